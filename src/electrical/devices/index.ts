@@ -1,0 +1,4 @@
+export * from './connected-current.ts';
+export * from './demand-current.ts';
+export * from './device-points.ts';
+export * from './draw-from-power.ts';

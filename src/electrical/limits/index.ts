@@ -1,0 +1,2 @@
+export * from './exceeds.ts';
+export * from './loading-ratio.ts';
