@@ -1,0 +1,103 @@
+import { columnOf, formatCell, isNumeric, SCHEMA, tagOf, type CellValue, type Column, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
+import type { Workbook } from './workbook.ts';
+
+/** A value that a figure was worked out from, and the cell that it stands in. */
+export interface ExplanationPart {
+  readonly path: string;
+  readonly label: string;
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly key: string;
+  readonly text: string;
+}
+
+/** Why a figure is what it is. */
+export interface Explanation {
+  /** Name of the figure: `Demand`. */
+  readonly title: string;
+  /** The rule in words: `connected × diversity`. */
+  readonly words: string;
+  /** The rule with the numbers in it: `2.40 A × 70 %`; absent where the rule is no calculation. */
+  readonly numbers?: string;
+  /** The figure with its unit, or that it is not known. */
+  readonly result: string;
+  readonly source: string;
+  readonly parts: readonly ExplanationPart[];
+}
+
+const UNKNOWN = 'not known';
+
+/** A value with its unit, for a sentence. */
+export function withUnit(column: Column, value: CellValue, locale: string): string {
+  if (value === null) return UNKNOWN;
+  const text = formatCell(column, value, locale, 'show');
+  return column.unit === undefined ? text : `${text}\u00a0${column.unit}`;
+}
+
+/** The explanation as one line: `Demand = connected × diversity = 2.40 A × 70 % = 1.68 A`. */
+export function explanationText({ title, words, numbers, result }: Explanation): string {
+  return [title, words, ...(numbers === undefined ? [] : [numbers]), result].join(' = ');
+}
+
+/**
+ * Explains the figure in a cell.
+ * @param locale language tag by whose custom numbers are written.
+ * @returns `undefined` for a cell that holds a text or is not calculated.
+ */
+export function explain(
+  document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, key: string, locale: string,
+): Explanation | undefined {
+  const column = columnOf(sheet, key);
+  const row = document.row(sheet, id);
+  if (row === undefined) return undefined;
+  const result = `${book.isPartial(sheet, id, key) && column.role === 'computed' ? `${column.whenPartial} ` : ''}${withUnit(column, book.value(sheet, id, key), locale)}`;
+  const base = { title: column.title, result };
+  if (column.role === 'computed' && column.total !== undefined) {
+    const { from, by, sum, source } = column.total;
+    const ids = book.members(from, by, id);
+    const rows = `${ids.length} ${SCHEMA[from].rowName}${ids.length === 1 ? '' : 's'}`;
+    const words = sum === undefined ? `number of ${SCHEMA[from].rowName}s that name it`
+      : `sum of ${columnOf(from, sum).title.toLowerCase()} over the ${SCHEMA[from].rowName}s that name it`;
+    const missing = book.missing(sheet, id, key);
+    return {
+      ...base, words, source, numbers: missing === 0 ? rows : `${rows}, ${missing} of them not known`,
+      parts: sum === undefined ? [] : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, locale)),
+    };
+  }
+  const own = row.cells[key] ?? null;
+  if (column.role === 'input' && (own !== null || column.derived === undefined)) {
+    if (!isNumeric(column) || (own === null && column.default === undefined)) return undefined;
+    return {
+      ...base, parts: [],
+      words: own === null ? 'default, as nothing is entered here' : 'entered here',
+      source: own === null ? column.source ?? 'default of the column' : 'the person who entered it',
+    };
+  }
+  const rule = ruleOf(sheet, key);
+  return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, locale) };
+}
+
+function explainRule(
+  { sheet, args, rule }: PreparedRule, document: ScheduleDocument, book: Workbook, id: number, locale: string,
+): Pick<Explanation, 'words' | 'numbers' | 'source' | 'parts'> {
+  const holder = ({ by }: Argument) => by === undefined ? id : book.target(sheet, id, by);
+  const values = args.map((arg) => holder(arg) < 0 ? null : book.value(arg.sheet, holder(arg), arg.key));
+  const template = typeof rule.words === 'string' ? rule.words : rule.words(...values);
+  const parts = args.map((arg) => part(document, book, arg, holder(arg), locale));
+  const fill = (of: 'label' | 'text') => template.replace(/\{([\w.]+)\}/g, (_all, path: string) =>
+    parts.find((each) => each.path === path)![of]);
+  const used = parts.filter(({ path }) => template.includes(`{${path}}`));
+  return { words: fill('label'), numbers: fill('text'), source: rule.source, parts: used };
+}
+
+function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, locale: string): ExplanationPart {
+  const column = columnOf(arg.sheet, arg.key);
+  const title = column.title.toLowerCase();
+  const row = document.row(arg.sheet, id);
+  const owner = arg.by === undefined ? '' : ` of the ${SCHEMA[arg.sheet].rowName}${row === undefined ? '' : ` ${tagOf(arg.sheet, row)}`}`;
+  return {
+    path: arg.path, label: `${title}${owner}`, sheet: arg.sheet, id, key: arg.key,
+    text: row === undefined ? UNKNOWN : withUnit(column, book.value(arg.sheet, id, arg.key), locale),
+  };
+}

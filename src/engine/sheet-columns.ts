@@ -1,0 +1,52 @@
+import { inputColumns, isNumeric, SCHEMA, type SheetName } from '../schedule/index.ts';
+
+const GROWTH = 1.5;
+
+/**
+ * The numbers and the resolved references of one sheet, in columns indexed by row id: what totals are gathered from and what
+ * the screen reads. NaN stands for an unknown number, -1 for a reference that names nothing.
+ */
+export class SheetColumns {
+  readonly numbers = new Map<string, Float64Array>();
+  readonly targets = new Map<string, Int32Array>();
+  /** How many rows a total left out, or took too low, because a value is unknown. */
+  readonly partial = new Map<string, Int32Array>();
+  #capacity: number;
+
+  constructor(sheet: SheetName, capacity: number) {
+    this.#capacity = capacity;
+    for (const column of SCHEMA[sheet].columns) {
+      if (isNumeric(column)) this.numbers.set(column.key, new Float64Array(capacity).fill(NaN));
+      if (column.role === 'computed' && column.total !== undefined) this.partial.set(column.key, new Int32Array(capacity));
+    }
+    for (const { key, to } of inputColumns(sheet)) {
+      if (to !== undefined) this.targets.set(key, new Int32Array(capacity).fill(-1));
+    }
+  }
+
+  /** Makes room for row ids below `needed`. */
+  reserve(needed: number): void {
+    if (needed <= this.#capacity) return;
+    const capacity = Math.ceil(Math.max(needed, this.#capacity * GROWTH));
+    for (const [key, old] of this.numbers) this.numbers.set(key, enlarged(old, new Float64Array(capacity).fill(NaN)));
+    for (const [key, old] of this.targets) this.targets.set(key, enlarged(old, new Int32Array(capacity).fill(-1)));
+    for (const [key, old] of this.partial) this.partial.set(key, enlarged(old, new Int32Array(capacity)));
+    this.#capacity = capacity;
+  }
+
+  /** The number of a row in a column; `null` when it is unknown or the column holds no numbers. */
+  number(key: string, id: number): number | null {
+    const value = this.numbers.get(key)?.[id];
+    return value === undefined || Number.isNaN(value) ? null : value;
+  }
+
+  /** Id of the row that a reference names; -1 when it names none. */
+  target(key: string, id: number): number {
+    return this.targets.get(key)?.[id] ?? -1;
+  }
+}
+
+function enlarged<T extends Float64Array | Int32Array>(old: T, bigger: T): T {
+  bigger.set(old);
+  return bigger;
+}

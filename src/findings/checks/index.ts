@@ -1,0 +1,16 @@
+import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
+import type { Check } from '../check.ts';
+import { branchChecks } from './branch-checks.ts';
+import { cellChecks } from './cell-checks.ts';
+import { deviceChecks } from './device-checks.ts';
+import { feedChecks } from './feed-checks.ts';
+import { outputChecks } from './output-checks.ts';
+import { supplyChecks } from './supply-checks.ts';
+
+const ALL: readonly Check[] = [
+  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...deviceChecks, ...cellChecks,
+];
+
+/** Every check, by the sheet whose rows are held against it. */
+export const CHECKS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+  [sheet, ALL.filter((check) => check.sheet === sheet)])) as unknown as Readonly<Record<SheetName, readonly Check[]>>;

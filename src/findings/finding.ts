@@ -1,0 +1,28 @@
+import type { Acceptance, CellValue, SheetName } from '../schedule/index.ts';
+
+/** How much a finding matters, worst first. */
+export const SEVERITIES = ['over', 'near', 'incomplete', 'note'] as const;
+export type Severity = (typeof SEVERITIES)[number];
+
+/** What the limits of a row say, worst first. */
+export type Status = 'over' | 'near' | 'incomplete' | 'ok';
+
+/** Something to look at in a schedule. */
+export interface Finding {
+  /** Name of the rule, such as `supply-over-usable`. */
+  readonly rule: string;
+  readonly severity: Severity;
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly tag: string;
+  /** Number of the row in its sheet, from 1. */
+  readonly row: number;
+  /** Key of the column. */
+  readonly key: string;
+  readonly value: CellValue;
+  readonly limit: CellValue;
+  /** One plain sentence: what is wrong, by how much, what would put it right. */
+  readonly message: string;
+  /** Set when a person has accepted it. */
+  readonly accepted?: Acceptance;
+}

@@ -1,0 +1,161 @@
+import type { Touched, Workbook } from '../engine/index.ts';
+import {
+  isBlank, SCHEMA, SHEET_NAMES, tagOf, type Acceptance, type CellValue, type Row, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
+import { CHECKS } from './checks/index.ts';
+import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
+import { RailPurposes } from './rail-purposes.ts';
+import { RowReader } from './row-reader.ts';
+import { TagIndex } from './tag-index.ts';
+
+type Kept = Omit<Finding, 'row' | 'tag' | 'accepted'> & { readonly inStatus: boolean };
+
+/** Sheets whose rows have a status. */
+const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
+  CHECKS[sheet].some(({ inStatus }) => inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
+
+/** What was found in a schedule, kept row by row, so that an edit costs only the rows that it concerns. */
+export class Findings {
+  readonly #document: ScheduleDocument;
+  readonly #book: Workbook;
+  #kept!: Record<SheetName, Map<number, readonly Kept[]>>;
+  #tags!: TagIndex;
+  #purposes!: RailPurposes;
+  #all: readonly Finding[] | undefined;
+
+  constructor(document: ScheduleDocument, book: Workbook) {
+    this.#document = document;
+    this.#book = book;
+    this.#checkAll();
+  }
+
+  /** Every finding, the worst first, in the order of sheets and rows. */
+  get all(): readonly Finding[] {
+    return this.#all ??= this.#inOrder();
+  }
+
+  /** Number of findings of each severity, without putting them in order. */
+  get counts(): Readonly<Record<Severity, number>> {
+    const counts = { over: 0, near: 0, incomplete: 0, note: 0 };
+    for (const sheet of SHEET_NAMES) {
+      for (const kept of this.#kept[sheet].values()) for (const { severity } of kept) counts[severity] += 1;
+    }
+    return counts;
+  }
+
+  /** What was found in one row. */
+  of(sheet: SheetName, id: number): readonly Finding[] {
+    const row = this.#document.row(sheet, id);
+    if (row === undefined) return [];
+    return (this.#kept[sheet].get(id) ?? []).map((kept) => this.#finding(kept, row));
+  }
+
+  /** The worst that the limits of a row say; `null` for rows that have none or are blank. */
+  status(sheet: SheetName, id: number): Status | null {
+    const row = this.#document.row(sheet, id);
+    if (row === undefined || !WITH_STATUS.has(sheet) || isBlank(row)) return null;
+    const found = (this.#kept[sheet].get(id) ?? []).filter(({ inStatus }) => inStatus).map(({ severity }) => severity);
+    return SEVERITIES.slice(0, 3).find((severity): severity is 'over' | 'near' | 'incomplete' => found.includes(severity)) ?? 'ok';
+  }
+
+  /** Checks again what a change concerned. */
+  update(touched: Touched): void {
+    this.#all = undefined;
+    if (touched.all) {
+      this.#checkAll();
+      return;
+    }
+    const extra: [SheetName, number][] = [];
+    for (const { sheet, id, keys } of touched.cells()) {
+      if (keys !== null && !keys.has(SCHEMA[sheet].tag)) continue;
+      for (const other of this.#tags.update(sheet, id)) extra.push([sheet, other]);
+    }
+    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) extra.push(['supplies', id]);
+    extra.push(...this.#devicesOnRuns(touched));
+    for (const { sheet, id } of touched.cells()) this.#check(sheet, id);
+    for (const [sheet, id] of extra) this.#check(sheet, id);
+  }
+
+  /** Forgets the order and the acceptances of the findings that were handed out. */
+  refresh(): void {
+    this.#all = undefined;
+  }
+
+  #concernsPurposes(touched: Touched): boolean {
+    return touched.concerns('devices', 'rail') || touched.concerns('devices', 'type')
+      || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
+  }
+
+  /** The device rows on runs whose rail changed. */
+  #devicesOnRuns(touched: Touched): [SheetName, number][] {
+    if (!touched.concerns('runs', 'rail')) return [];
+    const runs = touched.rows.get('runs')!;
+    return this.#document.rows('devices').filter(({ id }) => runs.has(this.#book.target('devices', id, 'run')))
+      .map(({ id }) => ['devices', id]);
+  }
+
+  #checkAll(): void {
+    this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, new Map()])) as never;
+    this.#tags = new TagIndex(this.#document);
+    this.#purposes = new RailPurposes(this.#document, this.#book);
+    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
+  }
+
+  #check(sheet: SheetName, id: number): void {
+    const row = this.#document.row(sheet, id);
+    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row);
+    if (kept.length === 0) this.#kept[sheet].delete(id);
+    else this.#kept[sheet].set(id, kept);
+  }
+
+  #find(sheet: SheetName, row: Row): Kept[] {
+    const reader = new RowReader(sheet, row, this.#document, this.#book);
+    const kept: Kept[] = [];
+    for (const { rule, key, severity, inStatus, find } of CHECKS[sheet]) {
+      const found = find(reader);
+      if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, ...found });
+    }
+    const keep = (rule: string, severity: Severity, key: string, value: CellValue, message: string) =>
+      kept.push({ rule, severity, sheet, id: row.id, key, inStatus: false, value, limit: null, message });
+    const tag = tagOf(sheet, row);
+    const others = tag === '' ? 0 : this.#tags.sharing(sheet, tag).size - 1;
+    if (others > 0) {
+      const meant = sheet === 'devices' ? '' : ' References mean the first of them.';
+      keep('tag-used-twice', sheet === 'devices' ? 'note' : 'incomplete', SCHEMA[sheet].tag, tag,
+        `${reader.name} stands in ${others + 1} rows.${meant} Give each row a tag of its own.`);
+    }
+    const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
+    if (purposes.length > 1) {
+      keep('supply-purposes-mixed', 'note', 'purpose', purposes.join(', '),
+        `${reader.name} serves ${listed(purposes)} together. Common practice is a separate supply for each: move the devices of the other purposes.`);
+    }
+    return kept;
+  }
+
+  #finding({ inStatus: _inStatus, ...kept }: Kept, row: Row): Finding {
+    const tag = tagOf(kept.sheet, row);
+    const accepted = this.#acceptance(kept, tag);
+    return {
+      ...kept, tag, row: this.#document.position(kept.sheet, row.id) + 1, ...(accepted === undefined ? {} : { accepted }),
+    };
+  }
+
+  #acceptance({ sheet, rule }: Pick<Kept, 'sheet' | 'rule'>, tag: string): Acceptance | undefined {
+    return this.#document.accepted.find((each) => each.sheet === sheet && each.rule === rule && each.tag === tag);
+  }
+
+  #inOrder(): Finding[] {
+    const bySeverity: Record<Severity, Finding[]> = { over: [], near: [], incomplete: [], note: [] };
+    for (const sheet of SHEET_NAMES) {
+      if (this.#kept[sheet].size === 0) continue;
+      for (const row of this.#document.rows(sheet)) {
+        for (const kept of this.#kept[sheet].get(row.id) ?? []) bySeverity[kept.severity].push(this.#finding(kept, row));
+      }
+    }
+    return SEVERITIES.flatMap((severity) => bySeverity[severity]);
+  }
+}
+
+function listed(words: readonly string[]): string {
+  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+}

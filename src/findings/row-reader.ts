@@ -1,0 +1,58 @@
+import type { Workbook } from '../engine/index.ts';
+import { SCHEMA, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+
+/** One row as the checks read it. */
+export class RowReader {
+  readonly sheet: SheetName;
+  readonly row: Row;
+  readonly document: ScheduleDocument;
+  readonly book: Workbook;
+
+  constructor(sheet: SheetName, row: Row, document: ScheduleDocument, book: Workbook) {
+    this.sheet = sheet;
+    this.row = row;
+    this.document = document;
+    this.book = book;
+  }
+
+  /** What a person entered in a cell. */
+  own(key: string): CellValue {
+    return this.row.cells[key] ?? null;
+  }
+
+  value(key: string): CellValue {
+    return this.book.value(this.sheet, this.row.id, key);
+  }
+
+  /** A number of the row; `null` when it is unknown. */
+  number(key: string): number | null {
+    const value = this.book.number(this.sheet, this.row.id, key);
+    return Number.isNaN(value) ? null : value;
+  }
+
+  /** How many rows a total lacks. */
+  missing(key: string): number {
+    return this.book.missing(this.sheet, this.row.id, key);
+  }
+
+  isPartial(key: string): boolean {
+    return this.book.isPartial(this.sheet, this.row.id, key);
+  }
+
+  /** A number of the row that a reference names; `null` when it is unknown. */
+  numberOf(reference: string, sheet: SheetName, key: string): number | null {
+    const target = this.book.target(this.sheet, this.row.id, reference);
+    if (target < 0) return null;
+    const value = this.book.number(sheet, target, key);
+    return Number.isNaN(value) ? null : value;
+  }
+
+  /** The row as a sentence names it: «Rail L1», or «Supply in row 4» when it has no tag. */
+  get name(): string {
+    const tag = tagOf(this.sheet, this.row);
+    const { tag: key, columns, rowName } = SCHEMA[this.sheet];
+    if (tag !== '') return `${columns.find((column) => column.key === key)!.title} ${tag}`;
+    const row = this.document.position(this.sheet, this.row.id) + 1;
+    return `${rowName[0]!.toUpperCase()}${rowName.slice(1)} in row ${row}`;
+  }
+}

@@ -1,0 +1,189 @@
+import { explain, Touched, Workbook, type Explanation } from './engine/index.ts';
+import { Findings, type Finding, type Severity } from './findings/index.ts';
+import {
+  columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
+  type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
+} from './schedule/index.ts';
+
+/** Something happened to a schedule. */
+export interface ScheduleEvent {
+  /** Name of the action for a person: «Paste of 40 rows». */
+  readonly label: string;
+  readonly cause: 'act' | 'undo' | 'redo' | 'load';
+  /** What is worth something else than before. */
+  readonly touched: Touched;
+}
+
+export interface LoadScheduleOptions {
+  /**
+   * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives its key.
+   */
+  readonly engineLicenseKey?: string;
+}
+
+/** Functions whose results change by themselves; a schedule must not. */
+const VOLATILE = /(?<![\w.])(RAND|RANDBETWEEN|NOW|TODAY)\s*\(/i;
+
+/**
+ * A load schedule: the document, what it comes to, what was found in it, and every action taken back or done again. It needs
+ * no browser.
+ */
+export class LoadSchedule {
+  readonly document: ScheduleDocument;
+  /** Formulas of the content given at the start that could not be read; their cells are empty. */
+  readonly formulaProblems: readonly FormulaProblem[];
+  readonly #book: Workbook;
+  readonly #findings: Findings;
+  readonly #history: History;
+  readonly #listeners = new Set<(event: ScheduleEvent) => void>();
+
+  constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
+    const { snapshot, problems } = toSnapshot(content);
+    this.formulaProblems = problems;
+    this.document = new ScheduleDocument(snapshot);
+    this.#history = new History(this.document);
+    this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3');
+    this.#findings = new Findings(this.document, this.#book);
+  }
+
+  /** The rows of a sheet, in order. */
+  rows(sheet: SheetName): readonly Row[] {
+    return this.document.rows(sheet);
+  }
+
+  /** What a cell is worth: entered, default or worked out; `null` when it is unknown. */
+  value(sheet: SheetName, id: number, key: string): CellValue {
+    const column = columnOf(sheet, key);
+    if (column.role === 'computed' && column.status === true) return this.#findings.status(sheet, id);
+    return this.#book.value(sheet, id, key);
+  }
+
+  /** Whether a person entered what a cell holds. */
+  isOwn(sheet: SheetName, id: number, key: string): boolean {
+    return (this.document.row(sheet, id)?.cells[key] ?? null) !== null;
+  }
+
+  /** Sign to show before a figure that follows from a total that lacks rows; empty for whole figures. */
+  partialSign(sheet: SheetName, id: number, key: string): '≥' | '≤' | '' {
+    const column = columnOf(sheet, key);
+    return column.role === 'computed' && this.#book.isPartial(sheet, id, key) ? column.whenPartial ?? '' : '';
+  }
+
+  /** The formula that a person typed in a cell, as it is read and typed. */
+  formulaText(sheet: SheetName, id: number, key: string): string | undefined {
+    const own = this.document.row(sheet, id)?.cells[key];
+    return isFormula(own) && isNumeric(columnOf(sheet, key)) ? showFormula(own, sheet, this.document) : undefined;
+  }
+
+  /** Id of the row that a reference names; -1 when it names none. */
+  target(sheet: SheetName, id: number, key: string): number {
+    return this.#book.target(sheet, id, key);
+  }
+
+  /** Ids of the rows of a sheet whose reference `by` names a row, in order. */
+  members(sheet: SheetName, by: string, target: number): number[] {
+    return this.#book.members(sheet, by, target);
+  }
+
+  /** Every finding, the worst first. */
+  get findings(): readonly Finding[] {
+    return this.#findings.all;
+  }
+
+  /** Number of findings of each severity. */
+  get findingCounts(): Readonly<Record<Severity, number>> {
+    return this.#findings.counts;
+  }
+
+  findingsOf(sheet: SheetName, id: number): readonly Finding[] {
+    return this.#findings.of(sheet, id);
+  }
+
+  /** Why the figure in a cell is what it is. */
+  explain(sheet: SheetName, id: number, key: string, locale = 'en'): Explanation | undefined {
+    return explain(this.document, this.#book, sheet, id, key, locale);
+  }
+
+  /**
+   * Reads a formula that a person typed.
+   * @returns the value for the cell, or a sentence that says what is wrong with it.
+   */
+  checkFormula(sheet: SheetName, key: string, text: string): { ok: true; value: string } | { ok: false; problem: string } {
+    const volatile = VOLATILE.exec(text);
+    if (volatile !== null) {
+      return { ok: false, problem: `${volatile[1]!.toUpperCase()} changes by itself, and a schedule must not. Enter the value instead.` };
+    }
+    const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id);
+    if (!read.ok) return { ok: false, problem: read.problem };
+    const problem = this.#book.problemOf(sheet, key, read.formula);
+    return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
+  }
+
+  /** Carries out changes as one action, which `undo` takes back in one step. */
+  act(label: string, changes: readonly Change[]): void {
+    if (changes.length === 0) return;
+    const inverse = this.#history.act(label, changes);
+    this.#follow(label, 'act', changes, inverse);
+  }
+
+  /** Takes the last action back. @returns its label, or `undefined` when there is none. */
+  undo(): string | undefined {
+    return this.#step('undo', this.#history.undoLabel);
+  }
+
+  /** Does the action that was taken back last again. @returns its label. */
+  redo(): string | undefined {
+    return this.#step('redo', this.#history.redoLabel);
+  }
+
+  get undoLabel(): string | undefined {
+    return this.#history.undoLabel;
+  }
+
+  get redoLabel(): string | undefined {
+    return this.#history.redoLabel;
+  }
+
+  /** What a file of this schedule holds. */
+  content(): Content {
+    return toContent(this.document);
+  }
+
+  /**
+   * Replaces everything, as one action. Nothing happens when a formula of the content cannot be read.
+   * @returns the formulas that cannot be read.
+   */
+  load(content: Content, label: string): readonly FormulaProblem[] {
+    const { snapshot, problems } = toSnapshot(content);
+    if (problems.length > 0) return problems;
+    const changes: Change[] = [{ op: 'load', snapshot }];
+    const inverse = this.#history.act(label, changes);
+    this.#follow(label, 'load', changes, inverse);
+    return [];
+  }
+
+  /** Calls a listener after every action. @returns a function that ends it. */
+  subscribe(listener: (event: ScheduleEvent) => void): () => void {
+    this.#listeners.add(listener);
+    return () => { this.#listeners.delete(listener); };
+  }
+
+  /** Frees the formula engine. The schedule must not be used afterwards. */
+  dispose(): void {
+    this.#listeners.clear();
+    this.#book.destroy();
+  }
+
+  #step(cause: 'undo' | 'redo', label: string | undefined): string | undefined {
+    const step = this.#history[cause]();
+    if (label !== undefined && step !== undefined) this.#follow(label, cause, step.changes, step.inverse);
+    return label;
+  }
+
+  #follow(label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[]): void {
+    const touched = this.#book.update(Touched.by(changes, inverse));
+    this.#findings.update(touched);
+    const event: ScheduleEvent = { label, cause, touched };
+    for (const listener of this.#listeners) listener(event);
+  }
+}

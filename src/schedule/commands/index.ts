@@ -1,0 +1,6 @@
+export * from './insert-rows.ts';
+export * from './move-rows.ts';
+export * from './paste-cells.ts';
+export * from './remove-rows.ts';
+export * from './rename-tag.ts';
+export * from './set-cells.ts';

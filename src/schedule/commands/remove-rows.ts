@@ -1,0 +1,32 @@
+import type { Change } from '../change.ts';
+import type { ScheduleDocument } from '../document.ts';
+import { isFormula, withoutRows } from '../formula/index.ts';
+import { inputColumns, isNumeric, SHEET_NAMES, type SheetName } from '../schema/index.ts';
+import { spansOf } from './spans.ts';
+
+/** Changes that take rows out. Formulas elsewhere that refer to them are rewritten first, in the same action. */
+export function removeRows(document: ScheduleDocument, sheet: SheetName, ids: readonly number[]): Change[] {
+  const gone = new Set(ids.filter((id) => document.row(sheet, id) !== undefined));
+  const spans = spansOf([...gone].map((id) => document.position(sheet, id))).reverse();
+  return [
+    ...rewrittenFormulas(document, sheet, gone),
+    ...spans.map(({ at, count }): Change => ({ op: 'remove', sheet, at, count })),
+  ];
+}
+
+function rewrittenFormulas(document: ScheduleDocument, sheet: SheetName, gone: ReadonlySet<number>): Change[] {
+  const changes: Change[] = [];
+  for (const name of SHEET_NAMES) {
+    const keys = inputColumns(name).filter(isNumeric).map(({ key }) => key);
+    for (const { id, cells } of document.rows(name)) {
+      if (name === sheet && gone.has(id)) continue;
+      for (const key of keys) {
+        const before = cells[key];
+        if (!isFormula(before)) continue;
+        const value = withoutRows(before, sheet, gone, document);
+        if (value !== before) changes.push({ op: 'set', sheet: name, id, key, value });
+      }
+    }
+  }
+  return changes;
+}

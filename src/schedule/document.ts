@@ -1,0 +1,228 @@
+import type { Change } from './change.ts';
+import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
+
+/** Details of the whole schedule, for the title block. */
+export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
+export type DetailKey = (typeof DETAIL_KEYS)[number];
+export type Details = Partial<Record<DetailKey, string>>;
+
+/** Cells of one row by key; a key that is absent is an empty cell. */
+export type Cells = Record<string, CellValue>;
+
+/**
+ * One row of a sheet. Its `id` stays the same while the row is in the document, wherever it moves; the id of a
+ * deleted row may be given to a later one, so that ids stay small and can index the engine's columns.
+ */
+export interface Row {
+  readonly id: number;
+  cells: Cells;
+}
+
+/** A finding that a person accepts, with the reason. */
+export interface Acceptance {
+  readonly sheet: SheetName;
+  readonly tag: string;
+  readonly rule: string;
+  readonly reason: string;
+  readonly name: string;
+  /** Date as ISO 8601, YYYY-MM-DD. */
+  readonly date: string;
+  /** The value when it was accepted. */
+  readonly value: CellValue;
+}
+
+/** Everything that a schedule holds, apart from the rows' ids. */
+export interface Content {
+  readonly details: Details;
+  readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
+  readonly accepted?: readonly Acceptance[];
+  /** Keys of a file that this version does not know; kept and written back. */
+  readonly unknown?: Readonly<Record<string, unknown>>;
+}
+
+/**
+ * The state of a document with the rows' ids, so that what is kept of an earlier state can still name its rows.
+ * Formulas are in the form of `readFormula`.
+ */
+export interface Snapshot {
+  readonly details: Details;
+  readonly accepted: readonly Acceptance[];
+  readonly unknown: Readonly<Record<string, unknown>>;
+  readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
+}
+
+const EMPTY: Snapshot = {
+  details: {}, accepted: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
+};
+
+/**
+ * The schedule that a person edits: rows of input cells by sheet, in order. It holds no computed figure and changes
+ * only by `perform`, which answers with the changes that take it back.
+ */
+export class ScheduleDocument {
+  details: Details = {};
+  accepted: readonly Acceptance[] = [];
+  unknown: Readonly<Record<string, unknown>> = {};
+  readonly #order = {} as Record<SheetName, Row[]>;
+  readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
+  readonly #free = {} as Record<SheetName, number[]>;
+  readonly #positions = new Map<SheetName, Int32Array>();
+
+  constructor(snapshot: Snapshot = EMPTY) {
+    this.#load(snapshot);
+  }
+
+  /** The rows of a sheet in order; not to be changed by the caller. */
+  rows(sheet: SheetName): readonly Row[] {
+    return this.#order[sheet];
+  }
+
+  /** The row with this id, if it is in the document. */
+  row(sheet: SheetName, id: number): Row | undefined {
+    return this.#byId[sheet][id];
+  }
+
+  /** Place of a row in its sheet, from 0; -1 when it is not in the document. */
+  position(sheet: SheetName, id: number): number {
+    let positions = this.#positions.get(sheet);
+    if (positions === undefined) {
+      positions = new Int32Array(this.#byId[sheet].length).fill(-1);
+      this.#order[sheet].forEach((row, index) => { positions![row.id] = index; });
+      this.#positions.set(sheet, positions);
+    }
+    return positions[id] ?? -1;
+  }
+
+  /** One more than the largest id in use: the size of an array that is indexed by id. */
+  capacity(sheet: SheetName): number {
+    return this.#byId[sheet].length;
+  }
+
+  /** A copy of everything, with ids. */
+  snapshot(): Snapshot {
+    const sheets = {} as Record<SheetName, Row[]>;
+    for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(({ id, cells }) => ({ id, cells: { ...cells } }));
+    return { details: this.details, sheets, accepted: this.accepted, unknown: this.unknown };
+  }
+
+  /** Ids that the next `count` inserted rows of a sheet will have. */
+  freeIds(sheet: SheetName, count: number): number[] {
+    const free = this.#free[sheet];
+    const reused = free.slice(Math.max(0, free.length - count)).reverse();
+    const start = this.#byId[sheet].length;
+    return [...reused, ...Array.from({ length: count - reused.length }, (_, index) => start + index)];
+  }
+
+  /**
+   * Carries out changes in order.
+   * @returns the changes that undo them, in the order in which to carry them out.
+   * @throws RangeError when a change names a row that is not there: a fault of the caller.
+   */
+  perform(changes: readonly Change[]): Change[] {
+    const inverse: Change[] = [];
+    for (const change of changes) inverse.push(this.#one(change));
+    return inverse.reverse();
+  }
+
+  #one(change: Change): Change {
+    switch (change.op) {
+      case 'set': return this.#set(change);
+      case 'insert': return this.#insert(change);
+      case 'remove': return this.#remove(change);
+      case 'move': return this.#move(change);
+      case 'details': {
+        const before = this.details;
+        this.details = change.details;
+        return { op: 'details', details: before };
+      }
+      case 'accept': {
+        const before = this.accepted;
+        this.accepted = change.accepted;
+        return { op: 'accept', accepted: before };
+      }
+      case 'load': {
+        const before = this.snapshot();
+        this.#load(change.snapshot);
+        return { op: 'load', snapshot: before };
+      }
+    }
+  }
+
+  #set(change: Extract<Change, { op: 'set' }>): Change {
+    const row = this.#byId[change.sheet][change.id];
+    if (row === undefined) throw new RangeError(`The sheet ${change.sheet} has no row with id ${change.id}.`);
+    const before = row.cells[change.key] ?? null;
+    if (change.value === null) delete row.cells[change.key];
+    else row.cells[change.key] = change.value;
+    return { ...change, value: before };
+  }
+
+  #insert(change: Extract<Change, { op: 'insert' }>): Change {
+    const { sheet, at, rows } = change;
+    const byId = this.#byId[sheet];
+    const taken = new Set(rows.map((row) => row.id));
+    for (const { id, cells } of rows) {
+      if (byId[id] !== undefined) throw new RangeError(`The sheet ${sheet} has a row with id ${id} already.`);
+      while (byId.length < id) {
+        if (!taken.has(byId.length)) this.#free[sheet].push(byId.length);
+        byId.push(undefined);
+      }
+      byId[id] = { id, cells: { ...cells } };
+    }
+    this.#free[sheet] = this.#free[sheet].filter((id) => !taken.has(id));
+    const order = this.#order[sheet];
+    this.#order[sheet] = [...order.slice(0, at), ...rows.map((row) => byId[row.id]!), ...order.slice(at)];
+    this.#positions.delete(sheet);
+    return { op: 'remove', sheet, at, count: rows.length };
+  }
+
+  #remove(change: Extract<Change, { op: 'remove' }>): Change {
+    const { sheet, at, count } = change;
+    const removed = this.#order[sheet].splice(at, count);
+    if (removed.length !== count) throw new RangeError(`The sheet ${sheet} has no ${count} rows from ${at}.`);
+    for (const row of removed) {
+      this.#byId[sheet][row.id] = undefined;
+      this.#free[sheet].push(row.id);
+    }
+    this.#positions.delete(sheet);
+    return { op: 'insert', sheet, at, rows: removed };
+  }
+
+  #move(change: Extract<Change, { op: 'move' }>): Change {
+    const { sheet, from, count, to } = change;
+    const order = this.#order[sheet];
+    if (from < 0 || from + count > order.length || to < 0 || to + count > order.length) {
+      throw new RangeError(`The sheet ${sheet} cannot move ${count} rows from ${from} to ${to}.`);
+    }
+    order.splice(to, 0, ...order.splice(from, count));
+    this.#positions.delete(sheet);
+    return { op: 'move', sheet, from: to, count, to: from };
+  }
+
+  #load(snapshot: Snapshot): void {
+    this.details = snapshot.details;
+    this.accepted = snapshot.accepted;
+    this.unknown = snapshot.unknown;
+    for (const name of SHEET_NAMES) {
+      const rows = snapshot.sheets[name].map(({ id, cells }): Row => ({ id, cells: { ...cells } }));
+      const byId: (Row | undefined)[] = new Array(rows.reduce((most, row) => Math.max(most, row.id + 1), 0)).fill(undefined);
+      for (const row of rows) byId[row.id] = row;
+      this.#order[name] = rows;
+      this.#byId[name] = byId;
+      this.#free[name] = [...byId.keys()].filter((id) => byId[id] === undefined).reverse();
+    }
+    this.#positions.clear();
+  }
+}
+
+/** Text of the cell that names a row; empty when it has no tag. */
+export function tagOf(sheet: SheetName, row: Row): string {
+  const tag = row.cells[SCHEMA[sheet].tag];
+  return typeof tag === 'string' ? tag : '';
+}
+
+/** Whether nothing has been entered in a row. */
+export function isBlank(row: Row): boolean {
+  for (const key in row.cells) if (row.cells[key] !== null) return false;
+  return true;
+}

@@ -1,0 +1,7 @@
+export * from './cell-text/index.ts';
+export * from './change.ts';
+export * from './commands/index.ts';
+export * from './document.ts';
+export * from './formula/index.ts';
+export * from './history.ts';
+export * from './schema/index.ts';

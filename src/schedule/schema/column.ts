@@ -1,0 +1,116 @@
+/** The sheets of a schedule, in the order in which they are shown and saved. */
+export const SHEET_NAMES = [
+  'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
+] as const;
+
+export type SheetName = (typeof SHEET_NAMES)[number];
+
+/** What one cell of a schedule holds; `null` is an empty cell, whose value is unknown. */
+export type CellValue = string | number | boolean | null;
+
+/** `ratio` is a share, stored 0 to 1 and shown in percent; `reference` holds the tag of a row of another sheet. */
+export type ColumnKind = 'text' | 'integer' | 'number' | 'ratio' | 'boolean' | 'choice' | 'reference';
+
+/** A value that a rule reads: a key of the same row (`qty`), or of the row that a reference names (`rail.voltage`). */
+export type Path = string;
+
+/** How a value follows from other cells. */
+export interface Rule {
+  /** What the function is given, in order. */
+  readonly of: readonly Path[];
+  /**
+   * The formula of the trade. Called with known values only, unless `takesUnknown`; `null` says that there is no
+   * finite result.
+   */
+  readonly by: (...values: never[]) => number | null;
+  /** The function is called even when a value is unknown, which it then receives as `null`. */
+  readonly takesUnknown?: true;
+  /**
+   * The rule for a reader, with each path in braces: `{qty} × {unitDraw} ÷ 1000`. A function chooses the wording
+   * from the values, in the order of `of`.
+   */
+  readonly words: string | ((...values: CellValue[]) => string);
+  /** Where the rule comes from. */
+  readonly source: string;
+}
+
+/** A figure gathered from the rows of another sheet that name this row. */
+export interface Total {
+  readonly from: SheetName;
+  /** The reference column of `from` that names the row. */
+  readonly by: string;
+  /** The column of `from` that is added up; without it the rows are counted. */
+  readonly sum?: string;
+  readonly source: string;
+}
+
+interface ColumnBase {
+  readonly key: string;
+  /** Heading on the screen, in files and in print; the unit stands apart. */
+  readonly title: string;
+  readonly kind: ColumnKind;
+  readonly unit?: string;
+  /** One line that says what the column means. */
+  readonly help: string;
+  /** Decimals shown; a ratio counts those of its percentage. */
+  readonly decimals?: number;
+}
+
+/** A column that a person fills in. */
+export interface InputColumn extends ColumnBase {
+  readonly role: 'input';
+  /** The value of an empty cell. */
+  readonly default?: CellValue;
+  /** The value of an empty cell where it follows from other cells. */
+  readonly derived?: Rule;
+  /** Least value allowed. */
+  readonly min?: number;
+  /** The value must be greater than this. */
+  readonly above?: number;
+  /** Greatest value allowed. */
+  readonly max?: number;
+  /** The words allowed in a `choice` column. */
+  readonly choices?: readonly string[];
+  /** The sheet whose rows a `reference` column names. */
+  readonly to?: SheetName;
+  /** The column names its row: references hold its text, and no two rows may share it. */
+  readonly tag?: true;
+  /** An empty cell only means that a check is not made: a note says so and the status does not suffer. */
+  readonly optional?: true;
+  /** Where the default or the range comes from. */
+  readonly source?: string;
+}
+
+/** A column that the software works out. */
+export interface ComputedColumn extends ColumnBase {
+  readonly role: 'computed';
+  readonly rule?: Rule;
+  readonly total?: Total;
+  /** The column is the worst that the limits of its row say. */
+  readonly status?: true;
+  /**
+   * What the figure is when a total that it follows from is partial: a figure that is at least (`≥`) or at most
+   * (`≤`) what is shown.
+   */
+  readonly whenPartial?: '≥' | '≤';
+}
+
+export type Column = InputColumn | ComputedColumn;
+
+/** One sheet: a list of rows with these columns. */
+export interface Sheet {
+  readonly name: SheetName;
+  readonly title: string;
+  /** What one row is called in a sentence: «this supply». */
+  readonly rowName: string;
+  /** What the sheet is for, in one sentence; shown while it is empty. */
+  readonly help: string;
+  /** Key of the column that names a row. */
+  readonly tag: string;
+  readonly columns: readonly Column[];
+}
+
+/** Whether a column holds numbers, as typed or as worked out. */
+export function isNumeric(column: Column): boolean {
+  return column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio';
+}

@@ -1,0 +1,72 @@
+import { connectedCurrent, demandCurrent, devicePoints, drawFromPower, loadingRatio } from '../../electrical/index.ts';
+import type { Sheet } from './column.ts';
+
+const ARITHMETIC = 'arithmetic of the load schedule';
+
+/** Unit draw of the type, else worked out from its power at the voltage of the rail. */
+function typeDraw(draw: number | null, power: number | null, voltage: number | null): number | null {
+  if (draw !== null) return draw;
+  return power !== null && voltage !== null ? drawFromPower(power, voltage) : null;
+}
+
+/** One row for each group of like devices in one place. */
+export const devices: Sheet = {
+  name: 'devices',
+  title: 'Devices',
+  rowName: 'device row',
+  help: 'One row for each group of like devices in one place: how many, of which type, on which rail and branch.',
+  tag: 'ref',
+  columns: [
+    { role: 'input', key: 'ref', title: 'Ref', kind: 'text', tag: true, help: 'Reference of the row, as on the drawing.' },
+    { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
+    { role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types', help: 'Device type; gives the unit draw, the points and the diversity where the row has none of its own.' },
+    { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
+    { role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds the devices.' },
+    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that the devices take places on.' },
+    { role: 'input', key: 'run', title: 'Run', kind: 'reference', to: 'runs', help: 'Field cable that feeds the devices.' },
+    { role: 'input', key: 'distance', title: 'Distance', kind: 'number', unit: 'm', min: 0, decimals: 1, help: 'Distance along the run; empty: at its far end.' },
+    {
+      role: 'input', key: 'unitDraw', title: 'Unit draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
+      help: 'Current of one device at the nominal voltage of the rail; 350 mA, 0.35 A or 8.4 W may be typed.',
+      derived: {
+        of: ['type.draw', 'type.power', 'rail.voltage'], by: typeDraw, takesUnknown: true,
+        words: (draw) => draw === null ? '{type.power} ÷ {rail.voltage} × 1000' : '{type.draw}',
+        source: 'P = U × I; the type’s draw where it has one',
+      },
+    },
+    {
+      role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1,
+      help: 'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).',
+      derived: {
+        of: ['type.diversity'], by: (own: number | null) => own ?? 1, takesUnknown: true,
+        words: (own) => own === null ? '1, as neither the row nor its type says otherwise' : '{type.diversity}',
+        source: 'coincidence of loads as a share of 1; common practice, no source',
+      },
+    },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current of all the devices at once.',
+      rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current expected at the same time.',
+      rule: {
+        of: ['connected', 'diversity'], by: demandCurrent, words: '{connected} × {diversity}',
+        source: 'demand factor as in textbooks of power supply (maximum demand ÷ connected load)',
+      },
+    },
+    {
+      role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio',
+      help: 'Part of what the rail may be used for that this row takes.',
+      rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'points', title: 'Points', kind: 'number', decimals: 0,
+      help: 'Places taken on the bus branch.',
+      rule: { of: ['qty', 'type.points'], by: devicePoints, words: '{qty} × {type.points}', source: ARITHMETIC },
+    },
+    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.' },
+  ],
+};

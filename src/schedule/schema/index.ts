@@ -1,0 +1,54 @@
+import { branches } from './branches.ts';
+import type { Column, ComputedColumn, InputColumn, Sheet, SheetName } from './column.ts';
+import { conductors } from './conductors.ts';
+import { contacts } from './contacts.ts';
+import { devices } from './devices.ts';
+import { enclosures } from './enclosures.ts';
+import { feeds } from './feeds.ts';
+import { outputs } from './outputs.ts';
+import { runs } from './runs.ts';
+import { supplies } from './supplies.ts';
+import { types } from './types.ts';
+
+export * from './column.ts';
+export { PURPOSES } from './types.ts';
+
+/** The schema: every sheet and every column of a schedule, each said once. */
+export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
+  devices, types, supplies, branches, runs, conductors, outputs, contacts, feeds, enclosures,
+};
+
+const byKey = new Map<string, Column>();
+for (const sheet of Object.values(SCHEMA)) {
+  for (const column of sheet.columns) byKey.set(`${sheet.name}.${column.key}`, column);
+}
+
+/** The column of a sheet with this key, if there is one. */
+export function findColumn(sheet: SheetName, key: string): Column | undefined {
+  return byKey.get(`${sheet}.${key}`);
+}
+
+/**
+ * The column of a sheet with this key.
+ * @throws RangeError when the schema has no such column.
+ */
+export function columnOf(sheet: SheetName, key: string): Column {
+  const column = findColumn(sheet, key);
+  if (column === undefined) throw new RangeError(`The sheet ${sheet} has no column ${key}.`);
+  return column;
+}
+
+/** The columns of a sheet that a person fills in, in order. */
+export function inputColumns(sheet: SheetName): InputColumn[] {
+  return SCHEMA[sheet].columns.filter((column): column is InputColumn => column.role === 'input');
+}
+
+/** The columns of a sheet that are worked out, in order. */
+export function computedColumns(sheet: SheetName): ComputedColumn[] {
+  return SCHEMA[sheet].columns.filter((column): column is ComputedColumn => column.role === 'computed');
+}
+
+/** Heading with the unit in brackets, as files and print give it: `Rated (A)`. */
+export function titleWithUnit(column: Column): string {
+  return column.unit === undefined ? column.title : `${column.title} (${column.unit})`;
+}

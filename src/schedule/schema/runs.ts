@@ -1,0 +1,33 @@
+import type { Sheet } from './column.ts';
+
+/** The outgoing field cables. */
+export const runs: Sheet = {
+  name: 'runs',
+  title: 'Runs',
+  rowName: 'run',
+  help: 'One row for each outgoing field cable: which rail feeds it, its conductor, its length.',
+  tag: 'run',
+  columns: [
+    { role: 'input', key: 'run', title: 'Run', kind: 'text', tag: true, help: 'Tag of the cable, as device rows give it.' },
+    { role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.' },
+    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that it belongs to.' },
+    { role: 'input', key: 'conductor', title: 'Conductor', kind: 'reference', to: 'conductors', help: 'Conductor of the pair.' },
+    { role: 'input', key: 'pairs', title: 'Pairs', kind: 'integer', min: 1, default: 1, help: 'Pairs in parallel.' },
+    { role: 'input', key: 'length', title: 'Length', kind: 'number', unit: 'm', above: 0, decimals: 1, help: 'Length of the cable, one way.' },
+    { role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120, default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C' },
+    { role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'], default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.' },
+    { role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.' },
+    { role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1, help: 'Multiple of the rating that makes the protection act at once.', source: 'upper end of characteristic B, IEC 60898-1' },
+    { role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', above: 0, max: 1, default: 0.05, help: 'Share of the voltage that may be lost on the run.', source: '5 % as BS 7671, appendix 12, for uses other than lighting' },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.' },
+    { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.' },
+    { role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, help: 'Drop over the voltage of the rail.' },
+    { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.' },
+    { role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', decimals: 1, help: 'Highest voltage that a device on it needs.' },
+    { role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2, help: 'Current of a short circuit at the far end.' },
+    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', decimals: 1, help: 'Longest that the run may be.' },
+    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.' },
+    { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this run say.' },
+  ],
+};
