@@ -173,7 +173,11 @@ export class Workbook {
   #writesOf(sheet: SheetName, id: number, keys: Set<string> | null, writes: CellWrite[]): void {
     const concerned = new Set(keys ?? this.#layout.keys(sheet));
     if (keys !== null) {
-      for (const { key, args } of RULES[sheet]) if (args.some(({ by }) => by !== undefined && keys.has(by))) concerned.add(key);
+      const cells = this.#document.row(sheet, id)?.cells ?? {};
+      for (const { key, args } of RULES[sheet]) {
+        // A value of a person's own stands whatever its default would be read through.
+        if (cells[key] === undefined && args.some(({ by }) => by !== undefined && keys.has(by))) concerned.add(key);
+      }
     }
     for (const key of concerned) {
       const place = this.#layout.place(sheet, key);

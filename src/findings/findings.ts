@@ -118,11 +118,10 @@ export class Findings {
     const keep = (rule: string, severity: Severity, key: string, value: CellValue, message: string) =>
       kept.push({ rule, severity, sheet, id: row.id, key, inStatus: false, value, limit: null, message });
     const tag = tagOf(sheet, row);
-    const others = tag === '' ? 0 : this.#tags.sharing(sheet, tag).size - 1;
-    if (others > 0) {
+    if (tag !== '' && this.#tags.isShared(sheet, tag)) {
       const meant = sheet === 'devices' ? '' : ' References mean the first of them.';
       keep('tag-used-twice', sheet === 'devices' ? 'note' : 'incomplete', SCHEMA[sheet].tag, tag,
-        `${reader.name} stands in ${others + 1} rows.${meant} Give each row a tag of its own.`);
+        `${reader.name} stands in more than one row.${meant} Give each row a tag of its own.`);
     }
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
     if (purposes.length > 1) {
