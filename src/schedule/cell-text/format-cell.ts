@@ -1,0 +1,50 @@
+import type { CellValue, Column } from '../schema/index.ts';
+import { decimalSign } from './decimal-sign.ts';
+
+const THIN_SPACE = '\u2009';
+const NARROW_NO_BREAK_SPACE = '\u202f';
+/** A figure with more decimals than this was divided, not typed: it is shown rounded. */
+const MOST_TYPED_DECIMALS = 6;
+
+/**
+ * Writes the value of a cell as text that `parseCell` reads back with the decimal sign of the same language.
+ * @param use `show`: as a printed table has it, the same decimals down a column, thousands parted above 9999, shares in
+ *   percent; an input shows all the decimals that were typed. `edit`: full precision, shares in percent. `copy`: full
+ *   precision, shares as a number from 0 to 1, for another program.
+ * @returns the text; empty for `null`.
+ */
+export function formatCell(column: Column, value: CellValue, locale: string, use: 'show' | 'edit' | 'copy'): string {
+  if (value === null) return '';
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  if (typeof value === 'string') return value;
+  const percent = column.kind === 'ratio' && use !== 'copy';
+  const plain = movePoint(String(value), percent ? 2 : 0);
+  const sign = decimalSign(locale);
+  if (use !== 'show') return plain.replace('.', sign) + (percent ? ' %' : '');
+  return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : '');
+}
+
+/** Moves the decimal point in the text, so that nothing is rounded: 0.07 is 7 %, not 7.000000000000001 %. */
+function movePoint(text: string, places: number): string {
+  const [mantissa, exponent = '0'] = text.split('e');
+  if (places === 0 && exponent === '0') return text;
+  const [whole, decimals = ''] = mantissa!.replace('-', '').split('.');
+  const point = whole!.length + Number(exponent) + places;
+  const digits = (whole! + decimals).padStart(whole!.length + decimals.length + Math.max(0, 1 - point), '0');
+  const place = Math.max(1, point);
+  const padded = digits.padEnd(place, '0');
+  const front = padded.slice(0, place).replace(/^0+(?=\d)/, '');
+  const back = padded.slice(place).replace(/0+$/, '');
+  return `${text.startsWith('-') ? '-' : ''}${front}${back === '' ? '' : `.${back}`}`;
+}
+
+function shown(column: Column, plain: string): string {
+  const decimals = column.decimals ?? (column.unit === 'A' ? 2 : 0);
+  const typed = plain.split('.')[1]?.length ?? 0;
+  const asTyped = column.role === 'input' && typed <= MOST_TYPED_DECIMALS;
+  const fixed = Number(plain).toFixed(asTyped ? Math.max(decimals, typed) : decimals);
+  const rounded = /[1-9]/.test(fixed) ? fixed : fixed.replace('-', '');
+  const [whole, fraction] = rounded.split('.');
+  const grouped = /\d{5}/.test(whole!) ? whole!.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole!;
+  return (fraction === undefined ? grouped : `${grouped}.${fraction}`).replace('-', '−');
+}
