@@ -47,12 +47,11 @@ export class RowReader {
     return Number.isNaN(value) ? null : value;
   }
 
-  /** The row as a sentence names it: «Rail L1», or «Supply in row 4» when it has no tag. */
+  /** The row as a sentence names it: «Rail L1», or «A supply without a tag», whose place the finding tells. */
   get name(): string {
     const tag = tagOf(this.sheet, this.row);
     const { tag: key, columns, rowName } = SCHEMA[this.sheet];
     if (tag !== '') return `${columns.find((column) => column.key === key)!.title} ${tag}`;
-    const row = this.document.position(this.sheet, this.row.id) + 1;
-    return `${rowName[0]!.toUpperCase()}${rowName.slice(1)} in row ${row}`;
+    return `${/^[aeiou]/.test(rowName) ? 'An' : 'A'} ${rowName} without a tag`;
   }
 }

@@ -1,6 +1,6 @@
 import { outOfRange } from '../../engine/index.ts';
 import {
-  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, showFormula, tagOf, titleWithUnit,
+  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit,
   type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
@@ -26,9 +26,8 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
       if (!isFormula(own)) return undefined;
       const fault = row.book.fault(sheet, row.row.id, column.key);
       if (fault === undefined) return undefined;
-      const text = showFormula(own, sheet, row.document);
       const meaning = FAULTS[fault.type] ?? (() => 'cannot be worked out. Simplify it');
-      return { value: text, limit: null, message: `${row.name}: the formula ${text} in ${column.title} ${meaning(fault.message)}.` };
+      return { value: null, limit: null, message: `${row.name}: the formula in ${column.title} ${meaning(fault.message)}.` };
     },
   };
 }
@@ -65,7 +64,7 @@ function withoutTag(sheet: SheetName): Check {
   return {
     rule: 'tag-missing', sheet, key: tag, severity: 'note',
     find: (row: RowReader) => tagOf(sheet, row.row) !== '' ? undefined
-      : { value: null, limit: null, message: `${row.name} has no tag, so nothing can refer to this ${rowName}. Give it one.` },
+      : { value: null, limit: null, message: `${row.name}: nothing can refer to this ${rowName}. Give it a tag.` },
   };
 }
 

@@ -1,0 +1,37 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { allOf, someAction, someContent } from './random-actions.ts';
+
+describe('after any actions', () => {
+  test('every figure and finding is what a schedule built afresh gives', () => {
+    fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 12 }), (content, actions) => {
+      const schedule = new LoadSchedule(content);
+      for (const action of actions) {
+        action(schedule);
+        const afresh = new LoadSchedule(schedule.content());
+        expect(allOf(schedule)).toEqual(allOf(afresh));
+        afresh.dispose();
+      }
+      schedule.dispose();
+    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+  });
+
+  test('undoing all of them brings back the start, and redoing them the end', () => {
+    fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 15 }), (content, actions) => {
+      const schedule = new LoadSchedule(content);
+      const start = [schedule.content(), allOf(schedule)];
+      for (const action of actions) action(schedule);
+      const end = [schedule.content(), allOf(schedule)];
+      while (schedule.redo() !== undefined);
+      const redone = [schedule.content(), allOf(schedule)];
+      let steps = 0;
+      while (schedule.undo() !== undefined) steps += 1;
+      expect([schedule.content(), allOf(schedule)]).toEqual(start);
+      for (let step = 0; step < steps; step += 1) schedule.redo();
+      expect([schedule.content(), allOf(schedule)]).toEqual(redone);
+      expect(end).toBeDefined();
+      schedule.dispose();
+    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+  });
+});
