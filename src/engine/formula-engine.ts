@@ -12,7 +12,7 @@ export const MOST_ROWS = 200_000;
  */
 const OPTIONS: Partial<ConfigParams> = {
   functionArgSeparator: ';', decimalSeparator: '.', thousandSeparator: '', arrayColumnSeparator: ';', arrayRowSeparator: '|',
-  smartRounding: false, precisionRounding: 14, evaluateNullToZero: true, caseSensitive: false, useArrayArithmetic: false,
+  smartRounding: false, precisionRounding: 14, evaluateNullToZero: false, caseSensitive: false, useArrayArithmetic: false,
   maxRows: MOST_ROWS + 1, maxColumns: 64, undoLimit: 0, maxPendingLazyTransformations: 1_000_000, leapYear1900: false,
   nullDate: { year: 1899, month: 12, day: 30 }, useWildcards: true, matchWholeCell: true,
 };
