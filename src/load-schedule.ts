@@ -119,9 +119,19 @@ export class LoadSchedule {
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
+  /**
+   * Makes ready for edits, one short step at a time. Figures are known before; a page calls this while it is idle, so that
+   * the first edit of a large schedule need not wait.
+   * @returns whether everything is ready.
+   */
+  prepareStep(): boolean {
+    return this.#book.prepareStep();
+  }
+
   /** Carries out changes as one action, which `undo` takes back in one step. */
   act(label: string, changes: readonly Change[]): void {
     if (changes.length === 0) return;
+    this.#book.prepare();
     const inverse = this.#history.act(label, changes);
     this.#follow(label, 'act', changes, inverse);
   }
@@ -175,6 +185,7 @@ export class LoadSchedule {
   }
 
   #step(cause: 'undo' | 'redo', label: string | undefined): string | undefined {
+    this.#book.prepare();
     const step = this.#history[cause]();
     if (label !== undefined && step !== undefined) this.#follow(label, cause, step.changes, step.inverse);
     return label;

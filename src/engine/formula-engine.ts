@@ -50,6 +50,11 @@ export class FormulaEngine {
       this.#sheetIds[name] = id;
       this.#names[id] = name;
     }
+    this.trim();
+  }
+
+  /** Gives back memory that the engine keeps in reserve. */
+  trim(): void {
     trimEdges(this.#engine);
   }
 

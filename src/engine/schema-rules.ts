@@ -116,23 +116,24 @@ export function dependentsOf(sheet: SheetName, key: string): readonly Dependent[
 }
 
 /**
- * Checks that no total depends on itself, which would leave it without a value.
- * @throws SchemaFault that names the total.
+ * Every rule and total, each after all that it reads.
+ * @throws SchemaFault when one depends on itself, which would leave it without a value.
  */
-export function checkSchema(): void {
-  for (const total of TOTALS) {
-    const seen = new Set<string>();
-    const waiting: { sheet: SheetName; key: string }[] = [total];
-    for (let next = waiting.pop(); next !== undefined; next = waiting.pop()) {
-      for (const dependent of dependentsOf(next.sheet, next.key)) {
-        if (dependent.sheet === total.sheet && dependent.key === total.key) {
-          throw new SchemaFault(`The total ${total.sheet}.${total.key} depends on itself.`);
-        }
-        const name = `${dependent.sheet}.${dependent.key}`;
-        if (!seen.has(name)) waiting.push(dependent);
-        seen.add(name);
-      }
-    }
+export const IN_ORDER: readonly (PreparedRule | PreparedTotal)[] = (() => {
+  const all = [...SHEET_NAMES.flatMap((sheet) => RULES[sheet]), ...TOTALS];
+  const byName = new Map(all.map((each) => [`${each.sheet}.${each.key}`, each] as const));
+  const reads = new Map(all.map((each) => [each, new Set<PreparedRule | PreparedTotal>()]));
+  for (const each of all) {
+    for (const { sheet, key } of dependentsOf(each.sheet, each.key)) reads.get(byName.get(`${sheet}.${key}`)!)!.add(each);
   }
-}
-checkSchema();
+  const ordered = new Set<PreparedRule | PreparedTotal>();
+  while (ordered.size < all.length) {
+    const next = all.filter((each) => !ordered.has(each) && [...reads.get(each)!].every((other) => ordered.has(other)));
+    if (next.length === 0) {
+      const left = all.filter((each) => !ordered.has(each)).map(({ sheet, key }) => `${sheet}.${key}`);
+      throw new SchemaFault(`These columns depend on themselves: ${left.join(', ')}.`);
+    }
+    for (const each of next) ordered.add(each);
+  }
+  return [...ordered];
+})();

@@ -1,13 +1,13 @@
-import type { RawCellContent } from 'hyperformula';
 import {
   computedColumns, findColumn, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES,
   type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { ruleFormula } from './cell-formulas.ts';
+import { CellContents } from './cell-contents.ts';
 import { CellLayout } from './cell-layout.ts';
 import { errorOf, FormulaEngine, type CellResult, type CellWrite } from './formula-engine.ts';
+import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
-import { RULES, ruleOf, TOTALS } from './schema-rules.ts';
+import { TOTALS, type PreparedTotal } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { regroup } from './total-groups.ts';
 import { Touched } from './touched.ts';
@@ -19,9 +19,15 @@ export interface FormulaFault {
   readonly message: string;
 }
 
+/** Rows of a sheet that the formula engine is given at once while it is prepared step by step. */
+const STEP = 500;
+
 /**
  * Works out a document: cells and row formulas in the formula engine, totals gathered beside it in one pass over typed
  * columns and given to it as values. It reads the document and never changes it.
+ *
+ * A document without formulas of persons is worked out in a quick pass first, and the formula engine made ready
+ * when there is time, at the latest before the first change.
  */
 export class Workbook {
   readonly #document: ScheduleDocument;
@@ -30,8 +36,13 @@ export class Workbook {
   #layout!: CellLayout;
   #references!: References;
   #typed!: TypedFormulas;
-  #engine!: FormulaEngine;
+  #contents!: CellContents;
   #faults = new Map<string, FormulaFault>();
+  #engine: FormulaEngine | undefined;
+  /** Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after. */
+  #given: Map<SheetName, number> | undefined;
+  /** What changed while the formula engine was being prepared. */
+  #missed: Touched[] = [];
 
   /** @param licenseKey key of the formula engine; see the README on its licence. */
   constructor(document: ScheduleDocument, licenseKey: string) {
@@ -92,35 +103,148 @@ export class Workbook {
 
   /** What is wrong with a formula, in the form that documents keep; `undefined` when it can stand in the column. */
   problemOf(sheet: SheetName, key: string, formula: string): string | undefined {
-    if (!this.#engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
+    const engine = this.#readyEngine();
+    if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
       return 'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).';
     }
     this.#hold(formula);
-    const result = errorOf(this.#engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
+    const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
     return result?.type === 'NAME' ? 'it uses a function or a name that is not known. Correct its spelling.' : undefined;
   }
 
   /**
+   * Makes the formula engine ready, one step at a time so that a page stays responsive.
+   * @returns whether it is ready.
+   */
+  prepareStep(): boolean {
+    if (this.#engine !== undefined && this.#given === undefined) return true;
+    if (this.#engine === undefined || this.#given === undefined) {
+      this.#given = new Map(SHEET_NAMES.map((sheet) => [sheet, Math.min(STEP, this.#document.capacity(sheet))]));
+      this.#startEngine((sheet) => this.#given!.get(sheet)!);
+      return false;
+    }
+    const sheet = SHEET_NAMES.find((each) => this.#given!.get(each)! < this.#document.capacity(each));
+    if (sheet === undefined) {
+      this.#catchUp();
+      return true;
+    }
+    const from = this.#given.get(sheet)!;
+    const end = Math.min(from + STEP, this.#document.capacity(sheet));
+    const writes: CellWrite[] = [];
+    for (let id = from; id < end; id += 1) writes.push(...this.#contents.writes(sheet, id, null));
+    this.#engine.write(writes);
+    this.#given.set(sheet, end);
+    return false;
+  }
+
+  /** Makes the formula engine ready at once, unless that is under way step by step. */
+  prepare(): void {
+    if (this.#engine === undefined) this.#startEngine((sheet) => this.#document.capacity(sheet));
+  }
+
+  /**
    * Follows changes that the document has made.
-   * @returns the rows of which anything is worth something else now; their ids by sheet.
+   * @returns the cells that are worth something else now.
    */
   update(touched: Touched): Touched {
     if (touched.all) {
-      this.#engine.destroy();
+      this.destroy();
       this.#build();
       return touched;
     }
     for (const sheet of SHEET_NAMES) this.#columns[sheet].reserve(this.#document.capacity(sheet));
     this.#retarget(touched);
     this.#noteFormulas(touched);
+    if (this.#given !== undefined && this.#typed.size === 0) {
+      this.#missed.push(touched);
+      this.#passQuickly();
+      const everything = new Touched();
+      everything.all = true;
+      return everything;
+    }
+    this.#readyEngine();
     const writes: CellWrite[] = [];
-    for (const { sheet, id, keys } of touched.cells()) this.#writesOf(sheet, id, keys, writes);
+    for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
     this.#calculate(writes, touched);
     return touched;
   }
 
   destroy(): void {
-    this.#engine.destroy();
+    this.#engine?.destroy();
+    this.#engine = undefined;
+    this.#given = undefined;
+    this.#missed = [];
+  }
+
+  #build(): void {
+    this.#columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+      [sheet, new SheetColumns(sheet, this.#document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
+    this.#layout = new CellLayout();
+    this.#typed = new TypedFormulas(this.#document, this.#layout);
+    this.#references = new References(this.#document, this.#columns);
+    this.#contents = new CellContents(this.#document, this.#columns, this.#layout, this.#typed);
+    this.#faults = new Map();
+    this.#findTypedFormulas();
+    if (this.#typed.size > 0) this.prepare();
+    else this.#passQuickly();
+  }
+
+  #passQuickly(): void {
+    quickPass(this.#document, this.#columns, (sheet, id, key) => this.isPartial(sheet, id, key));
+  }
+
+  #findTypedFormulas(): void {
+    for (const sheet of SHEET_NAMES) {
+      const keys = this.#layout.keys(sheet).filter((key) => this.#isTypable(sheet, key));
+      for (const { id, cells } of this.#document.rows(sheet)) {
+        for (const key of keys) {
+          const own = cells[key];
+          if (!isFormula(own)) continue;
+          for (const { sheet: other, key: column } of this.#typed.columnsToHold(own)) this.#layout.add(other, column);
+          this.#typed.note(sheet, id, key, own);
+        }
+      }
+    }
+    this.#typed.checkLoops();
+  }
+
+  /** Builds the formula engine with the first rows of each sheet, and takes their results. */
+  #startEngine(rows: (sheet: SheetName) => number): void {
+    const contents = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, this.#contents.lines(sheet, rows(sheet))]));
+    this.#engine = new FormulaEngine(contents as never, this.#licenseKey);
+    if (this.#given !== undefined) return;
+    for (const sheet of SHEET_NAMES) {
+      const keys = this.#layout.keys(sheet);
+      this.#engine.values(sheet).forEach((line, id) => {
+        for (let place = 0; place < keys.length; place += 1) this.#keep(sheet, id, keys[place]!, line[place]);
+      });
+    }
+    const touched = new Touched();
+    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
+    this.#calculate([], touched);
+  }
+
+  /** Ends a preparation: writes what changed meanwhile, and all totals. */
+  #catchUp(): void {
+    const missed = this.#missed;
+    this.#given = undefined;
+    this.#missed = [];
+    const writes: CellWrite[] = [];
+    for (const touched of missed) {
+      for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
+    }
+    for (const { sheet, key } of TOTALS) {
+      for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
+    }
+    this.#calculate(writes, new Touched());
+    this.#engine?.trim();
+  }
+
+  /** The formula engine, made ready if it is not. */
+  #readyEngine(): FormulaEngine {
+    if (this.#engine === undefined) this.prepare();
+    else while (!this.prepareStep());
+    return this.#engine!;
   }
 
   /** References that mean another row now are touched too, and with them what is read through them. */
@@ -143,8 +267,9 @@ export class Workbook {
       for (const key of keys ?? this.#layout.keys(sheet)) {
         const own = cells[key];
         if (!isFormula(own) && this.#typed.size === 0) continue;
-        if (isFormula(own)) this.#hold(own);
-        changed = this.#typed.note(sheet, id, key, isFormula(own) && this.#isNumeric(sheet, key) ? own : undefined) || changed;
+        const formula = isFormula(own) && this.#isTypable(sheet, key) ? own : undefined;
+        if (formula !== undefined) this.#hold(formula);
+        changed = this.#typed.note(sheet, id, key, formula) || changed;
       }
     }
     if (this.#typed.size === 0 && !changed) return;
@@ -154,7 +279,8 @@ export class Workbook {
     if (changed) for (const cell of this.#typed.checkLoops()) touched.cell(cell.sheet, cell.id, cell.key);
   }
 
-  #isNumeric(sheet: SheetName, key: string): boolean {
+  /** Whether a person may type a formula in a column. */
+  #isTypable(sheet: SheetName, key: string): boolean {
     const column = findColumn(sheet, key);
     return column !== undefined && column.role === 'input' && isNumeric(column);
   }
@@ -163,43 +289,11 @@ export class Workbook {
   #hold(formula: string): void {
     for (const { sheet, key } of this.#typed.columnsToHold(formula)) {
       if (this.#layout.place(sheet, key) !== undefined) continue;
+      const engine = this.#readyEngine();
       this.#layout.add(sheet, key);
-      const place = this.#layout.place(sheet, key)!;
-      this.#engine.write(this.#document.rows(sheet).map(({ id }) => ({ sheet, place, id, content: this.#content(sheet, id, key) })));
+      const only = new Set([key]);
+      engine.write(this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, only)));
     }
-  }
-
-  /** Contents to write for a row: all of them, or those of some keys and of what is read through the references among them. */
-  #writesOf(sheet: SheetName, id: number, keys: Set<string> | null, writes: CellWrite[]): void {
-    const concerned = new Set(keys ?? this.#layout.keys(sheet));
-    if (keys !== null) {
-      const cells = this.#document.row(sheet, id)?.cells ?? {};
-      for (const { key, args } of RULES[sheet]) {
-        // A value of a person's own stands whatever its default would be read through.
-        if (cells[key] === undefined && args.some(({ by }) => by !== undefined && keys.has(by))) concerned.add(key);
-      }
-    }
-    for (const key of concerned) {
-      const place = this.#layout.place(sheet, key);
-      if (place !== undefined) writes.push({ sheet, place, id, content: this.#content(sheet, id, key) });
-    }
-  }
-
-  /** What the formula engine holds for a cell. */
-  #content(sheet: SheetName, id: number, key: string): RawCellContent {
-    const row = this.#document.row(sheet, id);
-    const column = findColumn(sheet, key)!;
-    if (row === undefined) return null;
-    const rule = ruleOf(sheet, key);
-    if (column.role === 'computed') {
-      if (column.total !== undefined) return this.#columns[sheet].number(key, id);
-      return rule === undefined ? null : ruleFormula(rule, id, this.#layout, this.#columns);
-    }
-    const own = row.cells[key] ?? null;
-    if (own === null) return rule === undefined ? column.default ?? null : ruleFormula(rule, id, this.#layout, this.#columns);
-    if (isNumeric(column) && isFormula(own)) return this.#typed.compile(sheet, id, key, own);
-    // An apostrophe keeps the formula engine from reading a text as a number, a date or a formula.
-    return typeof own === 'string' ? `'${own}` : own;
   }
 
   /** Writes cells, then gathers totals until none changes. Adds to `touched` whatever is worth something else afterwards. */
@@ -208,7 +302,7 @@ export class Workbook {
     for (const { sheet, keys } of touched.cells()) {
       for (const key of keys ?? ['*']) dirty.add(`${sheet}.${key}`);
     }
-    this.#take(this.#engine.write(writes), touched, dirty);
+    this.#take(this.#engine!.write(writes), touched, dirty);
     for (;;) {
       const due = TOTALS.filter(({ sheet, from, by, sum }) =>
         [`${from}.${by}`, `${from}.${sum}`, `${from}.*`, `${sheet}.*`].some((name) => dirty.has(name)));
@@ -216,29 +310,26 @@ export class Workbook {
       const next: CellWrite[] = [];
       for (const total of due) next.push(...this.#regroup(total, touched, dirty));
       if (next.length === 0 && dirty.size === 0) return;
-      this.#take(this.#engine.write(next), touched, dirty);
+      this.#take(this.#engine!.write(next), touched, dirty);
     }
   }
 
-  #regroup(total: (typeof TOTALS)[number], touched: Touched, dirty: Set<string>): CellWrite[] {
-    const source = total.sum === undefined ? undefined : findColumn(total.from, total.sum);
-    const sourceIsPartial = source?.role === 'computed' && source.whenPartial !== undefined
-      ? (id: number) => this.isPartial(total.from, id, source.key) : undefined;
-    const { changed, partialChanged } = regroup(total, this.#document, this.#columns, sourceIsPartial);
-    for (const id of partialChanged) {
-      touched.cell(total.sheet, id, total.key);
-      for (const column of computedColumns(total.sheet)) {
-        if (column.whenPartial !== undefined) dirty.add(`${total.sheet}.${column.key}`);
-      }
+  #regroup(total: PreparedTotal, touched: Touched, dirty: Set<string>): CellWrite[] {
+    const { sheet, key } = total;
+    const { changed, partialChanged } = regroup(total, this.#document, this.#columns,
+      (from, id, source) => this.isPartial(from, id, source));
+    for (const id of partialChanged) touched.cell(sheet, id, key);
+    if (partialChanged.length > 0) {
+      for (const column of computedColumns(sheet)) if (column.whenPartial !== undefined) dirty.add(`${sheet}.${column.key}`);
     }
-    const place = this.#layout.place(total.sheet, total.key)!;
-    const numbers = this.#columns[total.sheet].numbers.get(total.key)!;
+    const place = this.#layout.place(sheet, key)!;
+    const numbers = this.#columns[sheet].numbers.get(key)!;
     for (const { id, value } of changed) {
       numbers[id] = value;
-      touched.cell(total.sheet, id, total.key);
+      touched.cell(sheet, id, key);
     }
-    if (changed.length > 0) dirty.add(`${total.sheet}.${total.key}`);
-    return changed.map(({ id, value }) => ({ sheet: total.sheet, place, id, content: value }));
+    if (changed.length > 0) dirty.add(`${sheet}.${key}`);
+    return changed.map(({ id, value }) => ({ sheet, place, id, content: value }));
   }
 
   /** Takes results over into the columns. */
@@ -255,53 +346,8 @@ export class Workbook {
   #keep(sheet: SheetName, id: number, key: string, value: unknown): void {
     const numbers = this.#columns[sheet].numbers.get(key);
     if (numbers !== undefined) numbers[id] = typeof value === 'number' ? value : NaN;
-    const name = `${sheet}#${id}.${key}`;
     const fault = errorOf(value);
-    if (fault !== undefined) this.#faults.set(name, fault);
-    else if (this.#faults.size > 0) this.#faults.delete(name);
-  }
-
-  #build(): void {
-    this.#columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-      [sheet, new SheetColumns(sheet, this.#document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
-    this.#layout = new CellLayout();
-    this.#typed = new TypedFormulas(this.#document, this.#layout);
-    this.#references = new References(this.#document, this.#columns);
-    this.#faults = new Map();
-    this.#findTypedFormulas();
-    const contents = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, this.#contents(sheet)])) as Record<SheetName, RawCellContent[][]>;
-    this.#engine = new FormulaEngine(contents, this.#licenseKey);
-    for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet);
-      this.#engine.values(sheet).forEach((line, id) => {
-        for (let place = 0; place < keys.length; place += 1) this.#keep(sheet, id, keys[place]!, line[place]);
-      });
-    }
-    const touched = new Touched();
-    for (const sheet of SHEET_NAMES) touched.rows.set(sheet, new Map([[-1, null]]));
-    this.#calculate([], touched);
-  }
-
-  #findTypedFormulas(): void {
-    for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet).filter((key) => this.#isNumeric(sheet, key));
-      for (const { id, cells } of this.#document.rows(sheet)) {
-        for (const key of keys) {
-          const own = cells[key];
-          if (!isFormula(own)) continue;
-          for (const { sheet: other, key: column } of this.#typed.columnsToHold(own)) this.#layout.add(other, column);
-          this.#typed.note(sheet, id, key, own);
-        }
-      }
-    }
-    this.#typed.checkLoops();
-  }
-
-  #contents(sheet: SheetName): RawCellContent[][] {
-    const keys = this.#layout.keys(sheet);
-    const lines: RawCellContent[][] = Array.from({ length: this.#document.capacity(sheet) }, () => []);
-    for (const { id } of this.#document.rows(sheet)) lines[id] = keys.map((key) => this.#content(sheet, id, key));
-    return lines;
+    if (fault !== undefined) this.#faults.set(`${sheet}#${id}.${key}`, fault);
+    else if (this.#faults.size > 0) this.#faults.delete(`${sheet}#${id}.${key}`);
   }
 }
-

@@ -17,6 +17,21 @@ describe('after any actions', () => {
     }), { numRuns: Number(process.env['RUNS'] ?? 60) });
   });
 
+  test('it makes no difference that the formula engine was still being prepared', () => {
+    fc.assert(fc.property(someContent, fc.array(fc.option(someAction), { maxLength: 12 }), (content, actions) => {
+      const schedule = new LoadSchedule(content);
+      schedule.prepareStep();
+      for (const action of actions) {
+        if (action === null) schedule.prepareStep();
+        else action(schedule);
+        const afresh = new LoadSchedule(schedule.content());
+        expect(allOf(schedule)).toEqual(allOf(afresh));
+        afresh.dispose();
+      }
+      schedule.dispose();
+    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+  });
+
   test('undoing all of them brings back the start, and redoing them the end', () => {
     fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 15 }), (content, actions) => {
       const schedule = new LoadSchedule(content);

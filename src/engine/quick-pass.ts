@@ -1,0 +1,77 @@
+import {
+  findColumn, inputColumns, isNumeric, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
+import { IN_ORDER, type Argument, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
+import type { SheetColumns } from './sheet-columns.ts';
+import { regroup } from './total-groups.ts';
+
+type Columns = Readonly<Record<SheetName, SheetColumns>>;
+
+/**
+ * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000 device
+ * rows, where to build the engine takes most of a second. It knows no formulas of persons.
+ * @param isPartial whether a figure follows from a total that lacks rows.
+ */
+export function quickPass(
+  document: ScheduleDocument, columns: Columns, isPartial: (sheet: SheetName, id: number, key: string) => boolean,
+): void {
+  for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet);
+  for (const each of IN_ORDER) {
+    if ('rule' in each) applyRule(each, document, columns);
+    else applyTotal(each, document, columns, isPartial);
+  }
+}
+
+function takeInputs(document: ScheduleDocument, columns: Columns, sheet: SheetName): void {
+  for (const column of inputColumns(sheet)) {
+    const numbers = columns[sheet].numbers.get(column.key);
+    if (numbers === undefined) continue;
+    const empty = typeof column.default === 'number' ? column.default : NaN;
+    numbers.fill(NaN);
+    for (const { id, cells } of document.rows(sheet)) {
+      const own = cells[column.key];
+      numbers[id] = typeof own === 'number' ? own : empty;
+    }
+  }
+}
+
+function applyTotal(
+  total: PreparedTotal, document: ScheduleDocument, columns: Columns,
+  isPartial: (sheet: SheetName, id: number, key: string) => boolean,
+): void {
+  const numbers = columns[total.sheet].numbers.get(total.key)!;
+  for (const { id, value } of regroup(total, document, columns, isPartial).changed) numbers[id] = value;
+}
+
+/** Gives a value for a row: an unknown number is NaN, anything else unknown `null`. */
+type Reader = (id: number) => CellValue;
+
+function readerOf({ by, sheet, key }: Argument, own: SheetName, document: ScheduleDocument, columns: Columns): Reader {
+  const column = findColumn(sheet, key)!;
+  const numbers = columns[sheet].numbers.get(key);
+  const empty = column.role === 'input' ? column.default ?? null : null;
+  const read: Reader = numbers !== undefined && isNumeric(column) ? (id) => numbers[id]!
+    : (id) => document.row(sheet, id)?.cells[key] ?? empty;
+  if (by === undefined) return read;
+  const targets = columns[own].targets.get(by)!;
+  return (id) => targets[id]! < 0 ? null : read(targets[id]!);
+}
+
+function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleDocument, columns: Columns): void {
+  const readers = args.map((arg) => readerOf(arg, sheet, document, columns));
+  const numbers = columns[sheet].numbers.get(key)!;
+  const isInput = findColumn(sheet, key)!.role === 'input';
+  const values: CellValue[] = new Array(readers.length).fill(null);
+  if (!isInput) numbers.fill(NaN);
+  for (const { id, cells } of document.rows(sheet)) {
+    if (isInput && cells[key] !== undefined) continue;
+    let unknown = false;
+    for (let place = 0; place < readers.length; place += 1) {
+      const value = readers[place]!(id);
+      values[place] = value !== value ? null : value;
+      if (values[place] === null) unknown = true;
+    }
+    const result = unknown && rule.takesUnknown !== true ? null : rule.by(...(values as never[]));
+    numbers[id] = result !== null && Number.isFinite(result) ? result : NaN;
+  }
+}
