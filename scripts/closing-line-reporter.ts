@@ -1,0 +1,20 @@
+import type { Reporter, TestModule } from 'vitest/node';
+import { closingLine } from './closing-line.mjs';
+
+/** Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. */
+export default class ClosingLineReporter implements Reporter {
+  onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
+    const counts = { passed: 0, failed: errors.length, skipped: 0 };
+    for (const module of modules) {
+      let failedTests = 0;
+      for (const test of module.children.allTests()) {
+        const { state } = test.result();
+        counts[state === 'pending' ? 'skipped' : state] += 1;
+        if (state === 'failed') failedTests += 1;
+      }
+      // A file that could not be read, or a hook that threw, has failed although no test of it did.
+      if (failedTests === 0 && module.state() === 'failed') counts.failed += 1;
+    }
+    console.log(closingLine(counts));
+  }
+}

@@ -1,0 +1,66 @@
+// Weighs what a page loads, gzipped, against the budgets and against the sizes last recorded.
+// `npm run size -- --record` records today's.
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { projectFolder } from './project-folder.mjs';
+import { readJson } from './read-json.mjs';
+
+/**
+ * A file of the build, as Vite's manifest describes it.
+ * @typedef {{ file: string, isEntry?: boolean, name?: string, imports?: string[], dynamicImports?: string[] }} Chunk
+ */
+
+const budgetsKilobytes = { firstPaint: 220, all: 365 };
+const allowedRise = 1.02;
+const dist = join(projectFolder, 'dist');
+const recordPath = join(projectFolder, 'scripts', 'recorded-sizes.json');
+
+const manifest = /** @type {Record<string, Chunk>} */ (readJson(join(dist, '.vite', 'manifest.json')));
+const [entry] = Object.entries(manifest).find(([, chunk]) => chunk.isEntry && chunk.name === 'elv-load-schedule') ?? [];
+if (entry === undefined) throw new Error('The build has no entry elv-load-schedule.');
+
+/**
+ * Files that are loaded from a chunk on.
+ *
+ * @param {string} key
+ * @param {boolean} withDynamic with those that are loaded later
+ * @param {Set<string>} files
+ */
+function filesFrom(key, withDynamic, files = new Set()) {
+  const chunk = manifest[key];
+  if (!chunk || files.has(chunk.file)) return files;
+  files.add(chunk.file);
+  for (const next of [...chunk.imports ?? [], ...(withDynamic ? chunk.dynamicImports ?? [] : [])]) {
+    filesFrom(next, withDynamic, files);
+  }
+  return files;
+}
+
+/** @param {Iterable<string>} files */
+const kilobytes = (files) =>
+  [...files].reduce((sum, file) => sum + gzipSync(readFileSync(join(dist, file)), { level: 9 }).length, 0) / 1024;
+
+const all = filesFrom(entry, true);
+for (const file of all) console.log(`${kilobytes([file]).toFixed(1).padStart(8)} KB  ${file}`);
+const sizes = { firstPaint: kilobytes(filesFrom(entry, false)), all: kilobytes(all) };
+const recorded = /** @type {Partial<typeof sizes>} */ (existsSync(recordPath) ? readJson(recordPath) : {});
+
+for (const name of /** @type {const} */ (['firstPaint', 'all'])) {
+  const [size, budget, before] = [sizes[name], budgetsKilobytes[name], recorded[name]];
+  const title = name === 'all' ? 'in all' : 'before the first paint';
+  console.log(`${size.toFixed(1).padStart(8)} KB  ${title}, budget ${budget} KB, recorded ${before ?? 'never'}`);
+  if (size > budget) {
+    console.error(`${title}: ${size.toFixed(1)} KB is over the budget of ${budget} KB.`);
+    process.exitCode = 1;
+  }
+  if (!process.argv.includes('--record') && before !== undefined && size > before * allowedRise) {
+    console.error(`${title}: ${size.toFixed(1)} KB is more than 2 % above the recorded ${before} KB. `
+      + 'Make it smaller, or record it with "npm run size -- --record" and say why.');
+    process.exitCode = 1;
+  }
+}
+if (process.argv.includes('--record')) {
+  const rounded = Object.fromEntries(Object.entries(sizes).map(([name, size]) => [name, Number(size.toFixed(1))]));
+  writeFileSync(recordPath, `${JSON.stringify(rounded, null, 2)}\n`);
+}

@@ -1,0 +1,36 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { defineConfig } from 'vite';
+import { copyFolder } from './scripts/copy-folder.ts';
+import { leaveOutUnused } from './scripts/leave-out-unused.ts';
+
+const root = import.meta.dirname;
+const examples = join(root, 'examples');
+const pages = existsSync(examples) ? readdirSync(examples).filter((name) => name.endsWith('.html')) : [];
+
+/**
+ * One build for both: `dist/elv-load-schedule.js`, which a page names in its script tag, with what it loads later
+ * beside it; and the pages of `examples/`, which use that same file.
+ */
+export default defineConfig({
+  root,
+  base: './',
+  appType: 'mpa',
+  publicDir: false,
+  plugins: [leaveOutUnused(), copyFolder('data')],
+  build: {
+    target: 'es2022',
+    manifest: true,
+    // Without the helper for preloading, a chunk that is loaded later is a plain import() relative to its importer.
+    modulePreload: false,
+    chunkSizeWarningLimit: 900,
+    rolldownOptions: {
+      input: {
+        'elv-load-schedule': join(root, 'components/load-schedule/load-schedule.define.ts'),
+        ...Object.fromEntries(pages.map((page) => [`examples/${page.replace(/\.html$/, '')}`, join(examples, page)])),
+      },
+      preserveEntrySignatures: 'exports-only',
+      output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+    },
+  },
+});
