@@ -1,6 +1,7 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
+import { beginWithDemo } from './scripts/begin-with-demo.ts';
 import { copyFolder } from './scripts/copy-folder.ts';
 import { leaveOutUnused } from './scripts/leave-out-unused.ts';
 
@@ -17,7 +18,7 @@ export default defineConfig({
   base: './',
   appType: 'mpa',
   publicDir: false,
-  plugins: [leaveOutUnused(), copyFolder('data')],
+  plugins: [leaveOutUnused(), copyFolder('data'), beginWithDemo()],
   build: {
     target: 'es2022',
     manifest: true,

@@ -50,7 +50,9 @@ async function starts(executablePath) {
 
 function downloadOwn() {
   const program = path.join(path.dirname(createRequire(import.meta.url).resolve('playwright/package.json')), 'cli.js');
-  return runProgram(process.execPath, [program, 'install', '--only-shell', 'chromium']);
+  // It tries several times: on a network that swallows its requests it would hold up everything for minutes.
+  const environment = { PLAYWRIGHT_DOWNLOAD_CONNECTION_TIMEOUT: '10000' };
+  return runProgram(process.execPath, [program, 'install', '--only-shell', 'chromium'], { environment });
 }
 
 async function installPackage() {
