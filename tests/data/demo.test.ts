@@ -1,0 +1,182 @@
+import { describe, expect, test } from 'vitest';
+import { closeTo, EXACT } from '../support/close-to.ts';
+import { recalculateRuns } from '../support/independent-runs.ts';
+import { recalculate, type InputRow, type Status } from '../support/independent.ts';
+import { readData, rowsOf } from './read-data.ts';
+
+const demo = readData('demo.schedule.json');
+const rows = (sheet: string) => rowsOf(demo, sheet);
+const figures = recalculate(demo);
+const tags = (sheet: string, key: string) => new Set(rows(sheet).map((row) => row[key]));
+
+function tagsWith(status: Status, sheet: 'supplies' | 'branches' | 'outputs' | 'feeds', key: string): unknown[] {
+  return rows(sheet).filter((_row, index) => figures[sheet][index]!.status === status).map((row) => row[key]);
+}
+
+test('is a schedule of the first version with its details', () => {
+  expect(demo).toMatchObject({ format: 'elv-load-schedule', version: 1 });
+  expect(demo.details.date).toMatch(/^\d{4}-\d{2}-\d{2}$/);
+  expect(demo.details.preparedBy).toMatch(/^([A-Z]\. ?)+$/);
+});
+
+test.each([
+  ['devices', 140], ['supplies', 6], ['branches', 4], ['runs', 20], ['outputs', 24], ['feeds', 5], ['enclosures', 2],
+  ['contacts', 2], ['types', 40],
+])('has %s, at least %i', (sheet, least) => expect(rows(sheet).length).toBeGreaterThanOrEqual(least));
+
+test('keeps two supplies for each purpose', () => {
+  expect(rows('supplies').map((row) => row.purpose).sort()).toEqual(
+    ['control', 'control', 'lighting', 'lighting', 'peripherals', 'peripherals']);
+});
+
+describe('tags', () => {
+  test.each([
+    ['devices', 'ref'], ['types', 'type'], ['supplies', 'rail'], ['branches', 'branch'], ['runs', 'run'],
+    ['conductors', 'conductor'], ['outputs', 'output'], ['contacts', 'contact'], ['feeds', 'feed'],
+    ['enclosures', 'enclosure'],
+  ])('of %s are given and used once', (sheet, key) => {
+    const given = rows(sheet).map((row) => row[key]);
+    expect(given.every((tag) => typeof tag === 'string' && tag.trim() === tag && tag !== '')).toBe(true);
+    expect(new Set(given).size).toBe(given.length);
+  });
+
+  test.each<[string, string, string, string, unknown[]]>([
+    ['devices', 'type', 'types', 'type', ['Aspirating smoke detector']], // on purpose: not in the list yet
+    ['devices', 'rail', 'supplies', 'rail', []],
+    ['devices', 'branch', 'branches', 'branch', []],
+    ['devices', 'run', 'runs', 'run', []],
+    ['supplies', 'enclosure', 'enclosures', 'enclosure', []],
+    ['runs', 'rail', 'supplies', 'rail', []],
+    ['runs', 'branch', 'branches', 'branch', []],
+    ['runs', 'conductor', 'conductors', 'conductor', []],
+    ['outputs', 'contact', 'contacts', 'contact', []],
+    ['outputs', 'feed', 'feeds', 'feed', []],
+  ])('in %s.%s name a row', (sheet, key, target, tag, missing) => {
+    const known = tags(target, tag);
+    const named = rows(sheet).map((row) => row[key]).filter((value) => value !== undefined);
+    expect(named.filter((value) => !known.has(value))).toEqual(missing);
+    expect(new Set(named).size).toBeGreaterThan(1);
+  });
+
+  test('of every type, conductor and contact are used', () => {
+    const unused = (sheet: string, key: string, user: string) =>
+      [...tags(sheet, key)].filter((tag) => !tags(user, key).has(tag));
+    expect(unused('types', 'type', 'devices')).toEqual([]);
+    expect(unused('conductors', 'conductor', 'runs')).toEqual([]);
+    expect(unused('contacts', 'contact', 'outputs')).toEqual([]);
+  });
+
+  test('put each device on the rail and the branch of its run', () => {
+    const runs = new Map(rows('runs').map((row) => [row.run, row]));
+    for (const device of rows('devices').filter((row) => row.run !== undefined)) {
+      const run = runs.get(device.run)!;
+      expect([device.ref, device.rail]).toEqual([device.ref, run.rail]);
+      if (device.branch !== undefined) expect([device.ref, device.branch]).toEqual([device.ref, run.branch]);
+      if (device.distance !== undefined) expect(device.distance as number).toBeLessThanOrEqual(run.length as number);
+    }
+  });
+});
+
+test('takes types and contacts from the defaults as they are, and the resistance of conductors', () => {
+  expect(rowsOf(readData('device-types.json'), 'types')).toEqual(expect.arrayContaining([...rows('types')]));
+  expect(rowsOf(readData('contacts.json'), 'contacts')).toEqual(expect.arrayContaining([...rows('contacts')]));
+  const known = rowsOf(readData('conductors.json'), 'conductors');
+  for (const { conductor, size, resistance } of rows('conductors')) {
+    expect(known).toContainEqual(expect.objectContaining({ conductor, size, resistance }));
+  }
+  const limited = rows('conductors').filter((row) => row.maxCurrent !== undefined);
+  expect(limited).toEqual([expect.objectContaining({ maxCurrent: 6 })]);
+  expect(limited[0]!.source).toMatch(/BS 7671.*from memory/);
+});
+
+describe('shows what the schedule is for', () => {
+  test('every status of a supply, a branch and an output', () => {
+    expect(tagsWith('over', 'supplies', 'rail')).toEqual(['P1']);
+    expect(tagsWith('near', 'supplies', 'rail')).toEqual(['L2']);
+    expect(tagsWith('incomplete', 'supplies', 'rail')).toEqual(['P2']);
+    expect(tagsWith('ok', 'supplies', 'rail')).toEqual(['L1', 'C1', 'C2']);
+    expect(figures.branches.map((branch) => branch.status)).toEqual(['ok', 'over', 'near', 'incomplete']);
+    expect(tagsWith('over', 'outputs', 'output')).toEqual(['K1.3', 'K1.5', 'K3.3']);
+    expect(tagsWith('near', 'outputs', 'output')).toEqual(['K1.7', 'K3.2']);
+    expect(tagsWith('incomplete', 'outputs', 'output')).toEqual(['K4.4', 'K4.5']);
+    expect(tagsWith('near', 'feeds', 'feed')).toEqual(['F1']);
+    expect(tagsWith('incomplete', 'feeds', 'feed')).toEqual(['F2']);
+  });
+
+  test('every fault of a run, most runs being well', () => {
+    const runs = recalculateRuns(demo);
+    const faulty = runs.filter((run) => run.faults.length > 0).map((run) => [run.run, run.faults]);
+    expect(faulty).toEqual([
+      ['L1-W5', ['drop']],
+      ['L2-W4', ['end voltage', 'drop']],
+      ['L2-W7', ['conductor protection']],
+      ['L2-W8', ['no working voltage', 'short circuit']],
+      ['P1-W3', ['short circuit']],
+    ]);
+    expect(runs.length - faulty.length).toBeGreaterThanOrEqual(20);
+  });
+
+  test('a protection that carries what its run draws', () => {
+    const runs = recalculateRuns(demo);
+    const overloaded = rows('runs').filter(({ protection }, index) =>
+      typeof protection === 'number' && (runs[index]!.current ?? 0) > protection);
+    expect(overloaded).toEqual([]);
+  });
+
+  test('one typed formula, in a quantity', () => {
+    const formulas = Object.entries(demo.sheets).flatMap(([sheet, list]) => (list ?? []).flatMap((row) =>
+      Object.entries(row).filter(([, cell]) => String(cell).startsWith('=')).map(([key]) => `${sheet}.${key}`)));
+    expect(formulas).toEqual(['devices.qty']);
+  });
+
+  test('a row with a draw and a diversity of its own, and one without a type', () => {
+    const own = rows('devices').findIndex((row) => row.type !== undefined && row.unitDraw !== undefined);
+    expect(figures.devices[own]).toMatchObject({ unitDraw: 320, diversity: 1, demand: 0.32 });
+    const untyped = rows('devices').filter((row) => row.type === undefined);
+    expect(untyped).toEqual([expect.objectContaining({ unitDraw: 110 })]);
+  });
+
+  test('one device on a rail kept for another purpose', () => {
+    const purposeOfType = new Map(rows('types').map((row) => [row.type, row.purpose]));
+    const purposeOfRail = new Map(rows('supplies').map((row) => [row.rail, row.purpose]));
+    const mixed = rows('devices').filter((row) =>
+      purposeOfType.has(row.type) && purposeOfType.get(row.type) !== purposeOfRail.get(row.rail));
+    expect(mixed.map((row) => [row.ref, row.type])).toEqual([['L2-025', 'Intercom station']]);
+  });
+
+  test('the demand of a small rail, added up by hand', () => {
+    // C2: coupler 100 mA (2.4 W ÷ 24 V); input terminals 2 × 35 × 0.8 = 56; output terminal 20; analogue 2 × 40 = 80;
+    // relay module 15; coils 6 × 18 × 0.7 = 75.6; switches 2 × 125 = 250; wireless 45; contactors 2 × 125 × 0.6 = 150;
+    // lamps 2 × 15 × 0.5 = 15; room controllers 9 × 125 = 1125. In all 1931.6 mA of 5 A.
+    const supply = figures.supplies[rows('supplies').findIndex((row) => row.rail === 'C2')]!;
+    expect(supply.demand).toEqual(closeTo(1.9316, EXACT));
+    expect(supply.loading).toEqual(closeTo(0.38632, EXACT));
+  });
+});
+
+test('stays within plausible bounds', () => {
+  const between = (row: InputRow, key: string, least: number, most: number) => {
+    const value = row[key];
+    if (typeof value !== 'number') return;
+    expect([key, value >= least && value <= most, row]).toEqual([key, true, row]);
+  };
+  for (const row of rows('devices')) {
+    between(row, 'qty', 1, 40);
+    between(row, 'diversity', 0, 1);
+    expect(row.area).toEqual(expect.any(String));
+  }
+  for (const row of rows('supplies')) {
+    between(row, 'rated', 1, 40);
+    between(row, 'derating', 0.5, 1);
+    between(row, 'efficiency', 0.8, 0.97);
+  }
+  for (const row of rows('runs')) between(row, 'length', 5, 120);
+  for (const row of rows('outputs')) {
+    between(row, 'power', 0, 2300);
+    between(row, 'powerFactor', 0.4, 1);
+  }
+  for (const row of rows('enclosures')) {
+    between(row, 'ambient', 15, 45);
+    between(row, 'height', 300, 2200);
+  }
+});

@@ -1,0 +1,82 @@
+import { evaluateArithmetic } from './arithmetic.ts';
+
+export type Cell = string | number | boolean | null | undefined;
+export type InputRow = Readonly<Record<string, Cell>>;
+/** A number, or `null` where it is unknown. */
+export type Known = number | null;
+
+/** Whether anything was typed in a cell. */
+export function isGiven(cell: Cell): boolean {
+  return cell !== undefined && cell !== null && cell !== '';
+}
+
+/** What the result of a typed formula must be: within bounds, and whole where things are counted. */
+interface Range {
+  readonly above?: number;
+  readonly min?: number;
+  readonly max?: number;
+  readonly whole?: true;
+}
+
+const AT_LEAST_0: Range = { min: 0 };
+const ABOVE_0: Range = { above: 0 };
+const SHARE: Range = { min: 0, max: 1 };
+const SHARE_ABOVE_0: Range = { above: 0, max: 1 };
+const COUNT: Range = { min: 1, whole: true };
+
+const RANGES: Readonly<Record<string, Range>> = {
+  qty: { min: 0, whole: true }, units: COUNT, limit: COUNT,
+  unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, points: AT_LEAST_0,
+  voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
+  inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
+  derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
+};
+
+function isWithin(value: number, { above = -Infinity, min = -Infinity, max = Infinity, whole }: Range): boolean {
+  return value > above && value >= min && value <= max && (whole === undefined || Number.isInteger(value));
+}
+
+/**
+ * Number in a cell; `ifEmpty` where nothing was typed, `null` where what was typed is no number. The result of a
+ * formula must be within the range of its column. A number that a file holds beyond it counts as it stands.
+ */
+export function number(row: InputRow | undefined, key: string, ifEmpty: Known = null): Known {
+  const cell = row?.[key];
+  if (!isGiven(cell)) return ifEmpty;
+  if (typeof cell === 'number') return finite(cell);
+  if (typeof cell !== 'string' || !cell.startsWith('=')) return null;
+  const value = evaluateArithmetic(cell);
+  return value !== null && isWithin(value, RANGES[key]!) ? value : null;
+}
+
+function finite(value: number): Known {
+  return Number.isFinite(value) ? value : null;
+}
+
+/** Product; unknown where a factor is, or beyond what a number can hold. */
+export function times(a: Known, b: Known): Known {
+  return a === null || b === null ? null : finite(a * b);
+}
+
+/** Quotient; unknown where a part is, or on a division by zero. */
+export function over(a: Known, b: Known): Known {
+  return a === null || b === null || b === 0 ? null : finite(a / b);
+}
+
+/** Difference; unknown where a part is. */
+export function minus(a: Known, b: Known): Known {
+  return a === null || b === null ? null : finite(a - b);
+}
+
+/** Rounding of the arithmetic, as a share of the larger number. */
+const ROUNDING = 1e-9;
+
+/** Whole part, in which a number that rounding left just below a whole one counts as that. */
+export function wholePart(a: Known): Known {
+  return a === null ? null : Math.floor(a + ROUNDING * Math.abs(a));
+}
+
+/** Whether a number is above another by more than rounding; never where one is unknown. */
+export function exceeds(a: Known, b: Known): boolean {
+  return a !== null && b !== null && a - b > ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+}
