@@ -57,7 +57,7 @@ function checkText(column: InputColumn, value: string, found: string): string | 
   if (isNumeric(column)) return value.startsWith('=') ? undefined : mismatch(column, found);
   if (column.kind === 'boolean') return mismatch(column, found);
   if (column.kind !== 'choice' || column.choices!.includes(value)) return undefined;
-  return `${quoted(found)} is not in the list; ${allowedText(column)} are allowed. Type one of them, or empty the cell.`;
+  return `${quoted(found)} is not in the list; ${allowedText(column)} are allowed. Type one of these, or nothing.`;
 }
 
 /** A share above 1 is often a percentage without its sign or, for diversity, the reciprocal that some texts print. */
@@ -70,6 +70,6 @@ function aboveOne(column: InputColumn, value: number, found: string): string {
     return `${quoted(found)} is more than 1; ${range} is allowed: diversity is the share expected at the same time. `
       + `Some texts print its reciprocal: if yours does, type ${reciprocal}.`;
   }
-  const remedy = value > 100 ? 'a share such as 80 % or 0.8' : `${value} % or ${share} if ${value} in a hundred is meant`;
+  const remedy = value > 100 ? '80 % or 0.8, for instance' : `${value} % or ${share} if ${value} in a hundred is meant`;
   return `${quoted(found)} is more than 1; ${range} is allowed. Type ${remedy}.`;
 }

@@ -73,7 +73,7 @@ function parseBoolean(text: string): ParsedCell {
 function parseNumber(column: InputColumn, text: string, context: CellContext): ParsedCell {
   const written = writtenNumber(text, context.decimal);
   if (written === undefined) {
-    return refused(`${quoted(text)} is not a number; ${allowedText(column)} is allowed. Type digits, or empty the cell.`);
+    return refused(`${quoted(text)} is not a number; ${allowedText(column)} is allowed. Type digits, or nothing.`);
   }
   if (written.otherwise !== undefined) {
     const readings = `${Number(written.plain)} or ${written.otherwise}`;

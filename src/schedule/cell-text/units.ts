@@ -57,7 +57,12 @@ export function wattShift(unit: string): number | undefined {
   return findShift(SHIFTS.W!, unit);
 }
 
-/** The units that may be typed in a column, for a sentence: `mA, A or W`. Empty for a plain number. */
+/** Whether a column understands a unit. */
+export function understandsUnit(column: Column, unit: string): boolean {
+  return unitShift(column, unit) !== undefined || (column.unit === 'mA' && wattShift(unit) !== undefined);
+}
+
+/** The units that may be typed in a column, for a sentence. Empty for a plain number. */
 export function unitsAllowed(column: Column): string[] {
   if (column.unit === undefined) return column.kind === 'ratio' ? ['%'] : [];
   const units = Object.keys(shiftsOf(column));

@@ -1,0 +1,105 @@
+import Papa from 'papaparse';
+import { ProblemList, tooLarge, unreadable, type Unreadable } from '../problem.ts';
+
+/** One record of a CSV file. */
+export interface TableRow {
+  /** Line of the file on which it begins, from 1. */
+  readonly line: number;
+  readonly fields: readonly string[];
+}
+
+/** A CSV file taken apart; `emptyLines` counts the lines without any character before the last record. */
+export interface Table {
+  readonly ok: true;
+  readonly delimiter: Delimiter;
+  readonly rows: readonly TableRow[];
+  readonly emptyLines: number;
+}
+
+const DELIMITERS = [',', ';', '\t'] as const;
+export type Delimiter = (typeof DELIMITERS)[number];
+
+const BREAK = /\r\n|\r|\n/g;
+
+/**
+ * Takes a CSV file apart, RFC 4180: comma, semicolon or tab, whichever the first line has most of; CRLF, LF or CR, also
+ * mixed; with or without a byte order mark.
+ * @returns the records; else what is wrong with the quotes, by line.
+ */
+export function parseTable(source: string): Table | Unreadable {
+  const refused = tooLarge(source.length) ?? notText(source);
+  if (refused !== undefined) return refused;
+  const text = withPlainBreaks(source.replace(/^\ufeff/, ''));
+  const delimiter = delimiterOf(text);
+  const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
+  const lines = linesOf(parsed.data);
+  if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines);
+  const all = parsed.data.map((fields, index): TableRow => ({ line: lines[index]!, fields }));
+  const last = all.findLastIndex(({ fields }) => !isEmpty(fields));
+  const rows = all.slice(0, last + 1).filter(({ fields }) => !isEmpty(fields));
+  return { ok: true, delimiter, rows, emptyLines: last + 1 - rows.length };
+}
+
+/**
+ * The text with every line break outside quotes turned into LF, as the parser knows one kind a file; those inside
+ * quotes belong to their text and stay. A quote opens a text only where a field begins.
+ */
+function withPlainBreaks(text: string): string {
+  if (!text.includes('\r')) return text;
+  const parts: string[] = [];
+  let start = 0;
+  let quoted = false;
+  let closed = -1;
+  for (const { 0: sign, index } of text.matchAll(/"|\r\n?/g)) {
+    if (sign !== '"') {
+      if (quoted) continue;
+      parts.push(text.slice(start, index), '\n');
+      start = index + sign.length;
+    } else if (quoted) {
+      quoted = false;
+      closed = index;
+    } else {
+      quoted = index === 0 || index === closed + 1 || ',;\t\r\n'.includes(text[index - 1]!);
+    }
+  }
+  return parts.join('') + text.slice(start);
+}
+
+function isEmpty(fields: readonly string[]): boolean {
+  return fields.length === 1 && fields[0] === '';
+}
+
+function notText(text: string): Unreadable | undefined {
+  if (!text.includes('\0')) return undefined;
+  const line = text.slice(0, text.indexOf('\0')).split(BREAK).length;
+  const message = 'The file holds NUL characters, as no text file does. Save it as CSV in UTF-8.';
+  return unreadable('not-text', '', message, { line });
+}
+
+/** The delimiter that the first line with text has most of, outside quotes. */
+function delimiterOf(text: string): Delimiter {
+  const heading = /^\s*?((?:"[^"]*"|[^"\n]+)+)/.exec(text)?.[1]?.replace(/"[^"]*"/g, '') ?? '';
+  const count = (sign: string) => heading.split(sign).length;
+  return DELIMITERS.reduce((best, sign) => count(sign) > count(best) ? sign : best);
+}
+
+function linesOf(records: readonly (readonly string[])[]): number[] {
+  let line = 1;
+  return records.map((fields) => {
+    const first = line;
+    line += 1;
+    for (const field of fields) line += field.match(BREAK)?.length ?? 0;
+    return first;
+  });
+}
+
+function quoteProblems(errors: readonly Papa.ParseError[], lines: readonly number[]): Unreadable {
+  const list = new ProblemList();
+  for (const { code, row = 0 } of errors) {
+    const line = lines[Math.min(row, lines.length - 1)] ?? 1;
+    const found = code === 'MissingQuotes' ? 'nothing closes a quote' : 'text follows a closing quote';
+    list.add('csv-syntax', `/${line}`, `Line ${line}: ${found}; a quoted text must end with a quote, and quotes in it be `
+      + 'doubled. Put the quotes right.', { line });
+  }
+  return list.unreadable;
+}

@@ -1,0 +1,5 @@
+export * from './csv/index.ts';
+export { decodeText } from './decode-text.ts';
+export * from './json/index.ts';
+export * from './problem.ts';
+export { railVoltages } from './rail-voltages.ts';

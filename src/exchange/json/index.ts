@@ -1,0 +1,5 @@
+export { FORMAT } from './format.ts';
+export { jsonSchema } from './json-schema.ts';
+export { VERSION } from './migrations.ts';
+export { readSchedule, type ReadSchedule } from './read-schedule.ts';
+export { writeSchedule } from './write-schedule.ts';

@@ -1,0 +1,80 @@
+import {
+  DETAIL_KEYS, SCHEMA, SHEET_NAMES, titleWithUnit, type Column, type InputColumn, type Sheet,
+} from '../../schedule/index.ts';
+import { FORMAT } from './format.ts';
+import { VERSION } from './migrations.ts';
+
+type JsonSchema = Readonly<Record<string, unknown>>;
+
+/** A text in a column of numbers: a formula, or a number as it may be typed, with a unit behind it. */
+const TYPED_NUMBER = String.raw`^\s*(=|[+\-−]?\s*[.,]?\d)`;
+
+/**
+ * The JSON Schema (draft 2020-12) of schedule files, made from the schema of the sheets. It is as strict about values
+ * as reading is, apart from texts in columns of numbers, which only reading can judge; unknown keys pass in both.
+ */
+export function jsonSchema(): JsonSchema {
+  return {
+    $schema: 'https://json-schema.org/draft/2020-12/schema',
+    $id: `urn:${FORMAT}:${VERSION}`,
+    title: 'Load schedule for extra-low-voltage control panels',
+    type: 'object',
+    required: ['format', 'version', 'sheets'],
+    properties: {
+      format: { const: FORMAT },
+      version: { const: VERSION },
+      details: object(DETAIL_KEYS.map((key) => [key, { type: ['string', 'number', 'null'] }])),
+      sheets: object(SHEET_NAMES.map((name) => [name, { type: 'array', items: { $ref: `#/$defs/${name}` } }])),
+      accepted: { type: 'array', items: { $ref: '#/$defs/acceptance' } },
+    },
+    $defs: {
+      ...Object.fromEntries(SHEET_NAMES.map((name) => [name, rowSchema(SCHEMA[name])])),
+      acceptance: {
+        description: 'A finding that a person accepts, with the reason.',
+        required: ['sheet', 'tag', 'rule', 'reason', 'name', 'date'],
+        ...object([
+          ['sheet', { enum: SHEET_NAMES }],
+          ...['tag', 'rule', 'reason', 'name', 'date'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
+          ['value', { type: ['string', 'number', 'boolean', 'null'], description: 'The value when it was accepted.' }],
+        ]),
+      },
+    },
+  };
+}
+
+function object(properties: readonly (readonly [string, JsonSchema])[]): JsonSchema {
+  return { type: 'object', properties: Object.fromEntries(properties) };
+}
+
+function rowSchema(sheet: Sheet): JsonSchema {
+  const cells = sheet.columns.map((column) => [column.key, cellSchema(column)] as const);
+  return { title: sheet.title, description: sheet.help, ...object(cells) };
+}
+
+function cellSchema(column: Column): JsonSchema {
+  const title = titleWithUnit(column);
+  if (column.role === 'computed') {
+    return { title, description: `${column.help} Worked out; ignored on reading.`, readOnly: true };
+  }
+  const { help: description, default: value } = column;
+  return { title, description, ...valueSchema(column), ...(value === undefined ? {} : { default: value }) };
+}
+
+function valueSchema(column: InputColumn): JsonSchema {
+  switch (column.kind) {
+    case 'text':
+    case 'reference': return { type: ['string', 'number', 'null'] };
+    case 'boolean': return { type: ['boolean', 'null'] };
+    case 'choice': return { enum: [...column.choices!, null] };
+    default: return { anyOf: [numberSchema(column), { type: 'string', pattern: TYPED_NUMBER }, { type: 'null' }] };
+  }
+}
+
+function numberSchema({ kind, min, above, max }: InputColumn): JsonSchema {
+  return {
+    type: kind === 'integer' ? 'integer' : 'number',
+    ...(min === undefined ? {} : { minimum: min }),
+    ...(above === undefined ? {} : { exclusiveMinimum: above }),
+    ...(max === undefined ? {} : { maximum: max }),
+  };
+}

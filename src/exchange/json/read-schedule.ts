@@ -1,0 +1,84 @@
+import { columnOf, titleWithUnit, toSnapshot, type Content } from '../../schedule/index.ts';
+import { unreadable, type ProblemList, type Unreadable } from '../problem.ts';
+import { FORMAT } from './format.ts';
+import { locate } from './locate.ts';
+import { migrate, VERSION, type RawFile } from './migrations.ts';
+import { parseJson } from './parse-json.ts';
+import { readAccepted } from './read-accepted.ts';
+import { readDetails } from './read-details.ts';
+import { readSheets } from './read-sheets.ts';
+import { Reading } from './reading.ts';
+import { isHarmful } from './unknown-keys.ts';
+
+/** A schedule that was read; `notes` says in sentences what a person should know about how. */
+export interface ReadSchedule {
+  readonly ok: true;
+  readonly content: Content;
+  readonly notes: readonly string[];
+}
+
+const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted']);
+
+/**
+ * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
+ * Computed keys are ignored, unknown ones kept. In columns of numbers a text such as `8.4 W` or `12,5` is understood
+ * and one that begins with `=` is a formula.
+ * @param text JSON as of the published schema; at most 64 MB.
+ */
+export function readSchedule(text: string): ReadSchedule | Unreadable {
+  const parsed = parseJson(text);
+  if (!parsed.ok) return parsed;
+  const file = openFile(parsed.value);
+  if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };
+  const reading = new Reading();
+  const content = readContent(file.raw, reading);
+  if (reading.list.total === 0) checkFormulas(content, reading.list);
+  if (reading.list.total > 0) {
+    return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
+  }
+  return { ok: true, content, notes: reading.notes };
+}
+
+function openFile(value: unknown): { readonly raw: RawFile } | Unreadable {
+  if (typeof value !== 'object' || value === null || (value as RawFile)['format'] !== FORMAT) {
+    return unreadable('not-a-schedule', '',
+      `The file is JSON but not a schedule: its "format" must be "${FORMAT}". Open a schedule file.`,
+      { expected: FORMAT });
+  }
+  const raw = value as RawFile;
+  const version = raw['version'];
+  if (version === undefined) {
+    return unreadable('version-missing', '',
+      `The file does not say its version. If it was written by hand, add "version": ${VERSION}.`,
+      { expected: String(VERSION) });
+  }
+  if (typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= VERSION) {
+    return { raw: migrate(raw, version) };
+  }
+  const newer = typeof version === 'number' && version > VERSION;
+  const remedy = newer ? 'Open it with newer software.' : `Write "version": ${VERSION}.`;
+  return unreadable('version-unknown', '/version',
+    `The file has the version ${JSON.stringify(version)}; versions 1 to ${VERSION} can be read here. ${remedy}`,
+    { received: JSON.stringify(version), expected: String(VERSION) });
+}
+
+function readContent(raw: RawFile, reading: Reading): Content {
+  const details = readDetails(raw['details'], reading);
+  const sheets = readSheets(raw['sheets'], reading);
+  const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));
+  for (const [key] of unknown) reading.unknownKeys.add(`The file has the unknown key “${key}”`);
+  return {
+    details: details.known,
+    sheets: sheets.known,
+    accepted: readAccepted(raw['accepted'], reading),
+    unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
+  };
+}
+
+/** Formulas are read once all rows are there, as they may refer to any of them. */
+function checkFormulas(content: Content, list: ProblemList): void {
+  for (const { sheet, row, key, text, problem } of toSnapshot(content).problems) {
+    list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
+      `${sheet}, row ${row}, ${titleWithUnit(columnOf(sheet, key))}: ${problem}`, { received: text });
+  }
+}

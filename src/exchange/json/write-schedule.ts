@@ -1,0 +1,50 @@
+import {
+  DETAIL_KEYS, inputColumns, SHEET_NAMES, type Cells, type Content, type SheetName,
+} from '../../schedule/index.ts';
+import { FORMAT } from './format.ts';
+import { VERSION } from './migrations.ts';
+import { unknownOf } from './unknown-keys.ts';
+
+/**
+ * Writes a schedule as JSON. Keys that were not known on reading are written back.
+ * @param options.pretty one line for each row, for reading and for comparing versions; else everything on one line.
+ */
+export function writeSchedule(content: Content, options: { readonly pretty?: boolean } = {}): string {
+  const unknown = unknownOf(content);
+  const file: Record<string, unknown> = {
+    format: FORMAT,
+    version: VERSION,
+    details: { ...ordered(content.details, DETAIL_KEYS), ...unknown.details },
+    sheets: {
+      ...Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, rowsOf(sheet, content.sheets[sheet] ?? [])])),
+      ...unknown.sheets,
+    },
+    ...(content.accepted === undefined || content.accepted.length === 0 ? {} : { accepted: content.accepted }),
+    ...unknown.file,
+  };
+  return options.pretty === true ? `${pretty(file, '')}\n` : JSON.stringify(file);
+}
+
+function rowsOf(sheet: SheetName, rows: readonly Cells[]): Cells[] {
+  const keys = inputColumns(sheet).map(({ key }) => key);
+  return rows.map((cells) => ordered(cells, keys));
+}
+
+/** The known entries of an object that are not empty, in the order of `keys`; after them those that are not known. */
+function ordered<Value>(object: Readonly<Record<string, Value>>, keys: readonly string[]): Record<string, Value> {
+  const filled = keys.filter((key) => object[key] !== undefined && object[key] !== null);
+  const unknown = Object.keys(object).filter((key) => !keys.includes(key));
+  return Object.fromEntries([...filled, ...unknown].map((key) => [key, object[key]!]));
+}
+
+/** JSON with a line for each entry of an object or row of a sheet, but rows themselves on one line. */
+function pretty(value: unknown, indent: string): string {
+  const inner = `${indent}  `;
+  if (Array.isArray(value)) {
+    if (value.length === 0) return '[]';
+    return `[\n${value.map((item) => inner + JSON.stringify(item)).join(',\n')}\n${indent}]`;
+  }
+  if (typeof value !== 'object' || value === null) return JSON.stringify(value);
+  const entries = Object.entries(value).map(([key, item]) => `${inner}${JSON.stringify(key)}: ${pretty(item, inner)}`);
+  return entries.length === 0 ? '{}' : `{\n${entries.join(',\n')}\n${indent}}`;
+}

@@ -1,0 +1,74 @@
+/** What can be wrong with a file; stable names, for programs. */
+export const PROBLEM_CODES = [
+  // any file
+  'file-too-large', 'not-text', 'formula-unreadable', 'value-refused',
+  // schedule JSON
+  'json-syntax', 'json-too-deep', 'json-duplicate-key', 'not-a-schedule', 'version-missing', 'version-unknown',
+  'wrong-kind',
+  // CSV
+  'csv-syntax', 'csv-empty', 'sheet-unrecognised', 'sheet-ambiguous', 'column-duplicate', 'unit-unknown',
+  'too-many-fields',
+] as const;
+
+export type ProblemCode = (typeof PROBLEM_CODES)[number];
+
+/** Something that keeps a file from being read. */
+export interface Problem {
+  readonly code: ProblemCode;
+  readonly severity: 'error';
+  /** The place inside the file, part by part: `/sheets/devices/3/qty`. */
+  readonly path: string;
+  /** Line of the file, from 1. */
+  readonly line?: number;
+  /** JSON: character in the line, from 1. CSV: number of the field, from 1. */
+  readonly column?: number;
+  /** Where, what was found, what is allowed, what to do. */
+  readonly message: string;
+  readonly received?: string;
+  readonly expected?: string;
+}
+
+/** A file that cannot be read: nothing of it is used. */
+export interface Unreadable {
+  readonly ok: false;
+  /** What is wrong, in the order of the file; at most `MOST_PROBLEMS` of them. */
+  readonly problems: readonly Problem[];
+  /** How many problems there are in all. */
+  readonly total: number;
+}
+
+/** How many problems are listed; the others are only counted. */
+export const MOST_PROBLEMS = 200;
+/** Largest file that is read, in characters. */
+export const MOST_CHARACTERS = 64 * 1024 * 1024;
+
+/** Gathers problems; keeps the first ones and counts all. */
+export class ProblemList {
+  readonly problems: Problem[] = [];
+  total = 0;
+
+  add(code: ProblemCode, path: string, message: string, more: Partial<Problem> = {}): void {
+    this.total += 1;
+    if (this.problems.length < MOST_PROBLEMS) this.problems.push({ code, severity: 'error', path, message, ...more });
+  }
+
+  get unreadable(): Unreadable {
+    return { ok: false, problems: this.problems, total: this.total };
+  }
+}
+
+/** A file that cannot be read for one reason. */
+export function unreadable(code: ProblemCode, path: string, message: string, more: Partial<Problem> = {}): Unreadable {
+  const list = new ProblemList();
+  list.add(code, path, message, more);
+  return list.unreadable;
+}
+
+/** The problem of a file that is too large; `undefined` when it is not. */
+export function tooLarge(characters: number): Unreadable | undefined {
+  if (characters <= MOST_CHARACTERS) return undefined;
+  const [found, most] = [characters, MOST_CHARACTERS].map((count) => `${Math.ceil(count / 1024 / 1024)} MB`);
+  return unreadable('file-too-large', '', `The file has ${found}; at most ${most} is read. Split it.`, {
+    received: found, expected: most,
+  });
+}
