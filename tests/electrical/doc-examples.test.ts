@@ -1,4 +1,5 @@
 import { readdirSync, readFileSync } from 'node:fs';
+import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import * as electrical from '../../src/electrical/index.ts';
 import { closeTo } from '../support/close-to.ts';
@@ -8,12 +9,10 @@ const TOLERANCE = { absolute: 1e-9, relative: 5e-7 };
 
 const folder = new URL('../../src/electrical/', import.meta.url);
 const names = Object.keys(electrical);
-const exported = Object.values(electrical);
 
 /** Value of an expression in which the exports of the folder can be called. */
 function evaluate(expression: string): unknown {
-  // The expressions are those of this repository's own comments.
-  return (new Function(...names, `return (${expression});`) as (...values: unknown[]) => unknown)(...exported);
+  return runInNewContext(`(${expression})`, { ...electrical });
 }
 
 function near(expected: unknown): unknown {
@@ -28,7 +27,9 @@ const files = readdirSync(folder, { recursive: true, encoding: 'utf8' })
   .map((file) => ({ file, text: readFileSync(new URL(file.replaceAll('\\', '/'), folder), 'utf8') }));
 
 const examples = files.flatMap(({ file, text }) =>
-  [...text.matchAll(/@example (.+?) \/\/ (.+)$/gm)].map(([, call, value]) => ({ file, call: call ?? '', value: value ?? '' })));
+  [...text.matchAll(/@example ([\s\S]+?) \/\/ (.+)$/gm)].map(([, call = '', value = '']) =>
+    // An example may go on over several lines of its comment.
+    ({ file, call: call.replaceAll(/\s*\n \*\s*/g, ' '), value })));
 
 describe('examples in the doc comments hold', () => {
   test.each(examples)('$file: $call is $value', ({ call, value }) => {
@@ -37,7 +38,7 @@ describe('examples in the doc comments hold', () => {
 });
 
 test('every function of the folder has an example', () => {
-  const shown = new Set(examples.flatMap(({ call }) => call.match(/\w+/)?.[0] ?? []));
+  const shown = new Set(examples.flatMap(({ call }) => (/\w+/.exec(call))?.[0] ?? []));
   const functions = names.filter((name) => typeof electrical[name as keyof typeof electrical] === 'function');
   expect(functions.filter((name) => !shown.has(name))).toEqual([]);
 });

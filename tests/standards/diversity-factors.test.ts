@@ -3,8 +3,9 @@ import { connectedCurrent, demandCurrent, limitDiversity, spareCurrent } from '.
 import { closeTo, EXACT } from '../support/close-to.ts';
 
 /**
- * Rated diversity factors by number of circuits: IEC 61439-2, Table 101 (the same as IEC 60439-1, Table 1), as reprinted in
- * "Understanding the terminology in IEC 61439", Electricity + Control 2019, Table 1. One circuit: 1.0, from memory.
+ * Rated diversity factors by number of circuits: IEC 61439-2, Table 101 (the same as IEC 60439-1, Table 1), as
+ * reprinted in "Understanding the terminology in IEC 61439", Electricity + Control 2019, Table 1. One circuit: 1.0,
+ * from memory.
  */
 const RATED_DIVERSITY = [
   { circuits: 1, factor: 1 },

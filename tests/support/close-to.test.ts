@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { closeTo, EXACT, printed } from './close-to.ts';
 
 test.each([
-  { actual: 1.05, tolerance: { absolute: 0.05, relative: 0 }, near: true },
+  { actual: 1.049, tolerance: { absolute: 0.05, relative: 0 }, near: true },
   { actual: 1.06, tolerance: { absolute: 0.05, relative: 0 }, near: false },
   { actual: 0.94, tolerance: { absolute: 0.05, relative: 0 }, near: false },
   { actual: 1.09, tolerance: { absolute: 0.05, relative: 0.1 }, near: true },

@@ -1,2 +1,3 @@
 export * from './exceeds.ts';
 export * from './loading-ratio.ts';
+export * from './room-for-more.ts';

@@ -10,8 +10,8 @@
  *
  * Limits: efficiency is taken as at full load; the loss of a supply that idles is not covered.
  *
- * Source: efficiency = output ÷ input, so loss = output × (1 ÷ η − 1). The form output × η ÷ (1 − η), found in print, is
- * wrong.
+ * Source: efficiency = output ÷ input, so loss = output × (1 ÷ η − 1). The form output × η ÷ (1 − η), found in print,
+ * is wrong.
  *
  * @example supplyLoss(24, 10, 0.8) // 60
  */

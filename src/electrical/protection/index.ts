@@ -1,0 +1,3 @@
+export * from './fault-current.ts';
+export * from './may-not-clear.ts';
+export * from './trip-characteristics.ts';

@@ -1,0 +1,54 @@
+import type { Run } from './run.ts';
+import { keepsLimits, type RunLimits } from './run-limits.ts';
+import { tapOrder } from './tap-order.ts';
+import { workingPoint } from './working-point.ts';
+
+/** Runs that would be this many times longer have no limit in practice. */
+const UNLIMITED = 2 ** 40;
+const PRECISION = 1e-12;
+const MOST_HALVINGS = 120;
+
+/**
+ * The longest that a run may be before it fails, with all distances scaled along.
+ *
+ * The run fails where the end voltage falls below `minVolts`, the drop exceeds `maxDrop × U0`, no working voltage
+ * exists, or the short circuit at the far end is less than `trip × protectionAmps`. Each gets worse with length, so the
+ * limit is found by halving.
+ *
+ * @param run supply voltage [V], loop resistance [Ω/m] and taps (distance [m], current [A], power [W])
+ * @param lengthMetres length of the run as it is [m], above 0
+ * @param limits what the run has to keep to; a limit left out is not checked
+ * @returns the length [m]; 0 when it fails at any length (a supply that limits its output below what clears the
+ *   protection, or below the voltage that devices need), `null` when nothing limits it
+ *
+ * Limits: accurate to 1e-12, on the side that works.
+ *
+ * Source: follows from `solveRun` and `faultCurrent`.
+ *
+ * @example longestRun(
+ *   { supplyVolts: 24, loopOhmPerMetre: 0.05, taps: [{ distanceMetres: 20, amps: 1 }] }, 20, { maxDrop: 0.05 },
+ * ) // 24
+ */
+export function longestRun(run: Run, lengthMetres: number, limits: RunLimits): number | null {
+  const order = tapOrder(run.taps);
+  const volts = new Float64Array(run.taps.length);
+  // Longer by a factor is the same as more resistance on each metre, by that factor.
+  const holds = (factor: number) => {
+    const ohmPerMetre = run.loopOhmPerMetre * factor;
+    const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
+    return keepsLimits(point, run.supplyVolts, ohmPerMetre, lengthMetres, limits);
+  };
+  if (!holds(0)) return 0;
+  let fails = 1;
+  while (holds(fails)) {
+    if (fails >= UNLIMITED) return null;
+    fails *= 2;
+  }
+  let works = fails > 1 ? fails / 2 : 0;
+  for (let halving = 0; halving < MOST_HALVINGS && fails - works > PRECISION * fails; halving += 1) {
+    const middle = (works + fails) / 2;
+    if (holds(middle)) works = middle;
+    else fails = middle;
+  }
+  return lengthMetres * works;
+}

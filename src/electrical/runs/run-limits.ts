@@ -1,0 +1,40 @@
+import { exceeds } from '../limits/index.ts';
+import { faultCurrent, mayNotClear } from '../protection/index.ts';
+import type { WorkingPoint } from './working-point.ts';
+
+/** The protection of a run and the supply that has to make it act. */
+export interface RunProtection {
+  /** Rating of the fuse or breaker [A], above 0. */
+  readonly protectionAmps: number;
+  /** Multiple of the rating that makes it act at once, 1 or more. */
+  readonly trip: number;
+  /** Rated current of one unit of the supply [A], above 0. */
+  readonly ratedAmps: number;
+  /** Units in parallel, 1 or more. */
+  readonly units: number;
+  /** Multiple of its rating that the supply gives into a short circuit, 1 or more. */
+  readonly peak: number;
+}
+
+/** What a run has to keep to. A limit that is left out is not checked. */
+export interface RunLimits {
+  /** Highest voltage that a device on the run needs [V], above 0. */
+  readonly minVolts?: number;
+  /** Share of the supply voltage that may be lost, above 0 to 1. */
+  readonly maxDrop?: number;
+  readonly protection?: RunProtection;
+}
+
+/** Whether voltages and short circuit of a run keep to its limits, rounding apart; `null` is a run that collapsed. */
+export function keepsLimits(
+  point: WorkingPoint | null, supplyVolts: number, loopOhmPerMetre: number, lengthMetres: number, limits: RunLimits,
+): boolean {
+  if (point === null) return false;
+  const { minVolts, maxDrop, protection } = limits;
+  if (minVolts !== undefined && exceeds(minVolts, point.endVolts)) return false;
+  if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
+  if (protection === undefined) return true;
+  const { ratedAmps, units, peak, trip, protectionAmps } = protection;
+  const fault = faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, ratedAmps, units, peak);
+  return !mayNotClear(fault, trip, protectionAmps);
+}

@@ -1,0 +1,39 @@
+/** What hangs on a run at one place: a constant current, a constant power, or both. */
+export interface Tap {
+  /** Distance from the supply along the cable [m], 0 or more. */
+  readonly distanceMetres: number;
+  /** Current that does not depend on the voltage [A], 0 or more. */
+  readonly amps?: number;
+  /** Power that does not depend on the voltage [W], 0 or more. */
+  readonly watts?: number;
+}
+
+/** A two-conductor cable that a supply feeds at one end and devices load along its length. */
+export interface Run {
+  /** Voltage where the run starts [V], above 0. */
+  readonly supplyVolts: number;
+  /** Resistance of both conductors together [Ω/m], 0 or more. */
+  readonly loopOhmPerMetre: number;
+  /** In any order; several may share a place. */
+  readonly taps: readonly Tap[];
+}
+
+/** The voltages and the current of a run that works. */
+export interface WorkingRun {
+  readonly working: true;
+  /** Largest volt drop on the run [V]. */
+  readonly dropVolts: number;
+  /** Lowest voltage on the run [V]. */
+  readonly endVolts: number;
+  /** Voltage at each tap [V], in the order in which the taps were given. */
+  readonly tapVolts: readonly number[];
+  /** Current at the start of the run [A]. */
+  readonly currentAmps: number;
+}
+
+/** The cable cannot deliver what the taps ask for: no voltage above zero exists at which they would get it. */
+export interface CollapsedRun {
+  readonly working: false;
+}
+
+export type RunSolution = WorkingRun | CollapsedRun;

@@ -1,0 +1,59 @@
+import { loopResistancePerMetre } from '../conductors/index.ts';
+import { exceeds } from '../limits/index.ts';
+import type { Run } from './run.ts';
+import { keepsLimits, type RunLimits } from './run-limits.ts';
+import { tapOrder } from './tap-order.ts';
+import { workingPoint } from './working-point.ts';
+
+/** A conductor that a run could be made of. */
+export interface CandidateConductor {
+  /** Resistance of one conductor at 20 °C [Ω/km], above 0. */
+  readonly ohmPerKm: number;
+  /** Current that it carries as installed [A]; without it that is not checked. */
+  readonly maxAmps?: number;
+}
+
+/** A run whose conductor is still to be chosen. */
+export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
+  /** Length, one way [m], above 0. */
+  readonly lengthMetres: number;
+  /** Temperature of the conductors [°C]. */
+  readonly temperature: number;
+  /** Pairs in parallel, 1 or more. */
+  readonly pairs: number;
+}
+
+/**
+ * The conductor of highest resistance with which a run does not fail.
+ *
+ * A candidate fails where the run breaks one of its limits (see `longestRun`), or where its current or its protection
+ * is more than the conductor carries, times the pairs.
+ *
+ * @param run supply voltage [V], taps, length [m], temperature [°C] and pairs
+ * @param limits what the run has to keep to; a limit left out is not checked
+ * @param candidates the conductors to choose from, in any order
+ * @returns place of the conductor in `candidates`, the first of equals; `null` when none of them does
+ *
+ * Source: Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else follows from `solveRun` and `faultCurrent`.
+ *
+ * @example smallestConductor(
+ *   { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] },
+ *   { maxDrop: 0.05 }, [{ ohmPerKm: 7.41 }, { ohmPerKm: 12.1 }, { ohmPerKm: 18.1 }],
+ * ) // 1
+ */
+export function smallestConductor(
+  run: RunToCable, limits: RunLimits, candidates: readonly CandidateConductor[],
+): number | null {
+  const order = tapOrder(run.taps);
+  const volts = new Float64Array(run.taps.length);
+  const holds = ({ ohmPerKm, maxAmps }: CandidateConductor) => {
+    const ohmPerMetre = loopResistancePerMetre(ohmPerKm, run.temperature, run.pairs);
+    if (ohmPerMetre === null) return false;
+    const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
+    if (point === null || !keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, limits)) return false;
+    const asked = Math.max(point.currentAmps, limits.protection?.protectionAmps ?? 0);
+    return maxAmps === undefined || !exceeds(asked, maxAmps * run.pairs);
+  };
+  const thinnestFirst = [...candidates.entries()].sort(([, one], [, other]) => other.ohmPerKm - one.ohmPerKm);
+  return thinnestFirst.find(([, candidate]) => holds(candidate))?.[0] ?? null;
+}

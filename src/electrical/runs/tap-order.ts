@@ -1,0 +1,24 @@
+import type { Tap } from './run.ts';
+
+/** The taps of a run in columns, nearest first. */
+export interface TapOrder {
+  readonly distances: Float64Array;
+  readonly amps: Float64Array;
+  readonly watts: Float64Array;
+  /** Where each tap stood in the list that was given. */
+  readonly places: readonly number[];
+}
+
+/** Sorts taps by distance. One order serves every solution of the same taps. */
+export function tapOrder(taps: readonly Tap[]): TapOrder {
+  const places = taps.map((_tap, place) => place)
+    .sort((one, other) => (taps[one]?.distanceMetres ?? 0) - (taps[other]?.distanceMetres ?? 0));
+  const column = (pick: (tap: Tap) => number) =>
+    Float64Array.from(places, (place) => pick(taps[place]!));
+  return {
+    distances: column((tap) => tap.distanceMetres),
+    amps: column((tap) => tap.amps ?? 0),
+    watts: column((tap) => tap.watts ?? 0),
+    places,
+  };
+}

@@ -1,0 +1,133 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  exceeds, faultCurrent, longestRun, loopResistancePerMetre, mayNotClear, smallestConductor, solveRun,
+  type Run, type RunLimits, type Tap,
+} from '../../src/electrical/index.ts';
+import { closeTo, EXACT } from '../support/close-to.ts';
+
+const NEAR = { absolute: 0, relative: 1e-8 };
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+const lamp: Run = { supplyVolts: 24, loopOhmPerMetre: 0.05, taps: [{ distanceMetres: 20, amps: 1 }] };
+
+/** Whether a run of a length keeps to its limits, from their definitions rather than by the software's own check. */
+function keeps(run: Run, lengthMetres: number, { minVolts, maxDrop, protection }: RunLimits): boolean {
+  const solution = solveRun(run);
+  if (!solution.working) return false;
+  if (minVolts !== undefined && solution.endVolts < minVolts * (1 - 2e-9)) return false;
+  if (maxDrop !== undefined && solution.dropVolts > maxDrop * run.supplyVolts * (1 + 2e-9)) return false;
+  if (protection === undefined) return true;
+  const given = protection.ratedAmps * protection.units * protection.peak;
+  const through = run.supplyVolts / (run.loopOhmPerMetre * lengthMetres);
+  return Math.min(given, through) >= protection.trip * protection.protectionAmps * (1 - 2e-9);
+}
+
+describe('the longest run', () => {
+  // 1 A at the end of r = 0.05 Ω/m on 24 V: 1.2 V are lost on 24 m, 4.8 V on 96 m; 24 ÷ 0.05 ÷ 10 = 48 m; all by hand.
+  const protection = { protectionAmps: 2, trip: 5, ratedAmps: 20, units: 1, peak: 1.2 };
+  test.each<{ by: string; limits: RunLimits; metres: number | null }>([
+    { by: 'the drop', limits: { maxDrop: 0.05 }, metres: 24 },
+    { by: 'the voltage that devices need', limits: { minVolts: 19.2 }, metres: 96 },
+    { by: 'the short circuit', limits: { protection }, metres: 48 },
+    { by: 'the first of all', limits: { minVolts: 19.2, maxDrop: 0.05, protection }, metres: 24 },
+    { by: 'the first of all, the short circuit', limits: { minVolts: 19.2, maxDrop: 0.2, protection }, metres: 48 },
+    { by: 'the last voltage above 0', limits: {}, metres: 480 },
+    { by: 'a supply that never clears it', limits: { protection: { ...protection, ratedAmps: 5 } }, metres: 0 },
+    { by: 'devices that need more than the supply has', limits: { minVolts: 25 }, metres: 0 },
+  ])('is limited by $by: $metres m', ({ limits, metres }) => {
+    expect(longestRun(lamp, 20, limits)).toEqual(metres === null ? null : closeTo(metres, NEAR));
+  });
+
+  test('is unlimited where nothing is drawn and nothing has to clear', () => {
+    expect(longestRun({ ...lamp, taps: [] }, 20, { maxDrop: 0.05, minVolts: 20 })).toBeNull();
+    expect(longestRun({ ...lamp, taps: [{ distanceMetres: 20, amps: 0 }] }, 20, { maxDrop: 0.05 })).toBeNull();
+  });
+
+  test('of constant power ends where the run collapses: U² ÷ 4P ÷ r, closed form', () => {
+    const run: Run = { supplyVolts: 24, loopOhmPerMetre: 0.01, taps: [{ distanceMetres: 100, watts: 24 }] };
+    expect(longestRun(run, 100, {})).toEqual(closeTo(600, NEAR));
+  });
+
+  test('does not depend on the length from which it is scaled', () => {
+    const taps = (factor: number): Tap[] => [
+      { distanceMetres: 10 * factor, watts: 5 }, { distanceMetres: 35 * factor, amps: 0.4 },
+    ];
+    const limits = { minVolts: 20.4, maxDrop: 0.1 };
+    const one = longestRun({ ...lamp, taps: taps(1) }, 40, limits) ?? NaN;
+    const other = longestRun({ ...lamp, taps: taps(37) }, 40 * 37, limits) ?? NaN;
+    expect(other).toEqual(closeTo(one, NEAR));
+  });
+
+  test('holds, and a little longer fails', () => {
+    const anyTap = fc.record({ share: between(0.05, 1), amps: between(0.01, 0.5), watts: between(0, 8) });
+    const absent = { nil: undefined };
+    const anyLimits = fc.record({
+      minVolts: fc.option(between(12, 23), absent), maxDrop: fc.option(between(0.01, 0.5), absent),
+      protection: fc.option(fc.constant({ protectionAmps: 1, trip: 5, ratedAmps: 10, units: 1, peak: 1.2 }), absent),
+    });
+    fc.assert(fc.property(fc.array(anyTap, { minLength: 1, maxLength: 8 }), anyLimits, (shares, limits) => {
+      const runOf = (metres: number): Run => ({
+        ...lamp, taps: shares.map(({ share, amps, watts }) => ({ distanceMetres: share * metres, amps, watts })),
+      });
+      const longest = longestRun(runOf(30), 30, limits) ?? NaN;
+      expect(longest).toBeGreaterThan(0);
+      expect(keeps(runOf(longest), longest, limits)).toBe(true);
+      expect(keeps(runOf(longest * 1.000001), longest * 1.000001, limits)).toBe(false);
+    }));
+  });
+});
+
+describe('the smallest conductor', () => {
+  // IEC 60228, class 1 and 2, in an order of no meaning; currents invented.
+  const candidates = [
+    { ohmPerKm: 12.1, maxAmps: 10 }, { ohmPerKm: 4.61, maxAmps: 20 }, { ohmPerKm: 36, maxAmps: 3 },
+    { ohmPerKm: 7.41, maxAmps: 16 }, { ohmPerKm: 18.1 },
+  ];
+  const run = { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] };
+  const protection = { protectionAmps: 4, trip: 5, ratedAmps: 40, units: 1, peak: 1.2 };
+
+  // 1 A on 40 m drops 0.08 V × Ω/km: 1.2 V allow 15 Ω/km, 2.4 V allow 30 Ω/km; 20 A of fault current take 15 Ω/km.
+  test.each<{ by: string; limits: RunLimits; pairs?: number; place: number | null }>([
+    { by: '5 % drop', limits: { maxDrop: 0.05 }, place: 0 },
+    { by: '10 % drop', limits: { maxDrop: 0.1 }, place: 4 },
+    { by: '5 % drop, on two pairs', limits: { maxDrop: 0.05 }, pairs: 2, place: 4 },
+    { by: 'no limit but its current', limits: {}, place: 2 },
+    { by: 'the short circuit', limits: { protection }, place: 0 },
+    { by: 'protection of 12 A with a multiple of 1', limits: { protection: { ...protection, protectionAmps: 12, trip: 1 } }, place: 4 },
+    { by: 'protection of 16 A with a multiple of 2', limits: { protection: { ...protection, protectionAmps: 16, trip: 2 } }, place: 3 },
+    { by: 'a drop that none keeps to', limits: { maxDrop: 0.01 }, place: null },
+  ])('by $by', ({ limits, pairs, place }) => {
+    expect(smallestConductor({ ...run, pairs: pairs ?? 1 }, limits, candidates)).toBe(place);
+  });
+
+  test('of no conductors is none', () => {
+    expect(smallestConductor(run, {}, [])).toBeNull();
+  });
+
+  test('is the first of equals', () => {
+    expect(smallestConductor(run, {}, [{ ohmPerKm: 5 }, { ohmPerKm: 7 }, { ohmPerKm: 7 }])).toBe(1);
+  });
+});
+
+describe('short circuits', () => {
+  test('a longer cable never gives more', () => {
+    fc.assert(fc.property(between(0.001, 0.1), between(0, 500), between(0, 500), (ohm, length, more) => {
+      const short = faultCurrent(24, ohm, length, 10, 2, 1.2);
+      const long = faultCurrent(24, ohm, length + more, 10, 2, 1.2);
+      expect(exceeds(long, short)).toBe(false);
+      expect(short).toBeLessThanOrEqual(24);
+    }));
+  });
+
+  test('a current of just the multiple clears', () => {
+    expect(mayNotClear(0.1 * 3, 3, 0.1)).toBe(false);
+    expect(mayNotClear(0.3, 3, 0.1)).toBe(false);
+    expect(mayNotClear(0.2999, 3, 0.1)).toBe(true);
+  });
+});
+
+test('pairs in parallel share the current; no pairs carry none', () => {
+  expect(loopResistancePerMetre(12.1, 20, 4)).toEqual(closeTo(0.0242 / 4, EXACT));
+  expect(loopResistancePerMetre(12.1, 20, 0)).toBeNull();
+});
