@@ -134,6 +134,15 @@ describe('constant power', () => {
     expect(solveRun(run).working).toBe(working);
   });
 
+  test.each([12, 24, 36, 48])('at %d V and any resistance the limit is met to fourteen digits, closed form', (supplyVolts) => {
+    const works = (ohm: number, factor: number) => solveRun({
+      supplyVolts, loopOhmPerMetre: ohm, taps: [{ distanceMetres: 1, watts: (factor * supplyVolts ** 2) / (4 * ohm) }],
+    }).working;
+    const resistances = Array.from({ length: 200 }, (_, index) => 0.01 * 1.04 ** index);
+    expect(resistances.filter((ohm) => !works(ohm, 1 - 1e-14))).toEqual([]);
+    expect(resistances.filter((ohm) => works(ohm, 1 + 1e-11))).toEqual([]);
+  });
+
   test('at the limit the voltage is half that of the supply, closed form', () => {
     const { endVolts } = solved(24, 0.01, [{ distanceMetres: 100, watts: 144 }]);
     expect(endVolts).toEqual(closeTo(12, { absolute: 1e-5, relative: 0 }));

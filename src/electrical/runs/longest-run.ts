@@ -6,7 +6,8 @@ import { workingPoint } from './working-point.ts';
 /** Runs that would be this many times longer have no limit in practice. */
 const UNLIMITED = 2 ** 40;
 const PRECISION = 1e-12;
-const MOST_HALVINGS = 120;
+/** A run that fails at any length would be halved for ever. */
+const MOST_HALVINGS = 100;
 
 /**
  * The longest that a run may be before it fails, with all distances scaled along.
@@ -38,7 +39,6 @@ export function longestRun(run: Run, lengthMetres: number, limits: RunLimits): n
     const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
     return keepsLimits(point, run.supplyVolts, ohmPerMetre, lengthMetres, limits);
   };
-  if (!holds(0)) return 0;
   let fails = 1;
   while (holds(fails)) {
     if (fails >= UNLIMITED) return null;

@@ -1,9 +1,6 @@
 import { climb } from './climb.ts';
 import type { TapOrder } from './tap-order.ts';
 
-/** Share of the supply voltage that the rounding of a long sum may amount to. */
-const ROUNDING = 1e-12;
-
 /** The figures of a run as a whole. */
 export interface WorkingPoint {
   readonly dropVolts: number;
@@ -34,8 +31,9 @@ export function workingPoint(
     const { drop, slope, rising, amps } = climb(endVolts, loopOhmPerMetre, order, volts);
     const excess = endVolts + drop - supplyVolts;
     const next = endVolts - excess / slope;
-    if (rising ? !(next > 0) : !(excess <= ROUNDING * supplyVolts)) return null;
-    // Newton's steps go down only; the first that does not is the rounding at the solution.
+    if (rising ? !(next > 0) : !(excess <= 0)) return null;
+    // Newton's steps go down only; the first that does not is the rounding at the solution, where the last may also
+    // have gone past the limit of what works.
     if (!rising || next >= endVolts) return { dropVolts: drop, endVolts, currentAmps: amps };
     endVolts = next;
   }
