@@ -1,0 +1,76 @@
+import { formatCell, insertRows, renameTag, SCHEMA, setCells, type CellValue, type InputColumn } from '../../../src/schedule/index.ts';
+import { cellsOfGroup, idAt, inputAt, type GridModel } from '../grid-model.ts';
+import type { GridSelection } from '../grid-selection.ts';
+import { counted, nothing, refused, type Plan } from './plan.ts';
+import { readCell } from './read-cell.ts';
+
+/** What the editor of a cell begins with: the formula, or the value in full, with which an unchanged cell is told. */
+export function textToEdit(model: GridModel, line: number, columnIndex: number): string {
+  const { schedule, sheet, locale } = model;
+  const [id, column] = [idAt(model, line), model.columns[columnIndex]];
+  if (id < 0 || column === undefined) return '';
+  return schedule.formulaText(sheet, id, column.key) ?? formatCell(column, schedule.value(sheet, id, column.key), locale, 'edit');
+}
+
+/**
+ * Takes a text that a person typed in one cell. On the blank line it begins a row; in a column that names its row, the
+ * references to the old tag follow.
+ */
+export function enterText(model: GridModel, line: number, columnIndex: number, text: string): Plan {
+  const column = inputAt(model, columnIndex);
+  const kind = model.lines[line]?.kind;
+  if (column === undefined || kind === undefined || kind === 'heading') return nothing();
+  const id = idAt(model, line);
+  const read = readCell(model, id, column, text);
+  if (!read.ok) return refused(`${column.title}: ${read.problem}`);
+  if (kind === 'blank') return read.value === null ? nothing() : newRow(model, line, column, read.value, read.hint);
+  return changedCell(model, id, column, read.value, read.hint);
+}
+
+function newRow(model: GridModel, line: number, column: InputColumn, value: CellValue, hint?: string): Plan {
+  const { schedule: { document }, sheet } = model;
+  const at = document.rows(sheet).length;
+  const changes = insertRows(document, sheet, at, [{ ...cellsOfGroup(model, line), [column.key]: value }]);
+  return { kind: 'act', label: `New ${SCHEMA[sheet].rowName}`, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
+}
+
+function changedCell(model: GridModel, id: number, column: InputColumn, value: CellValue, hint?: string): Plan {
+  const { schedule: { document }, sheet } = model;
+  const label = `Edit of ${column.title}`;
+  if (column.tag !== true) {
+    const changes = setCells(document, [{ sheet, id, key: column.key, value }]);
+    return changes.length === 0 ? nothing() : { kind: 'act', label, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
+  }
+  const changes = renameTag(document, sheet, id, typeof value === 'string' ? value : '');
+  if (changes.length === 0) return nothing();
+  const following = changes.length - 1;
+  if (following === 0) return { kind: 'act', label, changes };
+  const verb = following === 1 ? 'follows' : 'follow';
+  return { kind: 'act', label, changes, message: `${counted(following, 'reference')} ${verb} the new tag ${String(value)}.` };
+}
+
+/** Takes a text for every selected cell that a person may fill in. Tags are left out when more than one row is selected. */
+export function enterTextInAll(model: GridModel, selection: GridSelection, text: string): Plan {
+  const { schedule: { document }, sheet } = model;
+  const rows = selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
+  const columns = selection.columns.map((index) => inputAt(model, index))
+    .filter((column): column is InputColumn => column !== undefined && (column.tag !== true || rows.length <= 1));
+  const edits = [];
+  for (const column of columns) {
+    for (const id of rows) {
+      const read = readCell(model, id, column, text);
+      if (!read.ok) return refused(`${column.title}: ${read.problem}`);
+      edits.push({ sheet, id, key: column.key, value: read.value });
+    }
+  }
+  const changes = setCells(document, edits);
+  if (changes.length === 0) return nothing();
+  return { kind: 'act', label: `Edit of ${counted(changes.length, 'cell')}`, changes, message: `${counted(changes.length, 'cell')} changed.` };
+}
+
+/** Changes yes to no and back; an empty cell becomes yes. */
+export function toggle(model: GridModel, line: number, columnIndex: number): Plan {
+  const [id, column] = [idAt(model, line), inputAt(model, columnIndex)];
+  if (column?.kind !== 'boolean' || id < 0) return nothing();
+  return changedCell(model, id, column, model.schedule.value(model.sheet, id, column.key) !== true);
+}

@@ -1,0 +1,152 @@
+import {
+  detectDecimal, insertRows, isNumeric, setCells,
+  type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
+} from '../../../src/schedule/index.ts';
+import { headingColumns } from '../clipboard/heading-columns.ts';
+import { readTable } from '../clipboard/read-table.ts';
+import { cellsOfGroup, idAt, type GridModel } from '../grid-model.ts';
+import type { GridSelection } from '../grid-selection.ts';
+import { enterTextInAll } from './enter-text.ts';
+import { counted, nothing, refused, type Plan } from './plan.ts';
+import { readCell } from './read-cell.ts';
+
+/** A table from the clipboard and the columns of the sheet that its columns go to. */
+interface Pasted {
+  readonly lines: readonly (readonly string[])[];
+  readonly columns: readonly (InputColumn | undefined)[];
+  readonly units: readonly (string | undefined)[];
+  /** Number of the first line in what was copied, from 1. */
+  readonly firstLine: number;
+  readonly notes: readonly string[];
+}
+
+/**
+ * Takes a table from the clipboard into the rows from the focused line on, in the order in which they are shown; the sheet
+ * grows where it ends. A first line of headings chooses the columns; else they follow from the focused one on. One cell fills
+ * all selected ones. Nothing is taken when any cell cannot be.
+ */
+export function pasteText(model: GridModel, selection: GridSelection, text: string): Plan {
+  const table = readTable(text);
+  if (table.length === 0) return nothing('The clipboard holds no text to paste.');
+  if (table.length === 1 && table[0]!.length === 1 && selection.lines.length * selection.columns.length > 1) {
+    return enterTextInAll(model, selection, table[0]![0]!);
+  }
+  const pasted = withColumns(model, selection.columns[0] ?? selection.column, table);
+  if (pasted.lines.length === 0) return nothing('The clipboard holds headings only, and no rows below them.');
+  if (pasted.columns.every((column) => column === undefined)) {
+    return nothing('Computed figures cannot be pasted over: they follow from the cells that are filled in.');
+  }
+  return planOf(model, selection.lines[0] ?? selection.line, pasted);
+}
+
+function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
+  const named = headingColumns(model.sheet, table[0]!);
+  const width = Math.max(...table.map((cells) => cells.length));
+  const columns: (Column | undefined)[] = named?.map(({ column }) => column) ?? model.columns.slice(first, first + width);
+  const computed = columns.filter((column) => column?.role === 'computed').map((column) => column!.title);
+  const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : [])).filter((name) => name !== '') ?? [];
+  const beyond = named === undefined ? Math.max(0, width - columns.length) : 0;
+  return {
+    lines: named === undefined ? table : table.slice(1),
+    columns: columns.map((column) => (column?.role === 'input' ? column : undefined)),
+    units: named?.map(({ unit }) => unit) ?? [],
+    firstLine: named === undefined ? 1 : 2,
+    notes: [
+      ...(computed.length > 0 ? [`left out as computed: ${computed.join(', ')}`] : []),
+      ...(unknown.length > 0 ? [`left out as this sheet has no such column: ${unknown.join(', ')}`] : []),
+      ...(beyond > 0 ? [`${counted(beyond, 'column')} beyond the last one left out`] : []),
+    ],
+  };
+}
+
+function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
+  const { schedule: { document }, sheet } = model;
+  const targets = rowLines(model, line).slice(0, pasted.lines.length);
+  const { values, problems, hints } = readCells(model, targets, pasted);
+  if (problems.length > 0) return refusedPaste(problems);
+  const edits: CellEdit[] = [];
+  const added: Cells[] = [];
+  const group = cellsOfGroup(model, line);
+  values.forEach((cells, index) => {
+    const id = targets[index];
+    if (id === undefined) added.push({ ...group, ...Object.fromEntries(cells.filter(([, value]) => value !== null)) });
+    else edits.push(...cells.map(([key, value]) => ({ sheet, id, key, value })));
+  });
+  const ids = [...targets, ...document.freeIds(sheet, added.length)];
+  const changes = [...setCells(document, edits), ...insertRows(document, sheet, document.rows(sheet).length, added)];
+  if (changes.length === 0) return nothing('The pasted cells hold what is there already.');
+  const keys = pasted.columns.filter((column) => column !== undefined).map(({ key }) => key);
+  const label = `Paste of ${counted(values.length, 'row')}`;
+  const grown = added.length > 0 ? `, ${added.length} of them new` : '';
+  const what = `${counted(values.length, 'row')} of ${counted(keys.length, 'column')} pasted${grown}`;
+  const assumed = hints.length === 0 ? [] : [`${counted(hints.length, 'draw')} in watts turned into mA, such as ${hints[0]}`];
+  const message = `${[what, ...pasted.notes, ...assumed].join('; ')}.`;
+  return { kind: 'act', label, changes, message, select: { ids, keys } };
+}
+
+const MOST_PROBLEMS = 200;
+
+function refusedPaste(problems: readonly string[]): Plan {
+  if (problems.length === 1) return refused(`Nothing was pasted, as one cell cannot be taken. ${problems[0]}`);
+  const left = problems.length - MOST_PROBLEMS;
+  const details = [...problems.slice(0, MOST_PROBLEMS), ...(left > 0 ? [`${counted(left, 'more cell')} cannot be taken.`] : [])];
+  return refused(`Nothing was pasted, as ${problems.length} cells cannot be taken. ${problems[0]}`, details);
+}
+
+/** Ids of the rows from a line on, in the order in which they are shown. */
+function rowLines(model: GridModel, line: number): number[] {
+  const ids: number[] = [];
+  for (let at = line; at < model.lines.length; at += 1) if (idAt(model, at) >= 0) ids.push(idAt(model, at));
+  return ids;
+}
+
+type ReadCells = readonly (readonly [string, CellValue])[];
+
+/** What a pasted table holds, what could not be read, and what was assumed in reading it. */
+interface Read {
+  readonly values: readonly ReadCells[];
+  readonly problems: readonly string[];
+  readonly hints: readonly string[];
+}
+
+function readCells(model: GridModel, targets: readonly number[], pasted: Pasted): Read {
+  const decimal = detectDecimal(numericTexts(pasted));
+  const voltageOf = pastedVoltages(model, pasted);
+  const problems: string[] = [];
+  const hints: string[] = [];
+  const values = pasted.lines.map((cells, index): ReadCells => pasted.columns.flatMap((column, place) => {
+    const text = cells[place];
+    if (column === undefined || text === undefined) return [];
+    const context = { decimal, unit: pasted.units[place], voltage: voltageOf(cells) };
+    const read = readCell(model, targets[index] ?? -1, column, text, context);
+    if (!read.ok) {
+      problems.push(`Line ${index + pasted.firstLine}, ${column.title}: ${read.problem}`);
+      return [];
+    }
+    if (read.hint !== undefined) hints.push(read.hint);
+    return [[column.key, read.value] as const];
+  }));
+  return { values, problems, hints };
+}
+
+/** The voltage [V] of the rail that a pasted line names, by which watts in the same line become a draw. */
+function pastedVoltages({ schedule, sheet }: GridModel, { columns }: Pasted): (cells: readonly string[]) => number | undefined {
+  const place = sheet === 'devices' ? columns.findIndex((column) => column?.key === 'rail') : -1;
+  if (place < 0) return () => undefined;
+  const voltages = new Map(schedule.document.rows('supplies').map(({ id, cells }) =>
+    [cells.rail, schedule.value('supplies', id, 'voltage')] as const));
+  return (cells) => {
+    const voltage = voltages.get(cells[place]?.trim() ?? '');
+    return typeof voltage === 'number' ? voltage : undefined;
+  };
+}
+
+function* numericTexts({ lines, columns }: Pasted): Generator<string> {
+  for (const cells of lines) {
+    for (let place = 0; place < columns.length; place += 1) {
+      const column = columns[place];
+      const text = cells[place];
+      if (column !== undefined && isNumeric(column) && text !== undefined) yield text;
+    }
+  }
+}

@@ -1,0 +1,61 @@
+/** What the grid does with the clipboard. */
+export interface ClipboardHost {
+  /** Whether keys and the clipboard are the grid's now: it has the focus, and no cell is being edited. */
+  readonly takesClipboard: boolean;
+  copiedText(): string;
+  cutDone(): void;
+  pasteText(text: string): void;
+}
+
+/**
+ * Listens for copy, cut and paste while the grid has the focus. Only plain text is read and written: HTML from a clipboard
+ * would have to be parsed, which a strict content security policy reports.
+ * @returns a function that takes the listeners away.
+ */
+export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
+  const ended = new AbortController();
+  const options = { signal: ended.signal, capture: true };
+  const mine = (event: ClipboardEvent): boolean =>
+    host.takesClipboard && (event.composedPath().includes(element) || event.target === document.body);
+  const copy = (event: ClipboardEvent): void => {
+    if (!mine(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    event.clipboardData?.setData('text/plain', host.copiedText());
+    if (event.type === 'cut') host.cutDone();
+  };
+  // On the document, as a cell that has been drawn anew has lost the focus to the body.
+  document.addEventListener('copy', copy, options);
+  document.addEventListener('cut', copy, options);
+  document.addEventListener('paste', (event) => {
+    if (!mine(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    host.pasteText(event.clipboardData?.getData('text/plain') ?? '');
+  }, options);
+  return () => { ended.abort(); };
+}
+
+/** Puts a text on the clipboard, from a button. @returns whether the browser allowed it. */
+export async function writeClipboard(text: string): Promise<boolean> {
+  let done = false;
+  const put = (event: ClipboardEvent): void => {
+    event.clipboardData?.setData('text/plain', text);
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    done = true;
+  };
+  document.addEventListener('copy', put, { capture: true });
+  try {
+    document.execCommand('copy');
+  } finally {
+    document.removeEventListener('copy', put, { capture: true });
+  }
+  if (done) return true;
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}

@@ -1,0 +1,145 @@
+import { TextEditor } from 'handsontable/editors/textEditor';
+import type { Plan } from '../actions/index.ts';
+import { textToEdit } from '../actions/index.ts';
+import { inputAt, type GridModel } from '../grid-model.ts';
+import { titleWithUnit } from '../../../src/schedule/index.ts';
+import { SuggestionList } from './suggestion-list.ts';
+import { suggestionsFor } from './suggestions.ts';
+
+/** What an editor needs of the grid around it. */
+export interface EditorHost {
+  readonly model: GridModel;
+  /** Where the list of an editor is put: inside the shadow root, outside the grid. */
+  readonly layer: HTMLElement;
+  /** What entering a text comes to; nothing happens yet. */
+  plan(line: number, column: number, text: string): Plan;
+  /** The same for all selected cells. */
+  planForAll(text: string): Plan;
+  /** Carries a plan out, or says why it is refused. */
+  perform(plan: Plan): void;
+}
+
+/** An editor of a cell that takes keys before the grid does. */
+export interface KeyTaker {
+  /** @returns whether the key has been dealt with. */
+  takeKey(event: KeyboardEvent): boolean;
+}
+
+export const takesKeys = (editor: unknown): editor is KeyTaker =>
+  typeof editor === 'object' && editor !== null && 'takeKey' in editor;
+
+/** Parts of the library's editor that its types leave open. */
+type Callback = (saved: boolean) => void;
+
+const EDITING = 'STATE_EDITING';
+
+/**
+ * The editors of a grid: one for texts of several lines, one on a single line with a list of what may be entered. They write
+ * nothing to the grid: what is typed becomes an action of the schedule. A text that is refused stays in the open editor when
+ * a key would close it.
+ */
+export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed: typeof TextEditor } {
+  class CellEditor extends TextEditor implements KeyTaker {
+    /** The text that the editor began with; `undefined` when a person began by typing. */
+    begunWith: string | undefined;
+
+    override prepare(...args: Parameters<TextEditor['prepare']>): void {
+      const [line, column] = args;
+      args[4] = textToEdit(host.model, line, column);
+      super.prepare(...args);
+    }
+
+    override beginEditing(initial?: unknown, event?: Event): void {
+      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string' ? String(this.originalValue ?? '') : undefined;
+      super.beginEditing(initial as never, event as never);
+    }
+
+    override open(): void {
+      super.open();
+      const column = inputAt(host.model, this.col!);
+      if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', `${titleWithUnit(column)}, line ${this.row! + 1}`);
+      this.TEXTAREA.setAttribute('autocomplete', 'off');
+      this.TEXTAREA.setAttribute('spellcheck', 'false');
+    }
+
+    override finishEditing(restore = false, ofAll = false, callback?: Callback): void {
+      if (restore || this.state !== EDITING) {
+        super.finishEditing(restore, ofAll, callback as never);
+        return;
+      }
+      const text = this.typedText();
+      const [line, column] = [this.row!, this.col!];
+      const unchanged = text === this.begunWith;
+      super.finishEditing(true, false, callback as never);
+      if (unchanged && !ofAll) return;
+      host.perform(ofAll && this.hot.selection.isMultiple() ? host.planForAll(text) : host.plan(line, column, text));
+    }
+
+    takeKey(event: KeyboardEvent): boolean {
+      if (!this.isOpened() || this.state !== EDITING || !this.#closes(event)) return false;
+      const text = this.typedText();
+      if (text === this.begunWith) return false;
+      const plan = host.plan(this.row!, this.col!, text);
+      if (plan.kind !== 'refused') return false;
+      host.perform(plan);
+      return true;
+    }
+
+    typedText(): string {
+      return String(this.getValue() ?? '');
+    }
+
+    #closes({ key, altKey, ctrlKey, metaKey }: KeyboardEvent): boolean {
+      if (key === 'Enter') return !altKey && !((ctrlKey || metaKey) && !this.hot.selection.isMultiple());
+      if (key === 'Tab' || key === 'PageUp' || key === 'PageDown') return true;
+      return key.startsWith('Arrow') && !this.isInFullEditMode();
+    }
+  }
+
+  class ListedEditor extends CellEditor {
+    suggestions: SuggestionList | undefined;
+
+    override createElements(): void {
+      super.createElements('input');
+    }
+
+    override open(): void {
+      super.open();
+      const column = inputAt(host.model, this.col!);
+      if (column === undefined || this.TD === null) return;
+      const list = this.suggestions ?? this.#makeList();
+      const words = suggestionsFor(host.model.schedule, column);
+      list.open(words, this.begunWith ?? '', this.TD.getBoundingClientRect(), column.kind !== 'reference');
+    }
+
+    override close(): void {
+      super.close();
+      this.suggestions?.close();
+    }
+
+    override takeKey(event: KeyboardEvent): boolean {
+      const list = this.suggestions;
+      if (list?.isOpen === true && this.state === EDITING && !event.altKey) {
+        if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {
+          list.step(event.key === 'ArrowDown' ? 1 : -1);
+          return true;
+        }
+        if ((event.key === 'Enter' || event.key === 'Tab') && list.chosen !== undefined) this.setValue(list.chosen);
+      }
+      return super.takeKey(event);
+    }
+
+    #makeList(): SuggestionList {
+      const list = new SuggestionList(this.TEXTAREA, (word) => {
+        this.setValue(word);
+        this.finishEditing();
+      });
+      host.layer.append(list.element);
+      this.TEXTAREA.addEventListener('input', () => list.narrow(this.typedText()));
+      this.suggestions = list;
+      return list;
+    }
+  }
+
+  return { text: CellEditor, listed: ListedEditor };
+}

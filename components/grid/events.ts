@@ -1,0 +1,56 @@
+import type { SheetName } from '../../src/schedule/index.ts';
+import type { SelectionStatistics } from './selection-statistics.ts';
+
+/** The selected cell, or what the selected cells come to, changed. */
+export class CellSelectEvent extends Event {
+  static readonly type = 'elv-cell-select';
+
+  readonly sheet: SheetName;
+  /** Id of the row; -1 on a line that is no row. */
+  readonly id: number;
+  readonly key: string;
+  readonly statistics: SelectionStatistics;
+
+  constructor(sheet: SheetName, id: number, key: string, statistics: SelectionStatistics) {
+    super(CellSelectEvent.type, { bubbles: true, composed: true });
+    this.sheet = sheet;
+    this.id = id;
+    this.key = key;
+    this.statistics = statistics;
+  }
+}
+
+/** What a person is to be told about what just happened in the grid. */
+export interface GridMessage {
+  readonly text: string;
+  /** `refused` when something that was entered was not taken. */
+  readonly tone: 'info' | 'refused';
+  /** The action can be taken back. */
+  readonly undoable: boolean;
+  /** One line for each thing that was refused, when there are several. */
+  readonly details: readonly string[];
+}
+
+export class MessageEvent extends Event implements GridMessage {
+  static readonly type = 'elv-message';
+
+  readonly text: string;
+  readonly tone: 'info' | 'refused';
+  readonly undoable: boolean;
+  readonly details: readonly string[];
+
+  constructor({ text, tone, undoable, details }: GridMessage) {
+    super(MessageEvent.type, { bubbles: true, composed: true });
+    this.text = text;
+    this.tone = tone;
+    this.undoable = undoable;
+    this.details = details;
+  }
+}
+
+declare global {
+  interface HTMLElementEventMap {
+    'elv-cell-select': CellSelectEvent;
+    'elv-message': MessageEvent;
+  }
+}

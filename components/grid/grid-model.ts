@@ -1,0 +1,59 @@
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetName } from '../../src/schedule/index.ts';
+import type { Grouping } from '../events/index.ts';
+import type { Line } from './lines/index.ts';
+
+/** What a grid shows: one sheet of a schedule, as lines and columns. It holds no values. */
+export interface GridModel {
+  readonly schedule: LoadSchedule;
+  readonly sheet: SheetName;
+  readonly grouping: Grouping;
+  /** Locale of figures, BCP 47. */
+  readonly locale: string;
+  readonly columns: readonly Column[];
+  readonly lines: readonly Line[];
+}
+
+/** The columns of a sheet that have something to show, in the order of the schema. */
+export function shownColumns(sheet: SheetName): Column[] {
+  return SCHEMA[sheet].columns.filter((column) =>
+    column.role === 'input' || column.rule !== undefined || column.total !== undefined || column.status === true);
+}
+
+/** Letters that formulas call a column by, as in `=D3*2`: they count the columns of the schema. */
+export function letterOf(sheet: SheetName, column: Column): string {
+  let letters = '';
+  for (let index = SCHEMA[sheet].columns.indexOf(column) + 1; index > 0; index = Math.floor((index - 1) / 26)) {
+    letters = String.fromCharCode(65 + ((index - 1) % 26)) + letters;
+  }
+  return letters;
+}
+
+/** Id of the row on a line; -1 when the line is no row. */
+export function idAt(model: GridModel, index: number): number {
+  const line = model.lines[index];
+  return line?.kind === 'row' ? line.id : -1;
+}
+
+/** The column at a place when a person may fill it in. */
+export function inputAt(model: GridModel, index: number): InputColumn | undefined {
+  const column = model.columns[index];
+  return column?.role === 'input' ? column : undefined;
+}
+
+/** What a new row holds by belonging to the group of a line: the tag of its rail or branch. */
+export function cellsOfGroup(model: GridModel, index: number): Cells {
+  const { schedule, grouping, lines } = model;
+  if (grouping === 'entered') return {};
+  for (let at = Math.min(index, lines.length - 1); at >= 0; at -= 1) {
+    const line = lines[at]!;
+    if (line.kind === 'blank') return {};
+    if (line.kind === 'heading') return line.id < 0 ? {} : tagCells(schedule, line.sheet, line.id, grouping);
+  }
+  return {};
+}
+
+function tagCells(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): Cells {
+  const tag: CellValue = schedule.document.row(sheet, id)?.cells[SCHEMA[sheet].tag] ?? null;
+  return tag === null ? {} : { [key]: tag };
+}

@@ -1,0 +1,302 @@
+import Handsontable from 'handsontable/base';
+import { Autofill } from 'handsontable/plugins/autofill';
+import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
+import { registerPlugin } from 'handsontable/plugins/registry';
+import { SCHEMA } from '../../src/schedule/index.ts';
+import { editorsFor, takesKeys, type EditorHost } from './editing/cell-editor.ts';
+import { idAt, type GridModel } from './grid-model.ts';
+import { selectionOf, type GridSelection } from './grid-selection.ts';
+import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
+import { fixShadowRoot } from './hot/shadow-fixes.ts';
+import { sameLines } from './lines/index.ts';
+import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
+import { drawColumnHeading } from './look/column-heading.ts';
+import { columnWidths } from './look/column-widths.ts';
+import { HeadingLayer } from './look/heading-layer.ts';
+
+/** What a view asks of the element that holds it. */
+export interface ViewHost extends Omit<EditorHost, 'model'> {
+  /** Key of the grid library. */
+  readonly licenseKey: string;
+  readonly readonly: boolean;
+  /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
+  takeKey(event: KeyboardEvent): boolean;
+  fill(from: readonly number[], into: readonly number[], columns: readonly number[]): void;
+  selectionChanged(): void;
+}
+
+type Range = NonNullable<ReturnType<Handsontable['getSelectedRangeActive']>>;
+
+/** One cell, by row and column as the schedule knows them. */
+interface Spot {
+  readonly id: number;
+  readonly line: number;
+  readonly key: string;
+}
+
+/**
+ * The grid library on the screen, showing a model. It holds no data: lines point to rows, cells are drawn from the schedule,
+ * and every edit goes to the host.
+ */
+export class GridView implements SettingsSource {
+  readonly hot: Handsontable;
+  model: GridModel;
+  widths: number[];
+  readonly #host: ViewHost;
+  readonly #editors: ReturnType<typeof editorsFor>;
+  readonly #renderer: ReturnType<typeof cellRenderer>;
+  readonly #headings: HeadingLayer;
+  readonly #unfix: () => void;
+  readonly #box: HTMLElement;
+  readonly #kept = new Map<string, { widths: number[]; spot: Spot | undefined; top: number }>();
+
+  /**
+   * @param box where the grid is made; it must have a size.
+   * @param groups where headings of groups are drawn, over the box.
+   */
+  constructor(host: ViewHost, model: GridModel, box: HTMLElement, groups: HTMLElement) {
+    registerPlugin(Autofill);
+    registerPlugin(ManualColumnResize);
+    this.#host = host;
+    this.#box = box;
+    this.model = model;
+    this.#renderer = cellRenderer(this);
+    const style = getComputedStyle(box);
+    const fontSize = Number.parseFloat(style.fontSize);
+    box.style.setProperty('--ht-line-height', `${Math.round(fontSize * 1.45)}px`);
+    this.widths = columnWidths(model, this.#font);
+    this.#editors = editorsFor(this.#editorHost());
+    this.hot = new Handsontable(box, {
+      ...fixedSettings(this, host.licenseKey, fontSize), ...sheetSettings(this, this.#editors), ...this.#hooks(),
+    });
+    this.#headings = new HeadingLayer(this.hot, groups);
+    this.#unfix = fixShadowRoot(this.hot, box);
+    this.#describe();
+    this.#headings.draw(model);
+  }
+
+  get readonly(): boolean {
+    return this.#host.readonly;
+  }
+
+  get draw(): Handsontable.renderers.BaseRenderer {
+    return this.#renderer.draw;
+  }
+
+  get isEditing(): boolean {
+    return this.hot.getActiveEditor()?.isOpened() === true;
+  }
+
+  /** Shows another sheet, grouping or schedule; where a person was on it before is found again. */
+  show(model: GridModel): void {
+    const before = this.#name(this.model);
+    this.#kept.set(before, { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop });
+    const kept = this.#kept.get(this.#name(model));
+    this.model = model;
+    this.widths = kept?.widths ?? columnWidths(model, this.#font);
+    this.hot.deselectCell();
+    const resize = this.hot.getPlugin('manualColumnResize');
+    for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
+    this.#renderer.forget();
+    this.hot.updateSettings(sheetSettings(this, this.#editors));
+    this.#describe();
+    this.hot.scrollViewportTo({ row: 0, col: 0 });
+    if (kept !== undefined) {
+      this.#holder.scrollTop = kept.top;
+      if (kept.spot !== undefined) this.#selectSpot(kept.spot);
+    }
+    this.#headings.draw(model);
+  }
+
+  /** Shows what an action has changed. The selection stays on its rows. */
+  refresh(model: GridModel): void {
+    this.#renderer.forget();
+    if (sameLines(this.model.lines, model.lines)) {
+      this.model = { ...model, lines: this.model.lines };
+      this.hot.render();
+    } else {
+      const [range, spot] = [this.hot.getSelectedRangeActive(), this.#spot()];
+      const anchor = range === undefined ? -1 : idAt(this.model, range.from.row ?? -1);
+      const end = range === undefined ? -1 : idAt(this.model, range.to.row ?? -1);
+      this.model = model;
+      this.hot.updateData([...model.lines] as never);
+      if (range !== undefined && spot !== undefined) this.#selectAgain(range, anchor, end, spot);
+      this.#describe();
+    }
+    this.#headings.draw(this.model);
+  }
+
+  selection(): GridSelection | undefined {
+    const ranges = this.hot.getSelectedRange();
+    const focus = this.hot.getSelectedRangeActive()?.highlight;
+    if (ranges === undefined || focus === undefined) return undefined;
+    const blocks = ranges.map(({ from, to }) => ({
+      from: { row: from.row ?? 0, col: from.col ?? 0 }, to: { row: to.row ?? 0, col: to.col ?? 0 },
+    }));
+    return selectionOf(blocks, { row: focus.row ?? 0, col: focus.col ?? 0 });
+  }
+
+  /** Selects the block of some rows and columns, and brings it into view. @returns whether the rows are shown. */
+  select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
+    const wanted = new Set(ids);
+    const lines = this.model.lines.flatMap((line, index) => (line.kind === 'row' && wanted.has(line.id) ? [index] : []));
+    const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key)).filter((index) => index >= 0);
+    if (lines.length === 0 || columns.length === 0) return false;
+    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1)!, Math.max(...columns), scroll);
+    return true;
+  }
+
+  focus(): void {
+    const at = this.hot.getSelectedRangeActive()?.highlight;
+    if (at === undefined) this.hot.selectCell(Math.min(this.#firstRow(), this.hot.countRows() - 1), 0);
+    this.hot.listen();
+    this.hot.getFocusManager().focusOnHighlightedCell();
+  }
+
+  /** Opens the editor of the cell that has the focus, with its list where it has one. */
+  edit(): void {
+    this.focus();
+    const { highlight } = this.hot.getSelectedRangeActive() ?? {};
+    const editor = this.hot.getActiveEditor();
+    if (highlight === undefined || editor === undefined || this.hot.getCellMeta(highlight.row!, highlight.col!).readOnly) return;
+    editor.enableFullEditMode();
+    editor.beginEditing(null as never, undefined as never);
+  }
+
+  /** After the element has moved in the page: the rows painted before are painted again where they are. */
+  revive(): void {
+    this.hot.refreshDimensions();
+    this.hot.render();
+    this.#headings.draw(this.model);
+  }
+
+  destroy(): void {
+    this.#unfix();
+    this.#headings.destroy();
+    this.hot.destroy();
+  }
+
+  #hooks(): Handsontable.GridSettings {
+    return {
+      beforeKeyDown: (event) => (this.#takeKey(event) ? false : undefined) as never,
+      // Nothing is ever written to the library's own data: edits are actions of the schedule.
+      beforeChange: () => false,
+      beforeAutofill: (_data, from, into) => {
+        const rows = (range: typeof from): number[] => selectionOf([range as never], { row: 0, col: 0 }).lines as number[];
+        const columns = selectionOf([from as never], { row: 0, col: 0 }).columns;
+        this.#host.fill(rows(from), rows(into), columns);
+        return false as never;
+      },
+      modifyTransformStart: (delta) => { this.#skipHeadings(delta as { row: number }); },
+      afterSelection: () => {
+        this.#keepClearOfHeading();
+        this.#host.selectionChanged();
+      },
+      afterDeselect: () => { this.#host.selectionChanged(); },
+      beforeRender: () => { this.#renderer.forget(); },
+      afterGetColHeader: (index, heading) => {
+        const column = this.model.columns[index];
+        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, heading as HTMLTableCellElement);
+      },
+      afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading as HTMLTableCellElement); },
+      afterColumnResize: (width, column) => { this.widths[column] = width; },
+    };
+  }
+
+  #takeKey(event: KeyboardEvent): boolean {
+    const editor = this.hot.getActiveEditor();
+    const taken = this.isEditing ? takesKeys(editor) && editor.takeKey(event) : this.#host.takeKey(event);
+    if (taken) {
+      event.preventDefault();
+      event.stopPropagation();
+    }
+    return taken;
+  }
+
+  #editorHost(): EditorHost {
+    const [view, host] = [this, this.#host];
+    return {
+      get model() { return view.model; },
+      layer: host.layer,
+      plan: (...place) => host.plan(...place),
+      planForAll: (text) => host.planForAll(text),
+      perform: (plan) => { host.perform(plan); },
+    };
+  }
+
+  /** Moving by rows passes over headings; where none lies beyond, the selection stays. */
+  #skipHeadings(delta: { row: number }): void {
+    const from = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
+    if (delta.row === 0 || from < 0) return;
+    const step = Math.sign(delta.row);
+    const { lines } = this.model;
+    const last = lines.length - 1;
+    let to = Math.min(last, Math.max(0, from + delta.row));
+    while (lines[to]?.kind === 'heading') to += step;
+    if (to < 0 || to > last) {
+      to = Math.min(last, Math.max(0, from + delta.row));
+      while (lines[to]?.kind === 'heading' && to !== from) to -= step;
+    }
+    delta.row = to - from;
+  }
+
+  /** A selected cell must not lie behind the heading that is kept in view. */
+  #keepClearOfHeading(): void {
+    if (this.#headings.height === 0) return;
+    requestAnimationFrame(() => {
+      const row = this.hot.isDestroyed ? undefined : this.hot.getSelectedRangeActive()?.highlight.row;
+      if (row === undefined || row === null || row < 0) return;
+      const above = row * this.#headings.height - this.#holder.scrollTop;
+      if (above >= 0 && above < this.#headings.height) this.#holder.scrollTop -= this.#headings.height - above;
+    });
+  }
+
+  #selectAgain(range: Range, anchor: number, end: number, spot: Spot): void {
+    const lineOf = (id: number, otherwise: number): number => {
+      const found = id < 0 ? -1 : this.model.lines.findIndex((line) => line.kind === 'row' && line.id === id);
+      return Math.min(found < 0 ? otherwise : found, this.model.lines.length - 1);
+    };
+    const from = lineOf(anchor, range.from.row ?? spot.line);
+    const to = end === anchor ? from : lineOf(end, range.to.row ?? spot.line);
+    if (from < 0) return;
+    this.hot.selectCell(from, Math.max(0, range.from.col ?? 0), to, Math.max(0, range.to.col ?? 0), false, false);
+  }
+
+  #spot(): Spot | undefined {
+    const at = this.hot.getSelectedRangeActive()?.highlight;
+    const column = this.model.columns[at?.col ?? -1];
+    if (at === undefined || at.row === null || column === undefined) return undefined;
+    return { id: idAt(this.model, at.row), line: at.row, key: column.key };
+  }
+
+  #selectSpot({ id, line, key }: Spot): void {
+    if (this.select([id], [key], false)) return;
+    const column = this.model.columns.findIndex((each) => each.key === key);
+    if (line < this.model.lines.length && column >= 0) this.hot.selectCell(line, column, line, column, false, false);
+  }
+
+  #firstRow(): number {
+    return Math.max(0, this.model.lines.findIndex(({ kind }) => kind !== 'heading'));
+  }
+
+  /** Tells assistive technology what the table is and how long, which the library leaves out. */
+  #describe(): void {
+    const { sheet, lines } = this.model;
+    const root = this.hot.rootElement;
+    root.setAttribute('aria-label', SCHEMA[sheet].title);
+    root.setAttribute('aria-rowcount', String(lines.length + 1));
+  }
+
+  #name(model: GridModel): string {
+    return `${model.sheet} ${model.grouping}`;
+  }
+
+  get #holder(): HTMLElement {
+    return this.hot.rootElement.querySelector<HTMLElement>('.ht_master .wtHolder')!;
+  }
+
+  get #font(): string {
+    const { fontWeight, fontSize, fontFamily } = getComputedStyle(this.#box);
+    return `${fontWeight} ${fontSize} ${fontFamily}`;
+  }
+}

@@ -1,0 +1,66 @@
+import type Handsontable from 'handsontable/base';
+import { baseRenderer } from 'handsontable/renderers/baseRenderer';
+import type { editorsFor } from '../editing/cell-editor.ts';
+import { inputAt, type GridModel } from '../grid-model.ts';
+import { THEME_NAME } from '../theme.styles.ts';
+
+type Editors = ReturnType<typeof editorsFor>;
+
+/** What the settings read whenever the grid draws. */
+export interface SettingsSource {
+  readonly model: GridModel;
+  readonly readonly: boolean;
+  readonly widths: readonly number[];
+  readonly draw: Handsontable.renderers.BaseRenderer;
+}
+
+/** Settings of the library that never change: everything that would keep data, sort, undo or write styles is off. */
+export function fixedSettings(source: SettingsSource, licenseKey: string, fontSize: number): Handsontable.GridSettings {
+  return {
+    licenseKey,
+    themeName: THEME_NAME,
+    injectCoreCss: false,
+    width: '100%',
+    height: '100%',
+    autoColumnSize: false,
+    autoRowSize: false,
+    undo: false,
+    wordWrap: false,
+    manualColumnResize: true,
+    outsideClickDeselects: false,
+    enterMoves: { row: 1, col: 0 },
+    tabMoves: { row: 0, col: 1 },
+    autoWrapRow: false,
+    autoWrapCol: false,
+    minSpareRows: 0,
+    columnHeaderHeight: Math.round(fontSize * 2.25 * 1.25) + 9,
+    renderer: (...args) => {
+      baseRenderer(...args);
+      source.draw(...args);
+    },
+    rowHeaders: true,
+    cells: (row: number, column: number) => ({ readOnly: !isEditable(source, row, column) }),
+    colWidths: (column: number) => source.widths[column] ?? 80,
+  };
+}
+
+/** Settings that follow from the sheet shown. The columns only point to lines: the grid holds no value of any cell. */
+export function sheetSettings(source: SettingsSource, editors: Editors): Handsontable.GridSettings {
+  const { model } = source;
+  return {
+    data: [...model.lines] as never,
+    columns: model.columns.map((_column, index) => {
+      const kind = inputAt(model, index)?.kind;
+      const listed = kind === 'reference' || kind === 'choice' || kind === 'boolean';
+      return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
+    }) as never,
+    colHeaders: model.columns.map(({ title }) => title),
+    rowHeaderWidth: 34 + 8 * String(model.lines.length).length,
+    fixedColumnsStart: 1,
+    fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
+  };
+}
+
+function isEditable(source: SettingsSource, row: number, column: number): boolean {
+  return !source.readonly && source.model.lines[row]?.kind !== 'heading' && inputAt(source.model, column) !== undefined;
+}

@@ -1,0 +1,2 @@
+export * from './build-lines.ts';
+export * from './line.ts';

@@ -1,0 +1,60 @@
+import { SEVERITIES, type Finding, type Severity } from '../../../src/findings/index.ts';
+import { formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
+import { MARK_WORDS, type Mark } from '../../look/index.ts';
+import type { GridModel } from '../grid-model.ts';
+
+/** How a cell looks and what it says beside its text. */
+export interface CellLook {
+  readonly text: string;
+  readonly classes: readonly string[];
+  /** What a screen reader hears, and a pointer shows, beside the text. */
+  readonly description: string;
+  /** Something found in the cell is to be put right. */
+  readonly invalid: boolean;
+  readonly readOnly: boolean;
+  /** The status that the cell holds, shown as shape and word. */
+  readonly status?: Mark;
+}
+
+const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in MARK_WORDS;
+
+/** Findings that ask for something and that nobody has accepted. */
+export function openFindings(findings: readonly Finding[]): Finding[] {
+  return findings.filter(({ severity, accepted }) => severity !== 'note' && accepted === undefined);
+}
+
+/** The worst severity among findings. */
+export function worstOf(findings: readonly Finding[]): Severity | undefined {
+  return SEVERITIES.find((severity) => findings.some((finding) => finding.severity === severity));
+}
+
+/** How the cell of a row looks. */
+export function cellLook(model: GridModel, id: number, column: Column, findings: readonly Finding[]): CellLook {
+  const { schedule, sheet, locale } = model;
+  const value = schedule.value(sheet, id, column.key);
+  const numeric = isNumeric(column);
+  const own = column.role === 'input' && schedule.isOwn(sheet, id, column.key);
+  const formula = own && numeric ? schedule.formulaText(sheet, id, column.key) : undefined;
+  const overrides = own && column.role === 'input' && column.derived !== undefined;
+  const found = openFindings(findings).filter(({ key }) => key === column.key);
+  const worst = worstOf(found);
+  const isStatus = column.role === 'computed' && column.status === true;
+  const classes = [
+    column.role === 'computed' ? 'computed' : own ? 'own' : 'default',
+    ...(numeric ? ['number'] : []),
+    ...(column.role === 'input' && (column.kind === 'reference' || column.kind === 'choice' || column.kind === 'boolean') ? ['listed'] : []),
+    ...(formula === undefined ? [] : ['formula']),
+    ...(overrides ? ['overrides'] : []),
+    ...(worst === undefined ? [] : ['found', worst]),
+  ];
+  const description = [
+    ...(formula === undefined ? [] : [`formula ${formula}`]),
+    ...(overrides ? ['own value, in place of the one that follows from the type'] : []),
+    ...found.map(({ message }) => message),
+  ].join('. ');
+  const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
+  if (isStatus && isMark(value)) return { ...common, text: MARK_WORDS[value], status: value };
+  const sign = schedule.partialSign(sheet, id, column.key);
+  const text = formatCell(column, value, locale, 'show');
+  return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };
+}

@@ -1,0 +1,98 @@
+import type Handsontable from 'handsontable/base';
+import { render } from 'lit';
+import type { Finding } from '../../../src/findings/index.ts';
+import { markShape, type Mark } from '../../look/index.ts';
+import { inputAt, type GridModel } from '../grid-model.ts';
+import { headingText } from './heading-text.ts';
+import { cellLook, openFindings, worstOf } from './cell-look.ts';
+
+/** What the renderer reads; `model` changes, `readonly` with it. */
+export interface RenderSource {
+  readonly model: GridModel;
+  readonly readonly: boolean;
+}
+
+/** Shapes are drawn once and copied, as a grid draws hundreds of cells at a time. */
+const shapes = new Map<Mark, Element>();
+
+function shapeOf(mark: Mark): Node {
+  let shape = shapes.get(mark);
+  if (shape === undefined) {
+    const box = document.createElement('div');
+    render(markShape(mark), box);
+    shape = box.querySelector('svg')!;
+    shapes.set(mark, shape);
+  }
+  return shape.cloneNode(true);
+}
+
+/** The findings of the row drawn last, kept as its cells are drawn one after the other. */
+interface Kept {
+  model: GridModel | undefined;
+  id: number;
+  findings: readonly Finding[];
+}
+
+/**
+ * The function by which the grid draws a cell, and one that forgets what it keeps, to be called before each drawing. The grid
+ * itself clears classes and ARIA attributes of a cell that it draws again, but no others.
+ */
+export function cellRenderer(source: RenderSource): { draw: Handsontable.renderers.BaseRenderer; forget: () => void } {
+  const kept: Kept = { model: undefined, id: -1, findings: [] };
+  const findingsOf = (model: GridModel, id: number): readonly Finding[] => {
+    if (kept.model !== model || kept.id !== id) Object.assign(kept, { model, id, findings: model.schedule.findingsOf(model.sheet, id) });
+    return kept.findings;
+  };
+  const draw = (_hot: Handsontable, cell: HTMLTableCellElement, row: number, columnIndex: number): void => {
+    const { model } = source;
+    const [line, column] = [model.lines[row], model.columns[columnIndex]];
+    cell.removeAttribute('title');
+    if (line === undefined || column === undefined) return cell.replaceChildren();
+    if (line.kind === 'heading') {
+      cell.classList.add('heading');
+      cell.setAttribute('aria-readonly', 'true');
+      return cell.replaceChildren(columnIndex === 0 ? headingText(model, line) : '');
+    }
+    if (line.kind === 'blank') {
+      cell.classList.add('blank', column.role === 'input' ? 'own' : 'computed');
+      if (inputAt(model, columnIndex) === undefined) cell.setAttribute('aria-readonly', 'true');
+      return cell.replaceChildren();
+    }
+    const look = cellLook(model, line.id, column, findingsOf(model, line.id));
+    cell.classList.add(...look.classes);
+    if (look.readOnly || source.readonly) cell.setAttribute('aria-readonly', 'true');
+    if (look.invalid) cell.setAttribute('aria-invalid', 'true');
+    if (look.description !== '') {
+      cell.setAttribute('aria-description', look.description);
+      cell.title = look.description;
+    }
+    if (look.status === undefined) {
+      if (cell.childNodes.length === 1 && cell.firstChild instanceof Text) cell.firstChild.data = look.text;
+      else cell.replaceChildren(look.text);
+    } else {
+      cell.classList.add('status', look.status);
+      cell.replaceChildren(shapeOf(look.status), look.text);
+    }
+  };
+  return { draw, forget: () => { kept.model = undefined; } };
+}
+
+/** Row header: the number of the row as entered, by which formulas call it, and the shape of the worst found in it. */
+export function drawRowHeading(source: RenderSource, row: number, heading: HTMLTableCellElement): void {
+  const { model } = source;
+  const line = model.lines[row];
+  heading.removeAttribute('title');
+  heading.classList.remove('blank', 'heading');
+  const box = heading.querySelector('.rowHeader') ?? heading;
+  if (line?.kind !== 'row') {
+    heading.classList.add(line?.kind ?? 'blank');
+    box.replaceChildren(line?.kind === 'blank' ? '+' : '');
+    return;
+  }
+  const number = String(model.schedule.document.position(model.sheet, line.id) + 1);
+  const found = openFindings(model.schedule.findingsOf(model.sheet, line.id));
+  const worst = worstOf(found);
+  if (worst === undefined) return box.replaceChildren(number);
+  heading.title = found.map(({ message }) => message).join('\n');
+  box.replaceChildren(shapeOf(worst), number);
+}

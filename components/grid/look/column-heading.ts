@@ -1,0 +1,23 @@
+import { letterOf } from '../grid-model.ts';
+import type { Column, SheetName } from '../../../src/schedule/index.ts';
+
+/** Draws the heading of a column: its title, below it the letter that formulas call it by and its unit. */
+export function drawColumnHeading(sheet: SheetName, column: Column, heading: HTMLTableCellElement): void {
+  const box = heading.querySelector('.colHeader') ?? heading;
+  const title = document.createElement('span');
+  title.className = 'title';
+  title.textContent = column.title;
+  const letter = document.createElement('span');
+  letter.className = 'letter';
+  letter.textContent = letterOf(sheet, column);
+  const unit = document.createElement('span');
+  unit.className = 'unit';
+  unit.textContent = column.kind === 'ratio' ? '%' : column.unit ?? '';
+  const line = document.createElement('span');
+  line.className = 'below';
+  line.append(letter, unit);
+  box.replaceChildren(title, line);
+  heading.classList.add('named', column.role);
+  heading.classList.toggle('numeric', column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio');
+  heading.title = column.help;
+}

@@ -1,0 +1,137 @@
+import { css, unsafeCSS } from 'lit';
+import gridLibrary from 'handsontable/styles/handsontable.css?inline';
+import { loadingBarStyles, statusMarkStyles } from '../look/index.ts';
+import { theme } from './theme.styles.ts';
+
+const cells = css`
+  .handsontable td, .handsontable th { font-variant-numeric: tabular-nums lining-nums; }
+  .handsontable td { white-space: nowrap; text-overflow: ellipsis; }
+  .handsontable td.number { text-align: end; }
+  .handsontable td.own { color: var(--elv-ink); }
+  .handsontable td.default { color: var(--elv-ink-default); }
+  .handsontable td.default.number, .handsontable td.default.listed { font-style: italic; }
+  .handsontable td.computed { color: var(--elv-ink-computed); background-color: color-mix(in srgb, var(--elv-surface) 70%, var(--elv-surface-raised)); }
+  .handsontable td.heading { color: transparent; background-color: var(--elv-surface); overflow: hidden; border-inline-color: transparent; text-overflow: clip; }
+  .handsontable td.blank { background-color: var(--elv-surface-raised); }
+  .handsontable td.status .mark { margin-inline-end: 0.4em; vertical-align: -0.06em; }
+  .handsontable td.status.over, .handsontable td.status.near { font-weight: 600; }
+  .handsontable td.over { color: var(--elv-over); }
+  .handsontable td.near { color: var(--elv-near); }
+  .handsontable td.incomplete { color: var(--elv-incomplete); }
+  .handsontable td.status.ok { color: var(--elv-ok); }
+  /* A cell with a finding bears a bar at its start, an own value in place of another a corner, a formula its sign. */
+  .handsontable td.found { box-shadow: inset 3px 0 0 currentColor; }
+  .handsontable td.found:dir(rtl) { box-shadow: inset -3px 0 0 currentColor; }
+  .handsontable td.overrides, .handsontable td.formula { position: relative; }
+  .handsontable td.overrides::after {
+    content: '';
+    position: absolute;
+    inset-block-start: 0;
+    inset-inline-end: 0;
+    border-block-start: 6px solid var(--elv-accent);
+    border-inline-start: 6px solid transparent;
+  }
+  .handsontable td.formula::before { content: '='; float: inline-start; color: var(--elv-accent); }
+`;
+
+const headings = css`
+  .handsontable thead th { vertical-align: bottom; }
+  .handsontable thead th .relative { padding: 4px 7px 3px; }
+  .handsontable thead th .colHeader { display: block; line-height: 1.25; white-space: nowrap; overflow: hidden; }
+  .handsontable thead th .title { display: block; overflow: hidden; text-overflow: ellipsis; text-align: start; }
+  .handsontable thead th.numeric .title { text-align: end; }
+  .handsontable thead th.computed .title { color: var(--elv-ink-computed); font-weight: 400; }
+  .handsontable thead th .below {
+    display: flex;
+    justify-content: space-between;
+    gap: 0.5em;
+    min-block-size: 1.25em;
+    color: var(--elv-ink-default);
+    font-size: 0.8em;
+    font-weight: 400;
+  }
+  .handsontable thead th .letter { opacity: 0.8; }
+  .handsontable tbody th { text-align: end; color: var(--elv-ink-default); font-weight: 400; }
+  .handsontable tbody th .relative { padding: var(--ht-cell-vertical-padding) 7px; }
+  .handsontable tbody th .rowHeader { display: flex; align-items: center; justify-content: space-between; font-size: 0.9em; }
+  .handsontable tbody th .rowHeader .mark { order: -1; }
+  .handsontable tbody th .rowHeader::before { content: ''; order: -2; }
+  .handsontable tbody th.heading { border-inline-end-color: transparent; }
+  .groups {
+    position: absolute;
+    z-index: 190;
+    inset-inline-start: 0;
+    overflow: hidden;
+    pointer-events: none;
+  }
+  .group {
+    position: absolute;
+    inset-inline: 0;
+    inset-block-start: 0;
+    display: flex;
+    align-items: center;
+    gap: 1.1em;
+    padding-inline: 10px;
+    background: var(--elv-surface);
+    border-block-end: 1px solid var(--elv-line-strong, var(--elv-line));
+    color: var(--elv-ink);
+    white-space: nowrap;
+    overflow: hidden;
+  }
+  .group b { font-weight: 650; min-inline-size: 3.5em; }
+  .group .quiet { color: var(--elv-ink-default); }
+  .group .gauge { flex: none; inline-size: 8.5em; }
+  .group .rows { margin-inline-start: auto; }
+`;
+
+const editors = css`
+  .handsontableInput { font-variant-numeric: tabular-nums lining-nums; }
+  .suggestions {
+    position: fixed;
+    inset: auto;
+    margin: 0;
+    padding: 3px 0;
+    max-block-size: 15em;
+    max-inline-size: 24em;
+    overflow: auto;
+    list-style: none;
+    border: 1px solid var(--elv-line-strong, var(--elv-line));
+    border-radius: 0 0 var(--elv-radius) var(--elv-radius);
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    font: 400 var(--elv-size) / 1.4 var(--elv-font);
+    box-shadow: 0 4px 14px rgb(0 0 0 / 16%);
+  }
+  .suggestions[data-empty] { visibility: hidden; }
+  .suggestions li { min-block-size: 24px; padding: 2px 9px; cursor: pointer; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
+  .suggestions li:hover { background: color-mix(in srgb, var(--elv-accent) 10%, transparent); }
+  .suggestions li[aria-selected='true'] { background: color-mix(in srgb, var(--elv-accent) 20%, transparent); }
+`;
+
+const forced = css`
+  @media (forced-colors: active) {
+    .handsontable .wtBorder { forced-color-adjust: none; background-color: Highlight !important; }
+    .handsontable td.found { outline: 2px solid CanvasText; outline-offset: -3px; }
+    .handsontable td.overrides::after { forced-color-adjust: none; border-block-start-color: CanvasText; }
+    .suggestions li[aria-selected='true'] { forced-color-adjust: none; background: Highlight; color: HighlightText; }
+  }
+`;
+
+export const scheduleGridStyles = [
+  unsafeCSS(gridLibrary),
+  theme, statusMarkStyles, loadingBarStyles, cells, headings, editors, forced,
+  css`
+    :host {
+      display: block;
+      position: relative;
+      block-size: 100%;
+      min-block-size: 0;
+      overflow: hidden;
+      color: var(--elv-ink);
+      background: var(--elv-surface-raised);
+      font: 400 var(--elv-size) / 1.4 var(--elv-font);
+    }
+    :host([hidden]), [hidden] { display: none !important; }
+    .grid { position: absolute; inset: 0; }
+  `,
+];

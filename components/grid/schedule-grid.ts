@@ -1,0 +1,273 @@
+import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import type { SheetName } from '../../src/schedule/index.ts';
+import type { Grouping } from '../events/index.ts';
+import {
+  clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected, toggle,
+  type Plan,
+} from './actions/index.ts';
+import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
+import { copyText } from './clipboard/copy-text.ts';
+import { CellSelectEvent, MessageEvent } from './events.ts';
+import { shownColumns, type GridModel } from './grid-model.ts';
+import type { GridSelection } from './grid-selection.ts';
+import { GridView, type ViewHost } from './grid-view.ts';
+import { commandOf, type GridCommand } from './keys.ts';
+import { buildLines } from './lines/index.ts';
+import { scheduleGridStyles } from './schedule-grid.styles.ts';
+import { selectionStatistics } from './selection-statistics.ts';
+
+/**
+ * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what a
+ * person does into actions of the schedule; it keeps no data.
+ * @fires elv-cell-select the selected cell, or what the selected cells come to, changed
+ * @fires elv-message something happened, or was refused, that a person is to be told
+ */
+export class ScheduleGrid extends LitElement implements ClipboardHost {
+  static override styles = scheduleGridStyles;
+
+  static override properties: PropertyDeclarations = {
+    schedule: { attribute: false },
+    sheet: { type: String },
+    grouping: { type: String },
+    readonly: { type: Boolean },
+    licenseKey: { type: String, attribute: 'license-key' },
+    locale: { type: String },
+  };
+
+  declare schedule: LoadSchedule | undefined;
+  declare sheet: SheetName;
+  declare grouping: Grouping;
+  declare readonly: boolean;
+  declare licenseKey: string;
+  declare locale: string;
+
+  #view: GridView | undefined;
+  #unsubscribe: (() => void) | undefined;
+  #unlisten: (() => void) | undefined;
+  #resizing: ResizeObserver | undefined;
+  #frame = 0;
+
+  constructor() {
+    super();
+    this.sheet = 'devices';
+    this.grouping = 'entered';
+    this.readonly = false;
+    this.licenseKey = '';
+    this.locale = 'en';
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#unlisten ??= listenToClipboard(this, this);
+    this.#unsubscribe ??= this.#follow();
+    this.#resizing ??= new ResizeObserver(() => { this.#resized(); });
+    this.#resizing.observe(this);
+    this.#view?.revive();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    // An element that is moved is connected again before the microtask, and keeps its grid, selection and editor.
+    queueMicrotask(() => { if (!this.isConnected) this.#release(); });
+  }
+
+  /** Moving in the page by `moveBefore` needs nothing to be done. */
+  connectedMoveCallback(): void { /* the grid stays alive */ }
+
+  protected override render(): unknown {
+    return html`<div class="grid"></div><div class="groups" aria-hidden="true" hidden></div><div class="layer"></div>`;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (changed.has('schedule')) {
+      this.#unsubscribe?.();
+      this.#unsubscribe = this.#follow();
+    }
+    const remade = ['schedule', 'licenseKey', 'readonly'] as const;
+    if (remade.some((name) => changed.has(name))) {
+      this.#view?.destroy();
+      this.#view = undefined;
+    }
+    if (this.#view === undefined) this.#make();
+    else this.#view.show(this.#model()!);
+    this.#selectionChanged();
+  }
+
+  /** Selects a cell, brings it into view and gives it the focus. @returns whether the sheet has it. */
+  goTo(id: number, key: string): boolean {
+    if (this.#view?.select([id], [key]) !== true) return false;
+    this.#view.focus();
+    return true;
+  }
+
+  /** Gives the selected cell, or the first one, the focus. */
+  focusGrid(): void {
+    this.#view?.focus();
+  }
+
+  /** Opens the editor of the selected cell. */
+  startEditing(): void {
+    this.#view?.edit();
+  }
+
+  insertAbove(): void { this.#act((model, selection) => insertBeside(model, selection, 'above')); }
+
+  insertBelow(): void { this.#act((model, selection) => insertBeside(model, selection, 'below')); }
+
+  removeRows(): void { this.#act(removeSelected); }
+
+  moveUp(): void { this.#act((model, selection) => moveSelected(model, selection, 'up')); }
+
+  moveDown(): void { this.#act((model, selection) => moveSelected(model, selection, 'down')); }
+
+  fillDown(): void { this.#act(fillDown); }
+
+  clearCells(): void { this.#act(clearCells); }
+
+  /** Pastes a text as if it came from the clipboard. */
+  pasteText(text: string): void { this.#act((model, selection) => pasteText(model, selection, text)); }
+
+  /** Puts the selected cells on the clipboard. */
+  async copy(): Promise<void> {
+    const copied = await writeClipboard(this.copiedText());
+    if (!copied) this.#say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.', 'refused');
+  }
+
+  /** Puts the selected cells on the clipboard and empties them. */
+  async cut(): Promise<void> {
+    if (await writeClipboard(this.copiedText())) this.cutDone();
+    else this.#say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.', 'refused');
+  }
+
+  get takesClipboard(): boolean {
+    return this.#view?.hot.isListening() === true && !this.#view.isEditing;
+  }
+
+  copiedText(): string {
+    const selection = this.#view?.selection();
+    return this.#view === undefined || selection === undefined ? '' : copyText(this.#view.model, selection);
+  }
+
+  cutDone(): void {
+    this.#act((model, selection) => clearCells(model, selection, 'cut'));
+  }
+
+  #model(): GridModel | undefined {
+    const { schedule, sheet, locale } = this;
+    if (schedule === undefined) return undefined;
+    const grouping = sheet === 'devices' ? this.grouping : 'entered';
+    const lines = buildLines(schedule, sheet, grouping, !this.readonly);
+    return { schedule, sheet, grouping, locale, lines, columns: shownColumns(sheet) };
+  }
+
+  #make(): void {
+    const model = this.#model();
+    const [box, groups] = [this.renderRoot.querySelector<HTMLElement>('.grid')!, this.renderRoot.querySelector<HTMLElement>('.groups')!];
+    // The library measures itself when it is made: it waits for a size.
+    if (model === undefined || this.licenseKey === '' || !this.isConnected || box.offsetHeight === 0 || box.offsetWidth === 0) return;
+    this.#view = new GridView(this.#viewHost(), model, box, groups);
+  }
+
+  #viewHost(): ViewHost {
+    const grid = this;
+    return {
+      get licenseKey() { return grid.licenseKey; },
+      get readonly() { return grid.readonly; },
+      layer: this.renderRoot.querySelector<HTMLElement>('.layer')!,
+      plan: (line, column, text) => enterText(this.#view!.model, line, column, text),
+      planForAll: (text) => enterTextInAll(this.#view!.model, this.#view!.selection()!, text),
+      perform: (plan) => { this.#perform(plan); },
+      takeKey: (event) => this.#takeKey(event),
+      fill: (from, into, columns) => { this.#act((model) => fillFrom(model, from, into, columns)); },
+      selectionChanged: () => { this.#selectionChanged(); },
+    };
+  }
+
+  #takeKey(event: KeyboardEvent): boolean {
+    const command = commandOf(event);
+    if (command === undefined) return false;
+    const selection = this.#view!.selection();
+    const column = selection === undefined ? undefined : this.#view!.model.columns[selection.column];
+    if (command === 'toggle' && column?.kind !== 'boolean') return false;
+    this.#run(command);
+    return true;
+  }
+
+  #run(command: GridCommand): void {
+    switch (command) {
+      case 'undo': this.#takeBack('undo'); break;
+      case 'redo': this.#takeBack('redo'); break;
+      case 'openList': this.startEditing(); break;
+      case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;
+      default: this[command]();
+    }
+  }
+
+  #takeBack(cause: 'undo' | 'redo'): void {
+    if (this.readonly) return;
+    const label = this.schedule?.[cause]();
+    if (label === undefined) this.#say(cause === 'undo' ? 'There is nothing to undo.' : 'There is nothing to redo.');
+    else this.#say(`${cause === 'undo' ? 'Undone' : 'Redone'}: ${label}.`);
+  }
+
+  #act(plan: (model: GridModel, selection: GridSelection) => Plan): void {
+    const selection = this.#view?.selection();
+    if (this.#view === undefined) return;
+    if (this.readonly) return this.#say('This schedule is shown read-only: nothing can be changed.');
+    if (selection === undefined) return this.#say('Select a cell first.');
+    this.#perform(plan(this.#view.model, selection));
+  }
+
+  #perform(plan: Plan): void {
+    if (plan.kind === 'refused') return this.#say(plan.text, 'refused', false, plan.details);
+    if (plan.kind === 'nothing') return plan.message === undefined ? undefined : this.#say(plan.message);
+    const selection = this.#view?.selection();
+    const keys = plan.select?.keys ?? selection?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
+    this.schedule!.act(plan.label, plan.changes);
+    if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
+    if (plan.message !== undefined) this.#say(plan.message, 'info', true);
+  }
+
+  #say(text: string, tone: 'info' | 'refused' = 'info', undoable = false, details: readonly string[] = []): void {
+    this.dispatchEvent(new MessageEvent({ text, tone, undoable, details }));
+  }
+
+  #follow(): (() => void) | undefined {
+    return this.schedule?.subscribe(() => {
+      const model = this.#model();
+      if (model === undefined) return;
+      this.#view?.refresh(model);
+      this.#selectionChanged();
+    });
+  }
+
+  /** Tells of the selection once a frame, however often it changes in between. */
+  #selectionChanged(): void {
+    this.#frame ||= requestAnimationFrame(() => {
+      this.#frame = 0;
+      const selection = this.#view?.selection();
+      if (this.#view === undefined || selection === undefined) return;
+      const { model } = this.#view;
+      const line = model.lines[selection.line];
+      const key = model.columns[selection.column]?.key ?? '';
+      const statistics = selectionStatistics(model, selection);
+      this.dispatchEvent(new CellSelectEvent(model.sheet, line?.kind === 'row' ? line.id : -1, key, statistics));
+    });
+  }
+
+  #resized(): void {
+    if (this.#view === undefined && this.hasUpdated) this.#make();
+    else this.#view?.revive();
+  }
+
+  #release(): void {
+    this.#resizing?.disconnect();
+    this.#unsubscribe?.();
+    this.#unlisten?.();
+    this.#view?.destroy();
+    if (this.#frame !== 0) cancelAnimationFrame(this.#frame);
+    this.#resizing = this.#unsubscribe = this.#unlisten = this.#view = undefined;
+    this.#frame = 0;
+  }
+}
