@@ -30,7 +30,7 @@ export class CellContents {
     if (row === undefined) return null;
     const rule = ruleOf(sheet, key);
     if (column.role === 'computed') {
-      if (column.total !== undefined) return this.#columns[sheet].number(key, id);
+      if (column.total !== undefined || column.solved !== undefined) return this.#columns[sheet].number(key, id);
       return rule === undefined ? null : ruleFormula(rule, id, this.#layout, this.#columns);
     }
     const own = row.cells[key] ?? null;

@@ -2,7 +2,7 @@ import {
   mapReferences, referencesOf, type CellReference, type Reference, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { EMPTY_CELL, type CellLayout } from './cell-layout.ts';
-import { TYPED_FUNCTION } from './formula-functions.ts';
+import { RANGE_FUNCTION, TYPED_FUNCTION } from './formula-functions.ts';
 import type { PreparedRule } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 
@@ -46,12 +46,15 @@ export function typedFormula(
       single.add(address);
       return address;
     }
-    return keysBetween(reference).flatMap((column) => blocks(ids).map(([first, last]) => {
+    const keys = keysBetween(reference);
+    const ranges = keys.flatMap((column) => blocks(ids).map(([first, last]) => {
       const start = layout.address(reference.sheet, column, first);
       return `${start}:${layout.address(reference.sheet, column, last).split('!')[1]}`;
-    })).join(';');
+    }));
+    return ranges.length === 1 ? ranges[0]! : `${RANGE_FUNCTION}(${keys.length};${ranges.join(';')})`;
   });
-  return `=${TYPED_FUNCTION}("${sheet}.${key}";${[body, ...single].join(';')})`;
+  // The parentheses keep a formula that is no single expression, such as =1;2, from becoming several arguments.
+  return `=${TYPED_FUNCTION}("${sheet}.${key}";${[`(${body})`, ...single].join(';')})`;
 }
 
 /** Ids that follow one another upwards, as first and last. */

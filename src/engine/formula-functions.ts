@@ -1,11 +1,17 @@
 import {
-  CellError, EmptyValue, ErrorType, FunctionPlugin, HyperFormula, type FunctionPluginDefinition,
+  CellError, EmptyValue, ErrorType, FunctionPlugin, HyperFormula, SimpleRangeValue, type FunctionPluginDefinition,
 } from 'hyperformula';
 import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
 import { RULES, type PreparedRule } from './schema-rules.ts';
 
 /** Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads. */
 export const TYPED_FUNCTION = 'TYPED.INPUT';
+
+/**
+ * Function that makes one range of cells that a person sees side by side and the engine holds apart: number of columns, then the
+ * ranges of each column in turn.
+ */
+export const RANGE_FUNCTION = 'TYPED.RANGE';
 
 type Ast = Parameters<FunctionPlugin['evaluateAst' & keyof FunctionPlugin]>[0];
 type State = { readonly formulaAddress: unknown };
@@ -30,7 +36,7 @@ export function outOfRange(column: InputColumn, value: number): string | undefin
 }
 
 /**
- * The functions that the compiled formulas call: one for each rule of the schema, and the one that wraps a formula typed by a
+ * The functions that the compiled formulas call: one for each rule of the schema, and two for formulas typed by a
  * person. A rule with an unknown argument gives an unknown result, which the engine holds as an empty value.
  */
 class ScheduleFunctions extends FunctionPlugin {
@@ -41,9 +47,11 @@ class ScheduleFunctions extends FunctionPlugin {
     const takesUnknown = rule.rule.takesUnknown === true;
     const values: (number | string | boolean | null)[] = [];
     for (const arg of call.args) {
-      const value = plain(this.evaluateAst(arg, state as never));
+      const result: unknown = this.evaluateAst(arg, state as never);
+      const value = plain(result);
       if (value === null && !takesUnknown) return EmptyValue;
-      values.push(value);
+      // A formula without a result is not the same as nothing entered: no default may take its place.
+      values.push(result instanceof CellError ? NaN : value);
     }
     const result = rule.rule.by(...(values as never[]));
     return result === null || !Number.isFinite(result) ? EmptyValue : result;
@@ -52,12 +60,21 @@ class ScheduleFunctions extends FunctionPlugin {
   typedInput(call: Call, state: State): unknown {
     const [column, formula, ...cells] = call.args.map((arg) => this.evaluateAst(arg, state as never) as unknown);
     if (formula instanceof CellError) return formula;
-    if (cells.some((cell) => cell === EmptyValue)) return EmptyValue;
+    if (cells.some((cell) => cell === EmptyValue)) return new CellError(ErrorType.ERROR, 'a cell that it reads is empty');
     const value = plain(formula);
     if (typeof value !== 'number') return new CellError(ErrorType.VALUE, 'its result is not a number');
     const [sheet, key] = String(column).split('.') as [SheetName, string];
     const problem = outOfRange(columnOf(sheet, key) as InputColumn, value);
     return problem === undefined ? value : new CellError(ErrorType.NUM, problem);
+  }
+
+  typedRange(call: Call, state: State): unknown {
+    const [width, ...ranges] = call.args.map((arg) => this.evaluateAst(arg, state as never));
+    const values = ranges.flatMap((range) => range instanceof SimpleRangeValue ? range.data.flat() : [range]);
+    const height = values.length / Number(width);
+    const lines = Array.from({ length: height }, (_line, line) =>
+      Array.from({ length: Number(width) }, (_value, column) => values[column * height + line]!));
+    return SimpleRangeValue.onlyValues(lines as never);
   }
 }
 
@@ -67,8 +84,10 @@ let registered = false;
 export function registerScheduleFunctions(): void {
   if (registered) return;
   registered = true;
-  const names: Record<string, string> = { [TYPED_FUNCTION]: TYPED_FUNCTION };
-  ScheduleFunctions.implementedFunctions = { [TYPED_FUNCTION]: { method: 'typedInput', parameters: [] } };
+  const names: Record<string, string> = { [TYPED_FUNCTION]: TYPED_FUNCTION, [RANGE_FUNCTION]: RANGE_FUNCTION };
+  ScheduleFunctions.implementedFunctions = {
+    [TYPED_FUNCTION]: { method: 'typedInput', parameters: [] }, [RANGE_FUNCTION]: { method: 'typedRange', parameters: [] },
+  };
   const methods = ScheduleFunctions.prototype as unknown as Record<string, unknown>;
   for (const rule of SHEET_NAMES.flatMap((sheet) => RULES[sheet])) {
     ScheduleFunctions.implementedFunctions[rule.functionName] = { method: rule.functionName, parameters: [] };

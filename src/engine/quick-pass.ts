@@ -3,6 +3,7 @@ import {
 } from '../schedule/index.ts';
 import { IN_ORDER, type Argument, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
@@ -13,11 +14,13 @@ type Columns = Readonly<Record<SheetName, SheetColumns>>;
  * @param isPartial whether a figure follows from a total that lacks rows.
  */
 export function quickPass(
-  document: ScheduleDocument, columns: Columns, isPartial: (sheet: SheetName, id: number, key: string) => boolean,
+  document: ScheduleDocument, columns: Columns, solutions: Solutions,
+  isPartial: (sheet: SheetName, id: number, key: string) => boolean,
 ): void {
   for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet);
   for (const each of IN_ORDER) {
     if ('rule' in each) applyRule(each, document, columns);
+    else if ('solve' in each) solutions.update(each);
     else applyTotal(each, document, columns, isPartial);
   }
 }

@@ -1,6 +1,6 @@
 import {
   computedColumns, findColumn, inputColumns, isNumeric, SCHEMA, SHEET_NAMES,
-  type ComputedColumn, type Rule, type SheetName, type Total,
+  type ComputedColumn, type Rule, type SheetName, type Solution, type Total,
 } from '../schedule/index.ts';
 
 /** Where a rule finds a value: in its own row, or in the row that the reference column `by` names. */
@@ -25,6 +25,13 @@ export interface PreparedRule {
 export interface PreparedTotal extends Total {
   readonly sheet: SheetName;
   readonly key: string;
+}
+
+/** A solution of the schema, ready for the engine. */
+export interface PreparedSolution extends Omit<Solution, 'of' | 'each'> {
+  readonly sheet: SheetName;
+  readonly of: readonly Argument[];
+  readonly each: readonly Argument[];
 }
 
 class SchemaFault extends Error {}
@@ -52,12 +59,20 @@ function prepare(sheet: SheetName, key: string, rule: Rule): PreparedRule {
 
 const rulesBySheet = {} as Record<SheetName, PreparedRule[]>;
 const totals: PreparedTotal[] = [];
+const solutions: PreparedSolution[] = [];
 for (const sheet of SHEET_NAMES) {
   rulesBySheet[sheet] = [
     ...inputColumns(sheet).flatMap(({ key, derived }) => derived === undefined ? [] : [prepare(sheet, key, derived)]),
     ...computedColumns(sheet).flatMap(({ key, rule }) => rule === undefined ? [] : [prepare(sheet, key, rule)]),
   ];
   for (const { key, total } of computedColumns(sheet)) if (total !== undefined) totals.push({ sheet, key, ...total });
+  const { solution } = SCHEMA[sheet];
+  if (solution !== undefined) {
+    solutions.push({
+      ...solution, sheet, of: solution.of.map((path) => argument(sheet, path)),
+      each: solution.each.map((path) => argument(solution.from, path)),
+    });
+  }
 }
 
 /** The rules of each sheet: derived inputs first, then computed columns. */
@@ -65,6 +80,23 @@ export const RULES: Readonly<Record<SheetName, readonly PreparedRule[]>> = rules
 
 /** Every total of the schema. */
 export const TOTALS: readonly PreparedTotal[] = totals;
+
+/** Every solution of the schema. */
+export const SOLUTIONS: readonly PreparedSolution[] = solutions;
+
+/** The columns that a solution reads. */
+export function columnsReadBy({ sheet, of, each, from, by, whole }: PreparedSolution): { sheet: SheetName; key: string }[] {
+  return [
+    ...of, ...each, ...(whole?.of.map((key) => ({ sheet: whole.sheet, key })) ?? []), { sheet: from, key: by },
+    ...[...of].flatMap((arg) => arg.by === undefined ? [] : [{ sheet, key: arg.by }]),
+    ...[...each].flatMap((arg) => arg.by === undefined ? [] : [{ sheet: from, key: arg.by }]),
+  ];
+}
+
+/** The columns that a solution gives. */
+export function columnsGivenBy({ sheet, from, gives, givesEach }: PreparedSolution): { sheet: SheetName; key: string }[] {
+  return [...gives.map((key) => ({ sheet, key })), ...givesEach.map((key) => ({ sheet: from, key }))];
+}
 
 const ruleByColumn = new Map(SHEET_NAMES.flatMap((sheet) => RULES[sheet].map((rule) => [`${sheet}.${rule.key}`, rule] as const)));
 
@@ -109,28 +141,43 @@ for (const sheet of SHEET_NAMES) {
 for (const { sheet, key, from, by, sum } of TOTALS) {
   for (const source of [by, ...(sum === undefined ? [] : [sum])]) addDependent(`${from}.${source}`, { sheet, key, summed: true });
 }
+for (const solution of SOLUTIONS) {
+  for (const read of columnsReadBy(solution)) {
+    for (const given of columnsGivenBy(solution)) addDependent(`${read.sheet}.${read.key}`, { ...given, summed: true });
+  }
+}
 
 /** The columns that directly depend on a column. */
 export function dependentsOf(sheet: SheetName, key: string): readonly Dependent[] {
   return dependents.get(`${sheet}.${key}`) ?? [];
 }
 
+/** Something that gives columns their values. */
+export type Source = PreparedRule | PreparedTotal | PreparedSolution;
+
+/** The columns that a rule, a total or a solution gives. */
+function given(source: Source): { sheet: SheetName; key: string }[] {
+  return 'solve' in source ? columnsGivenBy(source) : [source];
+}
+
 /**
- * Every rule and total, each after all that it reads.
+ * Every rule, total and solution, each after all that it reads.
  * @throws SchemaFault when one depends on itself, which would leave it without a value.
  */
-export const IN_ORDER: readonly (PreparedRule | PreparedTotal)[] = (() => {
-  const all = [...SHEET_NAMES.flatMap((sheet) => RULES[sheet]), ...TOTALS];
-  const byName = new Map(all.map((each) => [`${each.sheet}.${each.key}`, each] as const));
-  const reads = new Map(all.map((each) => [each, new Set<PreparedRule | PreparedTotal>()]));
+export const IN_ORDER: readonly Source[] = (() => {
+  const all: Source[] = [...SHEET_NAMES.flatMap((sheet) => RULES[sheet]), ...TOTALS, ...SOLUTIONS];
+  const byName = new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
+  const reads = new Map(all.map((each) => [each, new Set<Source>()]));
   for (const each of all) {
-    for (const { sheet, key } of dependentsOf(each.sheet, each.key)) reads.get(byName.get(`${sheet}.${key}`)!)!.add(each);
+    for (const { sheet, key } of given(each).flatMap((column) => dependentsOf(column.sheet, column.key))) {
+      reads.get(byName.get(`${sheet}.${key}`)!)!.add(each);
+    }
   }
-  const ordered = new Set<PreparedRule | PreparedTotal>();
+  const ordered = new Set<Source>();
   while (ordered.size < all.length) {
     const next = all.filter((each) => !ordered.has(each) && [...reads.get(each)!].every((other) => ordered.has(other)));
     if (next.length === 0) {
-      const left = all.filter((each) => !ordered.has(each)).map(({ sheet, key }) => `${sheet}.${key}`);
+      const left = all.filter((each) => !ordered.has(each)).flatMap(given).map(({ sheet, key }) => `${sheet}.${key}`);
       throw new SchemaFault(`These columns depend on themselves: ${left.join(', ')}.`);
     }
     for (const each of next) ordered.add(each);

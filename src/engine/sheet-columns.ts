@@ -11,13 +11,15 @@ export class SheetColumns {
   readonly targets = new Map<string, Int32Array>();
   /** How many rows a total left out, or took too low, because a value is unknown. */
   readonly partial = new Map<string, Int32Array>();
+  /** Texts that were worked out. */
+  readonly #texts = new Map<string, (string | null)[]>();
   #capacity: number;
 
   constructor(sheet: SheetName, capacity: number) {
     this.#capacity = capacity;
     for (const column of SCHEMA[sheet].columns) {
       if (isNumeric(column)) this.numbers.set(column.key, new Float64Array(capacity).fill(NaN));
-      if (column.role === 'computed' && column.total !== undefined) this.partial.set(column.key, new Int32Array(capacity));
+      if (column.role === 'computed' && (column.total !== undefined || column.solved !== undefined)) this.partial.set(column.key, new Int32Array(capacity));
     }
     for (const { key, to } of inputColumns(sheet)) {
       if (to !== undefined) this.targets.set(key, new Int32Array(capacity).fill(-1));
@@ -38,6 +40,20 @@ export class SheetColumns {
   number(key: string, id: number): number | null {
     const value = this.numbers.get(key)?.[id];
     return value === undefined || Number.isNaN(value) ? null : value;
+  }
+
+  /** A text that was worked out; `null` when it is unknown. */
+  text(key: string, id: number): string | null {
+    return this.#texts.get(key)?.[id] ?? null;
+  }
+
+  /** Keeps a text that was worked out. @returns whether it differs from before. */
+  setText(key: string, id: number, text: string | null): boolean {
+    if (this.text(key, id) === text) return false;
+    const texts = this.#texts.get(key) ?? [];
+    texts[id] = text;
+    this.#texts.set(key, texts);
+    return true;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */

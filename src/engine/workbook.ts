@@ -7,8 +7,9 @@ import { CellLayout } from './cell-layout.ts';
 import { errorOf, FormulaEngine, type CellResult, type CellWrite } from './formula-engine.ts';
 import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
-import { TOTALS, type PreparedTotal } from './schema-rules.ts';
+import { columnsGivenBy, columnsReadBy, SOLUTIONS, TOTALS, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
+import { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
 import { Touched } from './touched.ts';
 import { TypedFormulas } from './typed-formulas.ts';
@@ -37,6 +38,7 @@ export class Workbook {
   #references!: References;
   #typed!: TypedFormulas;
   #contents!: CellContents;
+  #solutions!: Solutions;
   #faults = new Map<string, FormulaFault>();
   #engine: FormulaEngine | undefined;
   /** Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after. */
@@ -59,7 +61,10 @@ export class Workbook {
     const column = findColumn(sheet, key);
     const row = this.#document.row(sheet, id);
     if (column === undefined || row === undefined) return null;
-    if (column.role === 'computed') return isBlank(row) ? null : this.#columns[sheet].number(key, id);
+    if (column.role === 'computed') {
+      if (isBlank(row)) return null;
+      return isNumeric(column) ? this.#columns[sheet].number(key, id) : this.#columns[sheet].text(key, id);
+    }
     const own = row.cells[key] ?? null;
     if (isNumeric(column)) return own === null && isBlank(row) ? null : this.#columns[sheet].number(key, id);
     return own ?? (isBlank(row) ? null : column.default ?? null);
@@ -81,7 +86,12 @@ export class Workbook {
     return this.#document.rows(sheet).filter(({ id }) => targets?.[id] === target).map(({ id }) => id);
   }
 
-  /** How many rows a total lacks because their value is unknown. */
+  /** Outcome of the solution of a row that is no figure, such as that no working voltage exists. */
+  outcome(sheet: SheetName, id: number): string | undefined {
+    return this.#solutions.outcome(sheet, id);
+  }
+
+  /** How many rows a total or a solution lacks because their value is unknown. */
   missing(sheet: SheetName, id: number, key: string): number {
     return this.#columns[sheet].partial.get(key)?.[id] ?? 0;
   }
@@ -90,7 +100,7 @@ export class Workbook {
   isPartial(sheet: SheetName, id: number, key: string): boolean {
     const column = findColumn(sheet, key);
     if (column?.role !== 'computed' || column.whenPartial === undefined) return false;
-    if (column.total !== undefined) return this.missing(sheet, id, key) > 0;
+    if (column.total !== undefined || column.solved !== undefined) return this.missing(sheet, id, key) > 0;
     return column.rule?.of.some((path) => this.isPartial(sheet, id, path)) === true;
   }
 
@@ -183,6 +193,7 @@ export class Workbook {
     this.#typed = new TypedFormulas(this.#document, this.#layout);
     this.#references = new References(this.#document, this.#columns);
     this.#contents = new CellContents(this.#document, this.#columns, this.#layout, this.#typed);
+    this.#solutions = new Solutions(this.#document, this.#columns);
     this.#faults = new Map();
     this.#findTypedFormulas();
     if (this.#typed.size > 0) this.prepare();
@@ -190,7 +201,7 @@ export class Workbook {
   }
 
   #passQuickly(): void {
-    quickPass(this.#document, this.#columns, (sheet, id, key) => this.isPartial(sheet, id, key));
+    quickPass(this.#document, this.#columns, this.#solutions, (sheet, id, key) => this.isPartial(sheet, id, key));
   }
 
   #findTypedFormulas(): void {
@@ -233,7 +244,7 @@ export class Workbook {
     for (const touched of missed) {
       for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
     }
-    for (const { sheet, key } of TOTALS) {
+    for (const { sheet, key } of [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)]) {
       for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
     }
     this.#calculate(writes, new Touched());
@@ -306,9 +317,12 @@ export class Workbook {
     for (;;) {
       const due = TOTALS.filter(({ sheet, from, by, sum }) =>
         [`${from}.${by}`, `${from}.${sum}`, `${from}.*`, `${sheet}.*`].some((name) => dirty.has(name)));
+      const toSolve = SOLUTIONS.filter((solution) => columnsReadBy(solution)
+        .some(({ sheet, key }) => dirty.has(`${sheet}.${key}`) || dirty.has(`${sheet}.*`)) || dirty.has(`${solution.sheet}.*`));
       dirty = new Set();
       const next: CellWrite[] = [];
       for (const total of due) next.push(...this.#regroup(total, touched, dirty));
+      for (const solution of toSolve) next.push(...this.#solve(solution, touched, dirty));
       if (next.length === 0 && dirty.size === 0) return;
       this.#take(this.#engine!.write(next), touched, dirty);
     }
@@ -330,6 +344,17 @@ export class Workbook {
     }
     if (changed.length > 0) dirty.add(`${sheet}.${key}`);
     return changed.map(({ id, value }) => ({ sheet, place, id, content: value }));
+  }
+
+  #solve(solution: PreparedSolution, touched: Touched, dirty: Set<string>): CellWrite[] {
+    const writes: CellWrite[] = [];
+    for (const { sheet, id, key } of this.#solutions.update(solution)) {
+      touched.cell(sheet, id, key);
+      dirty.add(`${sheet}.${key}`);
+      const place = this.#layout.place(sheet, key);
+      if (place !== undefined) writes.push({ sheet, place, id, content: this.#contents.of(sheet, id, key) });
+    }
+    return writes;
   }
 
   /** Takes results over into the columns. */

@@ -24,11 +24,22 @@ export interface Check {
 const decimals = (digits: number) =>
   new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
 const two = decimals(2);
+const one = decimals(1);
 const none = decimals(0);
 
 /** A current in a sentence: «7.90 A». */
 export function amps(value: number): string {
   return `${two.format(value)} A`;
+}
+
+/** A voltage in a sentence: «21.60 V». */
+export function volts(value: number): string {
+  return `${two.format(value)} V`;
+}
+
+/** A temperature in a sentence: «42.5 °C». */
+export function degrees(value: number): string {
+  return `${one.format(value)} °C`;
 }
 
 /** A share in a sentence: «79 %»; with a decimal where rounding would hide on which side of a limit it lies. */

@@ -86,9 +86,9 @@ export class Findings {
       || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
-  /** The device rows on runs whose rail changed. */
+  /** The device rows on runs whose rail or length changed. */
   #devicesOnRuns(touched: Touched): [SheetName, number][] {
-    if (!touched.concerns('runs', 'rail')) return [];
+    if (!touched.concerns('runs', 'rail') && !touched.concerns('runs', 'length')) return [];
     const runs = touched.rows.get('runs')!;
     return this.#document.rows('devices').filter(({ id }) => runs.has(this.#book.target('devices', id, 'run')))
       .map(({ id }) => ['devices', id]);

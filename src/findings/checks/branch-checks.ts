@@ -14,7 +14,7 @@ export const branchChecks: readonly Check[] = [
     find: (row) => {
       const [free, points, limit, reserve] = [row.number('free'), row.number('points'), row.number('limit'), row.number('reserve')];
       if (free === null || points === null || limit === null || reserve === null) return undefined;
-      if (free >= 0 || exceeds(points, limit)) return undefined;
+      if (!exceeds(points, points + free) || exceeds(points, limit)) return undefined;
       return {
         value: free, limit: 0,
         message: `${row.name} carries ${count(points, 'point')} of ${limit}, ${-free} into its reserve of ${percent(reserve)}. Move devices to another branch, or give up part of the reserve.`,

@@ -15,12 +15,17 @@ const FAULTS: Readonly<Record<string, (message: string) => string>> = {
   LOOP: () => 'reads a total that its own cell feeds. Refer to another cell',
   NUM: (message) => `gives a result that is not allowed: ${message}. Correct it`,
   VALUE: () => 'does not give a number. Check what it refers to',
+  ERROR: () => 'reads a cell that is empty. Fill that cell',
   NA: () => 'finds no match for what it looks up. Check the value that it looks for',
 };
+
+/** Inputs that no limit of their row needs, so that its status does not suffer. */
+const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { supplies: ['voltage', 'peak'], feeds: ['voltage'] };
 
 function formulaFault(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete',
+    ...(column.optional === true || BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true as const }),
     find: (row) => {
       const own = row.own(column.key);
       if (!isFormula(own)) return undefined;

@@ -1,3 +1,4 @@
+import { exceeds } from '../../electrical/index.ts';
 import { tagOf } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
@@ -53,6 +54,17 @@ export const deviceChecks: readonly Check[] = [
       return {
         value: row.own('rail'), limit: rail,
         message: `${row.name} is on rail ${row.own('rail')} but its run ${tagOf('runs', row.document.row('runs', run)!)} is fed from rail ${rail}. Correct one of them.`,
+      };
+    },
+  },
+  {
+    rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete',
+    find: (row) => {
+      const [distance, length] = [row.number('distance'), row.numberOf('run', 'runs', 'length')];
+      if (distance === null || length === null || !exceeds(distance, length)) return undefined;
+      return {
+        value: distance, limit: length,
+        message: `${row.name} is ${distance} m along its run, which is ${length} m long. Correct one of them.`,
       };
     },
   },

@@ -3,12 +3,14 @@ import type { Check } from '../check.ts';
 import { branchChecks } from './branch-checks.ts';
 import { cellChecks } from './cell-checks.ts';
 import { deviceChecks } from './device-checks.ts';
+import { enclosureChecks } from './enclosure-checks.ts';
 import { feedChecks } from './feed-checks.ts';
 import { outputChecks } from './output-checks.ts';
+import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...deviceChecks, ...cellChecks,
+  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...cellChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

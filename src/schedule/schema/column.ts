@@ -44,6 +44,40 @@ export interface Total {
   readonly source: string;
 }
 
+/** What a solution came to for one row; a figure that is absent is unknown. */
+export interface Solved {
+  /** Figures of the row, by key of its sheet. */
+  readonly figures: Readonly<Record<string, number | string | null>>;
+  /** Figures of each row that names it, in their order, by key of their sheet. */
+  readonly each?: Readonly<Record<string, readonly (number | null)[]>>;
+  /** How many of the rows that name it could not be reckoned with. */
+  readonly missing: number;
+  /** Word for an outcome that is no figure, such as `collapses`. */
+  readonly outcome?: string;
+}
+
+/**
+ * Figures that are worked out for a row together, from its own values, from those of all rows of another sheet that name it,
+ * and from a whole third sheet.
+ */
+export interface Solution {
+  readonly from: SheetName;
+  /** The reference column of `from` that names the row. */
+  readonly by: string;
+  /** What is read of the row itself. */
+  readonly of: readonly Path[];
+  /** What is read of each row that names it. */
+  readonly each: readonly Path[];
+  /** A sheet that is read as a whole, and what is read of each of its rows. */
+  readonly whole?: { readonly sheet: SheetName; readonly of: readonly string[] };
+  /** Keys that it gives the row. */
+  readonly gives: readonly string[];
+  /** Keys that it gives each row that names it. */
+  readonly givesEach: readonly string[];
+  /** Called with values in the order of `of`, `each` and `whole.of`; `null` is unknown. */
+  readonly solve: (own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]) => Solved;
+}
+
 interface ColumnBase {
   readonly key: string;
   /** Heading on the screen, in files and in print; the unit stands apart. */
@@ -86,6 +120,8 @@ export interface ComputedColumn extends ColumnBase {
   readonly role: 'computed';
   readonly rule?: Rule;
   readonly total?: Total;
+  /** The column is given by a solution: the rule in words for a reader, and its source. */
+  readonly solved?: { readonly words: string; readonly source: string };
   /** The column is the worst that the limits of its row say. */
   readonly status?: true;
   /**
@@ -108,6 +144,8 @@ export interface Sheet {
   /** Key of the column that names a row. */
   readonly tag: string;
   readonly columns: readonly Column[];
+  /** Figures of this sheet that are worked out together. */
+  readonly solution?: Solution;
 }
 
 /** Whether a column holds numbers, as typed or as worked out. */

@@ -1,4 +1,7 @@
+import { effectiveArea, insideTemperature, temperatureRise } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
+
+const SURFACE = 'surface factors of IEC TR 60890, Table 3';
 
 /** The enclosures that the supplies stand in. */
 export const enclosures: Sheet = {
@@ -22,10 +25,11 @@ export const enclosures: Sheet = {
     { role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 70, decimals: 1, help: 'Highest temperature around it.' },
     { role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', min: -40, max: 120, decimals: 1, optional: true, help: 'Highest temperature allowed inside.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    { role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat given off inside.' },
-    { role: 'computed', key: 'area', title: 'Area', kind: 'number', unit: 'm²', decimals: 2, help: 'Effective cooling surface.' },
-    { role: 'computed', key: 'rise', title: 'Rise', kind: 'number', unit: 'K', decimals: 1, whenPartial: '≥', help: 'How much warmer it is inside.' },
-    { role: 'computed', key: 'inside', title: 'Inside', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥', help: 'Temperature inside.' },
+    { role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat of the supplies in it.', total: { from: 'supplies', by: 'enclosure', sum: 'loss', source: 'arithmetic of the load schedule' } },
+    { role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat given off inside.', rule: { of: ['supplyLoss', 'otherLoss'], by: (supplies: number, others: number) => supplies + others, words: '{supplyLoss} + {otherLoss}', source: 'arithmetic of the load schedule' } },
+    { role: 'computed', key: 'area', title: 'Area', kind: 'number', unit: 'm²', decimals: 2, help: 'Effective cooling surface.', rule: { of: ['height', 'width', 'depth', 'mounting'], by: effectiveArea, words: 'surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})', source: SURFACE } },
+    { role: 'computed', key: 'rise', title: 'Rise', kind: 'number', unit: 'K', decimals: 1, whenPartial: '≥', help: 'How much warmer it is inside.', rule: { of: ['loss', 'transfer', 'area'], by: temperatureRise, words: '{loss} ÷ ({transfer} × {area})', source: 'linear rule of thumb for closed enclosures; IEC TR 60890 gives a rise that grows a little slower' } },
+    { role: 'computed', key: 'inside', title: 'Inside', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥', help: 'Temperature inside.', rule: { of: ['ambient', 'rise'], by: insideTemperature, words: '{ambient} + {rise}', source: 'arithmetic of the load schedule' } },
     { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this enclosure say.' },
   ],
 };

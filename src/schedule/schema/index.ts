@@ -11,6 +11,7 @@ import { supplies } from './supplies.ts';
 import { types } from './types.ts';
 
 export * from './column.ts';
+export { NO_WORKING_VOLTAGE } from './run-solution.ts';
 export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
