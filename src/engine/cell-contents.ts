@@ -57,7 +57,7 @@ export class CellContents {
     const cells = this.#document.row(sheet, id)?.cells ?? {};
     for (const { key, args } of keys === null ? [] : RULES[sheet]) {
       // A value of a person's own stands whatever its default would be read through.
-      if (cells[key] === undefined && args.some(({ by }) => by !== undefined && concerned.has(by))) concerned.add(key);
+      if ((cells[key] ?? null) === null && args.some(({ by }) => by !== undefined && concerned.has(by))) concerned.add(key);
     }
     return [...concerned].flatMap((key) => {
       const place = this.#layout.place(sheet, key);

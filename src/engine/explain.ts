@@ -1,5 +1,5 @@
-import { columnOf, formatCell, isNumeric, SCHEMA, tagOf, type CellValue, type Column, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import { ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
+import { columnOf, formatCell, isNumeric, plural, SCHEMA, tagOf, type CellValue, type Column, type Rule, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
 /** A value that a figure was worked out from, and the cell that it stands in. */
@@ -56,9 +56,10 @@ export function explain(
   if (column.role === 'computed' && column.total !== undefined) {
     const { from, by, sum, source } = column.total;
     const ids = book.members(from, by, id);
-    const rows = `${ids.length} ${SCHEMA[from].rowName}${ids.length === 1 ? '' : 's'}`;
-    const words = sum === undefined ? `number of ${SCHEMA[from].rowName}s that name it`
-      : `sum of ${columnOf(from, sum).title.toLowerCase()} over the ${SCHEMA[from].rowName}s that name it`;
+    const names = plural(SCHEMA[from].rowName);
+    const rows = `${ids.length} ${ids.length === 1 ? SCHEMA[from].rowName : names}`;
+    const words = sum === undefined ? `number of ${names} that name it`
+      : `sum of ${columnOf(from, sum).title.toLowerCase()} over the ${names} that name it`;
     const missing = book.missing(sheet, id, key);
     return {
       ...base, words, source, numbers: missing === 0 ? rows : `${rows}, ${missing} of them not known`,
@@ -74,13 +75,20 @@ export function explain(
       source: own === null ? column.source ?? 'default of the column' : 'the person who entered it',
     };
   }
+  if (column.role === 'computed' && column.solved !== undefined) {
+    const args = column.solved.of.map((path) => argument(sheet, path));
+    const { numbers, ...explained } = explainRule({ sheet, args, rule: column.solved }, document, book, id, locale);
+    return { ...base, ...explained, ...(numbers === explained.words ? {} : { numbers }) };
+  }
   const rule = ruleOf(sheet, key);
   return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, locale) };
 }
 
+type Explainable = Pick<PreparedRule, 'sheet' | 'args'> & { readonly rule: Pick<Rule, 'words' | 'source'> };
+
 function explainRule(
-  { sheet, args, rule }: PreparedRule, document: ScheduleDocument, book: Workbook, id: number, locale: string,
-): Pick<Explanation, 'words' | 'numbers' | 'source' | 'parts'> {
+  { sheet, args, rule }: Explainable, document: ScheduleDocument, book: Workbook, id: number, locale: string,
+): Omit<Explanation, 'title' | 'result'> {
   const holder = ({ by }: Argument) => by === undefined ? id : book.target(sheet, id, by);
   const values = args.map((arg) => holder(arg) < 0 ? null : book.value(arg.sheet, holder(arg), arg.key));
   const template = typeof rule.words === 'string' ? rule.words : rule.words(...values);

@@ -67,7 +67,7 @@ function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleD
   const values: CellValue[] = new Array(readers.length).fill(null);
   if (!isInput) numbers.fill(NaN);
   for (const { id, cells } of document.rows(sheet)) {
-    if (isInput && cells[key] !== undefined) continue;
+    if (isInput && (cells[key] ?? null) !== null) continue;
     let unknown = false;
     for (let place = 0; place < readers.length; place += 1) {
       const value = readers[place]!(id);

@@ -36,7 +36,11 @@ export interface PreparedSolution extends Omit<Solution, 'of' | 'each'> {
 
 class SchemaFault extends Error {}
 
-function argument(sheet: SheetName, path: string): Argument {
+/**
+ * Where a rule of a sheet finds the value of a path.
+ * @throws SchemaFault when the path leads to no column.
+ */
+export function argument(sheet: SheetName, path: string): Argument {
   const [first, second] = path.split('.') as [string, string?];
   if (second === undefined) {
     if (findColumn(sheet, first) === undefined) throw new SchemaFault(`A rule of ${sheet} reads ${path}, which is no column.`);

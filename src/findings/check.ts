@@ -1,4 +1,4 @@
-import type { CellValue, SheetName } from '../schedule/index.ts';
+import { plural, type CellValue, type SheetName } from '../schedule/index.ts';
 import type { Severity } from './finding.ts';
 import type { RowReader } from './row-reader.ts';
 
@@ -23,13 +23,21 @@ export interface Check {
 
 const decimals = (digits: number) =>
   new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
+const FORMATS = Array.from({ length: 10 }, (_format, digits) => decimals(digits));
 const two = decimals(2);
 const one = decimals(1);
-const none = decimals(0);
 
-/** A current in a sentence: «7.90 A». */
-export function amps(value: number): string {
-  return `${two.format(value)} A`;
+/** A number with at least `least` decimals, and as many more as it takes to tell it from another one. */
+function toldApart(value: number, other: number | undefined, least: number): string {
+  const write = (number: number) => FORMATS[digits]!.format(number);
+  let digits = least;
+  while (other !== undefined && write(value) === write(other) && digits < FORMATS.length - 1) digits += 1;
+  return write(value);
+}
+
+/** A current in a sentence: «7.90 A»; with more decimals where rounding would hide that it differs from `other`. */
+export function amps(value: number, other?: number): string {
+  return `${toldApart(value, other, 2)} A`;
 }
 
 /** A voltage in a sentence: «21.60 V». */
@@ -42,13 +50,17 @@ export function degrees(value: number): string {
   return `${one.format(value)} °C`;
 }
 
-/** A share in a sentence: «79 %»; with a decimal where rounding would hide on which side of a limit it lies. */
-export function percent(value: number, limit?: number): string {
-  const hidden = limit !== undefined && none.format(value * 100) === none.format(limit * 100) && value !== limit;
-  return `${(hidden ? two : none).format(value * 100)} %`;
+/** A share in a sentence: «79 %»; with decimals where rounding would hide that it differs from `other`. */
+export function percent(value: number, other?: number): string {
+  return `${toldApart(value * 100, other === undefined ? undefined : other * 100, 0)} %`;
+}
+
+/** A number in a sentence without the noise of its last digits: «0.3», not «0.30000000000000004». */
+export function plain(value: number): number {
+  return Number(value.toPrecision(12));
 }
 
 /** A count with its noun: «1 row», «3 rows». */
 export function count(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
+  return `${plain(number)} ${noun}${number === 1 ? '' : 's'}`;
 }

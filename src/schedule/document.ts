@@ -178,8 +178,8 @@ export class ScheduleDocument {
 
   #remove(change: Extract<Change, { op: 'remove' }>): Change {
     const { sheet, at, count } = change;
+    if (at < 0 || at + count > this.#order[sheet].length) throw new RangeError(`The sheet ${sheet} has no ${count} rows from ${at}.`);
     const removed = this.#order[sheet].splice(at, count);
-    if (removed.length !== count) throw new RangeError(`The sheet ${sheet} has no ${count} rows from ${at}.`);
     for (const row of removed) {
       this.#byId[sheet][row.id] = undefined;
       this.#free[sheet].push(row.id);

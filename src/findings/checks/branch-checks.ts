@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { count, percent, type Check } from '../check.ts';
+import { count, percent, plain, type Check } from '../check.ts';
 import { overLimit, partialTotal } from './limit-checks.ts';
 
 /** What bus branches are held against. */
@@ -7,7 +7,7 @@ export const branchChecks: readonly Check[] = [
   overLimit({
     rule: 'branch-over-limit', sheet: 'branches', key: 'points', limit: (row) => row.number('limit'),
     message: (row, points, limit) =>
-      `${row.name} carries ${count(points, 'point')} and may carry ${limit}: ${points - limit} too many. Move devices to another branch.`,
+      `${row.name} carries ${count(points, 'point')} and may carry ${limit}: ${plain(points - limit)} too many. Move devices to another branch.`,
   }),
   {
     rule: 'branch-over-reserve', sheet: 'branches', key: 'free', severity: 'near', inStatus: true,
@@ -17,7 +17,7 @@ export const branchChecks: readonly Check[] = [
       if (!exceeds(points, points + free) || exceeds(points, limit)) return undefined;
       return {
         value: free, limit: 0,
-        message: `${row.name} carries ${count(points, 'point')} of ${limit}, ${-free} into its reserve of ${percent(reserve)}. Move devices to another branch, or give up part of the reserve.`,
+        message: `${row.name} carries ${count(points, 'point')} of ${limit}, ${plain(-free)} into its reserve of ${percent(reserve)}. Move devices to another branch, or give up part of the reserve.`,
       };
     },
   },

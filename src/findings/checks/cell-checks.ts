@@ -6,6 +6,10 @@ import {
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 
+/** What the formula engine says of a function with another number of arguments, and of what is no formula (hyperformula 3.5.0). */
+const WRONG_ARGUMENTS = 'Wrong number of arguments.';
+const UNREADABLE = 'Parsing error.';
+
 /** What the errors of the formula engine mean, and what to do. */
 const FAULTS: Readonly<Record<string, (message: string) => string>> = {
   DIV_BY_ZERO: () => 'divides by zero. Check the cell that it divides by',
@@ -13,10 +17,13 @@ const FAULTS: Readonly<Record<string, (message: string) => string>> = {
   REF: () => 'refers to a row that has been deleted. Refer to another one',
   CYCLE: () => 'depends on its own result. Take the reference back to this cell out',
   LOOP: () => 'reads a total that its own cell feeds. Refer to another cell',
-  NUM: (message) => `gives a result that is not allowed: ${message}. Correct it`,
+  NUM: (message) => /^(NaN|Value) /.test(message) ? 'has no finite result. Check what it refers to'
+    : `gives a result that is not allowed: ${message}. Correct it`,
   VALUE: () => 'does not give a number. Check what it refers to',
-  ERROR: () => 'reads a cell that is empty. Fill that cell',
-  NA: () => 'finds no match for what it looks up. Check the value that it looks for',
+  ERROR: (message) => message === UNREADABLE ? 'cannot be read. Arguments are parted by ; and decimals by a point: correct it'
+    : 'reads a cell that is empty. Fill that cell',
+  NA: (message) => message === WRONG_ARGUMENTS ? 'gives a function too few or too many arguments. Correct it'
+    : 'finds no match for what it looks up. Check the value that it looks for',
 };
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */

@@ -9,14 +9,17 @@ function missingForCurrent(row: RowReader): { key: string; remedy: string } | un
   if (row.number('qty') === null) return { key: 'qty', remedy: 'Enter how many devices there are.' };
   if (row.number('unitDraw') === null) {
     if (row.own('type') === null) return { key: 'unitDraw', remedy: 'Choose a type, or enter the unit draw in mA.' };
+    if (row.numberOf('type', 'types', 'power') !== null) {
+      return { key: 'unitDraw', remedy: 'Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.' };
+    }
     return { key: 'unitDraw', remedy: 'Enter a draw or a power for its type, or the unit draw here in mA.' };
   }
   return { key: 'diversity', remedy: 'Correct its diversity.' };
 }
 
-function currentUnknown(key: string): Check {
+function currentUnknown(rule: string, key: string): Check {
   return {
-    rule: `device-${key === 'unitDraw' ? 'draw' : key === 'qty' ? 'quantity' : key}-missing`, sheet: 'devices', key, severity: 'incomplete',
+    rule, sheet: 'devices', key, severity: 'incomplete',
     find: (row) => {
       const missing = missingForCurrent(row);
       if (missing?.key !== key) return undefined;
@@ -29,9 +32,9 @@ const lower = (name: string) => name[0]!.toLowerCase() + name.slice(1);
 
 /** What device rows are held against. */
 export const deviceChecks: readonly Check[] = [
-  currentUnknown('qty'),
-  currentUnknown('unitDraw'),
-  currentUnknown('diversity'),
+  currentUnknown('device-quantity-missing', 'qty'),
+  currentUnknown('device-draw-missing', 'unitDraw'),
+  currentUnknown('device-diversity-missing', 'diversity'),
   {
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete',
     find: (row) => row.own('rail') !== null ? undefined

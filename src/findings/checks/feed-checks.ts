@@ -6,7 +6,7 @@ export const feedChecks: readonly Check[] = [
   overLimit({
     rule: 'feed-over-rated', sheet: 'feeds', key: 'demand', limit: (row) => row.number('rated'),
     message: (row, demand, rated) =>
-      `${row.name} is asked for ${amps(demand)} and is rated ${amps(rated)}: ${amps(demand - rated)} too much. Move outputs to another feed, or lower the diversity if not all are on at once.`,
+      `${row.name} is asked for ${amps(demand, rated)} and is rated ${amps(rated, demand)}: ${amps(demand - rated, 0)} too much. Move outputs to another feed, or lower the diversity if not all are on at once.`,
   }),
   overTarget({
     rule: 'feed-over-target', sheet: 'feeds', current: 'demand', rating: 'rated',

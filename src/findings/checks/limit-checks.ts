@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import type { SheetName } from '../../schedule/index.ts';
+import { isFormula, type SheetName } from '../../schedule/index.ts';
 import { amps, count, percent, type Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 
@@ -42,20 +42,23 @@ export function overTarget({ rule, sheet, current, rating, remedy }: Target): Ch
       const [loading, target, used, most] = [row.number('loading'), row.number('target'), row.number(current), row.number(rating)];
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
-      const excess = amps(used - target * most);
+      const excess = amps(used - target * most, 0);
       return {
         value: loading, limit: target,
-        message: `${row.name} is loaded to ${percent(loading, target)} of ${amps(most)}, above its target of ${percent(target)} by ${excess}: ${remedy}`,
+        message: `${row.name} is loaded to ${percent(loading, target)} of ${amps(most)}, above its target of ${percent(target, loading)} by ${excess}: ${remedy}`,
       };
     },
   };
 }
 
-/** A check that names an input without which the limits of the row cannot be judged. */
+/**
+ * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a check of its
+ * own.
+ */
 export function missingInput(rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.value(key) !== null || row.number(key) !== null ? undefined
+    find: (row) => row.value(key) !== null || isFormula(row.own(key)) ? undefined
       : { value: null, limit: null, message: message(row) },
   };
 }

@@ -6,12 +6,12 @@ export const outputChecks: readonly Check[] = [
   overLimit({
     rule: 'output-over-rating', sheet: 'outputs', key: 'current', limit: (row) => row.number('rating'),
     message: (row, current, rating) =>
-      `${row.name} switches ${amps(current)} with a contact rated ${amps(rating)} for ${row.value('kind')} loads: ${amps(current - rating)} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.`,
+      `${row.name} switches ${amps(current, rating)} with a contact rated ${amps(rating, current)} for ${row.value('kind')} loads: ${amps(current - rating, 0)} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.`,
   }),
   overLimit({
     rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'contacts', 'inrush'),
     message: (row, inrush, most) =>
-      `${row.name} sees an inrush of ${amps(inrush)} and its contact may make ${amps(most)}: ${amps(inrush - most)} too much. Share the load over more outputs, or limit the inrush.`,
+      `${row.name} sees an inrush of ${amps(inrush, most)} and its contact may make ${amps(most, inrush)}: ${amps(inrush - most, 0)} too much. Share the load over more outputs, or limit the inrush.`,
   }),
   overTarget({
     rule: 'output-over-target', sheet: 'outputs', current: 'current', rating: 'rating',
@@ -30,11 +30,11 @@ export const outputChecks: readonly Check[] = [
       };
     },
   },
-  notChecked('output-inrush-not-checked', 'outputs', 'inrush', (row) => `${row.name} has no inrush entered: the making of the contact is not checked.`, (row) => row.number('power') !== 0),
+  notChecked('output-inrush-not-checked', 'outputs', 'inrush', (row) => `${row.name} has no inrush entered: whether the contact may make it is not checked. Enter the peak current of one load in A.`, (row) => row.number('power') !== 0),
   {
     rule: 'output-making-not-checked', sheet: 'outputs', key: 'inrushHeadroom', severity: 'note',
     find: (row) => row.number('inrushTotal') === null || row.numberOf('contact', 'contacts', 'inrush') !== null ? undefined
-      : { value: null, limit: null, message: `${row.name} has an inrush but its contact has no making capacity entered: the making is not checked.` },
+      : { value: null, limit: null, message: `${row.name} has an inrush but its contact has none entered that it may make: it is not checked. Enter it on the sheet Contacts.` },
   },
-  notChecked('output-feed-not-checked', 'outputs', 'feed', (row) => `${row.name} has no feed entered: its current counts in none.`, (row) => row.number('power') !== 0),
+  notChecked('output-feed-not-checked', 'outputs', 'feed', (row) => `${row.name} has no feed entered: its current counts in none. Choose the feed behind the contact.`, (row) => row.number('power') !== 0),
 ];

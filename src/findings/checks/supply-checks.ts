@@ -6,12 +6,12 @@ export const supplyChecks: readonly Check[] = [
   overLimit({
     rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => row.number('usable'),
     message: (row, demand, usable) =>
-      `${row.name} is asked for ${amps(demand)} and may be used for ${amps(usable)}: ${amps(demand - usable)} too much. Move devices to another rail, lower the diversity, or fit a larger supply.`,
+      `${row.name} is asked for ${amps(demand, usable)} and may be used for ${amps(usable, demand)}: ${amps(demand - usable, 0)} too much. Move devices to another rail, lower the diversity, or fit a larger supply.`,
   }),
   overLimit({
     rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand', limit: (row) => row.number('fuse'),
     message: (row, demand, fuse) =>
-      `${row.name} is asked for ${amps(demand)} through a fuse of ${amps(fuse)}: ${amps(demand - fuse)} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.`,
+      `${row.name} is asked for ${amps(demand, fuse)} through a fuse of ${amps(fuse, demand)}: ${amps(demand - fuse, 0)} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.`,
   }),
   overTarget({
     rule: 'supply-over-target', sheet: 'supplies', current: 'demand', rating: 'usable',
@@ -19,7 +19,7 @@ export const supplyChecks: readonly Check[] = [
   }),
   missingInput('supply-rating-missing', 'supplies', 'rated', (row) => `${row.name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.`),
   partialTotal('supply-demand-partial', 'supplies', 'demand', 'device row', 'A'),
-  notChecked('supply-fuse-not-checked', 'supplies', 'fuse', (row) => `${row.name} has no fuse entered: its demand is not checked against one.`),
-  notChecked('supply-loss-not-checked', 'supplies', 'efficiency', (row) => `${row.name} has no efficiency entered: its losses are not worked out.`),
-  notChecked('supply-enclosure-not-checked', 'supplies', 'enclosure', (row) => `${row.name} has no enclosure entered: its losses count in none.`),
+  notChecked('supply-fuse-not-checked', 'supplies', 'fuse', (row) => `${row.name} has no fuse entered: its demand is not checked against one. Enter its rating in A.`),
+  notChecked('supply-loss-not-checked', 'supplies', 'efficiency', (row) => `${row.name} has no efficiency entered: its losses are not worked out. Enter it to know them.`),
+  notChecked('supply-enclosure-not-checked', 'supplies', 'enclosure', (row) => `${row.name} has no enclosure entered: its losses count in none. Choose where it is mounted.`),
 ];

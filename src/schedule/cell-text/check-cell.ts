@@ -28,7 +28,7 @@ const NUMBERS = { integer: 'a whole number', number: 'a number', ratio: 'a share
  * @param found how the value was written, for the sentence.
  * @returns what is wrong in one sentence: what was found, what is allowed, what to do. `undefined` when nothing is.
  */
-export function checkCell(column: InputColumn, value: CellValue, found: string = String(value)): string | undefined {
+export function checkCell(column: InputColumn, value: CellValue, found = String(value)): string | undefined {
   if (value === null) return undefined;
   if (typeof value === 'string') return checkText(column, value, found);
   if (typeof value === 'boolean') return column.kind === 'boolean' ? undefined : mismatch(column, found);

@@ -1,5 +1,6 @@
 import type { ScheduleDocument } from '../document.ts';
-import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { formulaProblem } from './formula-problem.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
 
 /** Longest formula that is accepted, in characters. */
@@ -21,16 +22,20 @@ function columnIndex(letters: string): number {
   return index - 1;
 }
 
-const CELL = String.raw`(\$?)([A-Za-z]{1,2})(\$?)(\d{1,7})`;
+const CELL = String.raw`\$?[A-Za-z]{1,2}\$?\d{1,7}`;
+const SHEET = String.raw`\$?(?:\w+|'\w+')`;
 /**
- * A text in quotes; a reference in the brackets of OpenFormula, [.D3] or [types.D3:.D5]; or one without, D3, D3:D5,
- * types!D3 or types.D3.
+ * A text in quotes; a number with an exponent; a reference in the brackets of OpenFormula, [.D3] or [types.D3:.D5]; or one
+ * without, D3, D3:D5, types!D3 or types.D3.
  */
 const PARTS = new RegExp([
   String.raw`"(?:[^"]|"")*"`,
-  String.raw`\[(\w*)\.${CELL}(?::\.${CELL})?\]`,
-  String.raw`(?<![\w.$!])(?:(\w+)[!.])?${CELL}(?::${CELL})?(?![\w(.!])`,
+  String.raw`(?<![\w.$])\d+(?:\.\d*)?[Ee][-+]?\d+`,
+  String.raw`\[(?:${SHEET})?\.${CELL}(?::(?:${SHEET})?\.${CELL})?\]`,
+  String.raw`(?<![\w.$!'])(?:${SHEET}[!.])?${CELL}(?:\s*:\s*(?:${SHEET}[!.])?${CELL})?(?![\w(.!])`,
 ].join('|'), 'g');
+/** One corner of a reference: the sheet, then column and row, each with its dollar sign. */
+const CORNER = /^(?:\$?'?(\w+)'?[!.])?\.?(\$?)([A-Za-z]+)(\$?)(\d+)$/;
 
 type Read = { readonly ok: true; readonly formula: string } | { readonly ok: false; readonly problem: string };
 /** Id of the row at a place of a sheet, counted from 0. */
@@ -38,16 +43,35 @@ type RowAt = (sheet: SheetName, position: number) => number | undefined;
 
 class Unreadable extends Error {}
 
-function readCell(sheet: SheetName, parts: readonly (string | undefined)[], rowAt: RowAt): CellReference {
-  const [fixedColumn, letters, fixedRow, digits] = parts;
+function sheetNamed(name: string): SheetName {
+  const found = SHEET_NAMES.find((each) => each === name.toLowerCase());
+  if (found === undefined) throw new Unreadable(`There is no sheet ${name}: the sheets are ${SHEET_NAMES.join(', ')}.`);
+  return found;
+}
+
+function readCorner(text: string, own: SheetName, rowAt: RowAt): { sheet: SheetName; cell: CellReference } {
+  const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
+  const sheet = name === undefined ? own : sheetNamed(name);
   const column = SCHEMA[sheet].columns[columnIndex(letters!)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
     throw new Unreadable(`The sheet ${sheet} has no column ${letters!.toUpperCase()}: its columns are A to ${last}.`);
   }
+  if (column.role === 'computed' && !isNumeric(column)) {
+    throw new Unreadable(`${column.title} of the sheet ${sheet} is worked out last and no formula can read it. Refer to a figure.`);
+  }
   const id = rowAt(sheet, Number(digits) - 1);
   if (id === undefined) throw new Unreadable(`The sheet ${sheet} has no row ${digits}: refer to a row that is there.`);
-  return { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' };
+  return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
+}
+
+function readReference(text: string, own: SheetName, rowAt: RowAt): Reference {
+  const [start, end] = text.replace(/^\[|\]$/g, '').split(':');
+  const { sheet, cell: from } = readCorner(start!.trim(), own, rowAt);
+  if (end === undefined) return { sheet, from };
+  const { sheet: other, cell: to } = readCorner(end.trim(), sheet, rowAt);
+  if (other !== sheet) throw new Unreadable(`${text} reaches from the sheet ${sheet} to ${other}. Refer to cells of one sheet.`);
+  return { sheet, from, to };
 }
 
 /**
@@ -60,22 +84,15 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt): Read 
     return { ok: false, problem: `The formula has ${text.length} characters; at most ${LONGEST_FORMULA} are allowed. Split it over several cells.` };
   }
   if (/[⟦⟧]/.test(text)) return { ok: false, problem: 'The signs ⟦ and ⟧ cannot stand in a formula. Take them out.' };
-  const named = (name: string | undefined): SheetName => {
-    if (name === undefined || name === '') return sheet;
-    const found = SHEET_NAMES.find((each) => each === name.toLowerCase());
-    if (found === undefined) throw new Unreadable(`There is no sheet ${name}: the sheets are ${SHEET_NAMES.join(', ')}.`);
-    return found;
-  };
   try {
-    const formula = text.replace(PARTS, (all: string, ...groups: (string | undefined)[]) => {
-      if (all.startsWith('"')) return all;
-      const own = all.startsWith('[') ? groups.slice(0, 9) : groups.slice(9, 18);
-      const target = named(own[0]);
-      const from = readCell(target, own.slice(1, 5), rowAt);
-      if (own[6] === undefined) return keepReference({ sheet: target, from });
-      return keepReference({ sheet: target, from, to: readCell(target, own.slice(5, 9), rowAt) });
+    const formula = text.replace(PARTS, (part) => {
+      if (part.startsWith('"')) return part;
+      // The formula engine knows a small e only (hyperformula 3.5.0).
+      if (/^\d/.test(part)) return part.toLowerCase();
+      return keepReference(readReference(part, sheet, rowAt));
     });
-    return { ok: true, formula };
+    const problem = formulaProblem(formula);
+    return problem === undefined ? { ok: true, formula } : { ok: false, problem };
   } catch (error) {
     if (error instanceof Unreadable) return { ok: false, problem: error.message };
     throw error;
@@ -98,7 +115,10 @@ export function showFormula(formula: string, sheet: SheetName, document: Schedul
   });
 }
 
-/** A kept formula as it reads when copied down by a number of rows: references without a dollar sign move along. */
+/**
+ * A kept formula as it reads when copied down by a number of rows: references to its own sheet without a dollar sign move along,
+ * those to other sheets stay.
+ */
 export function shiftFormula(formula: string, sheet: SheetName, down: number, document: ScheduleDocument): string {
   const shifted = (target: SheetName, cell: CellReference): CellReference | undefined => {
     if (cell.fixedRow || target !== sheet) return cell;

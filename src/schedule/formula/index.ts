@@ -1,3 +1,4 @@
 export * from './content.ts';
+export * from './formula-problem.ts';
 export * from './formula-text.ts';
 export * from './reference.ts';

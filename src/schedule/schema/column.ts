@@ -120,8 +120,8 @@ export interface ComputedColumn extends ColumnBase {
   readonly role: 'computed';
   readonly rule?: Rule;
   readonly total?: Total;
-  /** The column is given by a solution: the rule in words for a reader, and its source. */
-  readonly solved?: { readonly words: string; readonly source: string };
+  /** The column is given by a solution. This says the rule for a reader, as in `Rule`. */
+  readonly solved?: { readonly of: readonly Path[]; readonly words: string; readonly source: string };
   /** The column is the worst that the limits of its row say. */
   readonly status?: true;
   /**

@@ -67,6 +67,6 @@ export const devices: Sheet = {
       help: 'Places taken on the bus branch.',
       rule: { of: ['qty', 'type.points'], by: devicePoints, words: '{qty} × {type.points}', source: ARITHMETIC },
     },
-    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', solved: { words: 'voltage of the rail − drop up to the distance of the row', source: 'Ohm’s law along the cable' } },
+    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', solved: { of: ['rail.voltage', 'distance', 'run.length'], words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})', source: 'Ohm’s law along the cable' } },
   ],
 };

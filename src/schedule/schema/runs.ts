@@ -2,6 +2,9 @@ import { loadingRatio } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
 import { runSolution } from './run-solution.ts';
 
+/** Loop resistance of one metre [Ω/m]. */
+const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end';
 const CIRCUIT = 'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
 /** The outgoing field cables. */
@@ -25,14 +28,14 @@ export const runs: Sheet = {
     { role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1, help: 'Multiple of the rating that makes the protection act at once.', source: 'upper end of characteristic B, IEC 60898-1' },
     { role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', above: 0, max: 1, default: 0.05, help: 'Share of the voltage that may be lost on the run.', source: '5 % as BS 7671, appendix 12, for uses other than lighting' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { words: 'sum of the currents of its devices, at their own voltages where they draw constant power', source: CIRCUIT } },
-    { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.', whenPartial: '≥', solved: { words: 'loop resistance per metre × sum of current × distance, at the place where it is largest', source: CIRCUIT } },
+    { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power', source: CIRCUIT } },
+    { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.', whenPartial: '≥', solved: { of: ['conductor.resistance', 'temperature', 'pairs'], words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT } },
     { role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥', help: 'Drop over the voltage of the rail.', rule: { of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}', source: 'definition of the relative volt drop' } },
-    { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.', whenPartial: '≤', solved: { words: 'voltage of the rail − drop', source: CIRCUIT } },
-    { role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', decimals: 1, help: 'Highest voltage that a device on it needs.', solved: { words: 'highest least voltage of the types of its devices', source: 'the makers’ data, as entered for the types' } },
-    { role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2, help: 'Current of a short circuit at the far end.', solved: { words: 'the less of voltage ÷ loop resistance of the whole run, and rated × units × peak of the supply', source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source' } },
-    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', decimals: 1, help: 'Longest that the run may be.', whenPartial: '≤', solved: { words: 'the run, with all distances scaled along, at which the first of its limits is just met', source: CIRCUIT } },
-    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.', solved: { words: 'conductor of highest resistance on the sheet Conductors with which the run does not fail', source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop' } },
+    { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT } },
+    { role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', decimals: 1, help: 'Highest voltage that a device on it needs.', solved: { of: [], words: 'highest of the least voltages of its devices’ types', source: 'the makers’ data, as entered for the types' } },
+    { role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2, help: 'Current of a short circuit at the far end.', solved: { of: ['rail.voltage', 'conductor.resistance', 'temperature', 'pairs', 'length', 'rail.rated', 'rail.units', 'rail.peak'], words: `the less of {rail.voltage} ÷ (${LOOP} × {length}) and {rail.rated} × {rail.units} × {rail.peak}`, source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source' } },
+    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', decimals: 1, help: 'Longest that the run may be.', whenPartial: '≤', solved: { of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `{length} scaled with all distances until one is just met: ${LIMITS}`, source: CIRCUIT } },
+    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.', solved: { of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}, and carries current and protection`, source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop' } },
     { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this run say.' },
   ],
 };
