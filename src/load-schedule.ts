@@ -21,9 +21,6 @@ export interface LoadScheduleOptions {
   readonly engineLicenseKey?: string;
 }
 
-/** Functions whose results change by themselves; a schedule must not. */
-const VOLATILE = /(?<![\w.])(RAND|RANDBETWEEN|NOW|TODAY)\s*\(/i;
-
 /**
  * A load schedule: the document, what it comes to, what was found in it, and every action taken back or done again. It needs
  * no browser.
@@ -109,10 +106,6 @@ export class LoadSchedule {
    * @returns the value for the cell, or a sentence that says what is wrong with it.
    */
   checkFormula(sheet: SheetName, key: string, text: string): { ok: true; value: string } | { ok: false; problem: string } {
-    const volatile = VOLATILE.exec(text);
-    if (volatile !== null) {
-      return { ok: false, problem: `${volatile[1]!.toUpperCase()} changes by itself, and a schedule must not. Enter the value instead.` };
-    }
     const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id);
     if (!read.ok) return { ok: false, problem: read.problem };
     const problem = this.#book.problemOf(sheet, key, read.formula);

@@ -1,5 +1,5 @@
 import type { RawCellContent } from 'hyperformula';
-import { findColumn, isFormula, isNumeric, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { findColumn, isBlank, isFormula, isNumeric, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { ruleFormula } from './cell-formulas.ts';
 import type { CellLayout } from './cell-layout.ts';
 import type { CellWrite } from './formula-engine.ts';
@@ -23,11 +23,11 @@ export class CellContents {
     this.#typed = typed;
   }
 
-  /** The content of one cell; `null` for a row that is not in the document. */
+  /** The content of one cell; `null` for a row that is not in the document or in which nothing is entered. */
   of(sheet: SheetName, id: number, key: string): RawCellContent {
     const row = this.#document.row(sheet, id);
     const column = findColumn(sheet, key)!;
-    if (row === undefined) return null;
+    if (row === undefined || isBlank(row)) return null;
     const rule = ruleOf(sheet, key);
     if (column.role === 'computed') {
       if (column.total !== undefined || column.solved !== undefined) return this.#columns[sheet].number(key, id);

@@ -13,6 +13,11 @@ export const TYPED_FUNCTION = 'TYPED.INPUT';
  */
 export const RANGE_FUNCTION = 'TYPED.RANGE';
 
+/** Why a formula has no result where it reads an empty cell. */
+export const READS_EMPTY = 'a cell that it reads is empty';
+/** What the formula engine says of a function with another number of arguments than it takes (hyperformula 3.5.0). */
+export const WRONG_ARGUMENTS = 'Wrong number of arguments.';
+
 type Ast = Parameters<FunctionPlugin['evaluateAst' & keyof FunctionPlugin]>[0];
 type State = { readonly formulaAddress: unknown };
 interface Call { readonly args: readonly Ast[] }
@@ -60,7 +65,7 @@ class ScheduleFunctions extends FunctionPlugin {
   typedInput(call: Call, state: State): unknown {
     const [column, formula, ...cells] = call.args.map((arg) => this.evaluateAst(arg, state as never) as unknown);
     if (formula instanceof CellError) return formula;
-    if (cells.some((cell) => cell === EmptyValue)) return new CellError(ErrorType.ERROR, 'a cell that it reads is empty');
+    if (cells.some((cell) => cell === EmptyValue)) return new CellError(ErrorType.ERROR, READS_EMPTY);
     const value = plain(formula);
     if (typeof value !== 'number') return new CellError(ErrorType.VALUE, 'its result is not a number');
     const [sheet, key] = String(column).split('.') as [SheetName, string];

@@ -5,6 +5,7 @@ import {
 import { CellContents } from './cell-contents.ts';
 import { CellLayout } from './cell-layout.ts';
 import { errorOf, FormulaEngine, type CellResult, type CellWrite } from './formula-engine.ts';
+import { WRONG_ARGUMENTS } from './formula-functions.ts';
 import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { columnsGivenBy, columnsReadBy, SOLUTIONS, TOTALS, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
@@ -119,6 +120,7 @@ export class Workbook {
     }
     this.#hold(formula);
     const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
+    if (result?.message === WRONG_ARGUMENTS) return 'it gives a function too few or too many arguments. Correct it.';
     return result?.type === 'NAME' ? 'it uses a function or a name that is not known. Correct its spelling.' : undefined;
   }
 
@@ -163,6 +165,7 @@ export class Workbook {
       return touched;
     }
     for (const sheet of SHEET_NAMES) this.#columns[sheet].reserve(this.#document.capacity(sheet));
+    this.#touchBlank(touched);
     this.#retarget(touched);
     this.#noteFormulas(touched);
     if (this.#given !== undefined && this.#typed.size === 0) {
@@ -256,6 +259,15 @@ export class Workbook {
     if (this.#engine === undefined) this.prepare();
     else while (!this.prepareStep());
     return this.#engine!;
+  }
+
+  /** Rows that are blank now, or may have been before, are touched whole: in a blank row no default holds. */
+  #touchBlank(touched: Touched): void {
+    for (const { sheet, id, keys } of touched.cells()) {
+      if (keys === null) continue;
+      const cells = this.#document.row(sheet, id)?.cells ?? {};
+      if (Object.keys(cells).every((key) => cells[key] === null || keys.has(key))) touched.row(sheet, id);
+    }
   }
 
   /** References that mean another row now are touched too, and with them what is read through them. */

@@ -1,14 +1,10 @@
-import { outOfRange } from '../../engine/index.ts';
+import { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from '../../engine/index.ts';
 import {
   inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit,
   type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-
-/** What the formula engine says of a function with another number of arguments, and of what is no formula (hyperformula 3.5.0). */
-const WRONG_ARGUMENTS = 'Wrong number of arguments.';
-const UNREADABLE = 'Parsing error.';
 
 /** What the errors of the formula engine mean, and what to do. */
 const FAULTS: Readonly<Record<string, (message: string) => string>> = {
@@ -20,8 +16,8 @@ const FAULTS: Readonly<Record<string, (message: string) => string>> = {
   NUM: (message) => /^(NaN|Value) /.test(message) ? 'has no finite result. Check what it refers to'
     : `gives a result that is not allowed: ${message}. Correct it`,
   VALUE: () => 'does not give a number. Check what it refers to',
-  ERROR: (message) => message === UNREADABLE ? 'cannot be read. Arguments are parted by ; and decimals by a point: correct it'
-    : 'reads a cell that is empty. Fill that cell',
+  ERROR: (message) => message === READS_EMPTY ? 'reads a cell that is empty. Fill that cell'
+    : 'cannot be read. Arguments are parted by ; and decimals by a point: correct it',
   NA: (message) => message === WRONG_ARGUMENTS ? 'gives a function too few or too many arguments. Correct it'
     : 'finds no match for what it looks up. Check the value that it looks for',
 };
