@@ -1,0 +1,16 @@
+import type { CommandName } from '../schedule-toolbar/commands.ts';
+
+/** What the parts of the element ask of it: the commands of its buttons, and two that only notices offer. */
+export type AskedCommand = CommandName | 'dismiss' | 'loadDemo';
+
+/** Asks, inside the element, to carry out a command. */
+export class CommandEvent extends Event {
+  static readonly type = 'elv-command';
+
+  readonly command: AskedCommand;
+
+  constructor(command: AskedCommand) {
+    super(CommandEvent.type, { bubbles: true, composed: true });
+    this.command = command;
+  }
+}

@@ -1,0 +1,4 @@
+export * from './command-event.ts';
+export * from './go-to-event.ts';
+export * from './grouping-event.ts';
+export * from './sheet-choose-event.ts';

@@ -1,0 +1,52 @@
+import type { SheetName } from '../../src/schedule/index.ts';
+
+/** What a problem of a file says to a page. */
+export interface ElvProblem {
+  readonly message: string;
+  readonly line?: number;
+  readonly column?: number;
+}
+
+/** A person changed the schedule, on whichever sheet; the schedule has its new figures already. */
+export class ElvChangeEvent extends Event {
+  static readonly type = 'elv-change';
+
+  /** Name of the action: «Paste of 40 rows». */
+  readonly label: string;
+  readonly cause: 'act' | 'undo' | 'redo' | 'load';
+
+  constructor(label: string, cause: ElvChangeEvent['cause']) {
+    super(ElvChangeEvent.type, { bubbles: true });
+    this.label = label;
+    this.cause = cause;
+  }
+}
+
+/** A file was read: the one that `src` names, or one that a person opened. */
+export class ElvLoadEvent extends Event {
+  static readonly type = 'elv-load';
+
+  readonly name: string;
+  /** The sheet that a CSV file gave; `undefined` for a whole schedule. */
+  readonly sheet: SheetName | undefined;
+
+  constructor(name: string, sheet?: SheetName) {
+    super(ElvLoadEvent.type, { bubbles: true });
+    this.name = name;
+    this.sheet = sheet;
+  }
+}
+
+/** A file could not be read; the schedule is as it was. */
+export class ElvErrorEvent extends Event {
+  static readonly type = 'elv-error';
+
+  readonly name: string;
+  readonly problems: readonly ElvProblem[];
+
+  constructor(name: string, problems: readonly ElvProblem[]) {
+    super(ElvErrorEvent.type, { bubbles: true });
+    this.name = name;
+    this.problems = problems;
+  }
+}

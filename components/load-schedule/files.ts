@@ -1,0 +1,40 @@
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import type { SheetName } from '../../src/schedule/index.ts';
+
+/** A file by its name and text. */
+export interface NamedText {
+  readonly name: string;
+  readonly text: string;
+}
+
+/** Name for a file of this schedule, made of its panel or project. */
+export function fileName(schedule: LoadSchedule, sheet?: SheetName): string {
+  const { panel, project } = schedule.document.details;
+  const base = (panel ?? project ?? 'load').normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
+  return `${base === '' ? 'load' : base}${sheet === undefined ? '.schedule.json' : `-${sheet}.csv`}`;
+}
+
+/** Hands a text to the person as a file. */
+export function saveFile({ name, text }: NamedText, type: string): void {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  const link = document.createElement('a');
+  link.href = address;
+  link.download = name;
+  link.click();
+  // The download has taken hold of the text by the next task.
+  setTimeout(() => { URL.revokeObjectURL(address); }, 0);
+}
+
+/** The text that an address gives, or a sentence that says why there is none. */
+export async function fetchText(
+  address: string, signal: AbortSignal,
+): Promise<{ ok: true; text: string } | { ok: false; problem: string }> {
+  try {
+    const answer = await fetch(address, { signal });
+    if (answer.ok) return { ok: true, text: await answer.text() };
+    return { ok: false, problem: `The server answered ${answer.status} ${answer.statusText}`.trim() + '. Check the address, or open a file instead.' };
+  } catch (error) {
+    if (signal.aborted) throw error;
+    return { ok: false, problem: 'It could not be reached. Check the address and the connection, or open a file instead.' };
+  }
+}

@@ -1,0 +1,17 @@
+import { html, type TemplateResult } from 'lit';
+import { icon } from '../look/index.ts';
+import { keyHelp } from './key-help.ts';
+
+/** The button that shows the keys, and the sheet of them: it is no dialog, and goes when something else is clicked. */
+export function keyPopover(): TemplateResult {
+  return html`<button type="button" popovertarget="keys" title="Every key (Ctrl+/)">${icon('keys')}<span class="word">Keys</span></button>
+    <div popover id="keys" class="keys" role="region" aria-label="Keys" tabindex="0" @beforetoggle=${placeBelow}>${keyHelp()}</div>`;
+}
+
+/** Puts a popover below its button, as far as the window has room. */
+function placeBelow(event: Event): void {
+  const popover = event.currentTarget as HTMLElement;
+  const { bottom, right } = popover.previousElementSibling!.getBoundingClientRect();
+  popover.style.setProperty('top', `${bottom + 6}px`);
+  popover.style.setProperty('right', `${Math.max(8, document.documentElement.clientWidth - right)}px`);
+}

@@ -1,0 +1,18 @@
+import '../details-strip/details-strip.define.ts';
+import '../schedule-panel/schedule-panel.define.ts';
+import '../sheet-view/sheet-view.define.ts';
+import '../sheet-tabs/sheet-tabs.define.ts';
+import { defineElement } from '../look/index.ts';
+import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent } from './events.ts';
+import { LoadScheduleElement } from './load-schedule.ts';
+
+defineElement('elv-load-schedule', LoadScheduleElement);
+
+declare global {
+  interface HTMLElementTagNameMap { 'elv-load-schedule': LoadScheduleElement }
+  interface HTMLElementEventMap {
+    'elv-change': ElvChangeEvent;
+    'elv-load': ElvLoadEvent;
+    'elv-error': ElvErrorEvent;
+  }
+}

@@ -1,0 +1,98 @@
+import { css } from 'lit';
+
+export const styles = css`
+  :host { block-size: 46rem; min-block-size: 24rem; }
+  .element {
+    container-type: inline-size;
+    position: relative;
+    block-size: 100%;
+    overflow: hidden;
+    border: 1px solid var(--elv-line);
+    border-radius: var(--elv-radius);
+    background: var(--elv-surface);
+  }
+  .layout {
+    display: grid;
+    grid-template:
+      'header header' auto
+      'tabs tabs' auto
+      'sheet panel' minmax(0, 1fr)
+      'footer footer' auto / minmax(0, 1fr) clamp(19rem, 25cqi, 22rem);
+    block-size: 100%;
+  }
+  .layout.alone { grid-template-columns: minmax(0, 1fr) 0; }
+  .header {
+    grid-area: header;
+    display: flex;
+    align-items: stretch;
+    border-block-end: 1px solid var(--elv-line);
+    background: var(--elv-surface-raised);
+  }
+  .header elv-details-strip { flex: 1; min-inline-size: 0; }
+  .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
+  .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
+  .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
+  elv-sheet-view { grid-area: sheet; }
+  elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
+  .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
+  .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }
+  .cautions summary::-webkit-details-marker { display: none; }
+  .cautions .link { padding: 0 0.2em; }
+  .cautions p { margin: 0; padding: 0 12px 8px; max-inline-size: 90ch; }
+  .drop {
+    position: absolute;
+    z-index: 9;
+    inset: 8px;
+    display: grid;
+    place-items: center;
+    border: 2px dashed var(--elv-accent);
+    border-radius: calc(var(--elv-radius) + 3px);
+    background: color-mix(in srgb, var(--elv-surface-raised) 88%, transparent);
+    color: var(--elv-accent);
+    font-size: 1.2em;
+    font-weight: 600;
+    pointer-events: none;
+  }
+  .keys {
+    position: fixed;
+    inset: auto;
+    inline-size: min(30rem, 100vi - 16px);
+    max-block-size: 70vb;
+    margin: 0;
+    padding: 12px 16px 14px;
+    overflow-y: auto;
+    border: 1px solid var(--elv-line-strong);
+    border-radius: calc(var(--elv-radius) + 3px);
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    box-shadow: 0 6px 24px rgb(0 0 0 / 22%);
+  }
+  h3 { margin: 0; font-size: 1em; font-weight: 600; }
+  dl { display: grid; grid-template-columns: minmax(min-content, 11em) 1fr; gap: 5px 16px; margin: 8px 0 0; }
+  dt { color: var(--elv-ink-default); }
+  dd { margin: 0; }
+  @container (inline-size >= 1700px) {
+    .layout { grid-template-columns: minmax(0, 1fr) clamp(38rem, 34cqi, 46rem); }
+  }
+  @container (inline-size < 1080px) {
+    .commands .word, .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+  }
+  @container (inline-size < 900px) {
+    .layout, .layout.alone {
+      grid-template:
+        'header' auto
+        'tabs' auto
+        'sheet' minmax(30rem, 1fr)
+        'panel' auto
+        'footer' auto / minmax(0, 1fr);
+      overflow-y: auto;
+    }
+    elv-schedule-panel { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); overflow: visible; }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    button { transition: background-color 0.1s; }
+  }
+  @media (forced-colors: active) {
+    .keys { border: 1px solid CanvasText; }
+  }
+`;

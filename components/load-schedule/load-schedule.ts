@@ -1,0 +1,309 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
+import { columnOf, SCHEMA, SHEET_NAMES, tagOf, type SheetName } from '../../src/schedule/index.ts';
+import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import type { MessageEvent } from '../grid/events.ts';
+import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
+import type { Message } from '../sheet-view/notices.ts';
+import type { SheetView } from '../sheet-view/sheet-view.ts';
+import { commandButton } from '../schedule-toolbar/command-button.ts';
+import { COMMANDS, isRowCommand } from '../schedule-toolbar/commands.ts';
+import { cautions } from './cautions.ts';
+import { DropTarget } from './drop-target.ts';
+import { ElvChangeEvent, type ElvProblem } from './events.ts';
+import type { NamedText } from './files.ts';
+import { keyPopover } from './key-popover.ts';
+import { styles } from './load-schedule.styles.ts';
+import { localeOf } from './locale-of.ts';
+import { keyAction } from './own-keys.ts';
+import { readSheetFile } from './read-file.ts';
+import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
+import { ScheduleHolder } from './schedule-holder.ts';
+
+/**
+ * The load schedule of extra-low-voltage control panels: its sheets, what they come to, and what was found in them.
+ *
+ * @element elv-load-schedule
+ *
+ * @attr {string} license-key - Key of the grid library; without it the element says what is needed and shows the rest.
+ * @attr {string} src - Address of a schedule file to show.
+ * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
+ * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing.
+ *
+ * @fires elv-change - A person changed the schedule.
+ * @fires elv-load - The file that `src` names, or one that a person opened, was read.
+ * @fires elv-error - A file could not be read; the schedule is as it was.
+ *
+ * @slot tools - Buttons of the page, beside Open and Save.
+ * @slot empty - What an empty sheet says, in place of how to begin.
+ *
+ * @csspart header - Title block and the buttons of the whole schedule.
+ * @csspart panel - Loadings and findings.
+ * @csspart footer - The cautions.
+ *
+ * @cssprop --elv-font - Typeface.
+ * @cssprop --elv-size - Size of type.
+ * @cssprop --elv-radius - Radius of corners.
+ * @cssprop --elv-accent - Colour of focus, links and what is chosen.
+ * @cssprop --elv-surface - Colour behind the parts.
+ * @cssprop --elv-surface-raised - Colour behind the rows and fields.
+ * @cssprop --elv-line - Colour of lines.
+ * @cssprop --elv-line-strong - Colour of lines that must be seen.
+ * @cssprop --elv-ink - Colour of what a person typed.
+ * @cssprop --elv-ink-default - Colour of defaults and of quiet texts.
+ * @cssprop --elv-ink-computed - Colour of what is worked out.
+ * @cssprop --elv-over - Colour of «over».
+ * @cssprop --elv-near - Colour of «near the limit».
+ * @cssprop --elv-incomplete - Colour of «incomplete».
+ * @cssprop --elv-ok - Colour of «within limits».
+ */
+export class LoadScheduleElement extends LitElement implements FilesHost {
+  static override styles = [tokens, controls, statusMarkStyles, styles];
+  static override properties = {
+    schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
+    licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
+    readonly: { type: Boolean, reflect: true },
+    sheet: { state: true }, grouping: { state: true }, message: { state: true }, panelOpen: { state: true },
+    locale: { state: true },
+  };
+
+  /** Key of the grid library. */
+  declare licenseKey: string | null;
+  /** Address of the schedule file to show. */
+  declare src: string | null;
+  /** Address of the schedule file that an empty element offers. */
+  declare demoSrc: string | null;
+  /** Whether a person may only look. */
+  declare readonly: boolean;
+  declare protected sheet: SheetName;
+  declare protected grouping: Grouping;
+  declare protected message: Message | undefined;
+  declare protected panelOpen: boolean;
+  declare protected locale: string;
+  readonly #holder = new ScheduleHolder(this, (event, byPerson) => { this.#told(event, byPerson); });
+  readonly #files = new ScheduleFiles(this, this.#holder);
+  readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.readonly);
+  /** The sheet that the file being chosen is for. */
+  #csvFor: SheetName | undefined;
+
+  constructor() {
+    super();
+    this.licenseKey = this.src = this.demoSrc = null;
+    this.readonly = false;
+    this.sheet = 'devices';
+    this.grouping = 'entered';
+    this.panelOpen = true;
+    this.locale = 'en';
+  }
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, 'lang'];
+  }
+
+  override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
+    super.attributeChangedCallback(name, before, now);
+    if (name === 'lang' && this.isConnected) this.locale = localeOf(this);
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.locale = localeOf(this);
+  }
+
+  /** The schedule that is shown. Putting another in leaves nothing to undo, and is silent. */
+  get schedule(): LoadSchedule {
+    return this.#holder.schedule;
+  }
+
+  set schedule(schedule: LoadSchedule) {
+    this.#holder.replace(schedule, false);
+  }
+
+  /** The schedule as the text of its file. A text that cannot be read changes nothing, and its problems are shown. */
+  get value(): string {
+    return writeSchedule(this.schedule.content());
+  }
+
+  set value(text: string) {
+    this.#files.startText('The value', text, false);
+  }
+
+  /** The schedule as the object that its file holds, for `JSON.stringify`. */
+  toJSON(): unknown {
+    return JSON.parse(this.value);
+  }
+
+  /**
+   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action.
+   * @returns what is wrong with the file; nothing when it was read.
+   */
+  openFile(file: File | NamedText): Promise<readonly ElvProblem[]> {
+    return this.#files.open(file, false);
+  }
+
+  /**
+   * Reads a CSV text, whose rows replace those of its sheet; one action to undo.
+   * @param sheet the sheet that it holds; by default the one whose headings it has.
+   * @returns what is wrong with the text; nothing when it was read.
+   */
+  importCsv(text: string, sheet?: SheetName): readonly ElvProblem[] {
+    const name = 'CSV';
+    return this.#files.take(name, readSheetFile({ name, text }, this.schedule, sheet), false);
+  }
+
+  /** A sheet as CSV text, with its computed columns. */
+  exportCsv(sheet: SheetName): string {
+    return writeCsv(this.schedule, sheet);
+  }
+
+  /**
+   * Shows and selects a cell.
+   * @param row its number in the sheet, from 1, or its tag.
+   * @returns whether there is such a row.
+   */
+  async select(sheet: SheetName, row: number | string, key: string): Promise<boolean> {
+    columnOf(sheet, key);
+    const rows = this.schedule.rows(sheet);
+    const found = typeof row === 'number' ? rows[row - 1] : rows.find((each) => tagOf(sheet, each) === row);
+    if (found !== undefined) await this.#goTo({ sheet, id: found.id, key });
+    return found !== undefined;
+  }
+
+  /** Takes the last action back. @returns its name. */
+  undo(): string | undefined {
+    return this.#holder.quietly(() => this.schedule.undo());
+  }
+
+  /** Does the last action that was taken back again. @returns its name. */
+  redo(): string | undefined {
+    return this.#holder.quietly(() => this.schedule.redo());
+  }
+
+  /** @ignore Tells the person what happened. */
+  say(message: Message): void {
+    this.message = message;
+  }
+
+  /** @ignore Shows another sheet. */
+  showSheet(sheet: SheetName): void {
+    this.sheet = sheet;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('src') && this.src !== null && this.src !== '') void this.#files.startFrom(this.src);
+  }
+
+  override render(): TemplateResult {
+    const { schedule, readonly } = this;
+    const { revision } = this.#holder;
+    return html`<div class="element" lang="en" @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
+      @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
+      @elv-message=${this.#onMessage}>
+      <div class="layout ${this.panelOpen ? '' : 'alone'}">
+        <div class="header" part="header">
+          <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
+          <div class="commands" role="toolbar" aria-label="Tools of the schedule">
+            ${commandButton('undo', { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel })}
+            ${commandButton('redo', { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel })}
+            ${commandButton('open', { disabled: readonly })}${commandButton('save')}<slot name="tools"></slot>
+          </div>
+        </div>
+        <div class="tabs">
+          <elv-sheet-tabs .schedule=${schedule} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
+          ${keyPopover()}
+          <button type="button" aria-expanded=${this.panelOpen} aria-controls="panel" title="Loadings and findings"
+            @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">Panel</span></button>
+        </div>
+        <elv-sheet-view role="tabpanel" aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
+          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .locale=${this.locale}
+          .message=${this.#shownMessage} .refusal=${this.#files.refusal} ?demo=${this.demoSrc !== null}>
+          <slot name="empty" slot="empty"></slot></elv-sheet-view>
+        <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
+          ?hidden=${!this.panelOpen} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
+        <div class="footer" part="footer">${cautions()}</div>
+      </div>
+      ${this.#drop.active ? html`<div class="drop">Drop a schedule (.json) or one sheet (.csv)</div>` : nothing}
+      <input type="file" hidden aria-label="File to open" @change=${this.#onFile}>
+    </div>`;
+  }
+
+  get #shownMessage(): Message | undefined {
+    const { waitingFor } = this.#files;
+    return waitingFor === '' ? this.message : { text: `Reading ${waitingFor} …`, tone: 'info' };
+  }
+
+  #told({ label, cause }: ScheduleEvent, byPerson: boolean): void {
+    this.message = cause === 'undo' ? { text: `Taken back: ${label}`, tone: 'info', offer: 'redo' }
+      : { text: cause === 'redo' ? `Done again: ${label}` : label, tone: 'info', offer: 'undo' };
+    if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
+  }
+
+  async #goTo(place: Place): Promise<void> {
+    this.showSheet(place.sheet);
+    await this.updateComplete;
+    await this.#view.goTo(place);
+  }
+
+  async #openDropped(files: readonly File[]): Promise<void> {
+    for (const file of files) await this.#files.open(file, true);
+  }
+
+  get #view(): SheetView {
+    return this.renderRoot.querySelector('elv-sheet-view')!;
+  }
+
+  #do(command: AskedCommand): void {
+    if (command === 'dismiss') {
+      this.#files.dismiss();
+      return;
+    }
+    if (this.readonly && (command === 'loadDemo' || COMMANDS[command].changes)) return;
+    if (command === 'loadDemo') void this.#files.openFrom(this.demoSrc!);
+    else if (isRowCommand(command)) this.#view.do(command);
+    else if (command === 'save') this.#files.save();
+    else if (command === 'csvOut') this.#files.saveCsv(this.sheet);
+    else if (command === 'undo' || command === 'redo') this.schedule[command]();
+    else this.#chooseFile(command === 'csvIn' ? this.sheet : undefined);
+  }
+
+  #chooseFile(csvFor: SheetName | undefined): void {
+    this.#csvFor = csvFor;
+    const field = this.renderRoot.querySelector<HTMLInputElement>('input[type=file]')!;
+    field.accept = csvFor === undefined ? '.json,.csv,.tsv,.txt' : '.csv,.tsv,.txt';
+    field.value = '';
+    field.click();
+  }
+
+  readonly #onFile = (event: Event): void => {
+    const file = (event.currentTarget as HTMLInputElement).files?.[0];
+    if (file !== undefined) void this.#files.open(file, true, this.#csvFor);
+  };
+
+  readonly #onCommand = (event: CommandEvent): void => { this.#do(event.command); };
+
+  readonly #onGoTo = (event: GoToEvent): void => { void this.#goTo(event.place); };
+
+  readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.showSheet(event.sheet); };
+
+  readonly #onGrouping = (event: GroupingEvent): void => { this.grouping = event.grouping; };
+
+  readonly #onMessage = ({ text, tone, undoable, details }: MessageEvent): void => {
+    this.message = { text, tone, ...(undoable ? { offer: 'undo' as const } : {}) };
+    if (details.length > 0) this.#files.refuse({ title: text, problems: details.map((message) => ({ message })) });
+  };
+
+  readonly #onKeydown = (event: KeyboardEvent): void => {
+    const action = keyAction(event);
+    if (event.defaultPrevented || action === undefined) return;
+    // While a text is being typed, taking back is the field's own; the grid sees to its keys itself.
+    const [target] = event.composedPath();
+    if ((action === 'undo' || action === 'redo') && (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement)) return;
+    event.preventDefault();
+    if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
+    else if (action === 'nextSheet' || action === 'previousSheet') {
+      const step = action === 'nextSheet' ? 1 : -1;
+      this.showSheet(SHEET_NAMES[(SHEET_NAMES.indexOf(this.sheet) + step + SHEET_NAMES.length) % SHEET_NAMES.length]!);
+    } else this.#do(action);
+  };
+}

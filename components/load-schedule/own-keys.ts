@@ -1,0 +1,19 @@
+import type { CommandName } from '../schedule-toolbar/commands.ts';
+
+/** What a key press asks of the element itself. */
+export type KeyAction = CommandName | 'nextSheet' | 'previousSheet' | 'keys';
+
+const WITH_CONTROL: Readonly<Record<string, KeyAction>> = {
+  o: 'open', s: 'save', i: 'csvIn', e: 'csvOut', '/': 'keys', z: 'undo', y: 'redo',
+};
+
+/** The action that a key press means; `undefined` when it means none. */
+export function keyAction(event: KeyboardEvent): KeyAction | undefined {
+  if (event.altKey && !event.ctrlKey && !event.metaKey) {
+    return event.key === 'PageDown' ? 'nextSheet' : event.key === 'PageUp' ? 'previousSheet' : undefined;
+  }
+  if (!event.ctrlKey && !event.metaKey || event.altKey) return undefined;
+  const action = WITH_CONTROL[event.key.toLowerCase()];
+  if (event.shiftKey) return action === 'undo' ? 'redo' : action === 'keys' ? 'keys' : undefined;
+  return action;
+}

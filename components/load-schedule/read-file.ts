@@ -1,0 +1,48 @@
+import { railVoltages, readCsv, readSchedule } from '../../src/exchange/index.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { SCHEMA, type Content, type SheetName } from '../../src/schedule/index.ts';
+import type { ElvProblem } from './events.ts';
+import type { NamedText } from './files.ts';
+
+/** What came of reading a file: the content that the schedule would have, or why it has none. */
+export type FileReading =
+  | {
+    readonly ok: true;
+    readonly content: Content;
+    /** Name of the action that takes it over. */
+    readonly label: string;
+    readonly notes: readonly string[];
+    readonly sheet?: SheetName;
+  }
+  | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
+
+/** Reads a schedule, which replaces everything. */
+export function readScheduleFile({ name, text }: NamedText): FileReading {
+  const read = readSchedule(text);
+  return read.ok ? { ok: true, content: read.content, label: `${name} opened`, notes: read.notes } : read;
+}
+
+/**
+ * Reads a CSV file, whose rows replace those of its sheet.
+ * @param sheet the sheet that it holds; by default the one whose headings it has.
+ */
+export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
+  const content = schedule.content();
+  const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []));
+  if (!read.ok) return read;
+  const before = schedule.rows(read.sheet).length;
+  return {
+    ok: true, sheet: read.sheet, notes: read.notes,
+    content: { ...content, sheets: { ...content.sheets, [read.sheet]: read.rows } },
+    label: `${SCHEMA[read.sheet].title}: ${rows(read.rows.length)} from ${name}${before === 0 ? '' : ` in place of ${before}`}`,
+  };
+}
+
+/** Whether a file holds a whole schedule rather than one sheet, by its name or else by how it begins. */
+export function isScheduleFile({ name, text }: NamedText): boolean {
+  return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\uFEFF?\s*\{/.test(text));
+}
+
+function rows(number: number): string {
+  return `${number} ${number === 1 ? 'row' : 'rows'}`;
+}

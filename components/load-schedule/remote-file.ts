@@ -1,0 +1,49 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { fetchText } from './files.ts';
+
+/** A wait shorter than this is not announced. */
+const PATIENCE_MILLISECONDS = 300;
+
+/** Fetches the files that an element's attributes name; a later request ends an earlier one. */
+export class RemoteFile implements ReactiveController {
+  /** Address that is being waited for, once the wait is long enough to mention. */
+  waitingFor = '';
+  readonly #host: ReactiveControllerHost;
+  #abort: AbortController | undefined;
+
+  constructor(host: ReactiveControllerHost) {
+    this.#host = host;
+    host.addController(this);
+  }
+
+  /** @returns what the address gave; `undefined` when another request or the element's removal ended the wait. */
+  async fetch(address: string): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
+    this.cancel();
+    const abort = this.#abort = new AbortController();
+    const patience = setTimeout(() => { this.#wait(address); }, PATIENCE_MILLISECONDS);
+    try {
+      return await fetchText(address, abort.signal);
+    } catch (error) {
+      if (abort.signal.aborted) return undefined;
+      throw error;
+    } finally {
+      clearTimeout(patience);
+      if (this.#abort === abort) this.#wait('');
+    }
+  }
+
+  cancel(): void {
+    this.#abort?.abort();
+    this.#wait('');
+  }
+
+  hostDisconnected(): void {
+    this.cancel();
+  }
+
+  #wait(address: string): void {
+    if (address === this.waitingFor) return;
+    this.waitingFor = address;
+    this.#host.requestUpdate();
+  }
+}

@@ -1,0 +1,136 @@
+import type { ReactiveControllerHost } from 'lit';
+import { decodeText, readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
+import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
+import { fileName, saveFile, type NamedText } from './files.ts';
+import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
+import { isScheduleFile, readScheduleFile, readSheetFile, type FileReading } from './read-file.ts';
+import { RemoteFile } from './remote-file.ts';
+import type { ScheduleHolder } from './schedule-holder.ts';
+
+/** What the files of an element need of it. */
+export interface FilesHost extends ReactiveControllerHost, EventTarget {
+  /** Tells the person what happened. */
+  say(message: Message): void;
+  showSheet(sheet: SheetName): void;
+}
+
+/** Reads files into the schedule of an element and writes them: all of a file or nothing, and one action to undo. */
+export class ScheduleFiles {
+  /** What was refused last, until it is dismissed. */
+  refusal: Refusal | undefined;
+  readonly #host: FilesHost;
+  readonly #holder: ScheduleHolder;
+  readonly #remote: RemoteFile;
+
+  constructor(host: FilesHost, holder: ScheduleHolder) {
+    this.#host = host;
+    this.#holder = holder;
+    this.#remote = new RemoteFile(host);
+  }
+
+  /** Name of the file that is being waited for; empty when the wait is too short to mention. */
+  get waitingFor(): string {
+    return this.#remote.waitingFor;
+  }
+
+  /** Opens a schedule, or reads a CSV file into its sheet. @returns what is wrong with it. */
+  async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
+    const { name } = file;
+    const decoded = file instanceof File ? decodeText(new Uint8Array(await file.arrayBuffer()))
+      : { ok: true as const, text: file.text };
+    if (!decoded.ok) return this.#refuse(name, decoded.problems, byPerson, decoded.total);
+    const named = { name, text: decoded.text };
+    const reading = sheet === undefined && isScheduleFile(named) ? readScheduleFile(named)
+      : readSheetFile(named, this.#holder.schedule, sheet);
+    return this.take(name, reading, byPerson);
+  }
+
+  /** Puts the content of a file in the place of what there is, as one action. @returns what is wrong with it. */
+  take(name: string, reading: FileReading, byPerson: boolean): readonly ElvProblem[] {
+    if (!reading.ok) return this.#refuse(name, reading.problems, byPerson, reading.total);
+    const load = () => this.#holder.schedule.load(reading.content, reading.label);
+    const faults = byPerson ? load() : this.#holder.quietly(load);
+    if (faults.length > 0) return this.#refuse(name, faults.map(asProblem), byPerson);
+    this.dismiss();
+    if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
+    this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offer: 'undo' });
+    if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
+    return [];
+  }
+
+  /** Begins with a content: there is nothing to undo. @returns what is wrong with it. */
+  start(content: Content): readonly ElvProblem[] {
+    const schedule = new LoadSchedule(content);
+    if (schedule.formulaProblems.length === 0) {
+      this.#holder.replace(schedule, true);
+      this.dismiss();
+      return [];
+    }
+    schedule.dispose();
+    return schedule.formulaProblems.map(asProblem);
+  }
+
+  /** Begins with the text of a schedule file. @returns what is wrong with it, which a person is told too. */
+  startText(name: string, text: string, byPerson: boolean): readonly ElvProblem[] {
+    const reading = readSchedule(text);
+    if (!reading.ok) return this.#refuse(name, reading.problems, byPerson, reading.total);
+    const problems = this.start(reading.content);
+    return problems.length === 0 ? [] : this.#refuse(name, problems, byPerson);
+  }
+
+  /** Begins with the file at an address. */
+  async startFrom(address: string): Promise<void> {
+    const fetched = await this.#remote.fetch(address);
+    if (fetched === undefined) return;
+    if (!fetched.ok) this.#refuse(address, [{ message: fetched.problem }], true);
+    else if (this.startText(address, fetched.text, true).length === 0) {
+      this.#host.dispatchEvent(new ElvLoadEvent(address));
+    }
+  }
+
+  /** Opens the file at an address, as if a person had it. */
+  async openFrom(address: string): Promise<void> {
+    const fetched = await this.#remote.fetch(address);
+    if (fetched === undefined) return;
+    const name = address.split('/').at(-1)!;
+    if (fetched.ok) await this.open({ name, text: fetched.text }, true);
+    else this.#refuse(name, [{ message: fetched.problem }], true);
+  }
+
+  save(): void {
+    const { schedule } = this.#holder;
+    const name = fileName(schedule);
+    saveFile({ name, text: writeSchedule(schedule.content()) }, 'application/json');
+    this.#host.say({ text: `Saved as ${name}.`, tone: 'info' });
+  }
+
+  saveCsv(sheet: SheetName): void {
+    const { schedule } = this.#holder;
+    const name = fileName(schedule, sheet);
+    saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
+    this.#host.say({ text: `${SCHEMA[sheet].title} saved as ${name}.`, tone: 'info' });
+  }
+
+  /** Shows what was refused, with every reason. */
+  refuse(refusal: Refusal): void {
+    this.refusal = refusal;
+    this.#host.requestUpdate();
+  }
+
+  dismiss(): void {
+    this.refusal = undefined;
+    this.#host.requestUpdate();
+  }
+
+  #refuse(name: string, problems: readonly ElvProblem[], byPerson: boolean, total?: number): readonly ElvProblem[] {
+    this.refuse(fileRefusal(name, problems, total));
+    if (byPerson) this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
+    return problems;
+  }
+}
+
+function asProblem({ sheet, row, key, text, problem }: FormulaProblem): ElvProblem {
+  return { message: `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}: ${text} – ${problem}` };
+}

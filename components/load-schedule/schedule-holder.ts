@@ -1,0 +1,76 @@
+import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
+
+/** Holds the schedule of an element and tells it of every change while it is on a page. */
+export class ScheduleHolder implements ReactiveController {
+  /** Changes whenever the schedule did, so that parts know to render again. */
+  revision = 0;
+  readonly #host: ReactiveControllerHost;
+  readonly #told: (event: ScheduleEvent, byPerson: boolean) => void;
+  #schedule: LoadSchedule | undefined;
+  #own = false;
+  #quiet = false;
+  #end: (() => void) | undefined;
+
+  /** @param told called after each action; `byPerson` is false for what the page itself did. */
+  constructor(host: ReactiveControllerHost, told: (event: ScheduleEvent, byPerson: boolean) => void) {
+    this.#host = host;
+    this.#told = told;
+    host.addController(this);
+  }
+
+  /** The schedule; an empty one until another is put in. */
+  get schedule(): LoadSchedule {
+    if (this.#schedule === undefined) this.#hold(new LoadSchedule(), true);
+    return this.#schedule!;
+  }
+
+  /** Puts another schedule in. @param own whether the element made it, and so must free it. */
+  replace(schedule: LoadSchedule, own: boolean): void {
+    if (schedule === this.#schedule) return;
+    const before = this.#own ? this.#schedule : undefined;
+    this.#hold(schedule, own);
+    before?.dispose();
+  }
+
+  /** Does something that a page asked for, which is no change by a person. */
+  quietly<Result>(action: () => Result): Result {
+    this.#quiet = true;
+    try {
+      return action();
+    } finally {
+      this.#quiet = false;
+    }
+  }
+
+  hostConnected(): void {
+    this.#listen();
+  }
+
+  hostDisconnected(): void {
+    this.#end?.();
+    this.#end = undefined;
+  }
+
+  #hold(schedule: LoadSchedule, own: boolean): void {
+    const listening = this.#end !== undefined;
+    this.hostDisconnected();
+    this.#schedule = schedule;
+    this.#own = own;
+    this.revision += 1;
+    if (listening) this.#listen();
+    this.#host.requestUpdate();
+  }
+
+  #listen(): void {
+    this.#end?.();
+    this.#end = this.schedule.subscribe((event) => {
+      this.revision += 1;
+      this.#host.requestUpdate();
+      this.#told(event, !this.#quiet);
+    });
+    // What happened to it while nobody listened shows at once.
+    this.revision += 1;
+    this.#host.requestUpdate();
+  }
+}

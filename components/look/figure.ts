@@ -1,0 +1,38 @@
+import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../src/schedule/index.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+
+/** One cell of a schedule, by the row's id. */
+export interface Place {
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly key: string;
+}
+
+/** What a row is called in a sentence: its tag, else its number. */
+export function rowName(schedule: LoadSchedule, { sheet, id }: Pick<Place, 'sheet' | 'id'>): string {
+  const row = schedule.document.row(sheet, id);
+  return row === undefined ? '' : tagOf(sheet, row) || `row ${schedule.document.position(sheet, id) + 1}`;
+}
+
+const NO_BREAK = '\u00a0';
+
+/** A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one. */
+export function valueText(sheet: SheetName, key: string, value: CellValue, locale: string): string {
+  if (value === null) return 'unknown';
+  const column = columnOf(sheet, key);
+  const text = formatCell(column, value, locale, 'show');
+  return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
+}
+
+/** The figure in a cell with its unit; with ≥ or ≤ in front where it follows from a partial total. */
+export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place, locale: string): string {
+  const sign = schedule.partialSign(sheet, id, key);
+  const text = valueText(sheet, key, schedule.value(sheet, id, key), locale);
+  return sign === '' || text === 'unknown' ? text : `${sign}${NO_BREAK}${text}`;
+}
+
+/** The value of a cell as a number; `null` when it is unknown. */
+export function numberAt(schedule: LoadSchedule, { sheet, id, key }: Place): number | null {
+  const value = schedule.value(sheet, id, key);
+  return typeof value === 'number' ? value : null;
+}

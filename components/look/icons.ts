@@ -1,0 +1,27 @@
+import { html, svg, type TemplateResult } from 'lit';
+
+/** The drawings of the buttons, on a field of 16 by 16. */
+const DRAWINGS = {
+  undo: svg`<path d="M6 3 2.5 6.5 6 10M3 6.5h6.2a3.8 3.8 0 0 1 0 7.5H6"/>`,
+  redo: svg`<path d="M10 3l3.5 3.5L10 10M13 6.5H6.8a3.8 3.8 0 0 0 0 7.5H10"/>`,
+  open: svg`<path d="M2 13V3.5h4l1.5 2H14V13zM8 11.5V8M6.3 9.5 8 7.8l1.7 1.7"/>`,
+  save: svg`<path d="M8 2v7.5M4.8 6.5 8 9.7l3.2-3.2M2.5 10.5v3h11v-3"/>`,
+  csvIn: svg`<path d="M2.5 2.5h7v11h-7zM2.5 6h7M2.5 9.7h7M14.5 8h-4.2M12 6.2 10.2 8 12 9.8"/>`,
+  csvOut: svg`<path d="M2.5 2.5h7v11h-7zM2.5 6h7M2.5 9.7h7M10.2 8h4.3M12.8 6.2 14.6 8l-1.8 1.8"/>`,
+  insertAbove: svg`<path d="M2 9.5h12v4H2zM8 7V2M5.5 4.5h5"/>`,
+  insertBelow: svg`<path d="M2 2.5h12v4H2zM8 9v5M5.5 11.5h5"/>`,
+  removeRows: svg`<path d="M2 6h12v4H2zM5 2l6 12"/>`,
+  moveUp: svg`<path d="M8 13.5V3M4 7l4-4 4 4"/>`,
+  moveDown: svg`<path d="M8 2.5V13M4 9l4 4 4-4"/>`,
+  fillDown: svg`<path d="M3 2.5h10v3H3zM8 5.5v8M5.3 10.8 8 13.5l2.7-2.7"/>`,
+  keys: svg`<path d="M1.8 4h12.4v8.2H1.8zM4.5 6.7h.1M7 6.7h.1M9.4 6.7h.1M11.7 6.7h.1M5 9.6h6"/>`,
+  panel: svg`<path d="M2 3h12v10H2zM9.5 3v10M11 6h1.5M11 8.5h1.5"/>`,
+  close: svg`<path d="M4 4l8 8M12 4l-8 8"/>`,
+} as const;
+
+export type IconName = keyof typeof DRAWINGS;
+
+/** The drawing of a button; the button carries the words. */
+export function icon(name: IconName): TemplateResult {
+  return html`<svg class="icon" viewBox="0 0 16 16" aria-hidden="true">${DRAWINGS[name]}</svg>`;
+}

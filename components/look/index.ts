@@ -1,0 +1,7 @@
+export * from './controls.styles.ts';
+export * from './define-element.ts';
+export * from './figure.ts';
+export * from './icons.ts';
+export * from './loading-bar.ts';
+export * from './status-mark.ts';
+export * from './tokens.styles.ts';

@@ -1,0 +1,39 @@
+import { css, html, svg, type TemplateResult } from 'lit';
+import type { Severity, Status } from '../../src/findings/finding.ts';
+
+export type Mark = Status | Severity;
+
+/** What a status or a severity is called on the screen. */
+export const MARK_WORDS: Readonly<Record<Mark, string>> = {
+  over: 'over', near: 'near the limit', incomplete: 'incomplete', ok: 'within limits', note: 'note',
+};
+
+/** Shapes that differ without their colour: a block with a notch, a triangle, a broken ring, a dot, a dash. */
+const SHAPES: Readonly<Record<Mark, TemplateResult>> = {
+  over: svg`<path d="M.8 1h3.3v3.2h3.8V1h3.3v10.2H.8z"/>`,
+  near: svg`<path d="M6 1.2 11.3 11H.7z"/>`,
+  incomplete: svg`<circle cx="6" cy="6" r="4.3" fill="none" stroke="currentColor" stroke-width="1.9" stroke-dasharray="4.4 2.35" stroke-dashoffset="1"/>`,
+  ok: svg`<circle cx="6" cy="6" r="2.6"/>`,
+  note: svg`<path d="M2 5h8v2H2z"/>`,
+};
+
+/** The shape of a status in its colour; the word must stand beside it or be its title. */
+export function markShape(mark: Mark): TemplateResult {
+  return html`<svg class="mark ${mark}" viewBox="0 0 12 12" aria-hidden="true">${SHAPES[mark]}</svg>`;
+}
+
+/** A status as shape and word. */
+export function statusMark(mark: Mark): TemplateResult {
+  return html`<span class="status ${mark}">${markShape(mark)}${MARK_WORDS[mark]}</span>`;
+}
+
+export const statusMarkStyles = css`
+  .status { display: inline-flex; align-items: center; gap: 0.35em; white-space: nowrap; }
+  .mark { flex: none; inline-size: 0.82em; block-size: 0.82em; fill: currentColor; }
+  .over { color: var(--elv-over); }
+  .near { color: var(--elv-near); }
+  .incomplete { color: var(--elv-incomplete); }
+  .ok { color: var(--elv-ok); }
+  .note { color: var(--elv-ink-default); }
+  .over.status, .near.status { font-weight: 600; }
+`;

@@ -1,0 +1,33 @@
+import { css, html, nothing, type TemplateResult } from 'lit';
+import { GoToEvent } from '../events/index.ts';
+import { loadingBar, statusMark } from '../look/index.ts';
+import type { Gauge } from './gauges.ts';
+
+/** One gauge as a line that leads to its cell: name and status, bar, sentence. */
+export function gaugeLine({ sheet, id, key, tag, about, loading, target, status, sentence }: Gauge): TemplateResult {
+  const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
+  return html`<li><button type="button" class="gauge" @click=${go}>
+    <span class="head"><b>${tag}</b>${about === '' ? nothing : html` <span class="quiet about">${about}</span>`}${statusMark(status)}</span>
+    ${loadingBar(loading, target, status)}
+    <span class="sentence">${sentence}</span>
+  </button></li>`;
+}
+
+export const gaugeLineStyles = css`
+  .gauge {
+    display: grid;
+    gap: 3px;
+    inline-size: 100%;
+    padding: 3px 14px 5px;
+    line-height: 1.3;
+    border-radius: 0;
+    text-align: start;
+    white-space: normal;
+  }
+  .gauge .head { display: flex; gap: 0.5em; align-items: baseline; min-inline-size: 0; }
+  .gauge b { flex: none; max-inline-size: 45%; font-weight: 600; overflow-wrap: anywhere; }
+  .gauge .about { flex: 0 1 auto; min-inline-size: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .gauge .status { flex: none; margin-inline-start: auto; font-size: 0.9em; }
+  .gauge .sentence { font-size: 0.9em; color: var(--elv-ink-default); }
+  .gauge:focus-visible { outline-offset: -3px; }
+`;

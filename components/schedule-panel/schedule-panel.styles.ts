@@ -1,0 +1,53 @@
+import { css } from 'lit';
+
+export const styles = css`
+  :host { overflow-y: auto; scrollbar-width: thin; background: var(--elv-surface); }
+  .summary {
+    position: sticky;
+    z-index: 1;
+    inset-block-start: 0;
+    display: flex;
+    flex-wrap: wrap;
+    padding: 4px 6px;
+    border-block-end: 1px solid var(--elv-line);
+    background: var(--elv-surface);
+  }
+  .summary button { padding-inline: 0.5em; }
+  .summary .none { color: var(--elv-ink-default); }
+  .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
+  h3 { margin: 12px 14px 4px; font-size: 0.86em; font-weight: 600; color: var(--elv-ink-default); }
+  p { margin: 0 14px; font-size: 0.92em; }
+  ul { margin: 0; padding: 0; list-style: none; }
+  summary {
+    display: flex;
+    align-items: center;
+    gap: 0.45em;
+    min-block-size: 28px;
+    padding: 0 14px;
+    font-weight: 600;
+    cursor: pointer;
+    list-style: none;
+  }
+  summary::-webkit-details-marker { display: none; }
+  summary::after {
+    content: '';
+    margin-inline-start: auto;
+    inline-size: 6px;
+    block-size: 6px;
+    border: solid var(--elv-ink-default);
+    border-width: 0 1.5px 1.5px 0;
+    transform: rotate(45deg);
+  }
+  details[open] > summary::after { transform: rotate(-135deg); }
+  summary:hover { background: color-mix(in srgb, var(--elv-accent) 8%, transparent); }
+  summary:focus-visible { outline-offset: -3px; }
+  summary .count { font-weight: 400; }
+  details { padding-block-end: 4px; }
+  @container (inline-size >= 1700px) {
+    .columns { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+    .column + .column { border-inline-start: 1px solid var(--elv-line); }
+  }
+  @container (inline-size < 900px) {
+    .columns { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+  }
+`;

@@ -1,0 +1,24 @@
+import { html, type TemplateResult } from 'lit';
+import { CommandEvent } from '../events/index.ts';
+import { icon } from '../look/index.ts';
+import { COMMANDS, type CommandName } from './commands.ts';
+
+export interface CommandButtonOptions {
+  readonly disabled?: boolean;
+  /** What the command would act on, for the title: the action that would be taken back. */
+  readonly about?: string | undefined;
+  /** Shows the drawing alone; the words are the button's name. */
+  readonly small?: boolean;
+}
+
+/** The button of a command. */
+export function commandButton(
+  name: CommandName, { disabled = false, about, small = false }: CommandButtonOptions = {},
+): TemplateResult {
+  const { title, help, icon: drawing, keys } = COMMANDS[name];
+  const hint = `${about === undefined ? help : `${title}: ${about}`} (${keys})`;
+  const press = (event: Event) => event.currentTarget!.dispatchEvent(new CommandEvent(name));
+  return html`<button type="button" data-command=${name} class=${small ? 'small' : ''} ?disabled=${disabled} title=${hint} @click=${press}>
+    ${icon(drawing)}<span class=${small ? 'unseen' : 'word'}>${title}</span>
+  </button>`;
+}

@@ -1,0 +1,26 @@
+import { css } from 'lit';
+
+export const styles = css`
+  .tools { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 14px; padding: 4px 6px; }
+  .group { display: flex; align-items: center; gap: 1px; }
+  .gap { inline-size: 8px; }
+  .end { margin-inline-start: auto; }
+  .small { padding: 0; justify-content: center; }
+  .choice {
+    display: flex;
+    padding: 2px;
+    border: 1px solid var(--elv-line);
+    border-radius: calc(var(--elv-radius) + 2px);
+    background: var(--elv-surface);
+  }
+  .choice button { min-block-size: 24px; color: var(--elv-ink-default); }
+  .choice [aria-checked='true'] {
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    box-shadow: 0 0 0 1px var(--elv-line-strong);
+  }
+  @container (inline-size < 1000px) {
+    .group .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .group.end .word { position: static; inline-size: auto; block-size: auto; clip-path: none; }
+  }
+`;

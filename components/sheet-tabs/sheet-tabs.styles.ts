@@ -1,0 +1,35 @@
+import { css } from 'lit';
+
+export const styles = css`
+  [role='tablist'] {
+    display: flex;
+    gap: 1px;
+    overflow-x: auto;
+    scrollbar-width: thin;
+    padding: 2px 2px 0;
+  }
+  [role='tab'] {
+    position: relative;
+    flex: none;
+    gap: 0.35em;
+    min-block-size: 34px;
+    padding: 0 0.6em;
+    border-radius: var(--elv-radius) var(--elv-radius) 0 0;
+    color: var(--elv-ink-default);
+  }
+  [role='tab'][aria-selected='true'] { color: var(--elv-ink); background: var(--elv-surface-raised); }
+  [role='tab'][aria-selected='true']::after {
+    content: '';
+    position: absolute;
+    inset: 0 0 auto;
+    block-size: 3px;
+    border-radius: var(--elv-radius) var(--elv-radius) 0 0;
+    background: var(--elv-accent);
+  }
+  [aria-selected='true'] .title { font-weight: 600; }
+  /* The bold form keeps its place, so that choosing a tab moves none of the others. */
+  .title { display: inline-grid; }
+  .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
+  .count { font-size: 0.85em; color: var(--elv-ink-default); }
+  :focus-visible { outline-offset: -3px; }
+`;

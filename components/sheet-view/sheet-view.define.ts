@@ -1,0 +1,10 @@
+import '../cell-explanation/cell-explanation.define.ts';
+import '../schedule-toolbar/schedule-toolbar.define.ts';
+import { defineElement } from '../look/index.ts';
+import { SheetView } from './sheet-view.ts';
+
+defineElement('elv-sheet-view', SheetView);
+
+declare global {
+  interface HTMLElementTagNameMap { 'elv-sheet-view': SheetView }
+}

@@ -1,0 +1,42 @@
+import { css } from 'lit';
+
+export const styles = css`
+  :host {
+    display: flex;
+    flex-direction: column;
+    min-inline-size: 0;
+    min-block-size: 0;
+    background: var(--elv-surface-raised);
+  }
+  .rows { position: relative; flex: 1; min-block-size: 0; border-block: 1px solid var(--elv-line); background: var(--elv-surface); }
+  elv-schedule-grid { position: absolute; inset: 0; }
+  elv-cell-explanation { flex: none; block-size: 5.4em; overflow-y: auto; scrollbar-width: thin; padding: 8px 12px 4px; }
+  .line { flex: none; display: flex; align-items: center; gap: 8px; min-block-size: 30px; padding: 0 8px 2px 12px; }
+  .said, .refused { min-inline-size: 0; overflow-wrap: anywhere; }
+  .refused { color: var(--elv-over); }
+  .sum { margin-inline-start: auto; white-space: nowrap; color: var(--elv-ink-default); }
+  h3 { margin: 0; font-size: 1em; font-weight: 600; }
+  .card {
+    position: absolute;
+    inset: 50% auto auto 50%;
+    translate: -50% -50%;
+    inline-size: min(34rem, 100% - 24px);
+    margin: 0;
+    padding: 16px 20px;
+    border: 1px solid var(--elv-line);
+    border-radius: calc(var(--elv-radius) + 3px);
+    background: var(--elv-surface-raised);
+  }
+  .card p { margin: 0.5em 0 0; }
+  .card code { font-size: 0.95em; padding: 0.1em 0.3em; border-radius: 3px; background: var(--elv-surface); overflow-wrap: anywhere; }
+  .begin { z-index: 2; inset-block-start: 55%; }
+  .ways { display: flex; gap: 8px; }
+  .problems { flex: none; border-block-start: 1px solid var(--elv-line); background: var(--elv-surface); }
+  .problems header { display: flex; align-items: start; gap: 8px; padding: 6px 8px 0 12px; }
+  .problems h3 { flex: 1; padding-block-start: 4px; color: var(--elv-over); }
+  .problems ul { max-block-size: 9.5em; margin: 0; padding: 2px 12px 8px; overflow-y: auto; list-style: none; }
+  .problems li { padding: 2px 0; overflow-wrap: anywhere; }
+  @media (forced-colors: active) {
+    .card { border: 1px solid CanvasText; }
+  }
+`;

@@ -1,0 +1,125 @@
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { isBlank, type SheetName } from '../../src/schedule/index.ts';
+import { CommandEvent, type Grouping } from '../events/index.ts';
+import type { CellSelectEvent } from '../grid/events.ts';
+import type { ScheduleGrid } from '../grid/schedule-grid.ts';
+import type { SelectionStatistics } from '../grid/selection-statistics.ts';
+import { controls, statusMarkStyles, type Place } from '../look/index.ts';
+import type { RowCommand } from '../schedule-toolbar/commands.ts';
+import { emptySheet } from './empty-sheet.ts';
+import { keyNeeded } from './key-needed.ts';
+import { messageLine, refusalList, type Message, type Refusal } from './notices.ts';
+import { selectionSum } from './selection-sum.ts';
+import { styles } from './sheet-view.styles.ts';
+
+/** One sheet: its tools, its rows in the grid, the explanation of the selected figure, and what just happened. */
+export class SheetView extends LitElement {
+  static override styles = [controls, statusMarkStyles, styles];
+  static override properties = {
+    schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
+    grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
+    locale: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
+    place: { state: true }, statistics: { state: true }, gridState: { state: true },
+  };
+
+  declare schedule: LoadSchedule;
+  /** Changes whenever the schedule did. */
+  declare revision: number;
+  declare sheet: SheetName;
+  declare grouping: Grouping;
+  declare readonly: boolean;
+  /** Key of the grid library; without it the rows cannot be shown. */
+  declare licenseKey: string | null;
+  declare locale: string;
+  /** What just happened. */
+  declare message: Message | undefined;
+  /** What was refused last, until it is dismissed. */
+  declare refusal: Refusal | undefined;
+  /** Whether an empty sheet offers the demo of the page. */
+  declare demo: boolean;
+  declare protected place: Place | undefined;
+  declare protected statistics: SelectionStatistics | undefined;
+  declare protected gridState: 'absent' | 'ready' | 'failed';
+
+  constructor() {
+    super();
+    this.readonly = this.demo = false;
+    this.licenseKey = null;
+    this.gridState = 'absent';
+  }
+
+  /** Selects a cell of the sheet and shows it. */
+  async goTo(place: Place): Promise<void> {
+    this.place = place;
+    await this.updateComplete;
+    const grid = this.#grid;
+    await grid?.updateComplete;
+    grid?.goTo(place.id, place.key);
+  }
+
+  /** Carries out a command on the selected rows. */
+  do(command: RowCommand): void {
+    this.#grid?.[command]();
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
+    if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
+  }
+
+  override render(): TemplateResult {
+    const { schedule, revision, sheet, readonly, locale, refusal } = this;
+    const ready = this.#hasKey && this.gridState === 'ready';
+    return html`
+      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready}>
+      </elv-schedule-toolbar>
+      ${refusal === undefined ? nothing : refusalList(refusal, this.#ask('dismiss'))}
+      <div class="rows" @elv-cell-select=${this.#onCellSelect}>
+        ${ready ? this.#rows() : nothing}
+        ${this.#hasKey ? nothing : keyNeeded()}
+        ${this.gridState === 'failed' ? html`<p class="card" role="alert">
+          The rows cannot be shown: the grid could not be fetched. Reload the page.</p>` : nothing}
+      </div>
+      <elv-cell-explanation .schedule=${schedule} .place=${this.place} .revision=${revision} .locale=${locale}>
+      </elv-cell-explanation>
+      <div class="line">${messageLine(this.message, (which) => { this.#ask(which)(); })}
+        <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, locale)}</span></div>`;
+  }
+
+  #rows(): TemplateResult {
+    const { schedule, sheet, readonly } = this;
+    const empty = schedule.rows(sheet).every(isBlank);
+    return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .locale=${this.locale}></elv-schedule-grid>
+      ${empty ? emptySheet(sheet, { readonly, demo: this.demo, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
+  }
+
+  get #hasKey(): boolean {
+    return this.licenseKey !== null && this.licenseKey !== '';
+  }
+
+  get #grid(): ScheduleGrid | null {
+    return this.renderRoot.querySelector('elv-schedule-grid');
+  }
+
+  #ask(command: CommandEvent['command']): () => void {
+    return () => { this.dispatchEvent(new CommandEvent(command)); };
+  }
+
+  /** The grid library is fetched when there is a key for it, and after the rest is on the screen. */
+  async #prepareGrid(): Promise<void> {
+    try {
+      await import('../grid/schedule-grid.define.ts');
+      this.gridState = 'ready';
+    } catch (error) {
+      this.gridState = 'failed';
+      reportError(error);
+    }
+  }
+
+  readonly #onCellSelect = ({ sheet, id, key, statistics }: CellSelectEvent): void => {
+    this.place = id < 0 ? undefined : { sheet, id, key };
+    this.statistics = statistics;
+  };
+}
