@@ -62,5 +62,5 @@ export function plain(value: number): number {
 
 /** A count with its noun: «1 row», «3 rows». */
 export function count(number: number, noun: string): string {
-  return `${plain(number)} ${noun}${number === 1 ? '' : 's'}`;
+  return `${plain(number)} ${number === 1 ? noun : plural(noun)}`;
 }

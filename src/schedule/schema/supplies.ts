@@ -1,8 +1,19 @@
-import { limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent } from '../../electrical/index.ts';
+import { deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
 import { PURPOSES } from './types.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
+
+/** Current that may be used; with a limit of temperature it depends on how warm the enclosure of the supply gets. */
+function usable(
+  rated: number | null, units: number | null, redundant: boolean, derating: number | null,
+  fullUpTo: number | null, lessPerKelvin: number | null, inside: number | null,
+): number | null {
+  if (rated === null || units === null || derating === null) return null;
+  if (fullUpTo === null) return usableCurrent(rated, units, redundant, derating);
+  if (lessPerKelvin === null || inside === null) return null;
+  return usableCurrent(rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, inside));
+}
 
 /** The ELV supplies and the rails that they feed. */
 export const supplies: Sheet = {
@@ -19,6 +30,8 @@ export const supplies: Sheet = {
     { role: 'input', key: 'units', title: 'Units', kind: 'integer', min: 1, default: 1, help: 'Units in parallel.' },
     { role: 'input', key: 'redundant', title: 'Redundant', kind: 'boolean', default: false, help: 'One unit is a spare and carries nothing in the reckoning.' },
     { role: 'input', key: 'derating', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1, help: 'Share of the rating that may be used where the supply is mounted.' },
+    { role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', min: -40, max: 120, decimals: 0, optional: true, help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.', source: 'the form in which data sheets give it; common practice, no source' },
+    { role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1, optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».', source: 'the form in which data sheets give it; common practice, no source' },
     { role: 'input', key: 'target', title: 'Target', kind: 'ratio', above: 0, max: 1, default: 0.8, help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies' },
     { role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker at the output.' },
     { role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1.2, decimals: 2, help: 'Multiple of the rating that the supply gives into a short circuit before it limits.', source: 'common practice, no source' },
@@ -29,10 +42,14 @@ export const supplies: Sheet = {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', decimals: 2,
       help: 'What may be used: the rating of the units that count, derated.',
       rule: {
-        of: ['rated', 'units', 'redundant', 'derating'], by: usableCurrent,
-        words: (_rated, _units, redundant) => redundant === true
-          ? '{rated} × ({units} − 1 as redundant) × {derating}' : '{rated} × {units} × {derating}',
-        source: 'parallel units with one in reserve (N + 1); common practice, no source',
+        of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
+        by: usable, takesUnknown: true,
+        words: (_rated, _units, redundant, _derating, fullUpTo) => {
+          const units = redundant === true ? '({units} − 1 as redundant)' : '{units}';
+          const warm = fullUpTo === null ? '' : ' × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})';
+          return `{rated} × ${units} × {derating}${warm}`;
+        },
+        source: 'parallel units with one in reserve (N + 1), derated as data sheets say; common practice, no source',
       },
     },
     { role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current of all its devices at once.', total: { from: 'devices', by: 'rail', sum: 'connected', source: ARITHMETIC } },
