@@ -42,6 +42,7 @@ export class GridView implements SettingsSource {
   readonly hot: Handsontable;
   model: GridModel;
   widths: number[];
+  readonly fontSize: number;
   readonly #host: ViewHost;
   readonly #editors: ReturnType<typeof editorsFor>;
   readonly #renderer: ReturnType<typeof cellRenderer>;
@@ -61,13 +62,12 @@ export class GridView implements SettingsSource {
     this.#box = box;
     this.model = model;
     this.#renderer = cellRenderer(this);
-    const style = getComputedStyle(box);
-    const fontSize = Number.parseFloat(style.fontSize);
-    box.style.setProperty('--ht-line-height', `${Math.round(fontSize * 1.45)}px`);
-    this.widths = columnWidths(model, this.#font);
+    this.fontSize = Number.parseFloat(getComputedStyle(box).fontSize);
+    box.style.setProperty('--ht-line-height', `${Math.round(this.fontSize * 1.45)}px`);
+    this.widths = this.#measure(model);
     this.#editors = editorsFor(this.#editorHost());
     this.hot = new Handsontable(box, {
-      ...fixedSettings(this, host.licenseKey, fontSize), ...sheetSettings(this, this.#editors), ...this.#hooks(),
+      ...fixedSettings(this, host.licenseKey), ...sheetSettings(this, this.#editors), ...this.#hooks(),
     });
     this.#headings = new HeadingLayer(this.hot, groups);
     this.#unfix = fixShadowRoot(this.hot, box);
@@ -93,7 +93,7 @@ export class GridView implements SettingsSource {
     this.#kept.set(before, { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop });
     const kept = this.#kept.get(this.#name(model));
     this.model = model;
-    this.widths = kept?.widths ?? columnWidths(model, this.#font);
+    this.widths = kept?.widths ?? this.#measure(model);
     this.hot.deselectCell();
     const resize = this.hot.getPlugin('manualColumnResize');
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
@@ -295,8 +295,8 @@ export class GridView implements SettingsSource {
     return this.hot.rootElement.querySelector<HTMLElement>('.ht_master .wtHolder')!;
   }
 
-  get #font(): string {
-    const { fontWeight, fontSize, fontFamily } = getComputedStyle(this.#box);
-    return `${fontWeight} ${fontSize} ${fontFamily}`;
+  #measure(model: GridModel): number[] {
+    const { fontWeight, fontFamily } = getComputedStyle(this.#box);
+    return columnWidths(model, `${fontWeight} ${this.fontSize}px ${fontFamily}`, this.fontSize);
   }
 }

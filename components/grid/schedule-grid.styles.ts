@@ -13,12 +13,12 @@ const cells = css`
   .handsontable td.computed { color: var(--elv-ink-computed); background-color: color-mix(in srgb, var(--elv-surface) 70%, var(--elv-surface-raised)); }
   .handsontable td.heading { color: transparent; background-color: var(--elv-surface); overflow: hidden; border-inline-color: transparent; text-overflow: clip; }
   .handsontable td.blank { background-color: var(--elv-surface-raised); }
-  .handsontable td.status .mark { margin-inline-end: 0.4em; vertical-align: -0.06em; }
-  .handsontable td.status.over, .handsontable td.status.near { font-weight: 600; }
+  .handsontable td.judged .mark { margin-inline-end: 0.4em; vertical-align: -0.06em; }
+  .handsontable td.judged.over, .handsontable td.judged.near { font-weight: 600; }
   .handsontable td.over { color: var(--elv-over); }
   .handsontable td.near { color: var(--elv-near); }
   .handsontable td.incomplete { color: var(--elv-incomplete); }
-  .handsontable td.status.ok { color: var(--elv-ok); }
+  .handsontable td.judged.ok { color: var(--elv-ok); }
   /* A cell with a finding bears a bar at its start, an own value in place of another a corner, a formula its sign. */
   .handsontable td.found { box-shadow: inset 3px 0 0 currentColor; }
   .handsontable td.found:dir(rtl) { box-shadow: inset -3px 0 0 currentColor; }

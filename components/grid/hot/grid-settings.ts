@@ -12,10 +12,12 @@ export interface SettingsSource {
   readonly readonly: boolean;
   readonly widths: readonly number[];
   readonly draw: Handsontable.renderers.BaseRenderer;
+  /** Size of the figures [px]. */
+  readonly fontSize: number;
 }
 
 /** Settings of the library that never change: everything that would keep data, sort, undo or write styles is off. */
-export function fixedSettings(source: SettingsSource, licenseKey: string, fontSize: number): Handsontable.GridSettings {
+export function fixedSettings(source: SettingsSource, licenseKey: string): Handsontable.GridSettings {
   return {
     licenseKey,
     themeName: THEME_NAME,
@@ -33,12 +35,13 @@ export function fixedSettings(source: SettingsSource, licenseKey: string, fontSi
     autoWrapRow: false,
     autoWrapCol: false,
     minSpareRows: 0,
-    columnHeaderHeight: Math.round(fontSize * 2.25 * 1.25) + 9,
+    columnHeaderHeight: Math.round(source.fontSize * 1.8 * 1.25) + 12,
     renderer: (...args) => {
       baseRenderer(...args);
       source.draw(...args);
     },
     rowHeaders: true,
+    readOnlyCellClassName: 'not-editable',
     cells: (row: number, column: number) => ({ readOnly: !isEditable(source, row, column) }),
     colWidths: (column: number) => source.widths[column] ?? 80,
   };
@@ -55,7 +58,7 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
       return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
     }) as never,
     colHeaders: model.columns.map(({ title }) => title),
-    rowHeaderWidth: 34 + 8 * String(model.lines.length).length,
+    rowHeaderWidth: Math.round(source.fontSize * (2.1 + 0.58 * String(model.lines.length).length)),
     fixedColumnsStart: 1,
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
   };

@@ -70,7 +70,7 @@ export function cellRenderer(source: RenderSource): { draw: Handsontable.rendere
       if (cell.childNodes.length === 1 && cell.firstChild instanceof Text) cell.firstChild.data = look.text;
       else cell.replaceChildren(look.text);
     } else {
-      cell.classList.add('status', look.status);
+      cell.classList.add('judged', look.status);
       cell.replaceChildren(shapeOf(look.status), look.text);
     }
   };

@@ -1,22 +1,25 @@
 import { cellLook } from './cell-look.ts';
 import { idAt, type GridModel } from '../grid-model.ts';
-import type { Column } from '../../../src/schedule/index.ts';
+import { isNumeric, type Column } from '../../../src/schedule/index.ts';
 
 /** Rows whose texts are measured. */
 const SAMPLE = 150;
-const NARROWEST = 52;
-const WIDEST = 240;
-/** Room beside the text: padding, line, and the mark of lists and findings. */
-const ROOM = 24;
+/** Bounds of a width and room beside the text for padding, line and marks, in sizes of the font. */
+const NARROWEST = 3.8;
+const WIDEST = 15;
+const ROOM = 1.5;
+/** Share of the texts that must fit; a few long notes do not push the figures off the screen. */
+const FITTING = 0.9;
 
 /**
  * Width [px] of each column from its heading and a sample of its texts, spread over all rows.
  * @param font the font of the cells, as CSS writes it.
+ * @param size its size [px].
  */
-export function columnWidths(model: GridModel, font: string): number[] {
+export function columnWidths(model: GridModel, font: string, size: number): number[] {
   const pen = document.createElement('canvas').getContext('2d');
   const measure = (text: string): number => {
-    if (pen === null) return text.length * 7;
+    if (pen === null) return text.length * size * 0.5;
     pen.font = font;
     return pen.measureText(text).width;
   };
@@ -24,12 +27,14 @@ export function columnWidths(model: GridModel, font: string): number[] {
   const ids = model.lines.flatMap((_line, index) => (index % step === 0 && idAt(model, index) >= 0 ? [idAt(model, index)] : []));
   return model.columns.map((column) => {
     const texts = ids.map((id) => cellLook(model, id, column, []).text);
-    const room = column.role === 'computed' && column.status === true ? ROOM + 16 : ROOM;
-    const widest = Math.max(headingWidth(column, measure), ...texts.map((text) => measure(text.slice(0, 60)) + room));
-    return Math.round(Math.min(WIDEST, Math.max(NARROWEST, widest)));
+    const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
+    const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
+    const room = column.role === 'computed' && column.status === true ? ROOM + 1.9 : ROOM;
+    const widest = Math.max(NARROWEST * size, headingWidth(column, measure) + 1.4 * size, fitting + room * size);
+    return Math.round(Math.min(WIDEST * size, widest));
   });
 }
 
 function headingWidth(column: Column, measure: (text: string) => number): number {
-  return Math.max(measure(column.title) * 1.05 + 20, measure(`AA ${column.unit ?? ''}`) * 0.85 + 20);
+  return Math.max(measure(column.title) * 1.05, measure(`AA ${column.unit ?? ''}`) * 0.85);
 }
