@@ -1,0 +1,141 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { outOfRange } from '../../src/engine/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import {
+  isBlank, isFormula, SCHEMA, setCells, SHEET_NAMES, type Content, type InputColumn, type SheetName,
+} from '../../src/schedule/index.ts';
+import { readData } from '../data/read-data.ts';
+import { evaluateArithmetic } from '../support/arithmetic.ts';
+import { closeTo } from '../support/close-to.ts';
+import { recalculateRuns, type RunFault } from '../support/independent-runs.ts';
+import { recalculate, type Figures, type InputSchedule } from '../support/independent.ts';
+import { someAction, someContent } from './random-actions.ts';
+
+const TOLERANCE = { absolute: 1e-9, relative: 1e-9 };
+const CHECKED = ['devices', 'supplies', 'branches', 'outputs', 'feeds'] as const;
+
+/** Keys whose figures follow from each total, the total itself first; what is partial bears a sign. */
+const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
+  'supplies.connected': ['connected', 'limitDiversity'],
+  'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
+  'branches.points': ['points', 'free', 'used'],
+  'feeds.connected': ['connected', 'demand', 'loading', 'spare'],
+};
+
+/** Figures of one row as the independent calculation gives them, in the shape in which the product's are read. */
+function expectedRow(sheet: SheetName, figures: object): Record<string, unknown> {
+  const { partial = {}, ...values } = figures as { partial?: Record<string, boolean> } & Record<string, unknown>;
+  const row: Record<string, unknown> = Object.fromEntries(Object.entries(values)
+    .map(([key, value]) => [key, typeof value === 'number' ? closeTo(value, TOLERANCE) : value]));
+  for (const [total, is] of Object.entries(partial)) {
+    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is;
+  }
+  return row;
+}
+
+function actualRow(schedule: LoadSchedule, sheet: SheetName, id: number, expected: Record<string, unknown>): object {
+  return Object.fromEntries(Object.keys(expected).map((name) => {
+    const [key, partial] = name.split(' ') as [string, string?];
+    return [name, partial === undefined ? schedule.value(sheet, id, key) : schedule.partialSign(sheet, id, key) !== ''];
+  }));
+}
+
+function expectSame(schedule: LoadSchedule, figures: Figures): void {
+  for (const sheet of CHECKED) {
+    schedule.rows(sheet).forEach((row, at) => {
+      const expected = expectedRow(sheet, figures[sheet][at]!);
+      if (isBlank(row)) expect(schedule.findingsOf(sheet, row.id)).toEqual([]);
+      else expect([sheet, at, actualRow(schedule, sheet, row.id, expected)]).toEqual([sheet, at, expected]);
+    });
+  }
+}
+
+/** Whether the independent calculation knows every formula in it: plain arithmetic, with a result that its column allows. */
+function isPlain(content: Content): boolean {
+  return SHEET_NAMES.every((sheet) => (content.sheets[sheet] ?? []).every((cells) => Object.entries(cells).every(([key, value]) => {
+    if (!isFormula(value)) return true;
+    if (!/^=[\d.+*/() -]+$/.test(value)) return false;
+    const result = evaluateArithmetic(value);
+    const column = SCHEMA[sheet].columns.find((each) => each.key === key) as InputColumn;
+    return result === null || outOfRange(column, result) === undefined;
+  })));
+}
+
+/** Empties what the independent calculation does not know: derating by the warmth of an enclosure has tests of its own. */
+function forgetWarmth(schedule: LoadSchedule): void {
+  schedule.act('forget', setCells(schedule.document, schedule.rows('supplies')
+    .map(({ id }) => ({ sheet: 'supplies' as const, id, key: 'fullUpTo', value: null }))));
+}
+
+test('after any actions, every figure, status and sign is what an independent calculation gives', () => {
+  let held = 0;
+  let passedOver = 0;
+  fc.assert(fc.property(someContent, fc.array(someAction, { minLength: 1, maxLength: 12 }), (content, actions) => {
+    const schedule = new LoadSchedule(content);
+    for (const action of actions) {
+      action(schedule);
+      forgetWarmth(schedule);
+      const after = schedule.content();
+      if (isPlain(after)) {
+        expectSame(schedule, recalculate(after as InputSchedule));
+        held += 1;
+      } else passedOver += 1;
+    }
+    schedule.dispose();
+  }), { numRuns: Number(process.env['RUNS'] ?? 150) });
+  expect(held).toBeGreaterThan(passedOver);
+});
+
+test.each([
+  ['=1/0', 'supplies', 'derating'], ['=1/0', 'supplies', 'target'], ['=1/0', 'supplies', 'units'], ['=1/0', 'supplies', 'voltage'],
+  ['=1/0', 'branches', 'limit'], ['=1/0', 'branches', 'reserve'], ['=1/0', 'outputs', 'qty'], ['=1/0', 'outputs', 'voltage'],
+  ['=1/0', 'outputs', 'powerFactor'], ['=1/0', 'outputs', 'target'], ['=1/0', 'feeds', 'diversity'], ['=1/0', 'feeds', 'target'],
+  ['=1/0', 'feeds', 'voltage'], ['=1/0', 'devices', 'qty'], ['=1/0', 'devices', 'unitDraw'], ['=1/0', 'devices', 'diversity'],
+  ['=2*3', 'devices', 'qty'], ['=1/4', 'devices', 'diversity'], ['=3*4', 'types', 'power'], ['=1/0', 'types', 'diversity'],
+  ['=1/0', 'types', 'draw'], ['=1/0', 'types', 'points'], ['=1/0', 'contacts', 'lamp'], ['=1/0', 'contacts', 'inrush'],
+] as const)('the formula %s in %s.%s tells on the figures and the status as it does there', (formula, sheet, key) => {
+  const sheets = {
+    types: [{ type: 'T', power: 12, diversity: 0.5 }],
+    supplies: [{ rail: 'L1', rated: 10, fuse: 12, efficiency: 0.9 }],
+    branches: [{ branch: 'B1' }],
+    devices: [{ type: 'T', qty: 2, rail: 'L1', branch: 'B1' }],
+    contacts: [{ contact: 'K', lamp: 5, inrush: 80 }],
+    outputs: [{ output: 'Q1', contact: 'K', kind: 'lamp', power: 100, inrush: 3, feed: 'F1' }],
+    feeds: [{ feed: 'F1', rated: 10 }],
+  } as const;
+  const content = { details: {}, sheets: { ...sheets, [sheet]: [{ ...sheets[sheet][0], [key]: formula }] } };
+  const schedule = new LoadSchedule(content);
+  expectSame(schedule, recalculate(content));
+});
+
+test('cells that a file holds as null are empty cells', () => {
+  const content = { details: {}, sheets: {
+    types: [{ type: 'T', draw: 100, diversity: null }], supplies: [{ rail: 'L1', rated: 10, units: null }],
+    devices: [{ type: 'T', qty: 2, rail: 'L1', unitDraw: null, diversity: null }, { ref: null }],
+  } };
+  const schedule = new LoadSchedule(content);
+  expectSame(schedule, recalculate(content));
+  expect(schedule.value('devices', 0, 'demand')).toBe(0.2);
+});
+
+const FAULT_STATUS: Readonly<Record<RunFault, string>> = {
+  'end voltage': 'over', 'no working voltage': 'over', 'conductor current': 'over', 'conductor protection': 'over',
+  drop: 'near', 'short circuit': 'near',
+};
+
+test('the whole demo comes to what the independent calculation gives', () => {
+  const demo = readData('demo.schedule.json');
+  const schedule = new LoadSchedule(demo as unknown as Content);
+  const figures = recalculate(demo);
+  expectSame(schedule, figures);
+  expect(figures.devices.length).toBeGreaterThan(120);
+  const runs = schedule.rows('runs').map(({ id }) => Object.fromEntries(['current', 'endVoltage', 'faultCurrent', 'status']
+    .map((key) => [key, schedule.value('runs', id, key)])));
+  expect(runs).toEqual(recalculateRuns(demo).map(({ current, endVoltage, faultCurrent, faults }) => ({
+    current: current === null ? null : closeTo(current, TOLERANCE),
+    endVoltage: endVoltage === null ? null : closeTo(endVoltage, TOLERANCE),
+    faultCurrent: closeTo(faultCurrent, TOLERANCE),
+    status: faults.map((fault) => FAULT_STATUS[fault]).sort().at(-1) ?? expect.stringMatching(/^(ok|incomplete)$/) as string,
+  })));
+});
