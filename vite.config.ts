@@ -3,6 +3,8 @@ import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import { beginWithDemo } from './scripts/begin-with-demo.ts';
 import { copyFolder } from './scripts/copy-folder.ts';
+import { leaveOutStyles } from './scripts/leave-out-styles.ts';
+import { knownPlugins } from './scripts/known-plugins.ts';
 import { leaveOutUnused } from './scripts/leave-out-unused.ts';
 
 const root = import.meta.dirname;
@@ -18,7 +20,8 @@ export default defineConfig({
   base: './',
   appType: 'mpa',
   publicDir: false,
-  plugins: [leaveOutUnused(), copyFolder('data'), beginWithDemo()],
+  plugins: [leaveOutUnused(), knownPlugins(), copyFolder('data'), beginWithDemo()],
+  css: leaveOutStyles,
   build: {
     target: 'es2022',
     manifest: true,

@@ -2,12 +2,15 @@ import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
 import { browserFlags } from './scripts/browser-flags.mjs';
 import { findBrowser } from './scripts/find-browser.mjs';
+import { leaveOutStyles } from './scripts/leave-out-styles.ts';
 
 /** Undefined where none is installed: then the test driver takes its own. */
 const executablePath = findBrowser();
 
 export default defineConfig({
   root: import.meta.dirname,
+  // As in the build, so that what is seen in a test is what is delivered.
+  css: leaveOutStyles,
   test: {
     reporters: ['default', './scripts/closing-line-reporter.ts'],
     projects: [
