@@ -7,7 +7,7 @@ export interface Heading {
   readonly text: string;
   /** The column that it names; `undefined` for one that the sheet does not have. */
   readonly column: Column | undefined;
-  /** A unit in brackets behind the name. */
+  /** A unit in brackets behind the name, where it is not that of the column. */
   readonly unit: string | undefined;
 }
 
@@ -26,13 +26,15 @@ export function readHeading(sheet: SheetName, text: string): Heading {
   const whole = names.get(plain(text));
   if (whole !== undefined) return { text, column: whole, unit: undefined };
   const [, name = '', unit] = /^([^([]*)[([](.*)[)\]]$/.exec(text.trim()) ?? [];
-  return { text, column: names.get(plain(name)), unit: unit?.trim() };
+  const column = names.get(plain(name));
+  const isOwn = unit !== undefined && column?.unit !== undefined && plain(unit) === plain(column.unit);
+  return { text, column, unit: isOwn ? undefined : unit?.trim() };
 }
 
 /** Whether the numbers below a heading can be turned into the unit of their column. */
 export function hasKnownUnit({ column, unit }: Heading): boolean {
   return column === undefined || column.role === 'computed' || unit === undefined || !isNumeric(column)
-    || unit === column.unit || understandsUnit(column, unit);
+    || understandsUnit(column, unit);
 }
 
 /** Headings of a sheet as they are written. */

@@ -8,7 +8,7 @@ export interface TableRow {
   readonly fields: readonly string[];
 }
 
-/** A CSV file taken apart; `emptyLines` counts the lines without any character before the last record. */
+/** A CSV file taken apart, up to its last record with text. `emptyLines` counts the lines without any character. */
 export interface Table {
   readonly ok: true;
   readonly delimiter: Delimiter;
@@ -35,7 +35,7 @@ export function parseTable(source: string): Table | Unreadable {
   const lines = linesOf(parsed.data);
   if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines);
   const all = parsed.data.map((fields, index): TableRow => ({ line: lines[index]!, fields }));
-  const last = all.findLastIndex(({ fields }) => !isEmpty(fields));
+  const last = all.findLastIndex(({ fields }) => fields.some((field) => field !== ''));
   const rows = all.slice(0, last + 1).filter(({ fields }) => !isEmpty(fields));
   return { ok: true, delimiter, rows, emptyLines: last + 1 - rows.length };
 }

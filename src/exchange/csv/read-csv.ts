@@ -1,4 +1,5 @@
 import type { Cells, SheetName } from '../../schedule/index.ts';
+import { firstHints } from '../first-hints.ts';
 import { ProblemList, unreadable, type Unreadable } from '../problem.ts';
 import { checkHeadings, notesOnHeadings } from './check-headings.ts';
 import { unguardText } from './guard-text.ts';
@@ -46,8 +47,10 @@ export function readCsv(
   const reader = new RecordReader(recognised.sheet, headings, table.delimiter, list, voltageOf);
   const rows = reader.read(records);
   if (list.total > 0) return list.unreadable;
-  const notes = [...notesOnHeadings(headings, records), ...noteOnEmptyLines(table.emptyLines), ...reader.hints];
-  return { ok: true, sheet: recognised.sheet, rows, notes };
+  return {
+    ok: true, sheet: recognised.sheet, rows,
+    notes: [...notesOnHeadings(headings, records), ...noteOnEmptyLines(table.emptyLines), ...firstHints(reader.hints)],
+  };
 }
 
 function noteOnEmptyLines(count: number): string[] {

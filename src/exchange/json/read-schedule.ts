@@ -40,13 +40,13 @@ export function readSchedule(text: string): ReadSchedule | Unreadable {
 }
 
 function openFile(value: unknown): { readonly raw: RawFile } | Unreadable {
-  if (typeof value !== 'object' || value === null || (value as RawFile)['format'] !== FORMAT) {
+  if (typeof value !== 'object' || value === null || (value as RawFile).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
       `The file is JSON but not a schedule: its "format" must be "${FORMAT}". Open a schedule file.`,
       { expected: FORMAT });
   }
   const raw = value as RawFile;
-  const version = raw['version'];
+  const version = raw.version;
   if (version === undefined) {
     return unreadable('version-missing', '',
       `The file does not say its version. If it was written by hand, add "version": ${VERSION}.`,
@@ -63,14 +63,14 @@ function openFile(value: unknown): { readonly raw: RawFile } | Unreadable {
 }
 
 function readContent(raw: RawFile, reading: Reading): Content {
-  const details = readDetails(raw['details'], reading);
-  const sheets = readSheets(raw['sheets'], reading);
+  const details = readDetails(raw.details, reading);
+  const sheets = readSheets(raw.sheets, reading);
   const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));
   for (const [key] of unknown) reading.unknownKeys.add(`The file has the unknown key “${key}”`);
   return {
     details: details.known,
     sheets: sheets.known,
-    accepted: readAccepted(raw['accepted'], reading),
+    accepted: readAccepted(raw.accepted, reading),
     unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
   };
 }

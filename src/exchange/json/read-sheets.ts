@@ -29,7 +29,7 @@ function readRow(
 ): Cells {
   const path = `/sheets/${sheet}/${index}`;
   const row = reading.object(value, path, `${sheet}, row ${index + 1}:`);
-  const context = { voltage: voltageOf(row['rail']) };
+  const context = { voltage: voltageOf(row.rail) };
   const cells: Cells = {};
   for (const [key, item] of Object.entries(row)) {
     const column = findColumn(sheet, key);
@@ -43,7 +43,7 @@ function readRow(
     if (parsed === undefined) {
       reading.wrongKind(item, `${path}/${key}`, `${place()}: a single value is allowed`, column.kind);
     } else if (!parsed.ok) {
-      reading.list.add('value-refused', `${path}/${key}`, `${place()}: ${parsed.problem}`, { received: String(item) });
+      reading.list.add('value-refused', `${path}/${key}`, `${place()}: ${parsed.problem}`, { received: JSON.stringify(item) });
     } else if (parsed.value !== null) {
       cells[key] = parsed.value;
       if (parsed.hint !== undefined) reading.hints.push(`${place()}: ${parsed.hint}.`);

@@ -1,3 +1,4 @@
+import { firstHints } from '../first-hints.ts';
 import { ProblemList } from '../problem.ts';
 
 /** What is gathered while a file is read. */
@@ -29,7 +30,7 @@ export class Reading {
   }
 
   get notes(): string[] {
-    return [...this.hints, ...[...this.unknownKeys].map((text) => `${text}; it is kept and written back.`)];
+    return [...firstHints(this.hints), ...[...this.unknownKeys].map((text) => `${text}; it is kept and written back.`)];
   }
 }
 

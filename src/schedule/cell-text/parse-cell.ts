@@ -83,7 +83,10 @@ function parseNumber(column: InputColumn, text: string, context: CellContext): P
   const shift = unit === '' ? 0 : unitShift(column, unit);
   if (shift !== undefined) return checked(column, shifted(written, shift), text);
   const watts = wattShift(unit);
-  if (column.unit === 'mA' && watts !== undefined) return parsePower(column, text, shifted(written, watts), context);
+  if (column.unit === 'mA' && watts !== undefined) {
+    const found = written.rest === '' ? `${text} ${unit}` : text;
+    return parsePower(column, found, shifted(written, watts), context);
+  }
   const units = unitsAllowed(column);
   const remedy = units.length === 0 ? 'Type the number alone' : `Type the number alone or with ${listed(units)}`;
   const found = `${quoted(text)} has the unit ${quoted(unit)}, which does not fit here`;

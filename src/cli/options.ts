@@ -1,0 +1,78 @@
+import { parseArgs } from 'node:util';
+import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
+import { Refusal } from './refusal.ts';
+
+const FORMATS = ['json', 'csv', 'html'] as const;
+
+/** What the words behind the command ask for. */
+export interface TableOptions {
+  readonly inputs: readonly string[];
+  readonly sheet: SheetName | undefined;
+  readonly format: (typeof FORMATS)[number];
+  readonly output: string | undefined;
+  readonly check: boolean;
+}
+
+export const HELP = `Works out a load schedule and writes it as a table.
+
+  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html] [--output FILE] [--check]
+
+INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
+               a sheet in CSV takes the place of that sheet of the schedule
+--sheet NAME   only this sheet: ${SHEET_NAMES.slice(0, 5).join(', ')},
+               ${SHEET_NAMES.slice(5).join(', ')}
+--format       json (default): every key, defaults filled in, results unrounded, findings
+               csv: one sheet, as the page writes and reads it
+               html: the load table, for reading and printing
+--output FILE  write to a file instead of the terminal
+--check        exit with 1 when something is over its limit
+--help         this text
+
+Exit code: 0; 1 as said at --check; 2 for bad input, which is named by file, line and column.
+
+The figures support design by a competent person and never replace it. Local wiring rules, the
+makers' instructions and licensed practice decide.
+`;
+
+const HINT = 'npm run -s table -- --help says what there is.';
+
+/**
+ * Reads the words behind the command.
+ * @throws Refusal for a word that it does not know.
+ */
+export function readOptions(words: readonly string[]): TableOptions | 'help' {
+  const { values, positionals } = parsed(words);
+  if (values.help === true) return 'help';
+  if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
+  return {
+    inputs: positionals,
+    sheet: values.sheet === undefined ? undefined : oneOf(SHEET_NAMES, values.sheet, 'sheet'),
+    format: oneOf(FORMATS, values.format, 'format'),
+    output: values.output,
+    check: values.check,
+  };
+}
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        sheet: { type: 'string' },
+        format: { type: 'string', default: 'json' },
+        output: { type: 'string' },
+        check: { type: 'boolean', default: false },
+        help: { type: 'boolean' },
+      },
+    });
+  } catch (error) {
+    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
+  }
+}
+
+function oneOf<Word extends string>(words: readonly Word[], word: string, option: string): Word {
+  const found = words.find((each) => each === word);
+  if (found === undefined) throw new Refusal([`--${option} ${word} is not known. Give one of ${words.join(', ')}.`]);
+  return found;
+}

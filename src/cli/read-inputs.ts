@@ -1,0 +1,95 @@
+import { readFile } from 'node:fs/promises';
+import { decodeText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
+import type { Cells, Content, SheetName } from '../schedule/index.ts';
+import { Refusal } from './refusal.ts';
+
+/** What the files hold, taken together. */
+export interface Inputs {
+  readonly content: Content;
+  /** Lines that say what a person should know about how the files were read. */
+  readonly notes: readonly string[];
+  /** Name of the file that holds a sheet. */
+  readonly nameOf: (sheet: SheetName) => string;
+}
+
+interface TextFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * Reads a schedule, sheets in CSV, or both, in which case a sheet takes the place of that of the schedule.
+ * @throws Refusal with every problem of every file.
+ */
+export async function readInputs(names: readonly string[]): Promise<Inputs> {
+  const files = await Promise.all(names.map(readText));
+  const schedules = files.filter(isSchedule);
+  if (schedules.length > 1) {
+    throw new Refusal([`${schedules[1]!.name}: is a second schedule. Give one schedule, with sheets in CSV if need be.`]);
+  }
+  const refused: string[] = [];
+  const base = schedules[0] && readOne(schedules[0], ({ text }) => readSchedule(text), refused);
+  const sheets = files.filter((file) => !isSchedule(file));
+  const voltageOf = railVoltages(suppliesIn(sheets) ?? base?.content.sheets.supplies ?? []);
+  const read = sheets.flatMap((file) => {
+    const sheet = readOne(file, ({ text }) => readCsv(text, undefined, voltageOf), refused);
+    return sheet === undefined ? [] : [{ ...sheet, name: file.name }];
+  });
+  const bySheet = new Map<SheetName, (typeof read)[number]>();
+  for (const each of read) {
+    const before = bySheet.get(each.sheet);
+    if (before !== undefined) {
+      refused.push(`${each.name}: holds ${each.sheet}, as ${before.name} does. Put the rows of both into one file.`);
+    }
+    bySheet.set(each.sheet, each);
+  }
+  if (refused.length > 0) throw new Refusal(refused);
+  const rows = Object.fromEntries(read.map((each) => [each.sheet, each.rows]));
+  return {
+    content: { details: {}, ...base?.content, sheets: { ...base?.content.sheets, ...rows } },
+    notes: [
+      ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
+      ...read.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`)),
+    ],
+    nameOf: (sheet) => bySheet.get(sheet)?.name ?? schedules[0]?.name ?? '',
+  };
+}
+
+/** Rows of the supplies among sheets in CSV: their voltages, at which watts become a draw, are needed by the others. */
+function suppliesIn(files: readonly TextFile[]): readonly Cells[] | undefined {
+  for (const { text } of files) {
+    const read = readCsv(text);
+    if (read.ok && read.sheet === 'supplies') return read.rows;
+  }
+  return undefined;
+}
+
+async function readText(name: string): Promise<TextFile> {
+  const bytes = await readFile(name).catch((error: unknown) => {
+    const { code, message } = error as NodeJS.ErrnoException;
+    const reason = code === 'ENOENT' ? 'there is no such file' : message;
+    throw new Refusal([`${name}: ${reason}. Check the name and the folder.`]);
+  });
+  const decoded = decodeText(bytes);
+  if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
+  return { name, text: decoded.text };
+}
+
+function isSchedule({ name, text }: TextFile): boolean {
+  return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\s*\{/.test(text));
+}
+
+function readOne<Result extends { readonly ok: true }>(
+  file: TextFile, read: (file: TextFile) => Result | Unreadable, refused: string[],
+): Result | undefined {
+  const result = read(file);
+  if (result.ok) return result;
+  refused.push(...problemLines(file.name, result));
+  return undefined;
+}
+
+function problemLines(name: string, { problems, total }: Unreadable): string[] {
+  const lines = problems.map(({ line, column, message }) =>
+    `${[name, line, column].filter((part) => part !== undefined).join(':')}: ${message}`);
+  return total > problems.length ? [...lines, `${name}: and ${total - problems.length} more problems.`] : lines;
+}
