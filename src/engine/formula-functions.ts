@@ -1,5 +1,5 @@
 import {
-  CellError, EmptyValue, ErrorType, FunctionPlugin, HyperFormula, SimpleRangeValue, type FunctionPluginDefinition,
+  CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue, type FunctionPluginDefinition,
 } from 'hyperformula';
 import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
 import { RULES, type PreparedRule } from './schema-rules.ts';
@@ -41,8 +41,8 @@ export function outOfRange(column: InputColumn, value: number): string | undefin
 }
 
 /**
- * The functions that the compiled formulas call: one for each rule of the schema, and two for formulas typed by a
- * person. A rule with an unknown argument gives an unknown result, which the engine holds as an empty value.
+ * The functions that the compiled formulas call: one for each rule of the schema, two for formulas typed by a
+ * person, and INT. A rule with an unknown argument gives an unknown result, which the engine holds as an empty value.
  */
 class ScheduleFunctions extends FunctionPlugin {
   static override implementedFunctions: Record<string, { method: string; parameters: never[] }> = {};
@@ -73,6 +73,11 @@ class ScheduleFunctions extends FunctionPlugin {
     return problem === undefined ? value : new CellError(ErrorType.NUM, problem);
   }
 
+  /** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */
+  roundedDown(call: Call, state: State): unknown {
+    return this.runFunction(call.args as never, state as never, this.metadata('INT'), Math.floor);
+  }
+
   typedRange(call: Call, state: State): unknown {
     const [width, ...ranges] = call.args.map((arg) => this.evaluateAst(arg, state as never));
     const values = ranges.flatMap((range) => range instanceof SimpleRangeValue ? range.data.flat() : [range]);
@@ -89,9 +94,10 @@ let registered = false;
 export function registerScheduleFunctions(): void {
   if (registered) return;
   registered = true;
-  const names: Record<string, string> = { [TYPED_FUNCTION]: TYPED_FUNCTION, [RANGE_FUNCTION]: RANGE_FUNCTION };
+  const names: Record<string, string> = { [TYPED_FUNCTION]: TYPED_FUNCTION, [RANGE_FUNCTION]: RANGE_FUNCTION, INT: 'INT' };
   ScheduleFunctions.implementedFunctions = {
     [TYPED_FUNCTION]: { method: 'typedInput', parameters: [] }, [RANGE_FUNCTION]: { method: 'typedRange', parameters: [] },
+    INT: { method: 'roundedDown', parameters: [{ argumentType: FunctionArgumentType.NUMBER }] as never },
   };
   const methods = ScheduleFunctions.prototype as unknown as Record<string, unknown>;
   for (const rule of SHEET_NAMES.flatMap((sheet) => RULES[sheet])) {

@@ -1,3 +1,4 @@
+import { KNOWN_FUNCTIONS } from './known-functions.ts';
 import { mapReferences } from './reference.ts';
 
 /** Deepest nesting of parentheses that is accepted; far below what exhausts the stack of the formula engine. */
@@ -15,7 +16,7 @@ const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
 /**
  * What keeps a formula, in the form that documents keep, from standing in a schedule: anything that would be read in another
  * way than a person means, or whose value does not follow from the document.
- * @returns one sentence; `undefined` when nothing is found. Whether functions exist only the formula engine knows.
+ * @returns one sentence; `undefined` when nothing is found.
  */
 export function formulaProblem(formula: string): string | undefined {
   const texts = formula.replaceAll(/"(?:[^"]|"")*"/g, '0');
@@ -28,7 +29,7 @@ export function formulaProblem(formula: string): string | undefined {
   for (const [, name] of rest.matchAll(/([A-Za-z_][\w.]*)\s*\(/g)) {
     const upper = name!.toUpperCase();
     if (Object.hasOwn(REFUSED_FUNCTIONS, upper)) return `${upper} ${REFUSED_FUNCTIONS[upper]!}`;
-    if (/^(RULE|TYPED)\./.test(upper)) return `${upper} is not a function of formulas. Correct its name.`;
+    if (!KNOWN_FUNCTIONS.has(upper)) return `${upper} is a function or a name that is not known. Correct its spelling, or enter the value instead.`;
   }
   return nestingProblem(rest);
 }
