@@ -1,0 +1,70 @@
+import { KINDS } from './kinds.ts';
+import type { CandidateName } from './peers/index.ts';
+import type { Report } from './sample.ts';
+
+/** A candidate as the tables know it; `steps` is the schedule made ready step by step. */
+export type Contestant = CandidateName | 'steps';
+
+/** Measured figures of one size: by name of the figure, then by candidate. Times in ms, heap in KB a row. */
+export type Figures = ReadonlyMap<string, ReadonlyMap<Contestant, number>>;
+
+export const BUILD = 'build';
+export const FIRST_FIGURES = 'build, until figures are known';
+export const LONGEST_STEP = 'build in steps, longest step';
+export const HEAP = 'heap per row';
+export const firstOf = (kind: string) => `first ${kind} of a session`;
+export const longestOf = (kind: string) => `${kind}, longest`;
+export const undoOf = (kind: string) => `undo of ${kind}`;
+
+export function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = Math.floor(sorted.length / 2);
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}
+
+/** Gathers what processes reported: a figure is the median over the processes of the median within each. */
+export class FigureGatherer {
+  readonly #rows: number;
+  readonly #values = new Map<string, Map<Contestant, number[]>>();
+
+  constructor(rows: number) {
+    this.#rows = rows;
+  }
+
+  add(contestant: Contestant, reports: readonly Report[]): void {
+    for (const report of reports) {
+      if ('heapBytes' in report) this.#addBuild(contestant, report);
+      else this.#addKind(contestant, report);
+    }
+  }
+
+  figures(): Figures {
+    return new Map([...this.#values].map(([name, byContestant]) =>
+      [name, new Map([...byContestant].map(([contestant, values]) => [contestant, median(values)]))]));
+  }
+
+  #addBuild(contestant: Contestant, report: Extract<Report, { kind: 'build' }>): void {
+    if (contestant === 'steps') {
+      this.#put(LONGEST_STEP, 'schedule', report.longestStep);
+      return;
+    }
+    this.#put(FIRST_FIGURES, contestant, report.firstFigures);
+    this.#put(BUILD, contestant, report.time);
+    this.#put(HEAP, contestant, report.heapBytes / 1024 / this.#rows);
+  }
+
+  #addKind(contestant: Contestant, { kind, times, undoTimes }: Exclude<Report, { kind: 'build'; time: number }>): void {
+    this.#put(kind, contestant, median(times));
+    this.#put(longestOf(kind), contestant, Math.max(...times));
+    if (kind === KINDS[0]!.name || KINDS.find(({ name }) => name === kind)!.family === 'paste') {
+      this.#put(firstOf(kind), contestant, times[0]!);
+    }
+    if (undoTimes.length > 0) this.#put(undoOf(kind), contestant, median(undoTimes));
+  }
+
+  #put(name: string, contestant: Contestant, value: number): void {
+    const byContestant = this.#values.get(name) ?? new Map<Contestant, number[]>();
+    this.#values.set(name, byContestant);
+    byContestant.set(contestant, [...byContestant.get(contestant) ?? [], value]);
+  }
+}
