@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
+import { reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 // Semantics of OpenFormula: OASIS OpenDocument 1.3, part 4. Clauses are named by their titles; the numbers of their chapters
 // are from memory. The examples are of our own.
@@ -161,8 +161,7 @@ describe('what cannot stand in a schedule is refused, and the sentence says why'
 
   test('a status, which is worked out from the findings', () => {
     const schedule = scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], branches: [{ branch: 'B' }] });
-    const letter = 'J';
-    expect(schedule.checkFormula('supplies', 'rated', `=branches!${letter}1`)).toEqual(
+    expect(schedule.checkFormula('supplies', 'rated', `=${reference('branches', 'status')}`)).toEqual(
       { ok: false, problem: expect.stringMatching(/^Status of the sheet branches .* no formula can read it/) as string });
   });
 

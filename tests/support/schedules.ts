@@ -1,6 +1,6 @@
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Finding } from '../../src/findings/index.ts';
-import { setCells, type Cells, type CellValue, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { columnLetters, SCHEMA, setCells, type Cells, type CellValue, type Content, type SheetName } from '../../src/schedule/index.ts';
 
 /** A schedule with these rows. */
 export function scheduleOf(sheets: Content['sheets']): LoadSchedule {
@@ -39,4 +39,9 @@ export function typeFormula(
   if (!read.ok) return read.problem;
   enter(schedule, sheet, at, { [key]: read.value });
   return undefined;
+}
+
+/** A cell as a formula names it: `supplies!Q1` for the connected current in the first row. */
+export function reference(sheet: SheetName, key: string, row = 1): string {
+  return `${sheet}!${columnLetters(SCHEMA[sheet].columns.findIndex((column) => column.key === key))}${row}`;
 }
