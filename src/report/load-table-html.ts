@@ -86,7 +86,8 @@ ${findings.map(findingRow)}</tbody>
 function findingRow({ severity, sheet, row, tag, key, message, accepted }: Finding): Markup {
   const acceptance = accepted === undefined ? ''
     : html`<p>Accepted by ${accepted.name}, ${accepted.date}: ${accepted.reason}</p>`;
-  return html`<tr><td>${state(severity)}</td><td>${SCHEMA[sheet].title}</td><td class="number">${row}</td><td>${tag}</td>
+  return html`<tr><td>${state(severity)}</td><td>${SCHEMA[sheet].title}</td><td class="number">${row}</td>
+<td class="${textClass(tag)}">${tag}</td>
 <td>${columnOf(sheet, key).title}</td><td>${message}${acceptance}</td></tr>
 `;
 }
@@ -119,5 +120,11 @@ function cell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Colu
   }
   const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, locale, 'show');
   const inherited = column.role === 'input' && !schedule.isOwn(sheet, id, column.key);
-  return html`<td class="${isNumeric(column) ? 'number' : 'text'}${inherited ? ' default' : ''}">${text}</td>`;
+  const kind = isNumeric(column) ? 'number' : textClass(text);
+  return html`<td class="${kind}${inherited ? ' default' : ''}">${text}</td>`;
+}
+
+/** A tag such as L2-W4 must not break at its hyphen; a long text must be able to. */
+function textClass(text: string): string {
+  return text.length > 12 || text.includes(' ') ? 'text' : 'tag';
 }

@@ -16,7 +16,7 @@ table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nu
 th, td { padding: 0.2rem 0.5rem; border-bottom: 1px solid var(--line); text-align: start; vertical-align: top; }
 th { border-bottom: 1px solid var(--ink); color: var(--quiet); font-weight: 500; vertical-align: bottom; }
 th.number, td.number { text-align: end; }
-td.number { white-space: nowrap; }
+td.number, td.tag { white-space: nowrap; }
 td p { margin: 0; color: var(--quiet); }
 .default { color: var(--quiet); font-style: italic; }
 .over, .near { font-weight: 600; }
@@ -24,9 +24,10 @@ td p { margin: 0; color: var(--quiet); }
 .near { color: var(--near); }
 span.over, span.near, span.incomplete, span.ok, span.note { white-space: nowrap; }
 footer { margin-top: 2rem; color: var(--quiet); }
-@page { size: A4 landscape; margin: 12mm; @bottom-right { content: counter(page) ' / ' counter(pages); font-size: 8pt; } }
+@page { size: A4 landscape; margin: 12mm; @bottom-right { content: counter(page) ' / ' counter(pages); font: 7pt system-ui, sans-serif; } }
 @media print {
-  body { margin: 0; padding: 0; font-size: 7.5pt; }
+  :root { font-size: 8.5pt; }
+  body { margin: 0; padding: 0; }
   section { overflow: visible; }
   thead { display: table-header-group; }
   tr { break-inside: avoid; }

@@ -68,7 +68,7 @@ describe('readCsv', () => {
     ['a file that is not text', 'Ref,Qty\nD1,\0', { code: 'not-text', line: 2 }, 'UTF-8'],
   ])('refuses %s', (_name, text, problem, words) => {
     const read = readCsv(text);
-    expect(read).toMatchObject({ ok: false, problems: expect.arrayContaining([expect.objectContaining(problem)]) as unknown });
+    expect(read.ok || read.problems).toContainEqual(expect.objectContaining(problem));
     expect(!read.ok && read.problems.map(({ message }) => message).join('\n')).toContain(words);
   });
 

@@ -1,0 +1,160 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runTable } from '../../src/cli/run-table.ts';
+import { readCsv } from '../../src/exchange/index.ts';
+import { inputColumns, SCHEMA, SHEET_NAMES, type CellValue } from '../../src/schedule/index.ts';
+
+let folder: string;
+beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'table-')); });
+afterAll(async () => { await rm(folder, { recursive: true }); });
+
+/** Files that the command is given, by name. */
+const FILES = {
+  'supplies.csv': 'Rail;Voltage;Rated\r\nR1;;10\r\nR2;12;2,5\r\n',
+  'devices.csv': 'Ref,Type,Qty,Rail,Unit draw\nD1,T,3,R1,\nD2,,2,R2,6 W\n',
+  'types.csv': 'Type,Draw (A)\nT,0.35\n',
+  'over.csv': 'rail,rated\nR1,1\n',
+  'draws.csv': 'ref,qty,rail,unitDraw\nD1,4,R1,500\n',
+  'bad.csv': 'Ref,Qty,Diversity\nD1,many,0.5\nD2,1,70\n',
+  'unknown.csv': 'Ref,Qty,Rail,Colour\nD1,1,R1,red\n',
+  'reference.csv': "Ref,Qty\nD1,'=supplies!D9\n",
+  'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 1,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
+  'good.schedule.json': JSON.stringify({
+    format: 'elv-load-schedule', version: 1, details: { project: 'Mill <b>&' },
+    sheets: { supplies: [{ rail: 'R1', rated: 10 }], devices: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }] },
+  }),
+};
+type FileName = keyof typeof FILES;
+
+async function run(...words: string[]): Promise<{ code: number; out: string; warnings: string[] }> {
+  let out = '';
+  const warnings: string[] = [];
+  const paths = await Promise.all(words.map(async (word) => {
+    if (!(word in FILES)) return word;
+    const path = join(folder, word);
+    await writeFile(path, FILES[word as FileName]);
+    return path;
+  }));
+  const code = await runTable(paths, {
+    out: (text) => { out += text; },
+    warn: (line) => { warnings.push(line.replaceAll(`${folder}/`, '')); },
+  });
+  return { code, out, warnings };
+}
+
+interface Printed {
+  details: Record<string, string>;
+  sheets: Record<string, Record<string, CellValue>[]>;
+  findings: { rule: string; severity: string; sheet: string; row: number }[];
+}
+
+async function json(...words: string[]): Promise<Printed> {
+  const { code, out, warnings } = await run(...words);
+  expect({ code, warnings }).toMatchObject({ code: 0 });
+  return JSON.parse(out) as Printed;
+}
+
+describe('table', () => {
+  it('takes sheets in CSV together: 3 × 0.35 A on one rail, 2 × 6 W ÷ 12 V on the other', async () => {
+    const { sheets } = await json('devices.csv', 'types.csv', 'supplies.csv');
+    expect(sheets.devices!.map(({ unitDraw, connected }) => [unitDraw, connected])).toEqual([[350, 1.05], [500, 1]]);
+    expect(sheets.supplies!.map(({ demand, loading, status }) => [demand, loading, status]))
+      .toEqual([[1.05, expect.closeTo(0.105, 12), 'ok'], [1, 0.4, 'ok']]);
+  });
+
+  it('gives every key of every sheet, with defaults filled in', async () => {
+    const { sheets, details } = await json('good.schedule.json');
+    expect(Object.keys(sheets)).toEqual([...SHEET_NAMES]);
+    expect(details).toEqual({ project: 'Mill <b>&' });
+    expect(Object.keys(sheets.supplies![0]!)).toEqual(SCHEMA.supplies.columns.map(({ key }) => key));
+    expect(sheets.supplies![0]).toMatchObject({
+      voltage: 24, units: 1, redundant: false, derating: 1, target: 0.8, fuse: null, demand: 1.5, loading: 0.15,
+    });
+    expect(sheets.devices![0]).toMatchObject({ diversity: 1, demand: 1.5 });
+  });
+
+  it('puts a sheet in CSV in the place of that of the schedule', async () => {
+    const { sheets } = await json('good.schedule.json', 'draws.csv');
+    expect(sheets.supplies![0]).toMatchObject({ rail: 'R1', demand: 2 });
+  });
+
+  it('gives one sheet when it is named', async () => {
+    const { sheets, findings } = await json('good.schedule.json', '--sheet', 'supplies');
+    expect(Object.keys(sheets)).toEqual(['supplies']);
+    expect(new Set(findings.map(({ sheet }) => sheet))).toEqual(new Set(['supplies']));
+  });
+
+  it('writes CSV that it reads again', async () => {
+    const { out } = await run('good.schedule.json', '--format', 'csv', '--sheet=devices');
+    expect(readCsv(out)).toEqual({
+      ok: true, sheet: 'devices', rows: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }], notes: [],
+    });
+  });
+
+  it('needs no name of a sheet in CSV when the input has one', async () => {
+    const { code, out } = await run('types.csv', '--format', 'csv');
+    expect(code).toBe(0);
+    expect(out.split('\r\n')[0]).toBe(inputColumns('types').map(({ title, unit }) => unit ? `${title} (${unit})` : title).join(','));
+  });
+
+  it('prints a page without scripts, its texts escaped, with cautions', async () => {
+    const { out } = await run('good.schedule.json', '--format', 'html');
+    expect(out).toContain('<!doctype html>');
+    expect(out).toContain('Mill &lt;b&gt;&amp;');
+    expect(out).toContain('<td class="tag">&lt;i&gt;</td>');
+    expect(out).toContain('competent person');
+    expect(out).not.toMatch(/<script|<i>|\son\w+=|https?:/);
+  });
+
+  it('writes to a file', async () => {
+    const path = join(folder, 'out.json');
+    expect(await run('good.schedule.json', '--output', path)).toEqual({ code: 0, out: '', warnings: [] });
+    expect(JSON.parse(await readFile(path, 'utf8'))).toHaveProperty('sheets.supplies');
+  });
+
+  it('notes what was left out, beside the result', async () => {
+    const { code, out, warnings } = await run('unknown.csv');
+    expect(code).toBe(0);
+    expect(warnings).toEqual(['unknown.csv: Left out, as the sheet has no such column: “Colour”.']);
+    expect(() => { JSON.parse(out); }).not.toThrow();
+  });
+
+  it('exits with 1 when it is to check and something is over', async () => {
+    const { code, out, warnings } = await run('over.csv', 'draws.csv', '--check');
+    expect(code).toBe(1);
+    expect((JSON.parse(out) as Printed).sheets.supplies![0]).toMatchObject({ demand: 2, status: 'over' });
+    expect(warnings.join()).toContain('over: supplies, row 1 (R1)');
+    expect((await run('over.csv', 'draws.csv')).code).toBe(0);
+    expect((await run('good.schedule.json', '--check')).code).toBe(0);
+  });
+
+  it('prints its help', async () => {
+    const { code, out } = await run('--help');
+    expect(code).toBe(0);
+    for (const word of ['--sheet', '--format', '--output', '--check', 'INPUT', ...SHEET_NAMES]) expect(out).toContain(word);
+  });
+
+  it.each<[name: string, words: string[], lines: string[]]>([
+    ['every bad cell of a sheet', ['bad.csv'], ['bad.csv:2:2: Line 2, Qty: “many”', 'bad.csv:3:3: Line 3, Diversity: “70”']],
+    ['a bad cell of a schedule', ['bad.json'], ['bad.json:4:36: devices, row 1, Qty: “-1”']],
+    ['the bad file among good ones', ['good.schedule.json', 'bad.csv'], ['bad.csv:2:2: ', 'bad.csv:3:3: ']],
+    ['a formula that names a row of another sheet in vain', ['reference.csv'], ['reference.csv: devices, row 1, Qty: ']],
+    ['a file that is not there', ['nowhere.csv'], ['nowhere.csv: there is no such file.']],
+    ['a sheet that comes twice', ['supplies.csv', 'over.csv'], ['over.csv: holds supplies, as supplies.csv does.']],
+    ['two schedules', ['good.schedule.json', 'bad.json'], ['bad.json: is a second schedule.']],
+    ['no input', [], ['No input is named.']],
+    ['an unknown option', ['good.schedule.json', '--colour'], ["Unknown option '--colour'. npm run -s table -- --help"]],
+    ['an option without its value', ['good.schedule.json', '--sheet'], ["Option '--sheet <value>' argument missing."]],
+    ['an unknown sheet', ['good.schedule.json', '--sheet', 'lamps'], ['--sheet lamps is not known. Give one of devices,']],
+    ['an unknown format', ['good.schedule.json', '--format', 'pdf'], ['--format pdf is not known. Give one of json, csv, html.']],
+    ['CSV of several sheets', ['good.schedule.json', '--format', 'csv'], ['A CSV file holds one sheet;']],
+    ['a file that cannot be written', ['good.schedule.json', '--output', '/nowhere/x'], ['/nowhere/x: cannot be written']],
+  ])('refuses %s with 2 and prints no result', async (_name, words, lines) => {
+    const { code, out, warnings } = await run(...words);
+    expect({ code, out }).toEqual({ code: 2, out: '' });
+    expect(warnings).toHaveLength(lines.length);
+    for (const [index, line] of lines.entries()) expect(warnings[index]).toContain(line);
+  });
+});
