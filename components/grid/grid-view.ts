@@ -5,10 +5,9 @@ import { registerPlugin } from 'handsontable/plugins/registry';
 import { SCHEMA } from '../../src/schedule/index.ts';
 import { editorsFor, takesKeys, type EditorHost } from './editing/cell-editor.ts';
 import { idAt, type GridModel } from './grid-model.ts';
-import { selectionOf, type GridSelection } from './grid-selection.ts';
+import { selectionOf, type Block, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
-import { sameLines } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
 import { drawColumnHeading } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
@@ -18,6 +17,7 @@ import { HeadingLayer } from './look/heading-layer.ts';
 export interface ViewHost extends Omit<EditorHost, 'model'> {
   /** Key of the grid library. */
   readonly licenseKey: string;
+  /** Whether nothing can be changed. */
   readonly readonly: boolean;
   /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
   takeKey(event: KeyboardEvent): boolean;
@@ -35,8 +35,8 @@ interface Spot {
 }
 
 /**
- * The grid library on the screen, showing a model. It holds no data: lines point to rows, cells are drawn from the schedule,
- * and every edit goes to the host.
+ * The grid library on the screen, showing a model. It holds no data: lines point to rows, cells are drawn from the
+ * schedule, and every edit goes to the host.
  */
 export class GridView implements SettingsSource {
   readonly hot: Handsontable;
@@ -111,8 +111,8 @@ export class GridView implements SettingsSource {
   /** Shows what an action has changed. The selection stays on its rows. */
   refresh(model: GridModel): void {
     this.#renderer.forget();
-    if (sameLines(this.model.lines, model.lines)) {
-      this.model = { ...model, lines: this.model.lines };
+    if (this.model.lines === model.lines) {
+      this.model = model;
       this.hot.render();
     } else {
       const [range, spot] = [this.hot.getSelectedRangeActive(), this.#spot()];
@@ -140,9 +140,10 @@ export class GridView implements SettingsSource {
   select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
     const wanted = new Set(ids);
     const lines = this.model.lines.flatMap((line, index) => (line.kind === 'row' && wanted.has(line.id) ? [index] : []));
-    const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key)).filter((index) => index >= 0);
+    const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key))
+      .filter((index) => index >= 0);
     if (lines.length === 0 || columns.length === 0) return false;
-    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1)!, Math.max(...columns), scroll);
+    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll);
     return true;
   }
 
@@ -156,15 +157,16 @@ export class GridView implements SettingsSource {
   /** Opens the editor of the cell that has the focus, with its list where it has one. */
   edit(): void {
     this.focus();
-    const { highlight } = this.hot.getSelectedRangeActive() ?? {};
+    const at = this.hot.getSelectedRangeActive()?.highlight;
     const editor = this.hot.getActiveEditor();
-    if (highlight === undefined || editor === undefined || this.hot.getCellMeta(highlight.row!, highlight.col!).readOnly) return;
+    if (at === undefined || editor === undefined || this.hot.getCellMeta(at.row!, at.col!).readOnly === true) return;
     editor.enableFullEditMode();
-    editor.beginEditing(null as never, undefined as never);
+    editor.beginEditing(null, undefined);
   }
 
   /** After the element has moved in the page: the rows painted before are painted again where they are. */
   revive(): void {
+    if (this.#box.offsetHeight === 0 || this.#box.offsetWidth === 0) return;
     this.hot.refreshDimensions();
     this.hot.render();
     this.#headings.draw(this.model);
@@ -182,9 +184,9 @@ export class GridView implements SettingsSource {
       // Nothing is ever written to the library's own data: edits are actions of the schedule.
       beforeChange: () => false,
       beforeAutofill: (_data, from, into) => {
-        const rows = (range: typeof from): number[] => selectionOf([range as never], { row: 0, col: 0 }).lines as number[];
-        const columns = selectionOf([from as never], { row: 0, col: 0 }).columns;
-        this.#host.fill(rows(from), rows(into), columns);
+        const origin = { row: 0, col: 0 };
+        const [source, target] = [selectionOf([from as Block], origin), selectionOf([into as Block], origin)];
+        this.#host.fill(source.lines, target.lines, source.columns);
         return false as never;
       },
       modifyTransformStart: (delta) => { this.#skipHeadings(delta as { row: number }); },
@@ -196,9 +198,9 @@ export class GridView implements SettingsSource {
       beforeRender: () => { this.#renderer.forget(); },
       afterGetColHeader: (index, heading) => {
         const column = this.model.columns[index];
-        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, heading as HTMLTableCellElement);
+        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, heading);
       },
-      afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading as HTMLTableCellElement); },
+      afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
       afterColumnResize: (width, column) => { this.widths[column] = width; },
     };
   }
@@ -214,9 +216,9 @@ export class GridView implements SettingsSource {
   }
 
   #editorHost(): EditorHost {
-    const [view, host] = [this, this.#host];
+    const host = this.#host;
     return {
-      get model() { return view.model; },
+      model: () => this.model,
       layer: host.layer,
       plan: (...place) => host.plan(...place),
       planForAll: (text) => host.planForAll(text),

@@ -3,8 +3,8 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
-  clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected, toggle,
-  type Plan,
+  clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
+  toggle, type Plan,
 } from './actions/index.ts';
 import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
 import { copyText } from './clipboard/copy-text.ts';
@@ -13,13 +13,13 @@ import { shownColumns, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
 import { GridView, type ViewHost } from './grid-view.ts';
 import { commandOf, type GridCommand } from './keys.ts';
-import { buildLines } from './lines/index.ts';
+import { buildLines, linesAfter } from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 
 /**
- * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what a
- * person does into actions of the schedule; it keeps no data.
+ * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what
+ * a person does into actions of the schedule; it keeps no data.
  * @fires elv-cell-select the selected cell, or what the selected cells come to, changed
  * @fires elv-message something happened, or was refused, that a person is to be told
  */
@@ -153,12 +153,14 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#act((model, selection) => clearCells(model, selection, 'cut'));
   }
 
-  #model(): GridModel | undefined {
+  /** What is to be shown. @param before what is shown now, when only the schedule has changed. */
+  #model(before?: GridModel): GridModel | undefined {
     const { schedule, sheet, locale } = this;
     if (schedule === undefined) return undefined;
     const grouping = sheet === 'devices' ? this.grouping : 'entered';
-    const lines = buildLines(schedule, sheet, grouping, !this.readonly);
-    return { schedule, sheet, grouping, locale, lines, columns: shownColumns(sheet) };
+    const lines = before === undefined ? buildLines(schedule, sheet, grouping, !this.readonly)
+      : linesAfter(before.lines, schedule, sheet, grouping, !this.readonly);
+    return { schedule, sheet, grouping, locale, lines, columns: before?.columns ?? shownColumns(sheet) };
   }
 
   #make(): void {
@@ -170,10 +172,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   }
 
   #viewHost(): ViewHost {
-    const grid = this;
     return {
-      get licenseKey() { return grid.licenseKey; },
-      get readonly() { return grid.readonly; },
+      licenseKey: this.licenseKey,
+      readonly: this.readonly,
       layer: this.renderRoot.querySelector<HTMLElement>('.layer')!,
       plan: (line, column, text) => enterText(this.#view!.model, line, column, text),
       planForAll: (text) => enterTextInAll(this.#view!.model, this.#view!.selection()!, text),
@@ -214,14 +215,17 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #act(plan: (model: GridModel, selection: GridSelection) => Plan): void {
     const selection = this.#view?.selection();
     if (this.#view === undefined) return;
-    if (this.readonly) return this.#say('This schedule is shown read-only: nothing can be changed.');
-    if (selection === undefined) return this.#say('Select a cell first.');
+    if (this.readonly) { this.#say('This schedule is shown read-only: nothing can be changed.'); return; }
+    if (selection === undefined) { this.#say('Select a cell first.'); return; }
     this.#perform(plan(this.#view.model, selection));
   }
 
   #perform(plan: Plan): void {
-    if (plan.kind === 'refused') return this.#say(plan.text, 'refused', false, plan.details);
-    if (plan.kind === 'nothing') return plan.message === undefined ? undefined : this.#say(plan.message);
+    if (plan.kind !== 'act') {
+      if (plan.kind === 'refused') this.#say(plan.text, 'refused', false, plan.details);
+      else if (plan.message !== undefined) this.#say(plan.message);
+      return;
+    }
     const selection = this.#view?.selection();
     const keys = plan.select?.keys ?? selection?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
     this.schedule!.act(plan.label, plan.changes);
@@ -235,9 +239,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   #follow(): (() => void) | undefined {
     return this.schedule?.subscribe(() => {
-      const model = this.#model();
-      if (model === undefined) return;
-      this.#view?.refresh(model);
+      const view = this.#view;
+      const { sheet, grouping } = view?.model ?? {};
+      // A property that waits to be shown brings the action with it.
+      if (view === undefined || sheet !== this.sheet || grouping !== (sheet === 'devices' ? this.grouping : 'entered')) return;
+      view.refresh(this.#model(view.model)!);
       this.#selectionChanged();
     });
   }

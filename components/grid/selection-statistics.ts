@@ -9,7 +9,7 @@ export interface SelectionStatistics {
   readonly numbers: number;
   /** Their sum; 0 when there is none. */
   readonly sum: number;
-  /** The unit that all of them share: `%` for shares, which are summed as 0 to 1. Empty when they differ or have none. */
+  /** The unit that they share: `%` for shares, which are summed as 0 to 1. Empty when they differ or have none. */
   readonly unit: string;
 }
 

@@ -4,8 +4,8 @@ import { css, unsafeCSS } from 'lit';
 export const THEME_NAME = 'ht-theme-elv';
 
 /**
- * The properties of the element given to the variables of the grid library, here and nowhere else. Only those are set that
- * the parts in use read. `--ht-line-height` is set when the grid is made, as the library needs it in pixels.
+ * The properties of the element given to the variables of the grid library, here and nowhere else. Only those are set
+ * that the parts in use read. `--ht-line-height` is set when the grid is made, as the library needs it in pixels.
  */
 export const theme = css`
   .${unsafeCSS(THEME_NAME)} {

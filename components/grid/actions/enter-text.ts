@@ -49,7 +49,7 @@ function changedCell(model: GridModel, id: number, column: InputColumn, value: C
   return { kind: 'act', label, changes, message: `${counted(following, 'reference')} ${verb} the new tag ${String(value)}.` };
 }
 
-/** Takes a text for every selected cell that a person may fill in. Tags are left out when more than one row is selected. */
+/** Takes a text for every selected cell that may be filled in. Tags are left out when more than one row is selected. */
 export function enterTextInAll(model: GridModel, selection: GridSelection, text: string): Plan {
   const { schedule: { document }, sheet } = model;
   const rows = selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);

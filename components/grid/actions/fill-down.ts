@@ -21,9 +21,12 @@ function rowAbove(model: GridModel, line: number): number | undefined {
 }
 
 /** Repeats the cells of some lines in others, in the order of both. */
-export function fillFrom(model: GridModel, from: readonly number[], into: readonly number[], columns: readonly number[]): Plan {
+export function fillFrom(
+  model: GridModel, from: readonly number[], into: readonly number[], columns: readonly number[],
+): Plan {
   const { schedule: { document }, sheet } = model;
-  const filled = columns.map((index) => inputAt(model, index)).filter((column): column is InputColumn => column !== undefined);
+  const filled = columns.map((index) => inputAt(model, index))
+    .filter((column): column is InputColumn => column !== undefined);
   if (filled.length === 0) return nothing('Computed figures cannot be filled: they follow from the cells that are filled in.');
   const keys = filled.filter((column) => column.tag !== true);
   if (keys.length === 0) return nothing('Tags are not filled down, as no two rows may share one.');

@@ -21,9 +21,9 @@ interface Pasted {
 }
 
 /**
- * Takes a table from the clipboard into the rows from the focused line on, in the order in which they are shown; the sheet
- * grows where it ends. A first line of headings chooses the columns; else they follow from the focused one on. One cell fills
- * all selected ones. Nothing is taken when any cell cannot be.
+ * Takes a table from the clipboard into the rows from the first selected line on, in the order in which they are shown;
+ * the sheet grows where it ends. A first line of headings chooses the columns; else they follow from the first selected
+ * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be.
  */
 export function pasteText(model: GridModel, selection: GridSelection, text: string): Plan {
   const table = readTable(text);
@@ -42,8 +42,9 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
 function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
   const named = headingColumns(model.sheet, table[0]!);
   const width = Math.max(...table.map((cells) => cells.length));
-  const columns: (Column | undefined)[] = named?.map(({ column }) => column) ?? model.columns.slice(first, first + width);
-  const computed = columns.filter((column) => column?.role === 'computed').map((column) => column!.title);
+  const columns: (Column | undefined)[] = named?.map(({ column }) => column)
+    ?? model.columns.slice(first, first + width);
+  const computed = columns.filter((column) => column?.role === 'computed').map((column) => column.title);
   const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : [])).filter((name) => name !== '') ?? [];
   const beyond = named === undefined ? Math.max(0, width - columns.length) : 0;
   return {
@@ -130,7 +131,9 @@ function readCells(model: GridModel, targets: readonly number[], pasted: Pasted)
 }
 
 /** The voltage [V] of the rail that a pasted line names, by which watts in the same line become a draw. */
-function pastedVoltages({ schedule, sheet }: GridModel, { columns }: Pasted): (cells: readonly string[]) => number | undefined {
+function pastedVoltages(
+  { schedule, sheet }: GridModel, { columns }: Pasted,
+): (cells: readonly string[]) => number | undefined {
   const place = sheet === 'devices' ? columns.findIndex((column) => column?.key === 'rail') : -1;
   if (place < 0) return () => undefined;
   const voltages = new Map(schedule.document.rows('supplies').map(({ id, cells }) =>

@@ -16,7 +16,9 @@ export interface ReadPlace {
  * @param id id of the row; -1 for a row that is still to come.
  * @param context what is known beyond the place; the decimal sign is that of the locale unless given.
  */
-export function readCell(place: ReadPlace, id: number, column: InputColumn, text: string, context: CellContext = {}): ParsedCell {
+export function readCell(
+  place: ReadPlace, id: number, column: InputColumn, text: string, context: CellContext = {},
+): ParsedCell {
   const parsed = parseCell(column, text, {
     ...context,
     decimal: context.decimal ?? decimalSign(place.locale),

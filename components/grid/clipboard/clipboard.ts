@@ -8,8 +8,8 @@ export interface ClipboardHost {
 }
 
 /**
- * Listens for copy, cut and paste while the grid has the focus. Only plain text is read and written: HTML from a clipboard
- * would have to be parsed, which a strict content security policy reports.
+ * Listens for copy, cut and paste while the grid has the focus. Only plain text is read and written: HTML from a
+ * clipboard would have to be parsed, which a strict content security policy reports.
  * @returns a function that takes the listeners away.
  */
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
@@ -38,24 +38,11 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
 
 /** Puts a text on the clipboard, from a button. @returns whether the browser allowed it. */
 export async function writeClipboard(text: string): Promise<boolean> {
-  let done = false;
-  const put = (event: ClipboardEvent): void => {
-    event.clipboardData?.setData('text/plain', text);
-    event.preventDefault();
-    event.stopImmediatePropagation();
-    done = true;
-  };
-  document.addEventListener('copy', put, { capture: true });
-  try {
-    document.execCommand('copy');
-  } finally {
-    document.removeEventListener('copy', put, { capture: true });
-  }
-  if (done) return true;
   try {
     await navigator.clipboard.writeText(text);
     return true;
   } catch {
+    // Refused by the page's permissions policy, or absent without a secure context.
     return false;
   }
 }

@@ -1,6 +1,7 @@
 /**
- * Reads a table from the clipboard: cells parted by tabs, lines by any line end. A cell that begins with a quotation mark
- * and ends with one before the next tab or line end may hold both, and quotation marks doubled; any other stands as it is.
+ * Reads a table from the clipboard: cells parted by tabs, lines by any line end. A cell that begins with a quotation
+ * mark and ends with one before the next tab or line end may hold both, and quotation marks doubled; any other stands
+ * as it is.
  * @returns the cells of each line; none for an empty text. A line end at the very end begins no further line.
  */
 export function readTable(text: string): string[][] {

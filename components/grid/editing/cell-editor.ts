@@ -1,14 +1,13 @@
 import { TextEditor } from 'handsontable/editors/textEditor';
-import type { Plan } from '../actions/index.ts';
-import { textToEdit } from '../actions/index.ts';
-import { inputAt, type GridModel } from '../grid-model.ts';
 import { titleWithUnit } from '../../../src/schedule/index.ts';
+import { textToEdit, type Plan } from '../actions/index.ts';
+import { idAt, inputAt, type GridModel } from '../grid-model.ts';
 import { SuggestionList } from './suggestion-list.ts';
 import { suggestionsFor } from './suggestions.ts';
 
 /** What an editor needs of the grid around it. */
 export interface EditorHost {
-  readonly model: GridModel;
+  model(): GridModel;
   /** Where the list of an editor is put: inside the shadow root, outside the grid. */
   readonly layer: HTMLElement;
   /** What entering a text comes to; nothing happens yet. */
@@ -28,15 +27,21 @@ export interface KeyTaker {
 export const takesKeys = (editor: unknown): editor is KeyTaker =>
   typeof editor === 'object' && editor !== null && 'takeKey' in editor;
 
+/** What a row is called by its number as entered. */
+function rowName(model: GridModel, line: number): string {
+  const id = idAt(model, line);
+  return id < 0 ? 'new row' : `row ${model.schedule.document.position(model.sheet, id) + 1}`;
+}
+
 /** Parts of the library's editor that its types leave open. */
 type Callback = (saved: boolean) => void;
 
 const EDITING = 'STATE_EDITING';
 
 /**
- * The editors of a grid: one for texts of several lines, one on a single line with a list of what may be entered. They write
- * nothing to the grid: what is typed becomes an action of the schedule. A text that is refused stays in the open editor when
- * a key would close it.
+ * The editors of a grid: one for texts of several lines, one on a single line with a list of what may be entered. They
+ * write nothing to the grid: what is typed becomes an action of the schedule. A text that is refused stays in the open
+ * editor when a key would close it.
  */
 export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed: typeof TextEditor } {
   class CellEditor extends TextEditor implements KeyTaker {
@@ -45,32 +50,32 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
 
     override prepare(...args: Parameters<TextEditor['prepare']>): void {
       const [line, column] = args;
-      args[4] = textToEdit(host.model, line, column);
+      args[4] = textToEdit(host.model(), line, column);
       super.prepare(...args);
     }
 
     override beginEditing(initial?: unknown, event?: Event): void {
-      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string' ? String(this.originalValue ?? '') : undefined;
-      super.beginEditing(initial as never, event as never);
+      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string' ? this.originalValue as string : undefined;
+      super.beginEditing(initial, event);
     }
 
     override open(): void {
       super.open();
-      const column = inputAt(host.model, this.col!);
-      if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', `${titleWithUnit(column)}, line ${this.row! + 1}`);
+      const column = inputAt(host.model(), this.col!);
+      if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', `${titleWithUnit(column)}, ${rowName(host.model(), this.row!)}`);
       this.TEXTAREA.setAttribute('autocomplete', 'off');
       this.TEXTAREA.setAttribute('spellcheck', 'false');
     }
 
     override finishEditing(restore = false, ofAll = false, callback?: Callback): void {
       if (restore || this.state !== EDITING) {
-        super.finishEditing(restore, ofAll, callback as never);
+        super.finishEditing(restore, ofAll, callback);
         return;
       }
       const text = this.typedText();
       const [line, column] = [this.row!, this.col!];
       const unchanged = text === this.begunWith;
-      super.finishEditing(true, false, callback as never);
+      super.finishEditing(true, false, callback);
       if (unchanged && !ofAll) return;
       host.perform(ofAll && this.hot.selection.isMultiple() ? host.planForAll(text) : host.plan(line, column, text));
     }
@@ -86,7 +91,7 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     }
 
     typedText(): string {
-      return String(this.getValue() ?? '');
+      return this.TEXTAREA.value;
     }
 
     #closes({ key, altKey, ctrlKey, metaKey }: KeyboardEvent): boolean {
@@ -105,10 +110,10 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
 
     override open(): void {
       super.open();
-      const column = inputAt(host.model, this.col!);
+      const column = inputAt(host.model(), this.col!);
       if (column === undefined || this.TD === null) return;
       const list = this.suggestions ?? this.#makeList();
-      const words = suggestionsFor(host.model.schedule, column);
+      const words = suggestionsFor(host.model().schedule, column);
       list.open(words, this.begunWith ?? '', this.TD.getBoundingClientRect(), column.kind !== 'reference');
     }
 

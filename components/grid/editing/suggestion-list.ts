@@ -6,8 +6,8 @@ const MOST_SHOWN = 200;
 let lists = 0;
 
 /**
- * The list under an editor, from which a word may be taken. It lies in the top layer, so that nothing cuts it off and it is
- * not inert beside a modal dialog of the page.
+ * The list under an editor, from which a word may be taken. It lies in the top layer, so that nothing cuts it off and
+ * it is not inert beside a modal dialog of the page.
  */
 export class SuggestionList {
   readonly element: HTMLUListElement;
@@ -69,13 +69,14 @@ export class SuggestionList {
   }
 
   /**
-   * Narrows the list down to the words that hold what is typed. A word that equals it is reached; where only the words of the
-   * list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10.
+   * Narrows the list down to the words that hold what is typed. A word that equals it is reached; where only the words
+   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10.
    */
   narrow(typed: string): void {
     const text = typed.trim().toLowerCase();
     this.#fill(matching(this.#words, typed));
-    const meant = (word: string): boolean => word.toLowerCase() === text || (this.#closed && word.toLowerCase().startsWith(text));
+    const meant = (word: string): boolean =>
+      word.toLowerCase() === text || (this.#closed && word.toLowerCase().startsWith(text));
     this.#reach(text === '' ? -1 : this.#shown.findIndex(meant));
     this.element.toggleAttribute('data-empty', this.#shown.length === 0);
   }

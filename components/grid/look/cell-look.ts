@@ -35,7 +35,7 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const numeric = isNumeric(column);
   const own = column.role === 'input' && schedule.isOwn(sheet, id, column.key);
   const formula = own && numeric ? schedule.formulaText(sheet, id, column.key) : undefined;
-  const overrides = own && column.role === 'input' && column.derived !== undefined;
+  const overrides = own && column.derived !== undefined;
   const found = openFindings(findings).filter(({ key }) => key === column.key);
   const worst = worstOf(found);
   const isStatus = column.role === 'computed' && column.status === true;

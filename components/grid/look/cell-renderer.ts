@@ -34,29 +34,31 @@ interface Kept {
 }
 
 /**
- * The function by which the grid draws a cell, and one that forgets what it keeps, to be called before each drawing. The grid
- * itself clears classes and ARIA attributes of a cell that it draws again, but no others.
+ * The function by which the grid draws a cell, and one that forgets what it keeps, to be called before each drawing.
+ * The grid itself clears classes and ARIA attributes of a cell that it draws again, but no others.
  */
 export function cellRenderer(source: RenderSource): { draw: Handsontable.renderers.BaseRenderer; forget: () => void } {
   const kept: Kept = { model: undefined, id: -1, findings: [] };
   const findingsOf = (model: GridModel, id: number): readonly Finding[] => {
-    if (kept.model !== model || kept.id !== id) Object.assign(kept, { model, id, findings: model.schedule.findingsOf(model.sheet, id) });
+    if (kept.model !== model || kept.id !== id) {
+      Object.assign(kept, { model, id, findings: model.schedule.findingsOf(model.sheet, id) });
+    }
     return kept.findings;
   };
   const draw = (_hot: Handsontable, cell: HTMLTableCellElement, row: number, columnIndex: number): void => {
     const { model } = source;
     const [line, column] = [model.lines[row], model.columns[columnIndex]];
     cell.removeAttribute('title');
-    if (line === undefined || column === undefined) return cell.replaceChildren();
+    if (line === undefined || column === undefined) { cell.replaceChildren(); return; }
     if (line.kind === 'heading') {
       cell.classList.add('heading');
       cell.setAttribute('aria-readonly', 'true');
-      return cell.replaceChildren(columnIndex === 0 ? headingText(model, line) : '');
+      cell.replaceChildren(columnIndex === 0 ? headingText(model, line) : ''); return;
     }
     if (line.kind === 'blank') {
       cell.classList.add('blank', column.role === 'input' ? 'own' : 'computed');
       if (inputAt(model, columnIndex) === undefined) cell.setAttribute('aria-readonly', 'true');
-      return cell.replaceChildren();
+      cell.replaceChildren(); return;
     }
     const look = cellLook(model, line.id, column, findingsOf(model, line.id));
     cell.classList.add(...look.classes);
@@ -92,7 +94,7 @@ export function drawRowHeading(source: RenderSource, row: number, heading: HTMLT
   const number = String(model.schedule.document.position(model.sheet, line.id) + 1);
   const found = openFindings(model.schedule.findingsOf(model.sheet, line.id));
   const worst = worstOf(found);
-  if (worst === undefined) return box.replaceChildren(number);
+  if (worst === undefined) { box.replaceChildren(number); return; }
   heading.title = found.map(({ message }) => message).join('\n');
   box.replaceChildren(shapeOf(worst), number);
 }

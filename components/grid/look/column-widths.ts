@@ -24,7 +24,7 @@ export function columnWidths(model: GridModel, font: string, size: number): numb
     return pen.measureText(text).width;
   };
   const step = Math.max(1, Math.floor(model.lines.length / SAMPLE));
-  const ids = model.lines.flatMap((_line, index) => (index % step === 0 && idAt(model, index) >= 0 ? [idAt(model, index)] : []));
+  const ids = model.lines.map((_line, index) => (index % step === 0 ? idAt(model, index) : -1)).filter((id) => id >= 0);
   return model.columns.map((column) => {
     const texts = ids.map((id) => cellLook(model, id, column, []).text);
     const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);

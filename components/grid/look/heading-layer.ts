@@ -12,8 +12,9 @@ interface Placed {
 }
 
 /**
- * Draws the headings of groups over their lines, and keeps the one of the first visible row in view until the next pushes it
- * out. It lies over the grid, takes no pointer, and is hidden from screen readers, which read the cell behind each heading.
+ * Draws the headings of groups over their lines, and keeps the one of the first visible row in view until the next
+ * pushes it out. It lies over the grid, takes no pointer, and is hidden from screen readers, which read the cell behind
+ * each heading.
  */
 export class HeadingLayer {
   readonly #hot: Handsontable;

@@ -2,6 +2,7 @@ import { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { Content, SheetName } from '../../../src/schedule/index.ts';
 import '../../../components/grid/schedule-grid.define.ts';
 import type { CellSelectEvent, MessageEvent, ScheduleGrid } from '../../../components/grid/index.ts';
+import { shownColumns } from '../../../components/grid/grid-model.ts';
 import type { Grouping } from '../../../components/events/index.ts';
 import { tokens } from '../../../components/look/index.ts';
 
@@ -71,7 +72,12 @@ export function cellAt(grid: ScheduleGrid, line: number, column: number): HTMLTa
   return cell;
 }
 
+/** Place of a column as shown, from its key. */
+export function placeOf(sheet: SheetName, key: string): number {
+  return shownColumns(sheet).findIndex((column) => column.key === key);
+}
+
 /** The texts of the drawn lines, column by column. */
 export function textsOf(grid: ScheduleGrid, columns: readonly number[], lines: readonly number[]): string[][] {
-  return lines.map((line) => columns.map((column) => cellAt(grid, line, column).textContent ?? ''));
+  return lines.map((line) => columns.map((column) => cellAt(grid, line, column).textContent));
 }
