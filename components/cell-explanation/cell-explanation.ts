@@ -42,20 +42,22 @@ export class CellExplanation extends LitElement {
     return html`<div class="text">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
         <span class="quiet">of ${rowName(schedule, place)}</span>
-        ${explanation === undefined ? this.#help(place) : reckoning(explanation)}</p>
+        ${explanation === undefined ? nothing : reckoning(explanation)}</p>
       ${this.#findings(place)}
-      ${explanation === undefined ? nothing : html`<p class="origin">${this.#parts(place, explanation)}
+      ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">Source: ${explanation.source}</span></p>`}
     </div>`;
   }
 
-  #help({ sheet, id, key }: Place): TemplateResult {
+  /** What belongs in the cell, the formula in it, and the way to the row that it names. */
+  #help(place: Place): TemplateResult {
+    const { sheet, id, key } = place;
     const column = columnOf(sheet, key);
-    const said = column.role === 'input' && column.to !== undefined && this.schedule!.isOwn(sheet, id, key)
-      && this.schedule!.target(sheet, id, key) >= 0
-      ? html` <button type="button" class="link" @click=${() => this.#followReference({ sheet, id, key })}>
-          Go to this ${SCHEMA[column.to].rowName}</button>` : nothing;
-    return html`<span>${column.help}</span>${said}`;
+    const formula = this.schedule!.formulaText(sheet, id, key);
+    const names = column.role === 'input' && column.to !== undefined && this.schedule!.target(sheet, id, key) >= 0;
+    return html`<p>${formula === undefined ? nothing : html`Formula <b>${formula}</b>. `}<span class="quiet">${column.help}</span>
+      ${names ? html`<button type="button" class="link" @click=${() => { this.#followReference(place); }}>
+        Go to this ${SCHEMA[column.to].rowName}</button>` : nothing}</p>`;
   }
 
   #followReference({ sheet, id, key }: Place): void {
@@ -88,9 +90,10 @@ export class CellExplanation extends LitElement {
   }
 }
 
-/** The rule in words, with numbers, and the result. */
+/** The rule in words, with numbers, and the result; of an input, the value and where it comes from. */
 function reckoning({ words, numbers, result }: Explanation): TemplateResult {
+  if (numbers === undefined) return html`<span class="sign">=</span> <b class="result">${result}</b>, ${words}`;
   return html`<span class="sign">=</span> <span>${words}</span>
-    ${numbers === undefined ? nothing : html`<span class="sign">=</span> <span>${numbers}</span>`}
+    <span class="sign">=</span> <span>${numbers}</span>
     <span class="sign">=</span> <b class="result">${result}</b>`;
 }

@@ -5,7 +5,7 @@ import { columnOf, SCHEMA, SHEET_NAMES, tagOf, type SheetName } from '../../src/
 import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
-import type { Message } from '../sheet-view/notices.ts';
+import type { Message, Offer } from '../sheet-view/notices.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
 import { COMMANDS, isRowCommand } from '../schedule-toolbar/commands.ts';
@@ -20,6 +20,9 @@ import { keyAction } from './own-keys.ts';
 import { readSheetFile } from './read-file.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
+
+/** Parts in which Ctrl+Z is theirs. */
+const OWN_UNDO = 'input, textarea, elv-schedule-grid';
 
 /**
  * The load schedule of extra-low-voltage control panels: its sheets, what they come to, and what was found in them.
@@ -84,6 +87,8 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   readonly #holder = new ScheduleHolder(this, (event, byPerson) => { this.#told(event, byPerson); });
   readonly #files = new ScheduleFiles(this, this.#holder);
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.readonly);
+  /** What is offered beside the message of the action that is just being told. */
+  #offer: Offer | undefined;
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
@@ -109,7 +114,11 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   override connectedCallback(): void {
     super.connectedCallback();
     this.locale = localeOf(this);
+    void this.#files.resume();
   }
+
+  /** Moving in the page by `moveBefore` needs nothing to be done. */
+  connectedMoveCallback(): void { /* everything stays alive */ }
 
   /** The schedule that is shown. Putting another in leaves nothing to undo, and is silent. */
   get schedule(): LoadSchedule {
@@ -126,7 +135,7 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   }
 
   set value(text: string) {
-    this.#files.startText('The value', text, false);
+    this.#files.startText('The value', text);
   }
 
   /** The schedule as the object that its file holds, for `JSON.stringify`. */
@@ -218,7 +227,8 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
         <elv-sheet-view role="tabpanel" aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .locale=${this.locale}
           .message=${this.#shownMessage} .refusal=${this.#files.refusal} ?demo=${this.demoSrc !== null}>
-          <slot name="empty" slot="empty"></slot></elv-sheet-view>
+          ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
+        </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
           ?hidden=${!this.panelOpen} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
         <div class="footer" part="footer">${cautions()}</div>
@@ -230,12 +240,15 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
 
   get #shownMessage(): Message | undefined {
     const { waitingFor } = this.#files;
-    return waitingFor === '' ? this.message : { text: `Reading ${waitingFor} …`, tone: 'info' };
+    if (waitingFor !== '') return { text: `Reading ${waitingFor} …`, tone: 'info' };
+    return this.readonly && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
   }
 
   #told({ label, cause }: ScheduleEvent, byPerson: boolean): void {
-    this.message = cause === 'undo' ? { text: `Taken back: ${label}`, tone: 'info', offer: 'redo' }
-      : { text: cause === 'redo' ? `Done again: ${label}` : label, tone: 'info', offer: 'undo' };
+    const words = { act: label, load: label, undo: `Undone: ${label}`, redo: `Redone: ${label}` };
+    this.#offer = cause === 'undo' ? 'redo' : 'undo';
+    queueMicrotask(() => { this.#offer = undefined; });
+    this.message = { text: words[cause], tone: 'info', offers: [this.#offer] };
     if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
   }
 
@@ -246,7 +259,7 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
-    for (const file of files) await this.#files.open(file, true);
+    for (const file of files) if ((await this.#files.open(file, true)).length > 0) return;
   }
 
   get #view(): SheetView {
@@ -258,8 +271,9 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
       this.#files.dismiss();
       return;
     }
-    if (this.readonly && (command === 'loadDemo' || COMMANDS[command].changes)) return;
-    if (command === 'loadDemo') void this.#files.openFrom(this.demoSrc!);
+    if (this.readonly && (command === 'loadDemo' || command === 'keepBoth' || COMMANDS[command].changes)) return;
+    if (command === 'keepBoth') this.#files.keepBoth();
+    else if (command === 'loadDemo') void this.#files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
     else if (command === 'save') this.#files.save();
     else if (command === 'csvOut') this.#files.saveCsv(this.sheet);
@@ -289,16 +303,18 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   readonly #onGrouping = (event: GroupingEvent): void => { this.grouping = event.grouping; };
 
   readonly #onMessage = ({ text, tone, undoable, details }: MessageEvent): void => {
-    this.message = { text, tone, ...(undoable ? { offer: 'undo' as const } : {}) };
+    // What the grid says of an action of this moment says more than its name, and offers the same.
+    const offer = this.#offer ?? (undoable ? 'undo' : undefined);
+    this.message = { text, tone, offers: offer === undefined ? [] : [offer] };
     if (details.length > 0) this.#files.refuse({ title: text, problems: details.map((message) => ({ message })) });
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const action = keyAction(event);
     if (event.defaultPrevented || action === undefined) return;
-    // While a text is being typed, taking back is the field's own; the grid sees to its keys itself.
-    const [target] = event.composedPath();
-    if ((action === 'undo' || action === 'redo') && (target instanceof HTMLInputElement || target instanceof HTMLTextAreaElement)) return;
+    // A field takes back what is typed in it, and the grid, which hears of keys after this, sees to its own.
+    const path = event.composedPath();
+    if ((action === 'undo' || action === 'redo') && path.some((each) => each instanceof Element && each.matches(OWN_UNDO))) return;
     event.preventDefault();
     if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
     else if (action === 'nextSheet' || action === 'previousSheet') {

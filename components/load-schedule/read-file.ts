@@ -1,6 +1,6 @@
 import { railVoltages, readCsv, readSchedule } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
@@ -13,6 +13,8 @@ export type FileReading =
     readonly label: string;
     readonly notes: readonly string[];
     readonly sheet?: SheetName;
+    /** The same with the rows of before kept, where a sheet had any. */
+    readonly both?: { readonly content: Content; readonly label: string };
   }
   | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
 
@@ -30,11 +32,13 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
   const content = schedule.content();
   const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []));
   if (!read.ok) return read;
-  const before = schedule.rows(read.sheet).length;
-  return {
-    ok: true, sheet: read.sheet, notes: read.notes,
-    content: { ...content, sheets: { ...content.sheets, [read.sheet]: read.rows } },
-    label: `${SCHEMA[read.sheet].title}: ${rows(read.rows.length)} from ${name}${before === 0 ? '' : ` in place of ${before}`}`,
+  const before = content.sheets[read.sheet] ?? [];
+  const withRows = (rows: readonly Cells[]) => ({ ...content, sheets: { ...content.sheets, [read.sheet]: rows } });
+  const label = `${SCHEMA[read.sheet].title}: ${rowCount(read.rows.length)} from ${name}`;
+  const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: withRows(read.rows) };
+  return before.length === 0 ? { ...reading, label } : {
+    ...reading, label: `${label} in place of ${before.length}`,
+    both: { content: withRows([...before, ...read.rows]), label: `${label} added to ${before.length}` },
   };
 }
 
@@ -43,6 +47,6 @@ export function isScheduleFile({ name, text }: NamedText): boolean {
   return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\uFEFF?\s*\{/.test(text));
 }
 
-function rows(number: number): string {
+function rowCount(number: number): string {
   return `${number} ${number === 1 ? 'row' : 'rows'}`;
 }

@@ -8,10 +8,13 @@ const PATIENCE_MILLISECONDS = 300;
 export class RemoteFile implements ReactiveController {
   /** Address that is being waited for, once the wait is long enough to mention. */
   waitingFor = '';
-  readonly #host: ReactiveControllerHost;
+  /** Address whose wait ended because the element was taken off its page. */
+  interrupted = '';
+  readonly #host: ReactiveControllerHost & Element;
+  #address = '';
   #abort: AbortController | undefined;
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ReactiveControllerHost & Element) {
     this.#host = host;
     host.addController(this);
   }
@@ -19,6 +22,8 @@ export class RemoteFile implements ReactiveController {
   /** @returns what the address gave; `undefined` when another request or the element's removal ended the wait. */
   async fetch(address: string): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
     this.cancel();
+    this.interrupted = '';
+    this.#address = address;
     const abort = this.#abort = new AbortController();
     const patience = setTimeout(() => { this.#wait(address); }, PATIENCE_MILLISECONDS);
     try {
@@ -28,17 +33,26 @@ export class RemoteFile implements ReactiveController {
       throw error;
     } finally {
       clearTimeout(patience);
-      if (this.#abort === abort) this.#wait('');
+      if (this.#abort === abort) {
+        this.#abort = undefined;
+        this.#wait('');
+      }
     }
   }
 
   cancel(): void {
     this.#abort?.abort();
+    this.#abort = undefined;
     this.#wait('');
   }
 
   hostDisconnected(): void {
-    this.cancel();
+    // An element that is moved is back on a page by then, and waits on.
+    queueMicrotask(() => {
+      if (this.#host.isConnected || this.#abort === undefined) return;
+      this.interrupted = this.#address;
+      this.cancel();
+    });
   }
 
   #wait(address: string): void {

@@ -10,7 +10,7 @@ import { RemoteFile } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 
 /** What the files of an element need of it. */
-export interface FilesHost extends ReactiveControllerHost, EventTarget {
+export interface FilesHost extends ReactiveControllerHost, Element {
   /** Tells the person what happened. */
   say(message: Message): void;
   showSheet(sheet: SheetName): void;
@@ -23,6 +23,8 @@ export class ScheduleFiles {
   readonly #host: FilesHost;
   readonly #holder: ScheduleHolder;
   readonly #remote: RemoteFile;
+  /** What keeping the rows of before would give, for as long as it is offered. */
+  #both: { readonly content: Content; readonly label: string } | undefined;
 
   constructor(host: FilesHost, holder: ScheduleHolder) {
     this.#host = host;
@@ -55,9 +57,20 @@ export class ScheduleFiles {
     if (faults.length > 0) return this.#refuse(name, faults.map(asProblem), byPerson);
     this.dismiss();
     if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
-    this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offer: 'undo' });
+    this.#both = reading.both;
+    const offers = reading.both === undefined ? ['undo' as const] : ['undo' as const, 'keepBoth' as const];
+    this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers });
     if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
     return [];
+  }
+
+  /** After a CSV file was read: has the rows of before stand in front of those of the file, instead of making way. */
+  keepBoth(): void {
+    const { schedule } = this.#holder;
+    if (this.#both === undefined) return;
+    schedule.undo();
+    schedule.load(this.#both.content, this.#both.label);
+    this.#both = undefined;
   }
 
   /** Begins with a content: there is nothing to undo. @returns what is wrong with it. */
@@ -73,11 +86,11 @@ export class ScheduleFiles {
   }
 
   /** Begins with the text of a schedule file. @returns what is wrong with it, which a person is told too. */
-  startText(name: string, text: string, byPerson: boolean): readonly ElvProblem[] {
+  startText(name: string, text: string): readonly ElvProblem[] {
     const reading = readSchedule(text);
-    if (!reading.ok) return this.#refuse(name, reading.problems, byPerson, reading.total);
+    if (!reading.ok) return this.#refuse(name, reading.problems, true, reading.total);
     const problems = this.start(reading.content);
-    return problems.length === 0 ? [] : this.#refuse(name, problems, byPerson);
+    return problems.length === 0 ? [] : this.#refuse(name, problems, true);
   }
 
   /** Begins with the file at an address. */
@@ -85,9 +98,14 @@ export class ScheduleFiles {
     const fetched = await this.#remote.fetch(address);
     if (fetched === undefined) return;
     if (!fetched.ok) this.#refuse(address, [{ message: fetched.problem }], true);
-    else if (this.startText(address, fetched.text, true).length === 0) {
+    else if (this.startText(address, fetched.text).length === 0) {
       this.#host.dispatchEvent(new ElvLoadEvent(address));
     }
+  }
+
+  /** Fetches again what was being fetched when the element was taken off its page. */
+  async resume(): Promise<void> {
+    if (this.#remote.interrupted !== '') await this.startFrom(this.#remote.interrupted);
   }
 
   /** Opens the file at an address, as if a person had it. */
@@ -103,14 +121,14 @@ export class ScheduleFiles {
     const { schedule } = this.#holder;
     const name = fileName(schedule);
     saveFile({ name, text: writeSchedule(schedule.content()) }, 'application/json');
-    this.#host.say({ text: `Saved as ${name}.`, tone: 'info' });
+    this.#host.say({ text: `Saved as ${name}`, tone: 'info' });
   }
 
   saveCsv(sheet: SheetName): void {
     const { schedule } = this.#holder;
     const name = fileName(schedule, sheet);
     saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
-    this.#host.say({ text: `${SCHEMA[sheet].title} saved as ${name}.`, tone: 'info' });
+    this.#host.say({ text: `${SCHEMA[sheet].title} saved as ${name}`, tone: 'info' });
   }
 
   /** Shows what was refused, with every reason. */

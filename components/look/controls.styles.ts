@@ -39,7 +39,7 @@ export const controls = css`
     text-underline-offset: 0.2em;
   }
   :focus-visible { outline: 2px solid var(--elv-accent); outline-offset: 1px; border-radius: var(--elv-radius); }
-  .icon { flex: none; inline-size: 16px; block-size: 16px; fill: none; stroke: currentColor; stroke-width: 1.4; stroke-linecap: round; stroke-linejoin: round; }
+  .icon { flex: none; inline-size: 1.18em; block-size: 1.18em; fill: none; stroke: currentColor; stroke-width: 1.4; stroke-linecap: round; stroke-linejoin: round; }
   .unseen {
     position: absolute;
     inline-size: 1px;

@@ -13,7 +13,7 @@ export const styles = css`
     background: var(--elv-surface);
   }
   .summary button { padding-inline: 0.5em; }
-  .summary .none { color: var(--elv-ink-default); }
+  .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
   h3 { margin: 12px 14px 4px; font-size: 0.86em; font-weight: 600; color: var(--elv-ink-default); }
   p { margin: 0 14px; font-size: 0.92em; }

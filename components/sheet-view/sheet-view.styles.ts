@@ -29,7 +29,7 @@ export const styles = css`
   }
   .card p { margin: 0.5em 0 0; }
   .card code { font-size: 0.95em; padding: 0.1em 0.3em; border-radius: 3px; background: var(--elv-surface); overflow-wrap: anywhere; }
-  .begin { z-index: 2; inset-block-start: 55%; }
+  .begin { z-index: 2; inset-block-start: 48%; }
   .ways { display: flex; gap: 8px; }
   .problems { flex: none; border-block-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .problems header { display: flex; align-items: start; gap: 8px; padding: 6px 8px 0 12px; }

@@ -83,7 +83,7 @@ export class SheetView extends LitElement {
       </div>
       <elv-cell-explanation .schedule=${schedule} .place=${this.place} .revision=${revision} .locale=${locale}>
       </elv-cell-explanation>
-      <div class="line">${messageLine(this.message, (which) => { this.#ask(which)(); })}
+      <div class="line">${messageLine(this.message, (offer) => { this.#ask(offer)(); })}
         <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, locale)}</span></div>`;
   }
 

@@ -1,0 +1,138 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import type { ElvErrorEvent, ElvLoadEvent } from '../../components/load-schedule/events.ts';
+import { SHEET_NAMES } from '../../src/schedule/index.ts';
+import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+
+afterEach(() => {
+  removeElements();
+  vi.restoreAllMocks();
+});
+
+const file = JSON.stringify({
+  format: 'elv-load-schedule', version: 1, details: { panel: 'KP-9' }, sheets: { supplies: [{ rail: 'X1', rated: 5 }] },
+});
+
+const addressOf = (text: string) => URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+
+test('a sheet goes out as CSV and comes in again without loss', async () => {
+  const element = await mountElement({ content: sample() });
+  const before = element.value;
+  for (const sheet of SHEET_NAMES) {
+    const csv = element.exportCsv(sheet);
+    expect(element.importCsv(csv, sheet), sheet).toEqual([]);
+    expect(element.exportCsv(sheet), sheet).toBe(csv);
+  }
+  expect(element.value).toBe(before);
+});
+
+test('a CSV file that is dropped goes to the sheet whose headings it has, as one action', async () => {
+  const element = await mountElement({ content: sample() });
+  const loads: ElvLoadEvent[] = [];
+  element.addEventListener('elv-load', (event) => { loads.push(event); });
+  drop(element, 'rails.csv', 'Rail;Rated (A)\nX1;2,5\nX2;5\n');
+  await expect.poll(() => loads).toHaveLength(1);
+  expect(loads[0]!.sheet).toBe('supplies');
+  expect(element.schedule.rows('supplies').map(({ cells }) => cells)).toEqual([{ rail: 'X1', rated: 2.5 }, { rail: 'X2', rated: 5 }]);
+  await expect.poll(() => said(element)).toContain('2 rows from rails.csv in place of 3');
+  expect(part(element, '[aria-selected=true]')!.dataset.sheet).toBe('supplies');
+  part(element, '[data-offer=keepBoth]')!.click();
+  const tags = () => element.schedule.rows('supplies').map(({ cells }) => cells.rail);
+  expect(tags()).toEqual(['L1', 'L2', 'L3', 'X1', 'X2']);
+  await expect.poll(() => said(element)).toContain('2 rows from rails.csv added to 3');
+  part(element, '[data-offer=undo]')!.click();
+  expect(tags()).toEqual(['L1', 'L2', 'L3']);
+});
+
+test('a bad file that is dropped changes nothing, and every problem is listed with its line', async () => {
+  const element = await mountElement({ content: sample() });
+  const before = element.value;
+  const errors: ElvErrorEvent[] = [];
+  element.addEventListener('elv-error', (event) => { errors.push(event); });
+  drop(element, 'takeoff.csv', 'Ref,Qty,Diversity\nD7,two,0.5\nD8,3,40\n');
+  await expect.poll(() => errors).toHaveLength(1);
+  await element.updateComplete;
+  const lines = parts(element, '.problems li').map((line) => line.textContent);
+  expect(lines).toHaveLength(2);
+  expect(lines[0]).toMatch(/Line 2.*Qty/);
+  expect(lines[1]).toMatch(/Line 3.*Diversity/);
+  expect(textOf(element, '.problems h3')).toBe('takeoff.csv was not read because of 2 problems. The schedule is as it was.');
+  expect(element.value).toBe(before);
+  expect(element.schedule.undoLabel).toBeUndefined();
+  part(element, '.problems header button')!.click();
+  await element.updateComplete;
+  expect(part(element, '.problems')).toBeNull();
+});
+
+test('while a file is held over the element, it says what may be dropped', async () => {
+  const element = await mountElement({ content: sample() });
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(new File(['{}'], 'a.json'));
+  const inner = part(element, 'elv-sheet-tabs')!;
+  inner.dispatchEvent(new DragEvent('dragenter', { dataTransfer, bubbles: true, composed: true }));
+  await element.updateComplete;
+  expect(textOf(element, '.drop')).toContain('.json');
+  inner.dispatchEvent(new DragEvent('dragleave', { dataTransfer, bubbles: true, composed: true }));
+  await element.updateComplete;
+  expect(part(element, '.drop')).toBeNull();
+});
+
+test('src is fetched and shown, with nothing to undo', async () => {
+  const element = await mountElement({ attributes: { src: addressOf(file) } });
+  await expect.poll(() => element.schedule.rows('supplies').length).toBe(1);
+  expect(element.schedule.document.details.panel).toBe('KP-9');
+  expect(element.schedule.undoLabel).toBeUndefined();
+});
+
+test('a src that cannot be had is named, with what the server said', async () => {
+  const errors: ElvErrorEvent[] = [];
+  const heard = (event: HTMLElementEventMap['elv-error']) => { errors.push(event); };
+  document.body.addEventListener('elv-error', heard);
+  vi.spyOn(globalThis, 'fetch').mockResolvedValue(new Response('', { status: 404, statusText: 'Not Found' }));
+  const element = await mountElement({ attributes: { src: 'missing.schedule.json' } });
+  await expect.poll(() => textOf(element, '.problems')).toContain('404 Not Found');
+  expect(textOf(element, '.problems h3')).toContain('missing.schedule.json was not read');
+  expect(errors.map(({ name }) => name)).toEqual(['missing.schedule.json']);
+  document.body.removeEventListener('elv-error', heard);
+});
+
+test('a src that is no schedule leaves what was there', async () => {
+  const element = await mountElement({ content: sample() });
+  element.setAttribute('src', addressOf('{ "format": "elv-load-schedule", "version": 1, "sheets": '));
+  await expect.poll(() => parts(element, '.problems li').length).toBeGreaterThan(0);
+  expect(element.schedule.rows('devices')).toHaveLength(3);
+});
+
+test('an empty element offers the demo that the page names, and asks for it only then', async () => {
+  const asked = vi.spyOn(globalThis, 'fetch');
+  const element = await mountElement({ attributes: { 'demo-src': addressOf(file) } });
+  expect(asked).not.toHaveBeenCalled();
+  expect(textOf(element, '.begin h3')).toBe('Devices: no rows yet');
+  expect(part(element, '.begin h3')!.offsetHeight).toBeGreaterThan(0);
+  part(element, '[data-command=loadDemo]')!.click();
+  await expect.poll(() => element.schedule.rows('supplies').length).toBe(1);
+  element.undo();
+  expect(element.schedule.rows('supplies')).toHaveLength(0);
+});
+
+test('without a demo to offer there is no button for it', async () => {
+  const element = await mountElement();
+  expect(part(element, '[data-command=open]')).not.toBeNull();
+  expect(part(element, '[data-command=loadDemo]')).toBeNull();
+});
+
+test('saving hands over the file under the name of the panel, and it reads back the same', async () => {
+  const element = await mountElement({ content: sample() });
+  const saved: { name: string; blob: Blob }[] = [];
+  let last: Blob | undefined;
+  const make = URL.createObjectURL.bind(URL);
+  vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => make(last = blob as Blob));
+  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function click(this: HTMLAnchorElement) {
+    saved.push({ name: this.download, blob: last! });
+  });
+  part(element, '[data-command=save]')!.click();
+  part(element, '[data-command=csvOut]')!.click();
+  expect(saved.map(({ name }) => name)).toEqual(['KP-1.schedule.json', 'KP-1-devices.csv']);
+  expect(await saved[0]!.blob.text()).toBe(element.value);
+  expect(await saved[1]!.blob.text()).toBe(element.exportCsv('devices'));
+  expect(await element.openFile({ name: 'back.json', text: element.value })).toEqual([]);
+});

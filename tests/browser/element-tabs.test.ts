@@ -1,0 +1,41 @@
+import { afterEach, expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+
+afterEach(removeElements);
+
+const chosen = (element: Element) => part(element, 'elv-sheet-tabs [aria-selected=true]')!.dataset.sheet;
+
+test('arrows, Home and End lead through the tabs, and the sheet follows', async () => {
+  const element = await mountElement({ content: sample() });
+  part(element, '[data-sheet=devices]')!.focus();
+  await userEvent.keyboard('{ArrowRight}{ArrowRight}');
+  expect(chosen(element)).toBe('supplies');
+  expect(part(element, 'elv-sheet-view')!.ariaLabel).toBe('Supplies');
+  await expect.poll(() => textOf(element, 'elv-schedule-grid .ht_master thead')).toContain('Rated');
+  await userEvent.keyboard('{End}');
+  expect(chosen(element)).toBe('enclosures');
+  await userEvent.keyboard('{ArrowRight}');
+  expect(chosen(element)).toBe('devices');
+  await userEvent.keyboard('{Home}{ArrowLeft}');
+  expect(chosen(element)).toBe('enclosures');
+});
+
+test('one tab is a stop of the Tab key', async () => {
+  const element = await mountElement({ content: sample() });
+  expect(parts(element, '[role=tab]').filter((tab) => tab.tabIndex === 0).map((tab) => tab.dataset.sheet)).toEqual(['devices']);
+});
+
+test('Alt and Page Down goes to the next sheet from anywhere in the element', async () => {
+  const element = await mountElement({ content: sample() });
+  part(element, '[data-command=save]')!.focus();
+  await userEvent.keyboard('{Alt>}{PageDown}{PageDown}{PageUp}{/Alt}');
+  expect(chosen(element)).toBe('types');
+});
+
+test('a tab names its number of rows, and the rows that are over, near the limit or incomplete', async () => {
+  const element = await mountElement({ content: sample() });
+  expect(textOf(element, '[data-sheet=supplies]')).toBe('Supplies 3 rows , 1 row over');
+  expect(part(element, '[data-sheet=supplies] svg.mark.over')).not.toBeNull();
+  expect(textOf(element, '[data-sheet=branches]')).toBe('Branches 2 rows');
+});

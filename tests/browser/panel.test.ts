@@ -1,0 +1,111 @@
+import { afterEach, expect, test } from 'vitest';
+import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { userEvent } from 'vitest/browser';
+
+afterEach(removeElements);
+
+const lines = (element: Element) => parts(element, 'elv-schedule-panel .gauge').map((line) =>
+  [...line.querySelectorAll('b, .status, .sentence')].map((each) => each.textContent.replace(/\s+/g, ' ').trim()));
+
+test('each supply, branch, output and feed has its sentence and its status in words', async () => {
+  const element = await mountElement({ content: sample() });
+  // By hand, from the comment of the sample.
+  expect(lines(element)).toEqual([
+    ['L1', 'over', '1.16 A of 1.00 A, 116 %, target 80 %'],
+    ['L2', 'near the limit', '0.84 A of 1.00 A, 84 %, target 80 %'],
+    ['L3', 'within limits', '0.00 A of 2.00 A, 0 %, target 80 %'],
+    ['B1', 'within limits', '8 of 10 points, 80 %, 2 free'],
+    ['B2', 'within limits', '3 of 10 points, 30 %, 7 free'],
+    ['K1', 'within limits', '1.04 A of 2.00 A, 52 %, 0.96 A left'],
+    ['F1', 'within limits', '1.04 A of 10.00 A, 10 %, target 80 %'],
+  ]);
+});
+
+test('the bar is filled to 100 % of what may be used, ticked at the target, and hatched beyond', async () => {
+  const element = await mountElement({ content: sample() });
+  const [l1, l2] = parts(element, 'elv-schedule-panel .bar').slice(0, 2).map((bar) => {
+    const box = bar.getBoundingClientRect();
+    const of = (name: string) => bar.querySelector(`.${name}`)?.getBoundingClientRect();
+    const frame = of('frame')!;
+    const share = (x: number) => (x - box.left) / frame.width;
+    return {
+      fill: share(of('fill')!.right), tick: share(of('tick')!.left + 1),
+      beyond: of('beyond') === undefined ? undefined : of('beyond')!.width / frame.width,
+    };
+  });
+  expect(l1!.fill).toBeCloseTo(1, 2);
+  expect(l1!.beyond).toBeCloseTo(0.16, 2);
+  expect(l1!.tick).toBeCloseTo(0.8, 2);
+  expect(l2!.fill).toBeCloseTo(0.84, 2);
+  expect(l2!.beyond).toBeUndefined();
+});
+
+test('a gauge follows an edit', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 'D2', 'qty');
+  await userEvent.keyboard('1{Enter}');
+  // 2 × 0.35 A × 0.8 + 1 × 0.1 A, by hand.
+  await expect.poll(() => lines(element)[0]).toEqual(['L1', 'within limits', '0.66 A of 1.00 A, 66 %, target 80 %']);
+});
+
+test('a total that lacks rows is shown as at least, and the supply as incomplete', async () => {
+  const content = sample();
+  const element = await mountElement({ content: { ...content, sheets: { ...content.sheets, devices: [
+    { ref: 'D1', type: 'Lamp', qty: 2, rail: 'L3' }, { ref: 'D2', type: 'Lamp', rail: 'L3' },
+  ] } } });
+  expect(lines(element)[2]).toEqual(['L3', 'incomplete', '≥ 0.56 A of 2.00 A, ≥ 28 %, target 80 %']);
+});
+
+test('choosing a finding goes to its cell, on its sheet', async () => {
+  const element = await mountElement({ content: sample() });
+  const finding = parts(element, 'elv-schedule-panel .finding').find((each) => each.textContent.includes('L2'))!;
+  finding.click();
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain('of L2');
+  expect(part(element, '[aria-selected=true]')!.dataset.sheet).toBe('supplies');
+  // The grid has the focus: typing begins at once.
+  expect(part(element, 'elv-schedule-grid')!.matches(':focus-within')).toBe(true);
+});
+
+test('findings are counted by severity, and a count leads to its group', async () => {
+  const element = await mountElement({ content: sample() });
+  const count = (severity: string) => Number(textOf(element, `.summary [data-severity=${severity}] b`));
+  expect(count('over')).toBe(element.schedule.findings.filter(({ severity }) => severity === 'over').length);
+  expect(count('over')).toBe(1);
+  expect(count('near')).toBe(1);
+  (part(element, '#findings-near') as HTMLDetailsElement).open = false;
+  part(element, '[data-severity=near]')!.click();
+  expect((part(element, '#findings-near') as HTMLDetailsElement).open).toBe(true);
+});
+
+test('the explanation gives the rule in words and with numbers, and each part leads to its cell', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 'D1', 'demand');
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule'))
+    .toBe('Demand of D1 = connected × diversity = 0.70 A × 80 % = 0.56 A');
+  part(element, 'elv-cell-explanation .part')!.click();
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain('Connected of D1');
+});
+
+test('a total names the rows that it adds up, the largest first', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('supplies', 'L1', 'demand');
+  await expect.poll(() => parts(element, 'elv-cell-explanation .part').map((each) => each.textContent.replace(/\s+/g, ' ').trim()))
+    .toEqual(['D2 0.60 A', 'D1 0.56 A']);
+});
+
+test('a reference leads to the row that it names', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 'D3', 'rail');
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .text')).toContain('Go to this supply');
+  part(element, 'elv-cell-explanation .link')!.click();
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain('of L2');
+});
+
+test('the panel can be put away', async () => {
+  const element = await mountElement({ content: sample() });
+  const button = part(element, '[aria-controls=panel]')!;
+  button.click();
+  await element.updateComplete;
+  expect(part(element, 'elv-schedule-panel')!.offsetWidth).toBe(0);
+  expect(button.ariaExpanded).toBe('false');
+});
