@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from 'node:fs';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin } from 'vite';
 
@@ -14,7 +14,9 @@ export function copyFolder(folder: string): Plugin {
     name: 'copy-folder',
     apply: 'build',
     generateBundle() {
-      for (const name of readdirSync(folder)) {
+      for (const entry of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
+        if (statSync(join(folder, entry)).isDirectory()) continue;
+        const name = entry.replaceAll('\\', '/');
         this.emitFile({ type: 'asset', fileName: `${folder}/${name}`, source: readFileSync(join(folder, name)) });
       }
     },
