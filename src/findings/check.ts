@@ -24,14 +24,12 @@ export interface Check {
 const decimals = (digits: number) =>
   new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
 const FORMATS = Array.from({ length: 10 }, (_format, digits) => decimals(digits));
-const two = decimals(2);
-const one = decimals(1);
 
 /** A number with at least `least` decimals, and as many more as it takes to tell it from another one. */
 function toldApart(value: number, other: number | undefined, least: number): string {
   const write = (number: number) => FORMATS[digits]!.format(number);
   let digits = least;
-  while (other !== undefined && write(value) === write(other) && digits < FORMATS.length - 1) digits += 1;
+  while (other !== undefined && value !== other && write(value) === write(other) && digits < FORMATS.length - 1) digits += 1;
   return write(value);
 }
 
@@ -40,14 +38,19 @@ export function amps(value: number, other?: number): string {
   return `${toldApart(value, other, 2)} A`;
 }
 
-/** A voltage in a sentence: «21.60 V». */
-export function volts(value: number): string {
-  return `${two.format(value)} V`;
+/** A voltage in a sentence: «21.60 V»; with more decimals where rounding would hide that it differs from `other`. */
+export function volts(value: number, other?: number): string {
+  return `${toldApart(value, other, 2)} V`;
 }
 
-/** A temperature in a sentence: «42.5 °C». */
-export function degrees(value: number): string {
-  return `${one.format(value)} °C`;
+/** A temperature in a sentence: «42.5 °C»; with more decimals where rounding would hide that it differs from `other`. */
+export function degrees(value: number, other?: number): string {
+  return `${toldApart(value, other, 1)} °C`;
+}
+
+/** A difference of temperatures in a sentence: «2.5 K»; with more decimals where rounding would make it nothing. */
+export function kelvins(value: number): string {
+  return `${toldApart(value, 0, 1)} K`;
 }
 
 /** A share in a sentence: «79 %»; with decimals where rounding would hide that it differs from `other`. */

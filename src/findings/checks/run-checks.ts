@@ -18,7 +18,7 @@ const underVoltage: Check = {
     if (end === null || least === null || !exceeds(least, end)) return undefined;
     return {
       value: end, limit: least,
-      message: `${row.name} ends at ${volts(end)} and its devices need ${volts(least)}: ${volts(least - end)} too little.${remedy(row)}`,
+      message: `${row.name} ends at ${volts(end, least)} and its devices need ${volts(least, end)}: ${volts(least - end, 0)} too little.${remedy(row)}`,
     };
   },
 };
@@ -49,7 +49,7 @@ const mayNotClear: Check = {
     if (fault === null || trip === null || protection === null || !exceeds(trip * protection, fault)) return undefined;
     return {
       value: fault, limit: trip * protection,
-      message: `${row.name}: a short circuit at its far end draws ${amps(fault)}, and the protection of ${amps(protection)} needs ${amps(trip * protection)} (${trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.`,
+      message: `${row.name}: a short circuit at its far end draws ${amps(fault, trip * protection)}, and the protection of ${amps(protection)} needs ${amps(trip * protection, fault)} (${trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.`,
     };
   },
 };
@@ -80,7 +80,7 @@ export const runChecks: readonly Check[] = [
   collapses,
   overLimit({
     rule: 'run-over-conductor', sheet: 'runs', key: 'current', limit: carries,
-    message: (row, current, most) => `${row.name} carries ${amps(current)} and its conductor may carry ${amps(most)}: ${amps(current - most)} too much. Use a thicker conductor or more pairs.`,
+    message: (row, current, most) => `${row.name} carries ${amps(current, most)} and its conductor may carry ${amps(most, current)}: ${amps(current - most, 0)} too much. Use a thicker conductor or more pairs.`,
   }),
   {
     rule: 'run-protection-over-conductor', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
@@ -89,13 +89,13 @@ export const runChecks: readonly Check[] = [
       if (protection === null || most === null || !exceeds(protection, most)) return undefined;
       return {
         value: protection, limit: most,
-        message: `${row.name} is protected by ${amps(protection)} and its conductor may carry ${amps(most)}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.`,
+        message: `${row.name} is protected by ${amps(protection, most)} and its conductor may carry ${amps(most, protection)}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.`,
       };
     },
   },
   overLimit({
     rule: 'run-over-protection', sheet: 'runs', key: 'current', limit: (row) => row.number('protection'),
-    message: (row, current, protection) => `${row.name} carries ${amps(current)} through a protection of ${amps(protection)}: ${amps(current - protection)} too much. Share the load over more runs, or use a larger protection if the conductor carries it.`,
+    message: (row, current, protection) => `${row.name} carries ${amps(current, protection)} through a protection of ${amps(protection, current)}: ${amps(current - protection, 0)} too much. Share the load over more runs, or use a larger protection if the conductor carries it.`,
   }),
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
@@ -104,7 +104,7 @@ export const runChecks: readonly Check[] = [
       if (ratio === null || most === null || drop === null || !exceeds(ratio, most)) return undefined;
       return {
         value: ratio, limit: most,
-        message: `${row.name} loses ${volts(drop)}, ${percent(ratio, most)} of its voltage, and may lose ${percent(most)}.${remedy(row)}`,
+        message: `${row.name} loses ${volts(drop)}, ${percent(ratio, most)} of its voltage, and may lose ${percent(most, ratio)}.${remedy(row)}`,
       };
     },
   },
@@ -115,7 +115,7 @@ export const runChecks: readonly Check[] = [
   missingInput('run-length-missing', 'runs', 'length', (row) => `${row.name} has no length, so its drop is not known. Enter the length of the cable, one way, in m.`),
   unknownBehind('run-voltage-missing', 'rail', 'supplies', 'voltage', 'the voltage of its rail is not known. Add the rail to the sheet Supplies, or correct the tag.'),
   unknownBehind('run-resistance-missing', 'conductor', 'conductors', 'resistance', 'the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.'),
-  notChecked('run-protection-not-checked', 'runs', 'protection', (row) => `${row.name} has no protection entered: neither overload nor a short circuit at its end is checked.`),
+  notChecked('run-protection-not-checked', 'runs', 'protection', (row) => `${row.name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.`),
   {
     rule: 'run-conductor-not-checked', sheet: 'runs', key: 'conductor', severity: 'note',
     find: (row) => row.book.target('runs', row.row.id, 'conductor') < 0 || carries(row) !== null ? undefined

@@ -1,0 +1,69 @@
+import type { Cells } from '../../src/schedule/index.ts';
+import type { FindingCase } from './finding-case.ts';
+
+const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
+  types: [{ type: 'T', draw: 10 }], supplies: [{ rail: 'L1' }], branches: [{ branch: 'B1' }],
+  runs: [{ run: 'W1', rail: 'L1', length: 30 }], ...more, devices: [{ ref: 'D1', ...device }],
+});
+const WHOLE = { type: 'T', qty: 2, rail: 'L1' };
+
+export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
+  {
+    rule: 'device-quantity-missing', sheet: 'devices', sheets: DEVICE({ type: 'T', rail: 'L1' }), severity: 'incomplete', key: 'qty', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Enter how many devices there are.', silent: [DEVICE(WHOLE), DEVICE({ ...WHOLE, qty: 0 })],
+  },
+  {
+    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, rail: 'L1' }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Choose a type, or enter the unit draw in mA.',
+    silent: [DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 })],
+  },
+  {
+    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE(WHOLE, { types: [{ type: 'T' }] }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Enter a draw or a power for its type, or the unit draw here in mA.', silent: [],
+  },
+  {
+    rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({ ...WHOLE, diversity: '=1/0' }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Correct its diversity.', silent: [DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 })],
+  },
+  {
+    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({ type: 'T', qty: 2 }), severity: 'incomplete', key: 'rail', value: null, inStatus: false,
+    message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.', silent: [DEVICE(WHOLE)],
+  },
+  {
+    rule: 'device-points-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }), severity: 'incomplete', key: 'points', value: null, inStatus: false,
+    message: 'Ref D1 takes an unknown number of points on branch B1. Enter its quantity and a type that says how many points one device takes.',
+    silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' })],
+  },
+  {
+    rule: 'device-run-on-other-rail', sheet: 'devices', sheets: DEVICE({ ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L2' }] }),
+    severity: 'incomplete', key: 'run', value: 'L1', limit: 'L2', inStatus: false,
+    message: 'Ref D1 is on rail L1 but its run W1 is fed from rail L2. Correct one of them.',
+    silent: [DEVICE({ ...WHOLE, run: 'W1' }), DEVICE({ ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1' }] })],
+  },
+  {
+    rule: 'device-beyond-run', sheet: 'devices', sheets: DEVICE({ ...WHOLE, run: 'W1', distance: 31 }), severity: 'incomplete', key: 'distance', value: 31, limit: 30, inStatus: false,
+    message: 'Ref D1 is 31 m along its run, which is 30 m long. Correct one of them.',
+    silent: [DEVICE({ ...WHOLE, run: 'W1', distance: 30 }), DEVICE({ ...WHOLE, distance: 31 })],
+  },
+  {
+    rule: 'tag-names-nothing', sheet: 'devices', sheets: DEVICE({ ...WHOLE, branch: 'B9' }), severity: 'incomplete', key: 'branch', value: 'B9', inStatus: false,
+    message: 'Ref D1: there is no bus branch B9. Add it to the sheet Branches, or correct the tag.', silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE(WHOLE)],
+  },
+  {
+    rule: 'tag-missing', sheet: 'supplies', sheets: { supplies: [{ rated: 10 }] }, severity: 'note', key: 'rail', value: null, inStatus: false,
+    message: 'A supply without a tag: nothing can refer to this supply. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
+  },
+  {
+    rule: 'tag-used-twice', sheet: 'types', sheets: { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }] }, severity: 'incomplete', key: 'type', value: 'T', inStatus: false,
+    message: 'Type T stands in more than one row. References mean the first of them. Give each row a tag of its own.',
+    silent: [{ types: [{ type: 'T', draw: 1 }, { type: 't', draw: 2 }] }, { types: [{ draw: 1 }, { draw: 2 }] }],
+  },
+  {
+    rule: 'formula-without-result', sheet: 'supplies', sheets: { supplies: [{ rail: 'L1', rated: '=10/0' }] }, severity: 'incomplete', key: 'rated', value: null, inStatus: true,
+    message: 'Rail L1: the formula in Rated divides by zero. Check the cell that it divides by.', silent: [{ supplies: [{ rail: 'L1', rated: '=10/1' }] }],
+  },
+  {
+    rule: 'number-out-of-range', sheet: 'devices', sheets: DEVICE({ ...WHOLE, diversity: 1.2 }), severity: 'incomplete', key: 'diversity', value: 1.2, inStatus: false,
+    message: 'Ref D1: Diversity 1.2 is greater than 1. Correct it.', silent: [DEVICE({ ...WHOLE, diversity: 1 }), DEVICE({ ...WHOLE, diversity: 0 })],
+  },
+];
