@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import { SOLUTIONS } from '../../src/engine/index.ts';
+import { computedColumns, findColumn, inputColumns, SCHEMA, SHEET_NAMES, type Column, type SheetName } from '../../src/schedule/index.ts';
+
+/**
+ * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these; columns may come in between, none
+ * may go or change places.
+ */
+const KEYS: Readonly<Record<SheetName, string>> = {
+  devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share points terminalVoltage',
+  types: 'type description purpose draw power load points diversity minVoltage note |',
+  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure note'
+    + ' | usable connected demand loading spare limitDiversity fuseLoading loss status',
+  branches: 'branch limit reserve terminated note | points free used cables status',
+  runs: 'run rail branch conductor pairs length temperature basis protection trip maxDrop note'
+    + ' | current drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
+  conductors: 'conductor size resistance maxCurrent source |',
+  outputs: 'output module contact load area kind qty power voltage powerFactor inrush feed target note'
+    + ' | current rating loading headroom inrushTotal inrushHeadroom status',
+  contacts: 'contact resistive lamp motor coil inrush source |',
+  feeds: 'feed voltage rated diversity target note | connected demand loading spare status',
+  enclosures: 'enclosure height width depth mounting transfer otherLoss ambient maxInside note'
+    + ' | loss area rise inside status',
+};
+const UNITS: Readonly<Record<string, string>> = {
+  distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', temperature: '°C', protection: 'A',
+  size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', inrush: 'A', resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
+  depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A', terminalVoltage: 'V',
+  usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A', inrushTotal: 'A',
+  inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
+};
+const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
+  'types.load': 'current', 'types.points': 1, 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.limit': 50, 'branches.reserve': 0, 'runs.pairs': 1,
+  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'outputs.qty': 1, 'outputs.voltage': 230,
+  'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8, 'enclosures.transfer': 5.5,
+};
+/** Empty without harm to the status. */
+const OPTIONAL = [
+  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.protection',
+  'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'enclosures.maxInside',
+];
+
+const every: [string, SheetName, Column][] = SHEET_NAMES.flatMap((sheet) =>
+  SCHEMA[sheet].columns.map((column): [string, SheetName, Column] => [`${sheet}.${column.key}`, sheet, column]));
+
+test('the sheets are these, in this order', () => {
+  expect(SHEET_NAMES).toEqual(Object.keys(KEYS));
+  expect(Object.keys(SCHEMA)).toEqual(Object.keys(KEYS));
+});
+
+test.each(SHEET_NAMES)('%s has these keys in this order', (sheet) => {
+  const fixed = new Set(KEYS[sheet].split(' '));
+  const keys = (columns: readonly Column[]) => columns.map(({ key }) => key).filter((key) => fixed.has(key)).join(' ');
+  expect(`${keys(inputColumns(sheet))} | ${keys(computedColumns(sheet))}`.trim()).toBe(KEYS[sheet]);
+  expect(SCHEMA[sheet].name).toBe(sheet);
+  expect(findColumn(sheet, SCHEMA[sheet].tag)).toMatchObject({ tag: true, kind: 'text', key: SCHEMA[sheet].columns[0]!.key });
+});
+
+test('units, defaults and what is optional are as the document says', () => {
+  const numbers = every.filter(([, , { kind }]) => kind !== 'text' && kind !== 'reference' && kind !== 'choice');
+  for (const [name, , { key, unit, kind }] of numbers) {
+    if (kind === 'ratio' || kind === 'boolean') expect([name, unit]).toEqual([name, undefined]);
+    if (key in UNITS && name !== 'outputs.area') expect([name, unit]).toEqual([name, UNITS[key]]);
+  }
+  const inputs = SHEET_NAMES.flatMap((sheet) => inputColumns(sheet).map((column) => [`${sheet}.${column.key}`, column] as const));
+  expect(Object.fromEntries(inputs.filter(([, { default: value }]) => value !== undefined).map(([name, column]) => [name, column.default]))).toMatchObject(DEFAULTS);
+  expect(inputs.filter(([, { optional }]) => optional).map(([name]) => name)).toEqual(expect.arrayContaining(OPTIONAL));
+});
+
+describe('every column', () => {
+  test.each(every)('%s has a title and a line of help', (_name, _sheet, { title, help, key }) => {
+    expect(title).toMatch(/^[A-Z]\S*( \S+)*$/);
+    expect(help).toMatch(/^[A-Z].*[.]$/);
+    expect(help).not.toMatch(/\n/);
+    expect(key).toMatch(/^[a-z][A-Za-z]*$/);
+  });
+
+  test('that is worked out says how and whence', () => {
+    const solved = SOLUTIONS.flatMap(({ sheet, from, gives, givesEach }) =>
+      [...gives.map((key) => `${sheet}.${key}`), ...givesEach.map((key) => `${from}.${key}`)]);
+    for (const sheet of SHEET_NAMES) {
+      for (const column of computedColumns(sheet)) {
+        const name = `${sheet}.${column.key}`;
+        const ways = [column.rule !== undefined, column.total !== undefined, column.status === true, solved.includes(name)];
+        expect([name, ways.filter(Boolean).length]).toEqual([name, 1]);
+        const source = column.rule?.source ?? column.total?.source ?? column.solved?.source;
+        if (column.status !== true) expect([name, source]).toEqual([name, expect.stringMatching(/\S/)]);
+      }
+    }
+  });
+
+  test('that has a default other than nothing, or a range with a reason, can name its source', () => {
+    const silent = ['supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis', 'outputs.qty', 'outputs.powerFactor', 'types.load'];
+    for (const name of Object.keys(DEFAULTS).filter((each) => !silent.includes(each))) {
+      const [sheet, key] = name.split('.') as [SheetName, string];
+      expect([name, findColumn(sheet, key)]).toEqual([name, expect.objectContaining({ source: expect.stringMatching(/\S/) as string })]);
+    }
+  });
+
+  test.each(every.filter(([, , column]) => column.role === 'input'))('%s has a default that its own range allows', (_name, sheet, column) => {
+    if (column.role !== 'input') throw new TypeError('an input is expected');
+    const { default: value, min = -Infinity, above = -Infinity, max = Infinity, choices, to, kind } = column;
+    if (typeof value === 'number') expect(value >= min && value > above && value <= max).toBe(true);
+    if (typeof value === 'string') expect(choices).toContain(value);
+    expect(kind === 'choice').toBe(choices !== undefined);
+    expect(kind === 'reference').toBe(to !== undefined);
+    if (to !== undefined) expect(to).not.toBe(sheet);
+  });
+
+  test('titles with units are told apart on their sheet, as CSV headers', () => {
+    for (const sheet of SHEET_NAMES) {
+      const titles = SCHEMA[sheet].columns.map(({ title }) => title);
+      expect(new Set(titles).size).toBe(titles.length);
+    }
+  });
+});
