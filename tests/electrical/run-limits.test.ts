@@ -18,14 +18,15 @@ function keeps(run: Run, lengthMetres: number, { minVolts, maxDrop, protection }
   if (minVolts !== undefined && solution.endVolts < minVolts * (1 - 2e-9)) return false;
   if (maxDrop !== undefined && solution.dropVolts > maxDrop * run.supplyVolts * (1 + 2e-9)) return false;
   if (protection === undefined) return true;
-  const given = protection.ratedAmps * protection.units * protection.peak;
+  const { supply, trip = 0 } = protection;
+  const given = supply === undefined ? Infinity : supply.ratedAmps * supply.units * supply.peak;
   const through = run.supplyVolts / (run.loopOhmPerMetre * lengthMetres);
-  return Math.min(given, through) >= protection.trip * protection.protectionAmps * (1 - 2e-9);
+  return Math.min(given, through) >= trip * protection.protectionAmps * (1 - 2e-9);
 }
 
 describe('the longest run', () => {
   // 1 A at the end of r = 0.05 Ω/m on 24 V: 1.2 V are lost on 24 m, 4.8 V on 96 m; 24 ÷ 0.05 ÷ 10 = 48 m; all by hand.
-  const protection = { protectionAmps: 2, trip: 5, ratedAmps: 20, units: 1, peak: 1.2 };
+  const protection = { protectionAmps: 2, trip: 5, supply: { ratedAmps: 20, units: 1, peak: 1.2 } };
   test.each<{ by: string; limits: RunLimits; metres: number | null }>([
     { by: 'the drop', limits: { maxDrop: 0.05 }, metres: 24 },
     { by: 'the voltage that devices need', limits: { minVolts: 19.2 }, metres: 96 },
@@ -33,8 +34,13 @@ describe('the longest run', () => {
     { by: 'the first of all', limits: { minVolts: 19.2, maxDrop: 0.05, protection }, metres: 24 },
     { by: 'the first of all, the short circuit', limits: { minVolts: 19.2, maxDrop: 0.2, protection }, metres: 48 },
     { by: 'the last voltage above 0', limits: {}, metres: 480 },
-    { by: 'a supply that never clears it', limits: { protection: { ...protection, ratedAmps: 5 } }, metres: 0 },
+    { by: 'a supply that never clears it', limits: { protection: { ...protection, supply: { ratedAmps: 5, units: 1, peak: 1.2 } } }, metres: 0 },
     { by: 'devices that need more than the supply has', limits: { minVolts: 25 }, metres: 0 },
+    { by: 'a conductor that carries less than it draws', limits: { carriesAmps: 0.9 }, metres: 0 },
+    { by: 'a conductor that carries less than its protection', limits: { carriesAmps: 1.9, protection }, metres: 0 },
+    { by: 'the drop, with a conductor that just carries its protection', limits: { maxDrop: 0.05, carriesAmps: 2, protection }, metres: 24 },
+    { by: 'the cable, where the supply is not known', limits: { protection: { protectionAmps: 2, trip: 5 } }, metres: 48 },
+    { by: 'the last voltage above 0, where the multiple is not known', limits: { protection: { protectionAmps: 2 } }, metres: 480 },
   ])('is limited by $by: $metres m', ({ limits, metres }) => {
     expect(longestRun(lamp, 20, limits)).toEqual(metres === null ? null : closeTo(metres, NEAR));
   });
@@ -62,9 +68,10 @@ describe('the longest run', () => {
   test('holds, and a little longer fails', () => {
     const anyTap = fc.record({ share: between(0.05, 1), amps: between(0.01, 0.5), watts: between(0, 8) });
     const absent = { nil: undefined };
+    const small = { protectionAmps: 1, trip: 5, supply: { ratedAmps: 10, units: 1, peak: 1.2 } };
     const anyLimits = fc.record({
       minVolts: fc.option(between(12, 23), absent), maxDrop: fc.option(between(0.01, 0.5), absent),
-      protection: fc.option(fc.constant({ protectionAmps: 1, trip: 5, ratedAmps: 10, units: 1, peak: 1.2 }), absent),
+      protection: fc.option(fc.constant(small), absent),
     });
     fc.assert(fc.property(fc.array(anyTap, { minLength: 1, maxLength: 8 }), anyLimits, (shares, limits) => {
       const runOf = (metres: number): Run => ({
@@ -85,7 +92,7 @@ describe('the smallest conductor', () => {
     { ohmPerKm: 7.41, maxAmps: 16 }, { ohmPerKm: 18.1 },
   ];
   const run = { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] };
-  const protection = { protectionAmps: 4, trip: 5, ratedAmps: 40, units: 1, peak: 1.2 };
+  const protection = { protectionAmps: 4, trip: 5, supply: { ratedAmps: 40, units: 1, peak: 1.2 } };
 
   // 1 A on 40 m drops 0.08 V × Ω/km: 1.2 V allow 15 Ω/km, 2.4 V allow 30 Ω/km; 20 A of fault current take 15 Ω/km.
   test.each<{ by: string; limits: RunLimits; pairs?: number; place: number | null }>([
@@ -98,6 +105,7 @@ describe('the smallest conductor', () => {
     { by: 'protection of 16 A with a multiple of 2', limits: { protection: { ...protection, protectionAmps: 16, trip: 2 } }, place: 3 },
     { by: 'protection of 12 A on two pairs, 24 A', limits: { protection: { ...protection, protectionAmps: 24, trip: 1 } }, pairs: 2, place: 4 },
     { by: 'protection of 24 A on two pairs of 10 A or 16 A', limits: { protection: { ...protection, protectionAmps: 24, trip: 1.9 } }, pairs: 2, place: 3 },
+    { by: 'protection of 12 A where multiple and supply are not known', limits: { protection: { protectionAmps: 12 } }, place: 4 },
     { by: 'a drop that none keeps to', limits: { maxDrop: 0.01 }, place: null },
   ])('by $by', ({ limits, pairs, place }) => {
     expect(smallestConductor({ ...run, pairs: pairs ?? 1 }, limits, candidates)).toBe(place);

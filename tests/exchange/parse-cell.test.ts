@@ -69,6 +69,10 @@ const understood: [path: string, text: string, value: CellValue, context?: CellC
   ['supplies.redundant', 'ja', true],
   ['supplies.redundant', 'nein', false],
   ['supplies.redundant', '0', false],
+  ['runs.trip', 'C', 10],
+  ['runs.trip', ' gg ', 7],
+  ['runs.trip', 'quick-acting at 4 ×', 4],
+  ['runs.trip', '6.5', 6.5],
   ['types.purpose', 'LIGHTING', 'lighting'],
   ['types.purpose', ' control ', 'control'],
   ['devices.rail', ' R1 ', 'R1'],
@@ -98,6 +102,7 @@ const refused: [path: string, text: string, parts: string[], context?: CellConte
   ['devices.diversity', '150 %', ['100 %']],
   ['devices.diversity', '-5 %', ['0 to 1']],
   ['supplies.redundant', 'maybe', ['“maybe”', 'yes or no']],
+  ['runs.trip', 'E', ['“E”', '1 to 100', 'B, C, D, gG']],
   ['types.purpose', 'heating', ['“heating”', 'lighting, peripherals, control, other']],
   ['devices.note', 'a\0b', ['NUL']],
   ['devices.area', 'x\0'.padEnd(50, 'x'), ['NUL']],
@@ -116,6 +121,11 @@ describe('parseCell', () => {
     const parsed = parseCell(column(path), text, context);
     expect(parsed.ok).toBe(false);
     for (const part of parts) expect('problem' in parsed && parsed.problem).toContain(part);
+  });
+
+  it('says what a name stands for, and where that comes from', () => {
+    const parsed = parseCell(column('runs.trip'), 'b');
+    expect('hint' in parsed && parsed.hint).toMatch(/^Trip multiple 5 for B: IEC 60898-1/);
   });
 
   it('says at which voltage watts were turned into a draw', () => {

@@ -28,6 +28,6 @@ export const TRIP_CHARACTERISTICS: readonly TripCharacteristic[] = [
     name: 'gG', multiple: 7, withinSeconds: 0.4,
     source: 'rounded up from the 5.6 to 6.6 × of gG fuses in BS 7671:2018+A2:2022, Table 41.2, as reprinted',
   },
-  { name: 'quick-acting, 4 ×', multiple: 4, withinSeconds: 0.3, source: MINIATURE_FUSE },
-  { name: 'quick-acting, 10 ×', multiple: 10, withinSeconds: 0.02, source: MINIATURE_FUSE },
+  { name: 'quick-acting at 4 ×', multiple: 4, withinSeconds: 0.3, source: MINIATURE_FUSE },
+  { name: 'quick-acting at 10 ×', multiple: 10, withinSeconds: 0.02, source: MINIATURE_FUSE },
 ];

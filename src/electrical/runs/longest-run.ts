@@ -13,14 +13,15 @@ const MOST_HALVINGS = 100;
  * The longest that a run may be before it fails, with all distances scaled along.
  *
  * The run fails where the end voltage falls below `minVolts`, the drop exceeds `maxDrop × U0`, no working voltage
- * exists, or the short circuit at the far end is less than `trip × protectionAmps`. Each gets worse with length, so the
- * limit is found by halving.
+ * exists, its current or its protection is more than `carriesAmps`, or the short circuit at the far end is less than
+ * `trip × protectionAmps`. None gets better with length, so the limit is found by halving.
  *
  * @param run supply voltage [V], loop resistance [Ω/m] and taps (distance [m], current [A], power [W])
  * @param lengthMetres length of the run as it is [m], above 0
  * @param limits what the run has to keep to; a limit left out is not checked
  * @returns the length [m]; 0 when it fails at any length (a supply that limits its output below what clears the
- *   protection, or below the voltage that devices need), `null` when nothing limits it
+ *   protection, devices that need more than the supply has, a conductor that does not carry the current), `null` when
+ *   nothing limits it
  *
  * Limits: accurate to 1e-12, on the side that works.
  *

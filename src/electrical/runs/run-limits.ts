@@ -2,18 +2,24 @@ import { exceeds } from '../limits/index.ts';
 import { faultCurrent, mayNotClear } from '../protection/index.ts';
 import type { WorkingPoint } from './working-point.ts';
 
-/** The protection of a run and the supply that has to make it act. */
-export interface RunProtection {
-  /** Rating of the fuse or breaker [A], above 0. */
-  readonly protectionAmps: number;
-  /** Multiple of the rating that makes it act at once, 1 or more. */
-  readonly trip: number;
+/** What limits the current that a supply gives into a short circuit. */
+export interface SupplyLimit {
   /** Rated current of one unit of the supply [A], above 0. */
   readonly ratedAmps: number;
   /** Units in parallel, 1 or more. */
   readonly units: number;
   /** Multiple of its rating that the supply gives into a short circuit, 1 or more. */
   readonly peak: number;
+}
+
+/** The protection of a run and the supply that has to make it act. */
+export interface RunProtection {
+  /** Rating of the fuse or breaker [A], above 0. */
+  readonly protectionAmps: number;
+  /** Multiple of the rating that makes it act at once, 1 or more; without it a short circuit is not checked. */
+  readonly trip?: number;
+  /** Without it a short circuit is checked as far as the cable alone limits it. */
+  readonly supply?: SupplyLimit;
 }
 
 /** What a run has to keep to. A limit that is left out is not checked. */
@@ -23,18 +29,24 @@ export interface RunLimits {
   /** Share of the supply voltage that may be lost, above 0 to 1. */
   readonly maxDrop?: number;
   readonly protection?: RunProtection;
+  /** What the conductors carry together [A], above 0: neither the current nor the protection may be more. */
+  readonly carriesAmps?: number;
 }
 
-/** Whether voltages and short circuit of a run keep to its limits, rounding apart; `null` is a run that collapsed. */
+const UNLIMITED: SupplyLimit = { ratedAmps: Infinity, units: 1, peak: 1 };
+
+/** Whether a run keeps to its limits, rounding apart; `null` is a run that collapsed. */
 export function keepsLimits(
   point: WorkingPoint | null, supplyVolts: number, loopOhmPerMetre: number, lengthMetres: number, limits: RunLimits,
 ): boolean {
   if (point === null) return false;
-  const { minVolts, maxDrop, protection } = limits;
+  const { minVolts, maxDrop, protection, carriesAmps } = limits;
   if (minVolts !== undefined && exceeds(minVolts, point.endVolts)) return false;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
-  if (protection === undefined) return true;
-  const { ratedAmps, units, peak, trip, protectionAmps } = protection;
+  const asked = Math.max(point.currentAmps, protection?.protectionAmps ?? 0);
+  if (carriesAmps !== undefined && exceeds(asked, carriesAmps)) return false;
+  if (protection?.trip === undefined) return true;
+  const { protectionAmps, trip, supply: { ratedAmps, units, peak } = UNLIMITED } = protection;
   const fault = faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, ratedAmps, units, peak);
   return !mayNotClear(fault, trip, protectionAmps);
 }

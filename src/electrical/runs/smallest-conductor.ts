@@ -1,5 +1,4 @@
 import { loopResistancePerMetre } from '../conductors/index.ts';
-import { exceeds } from '../limits/index.ts';
 import type { Run } from './run.ts';
 import { keepsLimits, type RunLimits } from './run-limits.ts';
 import { tapOrder } from './tap-order.ts';
@@ -30,7 +29,8 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * is more than the conductor carries, times the pairs.
  *
  * @param run supply voltage [V], taps, length [m], temperature [°C] and pairs
- * @param limits what the run has to keep to; a limit left out is not checked
+ * @param limits what the run has to keep to; a limit left out is not checked, and what the conductors carry follows
+ *   from the candidates
  * @param candidates the conductors to choose from, in any order
  * @returns place of the conductor in `candidates`, the first of equals; `null` when none of them does
  *
@@ -42,7 +42,7 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * ) // 1
  */
 export function smallestConductor(
-  run: RunToCable, limits: RunLimits, candidates: readonly CandidateConductor[],
+  run: RunToCable, limits: Omit<RunLimits, 'carriesAmps'>, candidates: readonly CandidateConductor[],
 ): number | null {
   const order = tapOrder(run.taps);
   const volts = new Float64Array(run.taps.length);
@@ -50,9 +50,8 @@ export function smallestConductor(
     const ohmPerMetre = loopResistancePerMetre(ohmPerKm, run.temperature, run.pairs);
     if (ohmPerMetre === null) return false;
     const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
-    if (point === null || !keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, limits)) return false;
-    const asked = Math.max(point.currentAmps, limits.protection?.protectionAmps ?? 0);
-    return maxAmps === undefined || !exceeds(asked, maxAmps * run.pairs);
+    const its = maxAmps === undefined ? limits : { ...limits, carriesAmps: maxAmps * run.pairs };
+    return keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, its);
   };
   const thinnestFirst = [...candidates.entries()].sort(([, one], [, other]) => other.ohmPerKm - one.ohmPerKm);
   return thinnestFirst.find(([, candidate]) => holds(candidate))?.[0] ?? null;

@@ -56,7 +56,9 @@ function cellSchema(column: Column): JsonSchema {
   if (column.role === 'computed') {
     return { title, description: `${column.help} Worked out; ignored on reading.`, readOnly: true };
   }
-  const { help: description, default: value } = column;
+  const { help, suggestions, default: value } = column;
+  const names = suggestions?.map(({ label, value: stands, source }) => `${label} for ${stands} (${source})`);
+  const description = names === undefined ? help : `${help} Names: ${names.join('; ')}.`;
   return { title, description, ...valueSchema(column), ...(value === undefined ? {} : { default: value }) };
 }
 
@@ -66,7 +68,10 @@ function valueSchema(column: InputColumn): JsonSchema {
     case 'reference': return { type: ['string', 'number', 'null'] };
     case 'boolean': return { type: ['boolean', 'null'] };
     case 'choice': return { enum: [...column.choices!, null] };
-    default: return { anyOf: [numberSchema(column), { type: 'string', pattern: TYPED_NUMBER }, { type: 'null' }] };
+    default: {
+      const names = column.suggestions === undefined ? [] : [{ enum: column.suggestions.map(({ label }) => label) }];
+      return { anyOf: [numberSchema(column), { type: 'string', pattern: TYPED_NUMBER }, ...names, { type: 'null' }] };
+    }
   }
 }
 

@@ -17,7 +17,10 @@ export function allowedText(column: InputColumn): string {
     case 'choice': return column.choices!.join(', ');
     case 'text': return 'any text';
     case 'reference': return 'the tag of a row';
-    default: return NUMBERS[column.kind] + (rangeText(column) === '' ? '' : ` (${rangeText(column)})`);
+    default: {
+      const range = rangeText(column) === '' ? '' : ` (${rangeText(column)})`;
+      return [NUMBERS[column.kind] + range, ...(column.suggestions ?? []).map(({ label }) => label)].join(', ');
+    }
   }
 }
 

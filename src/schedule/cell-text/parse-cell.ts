@@ -27,7 +27,7 @@ const NO = new Set(['no', 'n', 'false', '0', 'nein', 'non']);
 
 /**
  * Reads what a person typed or pasted into a cell: numbers with a decimal point or comma, with units (`8.4 W`,
- * `350 mA`, `70 %`, `12 no.`), yes and no, words of a list. A text in a column of numbers that begins with `=` is a
+ * `350 mA`, `70 %`, `12 no.`) or by a name (`B`), yes and no, words of a list. A text in a column of numbers that begins with `=` is a
  * formula and returned as it is. Tags and references lose the spaces around them, other texts nothing.
  * @returns the value, `null` for an empty text; else one sentence: what was found, what is allowed, what to do.
  */
@@ -37,7 +37,8 @@ export function parseCell(column: InputColumn, text: string, context: CellContex
   const trimmed = text.trim();
   if (trimmed === '') return { ok: true, value: null };
   if (isNumeric(column)) {
-    return trimmed.startsWith('=') ? checked(column, wellFormed(trimmed), text) : parseNumber(column, trimmed, context);
+    if (trimmed.startsWith('=')) return checked(column, wellFormed(trimmed), text);
+    return suggested(column, trimmed) ?? parseNumber(column, trimmed, context);
   }
   switch (column.kind) {
     case 'boolean': return parseBoolean(trimmed);
@@ -68,6 +69,12 @@ function parseBoolean(text: string): ParsedCell {
   if (YES.has(word)) return { ok: true, value: true };
   if (NO.has(word)) return { ok: true, value: false };
   return refused(`${quoted(text)} is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.`);
+}
+
+/** The number that a name of the trade stands for, as `B` for the trip multiple of such a breaker. */
+function suggested({ suggestions, title }: InputColumn, text: string): ParsedCell | undefined {
+  const found = suggestions?.find(({ label }) => label.toLowerCase() === text.toLowerCase());
+  return found && { ok: true, value: found.value, hint: `${title} ${found.value} for ${found.label}: ${found.source}` };
 }
 
 function parseNumber(column: InputColumn, text: string, context: CellContext): ParsedCell {

@@ -78,6 +78,14 @@ export interface Solution {
   readonly solve: (own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]) => Solved;
 }
 
+/** A value that has a name of its own in the trade, which may be typed instead. */
+export interface Suggestion {
+  readonly value: number;
+  /** What is typed, in any case: `B`. */
+  readonly label: string;
+  readonly source: string;
+}
+
 interface ColumnBase {
   readonly key: string;
   /** Heading on the screen, in files and in print; the unit stands apart. */
@@ -105,6 +113,8 @@ export interface InputColumn extends ColumnBase {
   readonly max?: number;
   /** The words allowed in a `choice` column. */
   readonly choices?: readonly string[];
+  /** Usual values of a column of numbers by name; any other number may be typed as well. */
+  readonly suggestions?: readonly Suggestion[];
   /** The sheet whose rows a `reference` column names. */
   readonly to?: SheetName;
   /** The column names its row: references hold its text, and no two rows may share it. */

@@ -1,105 +1,173 @@
 import {
   faultCurrent, longestRun, loopResistancePerMetre, smallestConductor, solveRun,
-  type CandidateConductor, type RunLimits, type RunProtection, type Tap,
+  type CandidateConductor, type RunLimits, type RunProtection, type SupplyLimit, type Tap,
 } from '../../electrical/index.ts';
-import type { CellValue, Solution, Solved } from './column.ts';
-
-const number = (value: CellValue | undefined): number | null => typeof value === 'number' ? value : null;
+import type { CellValue, Path, Solution, Solved } from './column.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
 export const NO_WORKING_VOLTAGE = 'no working voltage';
 
-interface RunInputs {
+/** What is read of the run. */
+const RUN = [
+  'rail.voltage', 'rail.rated', 'rail.units', 'rail.peak', 'conductor.resistance', 'conductor.maxCurrent',
+  'pairs', 'length', 'temperature', 'basis', 'protection', 'trip', 'maxDrop',
+] as const satisfies Path[];
+
+/** What is read of each device row on it. */
+const DEVICE = [
+  'qty', 'unitDraw', 'diversity', 'distance', 'type.load', 'type.power', 'type.draw', 'type.minVoltage',
+] as const satisfies Path[];
+
+/** What is read of each conductor that it could be made of. */
+const CONDUCTOR = ['conductor', 'resistance', 'maxCurrent'] as const;
+
+/** Values by path; a number that is unknown, and every text, is `null` to `number`. */
+class Line<Key extends string> {
+  readonly #keys: readonly Key[];
+  readonly #cells: readonly CellValue[];
+
+  constructor(keys: readonly Key[], cells: readonly CellValue[]) {
+    this.#keys = keys;
+    this.#cells = cells;
+  }
+
+  value(key: Key): CellValue {
+    return this.#cells[this.#keys.indexOf(key)] ?? null;
+  }
+
+  number(key: Key): number | null {
+    const value = this.value(key);
+    return typeof value === 'number' ? value : null;
+  }
+}
+
+type RunLine = Line<(typeof RUN)[number]>;
+type DeviceLine = Line<(typeof DEVICE)[number]>;
+
+/** Without these nothing can be said of a run but which voltage its devices need. */
+interface Essentials {
   readonly supplyVolts: number;
-  readonly ohmPerKm: number;
   readonly pairs: number;
-  readonly length: number;
+  readonly lengthMetres: number;
   readonly temperature: number;
 }
 
-/** Currents and powers of the devices on a run; `null` for a device row that is not known. */
-function tapsOf(each: readonly CellValue[][], length: number, supplyVolts: number, onDemand: boolean): (Tap | null)[] {
-  return each.map(([qtyCell, drawCell, diversityCell, distanceCell, load, powerCell, typeDrawCell]) => {
-    const [qty, draw, diversity] = [number(qtyCell), number(drawCell), number(diversityCell)];
-    if (qty === null || draw === null || (onDemand && diversity === null)) return null;
-    const count = qty * (onDemand ? diversity! : 1);
-    const distanceMetres = number(distanceCell) ?? length;
-    if (load !== 'power') return { distanceMetres, amps: count * draw / 1000 };
-    // The power of the type holds unless the row has a draw of its own, which then is that at the nominal voltage.
-    const power = number(powerCell);
-    const typical = number(typeDrawCell) ?? (power === null ? null : power / supplyVolts * 1000);
-    const own = power === null || typical === null || Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
-    return { distanceMetres, watts: count * (own ? draw / 1000 * supplyVolts : power) };
-  });
+function essentials(run: RunLine): Essentials | null {
+  const [supplyVolts, pairs] = [run.number('rail.voltage'), run.number('pairs')];
+  const [lengthMetres, temperature] = [run.number('length'), run.number('temperature')];
+  if (supplyVolts === null || pairs === null || lengthMetres === null || temperature === null) return null;
+  return { supplyVolts, pairs, lengthMetres, temperature };
 }
 
-function candidates(whole: readonly CellValue[][]): { names: string[]; conductors: CandidateConductor[] } {
-  const names: string[] = [];
-  const conductors: CandidateConductor[] = [];
-  for (const [name, resistance, maxCurrent] of whole) {
-    const [ohmPerKm, maxAmps] = [number(resistance), number(maxCurrent)];
-    if (typeof name !== 'string' || ohmPerKm === null) continue;
-    names.push(name);
-    conductors.push(maxAmps === null ? { ohmPerKm } : { ohmPerKm, maxAmps });
-  }
-  return { names, conductors };
+/** Current or power of a device row, at its distance or else at the far end; `null` when it is not known. */
+function tapOf(device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, onDemand: boolean): Tap | null {
+  const [qty, draw] = [device.number('qty'), device.number('unitDraw')];
+  const diversity = onDemand ? device.number('diversity') : 1;
+  if (qty === null || draw === null || diversity === null) return null;
+  const distanceMetres = device.number('distance') ?? lengthMetres;
+  if (device.value('type.load') !== 'power') return { distanceMetres, amps: qty * diversity * draw / 1000 };
+  return { distanceMetres, watts: qty * diversity * unitPower(device, draw, supplyVolts) };
 }
 
-function limitsOf(own: readonly CellValue[], minVolts: number | null): RunLimits {
-  const [maxDrop, protectionAmps, trip, ratedAmps, units, peak] = own.slice(6).map(number);
-  const known = [protectionAmps, trip, ratedAmps, units, peak].every((value) => typeof value === 'number');
-  const protection: RunProtection | undefined = known
-    ? { protectionAmps: protectionAmps!, trip: trip!, ratedAmps: ratedAmps!, units: units!, peak: peak! } : undefined;
+/** The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. */
+function unitPower(device: DeviceLine, draw: number, supplyVolts: number): number {
+  const atNominal = draw / 1000 * supplyVolts;
+  const power = device.number('type.power');
+  if (power === null) return atNominal;
+  const typical = device.number('type.draw') ?? power / supplyVolts * 1000;
+  const isOwn = Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
+  return isOwn ? atNominal : power;
+}
+
+/** Highest voltage that a device on the run needs; `null` when none says. */
+function neededVoltage(devices: readonly DeviceLine[]): number | null {
+  const needs = devices.filter((device) => device.number('qty') !== 0)
+    .map((device) => device.number('type.minVoltage')).filter((volts) => volts !== null);
+  return needs.length === 0 ? null : Math.max(...needs);
+}
+
+/** What the run has to keep to, as far as it is known. What the conductors carry is left to the caller. */
+function limitsOf(run: RunLine, minVolts: number | null): RunLimits {
+  const maxDrop = run.number('maxDrop');
+  const protection = protectionOf(run);
   return {
-    ...(minVolts === null ? {} : { minVolts }), ...(typeof maxDrop === 'number' ? { maxDrop } : {}),
-    ...(protection === undefined ? {} : { protection }),
+    ...(minVolts === null ? {} : { minVolts }), ...(maxDrop === null ? {} : { maxDrop }),
+    ...(protection === null ? {} : { protection }),
   };
 }
 
-function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]): Solved {
-  const [supplyVolts, ohmPerKm, pairs, length, temperature] = own.slice(0, 5).map(number);
-  const needs = each.map((line) => number(line[0]) === 0 ? null : number(line[7])).filter((value) => value !== null);
-  const minVolts = needs.length === 0 ? null : Math.max(...needs);
-  const unknown: Solved = { figures: { minVoltage: minVolts }, missing: 0 };
-  if (typeof supplyVolts !== 'number' || typeof length !== 'number' || typeof temperature !== 'number' || typeof pairs !== 'number') return unknown;
-  const taps = tapsOf(each, length, supplyVolts, own[5] === 'demand');
-  const known = taps.filter((tap) => tap !== null);
-  const missing = taps.length - known.length;
-  const limits = limitsOf(own, minVolts);
-  const { names, conductors } = candidates(whole);
-  const smallest = smallestConductor({ supplyVolts, lengthMetres: length, temperature, pairs, taps: known }, limits, conductors);
-  const chosen = { minVoltage: minVolts, smallestConductor: smallest === null ? null : names[smallest]! };
-  const loopOhmPerMetre = typeof ohmPerKm === 'number' ? loopResistancePerMetre(ohmPerKm, temperature, pairs) : null;
-  if (loopOhmPerMetre === null) return { figures: chosen, missing };
-  return withConductor({ supplyVolts, ohmPerKm: ohmPerKm!, pairs, length, temperature }, loopOhmPerMetre, taps, limits, own, { figures: chosen, missing });
+function protectionOf(run: RunLine): RunProtection | null {
+  const [protectionAmps, trip] = [run.number('protection'), run.number('trip')];
+  if (protectionAmps === null) return null;
+  const supply = supplyLimit(run);
+  return { protectionAmps, ...(trip === null ? {} : { trip }), ...(supply === null ? {} : { supply }) };
 }
 
-function withConductor(
-  { supplyVolts, length }: RunInputs, loopOhmPerMetre: number, taps: readonly (Tap | null)[], limits: RunLimits,
-  own: readonly CellValue[], base: Solved,
-): Solved {
-  const known = taps.filter((tap) => tap !== null);
-  const run = { supplyVolts, loopOhmPerMetre, taps: known };
-  const [ratedAmps, units, peak] = own.slice(9).map(number);
-  const fault = typeof ratedAmps === 'number' && typeof units === 'number' && typeof peak === 'number'
-    ? faultCurrent(supplyVolts, loopOhmPerMetre, length, ratedAmps, units, peak) : null;
-  const figures = { ...base.figures, faultCurrent: fault, maxLength: longestRun(run, length, limits) };
-  const solution = solveRun(run);
-  if (!solution.working) return { ...base, figures, outcome: NO_WORKING_VOLTAGE };
+/** What limits the current that the supply gives into a short circuit; `null` when that is not known. */
+function supplyLimit(run: RunLine): SupplyLimit | null {
+  const [ratedAmps, units, peak] = [run.number('rail.rated'), run.number('rail.units'), run.number('rail.peak')];
+  return ratedAmps === null || units === null || peak === null ? null : { ratedAmps, units, peak };
+}
+
+/** Name of the conductor of highest resistance with which the run does not fail; `null` when none does. */
+function smallestName(
+  whole: readonly CellValue[][], known: Essentials, taps: readonly Tap[], limits: RunLimits,
+): string | null {
+  const names: string[] = [];
+  const candidates: CandidateConductor[] = [];
+  for (const cells of whole) {
+    const conductor = new Line(CONDUCTOR, cells);
+    const [name, ohmPerKm] = [conductor.value('conductor'), conductor.number('resistance')];
+    if (typeof name !== 'string' || ohmPerKm === null) continue;
+    const maxAmps = conductor.number('maxCurrent');
+    names.push(name);
+    candidates.push(maxAmps === null ? { ohmPerKm } : { ohmPerKm, maxAmps });
+  }
+  const place = smallestConductor({ ...known, taps }, limits, candidates);
+  return place === null ? null : names[place]!;
+}
+
+function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]): Solved {
+  const run: RunLine = new Line(RUN, own);
+  const devices: DeviceLine[] = each.map((cells) => new Line(DEVICE, cells));
+  const minVoltage = neededVoltage(devices);
+  const known = essentials(run);
+  if (known === null) return { figures: { minVoltage }, missing: 0 };
+
+  const { supplyVolts, pairs, lengthMetres, temperature } = known;
+  const allTaps = devices.map((device) => tapOf(device, known, run.value('basis') === 'demand'));
+  const taps = allTaps.filter((tap) => tap !== null);
+  const missing = allTaps.length - taps.length;
+  const limits = limitsOf(run, minVoltage);
+  const chosen = { minVoltage, smallestConductor: smallestName(whole, known, taps, limits) };
+  const ohmPerKm = run.number('conductor.resistance');
+  const loopOhmPerMetre = ohmPerKm === null ? null : loopResistancePerMetre(ohmPerKm, temperature, pairs);
+  if (loopOhmPerMetre === null) return { figures: chosen, missing };
+
+  const circuit = { supplyVolts, loopOhmPerMetre, taps };
+  const maxAmps = run.number('conductor.maxCurrent');
+  const itsLimits = maxAmps === null ? limits : { ...limits, carriesAmps: maxAmps * pairs };
+  const supply = supplyLimit(run);
+  const figures = {
+    ...chosen,
+    faultCurrent: supply === null ? null
+      : faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, supply.ratedAmps, supply.units, supply.peak),
+    maxLength: longestRun(circuit, lengthMetres, itsLimits),
+  };
+  const solution = solveRun(circuit);
+  if (!solution.working) return { figures, missing, outcome: NO_WORKING_VOLTAGE };
   let next = 0;
   return {
-    ...base,
     figures: { ...figures, current: solution.currentAmps, drop: solution.dropVolts, endVoltage: solution.endVolts },
-    each: { terminalVoltage: taps.map((tap) => tap === null ? null : solution.tapVolts[next++]!) },
+    each: { terminalVoltage: allTaps.map((tap) => tap === null ? null : solution.tapVolts[next++]!) },
+    missing,
   };
 }
 
 /** Volt drop, voltages, fault current, longest run and smallest conductor of a run with its devices. */
 export const runSolution: Solution = {
   from: 'devices', by: 'run',
-  of: ['rail.voltage', 'conductor.resistance', 'pairs', 'length', 'temperature', 'basis', 'maxDrop', 'protection', 'trip', 'rail.rated', 'rail.units', 'rail.peak'],
-  each: ['qty', 'unitDraw', 'diversity', 'distance', 'type.load', 'type.power', 'type.draw', 'type.minVoltage'],
-  whole: { sheet: 'conductors', of: ['conductor', 'resistance', 'maxCurrent'] },
+  of: RUN, each: DEVICE, whole: { sheet: 'conductors', of: CONDUCTOR },
   gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'faultCurrent', 'maxLength', 'smallestConductor'],
   givesEach: ['terminalVoltage'],
   solve,

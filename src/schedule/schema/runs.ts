@@ -1,11 +1,14 @@
-import { loadingRatio } from '../../electrical/index.ts';
-import type { Sheet } from './column.ts';
+import { loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
+import type { Sheet, Suggestion } from './column.ts';
 import { runSolution } from './run-solution.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
 const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end';
 const CIRCUIT = 'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
+
+const TRIPS: readonly Suggestion[] = TRIP_CHARACTERISTICS.map(({ name, multiple, withinSeconds, source }) =>
+  ({ value: multiple, label: name, source: `${source}; within ${withinSeconds} s` }));
 
 /** The outgoing field cables. */
 export const runs: Sheet = {
@@ -25,7 +28,11 @@ export const runs: Sheet = {
     { role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120, default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C' },
     { role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'], default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.' },
     { role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.' },
-    { role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1, help: 'Multiple of the rating that makes the protection act at once.', source: 'upper end of characteristic B, IEC 60898-1' },
+    {
+      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1, suggestions: TRIPS,
+      help: 'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.',
+      source: 'upper end of characteristic B, IEC 60898-1',
+    },
     { role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', above: 0, max: 1, default: 0.05, help: 'Share of the voltage that may be lost on the run.', source: '5 % as BS 7671, appendix 12, for uses other than lighting' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power', source: CIRCUIT } },
@@ -34,8 +41,8 @@ export const runs: Sheet = {
     { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT } },
     { role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', decimals: 1, help: 'Highest voltage that a device on it needs.', solved: { of: [], words: 'highest of the least voltages of its devices’ types', source: 'the makers’ data, as entered for the types' } },
     { role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2, help: 'Current of a short circuit at the far end.', solved: { of: ['rail.voltage', 'conductor.resistance', 'temperature', 'pairs', 'length', 'rail.rated', 'rail.units', 'rail.peak'], words: `the less of {rail.voltage} ÷ (${LOOP} × {length}) and {rail.rated} × {rail.units} × {rail.peak}`, source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source' } },
-    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', decimals: 1, help: 'Longest that the run may be.', whenPartial: '≤', solved: { of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `{length} scaled with all distances until one is just met: ${LIMITS}`, source: CIRCUIT } },
-    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.', solved: { of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}, and carries current and protection`, source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop' } },
+    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', decimals: 1, help: 'Longest that the run may be.', whenPartial: '≤', solved: { of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`, source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1` } },
+    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.', solved: { of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`, source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop' } },
     { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this run say.' },
   ],
 };
