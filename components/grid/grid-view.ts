@@ -108,6 +108,16 @@ export class GridView implements SettingsSource {
     this.#headings.draw(model);
   }
 
+  /** Shows another document, as when a file is opened: nothing is remembered of the one before. */
+  restart(model: GridModel): void {
+    this.show(model);
+    this.#kept.clear();
+    this.widths = this.#measure(model);
+    this.hot.render();
+    this.hot.scrollViewportTo({ row: 0, col: 0 });
+    this.#headings.draw(model);
+  }
+
   /** Shows what an action has changed. The selection stays on its rows. */
   refresh(model: GridModel): void {
     this.#renderer.forget();

@@ -5,14 +5,20 @@ import { theme } from './theme.styles.ts';
 
 const cells = css`
   .handsontable td, .handsontable th { font-variant-numeric: tabular-nums lining-nums; }
+  /* The host draws the frame. */
+  .handsontable .ht_master .wtHolder { box-shadow: none !important; }
+  .handsontable tr > th:first-child { border-inline-start-width: 0; }
   .handsontable td { white-space: nowrap; text-overflow: ellipsis; }
   .handsontable td.number { text-align: end; }
   .handsontable td.own { color: var(--elv-ink); }
   .handsontable td.default { color: var(--elv-ink-default); }
   .handsontable td.default.number, .handsontable td.default.listed { font-style: italic; }
-  .handsontable td.computed { color: var(--elv-ink-computed); background-color: color-mix(in srgb, var(--elv-surface) 70%, var(--elv-surface-raised)); }
-  .handsontable td.heading { color: transparent; background-color: var(--elv-surface); overflow: hidden; border-inline-color: transparent; text-overflow: clip; }
-  .handsontable td.blank { background-color: var(--elv-surface-raised); }
+  .handsontable td.computed { color: var(--elv-ink-computed); --tint: color-mix(in srgb, var(--elv-surface) 75%, var(--elv-surface-raised)); }
+  .handsontable td.heading { color: transparent; --tint: var(--elv-surface); overflow: hidden; border-inline-color: transparent; }
+  .handsontable td.computed, .handsontable td.heading {
+    --ht-row-cell-odd-background-color: var(--tint);
+    --ht-row-cell-even-background-color: var(--tint);
+  }
   .handsontable td.judged .mark { margin-inline-end: 0.4em; vertical-align: -0.06em; }
   .handsontable td.judged.over, .handsontable td.judged.near { font-weight: 600; }
   .handsontable td.over { color: var(--elv-over); }
@@ -78,7 +84,9 @@ const headings = css`
     white-space: nowrap;
     overflow: hidden;
   }
-  .group b { font-weight: 650; min-inline-size: 3.5em; }
+  .group b { font-weight: 650; min-inline-size: 3.4em; }
+  .group .purpose { min-inline-size: 5.6em; }
+  .group .purpose:empty { display: none; }
   .group .quiet { color: var(--elv-ink-default); }
   .group .gauge { flex: none; inline-size: 8.5em; }
   .group .rows { margin-inline-start: auto; }

@@ -238,12 +238,13 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   }
 
   #follow(): (() => void) | undefined {
-    return this.schedule?.subscribe(() => {
+    return this.schedule?.subscribe(({ touched }) => {
       const view = this.#view;
       const { sheet, grouping } = view?.model ?? {};
       // A property that waits to be shown brings the action with it.
       if (view === undefined || sheet !== this.sheet || grouping !== (sheet === 'devices' ? this.grouping : 'entered')) return;
-      view.refresh(this.#model(view.model)!);
+      if (touched.all) view.restart(this.#model()!);
+      else view.refresh(this.#model(view.model)!);
       this.#selectionChanged();
     });
   }

@@ -26,7 +26,7 @@ export const theme = css`
     --ht-gap-size: 4px;
     --ht-icon-size: 12px;
     --ht-table-transition: 0s;
-    --ht-border-radius: var(--elv-radius);
+    --ht-border-radius: 0;
     --ht-cell-horizontal-padding: 7px;
     --ht-cell-vertical-padding: 3px;
     --ht-cell-horizontal-border-color: color-mix(in srgb, var(--elv-line) 55%, transparent);

@@ -120,6 +120,23 @@ describe('typing', () => {
     expect(messages.at(-1)!.tone).toBe('refused');
   });
 
+  test('Ctrl+Enter takes a text for every selected cell, as one action', async () => {
+    const { grid, schedule, messages } = await mountGrid(sample());
+    await userEvent.click(cellAt(grid, 0, COLUMN.qty));
+    await userEvent.keyboard('{Shift>}{ArrowDown}{ArrowDown}{/Shift}12{Control>}{Enter}{/Control}');
+    expect(schedule.document.rows('devices').map(({ cells }) => cells.qty)).toEqual([12, 12, 12, 3]);
+    expect(messages.at(-1)!.text).toBe('3 cells changed.');
+    schedule.undo();
+    expect(schedule.document.rows('devices').map(({ cells }) => cells.qty)).toEqual([2, 4, 1, 3]);
+  });
+
+  test('a note of several lines', async () => {
+    const { grid, schedule } = await mountGrid(sample());
+    await userEvent.click(cellAt(grid, 0, COLUMN.note));
+    await userEvent.keyboard('first{Alt>}{Enter}{/Alt}second{Enter}');
+    expect(schedule.document.rows('devices')[0]!.cells.note).toBe('first\nsecond');
+  });
+
   test('a decimal comma is read and shown where the language has one', async () => {
     const { grid, schedule } = await mountGrid(sample(), { locale: 'de' });
     await userEvent.click(cellAt(grid, 0, COLUMN.distance));

@@ -80,6 +80,30 @@ describe('life of the element', () => {
     expect(messages).toEqual([]);
   });
 
+  test('an empty sheet is shown with its blank line, and read-only with none', async () => {
+    const { grid, schedule } = await mountGrid({ details: {}, sheets: {} });
+    await userEvent.click(cellAt(grid, 0, COLUMN.area));
+    await userEvent.keyboard('Hall{Enter}');
+    expect(schedule.document.rows('devices')[0]!.cells).toEqual({ area: 'Hall' });
+    const shown = await mountGrid({ details: {}, sheets: {} }, { readonly: true, height: 200 });
+    expect(() => cellAt(shown.grid, 0, 0)).toThrow();
+    shown.schedule.load(sample(), 'Opening');
+    await frame();
+    expect(textsOf(shown.grid, [COLUMN.ref], [0, 3])).toEqual([['D1'], ['D4']]);
+  });
+
+  test('columns are as wide as the texts of the document that is opened', async () => {
+    const { grid, schedule } = await mountGrid(sample());
+    const widthOf = (): number => grid.renderRoot.querySelectorAll<HTMLElement>('.ht_clone_top thead th')[2]!.offsetWidth;
+    const before = widthOf();
+    schedule.load({ details: {}, sheets: { devices: [{ area: 'Boat house, upper floor' }] } }, 'Opening');
+    await frame();
+    expect(widthOf()).toBeGreaterThan(before + 40);
+    schedule.undo();
+    await frame();
+    expect(widthOf()).toBe(before);
+  });
+
   test('two grids on a page do not disturb each other', async () => {
     const [one, other] = [await mountGrid(sample(), { height: 250 }), await mountGrid(sample(), { height: 250 })];
     await userEvent.click(cellAt(one.grid, 0, COLUMN.qty));

@@ -6,6 +6,9 @@ import { inputAt, type GridModel } from '../grid-model.ts';
 import { headingText } from './heading-text.ts';
 import { cellLook, openFindings, worstOf } from './cell-look.ts';
 
+/** Texts of more signs than this may be cut off, and are shown whole under the pointer. */
+const LONG = 16;
+
 /** What the renderer reads; `model` changes, `readonly` with it. */
 export interface RenderSource {
   readonly model: GridModel;
@@ -67,7 +70,7 @@ export function cellRenderer(source: RenderSource): { draw: Handsontable.rendere
     if (look.description !== '') {
       cell.setAttribute('aria-description', look.description);
       cell.title = look.description;
-    }
+    } else if (look.text.length > LONG) cell.title = look.text;
     if (look.status === undefined) {
       if (cell.childNodes.length === 1 && cell.firstChild instanceof Text) cell.firstChild.data = look.text;
       else cell.replaceChildren(look.text);

@@ -26,7 +26,7 @@ export function columnWidths(model: GridModel, font: string, size: number): numb
   const step = Math.max(1, Math.floor(model.lines.length / SAMPLE));
   const ids = model.lines.map((_line, index) => (index % step === 0 ? idAt(model, index) : -1)).filter((id) => id >= 0);
   return model.columns.map((column) => {
-    const texts = ids.map((id) => cellLook(model, id, column, []).text);
+    const texts = ids.map((id) => cellLook(model, id, column, []).text).filter((text) => text !== '');
     const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
     const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = column.role === 'computed' && column.status === true ? ROOM + 1.9 : ROOM;

@@ -63,7 +63,7 @@ export class HeadingLayer {
     const { title, purpose, sentence, rows, loading, target, status } = groupFigures(this.#model!, line);
     render(html`
       <b>${title}</b>
-      <span class="quiet">${purpose}</span>
+      <span class="quiet purpose">${purpose}</span>
       ${loading === null && status === undefined ? nothing : html`<span class="gauge">${loadingBar(loading, target, status ?? 'note')}</span>`}
       <span class="sentence">${sentence}</span>
       ${status === undefined ? nothing : statusMark(status)}
