@@ -43,9 +43,9 @@ export class CellExplanation extends LitElement {
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
         <span class="quiet">of ${rowName(schedule, place)}</span>
         ${explanation === undefined ? nothing : reckoning(explanation)}</p>
-      ${this.#findings(place)}
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">Source: ${explanation.source}</span></p>`}
+      ${this.#findings(place)}
     </div>`;
   }
 
@@ -78,7 +78,7 @@ export class CellExplanation extends LitElement {
     }
     const nameOf = (part: Part) => isTotal ? rowName(this.schedule!, part) : part.label;
     const go = (part: Part) => () => { this.dispatchEvent(new GoToEvent(part)); };
-    return html`${present.slice(0, PARTS_SHOWN).map((part) => html`<button type="button" class="part" @click=${go(part)}>
+    return html`${present.slice(0, PARTS_SHOWN).map((part) => html`<button type="button" class="part english" @click=${go(part)}>
         ${nameOf(part)} <b>${part.text}</b></button>`)}
       ${present.length > PARTS_SHOWN ? html`<span class="quiet">and ${present.length - PARTS_SHOWN} more</span>` : nothing}`;
   }
@@ -86,7 +86,7 @@ export class CellExplanation extends LitElement {
   #findings({ sheet, id, key }: Place): TemplateResult | typeof nothing {
     const found = this.schedule!.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
     if (found.length === 0) return nothing;
-    return html`${found.map(({ severity, message }) => html`<p class="found">${markShape(severity)} ${message}</p>`)}`;
+    return html`${found.map(({ severity, message }) => html`<p class="found">${markShape(severity)} <span class="english">${message}</span></p>`)}`;
   }
 }
 

@@ -27,4 +27,10 @@ export const styles = css`
     .preparedBy { border-inline-start: 0; }
     .remarks { grid-column: span 2; }
   }
+  @container (inline-size < 560px) {
+    .block { grid-template-columns: 1fr 1fr; }
+    .block .project { grid-column: 1 / -1; }
+    .block .remarks { grid-column: auto; }
+    .block label { border: 0; border-block-end: 1px solid var(--elv-line); }
+  }
 `;

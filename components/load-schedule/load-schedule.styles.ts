@@ -47,7 +47,7 @@ export const styles = css`
     place-items: center;
     border: 2px dashed var(--elv-accent);
     border-radius: calc(var(--elv-radius) + 3px);
-    background: color-mix(in srgb, var(--elv-surface-raised) 88%, transparent);
+    background: color-mix(in srgb, var(--elv-surface-raised) 95%, transparent);
     color: var(--elv-accent);
     font-size: 1.2em;
     font-weight: 600;
@@ -88,6 +88,11 @@ export const styles = css`
       overflow-y: auto;
     }
     elv-schedule-panel { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); overflow: visible; }
+  }
+  @container (inline-size < 560px) {
+    .header { flex-wrap: wrap; }
+    .header elv-details-strip { flex-basis: 100%; }
+    .commands { flex: 1; justify-content: end; border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }
   }
   @media (prefers-reduced-motion: no-preference) {
     button { transition: background-color 0.1s; }

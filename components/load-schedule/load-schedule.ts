@@ -1,25 +1,19 @@
-import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
-import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, SCHEMA, SHEET_NAMES, tagOf, type SheetName } from '../../src/schedule/index.ts';
-import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import { html, nothing, type TemplateResult } from 'lit';
+import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
+    if (details.length === 0) return;
+    this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
 import type { MessageEvent } from '../grid/events.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
-import type { Message, Offer } from '../sheet-view/notices.ts';
+import type { Message } from '../sheet-view/notices.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
 import { COMMANDS, isRowCommand } from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
-import { ElvChangeEvent, type ElvProblem } from './events.ts';
-import type { NamedText } from './files.ts';
 import { keyPopover } from './key-popover.ts';
 import { styles } from './load-schedule.styles.ts';
-import { localeOf } from './locale-of.ts';
 import { keyAction } from './own-keys.ts';
-import { readSheetFile } from './read-file.ts';
-import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
-import { ScheduleHolder } from './schedule-holder.ts';
+import { ScheduleElement } from './schedule-element.ts';
 
 /** Parts in which Ctrl+Z is theirs. */
 const OWN_UNDO = 'input, textarea, elv-schedule-grid';
@@ -32,6 +26,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @attr {string} license-key - Key of the grid library; without it the element says what is needed and shows the rest.
  * @attr {string} src - Address of a schedule file to show.
  * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
+ * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
  * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing.
  *
  * @fires elv-change - A person changed the schedule.
@@ -61,151 +56,26 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @cssprop --elv-incomplete - Colour of «incomplete».
  * @cssprop --elv-ok - Colour of «within limits».
  */
-export class LoadScheduleElement extends LitElement implements FilesHost {
+export class LoadScheduleElement extends ScheduleElement {
   static override styles = [tokens, controls, statusMarkStyles, styles];
-  static override properties = {
-    schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
-    licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
-    readonly: { type: Boolean, reflect: true },
-    sheet: { state: true }, grouping: { state: true }, message: { state: true }, panelOpen: { state: true },
-    locale: { state: true },
-  };
+  static override properties = { grouping: { state: true }, panelOpen: { state: true } };
 
-  /** Key of the grid library. */
-  declare licenseKey: string | null;
-  /** Address of the schedule file to show. */
-  declare src: string | null;
-  /** Address of the schedule file that an empty element offers. */
-  declare demoSrc: string | null;
-  /** Whether a person may only look. */
-  declare readonly: boolean;
-  declare protected sheet: SheetName;
   declare protected grouping: Grouping;
-  declare protected message: Message | undefined;
   declare protected panelOpen: boolean;
-  declare protected locale: string;
-  readonly #holder = new ScheduleHolder(this, (event, byPerson) => { this.#told(event, byPerson); });
-  readonly #files = new ScheduleFiles(this, this.#holder);
-  readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.readonly);
-  /** What is offered beside the message of the action that is just being told. */
-  #offer: Offer | undefined;
+  readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
   constructor() {
     super();
-    this.licenseKey = this.src = this.demoSrc = null;
-    this.readonly = false;
-    this.sheet = 'devices';
     this.grouping = 'entered';
     this.panelOpen = true;
-    this.locale = 'en';
-  }
-
-  static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, 'lang'];
-  }
-
-  override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
-    super.attributeChangedCallback(name, before, now);
-    if (name === 'lang' && this.isConnected) this.locale = localeOf(this);
-  }
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.locale = localeOf(this);
-    void this.#files.resume();
-  }
-
-  /** Moving in the page by `moveBefore` needs nothing to be done. */
-  connectedMoveCallback(): void { /* everything stays alive */ }
-
-  /** The schedule that is shown. Putting another in leaves nothing to undo, and is silent. */
-  get schedule(): LoadSchedule {
-    return this.#holder.schedule;
-  }
-
-  set schedule(schedule: LoadSchedule) {
-    this.#holder.replace(schedule, false);
-  }
-
-  /** The schedule as the text of its file. A text that cannot be read changes nothing, and its problems are shown. */
-  get value(): string {
-    return writeSchedule(this.schedule.content());
-  }
-
-  set value(text: string) {
-    this.#files.startText('The value', text);
-  }
-
-  /** The schedule as the object that its file holds, for `JSON.stringify`. */
-  toJSON(): unknown {
-    return JSON.parse(this.value);
-  }
-
-  /**
-   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action.
-   * @returns what is wrong with the file; nothing when it was read.
-   */
-  openFile(file: File | NamedText): Promise<readonly ElvProblem[]> {
-    return this.#files.open(file, false);
-  }
-
-  /**
-   * Reads a CSV text, whose rows replace those of its sheet; one action to undo.
-   * @param sheet the sheet that it holds; by default the one whose headings it has.
-   * @returns what is wrong with the text; nothing when it was read.
-   */
-  importCsv(text: string, sheet?: SheetName): readonly ElvProblem[] {
-    const name = 'CSV';
-    return this.#files.take(name, readSheetFile({ name, text }, this.schedule, sheet), false);
-  }
-
-  /** A sheet as CSV text, with its computed columns. */
-  exportCsv(sheet: SheetName): string {
-    return writeCsv(this.schedule, sheet);
-  }
-
-  /**
-   * Shows and selects a cell.
-   * @param row its number in the sheet, from 1, or its tag.
-   * @returns whether there is such a row.
-   */
-  async select(sheet: SheetName, row: number | string, key: string): Promise<boolean> {
-    columnOf(sheet, key);
-    const rows = this.schedule.rows(sheet);
-    const found = typeof row === 'number' ? rows[row - 1] : rows.find((each) => tagOf(sheet, each) === row);
-    if (found !== undefined) await this.#goTo({ sheet, id: found.id, key });
-    return found !== undefined;
-  }
-
-  /** Takes the last action back. @returns its name. */
-  undo(): string | undefined {
-    return this.#holder.quietly(() => this.schedule.undo());
-  }
-
-  /** Does the last action that was taken back again. @returns its name. */
-  redo(): string | undefined {
-    return this.#holder.quietly(() => this.schedule.redo());
-  }
-
-  /** @ignore Tells the person what happened. */
-  say(message: Message): void {
-    this.message = message;
-  }
-
-  /** @ignore Shows another sheet. */
-  showSheet(sheet: SheetName): void {
-    this.sheet = sheet;
-  }
-
-  protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('src') && this.src !== null && this.src !== '') void this.#files.startFrom(this.src);
   }
 
   override render(): TemplateResult {
-    const { schedule, readonly } = this;
-    const { revision } = this.#holder;
+    const { schedule } = this;
+    const readonly = this.locked;
+    const { revision } = this.holder;
     return html`<div class="element" lang="en" @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
       @elv-message=${this.#onMessage}>
@@ -226,7 +96,7 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
         </div>
         <elv-sheet-view role="tabpanel" aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .locale=${this.locale}
-          .message=${this.#shownMessage} .refusal=${this.#files.refusal} ?demo=${this.demoSrc !== null}>
+          .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
@@ -239,27 +109,19 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
   }
 
   get #shownMessage(): Message | undefined {
-    const { waitingFor } = this.#files;
+    const { waitingFor } = this.files;
     if (waitingFor !== '') return { text: `Reading ${waitingFor} …`, tone: 'info' };
-    return this.readonly && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
+    return this.locked && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
   }
 
-  #told({ label, cause }: ScheduleEvent, byPerson: boolean): void {
-    const words = { act: label, load: label, undo: `Undone: ${label}`, redo: `Redone: ${label}` };
-    this.#offer = cause === 'undo' ? 'redo' : 'undo';
-    queueMicrotask(() => { this.#offer = undefined; });
-    this.message = { text: words[cause], tone: 'info', offers: [this.#offer] };
-    if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
-  }
-
-  async #goTo(place: Place): Promise<void> {
+  protected override async goTo(place: Place): Promise<void> {
     this.showSheet(place.sheet);
     await this.updateComplete;
     await this.#view.goTo(place);
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
-    for (const file of files) if ((await this.#files.open(file, true)).length > 0) return;
+    for (const file of files) if ((await this.files.open(file, true)).length > 0) return;
   }
 
   get #view(): SheetView {
@@ -268,15 +130,15 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
 
   #do(command: AskedCommand): void {
     if (command === 'dismiss') {
-      this.#files.dismiss();
+      this.files.dismiss();
       return;
     }
-    if (this.readonly && (command === 'loadDemo' || command === 'keepBoth' || COMMANDS[command].changes)) return;
-    if (command === 'keepBoth') this.#files.keepBoth();
-    else if (command === 'loadDemo') void this.#files.openFrom(this.demoSrc!);
+    if (this.locked && (command === 'loadDemo' || command === 'keepBoth' || COMMANDS[command].changes)) return;
+    if (command === 'keepBoth') this.files.keepBoth();
+    else if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
-    else if (command === 'save') this.#files.save();
-    else if (command === 'csvOut') this.#files.saveCsv(this.sheet);
+    else if (command === 'save') this.files.save();
+    else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'undo' || command === 'redo') this.schedule[command]();
     else this.#chooseFile(command === 'csvIn' ? this.sheet : undefined);
   }
@@ -291,12 +153,12 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
 
   readonly #onFile = (event: Event): void => {
     const file = (event.currentTarget as HTMLInputElement).files?.[0];
-    if (file !== undefined) void this.#files.open(file, true, this.#csvFor);
+    if (file !== undefined) void this.files.open(file, true, this.#csvFor);
   };
 
   readonly #onCommand = (event: CommandEvent): void => { this.#do(event.command); };
 
-  readonly #onGoTo = (event: GoToEvent): void => { void this.#goTo(event.place); };
+  readonly #onGoTo = (event: GoToEvent): void => { void this.goTo(event.place); };
 
   readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.showSheet(event.sheet); };
 
@@ -304,17 +166,17 @@ export class LoadScheduleElement extends LitElement implements FilesHost {
 
   readonly #onMessage = ({ text, tone, undoable, details }: MessageEvent): void => {
     // What the grid says of an action of this moment says more than its name, and offers the same.
-    const offer = this.#offer ?? (undoable ? 'undo' : undefined);
+    const offer = this.offer ?? (undoable ? 'undo' : undefined);
     this.message = { text, tone, offers: offer === undefined ? [] : [offer] };
-    if (details.length > 0) this.#files.refuse({ title: text, problems: details.map((message) => ({ message })) });
+    if (details.length > 0) this.files.refuse({ title: text, problems: details.map((message) => ({ message })), passing: true });
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const action = keyAction(event);
     if (event.defaultPrevented || action === undefined) return;
     // A field takes back what is typed in it, and the grid, which hears of keys after this, sees to its own.
-    const path = event.composedPath();
-    if ((action === 'undo' || action === 'redo') && path.some((each) => each instanceof Element && each.matches(OWN_UNDO))) return;
+    const inOwn = event.composedPath().some((each) => each instanceof Element && each.matches(OWN_UNDO));
+    if (inOwn && (action === 'undo' || action === 'redo')) return;
     event.preventDefault();
     if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
     else if (action === 'nextSheet' || action === 'previousSheet') {

@@ -9,11 +9,12 @@ export const SEVERITY_TITLES: Readonly<Record<Severity, string>> = {
   over: 'Over', near: 'Near the limit', incomplete: 'Incomplete', note: 'Notes',
 };
 
-function findingLine({ severity, sheet, id, key, tag, row, message }: Finding): TemplateResult {
+function findingLine({ severity, sheet, id, key, tag, row, message, accepted }: Finding): TemplateResult {
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
   const where = `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}`;
   return html`<li><button type="button" class="finding" title=${where} @click=${go}>
-    ${markShape(severity)}<span>${withTag(message, tag)}</span>
+    ${markShape(severity)}<span class="english">${withTag(message, tag)}${accepted === undefined ? nothing
+      : html` <span class="quiet">Accepted by ${accepted.name}: ${accepted.reason}</span>`}</span>
   </button></li>`;
 }
 

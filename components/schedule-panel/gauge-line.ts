@@ -9,7 +9,7 @@ export function gaugeLine({ sheet, id, key, tag, about, loading, target, status,
   return html`<li><button type="button" class="gauge" @click=${go}>
     <span class="head"><b>${tag}</b>${about === '' ? nothing : html` <span class="quiet about">${about}</span>`}${statusMark(status)}</span>
     ${loadingBar(loading, target, status)}
-    <span class="sentence">${sentence}</span>
+    <span class="sentence english">${sentence}</span>
   </button></li>`;
 }
 
@@ -28,6 +28,6 @@ export const gaugeLineStyles = css`
   .gauge b { flex: none; max-inline-size: 45%; font-weight: 600; overflow-wrap: anywhere; }
   .gauge .about { flex: 0 1 auto; min-inline-size: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .gauge .status { flex: none; margin-inline-start: auto; font-size: 0.9em; }
-  .gauge .sentence { font-size: 0.9em; color: var(--elv-ink-default); }
+  .gauge .sentence { justify-self: start; font-size: 0.9em; color: var(--elv-ink-default); }
   .gauge:focus-visible { outline-offset: -3px; }
 `;

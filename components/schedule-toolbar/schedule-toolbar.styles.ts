@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 export const styles = css`
-  .tools { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 14px; padding: 4px 6px; }
+  .tools { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 14px; min-block-size: 39px; padding: 4px 6px; }
   .group { display: flex; align-items: center; gap: 1px; }
   .gap { inline-size: 8px; }
   .end { margin-inline-start: auto; }

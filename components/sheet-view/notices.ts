@@ -20,6 +20,8 @@ export interface Refusal {
   /** One sentence: what was refused, and that nothing changed. */
   readonly title: string;
   readonly problems: readonly ElvProblem[];
+  /** The next action puts it away: it was about what was being entered. */
+  readonly passing?: true;
 }
 
 /**

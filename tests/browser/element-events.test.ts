@@ -87,3 +87,32 @@ test('a read-only element offers nothing that changes the schedule', async () =>
   await userEvent.keyboard('5{Enter}{Control>}z{/Control}{Delete}');
   expect(element.value).toBe(before);
 });
+
+test('a form is given the schedule, and resetting it takes everything back', async () => {
+  const element = await mountElement({ content: sample(), attributes: { name: 'schedule' } });
+  const form = document.createElement('form');
+  document.body.append(form);
+  form.append(element);
+  const before = element.value;
+  await element.select('devices', 'D1', 'qty');
+  await userEvent.keyboard('5{Enter}');
+  expect(new FormData(form).getAll('schedule')).toEqual([element.value]);
+  expect(element.value).not.toBe(before);
+  form.reset();
+  expect(element.value).toBe(before);
+  document.body.append(element);
+  expect(new FormData(form).has('schedule')).toBe(false);
+  form.remove();
+});
+
+test('in a disabled fieldset nothing can be changed', async () => {
+  const element = await mountElement({ content: sample() });
+  const fieldset = document.createElement('fieldset');
+  document.body.append(fieldset);
+  fieldset.append(element);
+  fieldset.disabled = true;
+  await expect.poll(() => (part(element, '[data-command=insertBelow]') as HTMLButtonElement).disabled).toBe(true);
+  fieldset.disabled = false;
+  await expect.poll(() => (part(element, '[data-command=insertBelow]') as HTMLButtonElement).disabled).toBe(false);
+  fieldset.remove();
+});

@@ -1,4 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import type { ScheduleGrid } from '../../components/grid/index.ts';
 import type { ElvErrorEvent, ElvLoadEvent } from '../../components/load-schedule/events.ts';
 import { SHEET_NAMES } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
@@ -135,4 +137,16 @@ test('saving hands over the file under the name of the panel, and it reads back 
   expect(await saved[0]!.blob.text()).toBe(element.value);
   expect(await saved[1]!.blob.text()).toBe(element.exportCsv('devices'));
   expect(await element.openFile({ name: 'back.json', text: element.value })).toEqual([]);
+});
+
+test('a paste that is refused is listed value by value, until the next action', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 'D1', 'qty');
+  (part(element, 'elv-schedule-grid') as ScheduleGrid).pasteText('two\nthree\n');
+  await expect.poll(() => parts(element, '.problems li').length).toBe(2);
+  expect(element.schedule.undoLabel).toBeUndefined();
+  expect(said(element)).not.toBe('');
+  await element.select('devices', 'D1', 'qty');
+  await userEvent.keyboard('5{Enter}');
+  await expect.poll(() => part(element, '.problems')).toBeNull();
 });
