@@ -1,8 +1,8 @@
-import { explain, Touched, Workbook, type Explanation } from './engine/index.ts';
+import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
 import { Findings, type Finding, type Severity } from './findings/index.ts';
 import {
-  columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
-  type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
+  acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
+  withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
 } from './schedule/index.ts';
 
 /** Something happened to a schedule. */
@@ -102,6 +102,14 @@ export class LoadSchedule {
   }
 
   /**
+   * How many more of the same an output takes, or a supply or branch of a device type.
+   * @returns `undefined` where that is not known, or no such question.
+   */
+  room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
+    return roomIn(this.document, this.#book, sheet, id, typeId);
+  }
+
+  /**
    * Reads a formula that a person typed.
    * @returns the value for the cell, or a sentence that says what is wrong with it.
    */
@@ -127,6 +135,19 @@ export class LoadSchedule {
     this.#book.prepare();
     const inverse = this.#history.act(label, changes);
     this.#follow(label, 'act', changes, inverse);
+  }
+
+  /**
+   * Accepts a finding as it is now, as one action; when it grows worse it is open again.
+   * @param by who accepts it, why, and the date as YYYY-MM-DD.
+   */
+  accept(finding: Finding, by: Pick<Acceptance, 'reason' | 'name' | 'date'>): void {
+    this.act('Acceptance of a finding', acceptFinding(this.document, finding, by));
+  }
+
+  /** Takes the acceptance of a finding back, as one action. */
+  withdraw(finding: Finding): void {
+    this.act('Withdrawal of an acceptance', withdrawAcceptance(this.document, finding));
   }
 
   /** Takes the last action back. @returns its label, or `undefined` when there is none. */

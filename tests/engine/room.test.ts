@@ -1,0 +1,102 @@
+import { describe, expect, test } from 'vitest';
+import { idAt, scheduleOf } from '../support/schedules.ts';
+import type { Cells } from '../../src/schedule/index.ts';
+
+const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
+
+function output(cells: Cells, contact: Cells = CONTACT) {
+  const schedule = scheduleOf({ contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', ...cells }] });
+  return schedule.room('outputs', idAt(schedule, 'outputs'));
+}
+
+describe('room on an output, by hand', () => {
+  test.each<{ why: string; cells: Cells; contact?: Cells; count: number | null; within: number | null; sentence: string }>([
+    {
+      // 230 W at 230 V is 1 A each: 4 A of 10 A, 8 A to the target.
+      why: 'steady current', cells: { qty: 4, power: 230 }, contact: { contact: 'relay', lamp: 10 }, count: 6, within: 4,
+      sentence: 'Room for 6 more of this load before the rating, 4 before the target. Its inrush is not known and not reckoned with.',
+    },
+    {
+      // 4 × 30 A of 165 A: 45 A left, room for one.
+      why: 'inrush, the smaller', cells: { qty: 4, power: 230, inrush: 30 }, count: 1, within: 1,
+      sentence: 'Room for 1 more of this load before the inrush that the contact may make.',
+    },
+    {
+      // 7 A of 10 A: 3 before the rating, 1 before the target; 7 × 5 A of 165 A leave 26.
+      why: 'steady current, the smaller', cells: { qty: 7, power: 230, inrush: 5 }, count: 3, within: 1,
+      sentence: 'Room for 3 more of this load before the rating, 1 before the target.',
+    },
+    {
+      why: 'exactly up to the rating, in spite of rounding', cells: { qty: 7, power: 23, target: 1, inrush: 0 }, contact: { ...CONTACT, lamp: 1 },
+      count: 3, within: 3, sentence: 'Room for 3 more of this load before the rating.',
+    },
+    { why: 'beyond the target', cells: { qty: 9, power: 230, inrush: 1 }, count: 1, within: 0, sentence: 'Room for 1 more of this load before the rating, none before the target.' },
+    { why: 'beyond the rating', cells: { qty: 11, power: 230, inrush: 1 }, count: 0, within: 0, sentence: 'Room for no more of this load before the rating.' },
+    { why: 'none yet', cells: { qty: 0, power: 230, inrush: 1 }, count: 10, within: 8, sentence: 'Room for 10 more of this load before the rating, 8 before the target.' },
+    { why: 'a load that takes nothing', cells: { qty: 1, power: 0, inrush: 0 }, count: null, within: null, sentence: 'One more of this load takes nothing: any number fits.' },
+  ])('$why', ({ cells, contact, count, within, sentence }) => {
+    expect(output(cells, contact)).toEqual({ count, withinTarget: within, sentence });
+  });
+
+  test('is not known without power or rating', () => {
+    expect(output({ qty: 4 })).toBeUndefined();
+    expect(output({ qty: 4, power: 230 }, { contact: 'relay', resistive: 16 })).toBeUndefined();
+  });
+});
+
+describe('room for devices of a type, by hand', () => {
+  const types = [
+    { type: 'driver', power: 12, diversity: 0.8 }, { type: 'switch', draw: 100, points: 3 }, { type: 'unknown' },
+    { type: 'passive', draw: 0, points: 0 },
+  ];
+  const schedule = scheduleOf({
+    types,
+    // 4 A of 10 A; a driver takes 0.5 A × 0.8: 10 to the target of 8 A, 15 to 10 A, 7 to a fuse of 7 A.
+    supplies: [
+      { rail: 'A', rated: 10 }, { rail: 'B', rated: 10, fuse: 7 }, { rail: 'C', rated: 10 }, { rail: 'D' },
+      { rail: 'E', rated: 10, fullUpTo: 50, lessPerKelvin: 0.025, enclosure: 'X' },
+    ],
+    enclosures: [{ enclosure: 'X', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 0, ambient: 20 }],
+    branches: [{ branch: 'P', limit: 50, reserve: 0.2 }, { branch: 'Q', limit: 50 }],
+    devices: [
+      { type: 'switch', qty: 40, rail: 'A' }, { type: 'switch', qty: 40, rail: 'B' },
+      { type: 'switch', qty: 40, rail: 'C' }, { type: 'unknown', qty: 1, rail: 'C' },
+      // 30 points of 50, 40 less the reserve.
+      { type: 'switch', qty: 10, branch: 'P' }, { type: 'nowhere', qty: 1, branch: 'Q' },
+    ],
+  });
+  const sentence = (sheet: 'supplies' | 'branches', at: number, type: number) =>
+    schedule.room(sheet, idAt(schedule, sheet, at), idAt(schedule, 'types', type))?.sentence;
+
+  test.each([
+    { sheet: 'supplies' as const, at: 0, type: 0, says: 'Room for 15 more of the type driver before what may be used, 10 before the target.' },
+    { sheet: 'supplies' as const, at: 0, type: 1, says: 'Room for 60 more of the type switch before what may be used, 40 before the target.' },
+    { sheet: 'supplies' as const, at: 1, type: 0, says: 'Room for 7 more of the type driver before the rating of its fuse.' },
+    { sheet: 'supplies' as const, at: 2, type: 0, says: 'Room for at most 15 more of the type driver before what may be used, at most 10 before the target.' },
+    { sheet: 'supplies' as const, at: 0, type: 3, says: 'One more of the type passive takes nothing: any number fits.' },
+    { sheet: 'supplies' as const, at: 4, type: 0, says: 'Room for 25 more of the type driver before what may be used, 20 before the target. That more load makes its enclosure warmer is not reckoned with.' },
+    { sheet: 'branches' as const, at: 0, type: 1, says: 'Room for 6 more of the type switch before the limit, 3 before the reserve.' },
+    { sheet: 'branches' as const, at: 0, type: 0, says: 'Room for 20 more of the type driver before the limit, 10 before the reserve.' },
+    { sheet: 'branches' as const, at: 1, type: 0, says: 'Room for at most 50 more of the type driver before the limit.' },
+  ])('$says', ({ sheet, at, type, says }) => {
+    expect(sentence(sheet, at, type)).toBe(says);
+  });
+
+  test('is not known without what one takes, without a rating, or without a type', () => {
+    expect(sentence('supplies', 0, 2)).toBeUndefined();
+    expect(sentence('supplies', 3, 0)).toBeUndefined();
+    expect(schedule.room('supplies', idAt(schedule, 'supplies'))).toBeUndefined();
+    expect(schedule.room('feeds', 0, 0)).toBeUndefined();
+  });
+
+  test('agrees with adding them: as many as there is room for leave the status, one more does not', () => {
+    const statusWith = (qty: number) => {
+      const filled = scheduleOf({
+        types, supplies: [{ rail: 'A', rated: 10 }],
+        devices: [{ type: 'switch', qty: 40, rail: 'A' }, { type: 'driver', qty, rail: 'A' }],
+      });
+      return filled.value('supplies', idAt(filled, 'supplies'), 'status');
+    };
+    expect([10, 11, 15, 16].map(statusWith)).toEqual(['ok', 'near', 'near', 'over']);
+  });
+});
