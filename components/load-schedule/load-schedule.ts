@@ -1,7 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
-    if (details.length === 0) return;
-    this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
+import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
@@ -168,7 +167,8 @@ export class LoadScheduleElement extends ScheduleElement {
     // What the grid says of an action of this moment says more than its name, and offers the same.
     const offer = this.offer ?? (undoable ? 'undo' : undefined);
     this.message = { text, tone, offers: offer === undefined ? [] : [offer] };
-    if (details.length > 0) this.files.refuse({ title: text, problems: details.map((message) => ({ message })), passing: true });
+    if (details.length === 0) return;
+    this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {

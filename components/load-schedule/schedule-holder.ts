@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
+import { IdlePreparation } from './idle-preparation.ts';
 
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
 export class ScheduleHolder implements ReactiveController {
@@ -7,6 +8,7 @@ export class ScheduleHolder implements ReactiveController {
   revision = 0;
   readonly #host: ReactiveControllerHost;
   readonly #told: (event: ScheduleEvent, byPerson: boolean) => void;
+  readonly #preparation = new IdlePreparation();
   #schedule: LoadSchedule | undefined;
   #own = false;
   #quiet = false;
@@ -48,6 +50,7 @@ export class ScheduleHolder implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    this.#preparation.stop();
     this.#end?.();
     this.#end = undefined;
   }
@@ -68,7 +71,9 @@ export class ScheduleHolder implements ReactiveController {
       this.revision += 1;
       this.#host.requestUpdate();
       this.#told(event, !this.#quiet);
+      if (event.touched.all) this.#preparation.start(this.schedule);
     });
+    this.#preparation.start(this.schedule);
     // What happened to it while nobody listened shows at once.
     this.revision += 1;
     this.#host.requestUpdate();
