@@ -44,6 +44,24 @@ describe('life of the element', () => {
     expect(textsOf(grid, [COLUMN.ref], [0])).toEqual([['D1']]);
   });
 
+  test('removed from the page, nothing of it stays in memory', async () => {
+    const alive: WeakRef<object>[] = [];
+    for (let turn = 0; turn < 30; turn += 1) {
+      const { grid, schedule } = await mountGrid(sample(), { height: 200 });
+      grid.goTo(schedule.document.rows('devices')[0]!.id, 'rail');
+      grid.startEditing();
+      alive.push(new WeakRef(grid));
+      unmountAll();
+      await frame();
+    }
+    const { gc } = globalThis as unknown as { gc: () => void };
+    // The last one may be held by what the browser remembers of the focus.
+    await expect.poll(() => {
+      gc();
+      return alive.filter((each) => each.deref() !== undefined).length;
+    }, { timeout: 10_000, interval: 200 }).toBeLessThanOrEqual(1);
+  });
+
   test('it waits for a size, and for a key of the grid library', async () => {
     const { grid } = await mountGrid(sample(), { height: 0 });
     expect(grid.renderRoot.querySelector('[role=treegrid]')).toBeNull();
