@@ -1,6 +1,6 @@
-import { readFile } from 'node:fs/promises';
-import { decodeText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
+import { railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
 import type { Cells, Content, SheetName } from '../schedule/index.ts';
+import { problemLines, readText, type TextFile } from './files.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the files hold, taken together. */
@@ -10,11 +10,6 @@ export interface Inputs {
   readonly notes: readonly string[];
   /** Name of the file that holds a sheet. */
   readonly nameOf: (sheet: SheetName) => string;
-}
-
-interface TextFile {
-  readonly name: string;
-  readonly text: string;
 }
 
 /**
@@ -64,17 +59,6 @@ function suppliesIn(files: readonly TextFile[]): readonly Cells[] | undefined {
   return undefined;
 }
 
-async function readText(name: string): Promise<TextFile> {
-  const bytes = await readFile(name).catch((error: unknown) => {
-    const { code, message } = error as NodeJS.ErrnoException;
-    const reason = code === 'ENOENT' ? 'there is no such file' : message;
-    throw new Refusal([`${name}: ${reason}. Check the name and the folder.`]);
-  });
-  const decoded = decodeText(bytes);
-  if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
-  return { name, text: decoded.text };
-}
-
 function isSchedule({ name, text }: TextFile): boolean {
   return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\s*\{/.test(text));
 }
@@ -86,10 +70,4 @@ function readOne<Result extends { readonly ok: true }>(
   if (result.ok) return result;
   refused.push(...problemLines(file.name, result));
   return undefined;
-}
-
-function problemLines(name: string, { problems, total }: Unreadable): string[] {
-  const lines = problems.map(({ line, column, message }) =>
-    `${[name, line, column].filter((part) => part !== undefined).join(':')}: ${message}`);
-  return total > problems.length ? [...lines, `${name}: and ${total - problems.length} more problems.`] : lines;
 }

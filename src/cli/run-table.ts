@@ -1,17 +1,12 @@
-import { writeFile } from 'node:fs/promises';
 import { writeCsv } from '../exchange/index.ts';
 import { LoadSchedule } from '../load-schedule.ts';
 import { loadTableHtml, tableJson } from '../report/index.ts';
 import { columnOf, SHEET_NAMES, titleWithUnit, type SheetName } from '../schedule/index.ts';
+import { writeText } from './files.ts';
 import { HELP, readOptions, type TableOptions } from './options.ts';
 import { readInputs } from './read-inputs.ts';
-import { Refusal } from './refusal.ts';
-
-/** Where the command writes: results to `out`, everything else, a line at a time, to `warn`. */
-export interface Streams {
-  readonly out: (text: string) => void;
-  readonly warn: (line: string) => void;
-}
+import { Refusal, refusing } from './refusal.ts';
+import type { Streams } from './streams.ts';
 
 /**
  * The command `table`: reads a schedule, works it out, writes it.
@@ -19,7 +14,7 @@ export interface Streams {
  *   written to `out`.
  */
 export async function runTable(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
-  try {
+  return refusing(warn, async () => {
     const options = readOptions(words);
     if (options === 'help') {
       out(HELP);
@@ -29,13 +24,9 @@ export async function runTable(words: readonly string[], { out, warn }: Streams)
     for (const note of notes) warn(note);
     const schedule = new LoadSchedule(content);
     refuseFormulas(schedule, nameOf);
-    await write(written(schedule, options), options.output, out);
+    await writeText(written(schedule, options), options.output, out);
     return options.check ? check(schedule, warn) : 0;
-  } catch (error) {
-    if (!(error instanceof Refusal)) throw error;
-    for (const line of error.lines) warn(line);
-    return 2;
-  }
+  });
 }
 
 /** A formula may refer to a sheet of another file, so that only the whole schedule shows whether its rows are there. */
@@ -58,18 +49,6 @@ function onlySheet(schedule: LoadSchedule): SheetName {
   if (first !== undefined && others.length === 0) return first;
   const found = first === undefined ? 'no sheet with rows' : `the sheets ${[first, ...others].join(', ')}`;
   throw new Refusal([`A CSV file holds one sheet; the input has ${found}. Name one with --sheet, as in --sheet devices.`]);
-}
-
-async function write(text: string, output: string | undefined, out: Streams['out']): Promise<void> {
-  if (output === undefined) {
-    out(text);
-    return;
-  }
-  try {
-    await writeFile(output, text);
-  } catch (error) {
-    throw new Refusal([`${output}: cannot be written (${(error as Error).message}). Name another file with --output.`]);
-  }
 }
 
 function check(schedule: LoadSchedule, warn: Streams['warn']): 0 | 1 {

@@ -1,0 +1,48 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { decodeText, type Unreadable } from '../exchange/index.ts';
+import { Refusal } from './refusal.ts';
+import type { Streams } from './streams.ts';
+
+/** A file of text. */
+export interface TextFile {
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * Reads a file of text.
+ * @throws Refusal when it is not there or not text.
+ */
+export async function readText(name: string): Promise<TextFile> {
+  const bytes = await readFile(name).catch((error: unknown) => {
+    const { code, message } = error as NodeJS.ErrnoException;
+    const reason = code === 'ENOENT' ? 'there is no such file' : message;
+    throw new Refusal([`${name}: ${reason}. Check the name and the folder.`]);
+  });
+  const decoded = decodeText(bytes);
+  if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
+  return { name, text: decoded.text };
+}
+
+/** What is wrong with a file, a line for each problem: its name, line, column and what to do. */
+export function problemLines(name: string, { problems, total }: Unreadable): string[] {
+  const lines = problems.map(({ line, column, message }) =>
+    `${[name, line, column].filter((part) => part !== undefined).join(':')}: ${message}`);
+  return total > problems.length ? [...lines, `${name}: and ${total - problems.length} more problems.`] : lines;
+}
+
+/**
+ * Writes to a file, or to `out` where none is named.
+ * @throws Refusal when the file cannot be written.
+ */
+export async function writeText(text: string, output: string | undefined, out: Streams['out']): Promise<void> {
+  if (output === undefined) {
+    out(text);
+    return;
+  }
+  try {
+    await writeFile(output, text);
+  } catch (error) {
+    throw new Refusal([`${output}: cannot be written (${(error as Error).message}). Name another file with --output.`]);
+  }
+}
