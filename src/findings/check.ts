@@ -21,8 +21,9 @@ export interface Check {
   readonly find: (row: RowReader) => Found | undefined;
 }
 
-const decimals = (digits: number) =>
-  new Intl.NumberFormat('en', { minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false });
+const decimals = (digits: number) => new Intl.NumberFormat('en', {
+  minimumFractionDigits: digits, maximumFractionDigits: digits, useGrouping: false, signDisplay: 'negative',
+});
 const FORMATS = Array.from({ length: 10 }, (_format, digits) => decimals(digits));
 
 /** A number with at least `least` decimals, and as many more as it takes to tell it from another one. */
