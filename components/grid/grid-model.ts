@@ -17,7 +17,8 @@ export interface GridModel {
 /** The columns of a sheet that have something to show, in the order of the schema. */
 export function shownColumns(sheet: SheetName): Column[] {
   return SCHEMA[sheet].columns.filter((column) =>
-    column.role === 'input' || column.rule !== undefined || column.total !== undefined || column.status === true);
+    column.role === 'input' || column.rule !== undefined || column.total !== undefined || column.solved !== undefined
+    || column.status === true);
 }
 
 /** Letters that formulas call a column by, as in `=D3*2`: they count the columns of the schema. */
