@@ -25,4 +25,6 @@ export interface Finding {
   readonly message: string;
   /** Set when a person has accepted it. */
   readonly accepted?: Acceptance;
+  /** Set when a person had accepted it and it has grown worse since: it is open again. */
+  readonly reopened?: Acceptance;
 }

@@ -1,18 +1,28 @@
 import type { Touched, Workbook } from '../engine/index.ts';
 import {
-  isBlank, SCHEMA, SHEET_NAMES, tagOf, type Acceptance, type CellValue, type Row, type ScheduleDocument, type SheetName,
+  isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
+import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { RowReader } from './row-reader.ts';
 import { TagIndex } from './tag-index.ts';
 
-type Kept = Omit<Finding, 'row' | 'tag' | 'accepted'> & { readonly inStatus: boolean };
+type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & { readonly inStatus: boolean };
 
 /** Sheets whose rows have a status. */
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
   CHECKS[sheet].some(({ inStatus }) => inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
+
+/** What checks read of the rows that their row refers to: a change there need not change a figure of the row itself. */
+const READ_BEHIND: readonly { sheet: SheetName; by: string; to: SheetName; keys: readonly string[] }[] = [
+  { sheet: 'devices', by: 'type', to: 'types', keys: ['power'] },
+  { sheet: 'devices', by: 'run', to: 'runs', keys: ['rail', 'length'] },
+  { sheet: 'runs', by: 'rail', to: 'supplies', keys: ['voltage'] },
+  { sheet: 'runs', by: 'conductor', to: 'conductors', keys: ['resistance', 'maxCurrent'] },
+  { sheet: 'outputs', by: 'contact', to: 'contacts', keys: ['inrush'] },
+];
 
 /** What was found in a schedule, kept row by row, so that an edit costs only the rows that it concerns. */
 export class Findings {
@@ -71,7 +81,7 @@ export class Findings {
       for (const other of this.#tags.update(sheet, id)) extra.push([sheet, other]);
     }
     if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) extra.push(['supplies', id]);
-    extra.push(...this.#devicesOnRuns(touched));
+    extra.push(...this.#readingBehind(touched));
     for (const { sheet, id } of touched.cells()) this.#check(sheet, id);
     for (const [sheet, id] of extra) this.#check(sheet, id);
   }
@@ -86,12 +96,13 @@ export class Findings {
       || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
-  /** The device rows on runs whose rail or length changed. */
-  #devicesOnRuns(touched: Touched): [SheetName, number][] {
-    if (!touched.concerns('runs', 'rail') && !touched.concerns('runs', 'length')) return [];
-    const runs = touched.rows.get('runs')!;
-    return this.#document.rows('devices').filter(({ id }) => runs.has(this.#book.target('devices', id, 'run')))
-      .map(({ id }) => ['devices', id]);
+  /** The rows whose checks read what changed in a row that they refer to. */
+  #readingBehind(touched: Touched): [SheetName, number][] {
+    return READ_BEHIND.filter(({ to, keys }) => keys.some((key) => touched.concerns(to, key))).flatMap(({ sheet, by, to }) => {
+      const changed = touched.rows.get(to)!;
+      return this.#document.rows(sheet).filter(({ id }) => changed.has(this.#book.target(sheet, id, by)))
+        .map(({ id }): [SheetName, number] => [sheet, id]);
+    });
   }
 
   #checkAll(): void {
@@ -132,15 +143,10 @@ export class Findings {
   }
 
   #finding({ inStatus: _inStatus, ...kept }: Kept, row: Row): Finding {
-    const tag = tagOf(kept.sheet, row);
-    const accepted = this.#acceptance(kept, tag);
-    return {
-      ...kept, tag, row: this.#document.position(kept.sheet, row.id) + 1, ...(accepted === undefined ? {} : { accepted }),
-    };
-  }
-
-  #acceptance({ sheet, rule }: Pick<Kept, 'sheet' | 'rule'>, tag: string): Acceptance | undefined {
-    return this.#document.accepted.find((each) => each.sheet === sheet && each.rule === rule && each.tag === tag);
+    const finding = { ...kept, tag: tagOf(kept.sheet, row), row: this.#document.position(kept.sheet, row.id) + 1 };
+    const accepted = this.#document.accepted.find((each) => isAcceptanceOf(each, finding));
+    if (accepted === undefined) return finding;
+    return hasGrownWorse(finding, accepted) ? { ...finding, reopened: accepted } : { ...finding, accepted };
   }
 
   #inOrder(): Finding[] {

@@ -1,4 +1,4 @@
-import type { Acceptance, Details, Row, Snapshot } from './document.ts';
+import type { Acceptance, Details, Revision, Row, Snapshot } from './document.ts';
 import type { CellValue, SheetName } from './schema/index.ts';
 
 /** One elementary change of a document; every action of a person is a list of these. */
@@ -13,5 +13,6 @@ export type Change =
   | { readonly op: 'move'; readonly sheet: SheetName; readonly from: number; readonly count: number; readonly to: number }
   | { readonly op: 'details'; readonly details: Details }
   | { readonly op: 'accept'; readonly accepted: readonly Acceptance[] }
+  | { readonly op: 'revisions'; readonly revisions: readonly Revision[] }
   /** Replaces everything, as when a file is opened. */
   | { readonly op: 'load'; readonly snapshot: Snapshot };

@@ -23,12 +23,27 @@ export interface Acceptance {
   readonly sheet: SheetName;
   readonly tag: string;
   readonly rule: string;
+  /** Key of the column that it points to; where it is left out, every column is meant. */
+  readonly key?: string;
   readonly reason: string;
   readonly name: string;
   /** Date as ISO 8601, YYYY-MM-DD. */
   readonly date: string;
   /** The value when it was accepted. */
   readonly value: CellValue;
+  /** The limit when it was accepted. */
+  readonly limit?: CellValue;
+}
+
+/** One issue of the schedule, for the history in the title block. */
+export interface Revision {
+  readonly revision: string;
+  /** Date as ISO 8601, YYYY-MM-DD. */
+  readonly date: string;
+  /** Who issued it. */
+  readonly name: string;
+  /** What is different from the issue before. */
+  readonly text: string;
 }
 
 /** Everything that a schedule holds, apart from the rows' ids. */
@@ -36,6 +51,8 @@ export interface Content {
   readonly details: Details;
   readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
   readonly accepted?: readonly Acceptance[];
+  /** The issues of the schedule, the first one first. */
+  readonly revisions?: readonly Revision[];
   /** Keys of a file that this version does not know; kept and written back. */
   readonly unknown?: Readonly<Record<string, unknown>>;
 }
@@ -47,12 +64,13 @@ export interface Content {
 export interface Snapshot {
   readonly details: Details;
   readonly accepted: readonly Acceptance[];
+  readonly revisions: readonly Revision[];
   readonly unknown: Readonly<Record<string, unknown>>;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
 }
 
 const EMPTY: Snapshot = {
-  details: {}, accepted: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
+  details: {}, accepted: [], revisions: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
 };
 
 /**
@@ -62,6 +80,7 @@ const EMPTY: Snapshot = {
 export class ScheduleDocument {
   details: Details = {};
   accepted: readonly Acceptance[] = [];
+  revisions: readonly Revision[] = [];
   unknown: Readonly<Record<string, unknown>> = {};
   readonly #order = {} as Record<SheetName, Row[]>;
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
@@ -102,7 +121,7 @@ export class ScheduleDocument {
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
     for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(({ id, cells }) => ({ id, cells: { ...cells } }));
-    return { details: this.details, sheets, accepted: this.accepted, unknown: this.unknown };
+    return { details: this.details, sheets, accepted: this.accepted, revisions: this.revisions, unknown: this.unknown };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */
@@ -139,6 +158,11 @@ export class ScheduleDocument {
         const before = this.accepted;
         this.accepted = change.accepted;
         return { op: 'accept', accepted: before };
+      }
+      case 'revisions': {
+        const before = this.revisions;
+        this.revisions = change.revisions;
+        return { op: 'revisions', revisions: before };
       }
       case 'load': {
         const before = this.snapshot();
@@ -202,6 +226,7 @@ export class ScheduleDocument {
   #load(snapshot: Snapshot): void {
     this.details = snapshot.details;
     this.accepted = snapshot.accepted;
+    this.revisions = snapshot.revisions;
     this.unknown = snapshot.unknown;
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(({ id, cells }): Row => ({ id, cells: { ...cells } }));

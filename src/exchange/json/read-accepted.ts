@@ -9,7 +9,7 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     const path = `/accepted/${index}`;
     const name = `Accepted finding ${index + 1}`;
     const entry = reading.object(item, path, name);
-    const { sheet, value: accepted = null } = entry;
+    const { sheet, value: accepted = null, limit, key: column } = entry;
     for (const key of TEXTS) {
       if (typeof entry[key] === 'string') continue;
       reading.wrongKind(entry[key] ?? null, `${path}/${key}`, `${name}: “${key}” must be a text`, 'string');
@@ -18,8 +18,12 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
       const message = `${name}: there is no sheet “${sheet}”; there are ${SHEET_NAMES.join(', ')}. Write one of these.`;
       reading.list.add('value-refused', `${path}/sheet`, message, { received: sheet });
     }
-    if (typeof accepted === 'object' && accepted !== null) {
-      reading.wrongKind(accepted, `${path}/value`, `${name}: “value” must be a single value`, 'value');
+    for (const [key, item] of [['value', accepted], ['limit', limit]] as const) {
+      if (typeof item !== 'object' || item === null) continue;
+      reading.wrongKind(item, `${path}/${key}`, `${name}: “${key}” must be a single value`, 'value');
+    }
+    if (column !== undefined && typeof column !== 'string') {
+      reading.wrongKind(column, `${path}/key`, `${name}: “key” must be a text`, 'string');
     }
     return { ...entry, value: accepted } as unknown as Acceptance;
   });

@@ -6,6 +6,7 @@ import { migrate, VERSION, type RawFile } from './migrations.ts';
 import { parseJson } from './parse-json.ts';
 import { readAccepted } from './read-accepted.ts';
 import { readDetails } from './read-details.ts';
+import { readRevisions } from './read-revisions.ts';
 import { readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
 import { isHarmful } from './unknown-keys.ts';
@@ -17,7 +18,7 @@ export interface ReadSchedule {
   readonly notes: readonly string[];
 }
 
-const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted']);
+const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions']);
 
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
@@ -71,6 +72,7 @@ function readContent(raw: RawFile, reading: Reading): Content {
     details: details.known,
     sheets: sheets.known,
     accepted: readAccepted(raw.accepted, reading),
+    revisions: readRevisions(raw.revisions, reading),
     unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
   };
 }

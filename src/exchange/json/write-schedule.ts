@@ -19,10 +19,16 @@ export function writeSchedule(content: Content, options: { readonly pretty?: boo
       ...Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, rowsOf(sheet, content.sheets[sheet] ?? [])])),
       ...unknown.sheets,
     },
-    ...(content.accepted === undefined || content.accepted.length === 0 ? {} : { accepted: content.accepted }),
+    ...filled('accepted', content.accepted),
+    ...filled('revisions', content.revisions),
     ...unknown.file,
   };
   return options.pretty === true ? `${pretty(file, '')}\n` : JSON.stringify(file);
+}
+
+/** A list by its name; left out where it is empty. */
+function filled(name: string, list: readonly unknown[] | undefined): Record<string, unknown> {
+  return list === undefined || list.length === 0 ? {} : { [name]: list };
 }
 
 function rowsOf(sheet: SheetName, rows: readonly Cells[]): Cells[] {

@@ -5,12 +5,14 @@ import { cellChecks } from './cell-checks.ts';
 import { deviceChecks } from './device-checks.ts';
 import { enclosureChecks } from './enclosure-checks.ts';
 import { feedChecks } from './feed-checks.ts';
+import { measuredChecks } from './measured-checks.ts';
 import { outputChecks } from './output-checks.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...cellChecks,
+  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...measuredChecks,
+  ...cellChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

@@ -1,3 +1,4 @@
+export * from './accept-finding.ts';
 export * from './insert-rows.ts';
 export * from './move-rows.ts';
 export * from './paste-cells.ts';

@@ -48,7 +48,10 @@ export function toSnapshot(content: Content): { snapshot: Snapshot; problems: Fo
     for (const { row, key } of problems.filter((each) => each.sheet === sheet)) delete sheets[sheet][row - 1]!.cells[key];
   }
   return {
-    snapshot: { details: { ...content.details }, accepted: content.accepted ?? [], unknown: content.unknown ?? {}, sheets },
+    snapshot: {
+      details: { ...content.details }, accepted: content.accepted ?? [], revisions: content.revisions ?? [],
+      unknown: content.unknown ?? {}, sheets,
+    },
     problems,
   };
 }
@@ -60,5 +63,6 @@ export function toContent(document: ScheduleDocument): Content {
     sheets[sheet] = document.rows(sheet).map((row) =>
       mapFormulas(sheet, row.cells, (formula) => showFormula(formula, sheet, document)));
   }
-  return { details: { ...document.details }, sheets, accepted: document.accepted, unknown: document.unknown };
+  const { accepted, revisions, unknown } = document;
+  return { details: { ...document.details }, sheets, accepted, revisions, unknown };
 }

@@ -1,5 +1,6 @@
 import { loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
 import type { Sheet, Suggestion } from './column.ts';
+import { measuredColumns } from './measured.ts';
 import { runSolution } from './run-solution.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
@@ -35,6 +36,7 @@ export const runs: Sheet = {
     },
     { role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', above: 0, max: 1, default: 0.05, help: 'Share of the voltage that may be lost on the run.', source: '5 % as BS 7671, appendix 12, for uses other than lighting' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
     { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power', source: CIRCUIT } },
     { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.', whenPartial: '≥', solved: { of: ['conductor.resistance', 'temperature', 'pairs'], words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT } },
     { role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥', help: 'Drop over the voltage of the rail.', rule: { of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}', source: 'definition of the relative volt drop' } },

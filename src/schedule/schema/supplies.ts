@@ -1,5 +1,6 @@
 import { deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
+import { measuredColumns } from './measured.ts';
 import { PURPOSES } from './types.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -38,6 +39,7 @@ export const supplies: Sheet = {
     { role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', min: -40, max: 120, decimals: 0, optional: true, help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.', source: 'the form in which data sheets give it; common practice, no source' },
     { role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1, optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».', source: 'the form in which data sheets give it; common practice, no source' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', decimals: 2,
       help: 'What may be used: the rating of the units that count, derated.',

@@ -1,0 +1,101 @@
+import { expect, test } from 'vitest';
+import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import type { Finding } from '../../src/findings/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { acceptFinding, type Cells } from '../../src/schedule/index.ts';
+import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
+
+const BY = { reason: 'a larger supply is on order', name: 'N. N.', date: '2026-03-02' };
+
+/** A rail of 10 A that is asked for so many amperes. */
+const rail = (demand: number, supply: Cells = {}) => scheduleOf({
+  supplies: [{ rail: 'L1', rated: 10, fuse: 20, ...supply }], devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: demand * 1000 }],
+});
+const of = (schedule: LoadSchedule, rule: string): Finding => findingsAt(schedule, 'supplies').find((each) => each.rule === rule)!;
+const over = (schedule: LoadSchedule) => of(schedule, 'supply-over-usable');
+
+test('a finding is accepted with reason, name, date, value and limit, in one step that is taken back and done again', () => {
+  const schedule = rail(12);
+  schedule.accept(over(schedule), BY);
+  expect(over(schedule).accepted).toEqual({
+    sheet: 'supplies', tag: 'L1', rule: 'supply-over-usable', key: 'demand', ...BY, value: 12, limit: 10,
+  });
+  schedule.undo();
+  expect(over(schedule).accepted).toBeUndefined();
+  schedule.redo();
+  schedule.withdraw(over(schedule));
+  expect(over(schedule).accepted).toBeUndefined();
+  expect(schedule.undoLabel).toBe('Withdrawal of an acceptance');
+});
+
+test('it is open again when it has grown worse, by its value or by its limit, and only then', () => {
+  const schedule = rail(12);
+  schedule.accept(over(schedule), BY);
+  const cases: [Cells, 'devices' | 'supplies', 'accepted' | 'reopened'][] = [
+    [{ unitDraw: 12_500 }, 'devices', 'reopened'], [{ unitDraw: 11_000 }, 'devices', 'accepted'],
+    [{ unitDraw: 13_000, diversity: 0.9 }, 'devices', 'accepted'], [{ rated: 9 }, 'supplies', 'reopened'], [{ rated: 11 }, 'supplies', 'accepted'],
+  ];
+  for (const [cells, sheet, state] of cases) {
+    enter(schedule, sheet, 0, cells);
+    expect([cells, over(schedule)]).toEqual([cells, expect.objectContaining({ [state]: expect.objectContaining(BY) as unknown })]);
+    expect(over(schedule)).not.toHaveProperty(state === 'accepted' ? 'reopened' : 'accepted');
+    schedule.undo();
+  }
+  enter(schedule, 'devices', 0, { unitDraw: 12_500 });
+  schedule.accept(over(schedule), { ...BY, name: 'M. M.' });
+  expect(over(schedule).accepted).toMatchObject({ name: 'M. M.', value: 12.5 });
+  expect(schedule.document.accepted).toHaveLength(1);
+});
+
+test('where too little is what is wrong, less is worse', () => {
+  const schedule = scheduleOf({
+    supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }], types: [{ type: 'T', draw: 1000, minVoltage: 23.5 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [{ qty: 1, rail: 'L1', run: 'W1', type: 'T' }],
+  });
+  const under = () => findingsAt(schedule, 'runs').find(({ rule }) => rule === 'run-under-voltage')!;
+  schedule.accept(under(), BY);
+  enter(schedule, 'runs', 0, { length: 60 });
+  expect(under().reopened).toMatchObject(BY);
+  enter(schedule, 'runs', 0, { length: 40 });
+  expect(under().accepted).toMatchObject(BY);
+});
+
+test('what names nothing is accepted for the tag that stood there', () => {
+  const schedule = scheduleOf({ devices: [{ ref: 'D1', rail: 'X', branch: 'Y', qty: 1 }] });
+  const nothing = (key: string) => findingsAt(schedule, 'devices').find((each) => each.rule === 'tag-names-nothing' && each.key === key)!;
+  schedule.accept(nothing('rail'), BY);
+  expect(nothing('rail').accepted).toBeDefined();
+  expect(nothing('branch').accepted).toBeUndefined();
+  enter(schedule, 'devices', 0, { rail: 'Z' });
+  expect(nothing('rail')).toMatchObject({ reopened: BY });
+});
+
+test('acceptances and revisions are kept in the file', () => {
+  const schedule = rail(12);
+  schedule.accept(over(schedule), BY);
+  const revisions = [{ revision: 'A', date: '2026-01-05', name: 'N. N.', text: 'First issue' }];
+  schedule.act('History', [{ op: 'revisions', revisions }]);
+  const read = readSchedule(writeSchedule(schedule.content(), { pretty: true }));
+  if (!read.ok) throw new Error(read.problems[0]!.message);
+  expect(read.content).toMatchObject({ accepted: schedule.document.accepted, revisions });
+  expect(over(new LoadSchedule(read.content)).accepted).toMatchObject(BY);
+  schedule.undo();
+  expect(schedule.document.revisions).toEqual([]);
+});
+
+test.each([
+  ['revisions that are no list', { revisions: {} }, '/revisions'],
+  ['a revision without a text for its name', { revisions: [{ revision: 'A', name: 5 }] }, '/revisions/0/name'],
+  ['an acceptance whose limit is a list', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', limit: [] }] }, '/accepted/0/limit'],
+  ['an acceptance whose key is a number', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key'],
+])('a file is refused for %s', (_name, part, path) => {
+  const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 1, sheets: {}, ...part }));
+  expect(read).toMatchObject({ ok: false, problems: [{ path }] });
+});
+
+test('nobody accepts without a reason, a name and a date', () => {
+  const schedule = rail(12);
+  for (const by of [{ ...BY, reason: ' ' }, { ...BY, name: '' }, { ...BY, date: '2 March' }]) {
+    expect(() => acceptFinding(schedule.document, over(schedule), by)).toThrow(RangeError);
+  }
+});
