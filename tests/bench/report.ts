@@ -4,9 +4,9 @@ import {
   BUILD, FIRST_FIGURES, firstOf, HEAP, LONGEST_STEP, longestOf, undoOf, type Figures,
 } from './figures.ts';
 import { KINDS } from './kinds.ts';
-import { markdownTable, plainTable } from './table.ts';
 
-const HEADING = ['', 'schedule', 'SUMIFS workbook', 'part', 'plain loop', 'times'];
+/** Heading of the table of one size. */
+export const HEADING = ['', 'schedule', 'SUMIFS workbook', 'part', 'plain loop', 'times'];
 
 /** Names of the figures, in the order of the tables. */
 const NAMES = [
@@ -37,8 +37,8 @@ export function busyLine(): string | undefined {
 }
 
 /** The figures of one size: the schedule, then each peer with the ratio to it. */
-export function sizeTable(figures: Figures, markdown: boolean): string {
-  const lines = NAMES.filter((name) => figures.get(name)?.has('schedule')).map((name) => {
+export function sizeLines(figures: Figures): string[][] {
+  return NAMES.filter((name) => figures.get(name)?.has('schedule')).map((name) => {
     const of = figures.get(name)!;
     const [own, workbook, loop] = [of.get('schedule')!, of.get('workbook'), of.get('loop')];
     const show = (value: number | undefined) =>
@@ -49,7 +49,6 @@ export function sizeTable(figures: Figures, markdown: boolean): string {
       show(loop), loop === undefined ? '–' : times(own / loop),
     ];
   });
-  return (markdown ? markdownTable : plainTable)(HEADING, lines);
 }
 
 const twoDigits = (ratio: number) => ratio.toFixed(ratio < 1 ? 2 : ratio < 10 ? 1 : 0);

@@ -1,17 +1,20 @@
 import { parseArgs } from 'node:util';
-import { budgets, isMet } from './budgets.ts';
+import { browserBudgets, browserLines } from './browser/browser-report.ts';
+import { budgets, isMet, type Budget } from './budgets.ts';
 import { effortOf } from './effort.ts';
 import { FigureGatherer, type Contestant, type Figures } from './figures.ts';
 import { measure } from './measure.ts';
 import { CANDIDATES } from './peers/index.ts';
-import { budgetLines, busyLine, machine, sizeTable } from './report.ts';
+import { budgetLines, busyLine, HEADING, machine, sizeLines } from './report.ts';
 import type { Task } from './sample.ts';
+import { markdownTable, plainTable } from './table.ts';
 import { SIZES } from './workload.ts';
 
 const HELP = `npm run bench -- [options]
   --quick       1,000 and 10,000 rows only, with fewer rounds
   --rows N,…    only these sizes (${SIZES.map(({ rows }) => rows).join(', ')})
   --markdown    tables in Markdown
+  --browser     the element in a browser instead: start, edit to paint
   --check       exit with 1 when a budget is missed`;
 
 /** Measures one size: fresh processes, one round after the other, every second round in reverse order. */
@@ -38,31 +41,47 @@ async function measureSize(rows: number, quick: boolean): Promise<Figures> {
 const { values: options } = parseArgs({
   options: {
     quick: { type: 'boolean', default: false }, rows: { type: 'string' }, markdown: { type: 'boolean', default: false },
-    check: { type: 'boolean', default: false }, help: { type: 'boolean', default: false },
+    browser: { type: 'boolean', default: false }, check: { type: 'boolean', default: false },
+    help: { type: 'boolean', default: false },
   },
 });
 if (options.help) {
   console.log(HELP);
   process.exit(0);
 }
-const chosen = options.rows?.split(',').map(Number);
-const sizes = SIZES.filter(({ rows }) => chosen?.includes(rows) ?? (!options.quick || rows <= 10_000));
-if (sizes.length === 0) {
-  throw new RangeError(`--rows ${options.rows}: the sizes are ${SIZES.map(({ rows }) => rows).join(', ')}.`);
+const table = options.markdown ? markdownTable : plainTable;
+
+async function measureEngine(): Promise<Budget[]> {
+  const chosen = options.rows?.split(',').map(Number);
+  const sizes = SIZES.filter(({ rows }) => chosen?.includes(rows) ?? (!options.quick || rows <= 10_000));
+  if (sizes.length === 0) {
+    throw new RangeError(`--rows ${options.rows}: the sizes are ${SIZES.map(({ rows }) => rows).join(', ')}.`);
+  }
+  console.log('Medians of fresh processes; every figure is held against a plain recalculation after each kind of operation.');
+  const bySize = new Map<number, Figures>();
+  for (const { rows } of sizes) {
+    const figures = await measureSize(rows, options.quick);
+    bySize.set(rows, figures);
+    console.log(`\n${options.markdown ? '### ' : ''}${rows.toLocaleString('en')} device rows\n`);
+    console.log(table(HEADING, sizeLines(figures)));
+  }
+  return budgets(bySize);
+}
+
+async function measureScreen(): Promise<Budget[]> {
+  // The browser and its build are only needed here.
+  const { drive } = await import('./browser/drive.ts');
+  const sizes = SIZES.map(({ rows }) => rows).filter((rows) => !options.quick || rows <= 10_000);
+  const loads = await drive(sizes, options.quick ? 3 : 5);
+  const { heading, lines } = browserLines(loads);
+  console.log(`Medians of fresh page loads.\n\n${table(heading, lines)}`);
+  return browserBudgets(loads);
 }
 
 console.log(machine());
-console.log('Medians of fresh processes; every figure is compared with a plain recalculation after each kind of operation.');
-const bySize = new Map<number, Figures>();
-for (const { rows } of sizes) {
-  const figures = await measureSize(rows, options.quick);
-  bySize.set(rows, figures);
-  console.log(`\n${options.markdown ? '### ' : ''}${rows.toLocaleString('en')} device rows\n`);
-  console.log(sizeTable(figures, options.markdown));
-}
+const list = options.browser ? await measureScreen() : await measureEngine();
 const busy = busyLine();
 if (busy !== undefined) console.log(`\n${busy}`);
-const list = budgets(bySize);
 const missed = list.filter((budget) => !isMet(budget)).length;
 const lines = budgetLines(list).map((line) => options.markdown ? `- ${line}` : line);
 console.log(`\nBudgets\n\n${lines.join('\n')}\n\n${list.length} budgets, ${missed} missed.`);
