@@ -75,6 +75,7 @@ function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleD
       if (values[place] === null) unknown = true;
     }
     const result = unknown && rule.takesUnknown !== true ? null : rule.by(...(values as never[]));
-    numbers[id] = result !== null && Number.isFinite(result) ? result : NaN;
+    // Adding 0 makes zero of a negative zero, as the formula engine does.
+    numbers[id] = result !== null && Number.isFinite(result) ? result + 0 : NaN;
   }
 }

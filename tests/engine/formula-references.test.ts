@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { insertRows, moveRows, removeRows, type SheetName } from '../../src/schedule/index.ts';
+import { insertRows, moveRows, removeRows, type Cells, type SheetName } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 /** A feed whose rating is the formula, beside branches whose limits are 10, 20, 30, 40 and 50. */
@@ -22,7 +22,7 @@ const remove = (sheet: SheetName, ...places: number[]) =>
 const move = (sheet: SheetName, from: number, to: number) =>
   act(moveRows(schedule.document, sheet, [idAt(schedule, sheet, from)], to));
 const insert = (at: number, ...limits: (number | null)[]) =>
-  act(insertRows(schedule.document, 'branches', at, limits.map((limit) => limit === null ? {} : { limit })));
+  act(insertRows(schedule.document, 'branches', at, limits.map((limit): Cells => limit === null ? {} : { limit })));
 
 describe('references follow their rows', () => {
   test.each<[string, string, () => void, [string, number | null]]>([
@@ -104,7 +104,8 @@ test('formula cells are saved and loaded identically', () => {
     '=branches!B1', '=branches!$B$2+1', '=SUM(branches!B1:B5)', '=B2', '=IF("B1"="[.B1]";B1;$B2)', '=ROUND(1.5;0)', '=#REF!', '=1/0',
     '=1;2', '=2,5', '=FOO(branches!B1)',
   ];
-  const content = { details: {}, sheets: { branches: [{ limit: 1 }, { limit: 2 }, { limit: 3 }, { limit: 4 }, { limit: 5 }], supplies: cells.map((rated) => ({ rated })) } };
+  const branches = [1, 2, 3, 4, 5].map((limit) => ({ limit }));
+  const content = { details: {}, sheets: { branches, supplies: cells.map((rated) => ({ rated })) } };
   const once = new LoadSchedule(content);
   expect(once.formulaProblems).toEqual([
     { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO(branches!B1)', problem: expect.stringMatching(/^FOO /) as string },

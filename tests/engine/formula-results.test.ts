@@ -98,7 +98,7 @@ describe('loops', () => {
     }
     const afresh = new LoadSchedule(schedule.content());
     expect(afresh.findings).toEqual(schedule.findings);
-    for (let step = 0; step < formulas.length; step += 1) schedule.undo();
+    for (const _formula of formulas) schedule.undo();
     expect(schedule.findings.filter(({ rule }) => rule === 'formula-without-result')).toEqual([]);
     expect(valueAt(schedule, 'supplies', 0, 'connected')).toBeCloseTo(0.3, 12);
   });

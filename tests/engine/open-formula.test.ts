@@ -3,8 +3,8 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 import { reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
-// Semantics of OpenFormula: OASIS OpenDocument 1.3, part 4. Clauses are named by their titles; the numbers of their chapters
-// are from memory. The examples are of our own.
+// Semantics of OpenFormula: OASIS OpenDocument 1.3, part 4. Clauses are named by their titles; the numbers of their
+// chapters are from memory. The examples are of our own.
 
 /** Types with draws 1, 2, 3, nothing and 5 mA in column D, names in A, a text in B. */
 function types(): LoadSchedule {
@@ -161,8 +161,9 @@ describe('what cannot stand in a schedule is refused, and the sentence says why'
 
   test('a status, which is worked out from the findings', () => {
     const schedule = scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], branches: [{ branch: 'B' }] });
-    expect(schedule.checkFormula('supplies', 'rated', `=${reference('branches', 'status')}`)).toEqual(
-      { ok: false, problem: expect.stringMatching(/^Status of the sheet branches .* no formula can read it/) as string });
+    expect(schedule.checkFormula('supplies', 'rated', `=${reference('branches', 'status')}`)).toMatchObject({
+      ok: false, problem: expect.stringMatching(/^Status of the sheet branches .* no formula can read it/) as string,
+    });
   });
 
   test('one that is too long, nested too deeply, or has too many signs', () => {

@@ -2,8 +2,8 @@ import type { Cells } from '../../src/schedule/index.ts';
 import type { FindingCase } from './finding-case.ts';
 
 /**
- * A run of 50 m of a conductor of 10 Ω/km, so a loop of 1 Ω, with a device at its end: at 2 A it loses 2 V of 24 V. The supply
- * gives 12 A into a short circuit.
+ * A run of 50 m of a conductor of 10 Ω/km, so a loop of 1 Ω, with a device at its end: at 2 A it loses 2 V of 24 V. The
+ * supply gives 12 A into a short circuit.
  */
 const RUN = (run: Cells, device: Cells = {}, more: Record<string, Cells[]> = {}) => ({
   types: [{ type: 'T', minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 6 }], ...more,

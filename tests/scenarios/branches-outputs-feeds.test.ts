@@ -52,7 +52,7 @@ describe('a branch that may carry 50 devices (common practice, no source)', () =
 });
 
 describe('relay contacts of 5 A and 16 A (common practice, no source)', () => {
-  const contacts = [
+  const contacts: Cells[] = [
     { contact: '5 A', resistive: 5, lamp: 1, motor: 1, coil: 1, inrush: 30 }, { contact: '16 A', resistive: 16, lamp: 6, inrush: 120 },
   ];
   const output = (cells: Cells) => scheduleOf({ contacts, outputs: [{ output: 'Q1', kind: 'resistive', ...cells }] });

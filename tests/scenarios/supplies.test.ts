@@ -48,7 +48,7 @@ describe('redundant units, N + 1 (common practice, no source)', () => {
 });
 
 describe('diversity: the row’s own, else the type’s, else 1 (common practice, no source)', () => {
-  const types = [{ type: 'fan', draw: 1000, diversity: 0.5 }, { type: 'lamp', draw: 1000 }];
+  const types: Cells[] = [{ type: 'fan', draw: 1000, diversity: 0.5 }, { type: 'lamp', draw: 1000 }];
   test.each<[Cells, number, number, boolean]>([
     [{ type: 'fan', qty: 4, diversity: 0.25 }, 0.25, 1, true],
     [{ type: 'fan', qty: 4 }, 0.5, 2, false],
@@ -83,7 +83,7 @@ describe('diversity: the row’s own, else the type’s, else 1 (common practice
 });
 
 describe('draw from a power, P ÷ U', () => {
-  const types = [{ type: 'panel', power: 12 }, { type: 'both', power: 12, draw: 400 }];
+  const types: Cells[] = [{ type: 'panel', power: 12 }, { type: 'both', power: 12, draw: 400 }];
   test.each<[Cells, Cells, number]>([
     [{}, { type: 'panel' }, 500], // 12 W ÷ 24 V
     [{ voltage: 12 }, { type: 'panel' }, 1000],

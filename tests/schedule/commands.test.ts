@@ -31,7 +31,9 @@ const someTags = fc.integer({ min: 1, max: 12 }).map((count) => Array.from({ len
 
 describe('moving rows', () => {
   test('to every place, any choice of rows, as taking them out of an array and putting them back in', () => {
-    fc.assert(fc.property(someTags.chain((all) => fc.tuple(fc.constant(all), fc.subarray(all, { minLength: 1 }), fc.nat({ max: all.length }))), ([all, moved, at]) => {
+    const someMove = someTags.chain((all) =>
+      fc.tuple(fc.constant(all), fc.subarray(all, { minLength: 1 }), fc.nat({ max: all.length })));
+    fc.assert(fc.property(someMove, ([all, moved, at]) => {
       const staying = all.filter((tag) => !moved.includes(tag));
       const to = Math.min(at, staying.length);
       const document = branches(all);
@@ -119,7 +121,7 @@ test('setting cells drops what would change nothing', () => {
 });
 
 describe('renaming a tag', () => {
-  const content = {
+  const content: Content['sheets'] = {
     supplies: [{ rail: 'L1' }, { rail: 'L2' }], branches: [{ branch: 'L1' }], runs: [{ run: 'W1', rail: 'L1' }],
     devices: [{ ref: 'L1', rail: 'L1', branch: 'L1' }, { rail: 'L2' }, {}],
   };

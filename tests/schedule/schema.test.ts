@@ -3,8 +3,8 @@ import { SOLUTIONS } from '../../src/engine/index.ts';
 import { computedColumns, findColumn, inputColumns, SCHEMA, SHEET_NAMES, type Column, type SheetName } from '../../src/schedule/index.ts';
 
 /**
- * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these; columns may come in between, none
- * may go or change places.
+ * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these; columns may come in
+ * between, none may go or change places.
  */
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share points terminalVoltage',
@@ -64,7 +64,7 @@ test('units, defaults and what is optional are as the document says', () => {
     if (key in UNITS && name !== 'outputs.area') expect([name, unit]).toEqual([name, UNITS[key]]);
   }
   const inputs = SHEET_NAMES.flatMap((sheet) => inputColumns(sheet).map((column) => [`${sheet}.${column.key}`, column] as const));
-  expect(Object.fromEntries(inputs.filter(([, { default: value }]) => value !== undefined).map(([name, column]) => [name, column.default]))).toMatchObject(DEFAULTS);
+  expect(Object.fromEntries(inputs.map(([name, column]) => [name, column.default]))).toMatchObject(DEFAULTS);
   expect(inputs.filter(([, { optional }]) => optional).map(([name]) => name)).toEqual(expect.arrayContaining(OPTIONAL));
 });
 
@@ -82,7 +82,8 @@ describe('every column', () => {
     for (const sheet of SHEET_NAMES) {
       for (const column of computedColumns(sheet)) {
         const name = `${sheet}.${column.key}`;
-        const ways = [column.rule !== undefined, column.total !== undefined, column.status === true, solved.includes(name)];
+        const isSolved = solved.includes(name);
+        const ways = [column.rule !== undefined, column.total !== undefined, column.status === true, isSolved];
         expect([name, ways.filter(Boolean).length]).toEqual([name, 1]);
         const source = column.rule?.source ?? column.total?.source ?? column.solved?.source;
         if (column.status !== true) expect([name, source]).toEqual([name, expect.stringMatching(/\S/)]);
@@ -94,7 +95,7 @@ describe('every column', () => {
     const silent = ['supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis', 'outputs.qty', 'outputs.powerFactor', 'types.load'];
     for (const name of Object.keys(DEFAULTS).filter((each) => !silent.includes(each))) {
       const [sheet, key] = name.split('.') as [SheetName, string];
-      expect([name, findColumn(sheet, key)]).toEqual([name, expect.objectContaining({ source: expect.stringMatching(/\S/) as string })]);
+      expect([name, findColumn(sheet, key)]).toMatchObject([name, { source: expect.stringMatching(/\S/) as string }]);
     }
   });
 
