@@ -8,6 +8,7 @@ import { idAt, type GridModel } from './grid-model.ts';
 import { selectionOf, type Block, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
+import { skipHeadings } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
 import { drawColumnHeading } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
@@ -199,7 +200,10 @@ export class GridView implements SettingsSource {
         this.#host.fill(source.lines, target.lines, source.columns);
         return false as never;
       },
-      modifyTransformStart: (delta) => { this.#skipHeadings(delta as { row: number }); },
+      modifyTransformStart: (delta) => {
+        const from = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
+        if (from >= 0) delta.row = skipHeadings(this.model.lines, from, delta.row ?? 0);
+      },
       afterSelection: () => {
         this.#keepClearOfHeading();
         this.#host.selectionChanged();
@@ -234,22 +238,6 @@ export class GridView implements SettingsSource {
       planForAll: (text) => host.planForAll(text),
       perform: (plan) => { host.perform(plan); },
     };
-  }
-
-  /** Moving by rows passes over headings; where none lies beyond, the selection stays. */
-  #skipHeadings(delta: { row: number }): void {
-    const from = this.hot.getSelectedRangeActive()?.highlight.row ?? -1;
-    if (delta.row === 0 || from < 0) return;
-    const step = Math.sign(delta.row);
-    const { lines } = this.model;
-    const last = lines.length - 1;
-    let to = Math.min(last, Math.max(0, from + delta.row));
-    while (lines[to]?.kind === 'heading') to += step;
-    if (to < 0 || to > last) {
-      to = Math.min(last, Math.max(0, from + delta.row));
-      while (lines[to]?.kind === 'heading' && to !== from) to -= step;
-    }
-    delta.row = to - from;
   }
 
   /** A selected cell must not lie behind the heading that is kept in view. */

@@ -7,7 +7,7 @@ const cells = css`
   .handsontable td, .handsontable th { font-variant-numeric: tabular-nums lining-nums; }
   /* The host draws the frame. */
   .handsontable .ht_master .wtHolder { box-shadow: none !important; }
-  .handsontable tr > th:first-child { border-inline-start-width: 0; }
+  .grid .handsontable tr > th:first-child { border-inline-start-color: transparent; }
   .handsontable td { white-space: nowrap; text-overflow: ellipsis; }
   .handsontable td.number { text-align: end; }
   .handsontable td.own { color: var(--elv-ink); }

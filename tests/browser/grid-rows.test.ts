@@ -87,6 +87,8 @@ describe('rows', () => {
     schedule.act('Edit of Qty', [{ op: 'set', sheet: 'devices', id: device, key: 'qty', value: 10 }]);
     await frame();
     const demand = placeOf('supplies', 'demand');
+    grid.goTo(schedule.document.rows('supplies')[0]!.id, 'demand');
+    await frame();
     // 10 × 350 mA × 0.8 + 0.4 A
     expect(cellAt(grid, 0, demand).textContent).toBe('3.20');
     grid.focusGrid();

@@ -1,2 +1,3 @@
 export * from './build-lines.ts';
 export * from './line.ts';
+export * from './skip-headings.ts';

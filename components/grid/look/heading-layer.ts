@@ -65,9 +65,9 @@ export class HeadingLayer {
       <b>${title}</b>
       <span class="quiet purpose">${purpose}</span>
       ${loading === null && status === undefined ? nothing : html`<span class="gauge">${loadingBar(loading, target, status ?? 'note')}</span>`}
-      <span class="sentence">${sentence}</span>
+      <bdi class="sentence">${sentence}</bdi>
       ${status === undefined ? nothing : statusMark(status)}
-      <span class="quiet rows">${rows}</span>
+      <bdi class="quiet rows">${rows}</bdi>
     `, element);
   }
 

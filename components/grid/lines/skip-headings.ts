@@ -1,0 +1,17 @@
+import type { Line } from './line.ts';
+
+/**
+ * By how many lines a move goes that passes over headings. Where only headings lie beyond, it ends before them.
+ * @param from the line that has the focus.
+ * @param delta lines asked for, downwards.
+ */
+export function skipHeadings(lines: readonly Line[], from: number, delta: number): number {
+  if (delta === 0) return 0;
+  const wanted = Math.min(lines.length - 1, Math.max(0, from + delta));
+  for (let to = wanted; to >= 0 && to < lines.length; to += Math.sign(delta)) {
+    if (lines[to]!.kind !== 'heading') return to - from;
+  }
+  let to = wanted;
+  while (to !== from && lines[to]!.kind === 'heading') to -= Math.sign(delta);
+  return to - from;
+}
