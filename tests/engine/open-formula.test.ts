@@ -142,6 +142,8 @@ describe('what cannot stand in a schedule is refused, and the sentence says why'
     ['=ROW(types!D3)', /^ROW tells where cells stand/],
     ['=COLUMN(types!D3)', /^COLUMN tells where cells stand/],
     ['=OFFSET(types!D1;1;0)', /^OFFSET tells where cells stand/],
+    ['=VLOOKUP("b";types!A1:D5;4;FALSE())', /^VLOOKUP cannot be used here\. Use XLOOKUP/],
+    ['=HLOOKUP(1;types!D1:D3;2)', /^HLOOKUP cannot be used here/],
     ['=SUM(D:D)', /not to whole rows or columns/],
     ['=SUM(types!D:D)', /not to whole rows or columns/],
     ['=SUM(1:3)', /not to whole rows or columns/],

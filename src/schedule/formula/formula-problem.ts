@@ -8,9 +8,12 @@ const MOST_SIGNS = 8;
 
 const CHANGES = 'changes by itself, and a schedule must not. Enter the value instead.';
 const PLACES = 'tells where cells stand, which changes when rows move. Refer to the cells themselves.';
+/** The formula engine looks these up in cells that stand side by side in it, which those of a schedule need not (3.5.0). */
+const SIDE_BY_SIDE = 'cannot be used here. Use XLOOKUP, or INDEX with MATCH.';
 const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
   NOW: CHANGES, TODAY: CHANGES, RAND: CHANGES, RANDBETWEEN: CHANGES,
   ROW: PLACES, COLUMN: PLACES, OFFSET: PLACES, SHEET: PLACES, SHEETS: PLACES, FORMULATEXT: PLACES, ISFORMULA: PLACES,
+  VLOOKUP: SIDE_BY_SIDE, HLOOKUP: SIDE_BY_SIDE,
 };
 
 /**

@@ -15,7 +15,7 @@ const BY_PLUGIN: Readonly<Record<string, string>> = {
   IsEvenPlugin: 'ISEVEN',
   IsOddPlugin: 'ISODD',
   LogarithmPlugin: 'LOG10 LOG LN',
-  LookupPlugin: 'VLOOKUP HLOOKUP XLOOKUP MATCH',
+  LookupPlugin: 'XLOOKUP MATCH',
   MathConstantsPlugin: 'PI SQRTPI',
   MathPlugin: 'FACT COMBIN GCD LCM MROUND QUOTIENT SIGN SUMX2MY2 SUMX2PY2 SUMXMY2',
   MedianPlugin: 'MEDIAN LARGE SMALL',
