@@ -29,8 +29,8 @@ export function coveredIds({ sheet, from, to }: Reference, document: ScheduleDoc
 }
 
 /**
- * A formula that a person typed, as the formula engine calculates it: references become addresses, and the whole is checked
- * against the range of its column. A single cell that it reads makes it unknown while that cell is empty.
+ * A formula that a person typed, as the formula engine calculates it: references become addresses, and the whole is
+ * checked against the range of its column. A single cell that it reads makes it unknown while that cell is empty.
  */
 export function typedFormula(
   formula: string, sheet: SheetName, key: string, document: ScheduleDocument, layout: CellLayout,
@@ -69,7 +69,9 @@ function blocks(ids: readonly number[]): [number, number][] {
 }
 
 /** The columns that a kept formula reads. */
-export function columnsRead(formula: string, keysBetween: (reference: Reference) => string[]): { sheet: SheetName; key: string }[] {
+export function columnsRead(
+  formula: string, keysBetween: (reference: Reference) => string[],
+): { sheet: SheetName; key: string }[] {
   return referencesOf(formula).flatMap((reference) => {
     if (reference === undefined) return [];
     const keys = reference.to === undefined ? [reference.from.key] : keysBetween(reference);

@@ -6,8 +6,8 @@ export const EMPTY_SHEET = 'nothing';
 export const EMPTY_CELL = `${EMPTY_SHEET}!$A$1`;
 
 /**
- * Where the formula engine holds the cells of a schedule: a sheet for each sheet, the row with id n in its row n, the held
- * columns from the first one on. Texts are held only where a formula of a person reads them.
+ * Where the formula engine holds the cells of a schedule: a sheet for each sheet, the row with id n in its row n, the
+ * held columns from the first one on. Texts are held only where a formula of a person reads them.
  */
 export class CellLayout {
   readonly #places = {} as Record<SheetName, Map<string, number>>;

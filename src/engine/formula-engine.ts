@@ -7,8 +7,9 @@ import { registerScheduleFunctions } from './formula-functions.ts';
 export const MOST_ROWS = 200_000;
 
 /**
- * Every option that changes a result is written down. The separators are those of OpenFormula (OASIS OpenDocument 1.3, part
- * 4): semicolon between arguments, point before decimals. Undo belongs to the document, rounding to whoever shows a figure.
+ * Every option that changes a result is written down. The separators are those of OpenFormula (OASIS OpenDocument 1.3,
+ * part 4): semicolon between arguments, point before decimals. Undo belongs to the document, rounding to whoever shows
+ * a figure.
  */
 const OPTIONS: Partial<ConfigParams> = {
   functionArgSeparator: ';', decimalSeparator: '.', thousandSeparator: '', arrayColumnSeparator: ';', arrayRowSeparator: '|',
@@ -100,8 +101,8 @@ export class FormulaEngine {
 
 /**
  * Gives back what the engine's lists of dependents keep in reserve: a list that has grown by `push` holds room for 17
- * entries and mostly has one or two, a third of the heap at 10,000 device rows (hyperformula 3.5.0). It reaches into the
- * engine's graph, and does nothing where that looks different.
+ * entries and mostly has one or two, a third of the heap at 10,000 device rows (hyperformula 3.5.0). It reaches into
+ * the engine's graph, and does nothing where that looks different.
  */
 function trimEdges(engine: HyperFormula): void {
   const { graph } = engine.dependencyGraph as unknown as { graph?: { edgesSparseArray?: unknown } };

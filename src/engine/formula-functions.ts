@@ -1,15 +1,18 @@
 import {
-  CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue, type FunctionPluginDefinition,
+  CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue,
+  type FunctionPluginDefinition,
 } from 'hyperformula';
 import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
 import { RULES, type PreparedRule } from './schema-rules.ts';
 
-/** Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads. */
+/**
+ * Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads.
+ */
 export const TYPED_FUNCTION = 'TYPED.INPUT';
 
 /**
- * Function that makes one range of cells that a person sees side by side and the engine holds apart: number of columns, then the
- * ranges of each column in turn.
+ * Function that makes one range of cells that a person sees side by side and the engine holds apart: number of columns,
+ * then the ranges of each column in turn.
  */
 export const RANGE_FUNCTION = 'TYPED.RANGE';
 

@@ -8,8 +8,8 @@ export interface ColumnLink {
 }
 
 /**
- * Whether a formula in column `into` that reads column `from` would read a total that its own cell feeds. Totals are gathered
- * outside the formula engine, which therefore cannot see such a loop. It is judged by columns, so a few
+ * Whether a formula in column `into` that reads column `from` would read a total that its own cell feeds. Totals are
+ * gathered outside the formula engine, which therefore cannot see such a loop. It is judged by columns, so a few
  * formulas are refused that would not loop.
  * @param links what the formulas of persons read already.
  */

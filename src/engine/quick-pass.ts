@@ -9,8 +9,8 @@ import { regroup } from './total-groups.ts';
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
 
 /**
- * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000 device
- * rows, where to build the engine takes most of a second. It knows no formulas of persons.
+ * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000
+ * device rows, where to build the engine takes most of a second. It knows no formulas of persons.
  * @param isPartial whether a figure follows from a total that lacks rows.
  */
 export function quickPass(

@@ -32,13 +32,14 @@ interface Question {
 }
 
 /**
- * How many more of the same an output, a supply or a branch takes: `⌊(limit − taken) ÷ each⌋` for each of its limits, the
- * least of them.
+ * How many more of the same an output, a supply or a branch takes: `⌊(limit − taken) ÷ each⌋` for each of its limits,
+ * the least of them.
  *
  * @param id row of `outputs`, `supplies` or `branches`
- * @param typeId for supplies and branches the device type of which there may be more; an output takes more of its own load
- * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed, and
- *   where what one takes or what may be taken is not known
+ * @param typeId for supplies and branches the device type of which there may be more; an output takes more of its own
+ *   load
+ * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
+ *   and where what one takes or what may be taken is not known
  */
 export function roomIn(
   document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId?: number,

@@ -1,8 +1,9 @@
 import {
-  findColumn, isNumeric, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName, type Solved,
+  findColumn, isNumeric, type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
-import { SOLUTIONS, type Argument, type PreparedSolution } from './schema-rules.ts';
+import type { Argument, PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { Touched } from './touched.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
 
@@ -19,18 +20,28 @@ interface Kept {
   readonly outcome: string | undefined;
 }
 
+/** What was read of a whole sheet, and how often that has changed. */
+interface Whole {
+  readonly lines: CellValue[][];
+  readonly version: number;
+}
+
+/** What is remembered from one update of a solution to the next. */
+interface Memory {
+  readonly kept: (Kept | undefined)[];
+  /** The row that each row of `from` named, by id. */
+  targets: Int32Array;
+  whole: Whole;
+}
+
 /**
- * Works out the solutions of the schema. All that a row's solution reads is gathered in one pass over the rows that name it;
- * only rows for which any of it differs from the last time are solved again.
+ * Works out the solutions of the schema. Only rows that a change may concern are looked at, and of these only those are
+ * solved again for which something that is read differs from the last time.
  */
 export class Solutions {
   readonly #document: ScheduleDocument;
   readonly #columns: Columns;
-  readonly #kept = new Map<SheetName, (Kept | undefined)[]>(SHEET_NAMES.map((sheet) => [sheet, []]));
-  /** What was read of a whole sheet the last time, and how often that has changed. */
-  readonly #wholes = new Map<SheetName, { readonly lines: CellValue[][]; readonly version: number }>();
-  /** Rows that a solution has given figures, by the sheet that it is of. */
-  readonly #given = new Map<SheetName, Set<number>>(SHEET_NAMES.map((sheet) => [sheet, new Set()]));
+  readonly #memories = new Map<PreparedSolution, Memory>();
 
   constructor(document: ScheduleDocument, columns: Columns) {
     this.#document = document;
@@ -39,43 +50,90 @@ export class Solutions {
 
   /** Outcome of a row's solution that is no figure. */
   outcome(sheet: SheetName, id: number): string | undefined {
-    return this.#kept.get(sheet)![id]?.outcome;
+    for (const [solution, { kept }] of this.#memories) if (solution.sheet === sheet) return kept[id]?.outcome;
+    return undefined;
   }
 
-  /** Solves what differs from the last time. @returns the figures that differ from what the columns held. */
-  update(solution: PreparedSolution): ChangedFigure[] {
-    const { sheet, from } = solution;
-    const kept = this.#kept.get(sheet)!;
-    const rows = this.#document.rows(sheet);
-    for (const id of kept.keys()) if (this.#document.row(sheet, id) === undefined) kept[id] = undefined;
-    const members = this.#members(solution);
+  /**
+   * Solves what differs from the last time.
+   * @param touched what changed since; everything when it is absent.
+   * @returns the figures that differ from what the columns held.
+   */
+  update(solution: PreparedSolution, touched?: Touched): ChangedFigure[] {
+    const { sheet, from, by } = solution;
+    const memory = this.#memory(solution);
+    const whole = this.#whole(solution, memory.whole);
+    const all = touched === undefined || touched.rows.get(sheet)?.has(-1) === true || whole !== memory.whole;
+    memory.whole = whole;
+    const concerned = all ? undefined : this.#concerned(solution, touched, memory.targets);
+    const changed: ChangedFigure[] = [];
+    this.#clear(solution, all ? undefined : touched, changed);
+    memory.targets = this.#columns[from].targets.get(by)!.slice();
+    if (concerned?.size === 0) return changed;
+    const members = this.#members(solution, concerned);
     const readOwn = solution.of.map((argument) => this.#reader(sheet, argument));
     const readEach = solution.each.map((argument) => this.#reader(from, argument));
-    const { lines: whole, version } = this.#whole(solution);
-    const changed: ChangedFigure[] = [];
-    const given = new Set<number>();
-    for (const { id } of rows) {
+    for (const id of concerned ?? this.#document.rows(sheet).map((row) => row.id)) {
+      if (this.#document.row(sheet, id) === undefined) {
+        memory.kept[id] = undefined;
+        continue;
+      }
       const own = readOwn.map((read) => read(id));
       const naming = members.get(id) ?? [];
       const each = naming.map((member) => readEach.map((read) => read(member)));
-      for (const member of naming) given.add(member);
-      const inputs = [version, ...own, ...naming, ...each.flat()];
-      if (same(kept[id]?.inputs, inputs)) continue;
-      const solved = solution.solve(own, each, whole);
-      kept[id] = { inputs, outcome: solved.outcome };
+      const inputs = [whole.version, ...own, ...naming, ...each.flat()];
+      if (same(memory.kept[id]?.inputs, inputs)) continue;
+      const solved = solution.solve(own, each, whole.lines);
+      memory.kept[id] = { inputs, outcome: solved.outcome };
       this.#take(solution, id, naming, solved, changed);
     }
-    this.#clear(solution, given, changed);
     return changed;
   }
 
-  #members({ sheet, from, by }: PreparedSolution): Map<number, number[]> {
+  #memory(solution: PreparedSolution): Memory {
+    let memory = this.#memories.get(solution);
+    if (memory === undefined) {
+      memory = { kept: [], targets: new Int32Array(0), whole: { lines: [], version: 0 } };
+      this.#memories.set(solution, memory);
+    }
+    return memory;
+  }
+
+  /** Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named them. */
+  #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
+    const concerned = new Set(touched.rows.get(sheet)?.keys());
+    const targets = this.#columns[from].targets.get(by)!;
+    const naming = (id: number) => {
+      for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);
+    };
+    for (const id of touched.rows.get(from)?.keys() ?? []) naming(id);
+    for (const id of this.#through(sheet, of, touched)) concerned.add(id);
+    for (const id of this.#through(from, each, touched)) naming(id);
+    return concerned;
+  }
+
+  /** Ids of the rows that read a touched row through a reference. */
+  #through(sheet: SheetName, args: readonly Argument[], touched: Touched): Set<number> {
+    const found = new Set<number>();
+    const references = new Map(args.flatMap((arg) => arg.by === undefined ? [] : [[arg.by, arg.sheet] as const]));
+    for (const [key, to] of references) {
+      const rows = touched.rows.get(to);
+      if (rows === undefined) continue;
+      const targets = this.#columns[sheet].targets.get(key)!;
+      const count = this.#document.capacity(sheet);
+      for (let id = 0; id < count; id += 1) if (rows.has(targets[id]!)) found.add(id);
+    }
+    return found;
+  }
+
+  /** The rows that name each row concerned, in the order of their ids. */
+  #members({ from, by }: PreparedSolution, concerned: ReadonlySet<number> | undefined): Map<number, number[]> {
     const targets = this.#columns[from].targets.get(by)!;
     const members = new Map<number, number[]>();
-    if (this.#document.rows(sheet).length === 0) return members;
-    for (const { id } of this.#document.rows(from)) {
+    const count = this.#document.capacity(from);
+    for (let id = 0; id < count; id += 1) {
       const target = targets[id]!;
-      if (target < 0) continue;
+      if (target < 0 || concerned?.has(target) === false) continue;
       const naming = members.get(target);
       if (naming === undefined) members.set(target, [id]);
       else naming.push(id);
@@ -83,38 +141,36 @@ export class Solutions {
     return members;
   }
 
-  #whole({ sheet, whole }: PreparedSolution): { readonly lines: CellValue[][]; readonly version: number } {
+  #whole({ whole }: PreparedSolution, before: Whole): Whole {
     const readers = whole?.of.map((key) => this.#reader(whole.sheet, { path: key, sheet: whole.sheet, key })) ?? [];
     const rows = whole === undefined ? [] : this.#document.rows(whole.sheet);
     const lines = rows.map(({ id }) => readers.map((read) => read(id)));
-    const before = this.#wholes.get(sheet);
-    if (before !== undefined && same(before.lines.flat(), lines.flat())) return before;
-    const read = { lines, version: (before?.version ?? 0) + 1 };
-    this.#wholes.set(sheet, read);
-    return read;
+    return same(before.lines.flat(), lines.flat()) ? before : { lines, version: before.version + 1 };
   }
 
-  #take(solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, changed: ChangedFigure[]): void {
+  #take(
+    solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, changed: ChangedFigure[],
+  ): void {
+    const { sheet, from } = solution;
     for (const key of solution.gives) {
-      if (this.#set(solution.sheet, id, key, solved.figures[key] ?? null)) changed.push({ sheet: solution.sheet, id, key });
-      if (this.#setMissing(solution.sheet, id, key, solved.missing)) changed.push({ sheet: solution.sheet, id, key });
+      const differs = this.#set(sheet, id, key, solved.figures[key] ?? null);
+      if (this.#setMissing(sheet, id, key, solved.missing) || differs) changed.push({ sheet, id, key });
     }
     for (const key of solution.givesEach) {
       naming.forEach((member, place) => {
-        if (this.#set(solution.from, member, key, solved.each?.[key]?.[place] ?? null)) changed.push({ sheet: solution.from, id: member, key });
+        const value = solved.each?.[key]?.[place] ?? null;
+        if (this.#set(from, member, key, value)) changed.push({ sheet: from, id: member, key });
       });
     }
   }
 
-  /** Empties the figures of rows that no solution gives any more. */
-  #clear(solution: PreparedSolution, given: Set<number>, changed: ChangedFigure[]): void {
-    for (const id of this.#given.get(solution.sheet)!) {
-      if (given.has(id)) continue;
-      for (const key of solution.givesEach) {
-        if (this.#set(solution.from, id, key, null)) changed.push({ sheet: solution.from, id, key });
-      }
+  /** Empties the figures of rows that name nothing any more. */
+  #clear({ from, by, givesEach }: PreparedSolution, touched: Touched | undefined, changed: ChangedFigure[]): void {
+    const targets = this.#columns[from].targets.get(by)!;
+    for (const id of touched === undefined ? targets.keys() : touched.rows.get(from)?.keys() ?? []) {
+      if ((targets[id] ?? -1) >= 0) continue;
+      for (const key of givesEach) if (this.#set(from, id, key, null)) changed.push({ sheet: from, id, key });
     }
-    this.#given.set(solution.sheet, given);
   }
 
   #set(sheet: SheetName, id: number, key: string, value: number | string | null): boolean {
@@ -140,7 +196,7 @@ export class Solutions {
     const read = (id: number): CellValue => {
       if (numbers === undefined) return this.#document.row(sheet, id)?.cells[key] ?? empty;
       const value = numbers[id]!;
-      return value !== value ? null : value;
+      return Number.isNaN(value) ? null : value;
     };
     if (by === undefined) return read;
     const targets = this.#columns[own].targets.get(by)!;
@@ -149,13 +205,5 @@ export class Solutions {
 }
 
 function same(before: readonly CellValue[] | undefined, after: readonly CellValue[]): boolean {
-  if (before === undefined || before.length !== after.length) return false;
-  for (let place = 0; place < after.length; place += 1) if (before[place] !== after[place]) return false;
-  return true;
+  return before?.length === after.length && after.every((value, place) => value === before[place]);
 }
-
-/** Every solution of the schema whose figures a column belongs to. */
-export function solutionOf(sheet: SheetName, key: string): PreparedSolution | undefined {
-  return SOLUTIONS.find((each) => (each.sheet === sheet && each.gives.includes(key)) || (each.from === sheet && each.givesEach.includes(key)));
-}
-

@@ -9,8 +9,8 @@ export interface ChangedTotal {
 }
 
 /**
- * Gathers a total for all rows of its sheet in one pass over the columns of the rows that it is taken from, always in full,
- * so that no rounding error can build up over many edits.
+ * Gathers a total for all rows of its sheet in one pass over the columns of the rows that it is taken from, always in
+ * full, so that no rounding error can build up over many edits.
  * @param isPartial whether a figure follows from a total that itself lacks rows.
  * @returns the rows whose total differs from what the columns hold, and those that lack another number of rows.
  */

@@ -42,7 +42,9 @@ export class Workbook {
   #solutions!: Solutions;
   #faults = new Map<string, FormulaFault>();
   #engine: FormulaEngine | undefined;
-  /** Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after. */
+  /**
+   * Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after.
+   */
   #given: Map<SheetName, number> | undefined;
   /** What changed while the formula engine was being prepared. */
   #missed: Touched[] = [];
@@ -319,7 +321,10 @@ export class Workbook {
     }
   }
 
-  /** Writes cells, then gathers totals until none changes. Adds to `touched` whatever is worth something else afterwards. */
+  /**
+   * Writes cells, then gathers totals until none changes. Adds to `touched` whatever is worth something else
+   * afterwards.
+   */
   #calculate(writes: readonly CellWrite[], touched: Touched): void {
     let dirty = new Set<string>();
     for (const { sheet, keys } of touched.cells()) {
@@ -360,7 +365,7 @@ export class Workbook {
 
   #solve(solution: PreparedSolution, touched: Touched, dirty: Set<string>): CellWrite[] {
     const writes: CellWrite[] = [];
-    for (const { sheet, id, key } of this.#solutions.update(solution)) {
+    for (const { sheet, id, key } of this.#solutions.update(solution, touched)) {
       touched.cell(sheet, id, key);
       dirty.add(`${sheet}.${key}`);
       const place = this.#layout.place(sheet, key);

@@ -30,7 +30,8 @@ const FORMATS = Array.from({ length: 10 }, (_format, digits) => decimals(digits)
 function toldApart(value: number, other: number | undefined, least: number): string {
   const write = (number: number) => FORMATS[digits]!.format(number);
   let digits = least;
-  while (other !== undefined && value !== other && write(value) === write(other) && digits < FORMATS.length - 1) digits += 1;
+  if (other === undefined || other === value) return write(value);
+  while (write(value) === write(other) && digits < FORMATS.length - 1) digits += 1;
   return write(value);
 }
 
@@ -44,7 +45,9 @@ export function volts(value: number, other?: number): string {
   return `${toldApart(value, other, 2)} V`;
 }
 
-/** A temperature in a sentence: «42.5 °C»; with more decimals where rounding would hide that it differs from `other`. */
+/**
+ * A temperature in a sentence: «42.5 °C»; with more decimals where rounding would hide that it differs from `other`.
+ */
 export function degrees(value: number, other?: number): string {
   return `${toldApart(value, other, 1)} °C`;
 }

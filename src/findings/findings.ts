@@ -98,7 +98,8 @@ export class Findings {
 
   /** The rows whose checks read what changed in a row that they refer to. */
   #readingBehind(touched: Touched): [SheetName, number][] {
-    return READ_BEHIND.filter(({ to, keys }) => keys.some((key) => touched.concerns(to, key))).flatMap(({ sheet, by, to }) => {
+    const read = READ_BEHIND.filter(({ to, keys }) => keys.some((key) => touched.concerns(to, key)));
+    return read.flatMap(({ sheet, by, to }) => {
       const changed = touched.rows.get(to)!;
       return this.#document.rows(sheet).filter(({ id }) => changed.has(this.#book.target(sheet, id, by)))
         .map(({ id }): [SheetName, number] => [sheet, id]);

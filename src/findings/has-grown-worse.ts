@@ -3,8 +3,8 @@ import type { Acceptance, CellValue } from '../schedule/index.ts';
 
 /**
  * Whether a finding is worse than when it was accepted: its value lies further beyond the limit, or the limit has come
- * closer. Which way is beyond follows from the finding itself. A value that is no number is another finding when it changed;
- * a number without a limit, as a total that lacks rows, cannot be judged and stays accepted.
+ * closer. Which way is beyond follows from the finding itself. A value that is no number is another finding when it
+ * changed; a number without a limit, as a total that lacks rows, cannot be judged and stays accepted.
  */
 export function hasGrownWorse(found: { readonly value: CellValue; readonly limit: CellValue }, accepted: Acceptance): boolean {
   const { value, limit } = found;

@@ -22,7 +22,9 @@ export class TagIndex {
     return typeof rows === 'object' && rows.size > 1;
   }
 
-  /** Reads the tag of a row again. @returns the other rows whose tag is shared now and was not, or the other way round. */
+  /**
+   * Reads the tag of a row again. @returns the other rows whose tag is shared now and was not, or the other way round.
+   */
   update(sheet: SheetName, id: number): number[] {
     const row = this.#document.row(sheet, id);
     const before = this.#tags[sheet][id] ?? '';

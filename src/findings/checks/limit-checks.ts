@@ -52,8 +52,8 @@ export function overTarget({ rule, sheet, current, rating, remedy }: Target): Ch
 }
 
 /**
- * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a check of its
- * own.
+ * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a
+ * check of its own.
  */
 export function missingInput(rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string): Check {
   return {

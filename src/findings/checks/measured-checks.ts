@@ -15,7 +15,9 @@ interface Measurement {
   readonly less: string;
 }
 
-/** A check that a measured figure is what was worked out. A figure that follows from a partial total is not compared. */
+/**
+ * A check that a measured figure is what was worked out. A figure that follows from a partial total is not compared.
+ */
 function asWorkedOut({ rule, sheet, key, expected, tolerance, write, more, less }: Measurement): Check {
   return {
     rule, sheet, key, severity: 'near',

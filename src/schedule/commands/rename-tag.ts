@@ -3,8 +3,8 @@ import type { ScheduleDocument } from '../document.ts';
 import { inputColumns, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
 
 /**
- * Changes that give a row another tag and let every reference to it follow. References stay as they are when the row had
- * no tag, when another row bears the same one, or when the new tag is empty.
+ * Changes that give a row another tag and let every reference to it follow. References stay as they are when the row
+ * had no tag, when another row bears the same one, or when the new tag is empty.
  */
 export function renameTag(document: ScheduleDocument, sheet: SheetName, id: number, tag: string): Change[] {
   const key = SCHEMA[sheet].tag;

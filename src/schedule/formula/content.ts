@@ -27,8 +27,8 @@ function mapFormulas(sheet: SheetName, cells: Cells, write: (formula: string, ke
 }
 
 /**
- * Content of a file, made ready to be a document: rows get their ids, formulas the form that documents keep. A formula that cannot be
- * read is left out and reported.
+ * Content of a file, made ready to be a document: rows get their ids, formulas the form that documents keep. A formula
+ * that cannot be read is left out and reported.
  */
 export function toSnapshot(content: Content): { snapshot: Snapshot; problems: FormulaProblem[] } {
   const problems: FormulaProblem[] = [];

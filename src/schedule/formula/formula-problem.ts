@@ -8,7 +8,9 @@ const MOST_SIGNS = 8;
 
 const CHANGES = 'changes by itself, and a schedule must not. Enter the value instead.';
 const PLACES = 'tells where cells stand, which changes when rows move. Refer to the cells themselves.';
-/** The formula engine looks these up in cells that stand side by side in it, which those of a schedule need not (3.5.0). */
+/**
+ * The formula engine looks these up in cells that stand side by side in it, which those of a schedule need not (3.5.0).
+ */
 const SIDE_BY_SIDE = 'cannot be used here. Use XLOOKUP, or INDEX with MATCH.';
 const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
   NOW: CHANGES, TODAY: CHANGES, RAND: CHANGES, RANDBETWEEN: CHANGES,
@@ -17,8 +19,8 @@ const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
 };
 
 /**
- * What keeps a formula, in the form that documents keep, from standing in a schedule: anything that would be read in another
- * way than a person means, or whose value does not follow from the document.
+ * What keeps a formula, in the form that documents keep, from standing in a schedule: anything that would be read in
+ * another way than a person means, or whose value does not follow from the document.
  * @returns one sentence; `undefined` when nothing is found.
  */
 export function formulaProblem(formula: string): string | undefined {

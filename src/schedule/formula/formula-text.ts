@@ -25,8 +25,8 @@ function columnIndex(letters: string): number {
 const CELL = String.raw`\$?[A-Za-z]{1,2}\$?\d{1,7}`;
 const SHEET = String.raw`\$?(?:\w+|'\w+')`;
 /**
- * A text in quotes; a number with an exponent; a reference in the brackets of OpenFormula, [.D3] or [types.D3:.D5]; or one
- * without, D3, D3:D5, types!D3 or types.D3.
+ * A text in quotes; a number with an exponent; a reference in the brackets of OpenFormula, [.D3] or [types.D3:.D5]; or
+ * one without, D3, D3:D5, types!D3 or types.D3.
  */
 const PARTS = new RegExp([
   String.raw`"(?:[^"]|"")*"`,
@@ -75,8 +75,8 @@ function readReference(text: string, own: SheetName, rowAt: RowAt): Reference {
 }
 
 /**
- * Reads a formula that a person typed, with references such as D3, types!D3 or [types.D3], into the form that a document
- * keeps, in which a reference follows its row wherever it moves.
+ * Reads a formula that a person typed, with references such as D3, types!D3 or [types.D3], into the form that a
+ * document keeps, in which a reference follows its row wherever it moves.
  * @param sheet the sheet that the formula stands on; references without a sheet mean it.
  */
 export function readFormula(text: string, sheet: SheetName, rowAt: RowAt): Read {
@@ -116,8 +116,8 @@ export function showFormula(formula: string, sheet: SheetName, document: Schedul
 }
 
 /**
- * A kept formula as it reads when copied down by a number of rows: references to its own sheet without a dollar sign move along,
- * those to other sheets stay.
+ * A kept formula as it reads when copied down by a number of rows: references to its own sheet without a dollar sign
+ * move along, those to other sheets stay.
  */
 export function shiftFormula(formula: string, sheet: SheetName, down: number, document: ScheduleDocument): string {
   const shifted = (target: SheetName, cell: CellReference): CellReference | undefined => {
@@ -135,9 +135,11 @@ export function shiftFormula(formula: string, sheet: SheetName, down: number, do
 }
 
 /** What remains of a kept formula when rows are deleted: ranges shrink, references to a deleted row go missing. */
-export function withoutRows(formula: string, sheet: SheetName, gone: ReadonlySet<number>, document: ScheduleDocument): string {
+export function withoutRows(
+  formula: string, sheet: SheetName, gone: ReadonlySet<number>, document: ScheduleDocument,
+): string {
   return mapReferences(formula, (reference): string => {
-    if (reference === undefined || reference.sheet !== sheet) return keepReference(reference);
+    if (reference?.sheet !== sheet) return keepReference(reference);
     return keepReference(remaining(reference, gone, document));
   });
 }

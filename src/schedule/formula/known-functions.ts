@@ -1,6 +1,6 @@
 /**
- * Functions that a formula may call: arithmetic, rounding, totals, conditions, texts and looking up, as in the small and
- * medium groups of functions of OpenFormula (OASIS OpenDocument 1.3, part 4, 2.3). Dates, finance, complex numbers,
+ * Functions that a formula may call: arithmetic, rounding, totals, conditions, texts and looking up, as in the small
+ * and medium groups of functions of OpenFormula (OASIS OpenDocument 1.3, part 4, 2.3). Dates, finance, complex numbers,
  * statistical distributions and whatever fetches or changes by itself have no place in a load schedule.
  */
 const BY_PLUGIN: Readonly<Record<string, string>> = {

@@ -1,6 +1,8 @@
 import { SHEET_NAMES, type SheetName } from '../schema/index.ts';
 
-/** One cell that a formula refers to, by the row's id. A dollar sign before a part keeps it when the formula is copied. */
+/**
+ * One cell that a formula refers to, by the row's id. A dollar sign before a part keeps it when the formula is copied.
+ */
 export interface CellReference {
   readonly key: string;
   readonly id: number;
