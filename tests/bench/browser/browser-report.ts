@@ -29,7 +29,9 @@ export function browserFigures(loads: readonly PageLoad[]): Map<string, number> 
 }
 
 /** The table: a line for each figure, a column for each size. */
-export function browserLines(bySize: ReadonlyMap<number, readonly PageLoad[]>): { heading: string[]; lines: string[][] } {
+export function browserLines(
+  bySize: ReadonlyMap<number, readonly PageLoad[]>,
+): { heading: string[]; lines: string[][] } {
   const columns = [...bySize].map(([rows, loads]) => ({ rows, figures: browserFigures(loads) }));
   return {
     heading: ['', ...columns.map(({ rows }) => `${rows.toLocaleString('en')} rows`)],
