@@ -31,10 +31,12 @@ export class CellContents {
     const rule = ruleOf(sheet, key);
     if (column.role === 'computed') {
       if (column.total !== undefined || column.solved !== undefined) return this.#columns[sheet].number(key, id);
-      return rule === undefined ? null : ruleFormula(rule, id, this.#layout, this.#columns);
+      return rule === undefined ? null : ruleFormula(rule, row, this.#layout, this.#columns);
     }
     const own = row.cells[key] ?? null;
-    if (own === null) return rule === undefined ? column.default ?? null : ruleFormula(rule, id, this.#layout, this.#columns);
+    if (own === null) {
+      return rule === undefined ? column.default ?? null : ruleFormula(rule, row, this.#layout, this.#columns);
+    }
     if (isNumeric(column) && isFormula(own)) return this.#typed.compile(sheet, id, key, own);
     // An apostrophe keeps the formula engine from reading a text as a number, a date or a formula.
     return typeof own === 'string' ? `'${own}` : own;
@@ -55,9 +57,11 @@ export class CellContents {
   writes(sheet: SheetName, id: number, keys: ReadonlySet<string> | null): CellWrite[] {
     const concerned = new Set(keys ?? this.#layout.keys(sheet));
     const cells = this.#document.row(sheet, id)?.cells ?? {};
-    for (const { key, args } of keys === null ? [] : RULES[sheet]) {
+    for (const { key, args, rule } of keys === null ? [] : RULES[sheet]) {
+      const recompiled = args.some(({ by, path }) =>
+        (by !== undefined && concerned.has(by)) || concerned.has(rule.onlyWith?.[path] ?? ''));
       // A value of a person's own stands whatever its default would be read through.
-      if ((cells[key] ?? null) === null && args.some(({ by }) => by !== undefined && concerned.has(by))) concerned.add(key);
+      if (recompiled && (cells[key] ?? null) === null) concerned.add(key);
     }
     return [...concerned].flatMap((key) => {
       const place = this.#layout.place(sheet, key);

@@ -1,5 +1,5 @@
 import {
-  mapReferences, referencesOf, type CellReference, type Reference, type ScheduleDocument, type SheetName,
+  mapReferences, referencesOf, type CellReference, type Reference, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { EMPTY_CELL, type CellLayout } from './cell-layout.ts';
 import { RANGE_FUNCTION, TYPED_FUNCTION } from './formula-functions.ts';
@@ -8,10 +8,12 @@ import type { SheetColumns } from './sheet-columns.ts';
 
 /** The formula that works out a rule for one row. */
 export function ruleFormula(
-  { sheet, args, functionName }: PreparedRule, id: number, layout: CellLayout,
+  { sheet, args, rule, functionName }: PreparedRule, { id, cells: own }: Row, layout: CellLayout,
   columns: Readonly<Record<SheetName, SheetColumns>>,
 ): string {
   const cells = args.map((arg) => {
+    const needed = rule.onlyWith?.[arg.path];
+    if (needed !== undefined && (own[needed] ?? null) === null) return EMPTY_CELL;
     if (arg.by === undefined) return layout.ownAddress(sheet, arg.key, id);
     const target = columns[sheet].target(arg.by, id);
     return target < 0 ? EMPTY_CELL : layout.address(arg.sheet, arg.key, target);

@@ -23,6 +23,11 @@ export interface Rule {
    * finite result.
    */
   readonly by: (...values: never[]) => number | null;
+  /**
+   * Paths that are read only in rows where another input, named here, is filled in: so that no row follows what means nothing
+   * to it.
+   */
+  readonly onlyWith?: Readonly<Record<Path, string>>;
   /** The function is called even when a value is unknown, which it then receives as `null`. */
   readonly takesUnknown?: true;
   /**

@@ -45,7 +45,7 @@ export const supplies: Sheet = {
       help: 'What may be used: the rating of the units that count, derated.',
       rule: {
         of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
-        by: usable, takesUnknown: true,
+        by: usable, takesUnknown: true, onlyWith: { 'enclosure.inside': 'fullUpTo' },
         words: (_rated, _units, redundant, _derating, fullUpTo) => {
           const units = redundant === true ? '({units} − 1 as redundant)' : '{units}';
           const warm = fullUpTo === null ? '' : ' × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})';
