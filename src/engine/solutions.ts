@@ -101,25 +101,24 @@ export class Solutions {
 
   /** Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named them. */
   #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
-    const concerned = new Set(touched.rows.get(sheet)?.keys());
     const targets = this.#columns[from].targets.get(by)!;
-    const naming = (id: number) => {
+    const concerned = this.#reading(sheet, of, touched);
+    for (const id of this.#reading(from, [...each, { path: by, sheet: from, key: by }], touched)) {
       for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);
-    };
-    for (const id of touched.rows.get(from)?.keys() ?? []) naming(id);
-    for (const id of this.#through(sheet, of, touched)) concerned.add(id);
-    for (const id of this.#through(from, each, touched)) naming(id);
+    }
     return concerned;
   }
 
-  /** Ids of the rows that read a touched row through a reference. */
-  #through(sheet: SheetName, args: readonly Argument[], touched: Touched): Set<number> {
-    const found = new Set<number>();
-    const references = new Map(args.flatMap((arg) => arg.by === undefined ? [] : [[arg.by, arg.sheet] as const]));
-    for (const [key, to] of references) {
-      const rows = touched.rows.get(to);
-      if (rows === undefined) continue;
-      const targets = this.#columns[sheet].targets.get(key)!;
+  /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
+  #reading(sheet: SheetName, args: readonly Argument[], touched: Touched): Set<number> {
+    const own = args.map(({ by, key }) => by ?? key);
+    const found = rowsTouched(touched, sheet, own);
+    for (const by of new Set(args.map((arg) => arg.by))) {
+      if (by === undefined) continue;
+      const read = args.filter((arg) => arg.by === by);
+      const rows = rowsTouched(touched, read[0]!.sheet, read.map(({ key }) => key));
+      if (rows.size === 0) continue;
+      const targets = this.#columns[sheet].targets.get(by)!;
       const count = this.#document.capacity(sheet);
       for (let id = 0; id < count; id += 1) if (rows.has(targets[id]!)) found.add(id);
     }
@@ -202,6 +201,15 @@ export class Solutions {
     const targets = this.#columns[own].targets.get(by)!;
     return (id) => targets[id]! < 0 ? null : read(targets[id]!);
   }
+}
+
+/** Ids of the rows of a sheet of which one of some columns was touched. */
+function rowsTouched(touched: Touched, sheet: SheetName, keys: readonly string[]): Set<number> {
+  const found = new Set<number>();
+  for (const [id, touchedKeys] of touched.rows.get(sheet) ?? []) {
+    if (touchedKeys === null || keys.some((key) => touchedKeys.has(key))) found.add(id);
+  }
+  return found;
 }
 
 function same(before: readonly CellValue[] | undefined, after: readonly CellValue[]): boolean {
