@@ -14,11 +14,26 @@ export interface GridModel {
   readonly lines: readonly Line[];
 }
 
-/** The columns of a sheet that have something to show, in the order of the schema. */
+/** Whether a column holds the verdict on its row. */
+export function isStatus(column: Column | undefined): boolean {
+  return column?.role === 'computed' && column.status === true;
+}
+
+/** The columns of a sheet that have something to show, in the order of the schema but for the status, after the tag. */
 export function shownColumns(sheet: SheetName): Column[] {
-  return SCHEMA[sheet].columns.filter((column) =>
-    column.role === 'input' || column.rule !== undefined || column.total !== undefined || column.solved !== undefined
-    || column.status === true);
+  const shown = SCHEMA[sheet].columns.filter((column) => column.role === 'input' || column.rule !== undefined
+    || column.total !== undefined || column.solved !== undefined);
+  return [shown[0]!, ...SCHEMA[sheet].columns.filter(isStatus), ...shown.slice(1)];
+}
+
+/** How many columns stay in view: the tag, and the status where there is one. */
+export function frozenColumns({ columns }: GridModel): number {
+  return isStatus(columns[1]) ? 2 : 1;
+}
+
+/** The columns in the order of the schema, in which the clipboard has them, so that a status parts no pasted block. */
+export function clipboardColumns({ sheet, columns }: GridModel): Column[] {
+  return SCHEMA[sheet].columns.filter((column) => columns.includes(column));
 }
 
 /** Letters that formulas call a column by, as in `=D3*2`: they count the columns of the schema. */

@@ -35,6 +35,13 @@ interface Spot {
   readonly key: string;
 }
 
+/** Where a person was on a sheet. */
+interface Kept {
+  readonly widths: number[];
+  readonly spot: Spot | undefined;
+  readonly top: number;
+}
+
 /**
  * The grid library on the screen, showing a model. It holds no data: lines point to rows, cells are drawn from the
  * schedule, and every edit goes to the host.
@@ -50,7 +57,7 @@ export class GridView implements SettingsSource {
   readonly #headings: HeadingLayer;
   readonly #unfix: () => void;
   readonly #box: HTMLElement;
-  readonly #kept = new Map<string, { widths: number[]; spot: Spot | undefined; top: number }>();
+  readonly #kept = new Map<string, Kept>();
 
   /**
    * @param box where the grid is made; it must have a size.
@@ -84,6 +91,10 @@ export class GridView implements SettingsSource {
     return this.#renderer.draw;
   }
 
+  get column(): number {
+    return this.hot.getSelectedRangeActive()?.highlight.col ?? 0;
+  }
+
   get isEditing(): boolean {
     return this.hot.getActiveEditor()?.isOpened() === true;
   }
@@ -92,7 +103,16 @@ export class GridView implements SettingsSource {
   show(model: GridModel): void {
     const before = this.#name(this.model);
     this.#kept.set(before, { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop });
-    const kept = this.#kept.get(this.#name(model));
+    this.#turnTo(model, this.#kept.get(this.#name(model)));
+  }
+
+  /** Shows another document, as when a file is opened: nothing is remembered of the one before. */
+  restart(model: GridModel): void {
+    this.#kept.clear();
+    this.#turnTo(model, undefined);
+  }
+
+  #turnTo(model: GridModel, kept: Kept | undefined): void {
     this.model = model;
     this.widths = kept?.widths ?? this.#measure(model);
     this.hot.deselectCell();
@@ -106,16 +126,6 @@ export class GridView implements SettingsSource {
       this.#holder.scrollTop = kept.top;
       if (kept.spot !== undefined) this.#selectSpot(kept.spot);
     }
-    this.#headings.draw(model);
-  }
-
-  /** Shows another document, as when a file is opened: nothing is remembered of the one before. */
-  restart(model: GridModel): void {
-    this.show(model);
-    this.#kept.clear();
-    this.widths = this.#measure(model);
-    this.hot.render();
-    this.hot.scrollViewportTo({ row: 0, col: 0 });
     this.#headings.draw(model);
   }
 

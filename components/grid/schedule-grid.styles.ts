@@ -9,7 +9,8 @@ const cells = css`
   .handsontable .ht_master .wtHolder { box-shadow: none !important; }
   .grid .handsontable tr > th:first-child { border-inline-start-color: transparent; }
   .handsontable td { white-space: nowrap; text-overflow: ellipsis; }
-  .handsontable td.number { text-align: end; }
+  .handsontable td.number { text-align: end; unicode-bidi: plaintext; }
+  .handsontable td.number:dir(rtl) { text-align: left; }
   .handsontable td.own { color: var(--elv-ink); }
   .handsontable td.default { color: var(--elv-ink-default); }
   .handsontable td.default.number, .handsontable td.default.listed { font-style: italic; }
@@ -56,7 +57,6 @@ const headings = css`
     font-size: 0.8em;
     font-weight: 400;
   }
-  .handsontable thead th .letter { opacity: 0.8; }
   .handsontable tbody th { text-align: end; color: var(--elv-ink-default); font-weight: 400; }
   .handsontable tbody th .relative { padding: var(--ht-cell-vertical-padding) 7px; }
   .handsontable tbody th .rowHeader { display: flex; align-items: center; justify-content: space-between; font-size: 0.9em; }

@@ -32,7 +32,7 @@ describe('what is said', () => {
   test('a status is a word with a shape, and what was found is said with the cell', async () => {
     const { grid } = await mountGrid(judged(), { sheet: 'supplies' });
     const status = placeOf('supplies', 'status');
-    grid.goTo(0, 'status');
+    grid.goTo(0, 'demand');
     await frame();
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).textContent)).toEqual(['over', 'near the limit', 'incomplete']);
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).querySelectorAll('svg').length)).toEqual([1, 1, 1]);
@@ -84,7 +84,7 @@ describe('keys', () => {
     await frame();
     expect(document.activeElement).toBe(grid);
     expect(selections.at(-1)).toMatchObject({ id: 0, key: 'branch' });
-    await userEvent.keyboard('{ArrowDown}{ArrowRight}');
+    await userEvent.keyboard('{ArrowDown}{Tab}');
     await frame();
     expect(selections.at(-1)).toMatchObject({ id: 1, key: 'limit' });
     await userEvent.keyboard('{End}{Tab}{Tab}');

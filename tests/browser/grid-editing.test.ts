@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { cellAt, frame, mountGrid, unmountAll } from './support/mount.ts';
+import { cellAt, frame, mountGrid, placeOf, unmountAll } from './support/mount.ts';
 import { COLUMN, sample } from './support/sample-content.ts';
 
 afterEach(unmountAll);
@@ -173,7 +173,7 @@ describe('lists', () => {
 
   test('a word of a choice is found by its beginning, another word is refused', async () => {
     const { grid, schedule, messages } = await mountGrid(sample(), { sheet: 'supplies' });
-    await userEvent.click(cellAt(grid, 0, 1));
+    await userEvent.click(cellAt(grid, 0, placeOf('supplies', 'purpose')));
     await userEvent.keyboard('per{Enter}');
     expect(schedule.document.rows('supplies')[0]!.cells.purpose).toBe('peripherals');
     await userEvent.keyboard('heating{Enter}');
@@ -190,7 +190,7 @@ describe('lists', () => {
 
   test('Space changes yes to no and back', async () => {
     const { grid, schedule } = await mountGrid(sample(), { sheet: 'branches' });
-    await userEvent.click(cellAt(grid, 0, 3));
+    await userEvent.click(cellAt(grid, 0, placeOf('branches', 'terminated')));
     await userEvent.keyboard(' ');
     expect(schedule.document.rows('branches')[0]!.cells.terminated).toBe(true);
     await userEvent.keyboard(' ');

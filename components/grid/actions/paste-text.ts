@@ -4,7 +4,7 @@ import {
 } from '../../../src/schedule/index.ts';
 import { headingColumns } from '../clipboard/heading-columns.ts';
 import { readTable } from '../clipboard/read-table.ts';
-import { cellsOfGroup, idAt, type GridModel } from '../grid-model.ts';
+import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
 import { enterTextInAll } from './enter-text.ts';
 import { counted, nothing, refused, type Plan } from './plan.ts';
@@ -42,8 +42,10 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
 function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
   const named = headingColumns(model.sheet, table[0]!);
   const width = Math.max(...table.map((cells) => cells.length));
+  const ordered = clipboardColumns(model);
+  const begin = ordered.indexOf(model.columns[first]!);
   const columns: (Column | undefined)[] = named?.map(({ column }) => column)
-    ?? model.columns.slice(first, first + width);
+    ?? ordered.slice(begin, begin + width);
   const computed = columns.filter((column) => column?.role === 'computed').map((column) => column.title);
   const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : [])).filter((name) => name !== '') ?? [];
   const beyond = named === undefined ? Math.max(0, width - columns.length) : 0;

@@ -1,7 +1,7 @@
 import type Handsontable from 'handsontable/base';
 import { baseRenderer } from 'handsontable/renderers/baseRenderer';
 import type { editorsFor } from '../editing/cell-editor.ts';
-import { inputAt, type GridModel } from '../grid-model.ts';
+import { frozenColumns, inputAt, isStatus, type GridModel } from '../grid-model.ts';
 import { THEME_NAME } from '../theme.styles.ts';
 
 type Editors = ReturnType<typeof editorsFor>;
@@ -12,6 +12,8 @@ export interface SettingsSource {
   readonly readonly: boolean;
   readonly widths: readonly number[];
   readonly draw: Handsontable.renderers.BaseRenderer;
+  /** Column of the cell that has the focus. */
+  readonly column: number;
   /** Size of the figures [px]. */
   readonly fontSize: number;
 }
@@ -31,7 +33,7 @@ export function fixedSettings(source: SettingsSource, licenseKey: string): Hands
     manualColumnResize: true,
     outsideClickDeselects: false,
     enterMoves: { row: 1, col: 0 },
-    tabMoves: { row: 0, col: 1 },
+    tabMoves: ((event: KeyboardEvent) => ({ row: 0, col: tabStep(source, event.shiftKey) })),
     autoWrapRow: false,
     autoWrapCol: false,
     minSpareRows: 0,
@@ -59,9 +61,14 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
     }) as never,
     colHeaders: model.columns.map(({ title }) => title),
     rowHeaderWidth: Math.round(source.fontSize * (2.5 + 0.58 * String(model.lines.length).length)),
-    fixedColumnsStart: 1,
+    fixedColumnsStart: frozenColumns(model),
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
   };
+}
+
+/** The tabulator goes from what is entered to what is entered, past the status that stands between. */
+function tabStep({ model: { columns }, column }: SettingsSource, back: boolean): number {
+  return isStatus(columns[1]) && column === (back ? 2 : 0) ? 2 : 1;
 }
 
 function isEditable(source: SettingsSource, row: number, column: number): boolean {

@@ -1,7 +1,7 @@
 import { SEVERITIES, type Finding, type Severity } from '../../../src/findings/index.ts';
 import { formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
 import { MARK_WORDS, type Mark } from '../../look/index.ts';
-import type { GridModel } from '../grid-model.ts';
+import { isStatus, type GridModel } from '../grid-model.ts';
 
 /** How a cell looks and what it says beside its text. */
 export interface CellLook {
@@ -38,7 +38,6 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const overrides = own && column.derived !== undefined;
   const found = openFindings(findings).filter(({ key }) => key === column.key);
   const worst = worstOf(found);
-  const isStatus = column.role === 'computed' && column.status === true;
   const classes = [
     column.role === 'computed' ? 'computed' : own ? 'own' : 'default',
     ...(numeric ? ['number'] : []),
@@ -53,7 +52,7 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ...found.map(({ message }) => message),
   ].join('. ');
   const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
-  if (isStatus && isMark(value)) return { ...common, text: MARK_WORDS[value], status: value };
+  if (isStatus(column) && isMark(value)) return { ...common, text: MARK_WORDS[value], status: value };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, locale, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };

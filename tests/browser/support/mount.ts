@@ -2,7 +2,7 @@ import { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { Content, SheetName } from '../../../src/schedule/index.ts';
 import '../../../components/grid/schedule-grid.define.ts';
 import type { CellSelectEvent, MessageEvent, ScheduleGrid } from '../../../components/grid/index.ts';
-import { shownColumns } from '../../../components/grid/grid-model.ts';
+import { isStatus, shownColumns } from '../../../components/grid/grid-model.ts';
 import type { Grouping } from '../../../components/events/index.ts';
 import { tokens } from '../../../components/look/index.ts';
 
@@ -62,9 +62,11 @@ export async function frame(): Promise<void> {
   await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
 }
 
-/** The drawn cell of a line and column, both from 0; the frozen first column is asked for where it is drawn on top. */
+const frozen = (grid: ScheduleGrid): number => isStatus(shownColumns(grid.sheet)[1]) ? 2 : 1;
+
+/** The drawn cell of a line and column, both from 0; a frozen one is asked for where it is drawn on top. */
 export function cellAt(grid: ScheduleGrid, line: number, column: number): HTMLTableCellElement {
-  const body = column === 0 ? '.ht_clone_inline_start' : '.ht_master';
+  const body = column < frozen(grid) ? '.ht_clone_inline_start' : '.ht_master';
   const rows = grid.renderRoot.querySelectorAll<HTMLTableRowElement>(`${body} table.htCore > tbody > tr`);
   const row = [...rows].find((each) => Number(each.getAttribute('aria-rowindex')) === line + 2);
   const cell = row === undefined ? undefined : [...row.querySelectorAll('td')].find((each) => Number(each.getAttribute('aria-colindex')) === column + 2);
