@@ -16,21 +16,22 @@ export interface Table {
   readonly emptyLines: number;
 }
 
-const DELIMITERS = [',', ';', '\t'] as const;
+export const DELIMITERS = [',', ';', '\t'] as const;
 export type Delimiter = (typeof DELIMITERS)[number];
 
 const BREAK = /\r\n|\r|\n/g;
 
 /**
- * Takes a CSV file apart, RFC 4180: comma, semicolon or tab, whichever the first line has most of; CRLF, LF or CR, also
- * mixed; with or without a byte order mark.
+ * Takes a CSV file apart, RFC 4180: comma, semicolon or tab; CRLF, LF or CR, also mixed; with or without a byte order
+ * mark.
+ * @param known what parts the fields; by default whichever the first line has most of.
  * @returns the records; else what is wrong with the quotes, by line.
  */
-export function parseTable(source: string): Table | Unreadable {
+export function parseTable(source: string, known?: Delimiter): Table | Unreadable {
   const refused = tooLarge(source.length) ?? notText(source);
   if (refused !== undefined) return refused;
   const text = withPlainBreaks(source.replace(/^\ufeff/, ''));
-  const delimiter = delimiterOf(text);
+  const delimiter = known ?? delimiterOf(text);
   const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
   const lines = linesOf(parsed.data);
   if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines);

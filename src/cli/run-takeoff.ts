@@ -1,0 +1,87 @@
+import { writeSchedule } from '../exchange/index.ts';
+import {
+  equationOf, missingColumns, nameKeysOf, readTakeoff, takeoffChanges,
+  type NameDecision, type Takeoff, type TakeoffOptions,
+} from '../exchange/takeoff/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import { problemLines, readText, writeText, type TextFile } from './files.ts';
+import { readInputs } from './read-inputs.ts';
+import { Refusal, refusing } from './refusal.ts';
+import type { Streams } from './streams.ts';
+import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
+
+/** How many lines that need a decision are named. */
+const MOST_NAMED = 20;
+
+/**
+ * The command `takeoff`: reads a takeoff, prints what becomes of each line, writes a schedule.
+ * @returns the exit code: 0; 2 for bad input, of which nothing is written.
+ */
+export async function runTakeoff(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
+  return refusing(warn, async () => {
+    const options = readTakeoffOptions(words);
+    if (options === 'help') {
+      out(TAKEOFF_HELP);
+      return 0;
+    }
+    const { content, notes } = await readInputs([options.types]);
+    const types = content.sheets.types ?? [];
+    for (const note of notes) warn(note);
+    if (types.length === 0) warn(`${options.types}: It has no types, so that every name becomes a new one.`);
+    const takeoff = readDecided(await readText(options.file), types, options);
+    if (options.output !== undefined) await writeText(scheduleOf(takeoff, types, options.types), options.output, out);
+    const remarks = [...takeoff.notes, ...undecidedOf(takeoff), `${equationOf(takeoff.sums)}.`];
+    for (const remark of remarks) warn(`${options.file}: ${remark}`);
+    out(jsonOf(takeoff));
+    return 0;
+  });
+}
+
+/** Names are known once the takeoff has been read, so that decisions on them make it read again. */
+function readDecided(file: TextFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand): Takeoff {
+  const first = readOnce(file, { types, columns });
+  if (meanings.length === 0) return first;
+  const names: Record<string, NameDecision> = {};
+  for (const [name, type] of meanings) {
+    const keys = nameKeysOf(first, name);
+    if (keys.length === 0) throw new Refusal([`--as ${name}=${type}: no device in ${file.name} is called ${name}. Correct the name.`]);
+    if (type !== '' && !types.some((cells) => cells.type === type)) {
+      throw new Refusal([`--as ${name}=${type}: there is no type ${type}. Name one that there is, or none for a new one.`]);
+    }
+    for (const key of keys) names[key] = type === '' ? 'new' : { type };
+  }
+  return readOnce(file, { types, columns, decisions: { names } });
+}
+
+function readOnce({ name, text }: TextFile, options: TakeoffOptions): Takeoff {
+  const takeoff = readTakeoff(text, options);
+  if (!takeoff.ok) throw new Refusal(problemLines(name, takeoff));
+  const missing = missingColumns(takeoff.columns);
+  if (missing.length === 0) return takeoff;
+  const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`).join(', ');
+  throw new Refusal(missing.map((field) =>
+    `${name}: No column ${field === 'qty' ? 'holds quantities' : 'names the devices'}; the columns are ${columns}. `
+    + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
+}
+
+function undecidedOf({ lines }: Takeoff): string[] {
+  const undecided = lines.filter(({ outcome }) => outcome === 'undecided').map(({ line }) => String(line));
+  if (undecided.length === 0) return [];
+  const more = undecided.length > MOST_NAMED ? ` and ${undecided.length - MOST_NAMED} more` : '';
+  return [`Lines that need a decision and are not in the schedule: ${undecided.slice(0, MOST_NAMED).join(', ')}${more}.`];
+}
+
+function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } });
+  if (problems.length > 0) {
+    throw new Refusal(problems.map(({ row, problem }) => `${name}: types, row ${row}: ${problem}`));
+  }
+  const document = new ScheduleDocument(snapshot);
+  document.perform(takeoffChanges(document, takeoff));
+  return writeSchedule(toContent(document), { pretty: true });
+}
+
+function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff): string {
+  const shown = lines.map(({ line, outcome, qty, type, area, reason }) => ({ line, outcome, qty, type, area, reason }));
+  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided }, null, 2)}\n`;
+}

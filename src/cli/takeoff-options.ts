@@ -1,0 +1,87 @@
+import { fileURLToPath } from 'node:url';
+import { parseArgs } from 'node:util';
+import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../exchange/takeoff/index.ts';
+import { Refusal } from './refusal.ts';
+
+/** What the words behind the command ask for. */
+export interface TakeoffCommand {
+  readonly file: string;
+  readonly types: string;
+  readonly output: string | undefined;
+  readonly columns: RememberedColumns;
+  /** Names and the types that they mean; an empty one asks for a new type. */
+  readonly meanings: readonly (readonly [name: string, type: string])[];
+}
+
+export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
+
+  npm run -s takeoff -- FILE [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+
+FILE              the takeoff, as text: fields parted by comma, semicolon or tab, UTF-8
+--types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
+                  looked up among; by default the types that come with this software
+--output FILE     write a schedule with these types, the new ones, and the devices that were taken
+--as NAME=TYPE    a name means this type, and is remembered as its alias in what is written;
+                  with nothing behind the sign it becomes a new type
+--column FIELD=COLUMN
+                  what a column holds, by its heading or its number from 1; FIELD is one of
+                  ${TAKEOFF_FIELDS.join(', ')} or ignore
+--help            this text
+
+Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, with the sums of
+the quantities. Exit code: 0; 2 for bad input, which is named by file, line and column.
+
+Counts and draws are to be checked before anything is bought or wired.
+`;
+
+const HINT = 'npm run -s takeoff -- --help says what there is.';
+
+/**
+ * Reads the words behind the command.
+ * @throws Refusal for a word that it does not know.
+ */
+export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | 'help' {
+  const { values, positionals } = parsed(words);
+  if (values.help === true) return 'help';
+  const [file, second] = positionals;
+  if (file === undefined) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
+  if (second !== undefined) throw new Refusal([`${second}: is a second takeoff. Read one at a time.`]);
+  return {
+    file,
+    types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
+    output: values.output,
+    columns: Object.fromEntries((values.column ?? []).map(columnOf)),
+    meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
+  };
+}
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        types: { type: 'string' },
+        output: { type: 'string' },
+        as: { type: 'string', multiple: true },
+        column: { type: 'string', multiple: true },
+        help: { type: 'boolean' },
+      },
+    });
+  } catch (error) {
+    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
+  }
+}
+
+function columnOf(text: string): [column: string, field: TakeoffField | 'ignore'] {
+  const [name, column] = pairOf(text, '--column', 'FIELD=COLUMN');
+  const field = name === 'ignore' ? name : TAKEOFF_FIELDS.find((each) => each === name);
+  if (field !== undefined && column !== '') return [column, field];
+  throw new Refusal([`--column ${text}: give one of ${TAKEOFF_FIELDS.join(', ')} or ignore, then = and a column.`]);
+}
+
+function pairOf(text: string, option: string, form: string): [string, string] {
+  const sign = text.lastIndexOf('=');
+  if (sign <= 0) throw new Refusal([`${option} ${text} is not understood. Write ${option} "${form}".`]);
+  return [text.slice(0, sign).trim(), text.slice(sign + 1).trim()];
+}

@@ -1,0 +1,61 @@
+import { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
+import { HEADING_WORDS } from './heading-words.ts';
+import { plainWords } from './plain-words.ts';
+import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
+
+/** Longest heading in which a single word is looked for; longer texts are sentences. */
+const MOST_WORDS = 5;
+
+/**
+ * What a heading says that its column holds, the likeliest first: a heading that is one of the known words, without
+ * what stands in brackets, then one that holds such a word.
+ */
+export function headingFields(text: string): { readonly field: TakeoffField; readonly exact: boolean }[] {
+  const whole = ` ${plainWords(text).join(' ')} `;
+  const name = ` ${plainWords(text.replace(/[([].*$/, '')).join(' ')} `;
+  if (whole.trim() === '') return [];
+  const isShort = whole.trim().split(' ').length <= MOST_WORDS;
+  const found = TAKEOFF_FIELDS_BY_RANK.map((field) => {
+    const exact = HEADING_WORDS[field].some((word) => ` ${word} ` === whole || ` ${word} ` === name);
+    return { field, exact, held: exact || (isShort && HEADING_WORDS[field].some((word) => whole.includes(` ${word} `))) };
+  }).filter(({ held }) => held);
+  return found.sort((a, b) => Number(b.exact) - Number(a.exact)).map(({ field, exact }) => ({ field, exact }));
+}
+
+const TAKEOFF_FIELDS_BY_RANK = Object.keys(HEADING_WORDS) as typeof TAKEOFF_FIELDS[number][];
+
+/**
+ * How much a line looks like the headings of a takeoff: the number of different fields that it names, a little more for
+ * exact words. 0 for a line with numbers, and for one that does not at least name the devices, or count them, and
+ * something else.
+ */
+export function headingScore(fields: readonly string[], remembered: RememberedColumns): number {
+  const named = new Set<TakeoffField>();
+  let exactly = 0;
+  for (const [index, text] of fields.entries()) {
+    if (text === '') continue;
+    if (/^[\d\s.,]+$/.test(text)) return 0;
+    const known = rememberedField(remembered, text, -1);
+    const best = known === undefined ? headingFields(text)[0] : { field: known, exact: true };
+    if (best === undefined || best.field === 'ignore' || index > 200) continue;
+    named.add(best.field);
+    if (best.exact) exactly += 1;
+  }
+  const isTakeoff = named.has('qty') || named.has('type') || named.has('description');
+  return isTakeoff && named.size >= 2 && exactly > 0 ? named.size + exactly / 1000 : 0;
+}
+
+/** How far down the headings are looked for. */
+export const MOST_LINES_ABOVE = 100;
+
+/** Place of the line that holds the headings; -1 when none does. */
+export function findHeading(
+  records: readonly { readonly fields: readonly string[] }[], remembered: RememberedColumns,
+): number {
+  let [best, place] = [0, -1];
+  for (const [index, { fields }] of records.slice(0, MOST_LINES_ABOVE).entries()) {
+    const score = headingScore(fields, remembered);
+    if (score > best) [best, place] = [score, index];
+  }
+  return place;
+}

@@ -1,0 +1,87 @@
+import type { Cells, DecimalSign } from '../../schedule/index.ts';
+import type { Unreadable } from '../problem.ts';
+import { proposeColumns, type TakeoffColumn } from './columns.ts';
+import type { TakeoffDecisions } from './decisions.ts';
+import { LineReader } from './draft-lines.ts';
+import { findHeading } from './find-heading.ts';
+import type { TakeoffLine } from './line.ts';
+import { NameList, type TakeoffName } from './names/name-list.ts';
+import { TypeIndex } from './names/type-index.ts';
+import { recordsOf, type TakeoffSource } from './records.ts';
+import type { RememberedColumns } from './remembered-columns.ts';
+import { settleLines } from './settle-lines.ts';
+import { sumsOf, type TakeoffSums } from './sums.ts';
+
+export interface TakeoffOptions {
+  /** Rows of the sheet of types, among which the names are looked up. */
+  readonly types: readonly Cells[];
+  /** What columns hold, by heading or number, where it is known from before or a person corrected it. */
+  readonly columns?: RememberedColumns;
+  /** The decimal sign of the quantities; found out from them by default. */
+  readonly decimal?: DecimalSign;
+  readonly decisions?: TakeoffDecisions;
+}
+
+/** A takeoff that was read: every line with what becomes of it. */
+export interface Takeoff {
+  readonly ok: true;
+  /** The line that holds the headings; `undefined` when none does. */
+  readonly headingLine: number | undefined;
+  readonly columns: readonly TakeoffColumn[];
+  readonly lines: readonly TakeoffLine[];
+  /** The names that devices have, in order. */
+  readonly names: readonly TakeoffName[];
+  readonly sums: TakeoffSums;
+  /** The device rows that the lines give. */
+  readonly rows: readonly Cells[];
+  /** Sentences about what no line says: columns that are missing or not read. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Reads a takeoff: a list of devices that somebody counted off drawings, in the columns and words of their office.
+ *
+ * The headings are found, the columns mapped, and every line gets an outcome with its reason; nothing is dropped
+ * silently, and the sums balance. Names are looked up among the types: exactly, by alias, by likeness; those that are
+ * only like a type are undecided, unknown ones become new types. Reading again with decisions applies them.
+ *
+ * @param source text (CSV with comma, semicolon or tab, at most 64 MB), or rows of cells of a spreadsheet.
+ * @returns the takeoff; else what keeps the file from being read, by line.
+ */
+export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Takeoff | Unreadable {
+  const { types, columns: remembered = {}, decimal, decisions = {} } = options;
+  const table = recordsOf(source, remembered);
+  if (!table.ok) return table;
+  const { records } = table;
+  const headingPlace = findHeading(records, remembered);
+  const heading = records[headingPlace];
+  const index = new TypeIndex(types);
+  const names = new NameList(index, decisions);
+  const columns = proposeColumns(heading?.fields ?? [], records.slice(headingPlace + 1), remembered,
+    (name) => index.match([name]).by !== 'none');
+  const isKnown = (texts: readonly string[], exactly: boolean) => {
+    const { by } = index.match(texts);
+    return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
+  };
+  const drafts = new LineReader({ columns, headingPlace, decimal, decisions, isKnown }, records).read(records);
+  const { lines, rows } = settleLines(drafts, names);
+  return {
+    ok: true, headingLine: heading?.line, columns, lines, rows,
+    names: names.all, sums: sumsOf(lines), notes: notesOn(columns),
+  };
+}
+
+/** Which of the two columns that every takeoff needs were not found: that of the names, that of the quantities. */
+export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qty')[] {
+  const fields = new Set(columns.map(({ field }) => field));
+  const isNamed = fields.has('type') || fields.has('description');
+  return [...(isNamed ? [] : ['type' as const]), ...(fields.has('qty') ? [] : ['qty' as const])];
+}
+
+function notesOn(columns: readonly TakeoffColumn[]): string[] {
+  const missing = missingColumns(columns).map((field) => field === 'type'
+    ? 'No column names the devices. Choose the one that does.' : 'No column holds quantities. Choose the one that does.');
+  const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
+    .map(({ index, heading, values }) => `${heading === '' ? `column ${index + 1}` : `“${heading}”`} (${values})`);
+  return [...missing, ...(unread.length === 0 ? [] : [`Columns that are not read, with the number of their values: ${unread.join(', ')}.`])];
+}

@@ -1,0 +1,81 @@
+import { DELIMITERS, parseTable, type Delimiter } from '../csv/parse-table.ts';
+import { unreadable, type Unreadable } from '../problem.ts';
+import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
+import type { RememberedColumns } from './remembered-columns.ts';
+
+/** One line of a takeoff. */
+export interface TakeoffRecord {
+  /** Line of the file, or row of the sheet, on which it begins, from 1. */
+  readonly line: number;
+  /** Its cells, without spaces around them and without line breaks. */
+  readonly fields: readonly string[];
+}
+
+/** A takeoff as text (CSV with comma, semicolon or tab), or as rows of cells, as a spreadsheet gives them. */
+export type TakeoffSource = string | readonly (readonly unknown[])[];
+
+interface Records {
+  readonly ok: true;
+  readonly records: readonly TakeoffRecord[];
+}
+
+/** How much of a text shows what parts its fields [characters]. */
+const SAMPLE = 20_000;
+
+/**
+ * Takes a takeoff apart into lines, blank ones included, so that each can be accounted for.
+ * @returns the lines; else what is wrong with the file, by line.
+ */
+export function recordsOf(source: TakeoffSource, remembered: RememberedColumns): Records | Unreadable {
+  if (typeof source !== 'string') {
+    return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })));
+  }
+  const table = parseTable(source, delimiterOf(source, remembered));
+  if (!table.ok) return table;
+  const records: TakeoffRecord[] = [];
+  let next = 1;
+  for (const { line, fields } of table.rows) {
+    for (; next < line; next += 1) records.push({ line: next, fields: [] });
+    records.push({ line, fields: fields.map(cellText) });
+    next = line + 1 + fields.reduce((sum, field) => sum + (field.match(/\n|\r\n?/g)?.length ?? 0), 0);
+  }
+  return filled(records);
+}
+
+/** The lines up to the last one with text. */
+function filled(lines: readonly TakeoffRecord[]): Records | Unreadable {
+  const records = lines.slice(0, lines.findLastIndex(({ fields }) => fields.some((field) => field !== '')) + 1);
+  if (records.length > 0) return { ok: true, records };
+  return unreadable('csv-empty', '', 'The takeoff is empty. Choose another file, or paste the list with its headings.');
+}
+
+function cellText(cell: unknown): string {
+  const text = typeof cell === 'string' ? cell : typeof cell === 'number' || typeof cell === 'boolean' ? String(cell) : '';
+  // Neither may stand in a file: NUL is no text, and half of a surrogate pair no character.
+  return text.replace(/\p{Surrogate}|\0/gu, '\ufffd').replace(/\s+/g, ' ').trim();
+}
+
+/**
+ * What parts the fields: the sign with which a line of headings shows best, as a title above them may hold a comma and
+ * quantities a decimal one; without headings the sign that most lines have as often as one another.
+ */
+function delimiterOf(text: string, remembered: RememberedColumns): Delimiter | undefined {
+  const sample = text.length > SAMPLE ? text.slice(0, text.lastIndexOf('\n', SAMPLE) + 1 || SAMPLE) : text;
+  const fits = DELIMITERS.map((sign) => {
+    const part = parseTable(sample, sign);
+    // The sample may end within a quoted text.
+    const table = part.ok ? part : parseTable(text, sign);
+    const rows = table.ok ? table.rows.map(({ fields }) => fields.map(cellText)) : [];
+    const scores = rows.slice(0, MOST_LINES_ABOVE).map((fields) => headingScore(fields, remembered));
+    return { sign, points: Math.max(0, ...scores) * 1e6 + evenLines(rows) };
+  });
+  const best = fits.reduce((most, fit) => fit.points > most.points ? fit : most);
+  return best.points > 0 ? best.sign : undefined;
+}
+
+/** How many lines have the number of fields that occurs most, one field alone apart. */
+function evenLines(rows: readonly (readonly string[])[]): number {
+  const counts = new Map<number, number>();
+  for (const { length } of rows) if (length > 1) counts.set(length, (counts.get(length) ?? 0) + 1);
+  return Math.max(0, ...counts.values());
+}

@@ -1,0 +1,37 @@
+/** Quantities added up on the way down a takeoff, against which its totals are checked. */
+export class RunningSums {
+  #all = 0;
+  #beforePart = 0;
+  /** For each sum at which a part of the list began, the line of the latest such part. */
+  readonly #partsBySum = new Map<number, number>();
+
+  add(qty: number): void {
+    this.#all = rounded(this.#all + qty);
+  }
+
+  /** A part of the list begins on this line: at the start, and below each title and each total. */
+  beginPart(line: number): void {
+    this.#partsBySum.set(this.#all, line);
+    this.#beforePart = this.#all;
+  }
+
+  /**
+   * Whether a quantity is the sum of everything from the beginning of some part to here, so that totals of parts, of
+   * several parts and of the whole are all found.
+   * @returns the first line that it adds up; `undefined` when it is no such sum.
+   */
+  sumsFrom(qty: number): number | undefined {
+    return qty > 0 ? this.#partsBySum.get(rounded(this.#all - qty)) : undefined;
+  }
+
+  /** The sum that a total in this place would have: of the part, or of all where the part is empty. */
+  get expected(): number {
+    const part = rounded(this.#all - this.#beforePart);
+    return part > 0 ? part : this.#all;
+  }
+}
+
+/** Quantities have three decimals at most, and their sums would otherwise gather the errors of binary fractions. */
+function rounded(sum: number): number {
+  return Math.round(sum * 1000) / 1000;
+}

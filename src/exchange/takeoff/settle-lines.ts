@@ -1,0 +1,78 @@
+import { plainWords } from './plain-words.ts';
+import type { LineDraft, TakeoffLine } from './line.ts';
+import type { NameList, TakeoffName } from './names/name-list.ts';
+import type { Cells } from '../../schedule/index.ts';
+
+/** The lines of a takeoff with what becomes of each, and the device rows that they give. */
+export interface SettledLines {
+  readonly lines: readonly TakeoffLine[];
+  readonly rows: readonly Cells[];
+}
+
+/**
+ * Decides what becomes of each line. Lines with the same ref, area, type, rail and branch give one device row, whose
+ * quantity is the sum of theirs.
+ */
+export function settleLines(drafts: readonly LineDraft[], names: NameList): SettledLines {
+  const rows = new Map<string, { readonly line: number; readonly cells: Cells; qty: number }>();
+  const lines = drafts.map((draft): TakeoffLine => {
+    const { line, fields, qty } = draft;
+    const name = draft.names.length === 0 ? undefined : names.find(draft.names);
+    const type = name?.type ?? null;
+    const area = typeof draft.cells.area === 'string' ? draft.cells.area : null;
+    const shared = { line, fields, qty, type, area, ...(draft.isTotal ? { isTotal: true as const } : {}),
+      ...(name === undefined ? {} : { nameKey: name.key }) };
+    const { outcome, reasons } = settle(draft, name);
+    if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
+
+    const key = rowKey(draft.cells, type);
+    const before = rows.get(key);
+    if (before === undefined) {
+      rows.set(key, { line, cells: { ...draft.cells, type }, qty: qty! });
+      return { ...shared, outcome, reason: reasons.join(' ') };
+    }
+    before.qty += qty!;
+    before.cells.note = joined(before.cells.note, draft.cells.note);
+    const added = `The same type in the same place as on line ${before.line}, to which it is added.`;
+    return { ...shared, outcome: 'merged', reason: [added, ...reasons].join(' '), mergedInto: before.line };
+  });
+  return { lines, rows: [...rows.values()].map(({ cells, qty }) => withoutEmpty({ ...cells, qty })) };
+}
+
+function settle(
+  draft: LineDraft, name: TakeoffName | undefined,
+): { readonly outcome: 'taken' | 'left-out' | 'undecided'; readonly reasons: readonly string[] } {
+  const { kind, remarks, isLength } = draft;
+  if (name === undefined) return { outcome: kind === 'undecided' ? 'undecided' : 'left-out', reasons: remarks };
+  if (name.state === 'left-out') return { outcome: 'left-out', reasons: [name.reason] };
+  if (kind === 'left-out') return { outcome: 'left-out', reasons: remarks };
+  const reasons = name.state === 'undecided' || kind === 'undecided' ? [...remarks, name.reason] : [name.reason, ...remarks];
+  if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
+  if (isLength && !isPerMetre(name.type!)) {
+    const remark = `It is a length, and ${name.type} is not counted by the metre. Say how many there are.`;
+    return { outcome: 'undecided', reasons: [remark, ...reasons] };
+  }
+  return { outcome: 'taken', reasons };
+}
+
+/** A type such as «LED strip 4.8 W/m» is counted by the metre. */
+function isPerMetre(type: string): boolean {
+  return /\/\s*m\b|\bper metre\b|\bje meter\b|\bpar mètre\b/i.test(type);
+}
+
+function rowKey({ ref, area, rail, branch }: Cells, type: string | null): string {
+  return JSON.stringify([type, ...[ref, area, rail, branch].map((cell) => {
+    const text = typeof cell === 'string' ? cell : '';
+    const words = plainWords(text).join(' ');
+    return words === '' ? text : words;
+  })]);
+}
+
+function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {
+  const texts = [one, other].filter((text): text is string => typeof text === 'string');
+  return texts.length === 0 ? null : [...new Set(texts)].join('; ');
+}
+
+function withoutEmpty(cells: Cells): Cells {
+  return Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null));
+}

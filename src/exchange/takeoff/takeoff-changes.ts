@@ -1,0 +1,50 @@
+import { insertRows, plural, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { withAliases } from './names/aliases.ts';
+import type { Takeoff } from './read-takeoff.ts';
+
+/** What a new type says of itself until somebody completes it. */
+const NEW_TYPE_NOTE = 'From a takeoff. Enter its draw or its power, and say where the figure comes from.';
+
+/**
+ * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
+ * the device rows behind those that are there. One action for `LoadSchedule.act`, so that one undo takes it all back.
+ */
+export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff): Change[] {
+  const types = document.rows('types');
+  return [
+    ...setCells(document, aliasEdits(document, takeoff)),
+    ...insertRows(document, 'types', types.length, newTypes(takeoff)),
+    ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+  ];
+}
+
+/** Name of the action for a person: «Takeoff of 40 devices in 12 rows». */
+export function takeoffLabel({ sums, rows }: Takeoff): string {
+  const counted = (count: number, noun: string) => `${count} ${count === 1 ? noun : plural(noun)}`;
+  return `Takeoff of ${counted(sums.taken, 'device')} in ${counted(rows.length, 'row')}`;
+}
+
+function aliasEdits(document: ScheduleDocument, { names }: Takeoff) {
+  const byType = new Map<string, string[]>();
+  for (const { state, type, texts, match } of names) {
+    if (state !== 'confirmed' || type === null || match.type === type) continue;
+    byType.set(type, [...byType.get(type) ?? [], texts.join(', ')]);
+  }
+  return document.rows('types').flatMap(({ id, cells }) => {
+    const added = typeof cells.type === 'string' ? byType.get(cells.type) : undefined;
+    return added === undefined ? []
+      : [{ sheet: 'types' as const, id, key: 'aliases', value: withAliases(cells.aliases, added) }];
+  });
+}
+
+function newTypes({ names, rows }: Takeoff): Cells[] {
+  const used = new Set(rows.map(({ type }) => type));
+  const added = new Map<string, Cells>();
+  for (const { state, type, texts } of names) {
+    if (state !== 'new' || type === null || added.has(type) || !used.has(type)) continue;
+    const cells: Cells = { type, note: NEW_TYPE_NOTE };
+    if (texts[1] !== undefined) cells.description = texts[1];
+    added.set(type, cells);
+  }
+  return [...added.values()];
+}

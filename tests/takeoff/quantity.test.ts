@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest';
+import { readQuantity } from '../../src/exchange/takeoff/quantity.ts';
+import type { DecimalSign } from '../../src/schedule/index.ts';
+
+const plainCounts: [text: string, qty: number, unit?: string, decimal?: DecimalSign][] = [
+  ['12', 12], [' 12 ', 12], ['12 no.', 12], ['12 No', 12], ['12nos', 12], ['12 pcs', 12], ['12 Stk', 12], ['12 Stk.', 12],
+  ['12 Stück', 12], ['12 pièces', 12], ['12 u', 12], ['12x', 12], ['12 ea.', 12], ['12,0', 12], ['12.0', 12],
+  ['1 200', 1200], ['1\u202f200', 1200], ['1\u00a0200 u', 1200], ['1’200', 1200],
+  ['1,200', 1200, '', '.'], ['1.200', 1200, '', ','], ['0', 0], ['12', 12, 'Stk'], ['12', 12, 'pcs.'], ['１２', 12],
+];
+
+describe('a plain count', () => {
+  it.each(plainCounts)('%j is %d', (text, qty, unit, decimal) => {
+    expect(readQuantity(text, unit, decimal)).toEqual({ qty });
+  });
+});
+
+const doubtful: [text: string, qty: number | null, unit?: string, decimal?: DecimalSign][] = [
+  ['ca. 12', 12], ['approx. 12', 12], ['env. 3', 3], ['~12', 12], ['12?', 12], ['12 (tbc)', 12], ['min. 12', 12],
+  ['10-12', null], ['2 x 6', null], ['1 lot', 1], ['1', 1, 'psch'], ['1,0', 1, 'psch'], ['ca. 2.5', 2.5], ['as needed', null], ['=3*4', null], ['-', null],
+  // Both readings are whole numbers or not, so that only a person knows.
+  ['1,200', null], ['1.000', null],
+  ['12,5', 12.5], ['12.5', 12.5], ['1.325,5', 1325.5], ['-3', -3], ['1e9', null],
+  // A slip of the keyboard: more than a million.
+  ['1,234,567', null], ['99999999999999999999', null], ['1200000', null],
+];
+
+describe('a quantity in doubt', () => {
+  it.each(doubtful)('%j shows %s and says what to do', (text, qty, unit, decimal) => {
+    const found = readQuantity(text, unit, decimal);
+    expect(found.qty).toBe(qty);
+    expect(found.doubt).toMatch(/\. [A-Z].*\.$/);
+  });
+});
+
+it.each([['18 m', ''], ['18', 'm'], ['18,0', 'lfm'], ['18 ml', '']])('%j in %j is a length', (text, unit) => {
+  expect(readQuantity(text, unit)).toEqual({ qty: 18, isLength: true });
+});
+
+it('is unknown, without a doubt, where nothing stands', () => {
+  expect(readQuantity('', 'Stk')).toEqual({ qty: null });
+});
