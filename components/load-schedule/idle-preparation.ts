@@ -3,7 +3,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 /** Where a browser does not tell when it is idle, a step is taken this much later [ms]. */
 const PAUSE = 30;
 
-/** Makes a schedule ready for edits while the page is idle, one short step at a time, so that the first edit need not wait. */
+/** Makes a schedule ready for edits while the page is idle, a step at a time, so that the first edit need not wait. */
 export class IdlePreparation {
   #cancel: (() => void) | undefined;
 

@@ -127,7 +127,8 @@ function blocksOf(writes: readonly CellWrite[]): Block[] {
   const runs: Block[] = [];
   for (const { sheet, place, id, content } of sorted) {
     const last = runs.at(-1);
-    if (last !== undefined && last.sheet === sheet && last.id === id && last.place + last.block[0]!.length === place) last.block[0]!.push(content);
+    const line = last?.sheet === sheet && last.id === id ? last.block[0]! : undefined;
+    if (line !== undefined && last!.place + line.length === place) line.push(content);
     else runs.push({ sheet, place, id, block: [[content]] });
   }
   const open = new Map<string, Block>();

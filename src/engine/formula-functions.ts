@@ -1,6 +1,5 @@
 import {
   CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue,
-  type FunctionPluginDefinition,
 } from 'hyperformula';
 import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
 import { RULES, type PreparedRule } from './schema-rules.ts';
@@ -21,8 +20,9 @@ export const READS_EMPTY = 'a cell that it reads is empty';
 /** What the formula engine says of a function with another number of arguments than it takes (hyperformula 3.5.0). */
 export const WRONG_ARGUMENTS = 'Wrong number of arguments.';
 
-type Ast = Parameters<FunctionPlugin['evaluateAst' & keyof FunctionPlugin]>[0];
-type State = { readonly formulaAddress: unknown };
+/** A part of a formula; its type is not published. */
+type Ast = never;
+interface State { readonly formulaAddress: unknown }
 interface Call { readonly args: readonly Ast[] }
 
 /** A value of the formula engine as the schedule knows it; what is neither is unknown. */
@@ -110,5 +110,5 @@ export function registerScheduleFunctions(): void {
       return this.runRule(rule, call, state);
     };
   }
-  HyperFormula.registerFunctionPlugin(ScheduleFunctions as unknown as FunctionPluginDefinition, { enGB: names });
+  HyperFormula.registerFunctionPlugin(ScheduleFunctions, { enGB: names });
 }

@@ -64,7 +64,7 @@ function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleD
   const readers = args.map((arg) => readerOf(arg, sheet, document, columns));
   const numbers = columns[sheet].numbers.get(key)!;
   const isInput = findColumn(sheet, key)!.role === 'input';
-  const values: CellValue[] = new Array(readers.length).fill(null);
+  const values: CellValue[] = readers.map(() => null);
   if (!isInput) numbers.fill(NaN);
   for (const { id, cells } of document.rows(sheet)) {
     if (isInput && (cells[key] ?? null) !== null) continue;

@@ -47,7 +47,7 @@ export class Touched {
 
   #rowsOf(sheet: SheetName): Map<number, Set<string> | null> {
     let rows = this.rows.get(sheet);
-    if (rows === undefined) this.rows.set(sheet, rows = new Map());
+    if (rows === undefined) this.rows.set(sheet, rows = new Map<number, Set<string> | null>());
     return rows;
   }
 }

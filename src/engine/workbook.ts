@@ -307,7 +307,7 @@ export class Workbook {
   /** Whether a person may type a formula in a column. */
   #isTypable(sheet: SheetName, key: string): boolean {
     const column = findColumn(sheet, key);
-    return column !== undefined && column.role === 'input' && isNumeric(column);
+    return column?.role === 'input' && isNumeric(column);
   }
 
   /** Has the formula engine hold the columns that a formula reads. */

@@ -230,7 +230,7 @@ export class ScheduleDocument {
     this.unknown = snapshot.unknown;
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(({ id, cells }): Row => ({ id, cells: { ...cells } }));
-      const byId: (Row | undefined)[] = new Array(rows.reduce((most, row) => Math.max(most, row.id + 1), 0)).fill(undefined);
+      const byId: (Row | undefined)[] = Array.from({ length: rows.reduce((most, row) => Math.max(most, row.id + 1), 0) });
       for (const row of rows) byId[row.id] = row;
       this.#order[name] = rows;
       this.#byId[name] = byId;

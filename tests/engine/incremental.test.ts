@@ -14,7 +14,7 @@ describe('after any actions', () => {
         afresh.dispose();
       }
       schedule.dispose();
-    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 60) });
   });
 
   test('it makes no difference that the formula engine was still being prepared', () => {
@@ -29,7 +29,7 @@ describe('after any actions', () => {
         afresh.dispose();
       }
       schedule.dispose();
-    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 60) });
   });
 
   test('undoing all of them brings back the start, and redoing them the end', () => {
@@ -47,6 +47,6 @@ describe('after any actions', () => {
       expect([schedule.content(), allOf(schedule)]).toEqual(redone);
       expect(end).toBeDefined();
       schedule.dispose();
-    }), { numRuns: Number(process.env['RUNS'] ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 60) });
   });
 });

@@ -18,14 +18,17 @@ function valueOf(column: InputColumn): fc.Arbitrary<CellValue> {
     case 'choice': return fc.constantFrom<CellValue>(null, ...column.choices!);
     case 'integer': return fc.constantFrom<CellValue>(null, 0, 1, 2, 3, 7, 12);
     case 'ratio': return fc.constantFrom<CellValue>(null, 0.25, 0.5, 0.7, 0.85, 1);
-    case 'number': return fc.constantFrom<CellValue>(null, ...[0.5, 1, 2.5, 12, 24, 100, 350].filter((each) => each >= (column.min ?? 0) && each <= (column.max ?? 1e9)));
+    case 'number': {
+      const { min = 0, max = 1e9 } = column;
+      return fc.constantFrom(null, ...[0.5, 1, 2.5, 12, 24, 100, 350].filter((each) => each >= min && each <= max));
+    }
     default: return fc.constantFrom<CellValue>(null, 'text');
   }
 }
 
 const cellsOf = (sheet: SheetName): fc.Arbitrary<Cells> =>
   fc.record(Object.fromEntries(inputColumns(sheet).map((column) => [column.key, valueOf(column)])))
-    .map((cells) => Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null)) as Cells);
+    .map((cells): Cells => Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null)));
 
 const someSheet = fc.constantFrom(...SHEET_NAMES, 'devices' as const, 'devices' as const, 'supplies' as const, 'outputs' as const);
 const place = fc.nat({ max: 30 });
@@ -33,7 +36,7 @@ const place = fc.nat({ max: 30 });
 /** A small schedule with rows on every sheet. */
 export const someContent: fc.Arbitrary<Content> = fc.record(Object.fromEntries(SHEET_NAMES.map((sheet) =>
   [sheet, fc.array(cellsOf(sheet), { maxLength: sheet === 'devices' ? 10 : 4 })])))
-  .map((sheets) => ({ details: { project: 'random' }, sheets: sheets as Content['sheets'] }));
+  .map((sheets) => ({ details: { project: 'random' }, sheets: sheets }));
 
 /** Something that a person does. */
 export type Action = (schedule: LoadSchedule) => void;
@@ -43,38 +46,69 @@ const within = (schedule: LoadSchedule, sheet: SheetName, at: number) => {
   return rows.length === 0 ? undefined : rows[at % rows.length];
 };
 
-export const someAction: fc.Arbitrary<Action> = fc.oneof(
-  { weight: 6, arbitrary: someSheet.chain((sheet) => fc.constantFrom(...inputColumns(sheet)).chain((column) => fc.tuple(place, valueOf(column)).map(([at, value]): Action => (schedule) => {
+const edit: fc.Arbitrary<Action> = someSheet
+  .chain((sheet) => fc.constantFrom(...inputColumns(sheet)).map((column) => ({ sheet, column })))
+  .chain(({ sheet, column }) => fc.tuple(place, valueOf(column)).map(([at, value]): Action => (schedule) => {
     const row = within(schedule, sheet, at);
-    if (row !== undefined) schedule.act('edit', setCells(schedule.document, [{ sheet, id: row.id, key: column.key, value }]));
-  }))) },
-  { weight: 2, arbitrary: fc.tuple(someSheet, place, fc.constantFrom(...FORMULAS), fc.nat()).map(([sheet, at, text, pick]): Action => (schedule) => {
+    if (row === undefined) return;
+    schedule.act('edit', setCells(schedule.document, [{ sheet, id: row.id, key: column.key, value }]));
+  }));
+
+const formula: fc.Arbitrary<Action> = fc.tuple(someSheet, place, fc.constantFrom(...FORMULAS), fc.nat())
+  .map(([sheet, at, text, pick]): Action => (schedule) => {
     const row = within(schedule, sheet, at);
     const columns = inputColumns(sheet).filter(isNumeric);
     if (row === undefined || columns.length === 0) return;
     const { key } = columns[pick % columns.length]!;
     const read = schedule.checkFormula(sheet, key, text);
     if (read.ok) schedule.act('formula', setCells(schedule.document, [{ sheet, id: row.id, key, value: read.value }]));
-  }) },
-  { weight: 2, arbitrary: someSheet.chain((sheet) => fc.tuple(place, fc.array(cellsOf(sheet), { minLength: 1, maxLength: 3 })).map(([at, rows]): Action => (schedule) =>
-    schedule.act('insert', insertRows(schedule.document, sheet, at % (schedule.rows(sheet).length + 1), rows)))) },
-  { weight: 2, arbitrary: fc.tuple(someSheet, fc.array(place, { minLength: 1, maxLength: 3 })).map(([sheet, places]): Action => (schedule) => {
-    const ids = places.flatMap((at) => within(schedule, sheet, at)?.id ?? []);
-    schedule.act('delete', removeRows(schedule.document, sheet, ids));
-  }) },
-  { weight: 2, arbitrary: fc.tuple(someSheet, fc.array(place, { minLength: 1, maxLength: 3 }), place).map(([sheet, places, to]): Action => (schedule) => {
-    const ids = [...new Set(places.flatMap((at) => within(schedule, sheet, at)?.id ?? []))];
-    schedule.act('move', moveRows(schedule.document, sheet, ids, to % (schedule.rows(sheet).length - ids.length + 1)));
-  }) },
-  { weight: 1, arbitrary: fc.tuple(someSheet, place, fc.constantFrom(...TAGS)).map(([sheet, at, tag]): Action => (schedule) => {
+  });
+
+const insert: fc.Arbitrary<Action> = someSheet
+  .chain((sheet) => fc.tuple(place, fc.array(cellsOf(sheet), { minLength: 1, maxLength: 3 }))
+    .map(([at, rows]): Action => (schedule) => {
+      schedule.act('insert', insertRows(schedule.document, sheet, at % (schedule.rows(sheet).length + 1), rows));
+    }));
+
+const somePlaces = fc.array(place, { minLength: 1, maxLength: 3 });
+const idsAt = (schedule: LoadSchedule, sheet: SheetName, places: readonly number[]) =>
+  [...new Set(places.flatMap((at) => within(schedule, sheet, at)?.id ?? []))];
+
+const remove: fc.Arbitrary<Action> = fc.tuple(someSheet, somePlaces).map(([sheet, places]): Action => (schedule) => {
+  schedule.act('delete', removeRows(schedule.document, sheet, idsAt(schedule, sheet, places)));
+});
+
+const move: fc.Arbitrary<Action> = fc.tuple(someSheet, somePlaces, place)
+  .map(([sheet, places, to]): Action => (schedule) => {
+    const ids = idsAt(schedule, sheet, places);
+    const staying = schedule.rows(sheet).length - ids.length;
+    schedule.act('move', moveRows(schedule.document, sheet, ids, to % (staying + 1)));
+  });
+
+const rename: fc.Arbitrary<Action> = fc.tuple(someSheet, place, fc.constantFrom(...TAGS))
+  .map(([sheet, at, tag]): Action => (schedule) => {
     const row = within(schedule, sheet, at);
     if (row !== undefined) schedule.act('rename', renameTag(schedule.document, sheet, row.id, tag));
-  }) },
-  { weight: 2, arbitrary: someSheet.chain((sheet) => {
-    const columns = inputColumns(sheet).slice(0, 8);
-    return fc.tuple(place, fc.array(fc.tuple(...columns.map(valueOf)), { minLength: 1, maxLength: 30 })).map(([at, lines]): Action => (schedule) =>
-      schedule.act('paste', pasteCells(schedule.document, sheet, at % (schedule.rows(sheet).length + 1), columns.map(({ key }) => key), lines)));
-  }) },
+  });
+
+const paste: fc.Arbitrary<Action> = someSheet.chain((sheet) => {
+  const columns = inputColumns(sheet).slice(0, 8);
+  const keys = columns.map(({ key }) => key);
+  return fc.tuple(place, fc.array(fc.tuple(...columns.map(valueOf)), { minLength: 1, maxLength: 30 }))
+    .map(([at, lines]): Action => (schedule) => {
+      const from = at % (schedule.rows(sheet).length + 1);
+      schedule.act('paste', pasteCells(schedule.document, sheet, from, keys, lines));
+    });
+});
+
+export const someAction: fc.Arbitrary<Action> = fc.oneof(
+  { weight: 6, arbitrary: edit },
+  { weight: 2, arbitrary: formula },
+  { weight: 2, arbitrary: insert },
+  { weight: 2, arbitrary: remove },
+  { weight: 2, arbitrary: move },
+  { weight: 1, arbitrary: rename },
+  { weight: 2, arbitrary: paste },
   { weight: 2, arbitrary: fc.constant<Action>((schedule) => { schedule.undo(); }) },
   { weight: 1, arbitrary: fc.constant<Action>((schedule) => { schedule.redo(); }) },
   { weight: 1, arbitrary: someContent.map((content): Action => (schedule) => { schedule.load(content, 'open'); }) },
@@ -87,5 +121,7 @@ const rounded = (value: CellValue): CellValue => typeof value === 'number' ? Num
 export function allOf(schedule: LoadSchedule): unknown {
   const sheets = SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(SCHEMA[sheet].columns
     .map(({ key }) => [key, [rounded(schedule.value(sheet, id, key)), schedule.partialSign(sheet, id, key)]]))));
-  return { sheets, findings: schedule.findings.map(({ id: _id, ...finding }) => ({ ...finding, value: rounded(finding.value), limit: rounded(finding.limit) })) };
+  const findings = schedule.findings.map(({ id: _id, ...finding }) =>
+    ({ ...finding, value: rounded(finding.value), limit: rounded(finding.limit) }));
+  return { sheets, findings };
 }
