@@ -81,7 +81,9 @@ export function partialTotal(rule: string, sheet: SheetName, key: string, from: 
 }
 
 /** A note that an optional input is empty, so that its check is not made. */
-export function notChecked(rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string, when?: (row: RowReader) => boolean): Check {
+export function notChecked(
+  rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string, when?: (row: RowReader) => boolean,
+): Check {
   return {
     rule, sheet, key, severity: 'note',
     find: (row) => row.own(key) !== null || when?.(row) === false ? undefined
