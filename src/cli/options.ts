@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { PAPERS, type Paper } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { Refusal } from './refusal.ts';
 
@@ -10,25 +11,40 @@ export interface TableOptions {
   readonly sheet: SheetName | undefined;
   readonly format: (typeof FORMATS)[number];
   readonly output: string | undefined;
+  /** The paper that a page or a document is laid out for. */
+  readonly paper: Paper | undefined;
+  /** CSV of the whole load table rather than of one sheet. */
+  readonly whole: boolean;
   readonly check: boolean;
+  /** Findings that somebody accepted do not count at `check`. */
+  readonly passAccepted: boolean;
+  /** Digits that are held against those of the schedule, instead of writing a table. */
+  readonly checkDigest: string | undefined;
+  /** An older schedule; what has changed since becomes a part of the load table. */
+  readonly since: string | undefined;
 }
 
 export const HELP = `Works out a load schedule and writes it as a table.
 
   npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html] [--output FILE] [--check]
 
-INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
-               a sheet in CSV takes the place of that sheet of the schedule
+INPUT          a schedule (.schedule.json, or a load table in HTML), or sheets in CSV, each known
+               by its headings; a sheet in CSV takes the place of that sheet of the schedule
 --sheet NAME   only this sheet: ${SHEET_NAMES.slice(0, 5).join(', ')},
                ${SHEET_NAMES.slice(5).join(', ')}
 --format       json (default): every key, defaults filled in, results unrounded, findings
-               csv: one sheet, as the page writes and reads it
-               html: the load table, for reading and printing
+               csv: one sheet, as the page writes and reads it; with --whole the load table
+               html: the load table, for reading and printing; it carries the schedule
+--paper SIZE   lay it out for ${PAPERS.join(', ')}
+--since OLD    add what has changed since an older schedule, to html and to csv --whole
 --output FILE  write to a file instead of the terminal
---check        exit with 1 when something is over its limit
+--check        exit with 1 when something is over its limit, even if that was accepted
+--pass-accepted   let --check pass what was accepted
+--check-digest HEX   say whether these digits, printed on each page (16 or more of them), are
+               those of the schedule; exit with 1 when they are not
 --help         this text
 
-Exit code: 0; 1 as said at --check; 2 for bad input, which is named by file, line and column.
+Exit code: 0; 1 as said at --check and --check-digest; 2 for bad input, which is named by file, line and column.
 
 The figures support design by a competent person and never replace it. Local wiring rules, the
 makers' instructions and licensed practice decide.
@@ -49,7 +65,12 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
     sheet: values.sheet === undefined ? undefined : oneOf(SHEET_NAMES, values.sheet, 'sheet'),
     format: oneOf(FORMATS, values.format, 'format'),
     output: values.output,
+    paper: values.paper === undefined ? undefined : oneOf(PAPERS, values.paper, 'paper'),
+    whole: values.whole,
     check: values.check,
+    passAccepted: values['pass-accepted'],
+    checkDigest: values['check-digest'],
+    since: values.since,
   };
 }
 
@@ -62,7 +83,12 @@ function parsed(words: readonly string[]) {
         sheet: { type: 'string' },
         format: { type: 'string', default: 'json' },
         output: { type: 'string' },
+        paper: { type: 'string' },
+        whole: { type: 'boolean', default: false },
         check: { type: 'boolean', default: false },
+        'pass-accepted': { type: 'boolean', default: false },
+        'check-digest': { type: 'string' },
+        since: { type: 'string' },
         help: { type: 'boolean' },
       },
     });

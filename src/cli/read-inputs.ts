@@ -1,4 +1,4 @@
-import { railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
+import { isHtml, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
 import type { Cells, Content, SheetName } from '../schedule/index.ts';
 import { problemLines, readText, type TextFile } from './files.ts';
 import { Refusal } from './refusal.ts';
@@ -60,7 +60,7 @@ function suppliesIn(files: readonly TextFile[]): readonly Cells[] | undefined {
 }
 
 function isSchedule({ name, text }: TextFile): boolean {
-  return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\s*\{/.test(text));
+  return /\.(json|html?)$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && (/^\s*\{/.test(text) || isHtml(text)));
 }
 
 function readOne<Result extends { readonly ok: true }>(

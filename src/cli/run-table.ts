@@ -1,58 +1,74 @@
-import { writeCsv } from '../exchange/index.ts';
-import { LoadSchedule } from '../load-schedule.ts';
-import { loadTableHtml, tableJson } from '../report/index.ts';
-import { columnOf, SHEET_NAMES, titleWithUnit, type SheetName } from '../schedule/index.ts';
+import { writeCsv, writeSchedule } from '../exchange/index.ts';
+import type { LoadSchedule } from '../load-schedule.ts';
+import { buildReport, loadTableCsv, loadTableHtml, matchesDigest, scheduleDigest, tableJson, type Report } from '../report/index.ts';
+import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { writeText } from './files.ts';
+import { openSchedule } from './open-schedule.ts';
 import { HELP, readOptions, type TableOptions } from './options.ts';
-import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
+export { refuseFormulas } from './open-schedule.ts';
+
 /**
  * The command `table`: reads a schedule, works it out, writes it.
- * @returns the exit code: 0; 1 when `--check` is given and a finding is `over`; 2 for bad input, of which nothing is
- *   written to `out`.
+ * @returns the exit code: 0; 1 when `--check` is given and a finding is `over`, or when the digits of `--check-digest` are those of
+ *   another schedule; 2 for bad input, of which nothing is written to `out`.
  */
-export async function runTable(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
+export async function runTable(words: readonly string[], streams: Streams): Promise<0 | 1 | 2> {
+  const { out, warn } = streams;
   return refusing(warn, async () => {
     const options = readOptions(words);
     if (options === 'help') {
       out(HELP);
       return 0;
     }
-    const { content, notes, nameOf } = await readInputs(options.inputs);
-    for (const note of notes) warn(note);
-    const schedule = new LoadSchedule(content);
-    refuseFormulas(schedule, nameOf);
-    await writeText(written(schedule, options), options.output, out);
-    return options.check ? check(schedule, warn) : 0;
+    const schedule = await openSchedule(options.inputs, warn);
+    if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
+    await writeText(await written(schedule, options, warn), options.output, out);
+    return options.check ? check(schedule, options.passAccepted, warn) : 0;
   });
 }
 
-/** A formula may refer to a sheet of another file, so that only the whole schedule shows whether its rows are there. */
-function refuseFormulas({ formulaProblems }: LoadSchedule, nameOf: (sheet: SheetName) => string): void {
-  if (formulaProblems.length === 0) return;
-  throw new Refusal(formulaProblems.map(({ sheet, row, key, problem }) =>
-    `${nameOf(sheet)}: ${sheet}, row ${row}, ${titleWithUnit(columnOf(sheet, key))}: ${problem}`));
-}
-
-function written(schedule: LoadSchedule, { format, sheet }: TableOptions): string {
+async function written(schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']): Promise<string> {
+  const { format, sheet, whole, paper } = options;
   switch (format) {
     case 'json': return `${JSON.stringify(tableJson(schedule, sheet), null, 2)}\n`;
-    case 'csv': return writeCsv(schedule, sheet ?? onlySheet(schedule));
-    case 'html': return loadTableHtml(schedule, { generated: new Date().toISOString().slice(0, 10), sheet });
+    case 'csv': return whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule));
+    case 'html': return loadTableHtml(await reportOf(schedule, options, warn), { paper, schedule: writeSchedule(schedule.content()) });
   }
+}
+
+async function reportOf(schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']): Promise<Report> {
+  const older = since === undefined ? undefined : await openSchedule([since], warn);
+  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, since: older });
 }
 
 function onlySheet(schedule: LoadSchedule): SheetName {
   const [first, ...others] = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).length > 0);
   if (first !== undefined && others.length === 0) return first;
   const found = first === undefined ? 'no sheet with rows' : `the sheets ${[first, ...others].join(', ')}`;
-  throw new Refusal([`A CSV file holds one sheet; the input has ${found}. Name one with --sheet, as in --sheet devices.`]);
+  throw new Refusal([
+    `A CSV file holds one sheet; the input has ${found}. Name one with --sheet, as in --sheet devices, or take the whole load table with --whole.`,
+  ]);
 }
 
-function check(schedule: LoadSchedule, warn: Streams['warn']): 0 | 1 {
-  const over = schedule.findings.filter(({ severity }) => severity === 'over');
-  for (const { sheet, row, tag, message } of over) warn(`over: ${sheet}, row ${row} (${tag}): ${message}`);
+function check(schedule: LoadSchedule, passAccepted: boolean, warn: Streams['warn']): 0 | 1 {
+  const over = schedule.findings.filter(({ severity, accepted }) => severity === 'over' && !(passAccepted && accepted !== undefined));
+  for (const { sheet, row, tag, message, accepted } of over) {
+    const acceptance = accepted === undefined ? '' : ` (accepted by ${accepted.name}, ${accepted.date}: ${accepted.reason})`;
+    warn(`over: ${sheet}, row ${row} (${tag}): ${message}${acceptance}`);
+  }
   return over.length > 0 ? 1 : 0;
+}
+
+function checkDigest(schedule: LoadSchedule, digits: string, out: Streams['out']): 0 | 1 {
+  const content = schedule.content();
+  const isMatch = matchesDigest(content, digits);
+  if (isMatch === undefined) {
+    throw new Refusal([`--check-digest ${digits}: is no part of a digest. Give the first 16 or more hexadecimal digits, as printed on each page.`]);
+  }
+  out(isMatch ? 'The digits are those of this schedule.\n'
+    : `The digits are those of another schedule, or of another state of it. This one has ${scheduleDigest(content)}.\n`);
+  return isMatch ? 0 : 1;
 }

@@ -1,3 +1,8 @@
 export { CAUTIONS } from './cautions.ts';
-export { loadTableHtml, type LoadTableOptions } from './load-table-html.ts';
+export { changesText, compareSchedules, type ScheduleChanges } from './changes/index.ts';
+export { matchesDigest, scheduleDigest } from './digest/index.ts';
+export { loadTableCsv } from './load-table-csv.ts';
+export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
+export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
+export { PAPERS, type Paper } from './page-styles.ts';
 export { tableJson, type TableFinding, type TableJson } from './table-json.ts';

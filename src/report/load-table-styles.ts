@@ -1,36 +1,60 @@
 /** Styles of the load table, for screen and paper. */
 export const LOAD_TABLE_STYLES = `
-:root { color-scheme: light; --ink: #1c2024; --quiet: #5a636c; --line: #c9cfd5; --over: #a1182a; --near: #7a4b00; }
+:root { color-scheme: light; --ink: #1c2024; --quiet: #55606a; --line: #c9cfd5; --over: #a1182a; --near: #7a4b00; --tint: #f2f4f6; }
+* { box-sizing: border-box; }
 body { margin: 2rem auto; max-width: 110rem; padding: 0 1.5rem; color: var(--ink); background: #fff;
-  font: 0.875rem/1.45 system-ui, sans-serif; }
+  font: 0.875rem/1.45 system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; }
 h1 { margin: 0 0 1rem; font-size: 1.6rem; font-weight: 600; }
 h2 { margin: 2rem 0 0.5rem; font-size: 1.1rem; font-weight: 600; break-after: avoid; }
+section > p { margin: 0 0 0.5rem; max-width: 60rem; }
 dl { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); gap: 0.6rem 2rem; margin: 0 0 1.25rem; }
 dt { color: var(--quiet); font-size: 0.75rem; }
 dd { margin: 0; overflow-wrap: anywhere; }
-.caution { margin: 0; }
-section[aria-label] { border-inline-start: 3px solid var(--near); padding-inline-start: 0.75rem; }
-.counts { display: flex; flex-wrap: wrap; gap: 0.25rem 1.5rem; margin: 0 0 0.5rem; padding: 0; list-style: none; }
-section { overflow-x: auto; }
+.issue dd { font-variant-numeric: tabular-nums; }
+.cautions { border-inline-start: 3px solid var(--near); padding-inline-start: 0.75rem; }
+.cautions p { margin: 0; }
+nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; margin: 1.25rem 0 0; padding: 0; list-style: none; }
+nav a { color: inherit; }
+figure { margin: 0 0 1rem; max-width: 60rem; break-inside: avoid; }
+figure svg { display: block; width: 100%; height: auto; }
+.scroll { overflow-x: auto; margin: 0 0 1.25rem; }
+.scroll:focus-visible { outline: 2px solid currentColor; outline-offset: 2px; }
 table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums; }
-th, td { padding: 0.2rem 0.5rem; border-bottom: 1px solid var(--line); text-align: start; vertical-align: top; }
+table.usual { width: auto; min-width: min(100%, 30rem); }
+th, td { padding: 0.2rem 0.45rem; border-bottom: 1px solid var(--line); text-align: start; vertical-align: top; }
 th { border-bottom: 1px solid var(--ink); color: var(--quiet); font-weight: 500; vertical-align: bottom; }
+tr.title th { border-bottom: 0; padding-top: 0.35rem; color: var(--ink); background: var(--tint); font-weight: 600; }
+tr.title span { color: var(--quiet); font-weight: 400; margin-inline-start: 1em; }
 th.number, td.number { text-align: end; }
 td.number, td.tag { white-space: nowrap; }
-td p { margin: 0; color: var(--quiet); }
-.default { color: var(--quiet); font-style: italic; }
+td.text { min-width: 6em; overflow-wrap: break-word; }
+tr.total td { border-top: 1px solid var(--ink); font-weight: 600; }
+td.default { color: var(--quiet); font-style: italic; }
+td.fill { min-width: 6em; border: 1px solid var(--line); }
 .over, .near { font-weight: 600; }
 .over { color: var(--over); }
 .near { color: var(--near); }
-span.over, span.near, span.incomplete, span.ok, span.note { white-space: nowrap; }
-footer { margin-top: 2rem; color: var(--quiet); }
-@page { size: A4 landscape; margin: 12mm; @bottom-right { content: counter(page) ' / ' counter(pages); font: 7pt system-ui, sans-serif; } }
+footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
+@page {
+  @bottom-left { font: 6.5pt/1.35 system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; white-space: pre; vertical-align: top; padding-top: 2mm; text-align: left; color: #333; }
+  @bottom-right { font: 8pt system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; vertical-align: top; padding-top: 2mm; color: #333; }
+}
 @media print {
   :root { font-size: 8.5pt; }
-  body { margin: 0; padding: 0; }
-  section { overflow: visible; }
-  thead { display: table-header-group; }
+  body { margin: 0; padding: 0; max-width: none; }
+  nav { display: none; }
+  h2 { margin-top: 1.4rem; }
+  .scroll { overflow: visible; }
+  thead { display: table-header-group; break-after: avoid; }
   tr { break-inside: avoid; }
-  th, td { padding: 0.6mm 1.2mm; }
+  tr.total { break-before: avoid; }
+  th, td { padding: 0.5mm 1mm; }
+  table.wide { font-size: 7.5pt; }
+  table.widest { font-size: 6.5pt; }
+  table.widest :is(th, td) { padding: 0.5mm 0.7mm; }
+  td.text { min-width: 0; overflow-wrap: anywhere; }
+  td.fill { min-width: 22mm; height: 7mm; border-color: #555; }
+  .over, .near { color: inherit; }
+  .over { font-weight: 700; }
 }
 `;

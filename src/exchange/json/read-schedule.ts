@@ -1,4 +1,5 @@
 import { columnOf, titleWithUnit, toSnapshot, type Content } from '../../schedule/index.ts';
+import { embeddedSchedule, isHtml } from '../html/index.ts';
 import { unreadable, type ProblemList, type Unreadable } from '../problem.ts';
 import { FORMAT } from './format.ts';
 import { locate } from './locate.ts';
@@ -24,10 +25,14 @@ const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 're
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
  * Computed keys are ignored, unknown ones kept. In columns of numbers a text such as `8.4 W` or `12,5` is understood
  * and one that begins with `=` is a formula.
- * @param text JSON as of the published schema; at most 64 MB.
+ * @param text JSON as of the published schema, or a load table in HTML, which carries it; at most 64 MB.
  */
 export function readSchedule(text: string): ReadSchedule | Unreadable {
-  const parsed = parseJson(text);
+  const json = isHtml(text) ? embeddedSchedule(text) : text;
+  if (json === undefined) {
+    return unreadable('not-a-schedule', '', 'The page holds no schedule. Open a schedule file, or a load table in HTML as it was written here.');
+  }
+  const parsed = parseJson(json);
   if (!parsed.ok) return parsed;
   const file = openFile(parsed.value);
   if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };

@@ -1,0 +1,4 @@
+import { runChanges } from './run-changes.ts';
+import { runFromTerminal } from './streams.ts';
+
+await runFromTerminal(runChanges);

@@ -1,0 +1,53 @@
+import { parseArgs } from 'node:util';
+import { changesText, compareSchedules } from '../report/index.ts';
+import { writeText } from './files.ts';
+import { openSchedule } from './open-schedule.ts';
+import { Refusal, refusing } from './refusal.ts';
+import type { Streams } from './streams.ts';
+
+export const CHANGES_HELP = `Says what changed between two schedules.
+
+  npm run -s changes -- OLD NEW [--format text|json] [--output FILE]
+
+OLD, NEW       schedules (.schedule.json, or load tables in HTML)
+--format       text (default): rows added, removed, moved and changed, and what that did to every total
+               and status; json: the same for programs, values unrounded
+--output FILE  write to a file instead of the terminal
+--help         this text
+
+Rows are matched by their tags, then by what they hold.
+Exit code: 0; 2 for bad input, which is named by file, line and column.
+`;
+
+const HINT = 'npm run -s changes -- --help says what there is.';
+
+/** The command `changes`: compares two schedules. @returns the exit code: 0; 2 for bad input. */
+export async function runChanges(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
+  return refusing(warn, async () => {
+    const { values: { format, output, help }, positionals } = parsed(words);
+    if (help === true) {
+      out(CHANGES_HELP);
+      return 0;
+    }
+    const [old, present, ...others] = positionals;
+    if (old === undefined || present === undefined || others.length > 0) {
+      throw new Refusal([`Two schedules are compared; ${positionals.length} named. ${HINT}`]);
+    }
+    if (format !== 'text' && format !== 'json') throw new Refusal([`--format ${format} is not known. Give one of text, json.`]);
+    const changes = compareSchedules(await openSchedule([old], warn), await openSchedule([present], warn));
+    await writeText(format === 'json' ? `${JSON.stringify(changes, null, 2)}\n` : changesText(changes), output, out);
+    return 0;
+  });
+}
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: { format: { type: 'string', default: 'text' }, output: { type: 'string' }, help: { type: 'boolean' } },
+    });
+  } catch (error) {
+    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
+  }
+}

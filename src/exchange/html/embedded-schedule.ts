@@ -1,0 +1,22 @@
+/** Name of the element that holds the schedule in a load table in HTML. */
+export const EMBEDDED_ID = 'elv-load-schedule';
+
+const CHARACTERS: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", apos: "'" };
+
+/** Whether a text is a page in HTML rather than JSON. */
+export function isHtml(text: string): boolean {
+  return /^\ufeff?\s*<(?:!doctype|html|\?xml|!--)/i.test(text);
+}
+
+/**
+ * The schedule, as JSON, that a load table in HTML carries.
+ * @returns `undefined` when the page carries none.
+ */
+export function embeddedSchedule(page: string): string | undefined {
+  const start = new RegExp(`<template id=["']?${EMBEDDED_ID}["']?[^>]*>`, 'i').exec(page);
+  if (start === null) return undefined;
+  const from = start.index + start[0].length;
+  const end = page.indexOf('</template>', from);
+  if (end < 0) return undefined;
+  return page.slice(from, end).replace(/&(amp|lt|gt|quot|apos|#39);/g, (_entity, name: string) => CHARACTERS[name]!);
+}

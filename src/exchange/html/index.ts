@@ -1,0 +1,1 @@
+export { EMBEDDED_ID, embeddedSchedule, isHtml } from './embedded-schedule.ts';

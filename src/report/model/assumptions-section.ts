@@ -1,0 +1,68 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { formatCell, inputColumns, SCHEMA, SHEET_NAMES, type InputColumn, type Row, type SheetName } from '../../schedule/index.ts';
+import { numberCell, textCell, textColumns } from './cells.ts';
+import type { ReportRow, ReportSection, ReportTable } from './report.ts';
+import { filledRows } from './sheet-section.ts';
+import { standardsTable } from './standards-table.ts';
+
+/** Every default and factor that the figures rest on, and the standards behind them. */
+export function assumptionsSection(schedule: LoadSchedule, locale: string): ReportSection | undefined {
+  const rows = SHEET_NAMES.flatMap((sheet) => {
+    const filled = filledRows(schedule, sheet);
+    if (filled.length === 0) return [];
+    return inputColumns(sheet).filter(isAssumption).flatMap((column) => linesOf(schedule, sheet, column, filled, locale));
+  });
+  if (rows.length === 0) return undefined;
+  const factors: ReportTable = {
+    title: 'Defaults and factors in use',
+    columns: [
+      ...textColumns('Sheet', 'Column'), { title: 'Value', kind: 'number' }, { title: 'Rows', kind: 'number' }, ...textColumns('From', 'Source'),
+    ],
+    rows,
+  };
+  return {
+    name: 'assumptions', title: 'Assumptions',
+    sentences: ['The sources of device types, conductors and contacts stand in their sheets.'],
+    tables: [factors, standardsTable(schedule)],
+  };
+}
+
+/** Columns whose empty cells have a value, and shares, which are factors. */
+function isAssumption({ default: value, derived, kind }: InputColumn): boolean {
+  return value !== undefined || derived !== undefined || kind === 'ratio';
+}
+
+interface Line {
+  readonly value: string;
+  readonly origin: string;
+  readonly source: string;
+  count: number;
+}
+
+/** A line for each value that a column has in some rows, and where it came from. Single draws stand in their own sheets. */
+function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[], locale: string): ReportRow[] {
+  const { key, title, unit, derived, kind, source = '' } = column;
+  const isListed = derived === undefined || kind === 'ratio';
+  const lines = new Map<string, Line>();
+  for (const { id } of rows) {
+    const isOwn = schedule.isOwn(sheet, id, key);
+    const value = schedule.value(sheet, id, key);
+    if (value === null || (isOwn && !isListed)) continue;
+    const text = isListed ? formatCell(column, value, locale, 'show') : '';
+    const origin = isOwn ? 'entered' : derived === undefined ? 'default' : inGeneral(schedule.explain(sheet, id, key, locale)!.words);
+    const line = lines.get(`${origin} ${text}`) ?? {
+      value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
+      source: isOwn ? '' : derived?.source ?? source, count: 0,
+    };
+    line.count += 1;
+    lines.set(`${origin} ${text}`, line);
+  }
+  return [...lines.values()].map(({ value, origin, source: from, count }) => ({
+    cells: [textCell(SCHEMA[sheet].title), textCell(title), numberCell(value), numberCell(String(count)), textCell(origin), textCell(from)],
+  }));
+}
+
+/** A rule in words without the tags of single rows. */
+function inGeneral(words: string): string {
+  return words.replace(/ of the (device type|supply) [^×÷]+?(?= [×÷]|$)/g, ' of the $1');
+}

@@ -1,0 +1,68 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { DETAIL_KEYS, type SheetName } from '../../schedule/index.ts';
+import { CAUTIONS } from '../cautions.ts';
+import { changesSection, compareSchedules } from '../changes/index.ts';
+import { scheduleDigest } from '../digest/index.ts';
+import { SOFTWARE } from '../software.ts';
+import { assumptionsSection } from './assumptions-section.ts';
+import { checklistSection } from './checklist-section.ts';
+import { commissioningSection } from './commissioning-section.ts';
+import { DETAIL_TITLES } from './detail-titles.ts';
+import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
+import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
+import type { Report, ReportSection } from './report.ts';
+import { revisionsSection } from './revisions-section.ts';
+import { sheetSection } from './sheet-section.ts';
+import { statusSection } from './status-section.ts';
+
+export interface LoadTableOptions {
+  /** When the table was made, as it is to be printed. */
+  readonly generated: string;
+  /** Language of the numbers, BCP 47; English by default. */
+  readonly locale?: string;
+  /** The sheet that is printed, with the findings on it; the whole load table by default. */
+  readonly sheet?: SheetName | undefined;
+  /** An older schedule; what has changed since becomes a section. */
+  readonly since?: LoadSchedule | undefined;
+}
+
+/** The load table of a schedule, from which every form of it is made. */
+export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): Report {
+  const { generated, locale = 'en', sheet, since } = options;
+  const { details } = schedule.document;
+  const sections = sheet === undefined ? wholeTable(schedule, locale, since)
+    : [
+      findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
+      sheetSection(schedule, sheet, locale),
+    ];
+  return {
+    title: 'Load table',
+    subject: [details.project, details.panel].filter((part) => part !== undefined).join(' – '),
+    details: DETAIL_KEYS.map((key) => ({ title: DETAIL_TITLES[key], text: details[key] ?? '' })),
+    issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
+    cautions: CAUTIONS,
+    sections: sections.filter((section): section is ReportSection => section !== undefined),
+  };
+}
+
+function wholeTable(schedule: LoadSchedule, locale: string, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
+  const sheet = (name: SheetName) => sheetSection(schedule, name, locale);
+  return [
+    revisionsSection(schedule),
+    since && changesSection(compareSchedules(since, schedule), nameOf(since), locale),
+    statusSection(schedule),
+    findingsSection(schedule), acceptedSection(schedule),
+    sheet('supplies'), sheet('branches'), sheet('runs'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    devicesPerRail(schedule, locale),
+    devicesPerBranch(schedule, locale),
+    sheet('types'), sheet('conductors'), sheet('contacts'),
+    notesSection(schedule), assumptionsSection(schedule, locale),
+    checklistSection(schedule),
+    commissioningSection(schedule, locale),
+  ];
+}
+
+/** An older schedule as a sentence names it. */
+function nameOf({ document: { details: { revision, date } } }: LoadSchedule): string {
+  return [`revision ${revision ?? '–'}`, ...(date === undefined ? [] : [date])].join(' of ');
+}

@@ -1,0 +1,3 @@
+export { buildReport, type LoadTableOptions } from './build-report.ts';
+export type * from './report.ts';
+export { STATE_SHAPES, STATE_WORDS } from './state-words.ts';

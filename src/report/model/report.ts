@@ -1,0 +1,71 @@
+import type { Severity, Status } from '../../findings/index.ts';
+
+/** One cell of a printed table. */
+export interface ReportCell {
+  readonly text: string;
+  /** Numbers stand on the right; a tag must not be broken. */
+  readonly kind: 'number' | 'text' | 'tag';
+  /** The cell says how something stands, in words. */
+  readonly state?: Status | Severity;
+  /** The figure came by default, not from a person. */
+  readonly inherited?: true;
+  /** A place to write on paper. */
+  readonly toFill?: true;
+}
+
+export interface ReportColumn {
+  readonly title: string;
+  readonly kind: 'number' | 'text';
+}
+
+export interface ReportRow {
+  readonly cells: readonly ReportCell[];
+  /** The row carries the totals of those above it. */
+  readonly isTotal?: true;
+}
+
+/** A table with a heading line; every row has a cell for each column. */
+export interface ReportTable {
+  readonly title?: string;
+  /** What stands beside the title, such as a loading in words. */
+  readonly sentence?: string;
+  readonly columns: readonly ReportColumn[];
+  readonly rows: readonly ReportRow[];
+}
+
+export interface ReportSection {
+  /** Name for links, in kebab-case. */
+  readonly name: string;
+  readonly title: string;
+  readonly sentences: readonly string[];
+  readonly tables: readonly ReportTable[];
+  /** Pictures as SVG markup, which says in words what it shows. */
+  readonly pictures?: readonly string[];
+}
+
+/** A line of the title block. */
+export interface ReportDetail {
+  readonly title: string;
+  readonly text: string;
+}
+
+/** What tells one print of a load table from another; it stands on each page. */
+export interface ReportIssue {
+  /** When it was made, as it is to be printed. */
+  readonly generated: string;
+  /** Name and version of the software. */
+  readonly software: string;
+  /** SHA-256 of the schedule, 64 hexadecimal digits. */
+  readonly digest: string;
+}
+
+/** The load table, from which every form of it is made. */
+export interface Report {
+  readonly title: string;
+  /** What it is about, for the head of each page: project and panel. */
+  readonly subject: string;
+  readonly details: readonly ReportDetail[];
+  readonly issue: ReportIssue;
+  readonly cautions: readonly string[];
+  readonly sections: readonly ReportSection[];
+}

@@ -1,0 +1,15 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { textCell, textColumns } from './cells.ts';
+import type { ReportSection } from './report.ts';
+
+/** The history of issues; the present one comes last, from the details where the history does not hold it yet. */
+export function revisionsSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { details, revisions } = schedule.document;
+  const isListed = details.revision === undefined || revisions.some(({ revision }) => revision === details.revision);
+  const present = isListed ? []
+    : [{ revision: details.revision!, date: details.date ?? '', name: details.preparedBy ?? '', text: 'This issue' }];
+  const rows = [...revisions, ...present].map(({ revision, date, name, text }) => ({ cells: [revision, date, name, text].map(textCell) }));
+  if (rows.length === 0) return undefined;
+  const columns = textColumns('Revision', 'Date', 'Issued by', 'What is different');
+  return { name: 'revisions', title: 'Revisions', sentences: [], tables: [{ columns, rows }] };
+}

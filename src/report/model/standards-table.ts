@@ -1,0 +1,38 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { SCHEMA, SHEET_NAMES, type Column } from '../../schedule/index.ts';
+import { textCell, textColumns } from './cells.ts';
+import type { ReportTable } from './report.ts';
+import { filledRows } from './sheet-section.ts';
+import { STANDARDS } from './standards.ts';
+
+/** Everything that a column says about where it comes from. */
+export function sourcesOf(column: Column): string[] {
+  if (column.role === 'computed') {
+    return [column.rule?.source, column.total?.source, column.solved?.source].filter((source) => source !== undefined);
+  }
+  const suggested = column.suggestions?.map(({ source }) => source) ?? [];
+  return [column.source, column.derived?.source, ...suggested].filter((source) => source !== undefined);
+}
+
+/** Whether a text names a standard by its number; IEC 60947-4-1 is not IEC 60947. */
+export function namesStandard(text: string, number: string): boolean {
+  return text.split(number).slice(1).some((rest) => !/^(-?\d|-\d)/.test(rest));
+}
+
+/** The standards by number and year that the printed columns rest on, and what for. */
+export function standardsTable(schedule: LoadSchedule): ReportTable {
+  const columns = SHEET_NAMES.filter((sheet) => filledRows(schedule, sheet).length > 0)
+    .flatMap((sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesOf(column) })));
+  const rows = STANDARDS.flatMap(({ number, edition, title }) => {
+    const used = columns.filter(({ sources }) => sources.some((source) => namesStandard(source, number)));
+    const uses = [...new Set(used.map(({ sheet }) => sheet))].map((sheet) => {
+      const titles = used.filter((each) => each.sheet === sheet).map((each) => each.title.toLowerCase());
+      return `${SCHEMA[sheet].title}: ${titles.join(', ')}`;
+    });
+    return uses.length === 0 ? [] : [{ cells: [number, edition, title, uses.join('; ')].map(textCell) }];
+  });
+  return {
+    title: 'Standards', sentence: 'Editions are for orientation; the one that applies to the job decides.',
+    columns: textColumns('Standard', 'Edition', 'Title', 'Used for'), rows,
+  };
+}

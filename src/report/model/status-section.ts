@@ -1,0 +1,30 @@
+import type { Status } from '../../findings/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { SCHEMA, SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
+import { numberCell, textCell } from './cells.ts';
+import type { ReportSection } from './report.ts';
+import { filledRows } from './sheet-section.ts';
+import { STATE_WORDS } from './state-words.ts';
+
+/** The sheets whose rows have a status, in the order in which they are printed. */
+export const SHEETS_WITH_STATUS: readonly SheetName[] = SHEET_NAMES.filter((sheet) =>
+  SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status === true));
+
+const STATUSES: readonly Status[] = ['over', 'near', 'incomplete', 'ok'];
+
+/** How many rows of each sheet stand how. */
+export function statusSection(schedule: LoadSchedule): ReportSection {
+  const rows = SHEETS_WITH_STATUS.flatMap((sheet) => {
+    const statuses = filledRows(schedule, sheet).map(({ id }) => schedule.value(sheet, id, 'status'));
+    if (statuses.length === 0) return [];
+    const counts = STATUSES.map((status) => statuses.filter((each) => each === status).length);
+    return [{ cells: [textCell(SCHEMA[sheet].title), ...[...counts, statuses.length].map((count) => numberCell(String(count)))] }];
+  });
+  const columns = [
+    { title: 'Sheet', kind: 'text' as const },
+    ...STATUSES.map((status) => ({ title: STATE_WORDS[status], kind: 'number' as const })),
+    { title: 'in all', kind: 'number' as const },
+  ];
+  return rows.length === 0 ? { name: 'summary', title: 'Summary', sentences: ['No row has a status.'], tables: [] }
+    : { name: 'summary', title: 'Summary', sentences: [], tables: [{ columns, rows }] };
+}
