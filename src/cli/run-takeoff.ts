@@ -60,7 +60,7 @@ function readOnce({ name, text }: TextFile, options: TakeoffOptions): Takeoff {
   if (missing.length === 0) return takeoff;
   const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`).join(', ');
   throw new Refusal(missing.map((field) =>
-    `${name}: No column ${field === 'qty' ? 'holds quantities' : 'names the devices'}; the columns are ${columns}. `
+    `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
     + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
 }
 

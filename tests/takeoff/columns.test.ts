@@ -18,6 +18,7 @@ describe('what the columns hold', () => {
     ['Item,Description,Qty\n1,Light sensor,4\n2,Router,1', 'ref description qty'],
     ['Item,Qty\nLight sensor,4', 'type qty'],
     ['No. of devices,Type of device,Fed from,Bus line\n4,Light sensor,P1,B1', 'qty type rail branch'],
+    ['Device,Ground floor,First floor,Total\nRouter,1,2,3\nLight sensor,2,2,4', 'type - - qty'],
     ['Device,Colour,Qty\nLight sensor,white,4', 'type - qty'],
     ['Light sensor;4\nRouter;1', 'type qty'],
     ['4\tLight sensor\tHall', 'qty type area'],
@@ -25,6 +26,12 @@ describe('what the columns hold', () => {
     ['1\tLight sensor\t4\n2\tRouter\t1\n3\tSignal lamp\t1', '- type qty'],
   ])('%j: %s', (source, expected) => {
     expect(fieldsOf(source)).toBe(expected);
+  });
+
+  it('is not guessed where each storey has its counts', () => {
+    const takeoff = read('Device,Ground floor,First floor\nRouter,1,2\nLight sensor,2,2');
+    expect(missingColumns(takeoff.columns)).toEqual(['qty']);
+    expect(takeoff.notes.at(-1)).toContain('“Ground floor” (2), “First floor” (2)');
   });
 
   it('names the columns that are not read', () => {
@@ -35,7 +42,7 @@ describe('what the columns hold', () => {
   it('says what is missing, and leaves every line undecided', () => {
     const takeoff = read('Device,Room\nLight sensor,Hall');
     expect(missingColumns(takeoff.columns)).toEqual(['qty']);
-    expect(takeoff.notes).toEqual(['No column holds quantities. Choose the one that does.']);
+    expect(takeoff.notes).toEqual(['No column is known to hold the quantities. Choose the one that does.']);
     expect(takeoff.lines[1]).toMatchObject({ outcome: 'undecided', qty: null });
   });
 });

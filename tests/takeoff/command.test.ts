@@ -106,7 +106,7 @@ describe('npm run takeoff', () => {
   it('names the line of a fault and the columns among which to choose', async () => {
     expect(await run(await file('quote.csv', 'Device,Qty\nRouter,1\n"Router,2\n'))).toMatchObject({ code: 2, warnings: [expect.stringMatching(/quote\.csv:3: Line 3: /)] });
     expect(await run(await file('none.csv', 'Device,Room\nRouter,Hall\n'))).toMatchObject({
-      code: 2, warnings: [expect.stringContaining('No column holds quantities; the columns are 1 “Device”, 2 “Room”. Say which it is, as in --column qty=2.')],
+      code: 2, warnings: [expect.stringContaining('No column is known to hold the quantities; the columns are 1 “Device”, 2 “Room”. Say which it is, as in --column qty=2.')],
     });
   });
 

@@ -14,6 +14,7 @@ describe('totals', () => {
     ['that are grand', ['Router;;1', 'Sub-total;;1', 'Light sensor;;4', 'Subtotal;;4', 'Grand total;;5'], 6, 'from 2 on'],
     ['in German', ['Router;;1', 'Zwischensumme;;1', 'Übertrag;;1'], 4, 'from 2 on'],
     ['in French', ['Voyant;;3', 'Total général;;3'], 3, 'from 2 on'],
+    ['that are called so at the end', ['Router;;1', 'Light sensor;;2', 'Ground floor total;;3'], 4, 'from 2 on'],
     ['without a word', ['Router;;1', 'Light sensor;;4', ';;5'], 4, 'from 2 on'],
   ])('%s are left out, checked', (_, lines, line, words) => {
     const { lines: read } = take(...lines);
@@ -29,6 +30,11 @@ describe('totals', () => {
       .toBe('It is called a total and says 6, but the lines above come to 5. Check both, then leave it out.');
     expect(equationOf(takeoff.sums)).toBe('Read 22 = taken 7 + left out 9 (9 in totals) + undecided 6');
   });
+
+  it.each(['Total;;9', 'Total heat sensor;;9', 'Building total of everything that was counted here;;9'])(
+    '%s is not taken for a device, as it may be a wrong total', (line) => {
+      expect(inShort(take('Router;;1', 'Router;x;2', line))[4]).toBe('undecided 9 -');
+    });
 
   it('are not what a device is called that is known by such a name', () => {
     const types = [{ type: 'Total heat sensor' }];
@@ -86,6 +92,10 @@ it('puts what is above in the place of ditto marks', () => {
 it('takes lengths of what is counted by the metre only', () => {
   expect(inShort(take('LED strip 9.6 W/m;Bar;12 m', 'Router;Bar;12 m', 'Cable tray;Bar;3 lm')))
     .toMatchObject({ 2: 'taken 12 LED strip 9.6 W/m', 3: 'undecided 12 Router', 4: 'undecided 3 Cable tray' });
+});
+
+it('takes no count from a ditto mark', () => {
+  expect(inShort(take('Router;Hall;1', 'Router;Bar;dito'))[3]).toBe('undecided null Router');
 });
 
 it('learns the decimal sign from the other quantities, or is told', () => {

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { likeness } from '../../src/exchange/takeoff/index.ts';
 import { deviceName, haveAgreeingNumbers } from '../../src/exchange/takeoff/names/device-name.ts';
 import { TypeIndex } from '../../src/exchange/takeoff/names/type-index.ts';
+import { plainWords } from '../../src/exchange/takeoff/plain-words.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 import { TYPES } from './support.ts';
 
@@ -35,6 +36,15 @@ describe('likeness', () => {
       expect(like(one, one)).toBe(deviceName(one).trigramCount > 0 ? 1 : 0);
     }));
   });
+});
+
+it.each([
+  ['Wandleuchte, 4,8Watt', ['wandleuchte', '4.8', 'w']],
+  ['CO₂-Fühler', ['co2', 'fuhler']],
+  ['1–10 V', ['1', '10', 'v']],
+  ['…', []],
+])('the plain words of %j are %j', (text, words) => {
+  expect(plainWords(text)).toEqual(words);
 });
 
 describe('numbers in names', () => {

@@ -48,8 +48,12 @@ export function proposeColumns(
     }
   }
   if (!taken.has('qty')) {
-    const open = columns.filter((column) => column.isOpen || COUNT_OR_NUMBER.test(column.heading));
-    take(most(open, (column) => column.isNumbering ? 0 : column.share(isPlainCount), 0.5), 'qty', 'values');
+    const counts = columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
+    const numbered = counts.filter(({ heading }) => COUNT_OR_NUMBER.test(heading));
+    // Counts in a column for each storey: to take one of them would leave the others out.
+    const isUnclear = headings.length > 0 && counts.length > 1 && numbered.length !== 1;
+    const [count] = numbered.length === 1 ? numbered : counts;
+    if (!isUnclear) take(count, 'qty', 'values');
   }
   if (!taken.has('type') && !taken.has('description')) {
     const open = columns.filter((column) => column.isOpen && column.letterShare >= 0.5);
@@ -86,7 +90,7 @@ class Draft {
     if (known !== undefined) this.from = 'remembered';
     if (known !== 'ignore') this.field = known;
     this.said = headingFields(heading).flatMap(({ field, exact }) => {
-      const borneOut = this.#borneOut(field);
+      const borneOut = this.#borneOut(field, exact);
       return borneOut === undefined ? [] : { field: borneOut, exact };
     });
   }
@@ -95,10 +99,11 @@ class Draft {
     return this.from === undefined;
   }
 
-  /** Whether the values are 1, 2, 3 …: numbers of the lines. */
-  get isNumbering(): boolean {
+  /** Whether most values are plain counts, and not the numbers 1, 2, 3 … of the lines. */
+  get mayCount(): boolean {
     const first = Number(this.#sample[0]);
-    return this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
+    const isNumbering = this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
+    return !isNumbering && this.share(isPlainCount) >= 0.5;
   }
 
   get letterShare(): number {
@@ -115,9 +120,10 @@ class Draft {
     this.from = from;
   }
 
-  /** «Item» over 1, 2, 3 numbers the lines, and «Nos» over words counts nothing. */
-  #borneOut(field: TakeoffField): TakeoffField | undefined {
+  /** «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area. */
+  #borneOut(field: TakeoffField, exact: boolean): TakeoffField | undefined {
     if (this.#sample.length === 0) return field;
+    if (field === 'area' && !exact && this.share(isPlainCount) === 1) return undefined;
     if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return 'ref';
     return field === 'qty' && this.share(holdsQuantity) < 0.5 ? undefined : field;
   }

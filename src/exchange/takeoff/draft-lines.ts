@@ -7,7 +7,7 @@ import { plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
 import { RunningSums } from './running-sums.ts';
-import { headsTotal } from './total-words.ts';
+import { namesTotal } from './total-words.ts';
 
 /** What is known of a takeoff before its lines are read. */
 export interface DraftContext {
@@ -78,10 +78,10 @@ export class LineReader {
     return readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal);
   }
 
-  /** A total is known by its first word or, where a quantity has no name at all, by being the sum of lines above. */
+  /** A total is known by its words or, where a quantity has no name at all, by being the sum of lines above. */
   #total(record: TakeoffRecord, { qty, ...quantity }: Quantity, names: readonly string[]): LineDraft | undefined {
     const first = record.fields.find((field, index) => field !== '' && this.#places.qty?.includes(index) !== true);
-    const isCalledTotal = [first ?? '', ...names].some(headsTotal) && !this.#context.isKnown(names, true);
+    const isCalledTotal = [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
     const from = qty === null ? undefined : this.#sums.sumsFrom(qty);
     if (!isCalledTotal && (names.length > 0 || from === undefined)) return undefined;
     const { expected } = this.#sums;
@@ -143,7 +143,9 @@ export class LineReader {
 
   #spoken(text: string, index: number): string {
     const above = this.#above.get(index);
-    if (above !== undefined && DITTO.has(text.toLowerCase())) return above;
+    // A count is never guessed.
+    const isCount = this.#places.qty?.includes(index) === true;
+    if (above !== undefined && !isCount && DITTO.has(text.toLowerCase())) return above;
     if (text !== '') this.#above.set(index, text);
     return text;
   }

@@ -7,8 +7,8 @@ import type { TakeoffField } from './field.ts';
 export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = {
   qty: [
     'qty', 'qty total', 'quantity', 'quantities', 'count', 'counted', 'nos', 'no of', 'number of', 'no off', 'amount',
-    'pcs', 'pieces', 'how many',
-    'menge', 'mengen', 'anzahl', 'anz', 'stuck', 'stueck', 'stuckzahl', 'stueckzahl', 'stk', 'st',
+    'pcs', 'pieces', 'how many', 'total',
+    'menge', 'mengen', 'anzahl', 'anz', 'stuck', 'stueck', 'stuckzahl', 'stueckzahl', 'stk', 'st', 'gesamt', 'summe',
     'quantite', 'quantites', 'qte', 'qtes', 'nombre', 'nombre de', 'nb', 'nbre', 'nb de',
   ],
   unit: ['unit', 'uom', 'unit of measure', 'einheit', 'eh', 'mengeneinheit', 'unite', 'unite de mesure'],

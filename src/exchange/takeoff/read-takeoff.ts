@@ -80,7 +80,8 @@ export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qt
 
 function notesOn(columns: readonly TakeoffColumn[]): string[] {
   const missing = missingColumns(columns).map((field) => field === 'type'
-    ? 'No column names the devices. Choose the one that does.' : 'No column holds quantities. Choose the one that does.');
+    ? 'No column is known to name the devices. Choose the one that does.'
+    : 'No column is known to hold the quantities. Choose the one that does.');
   const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
     .map(({ index, heading, values }) => `${heading === '' ? `column ${index + 1}` : `“${heading}”`} (${values})`);
   return [...missing, ...(unread.length === 0 ? [] : [`Columns that are not read, with the number of their values: ${unread.join(', ')}.`])];

@@ -1,14 +1,16 @@
 import { plainWords } from './plain-words.ts';
 
-/** Words with which a line of totals begins, in English, German and French; common practice, no source. */
+/** Words of lines of totals in English, German and French, wherever they stand; common practice, no source. */
 const TOTAL_WORDS = [
-  'total', 'totals', 'subtotal', 'subtotals', 'sub total', 'grand total', 'sum', 'carried forward', 'brought forward',
+  'total', 'totals', 'subtotal', 'subtotals', 'sub total', 'carried forward', 'brought forward',
   'summe', 'zwischensumme', 'teilsumme', 'gesamt', 'gesamtsumme', 'endsumme', 'ubertrag', 'uebertrag',
-  'somme', 'sous total', 'report', 'a reporter',
+  'somme', 'sous total', 'a reporter',
 ];
+/** Words that mean a total only where a line begins with them. */
+const FIRST_WORDS = ['sum', 'sums', 'report'];
 
-/** Whether a text begins as a line of totals does. */
-export function headsTotal(text: string): boolean {
-  const line = `${plainWords(text).join(' ')} `;
-  return TOTAL_WORDS.some((each) => line.startsWith(`${each} `));
+/** Whether a text may be that of a line of totals: «Subtotal», «Ground floor total», «Summe EG». */
+export function namesTotal(text: string): boolean {
+  const line = ` ${plainWords(text).join(' ')} `;
+  return TOTAL_WORDS.some((each) => line.includes(` ${each} `)) || FIRST_WORDS.some((each) => line.startsWith(` ${each} `));
 }
