@@ -82,6 +82,11 @@ export class LoadSchedule {
     return this.#book.members(sheet, by, target);
   }
 
+  /** Outcome of a row that is no figure, such as that a run has no working voltage. */
+  outcome(sheet: SheetName, id: number): string | undefined {
+    return this.#book.outcome(sheet, id);
+  }
+
   /** Every finding, the worst first. */
   get findings(): readonly Finding[] {
     return this.#findings.all;

@@ -19,7 +19,12 @@ export function html(strings: TemplateStringsArray, ...parts: readonly Part[]): 
 function written(part: Part): string {
   if (part instanceof Markup) return part.text;
   if (typeof part === 'object') return part.map(({ text }) => text).join('');
+  return escaped(String(part));
+}
+
+/** A text as HTML and XML have it, in elements and in attributes. */
+export function escaped(text: string): string {
   // Control characters, which HTML does not allow, would stop a reader of XML as well.
   // eslint-disable-next-line no-control-regex -- they are what is looked for
-  return String(part).replace(/[&<>"']/g, (sign) => ENTITIES[sign]!).replace(/[\0-\x08\x0b\x0c\x0e-\x1f]/g, '\ufffd');
+  return text.replace(/[&<>"']/g, (sign) => ENTITIES[sign]!).replace(/[\0-\x08\x0b\x0c\x0e-\x1f]/g, '\ufffd');
 }

@@ -1,0 +1,33 @@
+/**
+ * What pictures look like. On a page the custom properties of the element around them hold; in a file of its own, where
+ * there are none, the values behind them.
+ */
+export const PICTURE_STYLES = `
+.picture { font-family: var(--elv-font, system-ui, 'Segoe UI', 'Noto Sans', sans-serif); font-size: 12px; font-variant-numeric: tabular-nums; }
+.picture text { fill: var(--elv-ink, #182026); }
+.picture .quiet { fill: var(--elv-ink-default, #545f68); }
+.picture .strong { font-weight: 600; }
+.picture .heading { font-size: 15px; font-weight: 600; }
+.picture .haloed { paint-order: stroke; stroke: var(--elv-surface-raised, #fff); stroke-width: 3px; stroke-linejoin: round; }
+.picture .ground { fill: #fff; }
+.picture .axis { stroke: var(--elv-ink, #182026); stroke-width: 1; }
+.picture .grid { stroke: var(--elv-line, #d6dad7); stroke-width: 0.75; }
+.picture .leader { stroke: var(--elv-line-strong, #85908c); stroke-width: 0.5; fill: none; }
+.picture .curve { stroke: var(--elv-accent, #0d5c73); stroke-width: 2; fill: none; stroke-linejoin: round; }
+.picture .limit { stroke: var(--elv-near, #855000); stroke-width: 1.25; stroke-dasharray: 7 4; }
+.picture .end { stroke: var(--elv-line-strong, #85908c); stroke-width: 1; stroke-dasharray: 2 3; }
+.picture .device { fill: var(--elv-accent, #0d5c73); stroke: var(--elv-surface-raised, #fff); stroke-width: 1; }
+.picture .device.power { fill: var(--elv-surface-raised, #fff); stroke: var(--elv-accent, #0d5c73); stroke-width: 1.75; }
+.picture .least { stroke: var(--elv-ink, #182026); stroke-width: 1.5; }
+.picture .lacking { stroke: var(--elv-over, #a5211b); stroke-width: 2.5; }
+.picture .frame { fill: var(--elv-line, #d6dad7); fill-opacity: 0.55; }
+.picture .frame.unknown { fill: none; stroke: var(--elv-line-strong, #85908c); stroke-width: 1; stroke-dasharray: 3 3; }
+.picture .fill { fill: var(--elv-ink-default, #545f68); }
+.picture .fill.over, .picture text.over, .picture .mark.over { fill: var(--elv-over, #a5211b); }
+.picture .fill.near, .picture text.near, .picture .mark.near { fill: var(--elv-near, #855000); }
+.picture text.incomplete, .picture .mark.incomplete { fill: var(--elv-incomplete, #574b96); }
+.picture text.ok, .picture .mark.ok { fill: var(--elv-ok, #3d6552); }
+.picture .hatch { stroke: var(--elv-over, #a5211b); stroke-width: 1.5; fill: none; }
+.picture .note { fill: var(--elv-surface-raised, #fff); stroke: var(--elv-over, #a5211b); stroke-width: 1; }
+.picture .target { stroke: var(--elv-ink, #182026); stroke-width: 2; }
+`;

@@ -1,0 +1,65 @@
+import { path } from './path.ts';
+import type { RunFrame } from './run-frame.ts';
+import type { RunPlace } from './run-places.ts';
+import { label, line, shape, type Shape } from './shape.ts';
+import { axisNumber, valueText } from './words.ts';
+
+/** More lines from voltages down to what is needed would be a grey field. */
+const MOST_WITH_STEMS = 40;
+
+/** Between two places the current is the same, so the voltage falls evenly; behind the last it stays. */
+export function curve({ x, y }: RunFrame, supplyVolts: number, length: number, places: readonly RunPlace[]): Shape {
+  const points: [number, number][] = [[0, supplyVolts]];
+  for (const { metres, volts } of places) if (volts !== null) points.push([metres, volts]);
+  const [end, volts] = points.at(-1)!;
+  if (end < length) points.push([length, volts]);
+  return shape('path', { class: 'curve', d: path(points.map(([metres, here]) => [x(metres), y(here)])) });
+}
+
+/** At each place its voltage, the least that its devices need, and what they lack between the two. */
+export function marks(frame: RunFrame, places: readonly RunPlace[], locale: string): Shape[] {
+  return places.map((place) => {
+    const { volts, leastVolts, isLacking, devices } = place;
+    const x = frame.x(place.metres);
+    const isPower = devices.some((device) => device.isConstantPower);
+    const withStem = volts !== null && (isLacking || places.length <= MOST_WITH_STEMS);
+    return shape(
+      'g', { class: 'place' }, shape('title', {}, placeText(place, locale)),
+      ...(leastVolts === null ? [] : [
+        ...(withStem ? [line(isLacking ? 'lacking' : 'leader', x, frame.y(volts), x, frame.y(leastVolts))] : []),
+        line(isLacking ? 'lacking' : 'least', x - 5, frame.y(leastVolts), x + 5, frame.y(leastVolts)),
+      ]),
+      ...(volts === null ? [] : [
+        shape('circle', { class: isPower ? 'device power' : 'device', cx: x, cy: frame.y(volts), r: isPower ? 3.5 : 4 }),
+      ]),
+    );
+  });
+}
+
+/** A place in words: «D-01, D-02: 23.10 V at 12.0 m, need 21.6 V». */
+export function placeText({ devices, metres, volts, leastVolts, isLacking }: RunPlace, locale: string): string {
+  const needs = leastVolts === null ? ''
+    : `, needed ${valueText('types', 'minVoltage', leastVolts, locale)}${isLacking ? ', too little' : ''}`;
+  const here = `${valueText('runs', 'endVoltage', volts, locale)} at ${valueText('runs', 'length', metres, locale)}`;
+  return `${devices.map(({ name }) => name).join(', ')}: ${here}${needs}`;
+}
+
+/** What the signs mean, and the scales in millimetres of paper. */
+export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, locale: string): Shape[] {
+  const row = bottom + 46;
+  const centimetre = ({ perCentimetre: value }: RunFrame['up'], unit: string) =>
+    `${axisNumber(value, String(value).split('.')[1]?.length ?? 0, locale)}\u00a0${unit}`;
+  const note = `On paper at full size 10 mm are ${centimetre(across, 'm')} across and ${centimetre(up, 'V')} up.`
+    + (unnamed > 0 ? ` ${unnamed} more places are drawn without their names.` : '');
+  const [current, power, least, lack] = [left + 4, left + 136, left + 258, left + 458];
+  return [
+    shape('circle', { class: 'device', cx: current, cy: row - 4, r: 4 }),
+    label('quiet', current + 10, row, 'constant current'),
+    shape('circle', { class: 'device power', cx: power, cy: row - 4, r: 3.5 }),
+    label('quiet', power + 10, row, 'constant power'),
+    line('least', least, row - 4, least + 10, row - 4), label('quiet', least + 16, row, 'least voltage of the devices'),
+    line('lacking', lack, row - 9, lack, row + 1), line('lacking', lack - 5, row - 9, lack + 5, row - 9),
+    label('quiet', lack + 12, row, 'what they lack'),
+    label('quiet', left, row + 22, note),
+  ];
+}

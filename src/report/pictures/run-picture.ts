@@ -1,0 +1,119 @@
+import type { Status } from '../../findings/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
+import { picture, WIDTH } from './picture.ts';
+import { placeLabels } from './place-labels.ts';
+import { axes, runFrame, type RunFrame } from './run-frame.ts';
+import { curve, legend, marks, placeText } from './run-marks.ts';
+import { runPlaces, type RunPlace } from './run-places.ts';
+import { label, line, shape, type Shape } from './shape.ts';
+import { statusMark } from './status-mark.ts';
+import { figureText, nameOf, numberAt, shortened, STATUS_WORDS, valueText } from './words.ts';
+
+/** One run, as its picture reads it. */
+interface DrawnRun {
+  readonly schedule: LoadSchedule;
+  readonly id: number;
+  readonly name: string;
+  readonly places: readonly RunPlace[];
+  readonly status: Status | null;
+  readonly collapses: boolean;
+  /** A figure of the run with its unit. */
+  readonly text: (key: string) => string;
+  /** A figure of the run; `null` when it is unknown. */
+  readonly number: (key: string) => number | null;
+  readonly locale: string;
+}
+
+/**
+ * Draws the voltage along a run: at each place with devices the voltage there and the least that they need, and the line
+ * of the most drop, with both axes true to scale.
+ * @param id row of `runs`
+ * @param locale language tag by whose custom figures are written
+ */
+export function runPicture(schedule: LoadSchedule, id: number, locale = 'en'): Shape {
+  const run: DrawnRun = {
+    schedule, id, locale, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
+    status: schedule.value('runs', id, 'status') as Status | null,
+    collapses: schedule.outcome('runs', id) === NO_WORKING_VOLTAGE,
+    text: (key) => figureText(schedule, 'runs', id, key, locale),
+    number: (key) => numberAt(schedule, 'runs', id, key),
+  };
+  const { bottom, children } = plot(run);
+  return picture({
+    title: `Voltage along run ${run.name}`, description: description(run), height: bottom,
+    children: [...heading(run), ...children],
+  });
+}
+
+/** Everything that the picture shows, in words and figures. */
+function description({ status, collapses, text, places, locale }: DrawnRun): string {
+  return [
+    ...(status === null ? [] : [`The run is ${STATUS_WORDS[status]}.`]),
+    collapses ? 'It has no working voltage.'
+      : `The lowest voltage is ${text('endVoltage')}, a drop of ${text('dropRatio')} where ${text('maxDrop')} is allowed.`,
+    `Its devices need ${text('minVoltage')}.`,
+    places.length === 0 ? 'No devices are on it.' : `${places.map((place) => placeText(place, locale)).join('; ')}.`,
+  ].join(' ');
+}
+
+function heading({ schedule, id, name, status, collapses, text }: DrawnRun): Shape[] {
+  const tag = (key: string, most: number) => {
+    const value = schedule.value('runs', id, key);
+    return value === null ? `unknown ${key}` : shortened(String(value), most);
+  };
+  const about = `${text('length')} of ${tag('conductor', 24)} on ${schedule.value('runs', id, 'rail') === null ? '' : 'rail '}${tag('rail', 16)}; `
+    + `${collapses ? NO_WORKING_VOLTAGE : `lowest ${text('endVoltage')}`}, needed ${text('minVoltage')}`;
+  return [
+    label('heading', 60, 22, `Run ${shortened(name, 48)}`), label('quiet', 60, 40, about),
+    ...(status === null ? [] : statusMark(status, WIDTH - 104, 22)),
+  ];
+}
+
+function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
+  const { schedule, id, places, number, text, locale } = run;
+  const rail = schedule.target('runs', id, 'rail');
+  const supplyVolts = rail < 0 ? null : numberAt(schedule, 'supplies', rail, 'voltage');
+  const [length, maxDrop] = [number('length'), number('maxDrop')];
+  if (supplyVolts === null || length === null) return { bottom: 150, children: note(run, 320, 100) };
+
+  const limitVolts = maxDrop === null ? null : supplyVolts * (1 - maxDrop);
+  const voltages = [supplyVolts, limitVolts, ...places.flatMap(({ volts, leastVolts }) => [volts, leastVolts])];
+  const frame = runFrame(length, places, voltages.filter((volts) => volts !== null));
+  const { left, right, top, bottom, x, y } = frame;
+  const at = (place: RunPlace) => ({ x: x(place.metres), y: y(place.volts ?? place.leastVolts ?? supplyVolts) });
+  const names = placeLabels(places, at, left, right, top);
+  const isSolved = number('endVoltage') !== null;
+  return {
+    bottom: bottom + 84,
+    children: [
+      ...axes(frame, locale), line('end', x(length), top, x(length), bottom),
+      ...(limitVolts === null ? [] : [
+        line('limit', left, y(limitVolts), right, y(limitVolts)),
+        label('near haloed', left + 5, y(limitVolts) + 14, `most drop ${text('maxDrop')}: ${valueText('runs', 'endVoltage', limitVolts, locale)}`),
+      ]),
+      ...names.shapes, ...(isSolved ? [curve(frame, supplyVolts, length, places)] : []),
+      ...marks(frame, places, locale),
+      ...(isSolved ? lowest(run, frame, length) : note(run, left + 370, (top + bottom) / 2)),
+      ...legend(frame, places.length - names.count, locale),
+    ],
+  };
+}
+
+/** The lowest voltage, written beside its place. */
+function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: number): Shape[] {
+  const metres = places.findLast((place) => place.volts !== null)?.metres ?? length;
+  return [label('strong haloed', x(metres) + 8, y(number('endVoltage')!) + 17, text('endVoltage'))];
+}
+
+/** Why there is no curve. */
+function note({ collapses }: DrawnRun, x: number, y: number): Shape[] {
+  const lines = collapses
+    ? ['No working voltage: the devices draw', 'constant power, and the cable cannot deliver', 'what they ask for at any voltage.']
+    : ['The voltage along this run is not known yet.', 'Its findings say which entries are missing.'];
+  const height = lines.length * 19 + 16;
+  return [
+    shape('rect', { class: 'note', x: x - 175, y: y - height / 2, width: 350, height }),
+    ...lines.map((text, index) => label('strong', x, y - height / 2 + 22 + index * 19, text, 'middle')),
+  ];
+}

@@ -1,0 +1,53 @@
+import type { Status } from '../../findings/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../schedule/index.ts';
+
+/** What a status is called. */
+export const STATUS_WORDS: Readonly<Record<Status, string>> = {
+  over: 'over', near: 'near the limit', incomplete: 'incomplete', ok: 'within limits',
+};
+
+const NO_BREAK = '\u00a0';
+
+/** A value of a column with its unit: «7.90 A»; «not known» for an empty one. */
+export function valueText(sheet: SheetName, key: string, value: CellValue, locale: string): string {
+  if (value === null) return 'not known';
+  const column = columnOf(sheet, key);
+  const text = formatCell(column, value, locale, 'show');
+  return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
+}
+
+/** The figure in a cell with its unit, with ≥ or ≤ before it where it is partial. */
+export function figureText(schedule: LoadSchedule, sheet: SheetName, id: number, key: string, locale: string): string {
+  const value = schedule.value(sheet, id, key);
+  const sign = schedule.partialSign(sheet, id, key);
+  const text = valueText(sheet, key, value, locale);
+  return sign === '' || value === null ? text : `${sign}${NO_BREAK}${text}`;
+}
+
+/** The value of a cell as a number; `null` when it is unknown. */
+export function numberAt(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): number | null {
+  const value = schedule.value(sheet, id, key);
+  return typeof value === 'number' ? value : null;
+}
+
+/** What a row is called: its tag, else its number. */
+export function nameOf(schedule: LoadSchedule, sheet: SheetName, id: number): string {
+  const row = schedule.document.row(sheet, id);
+  const tag = row === undefined ? '' : tagOf(sheet, row);
+  return tag === '' ? `row ${schedule.document.position(sheet, id) + 1}` : tag;
+}
+
+/** A text of at most so many signs: its middle gives way, as tags differ at their ends. */
+export function shortened(text: string, most: number): string {
+  const signs = Array.from(text);
+  if (signs.length <= most) return text;
+  const end = Math.floor((most - 1) / 2);
+  return `${signs.slice(0, most - 1 - end).join('')}…${signs.slice(signs.length - end).join('')}`;
+}
+
+/** A number as the axis of a picture has it. */
+export function axisNumber(value: number, decimals: number, locale: string): string {
+  const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  return new Intl.NumberFormat(locale, { ...digits, signDisplay: 'negative' }).format(value);
+}
