@@ -121,6 +121,16 @@ it('has 2,000 lines from a hotel whose rooms repeat', async () => {
   await expect(text).toMatchFileSnapshot('../../data/takeoffs/hotel.csv');
 });
 
+it('reads the cells of a spreadsheet: texts, numbers, dates and empty ones', () => {
+  const rows = [
+    ['Device', 'Qty', 'Remarks', 'Ref'], ['Router', 2, new Date(Date.UTC(2026, 10, 12)), 7], ['Router', 1.234, null, true],
+    [undefined, null], ['Light sensor', '3 no.', '', new Date(NaN)],
+  ];
+  const takeoff = read(rows);
+  expect(inShort(takeoff)).toMatchObject({ 2: 'taken 2 Router', 3: 'undecided 1.234 Router', 4: 'left-out null -', 5: 'taken 3 Light sensor' });
+  expect(takeoff.rows).toEqual([{ type: 'Router', qty: 2, note: '2026-11-12', ref: '7' }, { type: 'Light sensor', qty: 3 }]);
+});
+
 it('reads the rows of a spreadsheet as it reads their text', () => {
   const text = readData('takeoffs/workshop.tsv');
   const fromText = readTakeoff(text, { types: TYPES });

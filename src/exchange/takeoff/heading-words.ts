@@ -11,7 +11,7 @@ export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = 
     'menge', 'mengen', 'anzahl', 'anz', 'stuck', 'stueck', 'stuckzahl', 'stueckzahl', 'stk', 'st', 'gesamt', 'summe',
     'quantite', 'quantites', 'qte', 'qtes', 'nombre', 'nombre de', 'nb', 'nbre', 'nb de',
   ],
-  unit: ['unit', 'uom', 'unit of measure', 'einheit', 'eh', 'mengeneinheit', 'unite', 'unite de mesure'],
+  unit: ['unit', 'uom', 'unit of measure', 'einheit', 'eh', 'me', 'mengeneinheit', 'unite', 'unite de mesure'],
   area: [
     'area', 'room', 'room name', 'room no', 'floor', 'storey', 'level', 'zone', 'space', 'location', 'building',
     'raum', 'raumname', 'raum nr', 'raumnummer', 'geschoss', 'etage', 'stockwerk', 'ebene', 'bereich', 'ort',

@@ -42,6 +42,15 @@ export function recordsOf(source: TakeoffSource, remembered: RememberedColumns):
   return filled(records);
 }
 
+/** A cell of a spreadsheet as text; empty for what is neither text, number, yes or no, nor a date. */
+function writtenCell(cell: unknown): string {
+  if (typeof cell === 'string') return cell;
+  if (typeof cell === 'boolean') return String(cell);
+  // With a nought behind its decimals, 1.234 cannot be read as 1234.
+  if (typeof cell === 'number') return Number.isInteger(cell) ? String(cell) : `${cell}0`;
+  return cell instanceof Date && !Number.isNaN(cell.getTime()) ? cell.toISOString().slice(0, 10) : '';
+}
+
 /** The lines up to the last one with text. */
 function filled(lines: readonly TakeoffRecord[]): Records | Unreadable {
   const records = lines.slice(0, lines.findLastIndex(({ fields }) => fields.some((field) => field !== '')) + 1);
@@ -50,9 +59,8 @@ function filled(lines: readonly TakeoffRecord[]): Records | Unreadable {
 }
 
 function cellText(cell: unknown): string {
-  const text = typeof cell === 'string' ? cell : typeof cell === 'number' || typeof cell === 'boolean' ? String(cell) : '';
   // Neither may stand in a file: NUL is no text, and half of a surrogate pair no character.
-  return text.replace(/\p{Surrogate}|\0/gu, '\ufffd').replace(/\s+/g, ' ').trim();
+  return writtenCell(cell).replace(/\p{Surrogate}|\0/gu, '\ufffd').replace(/\s+/g, ' ').trim();
 }
 
 /**
