@@ -1,5 +1,5 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { Findings, type Finding, type Severity } from './findings/index.ts';
+import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
   withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
@@ -103,6 +103,11 @@ export class LoadSchedule {
 
   /** Why the figure in a cell is what it is. */
   explain(sheet: SheetName, id: number, key: string, locale = 'en'): Explanation | undefined {
+    const column = columnOf(sheet, key);
+    if (column.role === 'computed' && column.status === true) {
+      const status = this.#findings.status(sheet, id);
+      return status === null ? undefined : explainStatus(sheet, status, this.#findings.deciding(sheet, id));
+    }
     return explain(this.document, this.#book, sheet, id, key, locale);
   }
 

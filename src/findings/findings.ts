@@ -68,6 +68,15 @@ export class Findings {
     return SEVERITIES.slice(0, 3).find((severity): severity is 'over' | 'near' | 'incomplete' => found.includes(severity)) ?? 'ok';
   }
 
+  /** The findings that make the status of a row what it is. */
+  deciding(sheet: SheetName, id: number): readonly Finding[] {
+    const status = this.status(sheet, id);
+    const row = this.#document.row(sheet, id);
+    if (row === undefined || status === null) return [];
+    return (this.#kept[sheet].get(id) ?? []).filter(({ inStatus, severity }) => inStatus && severity === status)
+      .map((kept) => this.#finding(kept, row));
+  }
+
   /** Checks again what a change concerned. */
   update(touched: Touched): void {
     this.#all = undefined;

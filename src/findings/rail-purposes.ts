@@ -26,10 +26,10 @@ export class RailPurposes {
       return bits;
     }, new Uint8Array(this.#document.capacity('types')));
     const count = this.#document.capacity('devices');
+    const [rails, typesOf] = [this.#book.targets('devices', 'rail'), this.#book.targets('devices', 'type')];
     for (let id = 0; id < count; id += 1) {
-      const rail = this.#book.target('devices', id, 'rail');
-      const type = rail < 0 ? -1 : this.#book.target('devices', id, 'type');
-      if (type >= 0) this.#bits[rail]! |= ofType[type]!;
+      const [rail, type] = [rails[id]!, typesOf[id]!];
+      if (rail >= 0 && type >= 0) this.#bits[rail]! |= ofType[type]!;
     }
     return this.#document.rows('supplies').map(({ id }) => id).filter((id) => this.#bits[id] !== before[id]);
   }

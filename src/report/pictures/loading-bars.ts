@@ -1,9 +1,9 @@
-import type { Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Status } from '../../findings/index.ts';
 import { path } from './path.ts';
 import { picture } from './picture.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { statusMark } from './status-mark.ts';
-import { shortened, STATUS_WORDS } from './words.ts';
+import { shortened } from './words.ts';
 
 /** How full something is. */
 export interface LoadingBar {
@@ -43,7 +43,7 @@ const ROW = 42;
 export function loadingBars({ title, tick, none, bars }: LoadingBars): Shape {
   const bottom = FIRST + Math.max(1, bars.length) * ROW;
   const said = bars.map(({ name, about, status, sentence }) =>
-    `${name}${about === '' ? '' : `, ${about}`}: ${sentence}; ${STATUS_WORDS[status]}.`);
+    `${name}${about === '' ? '' : `, ${about}`}: ${sentence}; ${STATE_WORDS[status]}.`);
   return picture({
     title, description: bars.length === 0 ? none : said.join(' '), height: bottom + 26,
     children: [

@@ -1,4 +1,4 @@
-import type { Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { picture, WIDTH } from './picture.ts';
@@ -8,7 +8,7 @@ import { curve, legend, marks, placeText } from './run-marks.ts';
 import { runPlaces, type RunPlace } from './run-places.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { statusMark } from './status-mark.ts';
-import { figureText, nameOf, numberAt, shortened, STATUS_WORDS, valueText } from './words.ts';
+import { figureText, nameOf, numberAt, shortened, valueText } from './words.ts';
 
 /** One run, as its picture reads it. */
 interface DrawnRun {
@@ -49,7 +49,7 @@ export function runPicture(schedule: LoadSchedule, id: number, locale = 'en'): S
 /** Everything that the picture shows, in words and figures. */
 function description({ status, collapses, text, places, locale }: DrawnRun): string {
   return [
-    ...(status === null ? [] : [`The run is ${STATUS_WORDS[status]}.`]),
+    ...(status === null ? [] : [`The run is ${STATE_WORDS[status]}.`]),
     collapses ? 'It has no working voltage.'
       : `The lowest voltage is ${text('endVoltage')}, a drop of ${text('dropRatio')} where ${text('maxDrop')} is allowed.`,
     `Its devices need ${text('minVoltage')}.`,

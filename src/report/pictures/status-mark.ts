@@ -1,6 +1,5 @@
-import type { Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Status } from '../../findings/index.ts';
 import { label, shape, type Shape } from './shape.ts';
-import { STATUS_WORDS } from './words.ts';
 
 /** Shapes that differ without their colour, on a field of 12 by 12: notched block, triangle, broken ring, dot. */
 const PATHS: Readonly<Record<Status, string>> = {
@@ -14,6 +13,6 @@ const PATHS: Readonly<Record<Status, string>> = {
 export function statusMark(status: Status, x: number, y: number): Shape[] {
   return [
     shape('path', { class: `mark ${status}`, d: PATHS[status], transform: `translate(${x - 17} ${y - 10.5})` }),
-    label(`strong ${status}`, x, y, STATUS_WORDS[status]),
+    label(`strong ${status}`, x, y, STATE_WORDS[status]),
   ];
 }

@@ -1,11 +1,5 @@
-import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../schedule/index.ts';
-
-/** What a status is called. */
-export const STATUS_WORDS: Readonly<Record<Status, string>> = {
-  over: 'over', near: 'near the limit', incomplete: 'incomplete', ok: 'within limits',
-};
 
 const NO_BREAK = '\u00a0';
 
