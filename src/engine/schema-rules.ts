@@ -114,16 +114,24 @@ export function totalOf(sheet: SheetName, key: string): PreparedTotal | undefine
   return TOTALS.find((total) => total.sheet === sheet && total.key === key);
 }
 
+/** Whether a column is worked out only when it is read. */
+function isOnDemand(sheet: SheetName, key: string): boolean {
+  const column = findColumn(sheet, key);
+  return column?.role === 'computed' && column.onDemand === true;
+}
+
 /** Columns that the formula engine always holds: numbers, and what the rules read. */
 export const HELD_KEYS: Readonly<Record<SheetName, readonly string[]>> = (() => {
-  const read = new Set(SHEET_NAMES.flatMap((sheet) => RULES[sheet].flatMap(({ args }) => args.map((arg) => `${arg.sheet}.${arg.key}`))));
+  const read = new Set(SHEET_NAMES
+    .flatMap((sheet) => RULES[sheet].filter(({ key }) => !isOnDemand(sheet, key)))
+    .flatMap(({ args }) => args.map((arg) => `${arg.sheet}.${arg.key}`)));
   return Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, SCHEMA[sheet].columns
     .filter((column) => (isNumeric(column) && (column.role === 'input' || isWorkedOut(column))) || read.has(`${sheet}.${column.key}`))
     .map(({ key }) => key)])) as Record<SheetName, string[]>;
 })();
 
 function isWorkedOut(column: ComputedColumn): boolean {
-  return column.rule !== undefined || column.total !== undefined;
+  return column.onDemand !== true && (column.rule !== undefined || column.total !== undefined);
 }
 
 /** What directly depends on a column, by the schema alone; `summed` marks the step into a total. */
@@ -156,6 +164,12 @@ export function dependentsOf(sheet: SheetName, key: string): readonly Dependent[
   return dependents.get(`${sheet}.${key}`) ?? [];
 }
 
+for (const { sheet, key } of SHEET_NAMES.flatMap((name) => RULES[name])) {
+  if (isOnDemand(sheet, key) && dependentsOf(sheet, key).length > 0) {
+    throw new SchemaFault(`${sheet}.${key} is worked out on demand only, so no rule, total or solution may read it.`);
+  }
+}
+
 /** Something that gives columns their values. */
 export type Source = PreparedRule | PreparedTotal | PreparedSolution;
 
@@ -169,11 +183,13 @@ function given(source: Source): { sheet: SheetName; key: string }[] {
  * @throws SchemaFault when one depends on itself, which would leave it without a value.
  */
 export const IN_ORDER: readonly Source[] = (() => {
-  const all: Source[] = [...SHEET_NAMES.flatMap((sheet) => RULES[sheet]), ...TOTALS, ...SOLUTIONS];
+  const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet]).filter(({ sheet, key }) => !isOnDemand(sheet, key));
+  const all: Source[] = [...rules, ...TOTALS, ...SOLUTIONS];
   const byName = new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
   const reads = new Map(all.map((each) => [each, new Set<Source>()]));
   for (const each of all) {
     for (const { sheet, key } of given(each).flatMap((column) => dependentsOf(column.sheet, column.key))) {
+      if (isOnDemand(sheet, key)) continue;
       reads.get(byName.get(`${sheet}.${key}`)!)!.add(each);
     }
   }

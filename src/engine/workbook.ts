@@ -8,7 +8,7 @@ import { errorOf, FormulaEngine, type CellResult, type CellWrite } from './formu
 import { WRONG_ARGUMENTS } from './formula-functions.ts';
 import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
-import { columnsGivenBy, columnsReadBy, SOLUTIONS, TOTALS, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
+import { columnsGivenBy, columnsReadBy, ruleOf, SOLUTIONS, TOTALS, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
@@ -22,7 +22,7 @@ export interface FormulaFault {
 }
 
 /** Rows of a sheet that the formula engine is given at once while it is prepared step by step. */
-const STEP = 500;
+const STEP = 250;
 
 /**
  * Works out a document: cells and row formulas in the formula engine, totals gathered beside it in one pass over typed
@@ -66,6 +66,7 @@ export class Workbook {
     if (column === undefined || row === undefined) return null;
     if (column.role === 'computed') {
       if (isBlank(row)) return null;
+      if (column.onDemand === true) return this.#onDemand(sheet, id, key);
       return isNumeric(column) ? this.#columns[sheet].number(key, id) : this.#columns[sheet].text(key, id);
     }
     const own = row.cells[key] ?? null;
@@ -76,6 +77,23 @@ export class Workbook {
   /** The number in a cell; NaN when it is unknown. */
   number(sheet: SheetName, id: number, key: string): number {
     return this.#columns[sheet].numbers.get(key)?.[id] ?? NaN;
+  }
+
+  /** Works out a column that nothing else reads. */
+  #onDemand(sheet: SheetName, id: number, key: string): number | null {
+    const { args, rule } = ruleOf(sheet, key)!;
+    const values = args.map((arg) => {
+      const holder = arg.by === undefined ? id : this.target(sheet, id, arg.by);
+      return holder < 0 ? null : this.value(arg.sheet, holder, arg.key);
+    });
+    if (values.includes(null) && rule.takesUnknown !== true) return null;
+    const result = rule.by(...(values as never[]));
+    return result === null || !Number.isFinite(result) ? null : result;
+  }
+
+  /** The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a change. */
+  targets(sheet: SheetName, key: string): Int32Array {
+    return this.#columns[sheet].targets.get(key)!;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */

@@ -137,6 +137,11 @@ export interface ComputedColumn extends ColumnBase {
   readonly total?: Total;
   /** The column is given by a solution. This says the rule for a reader, as in `Rule`. */
   readonly solved?: { readonly of: readonly Path[]; readonly words: string; readonly source: string };
+  /**
+   * The column is worked out when it is read and at no other time: no rule, total, solution or check may read it. It spares
+   * an edit that reaches thousands of rows what nobody looks at.
+   */
+  readonly onDemand?: true;
   /** The column is the worst that the limits of its row say. */
   readonly status?: true;
   /**

@@ -58,7 +58,7 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio',
+      role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio', onDemand: true,
       help: 'Part of what the rail may be used for that this row takes.',
       rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
     },
