@@ -1,21 +1,45 @@
-import { css, html, nothing, type TemplateResult } from 'lit';
+import { css, html, nothing, svg, type TemplateResult } from 'lit';
+import { acceptedLine, findingName } from '../acceptance-form/index.ts';
 import type { Finding, Severity } from '../../src/findings/finding.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import { GoToEvent } from '../events/index.ts';
 import { markShape } from '../look/index.ts';
 
-/** Headings of the groups of findings. */
-export const SEVERITY_TITLES: Readonly<Record<Severity, string>> = {
-  over: 'Over', near: 'Near the limit', incomplete: 'Incomplete', note: 'Notes',
+/** The groups of findings: by severity those that are open, and those that somebody has accepted. */
+export type FindingGroup = Severity | 'accepted';
+
+/** Headings of the groups. */
+export const GROUP_TITLES: Readonly<Record<FindingGroup, string>> = {
+  over: 'Over', near: 'Near the limit', incomplete: 'Incomplete', note: 'Notes', accepted: 'Accepted',
 };
 
-function findingLine({ severity, sheet, id, key, tag, row, message, accepted }: Finding): TemplateResult {
+/** What the list needs of the panel. */
+export interface FindingListHost {
+  readonly schedule: LoadSchedule | undefined;
+  readonly readonly: boolean;
+  /** The finding whose acceptance is being entered. */
+  readonly accepting: string;
+  accept(name: string): void;
+}
+
+const ACCEPT = svg`<svg class="icon" viewBox="0 0 16 16" aria-hidden="true"><path d="M3 8.5 6.5 12 13 4.5"/></svg>`;
+
+function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
+  const { severity, sheet, id, key, tag, row, message, accepted } = finding;
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
   const where = `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}`;
-  return html`<li><button type="button" class="finding" title=${where} @click=${go}>
-    ${markShape(severity)}<span class="english">${withTag(message, tag)}${accepted === undefined ? nothing
-      : html` <span class="quiet">Accepted by ${accepted.name}: ${accepted.reason}</span>`}</span>
-  </button></li>`;
+  const name = findingName(finding);
+  return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>
+      ${markShape(severity)}<span class="english">${withTag(message, tag)}${acceptedLine(finding)}</span></button>
+    ${host.readonly ? nothing : accepted === undefined
+      ? html`<button type="button" class="accept" title="Accept this finding, with a reason and a name" aria-label="Accept this finding"
+          aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
+      : html`<button type="button" class="link withdraw" title="The finding is open again"
+          @click=${() => { host.schedule!.withdraw(finding); }}>Withdraw</button>`}</div>
+    ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
+      @close=${() => { host.accept(''); }}></elv-acceptance-form>` : nothing}
+  </li>`;
 }
 
 /** A sentence in which the tag that it is about stands out. */
@@ -24,28 +48,36 @@ function withTag(message: string, tag: string): TemplateResult {
   return at < 0 ? html`${message}` : html`${message.slice(0, at)}<b>${tag}</b>${message.slice(at + tag.length)}`;
 }
 
-/**
- * The findings of one severity under a heading with their number.
- * @param shown how many are listed; the rest is a button's press away.
- * @param more called to list more of them.
- */
+/** How a group of findings is shown. */
+export interface GroupView {
+  readonly open: boolean;
+  readonly onToggle: (event: Event) => void;
+  /** How many are listed; the rest is a button's press away. */
+  readonly shown: number;
+  /** Called to list more of them. */
+  readonly more: () => void;
+}
+
+/** The findings of one group under a heading with their number. */
 export function findingGroup(
-  severity: Severity, findings: readonly Finding[], shown: number, more: () => void,
+  host: FindingListHost, group: FindingGroup, findings: readonly Finding[], { open, onToggle, shown, more }: GroupView,
 ): TemplateResult {
   const rest = findings.length - shown;
-  return html`<details open id="findings-${severity}">
-    <summary class=${severity}>${markShape(severity)}${SEVERITY_TITLES[severity]} <span class="count">${findings.length}</span></summary>
-    <ul>${findings.slice(0, shown).map(findingLine)}</ul>
-    ${rest > 0 ? html`<button type="button" class="link more" @click=${more}>Show ${Math.min(rest, 100)} more of ${findings.length}</button>` : nothing}
+  return html`<details .open=${open} id="findings-${group}" @toggle=${onToggle}>
+    <summary class=${group}>${group === 'accepted' ? ACCEPT : markShape(group)}${GROUP_TITLES[group]} <span class="count">${findings.length}</span></summary>
+    ${open ? html`<ul>${findings.slice(0, shown).map((finding) => findingLine(host, finding))}</ul>
+      ${rest > 0 ? html`<button type="button" class="link more" @click=${more}>Show ${Math.min(rest, 100)} more of ${findings.length}</button>` : nothing}` : nothing}
   </details>`;
 }
 
 export const findingListStyles = css`
+  li > .line { display: flex; align-items: start; }
   .finding {
+    flex: 1;
+    min-inline-size: 0;
     align-items: baseline;
-    inline-size: 100%;
     gap: 0.6em;
-    padding: 4px 14px;
+    padding: 4px 4px 4px 14px;
     border-radius: 0;
     text-align: start;
     white-space: normal;
@@ -53,5 +85,10 @@ export const findingListStyles = css`
   .finding b { font-weight: 600; }
   .finding .mark { position: relative; inset-block-start: 1px; }
   .finding:focus-visible { outline-offset: -3px; }
+  .accept { flex: none; padding: 0; margin-inline-end: 6px; justify-content: center; color: var(--elv-ink-default); }
+  .accept:focus-visible, .withdraw:focus-visible { outline-offset: -2px; }
+  .withdraw { flex: none; margin-inline-end: 8px; }
+  .acceptance { display: block; }
+  elv-acceptance-form { margin: 0 14px 4px; }
   .more { margin: 2px 14px 6px; }
 `;

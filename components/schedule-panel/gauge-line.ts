@@ -1,7 +1,7 @@
 import { css, html, nothing, type TemplateResult } from 'lit';
 import { GoToEvent } from '../events/index.ts';
 import { loadingBar, statusMark } from '../look/index.ts';
-import type { Gauge } from './gauges.ts';
+import type { Gauge } from './gauge.ts';
 
 /** One gauge as a line that leads to its cell: name and status, bar, sentence. */
 export function gaugeLine({ sheet, id, key, tag, about, loading, target, status, sentence }: Gauge): TemplateResult {

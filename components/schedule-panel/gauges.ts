@@ -1,97 +1,60 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Row, SheetName } from '../../src/schedule/index.ts';
-import { figureText, numberAt, rowName, valueText, type Mark } from '../look/index.ts';
+import type { SheetName } from '../../src/schedule/index.ts';
+import { numberAt, type Mark } from '../look/index.ts';
+import { enclosureGauge } from './enclosure-gauge.ts';
+import { gaugeOf, gaugeRow, statusOf, type Gauge, type GaugeFigures, type GaugeRow } from './gauge.ts';
+import { branchGauge, demandGauge, outputGauge } from './load-gauges.ts';
+import { runGauge } from './run-gauge.ts';
 
-/** How full something is: a bar, the sentence that says the same, and the cell to go to. */
-export interface Gauge {
+/** One kind of gauge, as a section of the panel. */
+export interface GaugeSection {
   readonly sheet: SheetName;
-  readonly id: number;
-  readonly key: string;
-  readonly tag: string;
-  readonly about: string;
-  readonly loading: number | null;
-  readonly target: number | null;
-  readonly status: Mark;
-  readonly sentence: string;
+  readonly title: string;
+  /** What it says without rows. */
+  readonly none: string;
+  /** How many are listed until all are asked for. */
+  readonly most: number;
+  /** The worst first even where all are listed. */
+  readonly sorted: boolean;
+  readonly figures: (row: GaugeRow) => GaugeFigures;
+  /** What orders rows of one status, the least first. */
+  readonly left: string;
 }
 
-/** Which cells of a sheet a gauge is made of. */
-interface Recipe {
-  readonly about?: string;
-  readonly amount: string;
-  readonly most: string;
-  readonly loading: string;
-  readonly target: (schedule: LoadSchedule, id: number) => number | null;
-  readonly tail: (schedule: LoadSchedule, id: number, locale: string) => string;
+export const SECTIONS: readonly GaugeSection[] = [
+  { sheet: 'supplies', title: 'Supplies', none: 'No supplies yet.', most: 12, sorted: false, figures: demandGauge('usable', 'purpose'), left: 'spare' },
+  { sheet: 'branches', title: 'Bus branches', none: 'No bus branches yet.', most: 12, sorted: false, figures: branchGauge, left: 'free' },
+  { sheet: 'runs', title: 'Runs', none: 'No runs yet.', most: 5, sorted: true, figures: runGauge, left: 'endVoltage' },
+  { sheet: 'outputs', title: 'Outputs', none: 'No outputs yet.', most: 5, sorted: true, figures: outputGauge, left: 'headroom' },
+  { sheet: 'feeds', title: 'Feeds', none: 'No feeds yet.', most: 12, sorted: false, figures: demandGauge('rated'), left: 'spare' },
+  { sheet: 'enclosures', title: 'Enclosures', none: 'No enclosures yet.', most: 5, sorted: true, figures: enclosureGauge, left: 'inside' },
+];
+
+const RANK: readonly Mark[] = ['over', 'near', 'incomplete', 'ok'];
+
+/** The rows of a section, and how many there are of each status; sentences are only made for those that are listed. */
+export interface SectionRows {
+  readonly ids: readonly number[];
+  readonly counts: ReadonlyMap<Mark, number>;
 }
 
-function targetTail(sheet: SheetName): Recipe['tail'] {
-  return (schedule, id, locale) => `target ${figureText(schedule, { sheet, id, key: 'target' }, locale)}`;
+/** Rows that are not blank: in the order of their sheet, or the worst first where not all are listed. */
+export function sectionRows(schedule: LoadSchedule, { sheet, most, sorted, left }: GaugeSection, all: boolean): SectionRows {
+  const rows = schedule.rows(sheet).filter(({ id }) => schedule.value(sheet, id, 'status') !== null)
+    .map(({ id }) => ({ id, status: statusOf(schedule, sheet, id) }));
+  const counts = new Map(RANK.map((mark) => [mark, rows.filter(({ status }) => status === mark).length]));
+  if (sorted || (!all && rows.length > most)) {
+    const sign = left === 'inside' ? -1 : 1;
+    const keyed = rows.map(({ id, status }) => (
+      { id, rank: RANK.indexOf(status), left: numberAt(schedule, { sheet, id, key: left }) ?? Infinity }));
+    keyed.sort((one, other) => one.rank - other.rank || sign * (one.left < other.left ? -1 : one.left > other.left ? 1 : 0));
+    return { ids: (all ? keyed : keyed.slice(0, most)).map(({ id }) => id), counts };
+  }
+  return { ids: rows.map(({ id }) => id), counts };
 }
 
-const RECIPES = {
-  supplies: {
-    about: 'purpose', amount: 'demand', most: 'usable', loading: 'loading',
-    target: (schedule, id) => numberAt(schedule, { sheet: 'supplies', id, key: 'target' }), tail: targetTail('supplies'),
-  },
-  branches: {
-    amount: 'points', most: 'limit', loading: 'used',
-    target: (schedule, id) => 1 - (numberAt(schedule, { sheet: 'branches', id, key: 'reserve' }) ?? 0),
-    tail: (schedule, id, locale) => {
-      const number = (key: string) => numberAt(schedule, { sheet: 'branches', id, key }) ?? 0;
-      const beyond = number('points') - number('limit');
-      if (beyond > 0) return `${valueText('branches', 'points', beyond, locale)} too many`;
-      if (number('free') < 0) return `${valueText('branches', 'free', -number('free'), locale)} into the reserve`;
-      return `${figureText(schedule, { sheet: 'branches', id, key: 'free' }, locale)} free`;
-    },
-  },
-  outputs: {
-    about: 'load', amount: 'current', most: 'rating', loading: 'loading',
-    target: (schedule, id) => numberAt(schedule, { sheet: 'outputs', id, key: 'target' }),
-    tail: (schedule, id, locale) => {
-      const left = numberAt(schedule, { sheet: 'outputs', id, key: 'headroom' });
-      if (left !== null && left < 0) return `${valueText('outputs', 'headroom', -left, locale)} too much`;
-      return `${figureText(schedule, { sheet: 'outputs', id, key: 'headroom' }, locale)} left`;
-    },
-  },
-  feeds: {
-    amount: 'demand', most: 'rated', loading: 'loading',
-    target: (schedule, id) => numberAt(schedule, { sheet: 'feeds', id, key: 'target' }), tail: targetTail('feeds'),
-  },
-} as const satisfies Partial<Record<SheetName, Recipe>>;
-
-export type GaugeSheet = keyof typeof RECIPES;
-
-function gaugeOf(schedule: LoadSchedule, sheet: GaugeSheet, row: Row, locale: string): Gauge {
-  const { amount, most, loading, target, tail, ...rest }: Recipe = RECIPES[sheet];
-  const { id } = row;
-  const text = (key: string) => figureText(schedule, { sheet, id, key }, locale);
-  const share = numberAt(schedule, { sheet, id, key: loading });
-  const about = rest.about === undefined ? null : schedule.value(sheet, id, rest.about);
-  const unit = sheet === 'branches' ? ' points' : '';
-  return {
-    sheet, id, key: loading, loading: share, target: target(schedule, id),
-    tag: rowName(schedule, { sheet, id }),
-    about: typeof about === 'string' ? about : '',
-    status: (schedule.value(sheet, id, 'status') as Mark | null) ?? 'incomplete',
-    sentence: share === null
-      ? `${text(amount)} of ${text(most)}${unit}`
-      : `${text(amount)} of ${text(most)}${unit}, ${text(loading)}, ${tail(schedule, id, locale)}`,
-  };
-}
-
-/** The gauges of all rows of a sheet that are not blank, in order. */
-export function gauges(schedule: LoadSchedule, sheet: GaugeSheet, locale: string): Gauge[] {
-  return schedule.rows(sheet).filter(({ id }) => schedule.value(sheet, id, 'status') !== null)
-    .map((row) => gaugeOf(schedule, sheet, row, locale));
-}
-
-/** The gauges of the outputs that have the least left before their rating, the tightest first. */
-export function tightestOutputs(schedule: LoadSchedule, most: number, locale: string): Gauge[] {
-  return schedule.rows('outputs')
-    .map((row) => ({ row, left: numberAt(schedule, { sheet: 'outputs', id: row.id, key: 'headroom' }) }))
-    .filter((each): each is { row: Row; left: number } => each.left !== null)
-    .sort((a, b) => a.left - b.left)
-    .slice(0, most)
-    .map(({ row }) => gaugeOf(schedule, 'outputs', row, locale));
+/** The gauge of a row. */
+export function sectionGauge(schedule: LoadSchedule, { sheet, figures }: GaugeSection, id: number, locale: string): Gauge {
+  const row = gaugeRow(schedule, sheet, id, locale);
+  return gaugeOf(row, figures(row));
 }

@@ -2,7 +2,10 @@ import { afterEach, expect, test } from 'vitest';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { userEvent } from 'vitest/browser';
 
-afterEach(removeElements);
+afterEach(() => {
+  removeElements();
+  localStorage.clear();
+});
 
 const lines = (element: Element) => parts(element, 'elv-schedule-panel .gauge').map((line) =>
   [...line.querySelectorAll('b, .status, .sentence')].map((each) => each.textContent.replace(/\s+/g, ' ').trim()));
@@ -74,7 +77,11 @@ test('findings are counted by severity, and a count leads to its group', async (
   expect(count('near')).toBe(1);
   (part(element, '#findings-near') as HTMLDetailsElement).open = false;
   part(element, '[data-severity=near]')!.click();
-  expect((part(element, '#findings-near') as HTMLDetailsElement).open).toBe(true);
+  await expect.poll(() => (part(element, '#findings-near') as HTMLDetailsElement | null)?.open).toBe(true);
+  // The others are put away until the count is pressed again.
+  expect(part(element, '#findings-over')).toBeNull();
+  part(element, '[data-severity=near]')!.click();
+  await expect.poll(() => part(element, '#findings-over')).not.toBeNull();
 });
 
 test('the explanation gives the rule in words and with numbers, and each part leads to its cell', async () => {

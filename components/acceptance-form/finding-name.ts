@@ -1,0 +1,6 @@
+import type { Finding } from '../../src/findings/finding.ts';
+
+/** What tells a finding from the others of a schedule while its rows stay. */
+export function findingName({ sheet, id, key, rule }: Finding): string {
+  return `${sheet} ${id} ${key} ${rule}`;
+}

@@ -1,0 +1,2 @@
+export * from './accepted-line.ts';
+export * from './finding-name.ts';
