@@ -45,7 +45,7 @@ describe('room on an output, by hand', () => {
 });
 
 describe('room for devices of a type, by hand', () => {
-  const types = [
+  const types: Cells[] = [
     { type: 'driver', power: 12, diversity: 0.8 }, { type: 'switch', draw: 100, points: 3 }, { type: 'unknown' },
     { type: 'passive', draw: 0, points: 0 },
   ];

@@ -9,6 +9,7 @@ import { checklistSection } from './checklist-section.ts';
 import { commissioningSection } from './commissioning-section.ts';
 import { DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
+import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
 import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
@@ -33,7 +34,7 @@ export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): 
   const sections = sheet === undefined ? wholeTable(schedule, locale, since)
     : [
       findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
-      sheetSection(schedule, sheet, locale),
+      sheetSection(schedule, sheet, locale), explanationsSection(schedule, locale, sheet),
     ];
   return {
     title: 'Load table',
@@ -56,7 +57,7 @@ function wholeTable(schedule: LoadSchedule, locale: string, since: LoadSchedule 
     devicesPerRail(schedule, locale),
     devicesPerBranch(schedule, locale),
     sheet('types'), sheet('conductors'), sheet('contacts'),
-    notesSection(schedule), assumptionsSection(schedule, locale),
+    notesSection(schedule), assumptionsSection(schedule, locale), explanationsSection(schedule, locale),
     checklistSection(schedule),
     commissioningSection(schedule, locale),
   ];

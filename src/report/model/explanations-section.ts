@@ -1,0 +1,33 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { SCHEMA, SHEET_NAMES, tagOf, type Column, type SheetName } from '../../schedule/index.ts';
+import { textCell, textColumns } from './cells.ts';
+import type { ReportRow, ReportSection } from './report.ts';
+import { filledRows } from './sheet-section.ts';
+
+/** How each figure comes about: one example of every computed column, with its source. */
+export function explanationsSection(schedule: LoadSchedule, locale: string, only?: SheetName): ReportSection | undefined {
+  const tables = SHEET_NAMES.filter((sheet) => only === undefined || sheet === only).flatMap((sheet) => {
+    const rows = SCHEMA[sheet].columns.filter(isWorkedOut).flatMap((column) => example(schedule, sheet, column, locale));
+    if (rows.length === 0) return [];
+    return [{ title: SCHEMA[sheet].title, columns: textColumns('Figure', 'Row', 'Rule', 'With its numbers', 'Result', 'Source'), rows }];
+  });
+  if (tables.length === 0) return undefined;
+  return {
+    name: 'explanations', title: 'How the figures come about',
+    sentences: ['One example of every figure that is worked out; all others in its column follow the same rule.'], tables,
+  };
+}
+
+function isWorkedOut(column: Column): boolean {
+  return column.role === 'computed' || column.derived !== undefined;
+}
+
+/** The first row in which a figure is known and was not entered. */
+function example(schedule: LoadSchedule, sheet: SheetName, { key }: Column, locale: string): ReportRow[] {
+  const row = filledRows(schedule, sheet).find(({ id }) => schedule.value(sheet, id, key) !== null && !schedule.isOwn(sheet, id, key));
+  const explanation = row && schedule.explain(sheet, row.id, key, locale);
+  if (row === undefined || explanation === undefined) return [];
+  const { title, words, numbers = '', result, source } = explanation;
+  const name = tagOf(sheet, row) || String(schedule.document.position(sheet, row.id) + 1);
+  return [{ cells: [title, name, words, numbers, result, source].map((text) => textCell(text)) }];
+}
