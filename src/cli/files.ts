@@ -36,12 +36,17 @@ export function problemLines(name: string, { problems, total }: Unreadable): str
  * @throws Refusal when the file cannot be written.
  */
 export async function writeText(text: string, output: string | undefined, out: Streams['out']): Promise<void> {
-  if (output === undefined) {
-    out(text);
-    return;
-  }
+  if (output === undefined) out(text);
+  else await writeBytes(new TextEncoder().encode(text), output);
+}
+
+/**
+ * Writes to a file.
+ * @throws Refusal when it cannot be written.
+ */
+export async function writeBytes(bytes: Uint8Array, output: string): Promise<void> {
   try {
-    await writeFile(output, text);
+    await writeFile(output, bytes);
   } catch (error) {
     throw new Refusal([`${output}: cannot be written (${(error as Error).message}). Name another file with --output.`]);
   }

@@ -14,6 +14,9 @@ export interface HtmlOptions {
   readonly schedule?: string | undefined;
 }
 
+/** Columns of no longer texts than this stay on one line where there is room for it. */
+const SHORT = 32;
+
 /** The load table as one HTML page for reading and printing, without scripts and without requests. */
 export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions = {}): string {
   const { title, subject, details, issue, cautions, sections } = report;
@@ -65,13 +68,14 @@ ${tables.map((table) => tableMarkup(table, title))}
 function tableMarkup({ title, sentence, columns, rows }: ReportTable, section: string): Markup {
   const isForm = rows.some(({ cells }) => cells.some(({ toFill }) => toFill));
   const size = columns.length > 15 ? 'widest' : columns.length > 9 ? 'wide' : isForm ? 'form' : 'usual';
+  const areShort = columns.map((_column, index) => rows.every(({ cells }) => cells[index]!.text.length <= SHORT));
   const heading = title === undefined ? ''
     : html`<tr class="title"><th colspan="${columns.length}" scope="colgroup">${title}${sentence === undefined ? '' : html` <span>${sentence}</span>`}</th></tr>`;
   return html`<div class="scroll" tabindex="0" role="region" aria-label="${title === undefined ? section : `${section}: ${title}`}">
 <table class="${size}">
 <thead>${heading}<tr>${columns.map(columnMarkup)}</tr></thead>
 <tbody>
-${rows.map(rowMarkup)}</tbody>
+${rows.map((row) => rowMarkup(row, areShort))}</tbody>
 </table>
 </div>
 `;
@@ -81,12 +85,15 @@ function columnMarkup({ title, kind }: ReportColumn): Markup {
   return html`<th scope="col" class="${kind}">${title}</th>`;
 }
 
-function rowMarkup({ cells, isTotal }: ReportRow): Markup {
-  return html`<tr${isTotal === true ? new Markup(' class="total"') : ''}>${cells.map(cellMarkup)}</tr>\n`;
+function rowMarkup({ cells, isTotal }: ReportRow, areShort: readonly boolean[]): Markup {
+  const marked = cells.map((cell, index) => cellMarkup(cell, areShort[index]!));
+  return html`<tr${isTotal === true ? new Markup(' class="total"') : ''}>${marked}</tr>\n`;
 }
 
-function cellMarkup({ text, kind, state, inherited, toFill }: ReportCell): Markup {
-  const classes = [kind, ...(inherited === true ? ['default'] : []), ...(toFill === true ? ['fill'] : [])].join(' ');
+function cellMarkup({ text, kind, state, inherited, toFill }: ReportCell, isShort: boolean): Markup {
+  const classes = [
+    kind, ...(kind === 'text' && isShort ? ['short'] : []), ...(inherited === true ? ['default'] : []), ...(toFill === true ? ['fill'] : []),
+  ].join(' ');
   return html`<td class="${classes}">${state === undefined ? text : stateMarkup(state, text)}</td>`;
 }
 

@@ -39,6 +39,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   @bottom-left { font: 6.5pt/1.35 system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; white-space: pre; vertical-align: top; padding-top: 2mm; text-align: left; color: #333; }
   @bottom-right { font: 8pt system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; vertical-align: top; padding-top: 2mm; color: #333; }
 }
+@media (min-width: 60rem) { table:not(.widest) td.short { white-space: nowrap; } }
 @media print {
   :root { font-size: 8.5pt; }
   body { margin: 0; padding: 0; max-width: none; }
@@ -54,6 +55,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   table.widest :is(th, td) { padding: 0.5mm 0.7mm; }
   td.text { min-width: 0; overflow-wrap: anywhere; }
   td.fill { min-width: 22mm; height: 7mm; border-color: #555; }
+  thead { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   .over, .near { color: inherit; }
   .over { font-weight: 700; }
 }

@@ -19,7 +19,7 @@ describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'findings', 'supplies', 'branches', 'runs', 'outputs', 'feeds', 'enclosures', 'devices-per-rail',
-      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'checklist', 'commissioning',
+      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations', 'checklist', 'commissioning',
     ]);
     expect(report.cautions).toEqual(CAUTIONS);
     expect(report.issue).toEqual({ generated: '2026-11-25', software: expect.stringMatching(/^\S+ \d/) as string, digest: scheduleDigest(demo.content()) });
@@ -43,7 +43,7 @@ describe('the load table of the demo', () => {
 
   test('subtotals of rails are the totals of the supplies', () => {
     const { tables } = sectionOf(report, 'devices-per-rail');
-    const supplies = sectionOf(report, 'supplies').tables[0]!;
+    const supplies = sectionOf(report, 'supplies').tables.at(-1)!;
     const place = (of: typeof supplies, title: string) => of.columns.findIndex((column) => column.title.startsWith(title));
     for (const [index, table] of tables.entries()) {
       const total = table.rows.at(-1)!;
@@ -121,6 +121,6 @@ test('an empty schedule has a load table without sheets', () => {
 
 test('one sheet alone is printed with the findings on it', () => {
   const { sections } = buildReport(demo, { ...OPTIONS, sheet: 'branches' });
-  expect(sections.map(({ name }) => name)).toEqual(['findings', 'notes', 'branches']);
+  expect(sections.map(({ name }) => name)).toEqual(['findings', 'notes', 'branches', 'explanations']);
   expect(new Set(sections[0]!.tables[0]!.rows.map(({ cells }) => cells[1]!.text))).toEqual(new Set(['Branches']));
 });

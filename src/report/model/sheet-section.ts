@@ -33,10 +33,24 @@ export function rowsTable(
   };
 }
 
-/** A sheet as it is; `undefined` when it has no rows. */
+/** More columns than these do not fit across a page. */
+const MOST_COLUMNS = 15;
+
+/** A sheet as it is, in two tables where it is wide: as entered, and as worked out; `undefined` when it has no rows. */
 export function sheetSection(schedule: LoadSchedule, sheet: SheetName, locale: string): ReportSection | undefined {
   const rows = filledRows(schedule, sheet);
   if (rows.length === 0) return undefined;
   const columns = printedColumns(schedule, sheet, rows);
-  return { name: sheet, title: SCHEMA[sheet].title, sentences: [], tables: [rowsTable(schedule, sheet, rows, columns, locale)] };
+  const table = (some: readonly Column[]) => rowsTable(schedule, sheet, rows, some, locale);
+  const section = { name: sheet, title: SCHEMA[sheet].title, sentences: [] };
+  if (columns.length <= MOST_COLUMNS) return { ...section, tables: [table(columns)] };
+  const entered = columns.filter(({ role }) => role === 'input');
+  const isTag = ({ key }: Column) => key === SCHEMA[sheet].tag;
+  return {
+    ...section,
+    tables: [
+      { title: 'As entered', ...table(entered) },
+      { title: 'Worked out', ...table(columns.filter((column) => isTag(column) || column.role === 'computed')) },
+    ],
+  };
 }
