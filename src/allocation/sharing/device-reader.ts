@@ -1,0 +1,84 @@
+import { tagOf, type SheetName } from '../../schedule/index.ts';
+import type { Figures } from './read-sharing.ts';
+import { rowsInFormulas } from './rows-in-formulas.ts';
+import { leftOutSentence } from './sentences.ts';
+import type { LeftOut, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
+
+/** A device row on its way into a sharing. */
+export interface DeviceRow {
+  /** Place of the row in the sheet, from 0. */
+  readonly row: number;
+  readonly id: number;
+  readonly ref: string | null;
+  readonly area: string | null;
+  readonly qty: number | null;
+  /** A formula works on it, or works out its quantity, so that it is not split. */
+  readonly inFormula: boolean;
+  /** Id of what it is on now; -1 for nothing. */
+  readonly on: number;
+}
+
+/** Reads the rows of the devices, apart from those in which nothing is entered. */
+export function deviceRows(schedule: Figures, by: 'branch' | 'rail'): DeviceRow[] {
+  const inFormulas = rowsInFormulas(schedule.document);
+  return schedule.rows('devices').flatMap(({ id, cells }, row): DeviceRow[] => {
+    if (Object.keys(cells).length === 0) return [];
+    return [{
+      row, id, ref: textOf(schedule, 'devices', id, 'ref'), area: textOf(schedule, 'devices', id, 'area'),
+      qty: atLeastNone(numberOf(schedule, 'devices', id, 'qty')),
+      inFormula: inFormulas.has(id),
+      on: schedule.target('devices', id, by),
+    }];
+  });
+}
+
+/** A quantity below 0, which a formula may come to, says nothing about how many there are. */
+function atLeastNone(qty: number | null): number | null {
+  return qty !== null && qty < 0 ? null : qty;
+}
+
+export function numberOf(schedule: Figures, sheet: SheetName, id: number, key: string): number | null {
+  const value = schedule.value(sheet, id, key);
+  return typeof value === 'number' ? value : null;
+}
+
+export function textOf(schedule: Figures, sheet: SheetName, id: number, key: string): string | null {
+  const value = schedule.value(sheet, id, key);
+  return typeof value === 'string' && value !== '' ? value : null;
+}
+
+/** The row as one to be shared out. */
+export function shareRow(device: DeviceRow, total: number, wholeRows: boolean, run: number | null): ShareRow {
+  const { row, id, ref, area, inFormula } = device;
+  const qty = device.qty!;
+  return { row, id, ref, area, qty, each: total / qty, whole: wholeRows || inFormula || !Number.isInteger(qty), run };
+}
+
+/** The row as one that stays where it is. */
+export function keptPlacement({ row, id, ref, qty }: DeviceRow, tag: string): Placement {
+  return { row, id, ref, tag, qty: qty ?? 0 };
+}
+
+export function leftOut(
+  over: SharedSheet, { row, id, ref, qty }: DeviceRow, code: Parameters<typeof leftOutSentence>[1],
+): LeftOut {
+  return { row, id, ref, qty, code, reason: leftOutSentence(over, code) };
+}
+
+/** Ids and tags of rows that devices can be put on: those with a tag, of each tag the first. */
+export function taggedRows(schedule: Figures, sheet: SharedSheet): { id: number; tag: string }[] {
+  const seen = new Set<string>();
+  return schedule.rows(sheet).flatMap((row) => {
+    const tag = tagOf(sheet, row);
+    if (tag === '' || seen.has(tag)) return [];
+    seen.add(tag);
+    return [{ id: row.id, tag }];
+  });
+}
+
+/** Tags that rows bear, or that something names although no row bears it. */
+export function takenTags(schedule: Figures, sheet: SharedSheet, by: 'branch' | 'rail'): string[] {
+  const named = (['devices', 'runs'] as const).flatMap((name) => schedule.rows(name).map(({ cells }) => cells[by]));
+  const own = schedule.rows(sheet).map((row) => tagOf(sheet, row));
+  return [...new Set([...own, ...named])].filter((tag): tag is string => typeof tag === 'string' && tag !== '');
+}

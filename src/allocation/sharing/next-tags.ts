@@ -1,0 +1,14 @@
+/**
+ * Tags that go on from one: `B4` gives `B5`, `B6`; `KP-09` gives `KP-10`; a tag without a number at its end gets one.
+ * @param taken tags that are passed over
+ */
+export function nextTags(tag: string, count: number, taken: ReadonlySet<string>): string[] {
+  const digits = /\d+$/.exec(tag)?.[0] ?? '';
+  const stem = digits === '' ? `${tag} ` : tag.slice(0, -digits.length);
+  const tags: string[] = [];
+  for (let number = digits === '' ? 2 : Number(digits) + 1; tags.length < count; number += 1) {
+    const next = stem + String(number).padStart(digits.length, '0');
+    if (!taken.has(next)) tags.push(next);
+  }
+  return tags;
+}

@@ -1,0 +1,66 @@
+import { freePoints } from '../../electrical/index.ts';
+import { columnOf, type InputColumn } from '../../schedule/index.ts';
+import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
+import type { Figures, ShareRequest } from './read-sharing.ts';
+import type { FurtherBins, LeftOut, Placement, ShareBin, ShareRow, SharingProblem } from './sharing-problem.ts';
+
+/**
+ * What there is to share out over the bus branches: the points of the devices, up to the limit of a branch less its
+ * reserve. To a branch that keeps devices whose points are not known nothing is added.
+ */
+export function readBranches(
+  schedule: Figures, { wholeRows = false, keepPlaced = false }: ShareRequest,
+): SharingProblem {
+  const tagged = taggedRows(schedule, 'branches');
+  const tags = new Map(tagged.map(({ id, tag }) => [id, tag]));
+  const carried = new Map<number, number>();
+  const kept: Placement[] = [];
+  const left: LeftOut[] = [];
+  const rows: ShareRow[] = [];
+
+  for (const device of deviceRows(schedule, 'branch')) {
+    const points = numberOf(schedule, 'devices', device.id, 'points');
+    const tag = tags.get(device.on);
+    if (keepPlaced && tag !== undefined) {
+      kept.push(keptPlacement(device, tag));
+      carried.set(device.on, (carried.get(device.on) ?? 0) + (points ?? Infinity));
+    } else if (device.qty === null) {
+      left.push(leftOut('branches', device, 'quantity-unknown'));
+    } else if (points === null) {
+      left.push(leftOut('branches', device, 'size-unknown'));
+    } else if (points === 0) {
+      left.push(leftOut('branches', device, 'takes-none'));
+    } else {
+      rows.push(shareRow(device, points, wholeRows, null));
+    }
+  }
+
+  const notes: string[] = [];
+  const bins = tagged.flatMap(({ id, tag }): ShareBin[] => {
+    const capacity = capacityOf(schedule, id);
+    if (capacity === null) notes.push(`Branch ${tag} has no known limit, so nothing is put on it.`);
+    return [{ id, tag, capacity: capacity ?? 0, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
+  });
+  for (const { tag, kept: points } of bins) {
+    if (points === Infinity) notes.push(`Branch ${tag} keeps devices whose points are not known, so nothing is added to it.`);
+  }
+  return {
+    over: 'branches', groups: [{ name: '', pool: '', rows, bins, further: furtherOf(schedule, bins) }],
+    pools: {}, kept, pinned: [], leftOut: left, takenTags: takenTags(schedule, 'branches', 'branch'), notes,
+  };
+}
+
+/** Points that a branch may carry, its reserve kept free. */
+export function capacityOf(schedule: Figures, id: number): number | null {
+  const [limit, reserve] = [numberOf(schedule, 'branches', id, 'limit'), numberOf(schedule, 'branches', id, 'reserve')];
+  return limit === null || reserve === null ? null : Math.max(0, freePoints(limit, reserve, 0));
+}
+
+/** Branches like the last one whose limit is known; without any, like an empty row of the sheet. */
+function furtherOf(schedule: Figures, bins: readonly ShareBin[]): FurtherBins {
+  const last = bins.findLast(({ id }) => capacityOf(schedule, id) !== null);
+  const limit = (columnOf('branches', 'limit') as InputColumn).default as number;
+  return last === undefined
+    ? { like: null, tag: 'B0', capacity: limit, cells: {} }
+    : { like: last.id, tag: last.tag, capacity: last.capacity, cells: {} };
+}

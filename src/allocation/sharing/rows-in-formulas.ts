@@ -1,0 +1,26 @@
+import {
+  inputColumns, isFormula, isNumeric, referencesOf, SHEET_NAMES, type Reference, type ScheduleDocument,
+} from '../../schedule/index.ts';
+
+/** Ids of the device rows that a formula works on, or whose quantity one works out: splitting them would change it. */
+export function rowsInFormulas(document: ScheduleDocument): ReadonlySet<number> {
+  const found = new Set<number>();
+  for (const sheet of SHEET_NAMES) {
+    const keys = inputColumns(sheet).filter(isNumeric).map(({ key }) => key);
+    for (const { id, cells } of document.rows(sheet)) {
+      for (const key of keys) {
+        const value = cells[key];
+        if (!isFormula(value)) continue;
+        if (sheet === 'devices' && key === 'qty') found.add(id);
+        for (const reference of referencesOf(value)) addRows(document, reference, found);
+      }
+    }
+  }
+  return found;
+}
+
+function addRows(document: ScheduleDocument, reference: Reference | undefined, found: Set<number>): void {
+  if (reference?.sheet !== 'devices') return;
+  const corners = [reference.from.id, (reference.to ?? reference.from).id].map((id) => document.position('devices', id));
+  for (const { id } of document.rows('devices').slice(Math.min(...corners), Math.max(...corners) + 1)) found.add(id);
+}

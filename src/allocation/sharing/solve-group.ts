@@ -1,0 +1,94 @@
+import { fitDecreasing, leastBins, leastBesides, withRounding, type Steps, type Stop } from '../packing/index.ts';
+import { gatherAreas, type GatherStops } from './gather-areas.ts';
+import type { Lot } from './lots.ts';
+import { classesOfPieces, piecesOf, type Piece } from './pieces.ts';
+import type { ShareBin, ShareGroup } from './sharing-problem.ts';
+
+/** The devices of one group, shared out. */
+export interface SolvedGroup {
+  /** What each bin is given, the bins in use first; `undefined` is a further one. */
+  readonly bins: readonly { readonly bin: ShareBin | undefined; readonly lots: readonly Lot[] }[];
+  /** What has no place, and whether one alone is larger than every bin. */
+  readonly leftOut: readonly { readonly lot: Lot; readonly tooLarge: boolean }[];
+  /** No sharing does with fewer bins. */
+  readonly lowerBound: number;
+}
+
+/**
+ * Shares out the devices of one group.
+ * @param pool bins that the group may take besides its own
+ * @param whole all bins of the pool, where other groups take bins of it too, so that only a bound which holds
+ *   however they are given out counts
+ * @param stops when to end the search for the least number, and that for areas that stay together
+ */
+export function* solveGroup(
+  { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], whole: readonly ShareBin[] | undefined,
+  stops: GatherStops & { readonly least: Stop },
+): Steps<SolvedGroup> {
+  const room = ({ capacity, kept }: ShareBin) => Math.max(0, withRounding(capacity) - kept);
+  const inUse = bins.filter((bin) => bin.inUse);
+  const spare = [...bins.filter((bin) => !bin.inUse), ...pool].filter((bin) => bin.capacity > 0)
+    .sort((a, b) => b.capacity - a.capacity);
+  const more = further === undefined ? undefined : withRounding(further.capacity);
+  const choice = { base: inUse.map(room), spare: spare.map(room), more };
+
+  const { fitting, leftOut } = withRoom(piecesOf(rows), [...choice.base, ...choice.spare], more ?? 0);
+  const classes = classesOfPieces(fitting);
+  // What is left of the pieces fits into the bins that there are, or each into a further one.
+  const packed = (yield* leastBins(classes, choice, stops.least))!;
+  const chosen = [...inUse, ...packed.besides.map((place) => spare[place])];
+  const capacities = [...choice.base, ...packed.besides.map((place) => place < 0 ? more! : choice.spare[place]!)];
+  const lots = yield* gatherAreas(fitting, capacities, packed.fills, stops);
+
+  const lowerBound = inUse.length + (whole === undefined ? packed.lowerBound
+    : leastBesides(classes, { ...choice, spare: [...choice.spare, ...whole.map(room)] }));
+  const sizeless = fitting.filter(({ size }) => size === 0);
+  const result = chosen.map((bin, place) => ({ bin, lots: lots[place]! }));
+  if (sizeless.length === 0) return { bins: result, leftOut, lowerBound };
+  if (result.length === 0) result.push({ bin: spare[0], lots: [] });
+  for (const piece of sizeless) {
+    const beside = piece.area === null ? undefined
+      : result.find(({ lots: own }) => own.some((lot) => lot.piece.area === piece.area));
+    (beside ?? result[0]!).lots.push({ piece, count: piece.count });
+  }
+  return { bins: result, leftOut, lowerBound: Math.max(1, lowerBound) };
+}
+
+/**
+ * Pieces that have a place for certain: in a further bin, or in a packing of the bins that there are. The largest
+ * of the others are left out, as few as that takes.
+ */
+function withRoom(
+  pieces: readonly Piece[], rooms: readonly number[], more: number,
+): { fitting: Piece[]; leftOut: { lot: Lot; tooLarge: boolean }[] } {
+  const largest = Math.max(more, 0, ...rooms);
+  const leftOut = pieces.filter(({ size }) => size > largest)
+    .map((piece) => ({ lot: { piece, count: piece.count }, tooLarge: true }));
+  const certain = pieces.filter(({ size }) => size <= more);
+  const others = pieces.filter(({ size }) => size > more && size <= largest).sort((a, b) => b.size - a.size);
+  const total = others.reduce((sum, { count }) => sum + count, 0);
+
+  let dropped = -1;
+  let enough = total;
+  while (enough - dropped > 1) {
+    const count = dropped < 0 ? 0 : Math.floor((dropped + enough) / 2);
+    if (fitDecreasing(classesOfPieces(without(others, count)), rooms, 'best') === undefined) dropped = count;
+    else enough = count;
+  }
+  const kept = without(others, enough);
+  others.forEach((piece, place) => {
+    const count = piece.count - kept[place]!.count;
+    if (count > 0) leftOut.push({ lot: { piece, count }, tooLarge: false });
+  });
+  return { fitting: [...certain, ...kept.filter(({ count }) => count > 0)], leftOut };
+}
+
+/** Pieces less the first `count` of them. */
+function without(pieces: readonly Piece[], count: number): Piece[] {
+  let left = count;
+  return pieces.map((piece) => {
+    const gone = Math.min(left, piece.count);
+    left -= gone;
+    return { ...piece, count: piece.count - gone };
+  });
+}

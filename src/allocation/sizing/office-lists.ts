@@ -1,0 +1,13 @@
+import relayModules from '../../../data/relay-modules.json' with { type: 'json' };
+import supplyRatings from '../../../data/supply-ratings.json' with { type: 'json' };
+
+/** What an office keeps to choose from. */
+export interface OfficeLists {
+  /** Rated currents of supplies [A], each above 0. */
+  readonly ratings: readonly number[];
+  /** Ways of relay modules, each 1 or more. */
+  readonly ways: readonly number[];
+}
+
+/** The lists of the folder `data`. */
+export const OFFICE_LISTS: OfficeLists = { ratings: supplyRatings.ratings, ways: relayModules.ways };

@@ -1,0 +1,58 @@
+import {
+  readSharing, shareChanges, shareOut, sizePanel, sizingCsv, type Placement, type Sharing,
+} from '../allocation/index.ts';
+import { writeSchedule } from '../exchange/index.ts';
+import { writeText } from './files.ts';
+import { openSchedule } from './open-schedule.ts';
+import { refusing } from './refusal.ts';
+import { readShareOptions, SHARE_HELP } from './share-options.ts';
+import type { Streams } from './streams.ts';
+
+/** Time for the search; nobody waits at a screen, and most schedules take a small part of it [ms]. */
+const MOST_MILLISECONDS = 10_000;
+
+/**
+ * The command `share`: reads a schedule, shares its devices out and prints how; writes the schedule, and what the
+ * job needs, where they are asked for.
+ * @returns the exit code: 0; 2 for bad input, of which nothing is written to `out`
+ */
+export async function runShare(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
+  return refusing(warn, async () => {
+    const options = readShareOptions(words);
+    if (options === 'help') {
+      out(SHARE_HELP);
+      return 0;
+    }
+    const schedule = await openSchedule(options.inputs, warn);
+    const sharing = await shareOut(readSharing(schedule, options.request), { milliseconds: MOST_MILLISECONDS });
+    for (const note of sharing.notes) warn(note);
+    for (const { row, ref, code, reason } of sharing.leftOut) {
+      if (code !== 'takes-none') warn(`devices, row ${row + 1}${ref === null ? '' : ` (${ref})`}: has no place. ${reason}`);
+    }
+    if (options.sizing !== undefined) {
+      const rows = await sizePanel(schedule, { wholeRows: options.request.wholeRows, milliseconds: MOST_MILLISECONDS });
+      await writeText(sizingCsv(rows), options.sizing, out);
+    }
+    if (options.output !== undefined) {
+      schedule.act('Sharing out', shareChanges(schedule.document, sharing));
+      await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
+    }
+    out(`${JSON.stringify(printed(sharing), null, 2)}\n`);
+    return 0;
+  });
+}
+
+/** A sharing for programs, without the ids of rows, which mean nothing outside. */
+function printed(sharing: Sharing): unknown {
+  const { over, used, lowerBound, proven, placements, kept, leftOut, fillings, added, notes } = sharing;
+  const plain = ({ row, ref, tag, qty }: Placement) => ({ row, ref, tag, qty });
+  return {
+    over, used, lowerBound, proven,
+    placements: placements.map(plain),
+    kept: kept.map(plain),
+    leftOut: leftOut.map(({ row, ref, qty, code, reason }) => ({ row, ref, qty, code, reason })),
+    fillings: fillings.map(({ id, ...filling }) => ({ ...filling, isNew: id === null })),
+    added: added.map(({ tag }) => tag),
+    notes,
+  };
+}

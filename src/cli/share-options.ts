@@ -1,0 +1,78 @@
+import { parseArgs } from 'node:util';
+import type { ShareRequest } from '../allocation/index.ts';
+import { Refusal } from './refusal.ts';
+
+/** What the words behind the command ask for. */
+export interface ShareOptions {
+  readonly inputs: readonly string[];
+  readonly request: ShareRequest;
+  readonly output: string | undefined;
+  readonly sizing: string | undefined;
+}
+
+export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
+
+  npm run -s share -- INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--output FILE] [--sizing FILE]
+
+INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
+               a sheet in CSV takes the place of that sheet of the schedule
+--over         branches (default): points, up to the limit of a branch less its reserve
+               supplies: demand, up to what may be used of a supply times its target, each
+               purpose on supplies of its own
+--whole-rows   no row is split
+--keep         devices that have a branch or supply keep it; without this all are shared anew
+--output FILE  write the schedule, shared out, to a file
+--sizing FILE  write what the job needs (supplies, branches, relay modules) to a CSV file
+--help         this text
+
+Prints JSON: how many are used, the lower bound for that, whether the number is proven to be
+the least, and the placements (row: place of the device row from 0); then what was left out
+and why, how full each one is, and those that are to be made. Where there are too few, more
+are made like the last.
+
+Exit code: 0; 2 for bad input, which is named by file, line and column.
+
+The figures support design by a competent person and never replace it. Local wiring rules, the
+makers' instructions and licensed practice decide.
+`;
+
+const HINT = 'npm run -s share -- --help says what there is.';
+
+/**
+ * Reads the words behind the command.
+ * @throws Refusal for a word that it does not know.
+ */
+export function readShareOptions(words: readonly string[]): ShareOptions | 'help' {
+  const { values, positionals } = parsed(words);
+  if (values.help === true) return 'help';
+  if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
+  const { over } = values;
+  if (over !== 'branches' && over !== 'supplies') {
+    throw new Refusal([`--over ${over} is not known. Give one of branches, supplies.`]);
+  }
+  return {
+    inputs: positionals,
+    request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep },
+    output: values.output,
+    sizing: values.sizing,
+  };
+}
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        over: { type: 'string', default: 'branches' },
+        'whole-rows': { type: 'boolean', default: false },
+        keep: { type: 'boolean', default: false },
+        output: { type: 'string' },
+        sizing: { type: 'string' },
+        help: { type: 'boolean' },
+      },
+    });
+  } catch (error) {
+    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
+  }
+}

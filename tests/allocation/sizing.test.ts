@@ -1,0 +1,105 @@
+import fc from 'fast-check';
+import Papa from 'papaparse';
+import { describe, expect, test } from 'vitest';
+import { OFFICE_LISTS, sizePanel, sizingCsv } from '../../src/allocation/index.ts';
+import type { Cells } from '../../src/schedule/index.ts';
+import { scheduleOf } from '../support/schedules.ts';
+import { leastCost } from './milp.ts';
+
+const lists = { ratings: [2.5, 5, 10], ways: [4, 8, 12] };
+const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, points: 0, diversity: 0.5 };
+const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50 };
+
+async function counts(sheets: Parameters<typeof scheduleOf>[0], options = {}): Promise<[string, number][]> {
+  return (await sizePanel(scheduleOf(sheets), { lists, ...options })).map(({ item, quantity }) => [item, quantity]);
+}
+
+describe('sizing', () => {
+  test('takes the fewest supplies, then the smallest total rating, for each purpose', async () => {
+    const devices = [{ type: 'Lamp', qty: 40 }, { type: 'Sensor', qty: 30 }];
+    // Lighting: 40 × 0.5 A × 0.5 = 10 A, ÷ 80 % = 12.5 A of rating: 2 supplies at least, of which 10 + 2.5 just does.
+    // Control: 30 × 0.05 A = 1.5 A, ÷ 80 % = 1.875 A: one of 2.5 A. Branches: 30 points in one of 50.
+    expect(await counts({ types: [lamp, sensor], devices })).toEqual([
+      ['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1], ['Supply 24 V, control, 2.5 A', 1],
+      ['Bus branch, 50 points', 1],
+    ]);
+  });
+
+  test('puts whole devices on each supply, so that what the sum alone would allow may not do', async () => {
+    // 3 × 3 A = 9 A, ÷ 90 % = 10 A, which two of 5 A have; but each may carry 4.5 A, which is one device.
+    const types = [{ type: 'Spot', purpose: 'lighting', draw: 3000, points: 0 }];
+    expect(await counts({ types, devices: [{ type: 'Spot', qty: 3 }] }, { target: 0.9, lists: { ratings: [5], ways: [4] } }))
+      .toEqual([['Supply 24 V, lighting, 5 A', 3]]);
+  });
+
+  test('counts branches at the limit less the reserve, and relay modules by contact', async () => {
+    const outputs = [...Array.from({ length: 13 }, () => ({ contact: 'K5' })), ...Array.from({ length: 3 }, () => ({ contact: 'K16' }))];
+    expect(await counts({
+      types: [sensor], branches: [{ branch: 'B1', limit: 40, reserve: 0.25 }], devices: [{ type: 'Sensor', qty: 61 }],
+      contacts: [{ contact: 'K5' }, { contact: 'K16' }], outputs: [...outputs, { output: 'Q17' }],
+    })).toEqual([
+      ['Supply 24 V, control, 5 A', 1], ['Bus branch, 30 points', 3],
+      ...await relayRows(13), ['Relay module, K16, 4 ways', 1], ['Relay outputs without a contact', 1],
+    ]);
+  });
+
+  /** Rows of the relay modules. By hand: 13 outputs need 2 modules, 16 ways at least, as 12 + 4 or 8 + 8. */
+  async function relayRows(count: number): Promise<[string, number][]> {
+    const rows = await counts({ contacts: [{ contact: 'K5' }], outputs: Array.from({ length: count }, () => ({ contact: 'K5' })) });
+    const ways = rows.reduce((sum, [item, quantity]) => sum + quantity * Number(/(\d+) ways/.exec(item)![1]), 0);
+    expect([rows.reduce((sum, [, quantity]) => sum + quantity, 0), ways]).toEqual([2, 16]);
+    return rows;
+  }
+
+  test('names what it cannot count', async () => {
+    const devices: Cells[] = [{ ref: 'D1', type: 'Sensor' }, { ref: 'D2', type: 'Lamp', qty: 2, unitDraw: 9000, diversity: 1 }];
+    const rows = await sizePanel(scheduleOf({ types: [lamp, sensor], devices }), { lists });
+    expect(rows).toEqual([
+      { item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2, why: 'D2 ask for more than 8.00 A in one piece, up to which the largest supply kept may be loaded.' },
+      { item: 'Devices of unknown demand, 24 V, control', quantity: 0, why: 'Not counted above: D1. Enter their quantity and draw.' },
+      { item: 'Devices of unknown points', quantity: 0, why: 'Not counted above: D1. Enter their quantity and a type that says how many points one takes.' },
+    ]);
+  });
+
+  test('agrees with an exact solver (HiGHS) on 40 random cases', async () => {
+    const cases = fc.record({
+      draws: fc.array(fc.integer({ min: 200, max: 2500 }), { minLength: 1, maxLength: 6 }), qty: fc.integer({ min: 1, max: 3 }),
+    });
+    for (const { draws, qty } of fc.sample(cases, { numRuns: 40, seed: 31 })) {
+      const devices = draws.map((unitDraw) => ({ type: 'Lamp', qty, unitDraw, diversity: 1 }));
+      const rows = await counts({ types: [lamp], devices });
+      const ratings = rows.flatMap(([item, quantity]) => new Array<number>(quantity).fill(Number(/([\d.]+) A$/.exec(item)![1])));
+      const needed = draws.map((draw) => ({ each: draw / 1000, qty, whole: false }));
+      // A supply costs 1000 and ten times its rating: the number counts first, then the rating in all.
+      const offered = lists.ratings.flatMap((rating) =>
+        ratings.map(() => ({ capacity: rating * 0.8, cost: 1000 + 10 * rating })));
+      const cost = ratings.reduce((sum, rating) => sum + 1000 + 10 * rating, 0);
+      expect(cost, draws.join(', ')).toBe(await leastCost(needed, offered));
+    }
+  }, 60_000);
+
+  test('an empty schedule needs nothing', async () => {
+    expect(await counts({})).toEqual([]);
+  });
+
+  test('an empty list to choose from is refused', async () => {
+    await expect(sizePanel(scheduleOf({}), { lists: { ratings: [], ways: [4] } })).rejects.toThrow(RangeError);
+  });
+
+  test('the lists of the project are in order', () => {
+    expect(OFFICE_LISTS.ratings).toEqual([1.25, 2.5, 5, 10, 20, 40]);
+    expect(OFFICE_LISTS.ways).toEqual([4, 8, 12]);
+  });
+
+  test('is written as CSV, with what a spreadsheet would run made safe', async () => {
+    const rows = await sizePanel(scheduleOf({
+      contacts: [{ contact: '=K"1"' }], outputs: [{ contact: '=K"1"' }], types: [sensor], devices: [{ ref: '=1+1', type: 'Sensor' }],
+    }), { lists });
+    const csv = sizingCsv(rows);
+    expect(csv.endsWith('\r\n')).toBe(true);
+    const [heading, ...lines] = Papa.parse<string[]>(csv, { skipEmptyLines: true }).data;
+    expect(heading).toEqual(['Item', 'Quantity', 'Why']);
+    expect(lines).toEqual(rows.map(({ item, quantity, why }) => [item, String(quantity), why]));
+    expect(sizingCsv([{ item: '=cmd', quantity: 1, why: '-' }])).toBe("Item,Quantity,Why\r\n'=cmd,1,'-\r\n");
+  });
+});

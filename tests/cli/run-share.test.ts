@@ -1,0 +1,89 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { runShare } from '../../src/cli/run-share.ts';
+import { readSchedule } from '../../src/exchange/index.ts';
+
+let folder: string;
+beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'share-')); });
+afterAll(async () => { await rm(folder, { recursive: true }); });
+
+/** Runs the command on files of these texts. */
+async function run(files: Readonly<Record<string, string>>, ...words: string[]) {
+  let out = '';
+  const warnings: string[] = [];
+  for (const [name, text] of Object.entries(files)) await writeFile(join(folder, name), text);
+  const code = await runShare([...Object.keys(files).map((name) => join(folder, name)), ...words], {
+    out: (text) => { out += text; },
+    warn: (line) => { warnings.push(line.replaceAll(`${folder}/`, '')); },
+  });
+  return { code, out, warnings };
+}
+
+const FILES = {
+  'types.csv': 'Type,Purpose,Draw (mA),Points\nSensor,control,100,1\nGateway,control,200,7\nLamp,lighting,500,0\n',
+  'branches.csv': 'Branch,Limit\nB1,20\n',
+  'supplies.csv': 'Rail,Purpose,Rated (A)\nC1,control,2.5\nL1,lighting,5\n',
+  'devices.csv': 'Ref,Area,Type,Qty\nD1,Hall,Sensor,12\nD2,Attic,Gateway,3\nD3,Hall,Lamp,6\nD4,,Sensor,\n',
+};
+
+describe('share', () => {
+  it('prints how many are used, that this is the least, and what goes where', async () => {
+    const { code, out, warnings } = await run(FILES);
+    const printed = JSON.parse(out) as Record<string, unknown>;
+    expect(code).toBe(0);
+    // 12 + 3 × 7 = 33 points in branches of 20.
+    expect(printed).toMatchObject({ over: 'branches', used: 2, lowerBound: 2, proven: true, added: ['B2'] });
+    const placements = printed.placements as { row: number; ref: string; tag: string; qty: number }[];
+    expect(placements.filter(({ ref }) => ref === 'D2').reduce((sum, { qty }) => sum + qty, 0)).toBe(3);
+    expect(Object.keys(placements[0]!)).toEqual(['row', 'ref', 'tag', 'qty']);
+    expect(printed.leftOut).toMatchObject([{ row: 2, ref: 'D3', code: 'takes-none' }, { row: 3, ref: 'D4', code: 'quantity-unknown' }]);
+    expect(warnings).toEqual(['devices, row 4 (D4): has no place. Its quantity is not known. Enter how many devices there are.']);
+  });
+
+  it('keeps rows whole where asked to', async () => {
+    const { out } = await run(FILES, '--whole-rows');
+    // The 21 points of D2 exceed a branch.
+    expect(JSON.parse(out)).toMatchObject({
+      used: 1, placements: [{ row: 0, ref: 'D1', tag: 'B1', qty: 12 }], leftOut: [{ ref: 'D2', code: 'too-large' }, {}, {}],
+    });
+  });
+
+  it('shares out over supplies, and writes the schedule and what the job needs', async () => {
+    const [output, sizing] = [join(folder, 'shared.schedule.json'), join(folder, 'sizing.csv')];
+    const { out } = await run(FILES, '--over', 'supplies', '--output', output, '--sizing', sizing);
+    // Control: 12 × 0.1 + 3 × 0.2 = 1.8 A of 2 A; lighting: 3 A of 4 A.
+    expect(JSON.parse(out)).toMatchObject({ over: 'supplies', used: 2, lowerBound: 2, proven: true, added: [] });
+    const written = readSchedule(await readFile(output, 'utf8'));
+    if (!written.ok) throw new Error('The schedule cannot be read back.');
+    expect(written.content.sheets.devices!.map(({ rail }) => rail)).toEqual(['C1', 'C1', 'L1', undefined]);
+    const lines = (await readFile(sizing, 'utf8')).split('\r\n');
+    const items = ['Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch', 'Devices of unknown points'];
+    expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item)))).toEqual([...items, undefined]);
+  });
+
+  it('lets devices keep their branch where asked to', async () => {
+    const files = { ...FILES, 'devices.csv': 'Ref,Type,Qty,Branch\nD1,Sensor,12,B1\nD2,Sensor,9,\n' };
+    const { out } = await run(files, '--keep');
+    expect(JSON.parse(out)).toMatchObject({ used: 2, kept: [{ ref: 'D1', tag: 'B1', qty: 12 }] });
+  });
+
+  it.each<{ name: string; files: Record<string, string>; words: string[]; says: RegExp }>([
+    { name: 'no input', files: {}, words: [], says: /^No input is named/ },
+    { name: 'an unknown sheet', files: FILES, words: ['--over', 'runs'], says: /^--over runs is not known. Give one of branches, supplies/ },
+    { name: 'an unknown option', files: FILES, words: ['--fast'], says: /Unknown option '--fast'/ },
+    { name: 'bad input', files: { 'devices.csv': 'Ref,Qty\nD1,many\n' }, words: [], says: /^devices\.csv:2:/ },
+    { name: 'an output that cannot be written', files: FILES, words: ['--output', '/no/such/folder/x.json'], says: /cannot be written/ },
+  ])('refuses $name with exit code 2 and prints nothing', async ({ files, words, says }) => {
+    const { code, out, warnings } = await run(files, ...words);
+    expect([code, out]).toEqual([2, '']);
+    expect(warnings.join('\n').replace(/^devices, row.*\n/, '')).toMatch(says);
+  });
+
+  it('says what it does', async () => {
+    const { code, out } = await run({}, '--help');
+    expect(code).toBe(0);
+    expect(out).toContain('npm run -s share');
+  });
+});
