@@ -32,7 +32,8 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  elv-sheet-view { grid-area: sheet; }
+  elv-sheet-view { grid-area: sheet; isolation: isolate; }
+  .work { grid-area: sheet; }
   elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
   .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
   .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }

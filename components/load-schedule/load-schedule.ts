@@ -6,13 +6,14 @@ import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/in
 import type { Message } from '../sheet-view/notices.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
-import { COMMANDS, isRowCommand } from '../schedule-toolbar/commands.ts';
+import { COMMANDS, isRowCommand, isWorkCommand, WORK_COMMANDS } from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
 import { keyPopover } from './key-popover.ts';
 import { styles } from './load-schedule.styles.ts';
 import { keyAction } from './own-keys.ts';
 import { ScheduleElement } from './schedule-element.ts';
+import { WorkAreas } from './work-areas.ts';
 
 /** Parts in which Ctrl+Z is theirs. */
 const OWN_UNDO = 'input, textarea, elv-schedule-grid';
@@ -62,6 +63,7 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected grouping: Grouping;
   declare protected panelOpen: boolean;
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
+  readonly #work = new WorkAreas(this, (text) => { this.say({ text, tone: 'refused' }); });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
@@ -75,34 +77,38 @@ export class LoadScheduleElement extends ScheduleElement {
     const { schedule } = this;
     const readonly = this.locked;
     const { revision } = this.holder;
+    const working = this.#work.active !== undefined;
+    const panelOpen = this.panelOpen && !working;
     return html`<div class="element" lang="en" @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
       @elv-message=${this.#onMessage}>
-      <div class="layout ${this.panelOpen ? '' : 'alone'}">
+      <div class="layout ${panelOpen ? '' : 'alone'}">
         <div class="header" part="header">
           <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
           <div class="commands" role="toolbar" aria-label="Tools of the schedule">
-            ${commandButton('undo', { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel })}
-            ${commandButton('redo', { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel })}
-            ${commandButton('open', { disabled: readonly })}${commandButton('save')}<slot name="tools"></slot>
+            ${commandButton('undo', { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
+            ${commandButton('redo', { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
+            ${commandButton('open', { disabled: readonly })}${commandButton('save')}
+            ${WORK_COMMANDS.map((name) => commandButton(name, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
           </div>
         </div>
         <div class="tabs">
           <elv-sheet-tabs .schedule=${schedule} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
           ${keyPopover()}
-          <button type="button" aria-expanded=${this.panelOpen} aria-controls="panel" title="Loadings and findings"
+          <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title="Loadings and findings" ?disabled=${working}
             @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">Panel</span></button>
         </div>
-        <elv-sheet-view role="tabpanel" aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
+        <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .locale=${this.locale}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
-          ?hidden=${!this.panelOpen} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
+          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
+        ${this.#work.render({ schedule, revision, locale: this.locale, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions()}</div>
       </div>
-      ${this.#drop.active ? html`<div class="drop">Drop a schedule (.json) or one sheet (.csv)</div>` : nothing}
+      ${this.#drop.active ? html`<div class="drop">${this.#work.active === 'takeoff' ? 'Drop a takeoff (.csv, .tsv)' : 'Drop a schedule (.json) or one sheet (.csv)'}</div>` : nothing}
       <input type="file" hidden aria-label="File to open" @change=${this.#onFile}>
     </div>`;
   }
@@ -119,7 +125,17 @@ export class LoadScheduleElement extends ScheduleElement {
     await this.#view.goTo(place);
   }
 
+  /** @ignore */
+  override showSheet(sheet: SheetName): void {
+    super.showSheet(sheet);
+    this.#work.close();
+  }
+
   async #openDropped(files: readonly File[]): Promise<void> {
+    if (this.#work.active === 'takeoff') {
+      await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
+      return;
+    }
     for (const file of files) if ((await this.files.open(file, true)).length > 0) return;
   }
 
@@ -132,10 +148,16 @@ export class LoadScheduleElement extends ScheduleElement {
       this.files.dismiss();
       return;
     }
+    if (command === 'closeWork') {
+      this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`)?.focus();
+      this.#work.close();
+      return;
+    }
     if (this.locked && (command === 'loadDemo' || command === 'keepBoth' || COMMANDS[command].changes)) return;
     if (command === 'keepBoth') this.files.keepBoth();
     else if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
+    else if (isWorkCommand(command)) void this.#work.open(command);
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'undo' || command === 'redo') this.schedule[command]();

@@ -12,6 +12,10 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
   if (event.altKey && !event.ctrlKey && !event.metaKey) {
     return event.key === 'PageDown' ? 'nextSheet' : event.key === 'PageUp' ? 'previousSheet' : undefined;
   }
+  if (!event.ctrlKey && !event.metaKey && !event.altKey) {
+    if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
+    return event.key === 'F8' && !event.shiftKey ? 'takeoff' : undefined;
+  }
   if (!event.ctrlKey && !event.metaKey || event.altKey) return undefined;
   const action = WITH_CONTROL[event.key.toLowerCase()];
   if (event.shiftKey) return action === 'undo' ? 'redo' : action === 'keys' ? 'keys' : undefined;

@@ -1,5 +1,6 @@
 import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import { columnOf, tagOf, type SheetName } from '../../src/schedule/index.ts';
 import type { Place } from '../look/index.ts';
@@ -19,7 +20,7 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
     schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
     licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
     readonly: { type: Boolean, reflect: true }, name: { reflect: true }, disabled: { state: true },
-    sheet: { state: true }, message: { state: true }, locale: { state: true },
+    takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true }, locale: { state: true },
   };
 
   /** Key of the grid library. */
@@ -32,6 +33,8 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   declare readonly: boolean;
   /** Name under which a form is given the value. */
   declare name: string;
+  /** What the columns of takeoffs hold, by heading, as far as the page knows; see the event `elv-columns`. */
+  declare takeoffColumns: RememberedColumns;
   /** Whether a form that the element is in is disabled. */
   declare protected disabled: boolean;
   declare protected sheet: SheetName;
@@ -49,6 +52,7 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
     this.licenseKey = this.src = this.demoSrc = null;
     this.readonly = this.disabled = false;
     this.name = '';
+    this.takeoffColumns = {};
     this.sheet = 'devices';
     this.locale = 'en';
   }

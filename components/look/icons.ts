@@ -16,6 +16,9 @@ const DRAWINGS = {
   fillDown: svg`<path d="M3 2.5h10v3H3zM8 5.5v8M5.3 10.8 8 13.5l2.7-2.7"/>`,
   keys: svg`<path d="M1.8 4h12.4v8.2H1.8zM4.5 6.7h.1M7 6.7h.1M9.4 6.7h.1M11.7 6.7h.1M5 9.6h6"/>`,
   panel: svg`<path d="M2 3h12v10H2zM9.5 3v10M11 6h1.5M11 8.5h1.5"/>`,
+  takeoff: svg`<path d="M3 2h7l3 3v9H3zM5.5 7l1 1 1.6-2M5.5 11l1 1 1.6-2M10 7.2h1M10 11.2h1"/>`,
+  shareOut: svg`<path d="M2 8h4M6 8l3.5-4.5H14M6 8h8M6 8l3.5 4.5H14"/>`,
+  sizing: svg`<path d="M2 13.5h12M3 13.5v-4h2.5v4M6.8 13.5V6h2.5v7.5M10.6 13.5V2.5h2.5v11"/>`,
   close: svg`<path d="M4 4l8 8M12 4l-8 8"/>`,
 } as const;
 

@@ -17,7 +17,7 @@ export function loadingBar(loading: number | null, target: number | null, mark: 
   const fill = loading === null ? nothing
     : html`<i class="fill" .style=${`inline-size: ${percentOfBar(Math.min(loading, 1))}`}></i>`;
   const beyond = loading === null || loading <= 1 ? nothing
-    : html`<i class="beyond" .style=${`inline-size: ${percentOfBar(loading - 1)}`}></i>`;
+    : html`<i class="beyond" .style=${`inline-size: ${percentOfBar(Math.min(loading, EDGE) - 1)}`}></i>`;
   const tick = target === null || target >= 1 ? nothing
     : html`<i class="tick" .style=${`inset-inline-start: ${percentOfBar(target)}`}></i>`;
   return html`<span class="bar ${mark} ${loading === null ? 'unknown' : ''}" aria-hidden="true"><i class="frame"></i>${fill}${beyond}${tick}</span>`;

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { CommandEvent } from '../events/index.ts';
 import { icon } from '../look/index.ts';
 import { COMMANDS, type CommandName } from './commands.ts';
@@ -9,16 +9,19 @@ export interface CommandButtonOptions {
   readonly about?: string | undefined;
   /** Shows the drawing alone; the words are the button's name. */
   readonly small?: boolean;
+  /** Whether what it opens is open. */
+  readonly pressed?: boolean;
 }
 
 /** The button of a command. */
 export function commandButton(
-  name: CommandName, { disabled = false, about, small = false }: CommandButtonOptions = {},
+  name: CommandName, { disabled = false, about, small = false, pressed = false }: CommandButtonOptions = {},
 ): TemplateResult {
   const { title, help, icon: drawing, keys } = COMMANDS[name];
   const hint = `${about === undefined ? help : `${title}: ${about}`} (${keys})`;
   const press = (event: Event) => event.currentTarget!.dispatchEvent(new CommandEvent(name));
-  return html`<button type="button" data-command=${name} class=${small ? 'small' : ''} ?disabled=${disabled} title=${hint} @click=${press}>
+  return html`<button type="button" data-command=${name} class=${small ? 'small' : ''} ?disabled=${disabled}
+    aria-pressed=${pressed ? 'true' : nothing} title=${hint} @click=${press}>
     ${icon(drawing)}<span class=${small ? 'unseen' : 'word'}>${title}</span>
   </button>`;
 }

@@ -20,6 +20,9 @@ export const COMMANDS = {
   save: { title: 'Save', help: 'Saves the whole schedule as a file', icon: 'save', keys: 'Ctrl+S', changes: false },
   csvIn: { title: 'CSV in', help: 'Replaces the rows of this sheet by those of a CSV file', icon: 'csvIn', keys: 'Ctrl+I', changes: true },
   csvOut: { title: 'CSV out', help: 'Saves this sheet as a CSV file', icon: 'csvOut', keys: 'Ctrl+E', changes: false },
+  takeoff: { title: 'Takeoff', help: 'Reads a list of counts measured off drawings', icon: 'takeoff', keys: 'F8', changes: true },
+  shareOut: { title: 'Share out', help: 'Shares the devices out over bus branches or supplies', icon: 'shareOut', keys: 'F9', changes: true },
+  sizing: { title: 'Sizing', help: 'Counts the supplies, branches and relay modules that the job needs', icon: 'sizing', keys: 'Shift+F9', changes: false },
   insertAbove: { title: 'Insert above', help: 'Inserts a row above the selected one', icon: 'insertAbove', keys: 'Alt+Shift+Enter', changes: true },
   insertBelow: { title: 'Insert below', help: 'Inserts a row below the selected one', icon: 'insertBelow', keys: 'Alt+Enter', changes: true },
   removeRows: { title: 'Delete rows', help: 'Deletes the selected rows', icon: 'removeRows', keys: 'Alt+Delete', changes: true },
@@ -36,4 +39,12 @@ export type RowCommand = (typeof ROW_COMMANDS)[number];
 
 export function isRowCommand(name: CommandName): name is RowCommand {
   return (ROW_COMMANDS as readonly string[]).includes(name);
+}
+
+/** The commands that open a work area in the place of the sheets. */
+export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing'] as const;
+export type WorkCommand = (typeof WORK_COMMANDS)[number];
+
+export function isWorkCommand(name: CommandName): name is WorkCommand {
+  return (WORK_COMMANDS as readonly string[]).includes(name);
 }

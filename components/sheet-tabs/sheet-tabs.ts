@@ -49,7 +49,8 @@ export class SheetTabs extends LitElement {
   }
 
   #choose(name: SheetName): void {
-    if (name !== this.sheet) this.dispatchEvent(new SheetChooseEvent(name));
+    // Also for the sheet that is chosen: it may stand behind a work area.
+    this.dispatchEvent(new SheetChooseEvent(name));
   }
 
   readonly #onKeydown = (event: KeyboardEvent): void => {

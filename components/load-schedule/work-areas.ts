@@ -1,0 +1,64 @@
+import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
+import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import type { WorkCommand } from '../schedule-toolbar/commands.ts';
+
+/** Where each area comes from; it is fetched when it is first asked for. */
+const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
+  takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
+  shareOut: () => import('../share-out/share-out.define.ts'),
+  sizing: () => import('../sizing-table/sizing-table.define.ts'),
+};
+
+/** What the areas are given. */
+export interface WorkContext {
+  readonly schedule: LoadSchedule;
+  readonly revision: number;
+  readonly locale: string;
+  readonly takeoffColumns: RememberedColumns;
+}
+
+/** The work areas of an element: those that were opened keep where they were, and at most one is shown. */
+export class WorkAreas {
+  /** The one that is shown. */
+  active: WorkCommand | undefined;
+  readonly #host: ReactiveControllerHost;
+  readonly #failed: (problem: string) => void;
+  readonly #opened = new Set<WorkCommand>();
+
+  /** @param failed told when an area cannot be fetched. */
+  constructor(host: ReactiveControllerHost, failed: (problem: string) => void) {
+    this.#host = host;
+    this.#failed = failed;
+  }
+
+  async open(name: WorkCommand): Promise<void> {
+    try {
+      await SOURCES[name]();
+    } catch (error) {
+      this.#failed('This part could not be fetched. Check the connection, then try again.');
+      reportError(error);
+      return;
+    }
+    this.#opened.add(name);
+    this.active = name;
+    this.#host.requestUpdate();
+  }
+
+  close(): void {
+    if (this.active === undefined) return;
+    this.active = undefined;
+    this.#host.requestUpdate();
+  }
+
+  render({ schedule, revision, locale, takeoffColumns }: WorkContext): TemplateResult {
+    const shown = (name: WorkCommand) => name === this.active;
+    return html`
+      ${this.#opened.has('takeoff') ? html`<elv-takeoff-reader class="work" ?hidden=${!shown('takeoff')} .active=${shown('takeoff')}
+        .schedule=${schedule} .revision=${revision} .locale=${locale} .pageColumns=${takeoffColumns}></elv-takeoff-reader>` : nothing}
+      ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}
+        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-share-out>` : nothing}
+      ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
+        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-sizing-table>` : nothing}`;
+  }
+}

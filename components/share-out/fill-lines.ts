@@ -1,0 +1,87 @@
+import { tagOf } from '../../src/schedule/index.ts';
+import type { SharedSheet, Sharing } from '../../src/allocation/index.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+
+/** The column of the devices that names what is shared. */
+export const KEY_OF = { branches: 'branch', supplies: 'rail' } as const;
+
+/** One branch or supply, before and after. */
+export interface FillLine {
+  readonly tag: string;
+  readonly group: string;
+  readonly isNew: boolean;
+  /** Points or amperes that it may carry; `null` when not known. */
+  readonly capacity: number | null;
+  readonly before: number | null;
+  /** `null` where what stays is not known. */
+  readonly after: number | null;
+  /** Sign before what follows from a partial total. */
+  readonly sign: string;
+  /** Device rows that come, and that go. */
+  readonly coming: number;
+  readonly going: number;
+}
+
+/** A device row, or a part of it, that gets another place. */
+export interface Move {
+  readonly ref: string;
+  readonly type: string;
+  readonly qty: number | null;
+  readonly from: string;
+  readonly to: string;
+}
+
+/** Every branch or supply that carries devices before or after. */
+export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[]): FillLine[] {
+  const { over, fillings } = sharing;
+  const byTag = new Map(fillings.map((filling) => [filling.tag, filling]));
+  const rows = schedule.rows(over).flatMap((row): FillLine[] => {
+    const tag = tagOf(over, row);
+    const figure = (key: string) => numeric(schedule.value(over, row.id, key));
+    const before = figure(over === 'branches' ? 'points' : 'demand');
+    const filling = byTag.get(tag);
+    if (filling === undefined && (before ?? 0) === 0) return [];
+    byTag.delete(tag);
+    const capacity = filling?.capacity ?? capacityOf(over, figure, before);
+    const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'points' : 'demand');
+    return [lineOf(tag, filling?.group ?? '', false, capacity, before, filling, sign)];
+  });
+  const added = [...byTag.values()].map((filling) => lineOf(filling.tag, filling.group, true, filling.capacity, 0, filling));
+  return [...rows, ...added];
+
+  function lineOf(
+    tag: string, group: string, isNew: boolean, capacity: number | null, before: number | null,
+    filling: { kept: number; placed: number } | undefined, sign = '',
+  ): FillLine {
+    const after = (filling?.kept ?? 0) + (filling?.placed ?? 0);
+    const number = (side: 'from' | 'to') => moves.filter((move) => move[side] === tag).length;
+    return {
+      tag, group, isNew, capacity, before, sign, after: Number.isFinite(after) ? after : null, coming: number('to'), going: number('from'),
+    };
+  }
+}
+
+/** What a branch or supply may carry, from what is left of it. */
+function capacityOf(over: SharedSheet, figure: (key: string) => number | null, before: number | null): number | null {
+  const left = figure(over === 'branches' ? 'free' : 'spare');
+  return left === null || before === null ? null : left + before;
+}
+
+/** What gets another place, in the order of the rows; what is left out of the sharing loses its place. */
+export function movesOf(schedule: LoadSchedule, { over, placements, leftOut }: Sharing): Move[] {
+  const key = KEY_OF[over];
+  const textOf = (id: number, column: string) => {
+    const value = schedule.value('devices', id, column);
+    return typeof value === 'string' ? value : '';
+  };
+  const move = (id: number, qty: number | null, to: string): Move =>
+    ({ ref: textOf(id, 'ref'), type: textOf(id, 'type'), qty, from: textOf(id, key), to });
+  return [
+    ...placements.map(({ id, tag, qty }) => move(id, qty, tag)),
+    ...leftOut.filter(({ code }) => code !== 'takes-none').map(({ id, qty }) => move(id, qty, '')),
+  ].filter(({ from, to }) => from !== to);
+}
+
+function numeric(value: unknown): number | null {
+  return typeof value === 'number' ? value : null;
+}

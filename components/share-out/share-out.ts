@@ -1,0 +1,136 @@
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import {
+  readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
+} from '../../src/allocation/index.ts';
+import type { Change } from '../../src/schedule/index.ts';
+import { GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import { controls, loadingBarStyles, statusMarkStyles } from '../look/index.ts';
+import { WorkArea, workAreaStyles } from '../work-area/index.ts';
+import { fillLines, KEY_OF, movesOf } from './fill-lines.ts';
+import { fillTable, leftOutList, moveList, NOUN, overNote, verdict } from './preview.ts';
+import { styles } from './share-out.styles.ts';
+import { SharingRun } from './sharing-run.ts';
+
+/** A wait that is shorter is not mentioned [ms]. */
+const SHORT_WAIT = 300;
+
+/** Shares devices out over branches or supplies: works it out beside the page, shows before and after, and carries it out. */
+export class ShareOut extends WorkArea {
+  static override styles = [controls, statusMarkStyles, loadingBarStyles, workAreaStyles, styles];
+  static override properties: PropertyDeclarations = {
+    request: { state: true }, sharing: { state: true }, failure: { state: true }, progress: { state: true }, waiting: { state: true },
+  };
+
+  declare protected request: Required<ShareRequest>;
+  declare protected sharing: Sharing | undefined;
+  declare protected failure: string;
+  declare protected progress: SharingProgress | undefined;
+  /** The search takes long enough to be mentioned. */
+  declare protected waiting: boolean;
+  protected readonly heading = 'Share out';
+  #run: SharingRun | undefined;
+  #timer: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    this.request = { over: 'branches', wholeRows: false, keepPlaced: true };
+    this.failure = '';
+    this.waiting = false;
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#end();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (!['active', 'request', 'revision', 'schedule'].some((key) => changed.has(key))) return;
+    this.#end();
+    this.sharing = undefined;
+    if (this.active) this.#start();
+  }
+
+  protected get about(): string {
+    return this.request.over === 'branches'
+      ? 'Points of devices over bus branches, up to the limit of each less its reserve, on the least number of them.'
+      : 'Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.';
+  }
+
+  protected body(): TemplateResult {
+    const { request: { over, wholeRows, keepPlaced }, sharing } = this;
+    const choose = (value: SharedSheet, words: string) => html`<button type="button" data-over=${value} aria-pressed=${value === over}
+      @click=${() => { this.request = { ...this.request, over: value }; }}>${words}</button>`;
+    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, words: string) => html`<label><input type="checkbox" data-option=${key}
+      .checked=${checked} @change=${() => { this.request = { ...this.request, [key]: !checked }; }}>${words}</label>`;
+    return html`<div class="options">
+        <div class="choice" role="group" aria-label="Share out over">${choose('branches', 'Bus branches')}${choose('supplies', 'Supplies')}</div>
+        ${check('keepPlaced', keepPlaced, 'What is placed stays')}${check('wholeRows', wholeRows, 'Rows stay whole')}
+      </div>
+      <div class="verdict" role="status">${this.#verdict()}</div>
+      ${sharing === undefined ? nothing : this.#preview(sharing)}`;
+  }
+
+  protected foot(): TemplateResult {
+    const { sharing } = this;
+    const changes = sharing === undefined ? [] : this.#changes(sharing);
+    const words = sharing === undefined ? 'Working it out …' : changes.length === 0 ? 'Nothing to change'
+      : `Share out over ${sharing.used} ${NOUN[sharing.over][sharing.used === 1 ? 0 : 1]}`;
+    return html`<span class="quiet english">Nothing is changed before you say so; Undo takes it back in one step.</span>
+      <button type="button" class="primary" data-do="share" ?disabled=${changes.length === 0} @click=${this.#carryOut}>${words}</button>`;
+  }
+
+  #verdict(): TemplateResult | typeof nothing {
+    if (this.failure !== '') return html`<p class="over">It could not be worked out: ${this.failure}. Change what is shared, or reload the page.</p>`;
+    if (this.sharing !== undefined) {
+      return html`<p class="sum english">${this.sharing.used === 0 ? 'There are no devices to share out.' : verdict(this.sharing)}</p>
+        ${this.sharing.notes.map((note) => html`<p class="quiet english">${note}</p>`)}`;
+    }
+    if (!this.waiting) return nothing;
+    const { done = 0, groups = 1 } = this.progress ?? {};
+    return html`<p class="waiting"><progress aria-label="Part that is worked out" max=${groups} .value=${done}></progress>
+      <button type="button" class="bordered" data-do="stop" @click=${() => { this.#run?.stop(); }}>Stop and keep the best so far</button></p>`;
+  }
+
+  #preview(sharing: Sharing): TemplateResult {
+    const moves = movesOf(this.schedule, sharing);
+    const lines = fillLines(this.schedule, sharing, moves);
+    return html`${overNote(lines)}${leftOutList(sharing)}
+      ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.locale)}${moveList(moves)}`;
+  }
+
+  #changes(sharing: Sharing): Change[] {
+    return shareChanges(this.schedule.document, sharing);
+  }
+
+  #start(): void {
+    this.failure = '';
+    this.progress = undefined;
+    this.#timer = setTimeout(() => { this.waiting = true; }, SHORT_WAIT);
+    this.#run = new SharingRun(readSharing(this.schedule, this.request), {
+      progress: (progress) => { this.progress = progress; },
+      shared: (sharing) => {
+        this.#end();
+        this.sharing = sharing;
+      },
+      failed: (message) => {
+        this.#end();
+        this.failure = message;
+      },
+    });
+  }
+
+  #end(): void {
+    clearTimeout(this.#timer);
+    this.#run?.drop();
+    this.#run = undefined;
+    this.waiting = false;
+  }
+
+  readonly #carryOut = (): void => {
+    const sharing = this.sharing!;
+    const { over, used } = sharing;
+    this.schedule.act(`Sharing out over ${used} ${NOUN[over][used === 1 ? 0 : 1]}`, this.#changes(sharing));
+    this.dispatchEvent(new GroupingEvent(KEY_OF[over]));
+    this.dispatchEvent(new SheetChooseEvent('devices'));
+  };
+}

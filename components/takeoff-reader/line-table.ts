@@ -1,0 +1,82 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import {
+  TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine, type TakeoffOutcome,
+} from '../../src/exchange/takeoff/index.ts';
+import { columnOf } from '../../src/schedule/index.ts';
+import { markShape, type Mark } from '../look/index.ts';
+
+export type LineFilter = TakeoffOutcome | 'all';
+
+export interface LineTableOptions {
+  readonly takeoff: Takeoff;
+  readonly filter: LineFilter;
+  /** How many lines are shown at most. */
+  readonly most: number;
+  readonly decided: (line: number) => boolean;
+  readonly choose: (column: TakeoffColumn, field: TakeoffField | undefined) => void;
+  readonly decide: (line: number, decision: LineDecision | undefined) => void;
+  readonly showAll: () => void;
+}
+
+export const OUTCOMES: Readonly<Record<TakeoffOutcome, { readonly words: string; readonly mark: Mark }>> = {
+  undecided: { words: 'to decide', mark: 'incomplete' },
+  taken: { words: 'taken', mark: 'ok' },
+  merged: { words: 'merged', mark: 'ok' },
+  'left-out': { words: 'left out', mark: 'note' },
+};
+
+const FROM_WORDS = { remembered: 'as before', heading: 'by its heading', values: 'by its values' } as const;
+
+/** Every line as it stands in the list, with what becomes of it and why; what each column holds is chosen in its heading. */
+export function lineTable(options: LineTableOptions): TemplateResult {
+  const { takeoff, filter, most, choose, showAll } = options;
+  const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
+  return html`<table class="lines"><caption class="unseen">Lines of the takeoff</caption>
+    <thead><tr><th scope="col" class="number">Line</th><th scope="col">What becomes of it</th>
+      ${takeoff.columns.map((column) => columnHeading(column, choose))}</tr></thead>
+    <tbody>${lines.slice(0, most).map((line) => lineRow(line, options))}</tbody></table>
+    ${lines.length > most ? html`<p><button type="button" class="link" data-do="all-lines" @click=${showAll}>Show all ${lines.length} lines</button></p>` : nothing}
+    ${lines.length === 0 ? html`<p class="quiet">No line is so.</p>` : nothing}`;
+}
+
+function columnHeading(column: TakeoffColumn, choose: LineTableOptions['choose']): TemplateResult {
+  const { index, heading, field, from, values } = column;
+  const name = heading === '' ? `Column ${index + 1}` : heading;
+  const onChange = (event: Event) => {
+    const { value } = event.currentTarget as HTMLSelectElement;
+    choose(column, value === '' ? undefined : value as TakeoffField);
+  };
+  const about = field === undefined || from === undefined ? `${values} values` : FROM_WORDS[from];
+  return html`<th scope="col" class=${field === 'qty' ? 'number' : ''}><span class="own">${name}</span>
+    <select aria-label=${`What ${name} holds`} title=${about} data-column=${index} .value=${field ?? ''} @change=${onChange}>
+      <option value="" ?selected=${field === undefined}>not read</option>
+      ${TAKEOFF_FIELDS.map((each) => html`<option value=${each} ?selected=${each === field}>${fieldWords(each)}</option>`)}
+    </select></th>`;
+}
+
+function fieldWords(field: TakeoffField): string {
+  return field === 'unit' ? 'Unit' : field === 'description' ? 'Description' : columnOf('devices', field).title;
+}
+
+function lineRow(line: TakeoffLine, { takeoff, decided, decide }: LineTableOptions): TemplateResult {
+  const { words, mark } = OUTCOMES[line.outcome];
+  return html`<tr data-line=${line.line} data-outcome=${line.outcome}><td class="number quiet">${line.line}</td>
+    <td class="becomes"><span class="status ${mark}">${markShape(mark)}${words}</span> <span class="english">${line.reason}</span>
+      ${decided(line.line) ? html`<button type="button" class="link" @click=${() => { decide(line.line, undefined); }}>Decide anew</button>`
+        : line.outcome === 'undecided' ? lineChoice(line, takeoff, decide) : nothing}</td>
+    ${takeoff.columns.map(({ index, field }) => html`<td class="${field === 'qty' ? 'number' : ''} ${field === undefined ? 'quiet' : ''}">${line.fields[index]}</td>`)}</tr>`;
+}
+
+/** What a person can say of a line: that it does not count; or how many there are, where only that is open. */
+function lineChoice({ line, qty, nameKey }: TakeoffLine, { names }: Takeoff, decide: LineTableOptions['decide']): TemplateResult {
+  const named = names.some(({ key, state }) => key === nameKey && state !== 'undecided');
+  const count = (event: Event) => {
+    const field = (event.currentTarget as Element).closest('.decide')!.querySelector('input')!;
+    if (field.value !== '' && field.reportValidity()) decide(line, { qty: field.valueAsNumber });
+  };
+  return html`<span class="decide">
+    ${!named ? nothing : html`<label>Qty <input type="number" min="0" step="1" .value=${qty === null ? '' : String(qty)}
+      @keydown=${(event: KeyboardEvent) => { if (event.key === 'Enter') count(event); }}></label>
+      <button type="button" class="bordered" data-do="count" @click=${count}>Count it</button>`}
+    <button type="button" class="link" data-do="leave-out" @click=${() => { decide(line, 'leave-out'); }}>Leave it out</button></span>`;
+}

@@ -1,0 +1,2 @@
+export { WorkArea } from './work-area.ts';
+export { workAreaStyles } from './work-area.styles.ts';
