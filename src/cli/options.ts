@@ -3,7 +3,9 @@ import { PAPERS, type Paper } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { Refusal } from './refusal.ts';
 
-const FORMATS = ['json', 'csv', 'html'] as const;
+const FORMATS = ['json', 'csv', 'html', 'pdf'] as const;
+/** Formats that are no text and go to a file. */
+const TO_FILE: readonly string[] = ['pdf'];
 
 /** What the words behind the command ask for. */
 export interface TableOptions {
@@ -22,11 +24,13 @@ export interface TableOptions {
   readonly checkDigest: string | undefined;
   /** An older schedule; what has changed since becomes a part of the load table. */
   readonly since: string | undefined;
+  /** Places of figures to be explained, as SHEET:ROW:KEY. */
+  readonly explain: readonly string[];
 }
 
 export const HELP = `Works out a load schedule and writes it as a table.
 
-  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html] [--output FILE] [--check]
+  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html|pdf] [--output FILE] [--check]
 
 INPUT          a schedule (.schedule.json, or a load table in HTML), or sheets in CSV, each known
                by its headings; a sheet in CSV takes the place of that sheet of the schedule
@@ -35,8 +39,11 @@ INPUT          a schedule (.schedule.json, or a load table in HTML), or sheets i
 --format       json (default): every key, defaults filled in, results unrounded, findings
                csv: one sheet, as the page writes and reads it; with --whole the load table
                html: the load table, for reading and printing; it carries the schedule
+               pdf: the same as a document, where a browser is installed; needs --output
 --paper SIZE   lay it out for ${PAPERS.join(', ')}
---since OLD    add what has changed since an older schedule, to html and to csv --whole
+--since OLD    add what has changed since an older schedule, to html, pdf and csv --whole
+--explain SHEET:ROW:KEY   add how a figure comes about, to json; ROW is a number from 1, or a tag.
+               May be given several times
 --output FILE  write to a file instead of the terminal
 --check        exit with 1 when something is over its limit, even if that was accepted
 --pass-accepted   let --check pass what was accepted
@@ -60,10 +67,17 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
   const { values, positionals } = parsed(words);
   if (values.help === true) return 'help';
   if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
+  const format = oneOf(FORMATS, values.format, 'format');
+  if (TO_FILE.includes(format) && values.output === undefined && values['check-digest'] === undefined) {
+    throw new Refusal([`--format ${format} is no text for the terminal. Name a file with --output, as in --output load-table.${format}.`]);
+  }
+  if (values.explain.length > 0 && format !== 'json') {
+    throw new Refusal([`--explain goes with --format json, not with ${format}. The load table explains an example of every figure.`]);
+  }
   return {
     inputs: positionals,
     sheet: values.sheet === undefined ? undefined : oneOf(SHEET_NAMES, values.sheet, 'sheet'),
-    format: oneOf(FORMATS, values.format, 'format'),
+    format,
     output: values.output,
     paper: values.paper === undefined ? undefined : oneOf(PAPERS, values.paper, 'paper'),
     whole: values.whole,
@@ -71,6 +85,7 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
     passAccepted: values['pass-accepted'],
     checkDigest: values['check-digest'],
     since: values.since,
+    explain: values.explain,
   };
 }
 
@@ -89,6 +104,7 @@ function parsed(words: readonly string[]) {
         'pass-accepted': { type: 'boolean', default: false },
         'check-digest': { type: 'string' },
         since: { type: 'string' },
+        explain: { type: 'string', multiple: true, default: [] },
         help: { type: 'boolean' },
       },
     });

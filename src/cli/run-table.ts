@@ -2,9 +2,11 @@ import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import { buildReport, loadTableCsv, loadTableHtml, matchesDigest, scheduleDigest, tableJson, type Report } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
-import { writeText } from './files.ts';
+import { explainFigures } from './explain-option.ts';
+import { writeBytes, writeText } from './files.ts';
 import { openSchedule } from './open-schedule.ts';
 import { HELP, readOptions, type TableOptions } from './options.ts';
+import { printPdf } from './print-pdf.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
@@ -25,18 +27,27 @@ export async function runTable(words: readonly string[], streams: Streams): Prom
     }
     const schedule = await openSchedule(options.inputs, warn);
     if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
-    await writeText(await written(schedule, options, warn), options.output, out);
+    await write(schedule, options, streams);
     return options.check ? check(schedule, options.passAccepted, warn) : 0;
   });
 }
 
-async function written(schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']): Promise<string> {
-  const { format, sheet, whole, paper } = options;
+async function write(schedule: LoadSchedule, options: TableOptions, { out, warn }: Streams): Promise<void> {
+  const { format, sheet, whole, output, explain } = options;
   switch (format) {
-    case 'json': return `${JSON.stringify(tableJson(schedule, sheet), null, 2)}\n`;
-    case 'csv': return whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule));
-    case 'html': return loadTableHtml(await reportOf(schedule, options, warn), { paper, schedule: writeSchedule(schedule.content()) });
+    case 'json': {
+      const explained = explain.length === 0 ? undefined : explainFigures(schedule, explain);
+      return writeText(`${JSON.stringify(tableJson(schedule, sheet, explained), null, 2)}\n`, output, out);
+    }
+    case 'csv': return writeText(whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)), output, out);
+    case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
+    case 'pdf': return writeBytes(await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? 'A4-landscape' }, warn)), output!);
   }
+}
+
+async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Streams['warn']): Promise<string> {
+  const report = await reportOf(schedule, options, warn);
+  return loadTableHtml(report, { paper: options.paper, schedule: writeSchedule(schedule.content()) });
 }
 
 async function reportOf(schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']): Promise<Report> {

@@ -5,6 +5,7 @@ import { LOAD_TABLE_STYLES } from './load-table-styles.ts';
 import {
   STATE_SHAPES, type Report, type ReportCell, type ReportColumn, type ReportRow, type ReportSection, type ReportTable,
 } from './model/index.ts';
+import { PICTURE_STYLES } from './pictures/index.ts';
 import { pageStyles, type Paper } from './page-styles.ts';
 
 export interface HtmlOptions {
@@ -28,7 +29,7 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 <meta name="viewport" content="width=device-width, initial-scale=1">
 <meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'unsafe-inline'">
 <title>${[title, subject].filter((part) => part !== '').join(' – ')}</title>
-<style>${new Markup(LOAD_TABLE_STYLES + pageStyles(report, paper))}</style>
+<style>${new Markup(LOAD_TABLE_STYLES + PICTURE_STYLES + pageStyles(report, paper))}</style>
 </head>
 <body>
 <main>
@@ -59,8 +60,8 @@ function sectionMarkup({ name, title, sentences, tables, pictures = [] }: Report
   return html`<section id="${name}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
-${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}
 ${tables.map((table) => tableMarkup(table, title))}
+${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}</div>`}
 </section>
 `;
 }

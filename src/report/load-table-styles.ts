@@ -15,7 +15,8 @@ dd { margin: 0; overflow-wrap: anywhere; }
 .cautions p { margin: 0; }
 nav ul { display: flex; flex-wrap: wrap; gap: 0.25rem 1.25rem; margin: 1.25rem 0 0; padding: 0; list-style: none; }
 nav a { color: inherit; }
-figure { margin: 0 0 1rem; max-width: 60rem; break-inside: avoid; }
+.pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 1rem 2rem; margin: 0 0 1.25rem; align-items: start; }
+figure { margin: 0; max-width: 50rem; break-inside: avoid; }
 figure svg { display: block; width: 100%; height: auto; }
 .scroll { overflow-x: auto; margin: 0 0 1.25rem; }
 .scroll:focus-visible { outline: 2px solid currentColor; outline-offset: 2px; }
@@ -45,6 +46,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   body { margin: 0; padding: 0; max-width: none; }
   nav { display: none; }
   h2 { margin-top: 1.4rem; }
+  section > p { break-after: avoid; }
   .scroll { overflow: visible; }
   thead { display: table-header-group; break-after: avoid; }
   tr { break-inside: avoid; }

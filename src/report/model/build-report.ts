@@ -11,6 +11,7 @@ import { DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
+import { runPicturesSection, summaryPictures } from './pictures.ts';
 import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
@@ -51,9 +52,10 @@ function wholeTable(schedule: LoadSchedule, locale: string, since: LoadSchedule 
   return [
     revisionsSection(schedule),
     since && changesSection(compareSchedules(since, schedule), nameOf(since), locale),
-    statusSection(schedule),
+    { ...statusSection(schedule), pictures: summaryPictures(schedule, locale) },
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('branches'), sheet('runs'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule, locale),
+    sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     devicesPerRail(schedule, locale),
     devicesPerBranch(schedule, locale),
     sheet('types'), sheet('conductors'), sheet('contacts'),

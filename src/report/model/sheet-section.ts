@@ -10,10 +10,10 @@ export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly R
 
 /**
  * The columns of a sheet that are printed: those with a value in one of the rows, apart from those that hold nothing but their
- * default, which the assumptions name.
+ * default, which the assumptions name, and from the other names of types, which serve for reading takeoffs alone.
  */
 export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[]): Column[] {
-  return SCHEMA[sheet].columns.filter((column) => rows.some(({ id }) =>
+  return SCHEMA[sheet].columns.filter((column) => column.key !== 'aliases' && rows.some(({ id }) =>
     column.role === 'input' && column.default !== undefined
       ? schedule.isOwn(sheet, id, column.key) : schedule.value(sheet, id, column.key) !== null));
 }
