@@ -1,3 +1,4 @@
+import '../acceptance-form/acceptance-form.define.ts';
 import { defineElement } from '../look/index.ts';
 import { CellExplanation } from './cell-explanation.ts';
 

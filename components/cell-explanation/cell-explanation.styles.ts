@@ -1,7 +1,18 @@
 import { css } from 'lit';
 
 export const styles = css`
-  :host { min-inline-size: 0; }
+  :host { min-inline-size: 0; display: grid; grid-template-rows: minmax(0, 1fr); }
+  :host([pictured]) { grid-template-columns: minmax(0, 1fr) minmax(0, min(60%, 38rem)); }
+  .words, .pane { min-inline-size: 0; overflow: auto; scrollbar-width: thin; }
+  .words { padding: 8px 12px 4px; }
+  .pane { border-inline-start: 1px solid var(--elv-line); }
+  .pane > p { padding: 8px 12px; }
+  elv-acceptance-form { max-inline-size: 60rem; }
+  @container (inline-size < 900px) {
+    :host([pictured]) { grid-template: auto minmax(0, 1fr) / minmax(0, 1fr); }
+    .words { max-block-size: 9em; }
+    .pane { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }
+  }
   .text { display: grid; gap: 3px; align-content: start; }
   p { margin: 0; }
   .rule { overflow-wrap: anywhere; }

@@ -1,9 +1,14 @@
-import { html, LitElement, nothing, type TemplateResult } from 'lit';
+import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import type { Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, titleWithUnit } from '../../src/schedule/index.ts';
+import { acceptedLine, findingName } from '../acceptance-form/index.ts';
 import { GoToEvent } from '../events/index.ts';
 import { controls, markShape, numberAt, rowName, statusMarkStyles, type Place } from '../look/index.ts';
 import { styles } from './cell-explanation.styles.ts';
+import { picturePane } from './picture-pane.ts';
+import { roomWords } from './room-words.ts';
+import { runOf, runWords } from './run-words.ts';
 
 type Explanation = NonNullable<ReturnType<LoadSchedule['explain']>>;
 type Part = Explanation['parts'][number];
@@ -11,12 +16,15 @@ type Part = Explanation['parts'][number];
 /** Parts of a total listed by name; the others are counted. */
 const PARTS_SHOWN = 8;
 
+/** Findings that say themselves how long the run may be. */
+const SAYS_LENGTH = new Set(['run-under-voltage', 'run-no-working-voltage', 'run-over-drop']);
+
 /** Why the figure in the selected cell is what it is, or what belongs in it. */
 export class CellExplanation extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, place: { attribute: false }, revision: { attribute: false },
-    locale: { attribute: false },
+    locale: { attribute: false }, readonly: { type: Boolean }, pictured: { type: Boolean, reflect: true }, accepting: { state: true },
   };
 
   declare schedule: LoadSchedule | undefined;
@@ -26,26 +34,58 @@ export class CellExplanation extends LitElement {
   declare revision: number;
   /** Language tag by whose custom figures are written. */
   declare locale: string;
+  declare readonly: boolean;
+  /** Whether a picture stands beside the words. */
+  declare pictured: boolean;
+  /** The finding whose acceptance is being entered. */
+  declare protected accepting: string;
+  /** Type of the device row selected last, -1 for none. */
+  #lastType = -1;
 
   constructor() {
     super();
     this.locale = 'en';
+    this.readonly = this.pictured = false;
+    this.accepting = '';
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const { schedule, place } = this;
+    if (changed.has('schedule')) this.#lastType = -1;
+    if (changed.has('place')) this.accepting = '';
+    if (changed.has('pictured') && this.pictured) import('../pictures/schedule-picture.define.ts').catch(reportError);
+    if (schedule === undefined) return;
+    // The number of a row that has gone may be another's.
+    if (place?.sheet === 'devices') this.#lastType = schedule.target('devices', place.id, 'type');
+    else if (schedule.document.row('types', this.#lastType) === undefined) this.#lastType = -1;
   }
 
   override render(): TemplateResult {
     const { schedule, place } = this;
-    if (schedule === undefined || place === undefined || schedule.document.row(place.sheet, place.id) === undefined) {
+    return html`<div class="words">${this.#words()}</div>
+      ${this.pictured && schedule !== undefined ? picturePane(schedule, this.#isThere ? place : undefined, this.locale) : nothing}`;
+  }
+
+  get #isThere(): boolean {
+    return this.place !== undefined && this.schedule?.document.row(this.place.sheet, this.place.id) !== undefined;
+  }
+
+  #words(): TemplateResult {
+    const { schedule, place } = this;
+    if (schedule === undefined || place === undefined || !this.#isThere) {
       return html`<p class="quiet">Select a figure to read how it comes about.</p>`;
     }
     const { sheet, id, key } = place;
+    const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
     const explanation = schedule.explain(sheet, id, key, this.locale);
     return html`<div class="text">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
         <span class="quiet">of ${rowName(schedule, place)}</span>
-        ${explanation === undefined ? nothing : reckoning(explanation)}</p>
+        ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}</p>
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">Source: ${explanation.source}</span></p>`}
-      ${this.#findings(place)}
+      ${found.map((finding) => this.#finding(finding))}
+      ${this.#more(schedule, place, found)}
     </div>`;
   }
 
@@ -83,17 +123,33 @@ export class CellExplanation extends LitElement {
       ${present.length > PARTS_SHOWN ? html`<span class="quiet">and ${present.length - PARTS_SHOWN} more</span>` : nothing}`;
   }
 
-  #findings({ sheet, id, key }: Place): TemplateResult | typeof nothing {
-    const found = this.schedule!.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
-    if (found.length === 0) return nothing;
-    return html`${found.map(({ severity, message }) => html`<p class="found">${markShape(severity)} <span class="english">${message}</span></p>`)}`;
+  #finding(finding: Finding): TemplateResult {
+    const [schedule, name] = [this.schedule!, findingName(finding)];
+    const entering = this.accepting === name && finding.accepted === undefined;
+    const button = finding.accepted === undefined
+      ? html`<button type="button" class="link" aria-expanded=${entering} @click=${() => { this.accepting = entering ? '' : name; }}>Accept …</button>`
+      : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>Withdraw</button>`;
+    return html`<p class="found">${markShape(finding.severity)} <span class="english">${finding.message}${acceptedLine(finding)}
+        ${this.readonly ? nothing : button}</span></p>
+      ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${() => { this.accepting = ''; }}></elv-acceptance-form>` : nothing}`;
+  }
+
+  /** What more fits, and what the run of the row could be. */
+  #more(schedule: LoadSchedule, place: Place, found: readonly Finding[]): TemplateResult[] {
+    const run = runOf(schedule, place);
+    const said = run < 0 || found.some(({ rule }) => SAYS_LENGTH.has(rule));
+    const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run, this.locale)];
+    return words.filter((each) => each !== '').map((each) => html`<p class="english more">${each}</p>`);
   }
 }
 
-/** The rule in words, with numbers, and the result; of an input, the value and where it comes from. */
-function reckoning({ words, numbers, result }: Explanation): TemplateResult {
+/**
+ * The rule in words, with numbers, and the result; of an input, the value and where it comes from.
+ * @param withNumbers those of a status are its findings, which stand below.
+ */
+function reckoning({ words, numbers, result }: Explanation, withNumbers: boolean): TemplateResult {
   if (numbers === undefined) return html`<span class="sign">=</span> <b class="result">${result}</b>, ${words}`;
   return html`<span class="sign">=</span> <span>${words}</span>
-    <span class="sign">=</span> <span>${numbers}</span>
+    ${withNumbers ? html`<span class="sign">=</span> <span>${numbers}</span>` : nothing}
     <span class="sign">=</span> <b class="result">${result}</b>`;
 }

@@ -106,6 +106,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#view?.focus();
   }
 
+  /** Brings the selected cell into view where the grid has become smaller. */
+  showSelected(): void {
+    this.#view?.revive();
+    this.#view?.hot.scrollToFocusedCell();
+  }
+
   /** Opens the editor of the selected cell. */
   startEditing(): void {
     this.#view?.edit();

@@ -10,11 +10,15 @@ export const styles = css`
   }
   .rows { position: relative; flex: 1; min-block-size: 0; border-block: 1px solid var(--elv-line); background: var(--elv-surface); }
   elv-schedule-grid { position: absolute; inset: 0; }
-  elv-cell-explanation { flex: none; block-size: 6em; overflow-y: auto; scrollbar-width: thin; padding: 8px 12px 4px; }
+  elv-cell-explanation { flex: none; block-size: 7em; }
+  elv-cell-explanation[pictured] { block-size: min(33em, 58%); }
   .line { flex: none; display: flex; align-items: center; gap: 8px; min-block-size: 30px; padding: 0 8px 2px 12px; }
   .said, .refused { min-inline-size: 0; overflow-wrap: anywhere; }
   .refused { color: var(--elv-over); }
   .sum { margin-inline-start: auto; white-space: nowrap; color: var(--elv-ink-default); }
+  .views { display: flex; margin-inline-end: -4px; }
+  .views button { min-block-size: 26px; color: var(--elv-ink-default); }
+  .views button[aria-expanded='true'] { color: var(--elv-accent); }
   h3 { margin: 0; font-size: 1em; font-weight: 600; }
   .card {
     position: absolute;
@@ -36,6 +40,9 @@ export const styles = css`
   .problems h3 { flex: 1; padding-block-start: 4px; color: var(--elv-over); }
   .problems ul { max-block-size: 9.5em; margin: 0; padding: 2px 12px 8px; overflow-y: auto; list-style: none; }
   .problems li { padding: 2px 0; overflow-wrap: anywhere; }
+  @container (inline-size < 900px) {
+    elv-cell-explanation[pictured] { block-size: 36em; }
+  }
   @media (forced-colors: active) {
     .card { border: 1px solid CanvasText; }
   }

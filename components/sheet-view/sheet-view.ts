@@ -5,7 +5,7 @@ import { CommandEvent, type Grouping } from '../events/index.ts';
 import type { CellSelectEvent } from '../grid/events.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
-import { controls, statusMarkStyles, type Place } from '../look/index.ts';
+import { controls, remember, remembered, statusMarkStyles, type Place } from '../look/index.ts';
 import type { RowCommand } from '../schedule-toolbar/commands.ts';
 import { emptySheet } from './empty-sheet.ts';
 import { keyNeeded } from './key-needed.ts';
@@ -20,7 +20,8 @@ export class SheetView extends LitElement {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
     locale: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
-    place: { state: true }, statistics: { state: true }, gridState: { state: true },
+    place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
+    statistics: { state: true }, gridState: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -40,6 +41,9 @@ export class SheetView extends LitElement {
   declare demo: boolean;
   declare protected place: Place | undefined;
   declare protected statistics: SelectionStatistics | undefined;
+  /** Whether the area below the rows is open, and the picture in it. */
+  declare protected explained: boolean;
+  declare pictured: boolean;
   declare protected gridState: 'absent' | 'ready' | 'failed';
 
   constructor() {
@@ -47,6 +51,8 @@ export class SheetView extends LitElement {
     this.readonly = this.demo = false;
     this.licenseKey = null;
     this.gridState = 'absent';
+    this.explained = remembered('explained', true);
+    this.pictured = remembered('pictured', false);
   }
 
   /** Selects a cell of the sheet and shows it. */
@@ -81,10 +87,27 @@ export class SheetView extends LitElement {
         ${this.gridState === 'failed' ? html`<p class="card" role="alert">
           The rows cannot be shown: the grid could not be fetched. Reload the page.</p>` : nothing}
       </div>
-      <elv-cell-explanation .schedule=${schedule} .place=${this.place} .revision=${revision} .locale=${locale}>
-      </elv-cell-explanation>
+      <elv-cell-explanation id="explanation" ?hidden=${!this.explained} ?pictured=${this.pictured} ?readonly=${readonly}
+        .schedule=${schedule} .place=${this.place} .revision=${revision} .locale=${locale}></elv-cell-explanation>
       <div class="line">${messageLine(this.message, (offer) => { this.#ask(offer)(); })}
-        <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, locale)}</span></div>`;
+        <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, locale)}</span>${this.#views()}</div>`;
+  }
+
+  /** Buttons that open and close what stands below the rows. */
+  #views(): TemplateResult {
+    const [explained, pictured] = [this.explained, this.explained && this.pictured];
+    const button = (words: string, title: string, open: boolean, press: () => void) => html`<button type="button" title=${title}
+      aria-expanded=${open} aria-controls="explanation" @click=${press}>${words}</button>`;
+    return html`<span class="views">
+      ${button('Explanation', 'How the selected figure comes about', explained, () => { this.#view(!explained, this.pictured); })}
+      ${button('Picture', 'Voltage along the selected run; how full supplies and branches are', pictured, () => { this.#view(true, !pictured); })}</span>`;
+  }
+
+  #view(explained: boolean, pictured: boolean): void {
+    [this.explained, this.pictured] = [explained, pictured];
+    remember('explained', explained);
+    remember('pictured', pictured);
+    void this.updateComplete.then(() => { this.#grid?.showSelected(); });
   }
 
   #rows(): TemplateResult {

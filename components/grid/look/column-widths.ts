@@ -29,7 +29,7 @@ export function columnWidths(model: GridModel, font: string, size: number): numb
     const texts = ids.map((id) => cellLook(model, id, column, []).text).filter((text) => text !== '');
     const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
     const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
-    const room = isStatus(column) ? ROOM + 1.9 : ROOM;
+    const room = isStatus(column) ? ROOM + 2.6 : ROOM;
     const widest = Math.max(NARROWEST * size, headingWidth(column, measure) + 1.4 * size, fitting + room * size);
     return Math.round(Math.min(WIDEST * size, widest));
   });
