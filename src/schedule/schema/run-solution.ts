@@ -15,7 +15,7 @@ const RUN = [
 
 /** What is read of each device row on it. */
 const DEVICE = [
-  'qty', 'unitDraw', 'diversity', 'distance', 'type.load', 'type.power', 'type.draw', 'type.minVoltage',
+  'qty', 'unitDraw', 'diversity', 'distance', 'rail.voltage', 'type.load', 'type.power', 'type.draw', 'type.minVoltage',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
@@ -69,12 +69,16 @@ function tapOf(device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, on
   return { distanceMetres, watts: qty * diversity * unitPower(device, draw, supplyVolts) };
 }
 
-/** The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. */
+/**
+ * The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. Both are those of the row's
+ * own rail, which by mistake may not be that of the run.
+ */
 function unitPower(device: DeviceLine, draw: number, supplyVolts: number): number {
-  const atNominal = draw / 1000 * supplyVolts;
+  const nominalVolts = device.number('rail.voltage') ?? supplyVolts;
+  const atNominal = draw / 1000 * nominalVolts;
   const power = device.number('type.power');
   if (power === null) return atNominal;
-  const typical = device.number('type.draw') ?? power / supplyVolts * 1000;
+  const typical = device.number('type.draw') ?? power / nominalVolts * 1000;
   const isOwn = Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
   return isOwn ? atNominal : power;
 }

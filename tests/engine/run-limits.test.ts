@@ -1,0 +1,126 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { setCells, type Content } from '../../src/schedule/index.ts';
+import { someRunSchedule } from './random-runs.ts';
+
+/** Rules by which a run fails, apart from that its current is above its protection, which no cable cures. */
+const FAILURES = new Set([
+  'run-under-voltage', 'run-no-working-voltage', 'run-over-conductor', 'run-protection-over-conductor', 'run-over-drop',
+  'run-may-not-clear',
+]);
+
+/** Whether a run keeps to its limits, by what is found in it. */
+function works(schedule: LoadSchedule, at: number): boolean {
+  return !schedule.findingsOf('runs', schedule.rows('runs')[at]!.id).some(({ rule }) => FAILURES.has(rule));
+}
+
+/** The same schedule with every length and distance times a factor. */
+function scaled(content: Content, factor: number): LoadSchedule {
+  const times = (key: string) => (row: Readonly<Record<string, unknown>>) =>
+    typeof row[key] === 'number' ? { ...row, [key]: row[key] * factor } : row;
+  const { runs, devices } = content.sheets;
+  return new LoadSchedule({
+    ...content,
+    sheets: { ...content.sheets, runs: runs!.map(times('length')) as never, devices: devices!.map(times('distance')) as never },
+  });
+}
+
+const isAble = (schedule: LoadSchedule, at: number) => schedule.value('runs', schedule.rows('runs')[at]!.id, 'faultCurrent') !== null;
+
+/** Lengths that are scanned, as shares of the length as it is. */
+const FACTORS = Array.from({ length: 50 }, (_, index) => 0.02 * 1.12 ** index);
+
+describe('by brute force, on random schedules', () => {
+  test('the longest run: every length that is scanned works below it and fails above it', () => {
+    const limited = { between: 0, never: 0, always: 0 };
+    fc.assert(fc.property(someRunSchedule, (content) => {
+      const schedule = new LoadSchedule(content);
+      const scan = FACTORS.map((factor) => [factor, scaled(content, factor)] as const);
+      schedule.rows('runs').forEach(({ id }, at) => {
+        const length = schedule.value('runs', id, 'length');
+        if (typeof length !== 'number' || !isAble(schedule, at)) return;
+        const longest = schedule.value('runs', id, 'maxLength') as number | null ?? Infinity;
+        limited[longest === 0 ? 'never' : longest === Infinity ? 'always' : 'between'] += 1;
+        for (const [factor, other] of scan) {
+          const ratio = factor * length / longest;
+          if (Math.abs(ratio - 1) > 1e-6) expect([factor, works(other, at)]).toEqual([factor, ratio < 1]);
+        }
+      });
+    }), { numRuns: 25 });
+    for (const [kind, count] of Object.entries(limited)) expect([kind, count > 0 || kind === 'always']).toEqual([kind, true]);
+  });
+
+  test('it is met to a millionth', () => {
+    fc.assert(fc.property(someRunSchedule, (content) => {
+      const schedule = new LoadSchedule(content);
+      schedule.rows('runs').forEach(({ id }, at) => {
+        const [length, longest] = ['length', 'maxLength'].map((key) => schedule.value('runs', id, key));
+        if (typeof length !== 'number' || typeof longest !== 'number' || longest === 0 || !isAble(schedule, at)) return;
+        expect(works(scaled(content, longest / length * (1 - 1e-6)), at)).toBe(true);
+        expect(works(scaled(content, longest / length * (1 + 1e-6)), at)).toBe(false);
+      });
+    }), { numRuns: 60 });
+  });
+
+  test('the smallest conductor: of all on the sheet with which nothing fails, that of highest resistance', () => {
+    const found = { some: 0, none: 0 };
+    fc.assert(fc.property(someRunSchedule, (content) => {
+      const schedule = new LoadSchedule(content);
+      schedule.rows('runs').forEach(({ id, cells }, at) => {
+        const rated = schedule.value('supplies', schedule.target('runs', id, 'rail'), 'rated');
+        if (typeof cells.length !== 'number' || rated === null) return;
+        const named = schedule.value('runs', id, 'smallestConductor');
+        const able = content.sheets.conductors!.filter(({ conductor, resistance }) => {
+          if (typeof resistance !== 'number') return false;
+          const tried = new LoadSchedule(schedule.content());
+          tried.act('Try', setCells(tried.document, [{ sheet: 'runs', id: tried.rows('runs')[at]!.id, key: 'conductor', value: conductor! }]));
+          return works(tried, at);
+        });
+        const highest = Math.max(...able.map(({ resistance }) => resistance as number));
+        expect(named).toBe(able.find(({ resistance }) => resistance === highest)?.conductor ?? null);
+        found[named === null ? 'none' : 'some'] += 1;
+      });
+    }), { numRuns: 40 });
+    expect(Math.min(found.some, found.none)).toBeGreaterThan(0);
+  });
+
+  test('a run works if and only if it may be as long as it is', () => {
+    fc.assert(fc.property(someRunSchedule, (content) => {
+      const schedule = new LoadSchedule(content);
+      schedule.rows('runs').forEach(({ id }, at) => {
+        const [length, longest] = ['length', 'maxLength'].map((key) => schedule.value('runs', id, key));
+        if (typeof length !== 'number' || !isAble(schedule, at)) return;
+        const isLong = typeof longest === 'number' && longest < length * (1 - 1e-9);
+        expect(works(schedule, at)).toBe(!isLong);
+      });
+    }), { numRuns: 100 });
+  });
+});
+
+describe('what is not known is not held against a run, and the rest is', () => {
+  // 10 Ω/km over 50 m: 1 Ω, 24 A into a short circuit without a supply that limits it; by hand.
+  const sheets = (supply: object, run: object): Content['sheets'] => ({
+    supplies: [{ rail: 'A', ...supply }],
+    conductors: [
+      { conductor: 'thin', resistance: 20, maxCurrent: 4 }, { conductor: 'C', resistance: 10, maxCurrent: 6 },
+      { conductor: 'thick', resistance: 5, maxCurrent: 20 },
+    ],
+    runs: [{ run: 'W1', rail: 'A', conductor: 'C', length: 50, ...run }],
+    devices: [{ rail: 'A', run: 'W1', qty: 1, unitDraw: 100 }],
+  });
+
+  test.each<{ why: string; supply: object; run: object; longest: number; smallest: string }>([
+    { why: 'rating unknown: protection against the conductor', supply: {}, run: { protection: 5, trip: 1 }, longest: 240, smallest: 'C' },
+    { why: 'rating unknown: protection above the conductor', supply: {}, run: { protection: 8, trip: 1 }, longest: 0, smallest: 'thick' },
+    { why: 'rating unknown: what the cable lets through', supply: {}, run: { protection: 5, trip: 6 }, longest: 40, smallest: 'thick' },
+    { why: 'rating known: the supply gives too little', supply: { rated: 10 }, run: { protection: 5, trip: 3 }, longest: 0, smallest: '' },
+    // 0.1 A over r = 0.02 Ω/m lose 5 % of 24 V on 600 m.
+    { why: 'no protection: the drop', supply: { rated: 10 }, run: {}, longest: 600, smallest: 'thin' },
+  ])('$why', ({ supply, run, longest, smallest }) => {
+    const schedule = new LoadSchedule({ details: {}, sheets: sheets(supply, run) });
+    const id = schedule.rows('runs')[0]!.id;
+    expect(schedule.value('runs', id, 'maxLength')).toBeCloseTo(longest, 5);
+    expect(schedule.value('runs', id, 'smallestConductor') ?? '').toBe(smallest);
+  });
+});

@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import type { Cells } from '../../src/schedule/index.ts';
+import { readData } from '../data/read-data.ts';
+import { closeTo } from '../support/close-to.ts';
+import { recalculateRuns } from '../support/independent-runs.ts';
+import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+
+const NEAR = { absolute: 1e-9, relative: 1e-9 };
+
+describe('enclosures and what their warmth leaves of a supply, by hand', () => {
+  // 20 A of 24 V at 92 %: 480 × (1 ÷ 0.92 − 1) = 41.739 W; with 8.261 W of other devices 50 W.
+  // Free, 0.8 × 0.6 × 0.25 m: 1.434 m² (IEC TR 60890 factors); 50 ÷ (5.5 × 1.434) = 6.3395 K.
+  const warm = (enclosure: Cells = {}, supply: Cells = {}) => scheduleOf({
+    supplies: [{ rail: 'A', rated: 25, efficiency: 0.92, enclosure: 'E', fullUpTo: 40, lessPerKelvin: 0.025, ...supply }],
+    enclosures: [{
+      enclosure: 'E', height: 800, width: 600, depth: 250, mounting: 'free', otherLoss: 50 - 480 * (1 / 0.92 - 1), ambient: 40,
+      maxInside: 55, ...enclosure,
+    }],
+    devices: [{ rail: 'A', qty: 200, unitDraw: 100 }],
+  });
+  const RISE = 50 / (5.5 * 1.434);
+
+  test('loss, area, rise and inside temperature', () => {
+    const schedule = warm();
+    expect(['supplyLoss', 'loss', 'area', 'rise', 'inside'].map((key) => valueAt(schedule, 'enclosures', 0, key)))
+      .toEqual([480 * (1 / 0.92 - 1), 50, 1.434, RISE, 40 + RISE].map((value) => closeTo(value, NEAR)));
+  });
+
+  test('the supply gives 2.5 % less for each kelvin above 40 °C, and loading, spare and status follow', () => {
+    const schedule = warm();
+    const usable = 25 * (1 - 0.025 * RISE);
+    expect(['usable', 'loading', 'spare', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key)))
+      .toEqual([closeTo(usable, NEAR), closeTo(20 / usable, NEAR), closeTo(usable * 0.8 - 20, NEAR), 'near']);
+    // At 20 °C it gives all: 20 A of 25 A are exactly the target.
+    enter(schedule, 'enclosures', 0, { ambient: 20 });
+    expect(['usable', 'loading', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key))).toEqual([25, 0.8, 'ok']);
+    // At 65 °C around it, it gives 25 × (1 − 0.025 × (25 + rise)), 5.4 A.
+    enter(schedule, 'enclosures', 0, { ambient: 65 });
+    expect(valueAt(schedule, 'supplies', 0, 'usable')).toEqual(closeTo(25 * (1 - 0.025 * (25 + RISE)), NEAR));
+    expect(valueAt(schedule, 'supplies', 0, 'status')).toBe('over');
+    schedule.undo();
+    schedule.undo();
+    expect(valueAt(schedule, 'supplies', 0, 'usable')).toEqual(closeTo(usable, NEAR));
+  });
+
+  test('the line and the derating as a number are multiplied', () => {
+    expect(valueAt(warm({}, { derating: 0.9 }), 'supplies', 0, 'usable')).toEqual(closeTo(25 * 0.9 * (1 - 0.025 * RISE), NEAR));
+  });
+
+  test('the explanation of what may be used names the line, and its numbers', () => {
+    const schedule = warm();
+    const { words, numbers, parts } = schedule.explain('supplies', 0, 'usable')!;
+    expect(words).toBe('rated × units × derating × (1 − less per kelvin for each kelvin of inside of the enclosure E above full up to)');
+    expect(numbers!.replaceAll(/[\u00a0\u202f]/g, ' ')).toBe('25.00 A × 1 × 100 % × (1 − 2.5 % for each kelvin of 46.3 °C above 40 °C)');
+    expect(parts.map(({ sheet, key }) => `${sheet}.${key}`)).toContain('enclosures.inside');
+  });
+
+  test('status: over, near, within limits and incomplete, exactly at the limits too', () => {
+    const statusOf = (enclosure: Cells, supply: Cells = {}) => valueAt(warm(enclosure, supply), 'enclosures', 0, 'status');
+    expect(statusOf({ maxInside: 46 })).toBe('over');
+    expect(statusOf({ maxInside: 40 + RISE })).toBe('near');
+    expect(statusOf({ maxInside: 45 + RISE })).toBe('near');
+    expect(statusOf({ maxInside: 45.01 + RISE })).toBe('ok');
+    expect(statusOf({ maxInside: null })).toBe('ok');
+    expect(statusOf({ ambient: null })).toBe('incomplete');
+    expect(statusOf({}, { efficiency: null })).toBe('incomplete');
+    // What is known is already too warm: over, though the rest is not known.
+    expect(statusOf({ maxInside: 39 }, { efficiency: null })).toBe('over');
+  });
+
+  test('a supply whose enclosure is not complete has no usable current, and says so', () => {
+    const schedule = warm({ ambient: null });
+    expect(valueAt(schedule, 'supplies', 0, 'usable')).toBeNull();
+    expect(findingsAt(schedule, 'supplies').map(({ rule }) => rule)).toContain('supply-warm-derating-unknown');
+  });
+});
+
+describe('the runs of the demo', () => {
+  const demo = readData('demo.schedule.json');
+  const schedule = new LoadSchedule(demo);
+  const STATUSES: Readonly<Record<string, string>> = {
+    'L1-W5': 'near', 'L2-W4': 'over', 'L2-W7': 'over', 'L2-W8': 'over', 'P1-W3': 'near', 'P2-W3': 'incomplete',
+  };
+
+  test('each has its status, for the reason that its note tells', () => {
+    const statuses = schedule.rows('runs').map(({ cells }, at) => [cells.run, valueAt(schedule, 'runs', at, 'status')]);
+    expect(statuses.filter(([, status]) => status !== 'ok')).toEqual(Object.entries(STATUSES));
+  });
+
+  test('each figure is what settles hop by hop from the supply', () => {
+    const settled = recalculateRuns(demo);
+    expect(schedule.rows('runs').map(({ id }) => ['current', 'endVoltage', 'faultCurrent', 'drop', 'dropRatio'].map((key) => schedule.value('runs', id, key))))
+      .toEqual(settled.map(({ current, endVoltage, faultCurrent }) => [
+        current, endVoltage, faultCurrent, endVoltage === null ? null : 24 - endVoltage, endVoltage === null ? null : 1 - endVoltage / 24,
+      ].map((value) => value === null ? null : closeTo(value, NEAR))));
+  });
+
+  test('each device on one has the voltage there, between the end and the start', () => {
+    schedule.rows('devices').forEach(({ id }) => {
+      const run = schedule.target('devices', id, 'run');
+      const volts = schedule.value('devices', id, 'terminalVoltage') as number | null;
+      const end = run < 0 ? null : schedule.value('runs', run, 'endVoltage') as number | null;
+      if (run < 0 || end === null) expect(volts).toBeNull();
+      else if (volts !== null) expect(volts >= end && volts <= 24).toBe(true);
+    });
+  });
+});

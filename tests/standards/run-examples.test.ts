@@ -1,0 +1,117 @@
+import { describe, expect, test } from 'vitest';
+import type { Cells } from '../../src/schedule/index.ts';
+import { closeTo, printed } from '../support/close-to.ts';
+import { scheduleOf, valueAt } from '../support/schedules.ts';
+
+/*
+ * Published examples, entered as a schedule as a person enters them. The sources are those of volt-drop.test.ts and
+ * protection.test.ts beside this file.
+ */
+
+interface Example {
+  readonly source: string;
+  readonly volts: number;
+  /** Resistance of one conductor [Ω/km]. */
+  readonly resistance: number;
+  readonly metres: number;
+  /** Current [A] or power [W] and distance [m] of each load; without a distance at the end. */
+  readonly loads: readonly { readonly amps?: number; readonly watts?: number; readonly at?: number }[];
+}
+
+function scheduleFor({ volts, resistance, metres, loads }: Example, run: Cells = {}, supply: Cells = {}) {
+  return scheduleOf({
+    types: loads.flatMap(({ watts }, index) => watts === undefined ? [] : [{ type: `T${index}`, power: watts, load: 'power' }]),
+    supplies: [{ rail: 'A', voltage: volts, rated: 1e6, ...supply }], conductors: [{ conductor: 'C', resistance }],
+    runs: [{ run: 'W1', rail: 'A', conductor: 'C', length: metres, maxDrop: 1, ...run }],
+    devices: loads.map(({ amps, at }, index) => ({
+      rail: 'A', run: 'W1', qty: 1, ...(amps === undefined ? { type: `T${index}` } : { unitDraw: amps * 1000 }),
+      ...(at === undefined ? {} : { distance: at }),
+    })),
+  });
+}
+
+const terminals = (example: Example) => {
+  const schedule = scheduleFor(example);
+  return example.loads.map((_load, at) => valueAt(schedule, 'devices', at, 'terminalVoltage'));
+};
+
+describe('distributors of the textbooks, as runs of a schedule', () => {
+  test.each<Example & { printed: string[] }>([
+    {
+      source: 'MEH13 13.1 p. 313', volts: 300, resistance: 0.01, metres: 2000, printed: ['295', '291', '288', '287.6'],
+      loads: [{ amps: 100, at: 500 }, { amps: 150, at: 1000 }, { amps: 200, at: 1600 }, { amps: 50 }],
+    },
+    { source: 'MEH13 13.3 p. 315', volts: 600, resistance: 0.14, metres: 6000, loads: [{ amps: 40, at: 2000 }, { amps: 20 }], printed: ['566.4', '544.0'] },
+    { source: 'EDU', volts: 500, resistance: 0.02, metres: 4000, loads: [{ amps: 100, at: 2000 }, { amps: 200 }], printed: ['476', '460'] },
+    {
+      // Inputs and equation as in a published problem, which prints no answer; two independent solvers agree on these.
+      source: 'eight devices of 1.196 W at 10 m spacing on 1 mm wire', volts: 24, resistance: 1000 * 0.017 / (Math.PI / 4), metres: 80,
+      loads: Array.from({ length: 8 }, (_, index) => ({ watts: 1.196, at: 10 * (index + 1) })),
+      printed: ['23.82324', '23.66821', '23.53506', '23.42391', '23.33486', '23.26800', '23.22339', '23.20107'],
+    },
+  ])('$source', ({ printed: digits, ...example }) => {
+    expect(terminals(example)).toEqual(digits.map((text) => closeTo(Number(text), printed(text))));
+  });
+});
+
+describe('single loads at the end of a cable, as runs of a schedule', () => {
+  test.each([
+    { source: 'NEC-E2, AWG 16 at 4.99 Ω/kft, 100 ft, 4 A on 24 V', volts: 24, resistance: 4.99 / 0.3048, metres: 30.48, amps: 4, drop: '3.992' },
+    { source: 'BS 7671, 1.5 mm², 29 mV/A/m', volts: 230, resistance: 14.5, metres: 10, amps: 16, drop: '4.64' },
+    { source: 'BS 7671, 4 mm², 11 mV/A/m', volts: 230, resistance: 5.5, metres: 20, amps: 30, drop: '6.6' },
+    { source: 'BS 7671, 6 mm², 7.3 mV/A/m', volts: 230, resistance: 3.65, metres: 40, amps: 45, drop: '13.14' },
+    { source: 'BS 7671, 10 mm², 4.4 mV/A/m', volts: 230, resistance: 2.2, metres: 40, amps: 45, drop: '7.92' },
+  ])('$source: $drop V', ({ amps, drop, ...example }) => {
+    const schedule = scheduleFor({ ...example, loads: [{ amps }] });
+    expect(valueAt(schedule, 'runs', 0, 'drop')).toEqual(closeTo(Number(drop), printed(drop)));
+    expect(valueAt(schedule, 'runs', 0, 'current')).toBe(amps);
+    // Two pairs in parallel halve it.
+    const double = scheduleFor({ ...example, loads: [{ amps }] }, { pairs: 2 });
+    expect(valueAt(double, 'runs', 0, 'drop')).toEqual(closeTo(Number(drop) / 2, printed(drop)));
+  });
+
+  test('24 W behind 1 Ω on 24 V work at 22.954451 V, 145 W at none; closed form', () => {
+    const example = { source: '', volts: 24, resistance: 10, metres: 50 };
+    expect(valueAt(scheduleFor({ ...example, loads: [{ watts: 24 }] }), 'runs', 0, 'endVoltage'))
+      .toEqual(closeTo((24 + Math.sqrt(24 * 24 - 4 * 24)) / 2, { absolute: 1e-9, relative: 0 }));
+    const collapsed = scheduleFor({ ...example, loads: [{ watts: 145 }] });
+    for (const key of ['current', 'drop', 'dropRatio', 'endVoltage']) expect(valueAt(collapsed, 'runs', 0, key)).toBeNull();
+    expect(valueAt(collapsed, 'devices', 0, 'terminalVoltage')).toBeNull();
+    expect(valueAt(collapsed, 'runs', 0, 'status')).toBe('over');
+  });
+});
+
+describe('short circuits at the end of a run', () => {
+  test('LEC: 230 V into 2 × 2300 ft of AWG 14, 11.301 Ω, are 20.352 A', () => {
+    const metres = 2300 * 0.3048;
+    const schedule = scheduleFor({ source: '', volts: 230, resistance: 11.301 / 2 / metres * 1000, metres, loads: [] });
+    expect(valueAt(schedule, 'runs', 0, 'faultCurrent')).toEqual(closeTo(20.352, printed('20.352')));
+  });
+
+  test.each([
+    // BS 7671 Table 41.3, as reprinted: largest loop impedance at which a breaker acts at once, at 0.95 × 230 V.
+    { name: 'B', trip: 5, rating: 6, ohm: 7.28 }, { name: 'B', trip: 5, rating: 32, ohm: 1.37 },
+    { name: 'C', trip: 10, rating: 10, ohm: 2.19 }, { name: 'C', trip: 10, rating: 63, ohm: 0.35 },
+    { name: 'D', trip: 20, rating: 16, ohm: 0.68 }, { name: 'D', trip: 20, rating: 40, ohm: 0.27 },
+  ])('BS 7671 Table 41.3, $name $rating A: it clears below $ohm Ω and may not above', ({ trip, rating, ohm }) => {
+    const rules = (loop: number) => {
+      const example = { source: '', volts: 0.95 * 230, resistance: loop / 2 * 1000 / 50, metres: 50, loads: [] };
+      const schedule = scheduleFor(example, { protection: rating, trip });
+      return schedule.findings.filter(({ rule }) => rule === 'run-may-not-clear').length;
+    };
+    // The table is rounded to two decimals, to nearest or down.
+    expect([rules(ohm - 0.01), rules(ohm + 0.01)]).toEqual([0, 1]);
+  });
+
+  test('a supply that limits its output: a 10 A supply at 1.2 × clears 2 A of characteristic B, and may never clear 4 A', () => {
+    // Common practice, no source.
+    const statusWith = (protection: number) => {
+      const example = { source: '', volts: 24, resistance: 4.61, metres: 10, loads: [{ amps: 1 }] };
+      return scheduleFor(example, { protection }, { rated: 10 });
+    };
+    expect(valueAt(statusWith(2), 'runs', 0, 'status')).toBe('ok');
+    const folding = statusWith(4);
+    expect(valueAt(folding, 'runs', 0, 'status')).toBe('near');
+    expect(folding.findings.find(({ rule }) => rule === 'run-may-not-clear')!.message).toContain('may fold back');
+  });
+});
