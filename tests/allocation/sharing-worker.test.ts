@@ -45,7 +45,7 @@ describe('a worker that shares out', () => {
     port.postMessage({ do: 'share', job: 1, problem, milliseconds: 60_000 });
     port.once('message', () => port.postMessage({ do: 'stop', job: 1 }));
     const answer = await ended;
-    expect(answers[0]).toEqual({ is: 'progress', job: 1, progress: { done: 0, groups: 1 } });
+    expect(answers[0]).toMatchObject({ is: 'progress', job: 1, progress: { done: 0, groups: 1 } });
     if (answer.is !== 'shared') throw new Error(`The answer is ${answer.is}.`);
     expect(answer.sharing.placements).toHaveLength(500);
     expect(answer.sharing.fillings.filter(({ capacity, placed }) => placed > capacity * (1 + 1e-9))).toEqual([]);

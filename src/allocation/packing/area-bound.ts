@@ -22,8 +22,9 @@ export function tooLarge({ sizes, counts }: SizeClasses, capacities: readonly nu
   const largest = Math.max(0, ...capacities);
   if (sizes.length > 0 && sizes[0]! > largest) return true;
   const bins = gathered(capacities);
-  const limits = sizes.flatMap((size) => [size, largest - size]).filter((each) => each > 0 && each <= largest / 2);
-  return [...new Set([0, ...limits])].some((alpha) => {
+  // Between two sizes a greater α only raises more sizes to C, so that the sizes themselves are enough.
+  const limits = [0, ...sizes.filter((size) => size <= largest / 2), largest / 2];
+  return [...new Set(limits)].some((alpha) => {
     const worth = (size: number) => size < alpha ? 0 : size > largest - alpha ? largest : size;
     const room = bins.reduce((sum, [capacity, count]) => sum + count * worth(capacity), 0);
     const asked = sizes.reduce((sum, size, index) => sum + counts[index]! * worth(size), 0);

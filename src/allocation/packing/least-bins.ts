@@ -1,6 +1,7 @@
 import { tooLarge } from './area-bound.ts';
 import { decide } from './decide.ts';
 import { unlessStopped, type Steps, type Stop } from './decision.ts';
+import { fitPairs } from './fit-pairs.ts';
 import { fitDecreasing } from './fit-decreasing.ts';
 import { totalCount, type Fill, type SizeClasses } from './size-classes.ts';
 
@@ -98,8 +99,11 @@ function simplest(
   classes: SizeClasses, bins: (count: number) => number[], least: number, most: number,
 ): readonly Fill[] | undefined {
   for (let count = least; ; count = Math.min(most, 2 * count + 1)) {
-    const packings = (['best', 'first'] as const).flatMap((choice) => {
-      const fills = fitDecreasing(classes, bins(count), choice);
+    const ways = [
+      fitDecreasing(classes, bins(count), 'best'), fitDecreasing(classes, bins(count), 'first'),
+      fitPairs(classes, bins(count)),
+    ];
+    const packings = ways.flatMap((fills) => {
       return fills === undefined ? [] : [withoutEmpty(fills, bins(0).length)];
     });
     if (packings.length > 0) return packings.reduce((a, b) => b.length < a.length ? b : a);

@@ -1,6 +1,8 @@
 /**
  * Tags that go on from one: `B4` gives `B5`, `B6`; `KP-09` gives `KP-10`; a tag without a number at its end gets one.
  * @param taken tags that are passed over
+ *
+ * @example nextTags('KP-09', 2, new Set(['KP-10'])) // ['KP-11', 'KP-12']
  */
 export function nextTags(tag: string, count: number, taken: ReadonlySet<string>): string[] {
   const digits = /\d+$/.exec(tag)?.[0] ?? '';

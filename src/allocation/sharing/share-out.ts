@@ -12,6 +12,8 @@ export interface SharingProgress {
   /** Groups that are shared out. */
   readonly done: number;
   readonly groups: number;
+  /** Part of the time allowed that has passed, 0 to 1; most often it ends sooner. */
+  readonly time: number;
 }
 
 export interface SharingOptions {
@@ -22,6 +24,8 @@ export interface SharingOptions {
   readonly milliseconds?: number;
 }
 
+/** Time that a sharing may take where nothing else is said [ms]. */
+const MOST_MILLISECONDS = 1_500;
 /** Part of the time by which the search for the least number ends, and that for areas that stay together as a whole. */
 const UNTIL_LEAST = 0.55;
 const UNTIL_WHOLE = 0.8;
@@ -35,15 +39,19 @@ const UNTIL_WHOLE = 0.8;
  * Limits: areas are kept together by a search that does not prove that no other way keeps more of them together.
  */
 export async function shareOut(problem: SharingProblem, options: SharingOptions = {}): Promise<Sharing> {
-  const progress = { done: 0, groups: problem.groups.length };
-  const steps = sharingSteps(problem, options, (done) => { progress.done = done; });
-  const sharing = await runSteps(steps, () => options.progress?.({ ...progress }));
-  options.progress?.({ ...progress });
+  const { milliseconds = MOST_MILLISECONDS, signal } = options;
+  const groups = problem.groups.length;
+  const start = performance.now();
+  let done = 0;
+  const steps = sharingSteps(problem, signal, milliseconds, (count) => { done = count; });
+  const sharing = await runSteps(steps, () =>
+    options.progress?.({ done, groups, time: Math.min(1, (performance.now() - start) / milliseconds) }));
+  options.progress?.({ done: groups, groups, time: 1 });
   return sharing;
 }
 
 function* sharingSteps(
-  problem: SharingProblem, { signal, milliseconds = 1_500 }: SharingOptions, report: (done: number) => void,
+  problem: SharingProblem, signal: AbortSignal | undefined, milliseconds: number, report: (done: number) => void,
 ): Steps<Sharing> {
   const { over, groups, pools } = problem;
   const start = performance.now();
