@@ -19,6 +19,9 @@ const PARTS_SHOWN = 8;
 /** Findings that say themselves how long the run may be. */
 const SAYS_LENGTH = new Set(['run-under-voltage', 'run-no-working-voltage', 'run-over-drop']);
 
+const isSame = (one: Place | undefined, other: Place | undefined): boolean =>
+  one?.sheet === other?.sheet && one?.id === other?.id && one?.key === other?.key;
+
 /** Why the figure in the selected cell is what it is, or what belongs in it. */
 export class CellExplanation extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
@@ -52,7 +55,8 @@ export class CellExplanation extends LitElement {
   protected override willUpdate(changed: PropertyValues<this>): void {
     const { schedule, place } = this;
     if (changed.has('schedule')) this.#lastType = -1;
-    if (changed.has('place')) this.accepting = '';
+    // The grid tells of the same cell again after every action.
+    if (changed.has('place') && !isSame(place, changed.get('place'))) this.accepting = '';
     if (changed.has('pictured') && this.pictured) import('../pictures/schedule-picture.define.ts').catch(reportError);
     if (schedule === undefined) return;
     // The number of a row that has gone may be another's.
@@ -78,7 +82,7 @@ export class CellExplanation extends LitElement {
     const { sheet, id, key } = place;
     const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
     const explanation = schedule.explain(sheet, id, key, this.locale);
-    return html`<div class="text">
+    return html`<div class="text english">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
         <span class="quiet">of ${rowName(schedule, place)}</span>
         ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}</p>
@@ -131,8 +135,13 @@ export class CellExplanation extends LitElement {
       : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>Withdraw</button>`;
     return html`<p class="found">${markShape(finding.severity)} <span class="english">${finding.message}${acceptedLine(finding)}
         ${this.readonly ? nothing : button}</span></p>
-      ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${() => { this.accepting = ''; }}></elv-acceptance-form>` : nothing}`;
+      ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${this.#closed}></elv-acceptance-form>` : nothing}`;
   }
+
+  readonly #closed = (): void => {
+    this.accepting = '';
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.found .link')?.focus(); });
+  };
 
   /** What more fits, and what the run of the row could be. */
   #more(schedule: LoadSchedule, place: Place, found: readonly Finding[]): TemplateResult[] {

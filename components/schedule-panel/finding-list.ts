@@ -33,7 +33,7 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
   return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>
       ${markShape(severity)}<span class="english">${withTag(message, tag)}${acceptedLine(finding)}</span></button>
     ${host.readonly ? nothing : accepted === undefined
-      ? html`<button type="button" class="accept" title="Accept this finding, with a reason and a name" aria-label="Accept this finding"
+      ? html`<button type="button" class="accept" data-finding=${name} title="Accept this finding, with a reason and a name" aria-label="Accept this finding"
           aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
       : html`<button type="button" class="link withdraw" title="The finding is open again"
           @click=${() => { host.schedule!.withdraw(finding); }}>Withdraw</button>`}</div>

@@ -54,7 +54,16 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   /** Opens the form in which a finding is accepted; with an empty name closes it. */
   accept(name: string): void {
+    const before = this.accepting;
     this.accepting = name;
+    if (name === '') void this.updateComplete.then(() => { this.#focusAgain(before); });
+  }
+
+  /** The focus goes back to where the form was opened, or on to where the accepted finding is. */
+  #focusAgain(name: string): void {
+    const buttons = [...this.renderRoot.querySelectorAll<HTMLElement>('.accept')];
+    (buttons.find(({ dataset }) => dataset.finding === name) ?? this.renderRoot.querySelector<HTMLElement>('#findings-accepted summary'))
+      ?.focus({ preventScroll: true });
   }
 
   override render(): TemplateResult {

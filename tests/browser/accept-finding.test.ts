@@ -66,7 +66,22 @@ test('what is missing is asked for, Escape closes the form, and nothing has chan
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
   await userEvent.keyboard('{Escape}');
   await expect.poll(() => part(element, 'elv-acceptance-form')).toBeNull();
+  expect(part(element, '.accept')!.matches(':focus')).toBe(true);
   expect(element.schedule.undoLabel).toBeUndefined();
+});
+
+test('a finding is accepted and opened again where its figure is explained', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('supplies', 'L1', 'demand');
+  await expect.poll(() => part(element, '.found .link')).not.toBeNull();
+  part(element, '.found .link')!.click();
+  await expect.poll(() => part(element, '.text elv-acceptance-form [name=reason]')).not.toBeNull();
+  await userEvent.keyboard('Only at rehearsals{Tab}N. N.{Enter}');
+  await expect.poll(() => textOf(element, '.found .acceptance')).toMatch(/^Accepted by N\. N\. on .*: Only at rehearsals$/);
+  expect(textOf(element, '.found .link')).toBe('Withdraw');
+  part(element, '.found .link')!.click();
+  await expect.poll(() => textOf(element, '.found .link')).toBe('Accept …');
+  expect(element.schedule.content().accepted ?? []).toEqual([]);
 });
 
 test('a schedule that may only be looked at is not accepted in', async () => {
