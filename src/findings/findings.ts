@@ -19,7 +19,7 @@ const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
 const READ_BEHIND: readonly { sheet: SheetName; by: string; to: SheetName; keys: readonly string[] }[] = [
   { sheet: 'devices', by: 'type', to: 'types', keys: ['power'] },
   { sheet: 'devices', by: 'run', to: 'runs', keys: ['rail', 'length'] },
-  { sheet: 'runs', by: 'rail', to: 'supplies', keys: ['voltage'] },
+  { sheet: 'runs', by: 'rail', to: 'supplies', keys: ['voltage', 'rated'] },
   { sheet: 'runs', by: 'conductor', to: 'conductors', keys: ['resistance', 'maxCurrent'] },
   { sheet: 'outputs', by: 'contact', to: 'contacts', keys: ['inrush'] },
 ];

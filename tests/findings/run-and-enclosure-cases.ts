@@ -82,6 +82,11 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     message: 'Run W1: the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.', silent: [RUN({}), RUN({ conductor: null })],
   },
   {
+    rule: 'run-short-circuit-unknown', sheet: 'runs', sheets: RUN({}, {}, { supplies: [{ rail: 'L1' }] }), severity: 'incomplete', key: 'faultCurrent', value: null, inStatus: true,
+    message: 'Run W1 has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet Supplies.',
+    silent: [RUN({}), RUN({ protection: null }, {}, { supplies: [{ rail: 'L1' }] }), RUN({ length: null }, {}, { supplies: [{ rail: 'L1' }] })],
+  },
+  {
     rule: 'run-protection-not-checked', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'note', key: 'protection', value: null, inStatus: false,
     message: 'Run W1 has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.', silent: [RUN({})],
   },

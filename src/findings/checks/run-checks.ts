@@ -115,6 +115,19 @@ export const runChecks: readonly Check[] = [
   missingInput('run-length-missing', 'runs', 'length', (row) => `${row.name} has no length, so its drop is not known. Enter the length of the cable, one way, in m.`),
   unknownBehind('run-voltage-missing', 'rail', 'supplies', 'voltage', 'the voltage of its rail is not known. Add the rail to the sheet Supplies, or correct the tag.'),
   unknownBehind('run-resistance-missing', 'conductor', 'conductors', 'resistance', 'the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.'),
+  {
+    rule: 'run-short-circuit-unknown', sheet: 'runs', key: 'faultCurrent', severity: 'incomplete', inStatus: true,
+    find: (row) => {
+      const isKnown = row.number('faultCurrent') !== null || row.number('protection') === null;
+      const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'conductors', 'resistance') !== null;
+      if (isKnown || !cableIsKnown || row.numberOf('rail', 'supplies', 'rated') !== null) return undefined;
+      if (row.numberOf('rail', 'supplies', 'voltage') === null) return undefined;
+      return {
+        value: null, limit: null,
+        message: `${row.name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet Supplies.`,
+      };
+    },
+  },
   notChecked('run-protection-not-checked', 'runs', 'protection', (row) => `${row.name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.`),
   {
     rule: 'run-conductor-not-checked', sheet: 'runs', key: 'conductor', severity: 'note',
