@@ -83,11 +83,13 @@ export const styles = css`
       grid-template:
         'header' auto
         'tabs' auto
-        'sheet' minmax(30rem, 1fr)
+        'sheet' minmax(min-content, 1fr)
         'panel' auto
         'footer' auto / minmax(0, 1fr);
       overflow-y: auto;
     }
+    elv-sheet-view, .work { min-block-size: 30rem; }
+    elv-sheet-view[pictured] { min-block-size: 58rem; }
     elv-schedule-panel { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); overflow: visible; }
   }
   @container (inline-size < 560px) {
