@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
 import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import type { MessageEvent } from '../grid/events.ts';
@@ -32,6 +32,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @fires elv-change - A person changed the schedule.
  * @fires elv-load - The file that `src` names, or one that a person opened, was read.
  * @fires elv-error - A file could not be read; the schedule is as it was.
+ * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
  * @slot empty - What an empty sheet says, in place of how to begin.
@@ -71,6 +72,13 @@ export class LoadScheduleElement extends ScheduleElement {
     super();
     this.grouping = 'entered';
     this.panelOpen = true;
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    // What may not be changed any more is not offered any longer.
+    const { active } = this.#work;
+    if (active !== undefined && this.locked && COMMANDS[active].changes) this.#work.close();
   }
 
   override render(): TemplateResult {

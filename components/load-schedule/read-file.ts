@@ -1,4 +1,4 @@
-import { railVoltages, readCsv, readSchedule } from '../../src/exchange/index.ts';
+import { railVoltages, readCsv, readSchedule, type Problem } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { ElvProblem } from './events.ts';
@@ -31,7 +31,7 @@ export function readScheduleFile({ name, text }: NamedText): FileReading {
 export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
   const content = schedule.content();
   const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []));
-  if (!read.ok) return read;
+  if (!read.ok) return { ...read, problems: read.problems.map(withTakeoff) };
   const before = content.sheets[read.sheet] ?? [];
   const withRows = (rows: readonly Cells[]) => ({ ...content, sheets: { ...content.sheets, [read.sheet]: rows } });
   const label = `${SCHEMA[read.sheet].title}: ${rowCount(read.rows.length)} from ${name}`;
@@ -45,6 +45,12 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
 /** Whether a file holds a whole schedule rather than one sheet, by its name or else by how it begins. */
 export function isScheduleFile({ name, text }: NamedText): boolean {
   return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\uFEFF?\s*\{/.test(text));
+}
+
+/** Whoever has a takeoff may not know yet that it is read in a place of its own. */
+function withTakeoff(problem: Problem): Problem {
+  return problem.code !== 'sheet-unrecognised' ? problem
+    : { ...problem, message: `${problem.message} If it is a list of counts off drawings, read it with Takeoff.` };
 }
 
 function rowCount(number: number): string {

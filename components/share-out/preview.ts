@@ -11,7 +11,8 @@ const ROUNDING = 1e-9;
 export const NOUN = { branches: ['branch', 'branches'], supplies: ['supply', 'supplies'] } as const;
 
 /** What came out, in one sentence: how many, and whether that is the least. */
-export function verdict({ over, used, lowerBound, proven, added }: Sharing): string {
+export function verdict({ over, used, lowerBound, proven, added, leftOut }: Sharing): string {
+  if (used === 0) return leftOut.some(({ code }) => code !== 'takes-none') ? 'No device can be given a place.' : 'There are no devices to share out.';
   const counted = `${used} ${NOUN[over][used === 1 ? 0 : 1]}`;
   const fresh = added.length === 0 ? '' : `, ${added.length} of them new`;
   if (proven) return `${counted}${fresh}: proven to be the least.`;

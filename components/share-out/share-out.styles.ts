@@ -4,7 +4,7 @@ export const styles = css`
   .verdict .sum { font-size: 1.15em; }
   .fills { max-inline-size: 76rem; }
   .fills td { vertical-align: middle; }
-  .fills td:has(.bar) { inline-size: 22%; min-inline-size: 4.5rem; padding-inline-end: 0; }
+  .fills td:has(.bar) { inline-size: 22%; min-inline-size: 4rem; padding-inline-end: 0; }
   .fills .figure { white-space: nowrap; }
   .moves { max-inline-size: 60rem; }
   summary { min-block-size: 28px; padding-block: 4px; font-weight: 600; cursor: pointer; }

@@ -82,7 +82,7 @@ export class ShareOut extends WorkArea {
   #verdict(): TemplateResult | typeof nothing {
     if (this.failure !== '') return html`<p class="over">It could not be worked out: ${this.failure}. Change what is shared, or reload the page.</p>`;
     if (this.sharing !== undefined) {
-      return html`<p class="sum english">${this.sharing.used === 0 ? 'There are no devices to share out.' : verdict(this.sharing)}</p>
+      return html`<p class="sum english">${verdict(this.sharing)}</p>
         ${this.sharing.notes.map((note) => html`<p class="quiet english">${note}</p>`)}`;
     }
     if (!this.waiting) return nothing;

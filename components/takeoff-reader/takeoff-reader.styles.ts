@@ -24,5 +24,9 @@ export const styles = css`
   [data-outcome='left-out'] td { color: var(--elv-ink-default); }
   [data-outcome='undecided'] td { background: color-mix(in srgb, var(--elv-incomplete) 8%, transparent); }
   .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
+  @container (inline-size < 900px) {
+    .lines .becomes { inline-size: 15rem; min-inline-size: 12rem; }
+    .lines th select { max-inline-size: 6.5rem; }
+  }
   .decide input { inline-size: 6em; text-align: end; }
 `;

@@ -2,7 +2,7 @@ import { css } from 'lit';
 
 /** What every work area looks like. */
 export const workAreaStyles = css`
-  :host { position: relative; z-index: 3; min-inline-size: 0; min-block-size: 0; background: var(--elv-surface-raised); }
+  :host { position: relative; z-index: 3; min-inline-size: 0; container-type: size; background: var(--elv-surface-raised); }
   .area { display: flex; flex-direction: column; block-size: 100%; }
   .area > header { display: flex; align-items: center; gap: 14px; min-block-size: 44px; padding: 4px 6px 4px 16px; border-block-end: 1px solid var(--elv-line); }
   h2 { flex: none; margin: 0; font-size: 1.15em; font-weight: 600; outline: none; }
@@ -46,6 +46,10 @@ export const workAreaStyles = css`
   .number { text-align: end; white-space: nowrap; }
   .nowrap { white-space: nowrap; }
   ul { margin: 4px 0; padding-inline-start: 1.3em; }
+  @container (inline-size < 900px) {
+    .body { padding-inline: 12px; }
+    th, td { padding-inline: 7px; }
+  }
   @media (forced-colors: active) {
     .primary { border-color: ButtonText; }
   }

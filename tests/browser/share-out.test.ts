@@ -53,6 +53,14 @@ test('the preview follows an undo, so that nothing out of date is applied', asyn
   await expect.poll(() => textOf(element, '.verdict .sum')).toContain('2 branches');
 });
 
+test('it is said when nothing can be shared out, and why', async () => {
+  const element = await mountElement({ content: { details: {}, sheets: { devices: [{ ref: 'D1', type: 'Winch', qty: 2 }] } } });
+  await openWork(element, 'shareOut');
+  await expect.poll(() => textOf(element, '.verdict')).toBe('No device can be given a place.');
+  expect(textOf(element, 'elv-share-out ul')).toMatch(/^The points of its type are not known\..* D1$/);
+  expect(textOf(element, '[data-do=share]')).toBe('Nothing to change');
+});
+
 const many = (): LoadSchedule => new LoadSchedule({
   details: {},
   sheets: {

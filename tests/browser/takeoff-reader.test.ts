@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { ElvColumnsEvent } from '../../components/takeoff-reader/columns-event.ts';
-import { mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -116,6 +116,31 @@ test('a read-only element offers no takeoff and no sharing, but sizing', async (
   const element = await mountElement({ content: sample(), attributes: { readonly: '' } });
   const disabled = (name: string) => part(element, `[data-command=${name}]`)!.matches(':disabled');
   expect([disabled('takeoff'), disabled('shareOut'), disabled('sizing')]).toEqual([true, true, false]);
+});
+
+test('an area that changes the schedule closes when nothing may be changed any more', async () => {
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  element.readonly = true;
+  await element.updateComplete;
+  expect(part(element, 'elv-takeoff-reader')!.hidden).toBe(true);
+});
+
+test('an empty sheet of devices and a file that fits no sheet lead to the takeoff', async () => {
+  const element = await mountElement();
+  await userEvent.click(part(element, '.begin [data-command=takeoff]')!);
+  await expect.poll(() => part(element, 'elv-takeoff-reader')?.hidden).toBe(false);
+  await userEvent.keyboard('{Escape}');
+  drop(element, 'count.csv', 'Gadget,Where to,How many\nWinch,Slip,1\n');
+  await expect.poll(() => textOf(element, '.problems')).toContain('If it is a list of counts off drawings, read it with Takeoff.');
+});
+
+test('a file is opened by its button', async () => {
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  await userEvent.upload(part(element, '.file input')!, new File([LIST], 'jetty.tsv', { type: 'text/tab-separated-values' }));
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .about')).toBe('jetty.tsv');
+  expect(outcomes(element)).toHaveLength(6);
 });
 
 test.each(['light', 'dark'])('axe finds nothing of ours in the three areas: %s', async (scheme) => {
