@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import * as packing from '../../src/allocation/packing/index.ts';
+import { leastTogether } from '../../src/allocation/sharing/least-together.ts';
 import { nextTags } from '../../src/allocation/sharing/next-tags.ts';
 
 const folder = new URL('../../src/allocation/', import.meta.url);
@@ -13,7 +14,7 @@ const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filt
 
 /** Value of an expression in which functions of the folder can be called, as plain data of this realm. */
 async function evaluate(expression: string): Promise<unknown> {
-  const value = await (runInNewContext(`(async () => (${expression}))()`, { ...packing, nextTags, Set }) as Promise<unknown>);
+  const value = await (runInNewContext(`(async () => (${expression}))()`, { ...packing, leastTogether, nextTags, Set }) as Promise<unknown>);
   return JSON.parse(JSON.stringify(value)) as unknown;
 }
 

@@ -172,6 +172,16 @@ describe('sharing out over supplies', () => {
     expect(schedule.findings.filter(({ rule }) => rule.includes('purpose'))).toEqual([]);
   });
 
+  test('of supplies without a purpose, each is counted for one purpose only when the least number is proven', async () => {
+    // By hand, at a target of 80 %: 16 A of lighting take two of 10 A; 8 A of control two of 5 A, or the one of 10 A.
+    const supplies = [
+      { rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'R1', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 },
+    ];
+    const devices = [{ type: 'Lamp', qty: 32 }, { type: 'Sensor', qty: 80 }];
+    const schedule = scheduleOf({ types: [sensor, lamp], supplies, devices });
+    expect(await shareOut(readSharing(schedule, { over: 'supplies' }))).toMatchObject({ used: 3, lowerBound: 3, proven: true });
+  });
+
   test('a type that gives its power is reckoned at the voltage of the supplies for its purpose', async () => {
     const schedule = scheduleOf({
       types: [{ type: 'Spot', purpose: 'lighting', power: 12 }], supplies: [{ rail: 'L1', purpose: 'lighting', voltage: 12, rated: 10 }],

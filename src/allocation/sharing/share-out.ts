@@ -1,4 +1,5 @@
 import { runSteps, stopAt, type Steps } from '../packing/index.ts';
+import { leastTogether } from './least-together.ts';
 import { nextTags } from './next-tags.ts';
 import type {
   AddedBin, Filling, LeftOut, Placement, ShareGroup, Sharing, SharingProblem,
@@ -62,23 +63,23 @@ function* sharingSteps(
   const fillings: Filling[] = [];
   const leftOut: LeftOut[] = [...problem.leftOut];
   const added: AddedBin[] = [];
-  let lowerBound = 0;
+  const least = new Map<string, (readonly number[])[]>();
 
   // A bin of the pool helps those most whose own further bins are small.
   const order = [...groups].sort((a, b) => (a.further?.capacity ?? 0) - (b.further?.capacity ?? 0));
   for (const [index, group] of order.entries()) {
     const pool = rest.get(group.pool) ?? [];
     const isContended = groups.filter((other) => other.pool === group.pool).length > 1;
-    const whole = isContended ? pools[group.pool] : undefined;
+    const contended = isContended ? pools[group.pool] ?? [] : [];
     const left = (start + milliseconds - performance.now()) / (groups.length - index);
     const until = (part: number) => {
       const stop = stopAt(signal, part * left);
       return () => stop() || overall();
     };
     const stops = { least: until(UNTIL_LEAST), whole: until(UNTIL_WHOLE), all: until(1) };
-    const solved = yield* solveGroup(group, pool, whole, stops);
+    const solved = yield* solveGroup(group, pool, contended, stops);
 
-    lowerBound += solved.lowerBound;
+    least.set(group.pool, [...least.get(group.pool) ?? [], solved.leastWith]);
     const made = newBins(group, solved, taken);
     added.push(...made);
     const names = made.map(({ tag }) => tag);
@@ -95,6 +96,7 @@ function* sharingSteps(
     report(index + 1);
     yield;
   }
+  const lowerBound = [...least.values()].reduce((sum, groupsOfPool) => sum + leastTogether(groupsOfPool), 0);
   const complete = !leftOut.some(({ code }) => code === 'no-room');
   return {
     over, kept: problem.kept, added, fillings, lowerBound, notes: problem.notes,

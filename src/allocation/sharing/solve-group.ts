@@ -10,19 +10,21 @@ export interface SolvedGroup {
   readonly bins: readonly { readonly bin: ShareBin | undefined; readonly lots: readonly Lot[] }[];
   /** What has no place, and whether one alone is larger than every bin. */
   readonly leftOut: readonly { readonly lot: Lot; readonly tooLarge: boolean }[];
-  /** No sharing does with fewer bins. */
-  readonly lowerBound: number;
+  /**
+   * No sharing of the group does with fewer bins, when it is given so many bins of the contended pool, from 0 to all. One
+   * number where no other group takes bins of the pool.
+   */
+  readonly leastWith: readonly number[];
 }
 
 /**
  * Shares out the devices of one group.
  * @param pool bins that the group may take besides its own
- * @param whole all bins of the pool, where other groups take bins of it too, so that only a bound which holds
- *   however they are given out counts
+ * @param contended all bins of the pool, where other groups take bins of it too; else none
  * @param stops when to end the search for the least number, and that for areas that stay together
  */
 export function* solveGroup(
-  { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], whole: readonly ShareBin[] | undefined,
+  { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], contended: readonly ShareBin[],
   stops: GatherStops & { readonly least: Stop },
 ): Steps<SolvedGroup> {
   const room = ({ capacity, kept }: ShareBin) => Math.max(0, withRounding(capacity) - kept);
@@ -40,18 +42,22 @@ export function* solveGroup(
   const capacities = [...choice.base, ...packed.besides.map((place) => place < 0 ? more! : choice.spare[place]!)];
   const lots = yield* gatherAreas(fitting, capacities, packed.fills, stops);
 
-  const lowerBound = inUse.length + (whole === undefined ? packed.lowerBound
-    : leastBesides(classes, { ...choice, spare: [...choice.spare, ...whole.map(room)] }));
+  const own = bins.filter((bin) => !bin.inUse).map(room);
+  const shared = contended.map(room).sort((a, b) => b - a);
   const sizeless = fitting.filter(({ size }) => size === 0);
+  const fewest = sizeless.length > 0 ? 1 : 0;
+  const leastWith = (contended.length === 0 ? [packed.lowerBound] : Array.from({ length: shared.length + 1 }, (_, given) =>
+    leastBesides(classes, { ...choice, spare: [...own, ...shared.slice(0, given)] })))
+    .map((least) => Math.max(fewest, inUse.length + least));
   const result = chosen.map((bin, place) => ({ bin, lots: lots[place]! }));
-  if (sizeless.length === 0) return { bins: result, leftOut, lowerBound };
+  if (sizeless.length === 0) return { bins: result, leftOut, leastWith };
   if (result.length === 0) result.push({ bin: spare[0], lots: [] });
   for (const piece of sizeless) {
     const beside = piece.area === null ? undefined
-      : result.find(({ lots: own }) => own.some((lot) => lot.piece.area === piece.area));
+      : result.find((each) => each.lots.some((lot) => lot.piece.area === piece.area));
     (beside ?? result[0]!).lots.push({ piece, count: piece.count });
   }
-  return { bins: result, leftOut, lowerBound: Math.max(1, lowerBound) };
+  return { bins: result, leftOut, leastWith };
 }
 
 /**
