@@ -174,7 +174,7 @@ describe('sharing out over supplies', () => {
 
   test('of supplies without a purpose, each is counted for one purpose only when the least number is proven', async () => {
     // By hand, at a target of 80 %: 16 A of lighting take two of 10 A; 8 A of control two of 5 A, or the one of 10 A.
-    const supplies = [
+    const supplies: Cells[] = [
       { rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'R1', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 },
     ];
     const devices = [{ type: 'Lamp', qty: 32 }, { type: 'Sensor', qty: 80 }];
