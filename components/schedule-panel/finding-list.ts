@@ -71,10 +71,10 @@ export function findingGroup(
 }
 
 export const findingListStyles = css`
-  li > .line { display: flex; align-items: start; }
+  li > .line { display: flex; flex-wrap: wrap; align-items: start; }
   .finding {
-    flex: 1;
-    min-inline-size: 0;
+    flex: 1 0 calc(100% - 36px);
+    inline-size: 0;
     align-items: baseline;
     gap: 0.6em;
     padding: 4px 4px 4px 14px;
@@ -87,7 +87,7 @@ export const findingListStyles = css`
   .finding:focus-visible { outline-offset: -3px; }
   .accept { flex: none; padding: 0; margin-inline-end: 6px; justify-content: center; color: var(--elv-ink-default); }
   .accept:focus-visible, .withdraw:focus-visible { outline-offset: -2px; }
-  .withdraw { flex: none; margin-inline-end: 8px; }
+  .withdraw { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
   .acceptance { display: block; }
   elv-acceptance-form { margin: 0 14px 4px; }
   .more { margin: 2px 14px 6px; }

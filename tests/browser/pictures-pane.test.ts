@@ -1,3 +1,4 @@
+import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { Content } from '../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
@@ -91,6 +92,20 @@ test('a picture is saved as an SVG file of its own', async () => {
   expect(page.querySelector('parsererror')).toBeNull();
   expect(page.documentElement.querySelector('title')!.textContent).toBe('Voltage along run R1');
   expect(page.querySelector('style')!.textContent).toContain('.picture');
+});
+
+test.each(['light', 'dark'])('axe finds nothing of ours beside an open picture: %s', async (scheme) => {
+  document.documentElement.style.colorScheme = scheme;
+  const element = await mountElement({ content: wired() });
+  await element.select('runs', 'R1', 'length');
+  view(element, 'Picture').click();
+  await expect.poll(() => drawn(element)).not.toBeNull();
+  const { violations } = await axe.run(element, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
+  // What the grid library brings is the business of the grid's tests.
+  const ours = violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id} ${JSON.stringify(target)}`))
+    .filter((each) => !each.includes('elv-schedule-grid'));
+  expect(ours).toEqual([]);
+  document.documentElement.style.colorScheme = '';
 });
 
 test('explanation and picture can be put away, and stay so the next time', async () => {
