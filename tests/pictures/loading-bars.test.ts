@@ -4,8 +4,8 @@ import { closeTo, EXACT } from '../support/close-to.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { elements, measure, textIn, withClass } from './read-picture.ts';
 
-/** Length of a bar that stands for 100 %: 80 mm at 4 units to the millimetre. */
-const FULL = 320;
+/** Length of a bar that stands for 100 %: 70 mm at 4 units to the millimetre. */
+const FULL = 280;
 
 /** What each row of bars shows, read off the picture: share filled, place of the tick, and its words. */
 function readOff(picture: Shape) {
@@ -64,6 +64,14 @@ test('how full branches are, with ticks where reserves begin', () => {
     { filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false, words: ['Q', 'near the limit', '43 of 50 points, 86 %, 3 into the reserve'] },
     { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 points, 110 %, 2 too many'] },
   ]);
+});
+
+test('the scale that it states is that of the bars', () => {
+  const picture = suppliesPicture(scheduleOf({ supplies: [{ rail: 'A', rated: 10 }] }));
+  const [zero, , full] = withClass(picture, 'grid').map((line) => measure(line, 'x1'));
+  const [, millimetres, percent] = /(\d+) mm are (\d+)\s%/.exec(textIn(picture))!.map(Number);
+  // 180 mm of paper are 720 units.
+  expect((full! - zero!) / 4 * percent! / 100).toBe(millimetres);
 });
 
 test('without any row a picture says so', () => {

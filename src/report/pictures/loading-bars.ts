@@ -29,8 +29,8 @@ interface LoadingBars {
 }
 
 const LEFT = 16;
-/** Length of the bar of what may be used: 80 mm, so that 8 mm are 10 %. */
-const FULL = 320;
+/** Length of the bar of what may be used: 70 mm, so that 7 mm are 10 %. */
+const FULL = 280;
 /** What goes beyond this share is drawn up to here. */
 const EDGE = 1.2;
 const FIRST = 76;
@@ -60,7 +60,7 @@ function axis(bottom: number, tick: string): Shape[] {
       line('grid', LEFT + share * FULL, FIRST - 22, LEFT + share * FULL, bottom - 8),
       label('quiet', LEFT + share * FULL, FIRST - 28, `${share * 100}\u202f%`, share === 0 ? 'start' : 'middle'),
     ]),
-    label('quiet', LEFT, bottom + 10, `The tick marks ${tick}; what is beyond 100\u202f% is hatched. On paper at full size 8 mm are 10\u202f%.`),
+    label('quiet', LEFT, bottom + 10, `The tick marks ${tick}; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.`),
   ];
 }
 
