@@ -3,7 +3,7 @@ import type { Problem } from '../../src/exchange/index.ts';
 
 export interface SourceOptions {
   /** What kept the last list from being read. */
-  readonly refusal: { readonly name: string; readonly problems: readonly Problem[] } | undefined;
+  readonly refusal: { readonly name: string; readonly problems: readonly Pick<Problem, 'message'>[] } | undefined;
   readonly take: (name: string, text: string) => void;
   readonly open: (file: File) => void;
 }

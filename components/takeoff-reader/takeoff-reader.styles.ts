@@ -18,7 +18,9 @@ export const styles = css`
   .lines th { position: sticky; z-index: 1; inset-block-start: 0; background: var(--elv-surface-raised); }
   .lines .own { display: block; overflow: hidden; max-inline-size: 16rem; color: var(--elv-ink); text-overflow: ellipsis; white-space: nowrap; }
   .lines th select { max-inline-size: 9.5rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
+  .lines .number .own { margin-inline-start: auto; }
   .lines td { min-inline-size: 3rem; }
+  .lines td:first-child { inline-size: 1%; }
   .lines .becomes { inline-size: 23rem; min-inline-size: 17rem; color: var(--elv-ink-default); }
   .becomes .status { margin-inline-end: 0.3em; font-weight: 600; }
   [data-outcome='left-out'] td { color: var(--elv-ink-default); }

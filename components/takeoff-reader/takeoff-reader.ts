@@ -19,6 +19,9 @@ import { styles } from './takeoff-reader.styles.ts';
 
 /** How many lines are shown at first. */
 const FIRST_LINES = 200;
+/** How a workbook begins, which is a package of files. */
+const PACKAGE = 'PK';
+const WORKBOOK = { message: 'It is a workbook, not text. Save the sheet with the list as CSV, or copy its cells and paste them.' };
 const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 
 /** Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and takes the devices. */
@@ -36,7 +39,7 @@ export class TakeoffReader extends WorkArea {
   declare protected decisions: TakeoffDecisions;
   declare protected filter: LineFilter;
   declare protected most: number;
-  declare protected refusal: { readonly name: string; readonly problems: readonly Problem[] } | undefined;
+  declare protected refusal: { readonly name: string; readonly problems: readonly Pick<Problem, 'message'>[] } | undefined;
   protected readonly heading = 'Takeoff';
   #takeoff: Takeoff | undefined;
 
@@ -48,9 +51,11 @@ export class TakeoffReader extends WorkArea {
 
   /** Reads a file. */
   async open(file: File): Promise<void> {
-    const decoded = decodeText(new Uint8Array(await file.arrayBuffer()));
-    if (decoded.ok) this.take(file.name, decoded.text);
-    else this.refusal = { name: file.name, problems: decoded.problems };
+    const { name } = file;
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    const decoded = decodeText(bytes);
+    if (decoded.ok) this.take(name, decoded.text);
+    else this.refusal = { name, problems: String.fromCharCode(bytes[0]!, bytes[1]!) === PACKAGE ? [WORKBOOK] : decoded.problems };
   }
 
   /** Reads a list, with its columns as they were the last time. */

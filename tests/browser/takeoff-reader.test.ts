@@ -86,7 +86,6 @@ test('a page gives back what it remembers', async () => {
 
 test('the area takes the place of the sheets, keeps where it was, and goes with Escape or a tab', async () => {
   const element = await mountElement({ content: sample() });
-  await userEvent.keyboard('{F8}');
   await openWork(element, 'takeoff');
   expect(part(element, 'elv-sheet-view')!.inert).toBe(true);
   paste(element, LIST);
@@ -103,6 +102,18 @@ test('the area takes the place of the sheets, keeps where it was, and goes with 
   expect(part(element, 'elv-takeoff-reader')!.hidden).toBe(true);
 });
 
+test('each area has a key, also in the grid, and shows where the focus is', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 1, 'qty');
+  for (const [keys, tag] of [['{F8}', 'takeoff-reader'], ['{F9}', 'share-out'], ['{Shift>}{F9}{/Shift}', 'sizing-table']] as const) {
+    await userEvent.keyboard(keys);
+    await expect.poll(() => part(element, `elv-${tag}`)?.hidden).toBe(false);
+    await expect.poll(() => part(element, `elv-${tag}`)!.shadowRoot!.activeElement?.id).toBe('heading');
+  }
+  await userEvent.keyboard('{Escape}');
+  expect(element.shadowRoot!.activeElement?.getAttribute('data-command')).toBe('sizing');
+});
+
 test('what cannot be read is said, and nothing changes', async () => {
   const element = await mountElement({ content: sample() });
   const before = element.value;
@@ -110,6 +121,14 @@ test('what cannot be read is said, and nothing changes', async () => {
   paste(element, 'Device,Qty\n"Lamp,3\n');
   await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/was not read\. Nothing changed\..*line 2/i);
   expect(element.value).toBe(before);
+});
+
+test('a workbook is refused with what to do instead', async () => {
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  const bytes = new Uint8Array([0x50, 0x4b, 3, 4, 0xff, 0xd8, 0x80]);
+  await userEvent.upload(part(element, '.file input')!, new File([bytes], 'count.xlsx'));
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/^count\.xlsx was not read.*Save the sheet with the list as CSV/);
 });
 
 test('a read-only element offers no takeoff and no sharing, but sizing', async () => {
