@@ -3,8 +3,8 @@ import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { EMPTY_SHEET } from './cell-layout.ts';
 import { registerScheduleFunctions } from './formula-functions.ts';
 
-/** Most rows that one sheet may have. */
-export const MOST_ROWS = 200_000;
+/** Rows that one sheet may have; files reach their own limit of size long before. */
+const MOST_ROWS = 1_000_000;
 
 /**
  * Every option that changes a result is written down. The separators are those of OpenFormula (OASIS OpenDocument 1.3,

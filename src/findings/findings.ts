@@ -95,11 +95,6 @@ export class Findings {
     for (const [sheet, id] of extra) this.#check(sheet, id);
   }
 
-  /** Forgets the order and the acceptances of the findings that were handed out. */
-  refresh(): void {
-    this.#all = undefined;
-  }
-
   #concernsPurposes(touched: Touched): boolean {
     return touched.concerns('devices', 'rail') || touched.concerns('devices', 'type')
       || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');

@@ -135,11 +135,16 @@ export class ScheduleDocument {
   /**
    * Carries out changes in order.
    * @returns the changes that undo them, in the order in which to carry them out.
-   * @throws RangeError when a change names a row that is not there: a fault of the caller.
+   * @throws RangeError when a change names a row that is not there: a fault of the caller. Nothing is changed then.
    */
   perform(changes: readonly Change[]): Change[] {
     const inverse: Change[] = [];
-    for (const change of changes) inverse.push(this.#one(change));
+    try {
+      for (const change of changes) inverse.push(this.#one(change));
+    } catch (error) {
+      for (const change of inverse.reverse()) this.#one(change);
+      throw error;
+    }
     return inverse.reverse();
   }
 
