@@ -1,5 +1,5 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import { decodeText, type Unreadable } from '../exchange/index.ts';
+import { decodeText, embeddedInWorkbook, isWorkbook, type Unreadable } from '../exchange/index.ts';
 import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
@@ -10,8 +10,8 @@ export interface TextFile {
 }
 
 /**
- * Reads a file of text.
- * @throws Refusal when it is not there or not text.
+ * Reads a file of text, or the schedule that a load table in a workbook carries.
+ * @throws Refusal when it is not there or holds neither.
  */
 export async function readText(name: string): Promise<TextFile> {
   const bytes = await readFile(name).catch((error: unknown) => {
@@ -19,7 +19,7 @@ export async function readText(name: string): Promise<TextFile> {
     const reason = code === 'ENOENT' ? 'there is no such file' : message;
     throw new Refusal([`${name}: ${reason}. Check the name and the folder.`]);
   });
-  const decoded = decodeText(bytes);
+  const decoded = isWorkbook(bytes) ? await embeddedInWorkbook(bytes) : decodeText(bytes);
   if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
   return { name, text: decoded.text };
 }

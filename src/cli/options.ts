@@ -3,9 +3,9 @@ import { PAPERS, type Paper } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { Refusal } from './refusal.ts';
 
-const FORMATS = ['json', 'csv', 'html', 'pdf'] as const;
+const FORMATS = ['json', 'csv', 'html', 'pdf', 'xlsx'] as const;
 /** Formats that are no text and go to a file. */
-const TO_FILE: readonly string[] = ['pdf'];
+const TO_FILE: readonly string[] = ['pdf', 'xlsx'];
 
 /** What the words behind the command ask for. */
 export interface TableOptions {
@@ -30,9 +30,9 @@ export interface TableOptions {
 
 export const HELP = `Works out a load schedule and writes it as a table.
 
-  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html|pdf] [--output FILE] [--check]
+  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html|pdf|xlsx] [--output FILE] [--check]
 
-INPUT          a schedule (.schedule.json, or a load table in HTML), or sheets in CSV, each known
+INPUT          a schedule (.schedule.json, or a load table in HTML or XLSX), or sheets in CSV, each known
                by its headings; a sheet in CSV takes the place of that sheet of the schedule
 --sheet NAME   only this sheet: ${SHEET_NAMES.slice(0, 5).join(', ')},
                ${SHEET_NAMES.slice(5).join(', ')}
@@ -40,8 +40,9 @@ INPUT          a schedule (.schedule.json, or a load table in HTML), or sheets i
                csv: one sheet, as the page writes and reads it; with --whole the load table
                html: the load table, for reading and printing; it carries the schedule
                pdf: the same as a document, where a browser is installed; needs --output
+               xlsx: the load table as a workbook with live formulas; needs --output, carries the schedule
 --paper SIZE   lay it out for ${PAPERS.join(', ')}
---since OLD    add what has changed since an older schedule, to html, pdf and csv --whole
+--since OLD    add what has changed since an older schedule, to html, pdf, xlsx and csv --whole
 --explain SHEET:ROW:KEY   add how a figure comes about, to json; ROW is a number from 1, or a tag.
                May be given several times
 --output FILE  write to a file instead of the terminal

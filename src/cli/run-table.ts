@@ -1,6 +1,6 @@
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { buildReport, loadTableCsv, loadTableHtml, matchesDigest, scheduleDigest, tableJson, type Report } from '../report/index.ts';
+import { buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, scheduleDigest, tableJson, type Report } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { explainFigures } from './explain-option.ts';
 import { writeBytes, writeText } from './files.ts';
@@ -41,6 +41,7 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
     }
     case 'csv': return writeText(whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)), output, out);
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
+    case 'xlsx': return writeBytes(await loadTableXlsx(schedule, await reportOf(schedule, options, warn)), output!);
     case 'pdf': return writeBytes(await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? 'A4-landscape' }, warn)), output!);
   }
 }

@@ -4,3 +4,4 @@ export { EMBEDDED_ID, isHtml } from './html/index.ts';
 export * from './json/index.ts';
 export * from './problem.ts';
 export { railVoltages } from './rail-voltages.ts';
+export * from './xlsx/index.ts';

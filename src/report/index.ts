@@ -6,4 +6,5 @@ export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
 export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
 export { PAPERS, type Paper } from './page-styles.ts';
+export { loadTableXlsx } from './xlsx/index.ts';
 export { tableJson, type TableFinding, type TableJson } from './table-json.ts';

@@ -84,3 +84,10 @@ it.each([
 it('prints its help', async () => {
   expect((await run(runChanges, '--help')).out).toContain('OLD NEW');
 });
+
+it('writes a workbook that is read like a schedule', async () => {
+  const path = join(folder, 'new.xlsx');
+  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx', '--output', path)).toMatchObject({ code: 0, warnings: [] });
+  expect(await run(runChanges, path, 'new.schedule.json')).toMatchObject({ code: 0, out: 'Nothing is different.\n' });
+  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx')).toMatchObject({ code: 2, warnings: [expect.stringContaining('--output')] });
+});

@@ -1,0 +1,1 @@
+export { EMBEDDED_SHEET, embeddedInWorkbook, isWorkbook } from './read-workbook.ts';

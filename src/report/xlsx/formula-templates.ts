@@ -1,0 +1,45 @@
+import { STATE_WORDS } from '../model/state-words.ts';
+
+/** Differences that only rounding makes, written as every spreadsheet reads it. */
+const ROUNDING = '0.000000001';
+
+const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""`).join(',');
+
+/** Whether one figure exceeds another, rounding apart; not where one of them is unknown. */
+const exceeds = (value: string, limit: string) => `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
+
+/** A value that another row may lack; an empty cell of it would count as 0. */
+const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
+
+/** The worst that the limits of a row say, in words. */
+const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
+  `IF(OR(${over.join(',')}),"${STATE_WORDS.over}",IF(OR(${near.join(',')}),"${STATE_WORDS.near}",IF(${incomplete},"${STATE_WORDS.incomplete}","${STATE_WORDS.ok}")))`;
+
+/**
+ * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand in braces, as in
+ * the rules of the schema; `[key]` is how many rows a total lacks. A formula gives an empty text where the figure is unknown.
+ */
+export const FORMULA_TEMPLATES: Readonly<Record<string, string>> = {
+  'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
+  'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
+  // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for first.
+  'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
+    + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
+    + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
+  'supplies.status': status(
+    [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
+  ),
+  'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{points})`,
+  'branches.status': status([exceeds('points', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[points]>0)'),
+  'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
+    (otherwise, kind) => `IF({kind}="${kind}",${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
+  ),
+  'outputs.status': status(
+    [exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`], [exceeds('loading', 'target')],
+    `OR(${known('current', 'rating', 'target')})`,
+  ),
+  'feeds.status': status([exceeds('demand', 'rated')], [exceeds('loading', 'target')], `OR(${known('demand', 'rated', 'target')},[connected]>0)`),
+  'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF({mounting}="row-middle-wall-covered",0.7,1.4)*{width}*{depth}`
+    + '+(0.9+IF(ISNUMBER(SEARCH("wall",{mounting})),0.5,0.9))*{width}*{height}'
+    + '+IF(LEFT({mounting},7)="row-end",1.4,IF(LEFT({mounting},10)="row-middle",1,1.8))*{depth}*{height})/1000000)',
+};

@@ -1,0 +1,1 @@
+export { loadTableXlsx } from './load-table-xlsx.ts';

@@ -1,0 +1,128 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { columnOf, findColumn, SCHEMA, tagOf, type Column, type InputColumn, type SheetName } from '../../schedule/index.ts';
+import { FORMULA_TEMPLATES } from './formula-templates.ts';
+import { letters } from './workbook-file.ts';
+
+/** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
+const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
+/** What a spreadsheet takes for a pattern rather than for a tag. */
+const PATTERN = /[*?~]|^[<>=]/;
+const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '-' };
+
+/**
+ * The figures of a schedule as formulas of a spreadsheet, in which every sheet has its headings in line 1 and its rows below,
+ * with the columns of the schema in their order.
+ */
+export class LiveFormulas {
+  readonly #schedule: LoadSchedule;
+  readonly #safe = new Map<SheetName, boolean>();
+
+  constructor(schedule: LoadSchedule) {
+    this.#schedule = schedule;
+  }
+
+  /** Whether a figure follows changes in the spreadsheet. */
+  isLive(sheet: SheetName, column: Column): boolean {
+    return this.formula(sheet, column, 0) !== undefined;
+  }
+
+  /**
+   * The formula of a figure, without its equals sign; an empty text stands for what is unknown.
+   * @param row place of the row on its sheet, from 0.
+   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, and references by tags that it would not tell apart.
+   */
+  formula(sheet: SheetName, column: Column, row: number): string | undefined {
+    const total = column.role === 'computed' ? column.total : undefined;
+    if (total !== undefined) {
+      if (!this.#isSafe(sheet)) return undefined;
+      const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
+      const [by, sum] = [this.range(total.from, total.by), this.range(total.from, total.sum ?? total.by)];
+      if (by === undefined) return '0';
+      return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
+    }
+    const template = FORMULA_TEMPLATES[`${sheet}.${column.key}`] ?? arithmeticOf(column);
+    if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
+    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
+      path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
+    return `IFERROR(${filled},"")`;
+  }
+
+  /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
+  range(sheet: SheetName, key: string): string | undefined {
+    const count = this.#schedule.rows(sheet).length;
+    const letter = columnLetter(sheet, key);
+    return count === 0 ? undefined : `${SCHEMA[sheet].title}!$${letter}$2:$${letter}$${count + 1}`;
+  }
+
+  #own(sheet: SheetName, key: string, row: number): string {
+    return `$${columnLetter(sheet, key)}${row + 2}`;
+  }
+
+  #value(sheet: SheetName, path: string, row: number): string {
+    const [first, key] = path.split('.');
+    if (key === undefined) return this.#own(sheet, path, row);
+    const target = targetOf(sheet, first!);
+    const [values, tags] = [this.range(target, key), this.range(target, SCHEMA[target].tag)];
+    return values === undefined ? 'NA()' : `INDEX(${values},MATCH(${this.#own(sheet, first!, row)},${tags},0))`;
+  }
+
+  /** How many rows a total lacks. */
+  #missing(sheet: SheetName, key: string, row: number): string {
+    const column = this.#columnOfTotal(sheet, key);
+    const [by, sum] = [this.range(column.from, column.by), this.range(column.from, column.sum!)];
+    const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
+    // No figure that is added up is negative, so those that are known are those from 0 on.
+    return by === undefined ? '0' : `IF(${tag}="",0,COUNTIF(${by},${tag})-COUNTIFS(${by},${tag},${sum},">=0"))`;
+  }
+
+  #columnOfTotal(sheet: SheetName, key: string) {
+    const column = columnOf(sheet, key);
+    if (column.role !== 'computed' || column.total === undefined) throw new RangeError(`${sheet}.${key} is no total.`);
+    return column.total;
+  }
+
+  /** The sheets whose rows a formula finds by their tags. */
+  #names(sheet: SheetName, template: string): SheetName[] {
+    const references = [...template.matchAll(/\{(\w+)\.\w+\}/g)].map((found) => targetOf(sheet, found[1]!));
+    return template.includes('[') ? [...references, sheet] : references;
+  }
+
+  /** Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does. */
+  #isSafe(sheet: SheetName): boolean {
+    let safe = this.#safe.get(sheet);
+    if (safe === undefined) {
+      const tags = this.#schedule.rows(sheet).map((row) => tagOf(sheet, row)).filter((tag) => tag !== '');
+      const folded = new Set(tags.map((tag) => tag.toLowerCase()));
+      const named = this.#references(sheet);
+      safe = folded.size === tags.length && !tags.some((tag) => PATTERN.test(tag))
+        && named.every((tag) => tags.includes(tag) || !folded.has(tag.toLowerCase()));
+      this.#safe.set(sheet, safe);
+    }
+    return safe;
+  }
+
+  /** The tags by which rows anywhere name rows of a sheet. */
+  #references(sheet: SheetName): string[] {
+    return Object.values(SCHEMA).flatMap(({ name, columns }) => {
+      const keys = columns.filter((column): column is InputColumn => column.role === 'input' && column.to === sheet).map(({ key }) => key);
+      return this.#schedule.rows(name).flatMap(({ cells }) => keys.map((key) => cells[key]).filter((tag) => typeof tag === 'string'));
+    });
+  }
+}
+
+/** Letters of a column of the schedule in the spreadsheet. */
+export function columnLetter(sheet: SheetName, key: string): string {
+  return letters(SCHEMA[sheet].columns.findIndex((column) => column.key === key));
+}
+
+function targetOf(sheet: SheetName, reference: string): SheetName {
+  return (findColumn(sheet, reference) as InputColumn).to!;
+}
+
+/** The rule of a column as a formula, when it is arithmetic on known values. */
+function arithmeticOf(column: Column): string | undefined {
+  const words = column.role === 'computed' ? column.rule?.words : undefined;
+  if (typeof words !== 'string' || !ARITHMETIC.test(words)) return undefined;
+  const paths = [...new Set([...words.matchAll(/\{([\w.]+)\}/g)].map((found) => found[0]))];
+  return `IF(OR(${paths.map((path) => `${path}=""`).join(',')}),"",${words.replace(/[×÷−]/g, (sign) => SIGNS[sign]!)})`;
+}

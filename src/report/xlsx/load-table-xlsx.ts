@@ -1,0 +1,33 @@
+import { writeSchedule } from '../../exchange/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
+import type { Report } from '../model/index.ts';
+import { CellStyles } from './cell-styles.ts';
+import { LiveFormulas } from './live-formulas.ts';
+import { embeddedSheet, frontSheet, sectionSheet } from './report-sheets.ts';
+import { scheduleSheet } from './schedule-sheet.ts';
+import { workbookParts, type DefinedName } from './workbook-file.ts';
+
+/** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
+const SECTIONS: readonly string[] = ['revisions', 'changes', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning'];
+
+/**
+ * The load table as a workbook (ECMA-376) whose figures are formulas, so that whoever receives it can change a count and see
+ * the totals follow. It carries the schedule.
+ */
+export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Promise<Uint8Array> {
+  const { zipSync } = await import('fflate');
+  const styles = new CellStyles();
+  const formulas = new LiveFormulas(schedule);
+  const names = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).length > 0);
+  const sections = report.sections.filter(({ name }) => SECTIONS.includes(name));
+  const sheets = [
+    frontSheet(report, styles),
+    ...names.map((sheet) => scheduleSheet(schedule, sheet, formulas, styles)),
+    ...sections.map((section) => sectionSheet(section, styles)),
+    embeddedSheet(writeSchedule(schedule.content()), styles),
+  ];
+  const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => ({ name: `${sheet}.${key}`, range: formulas.range(sheet, key)! })));
+  // The time of a file in a package cannot be before 1980; a fixed one makes the same schedule the same file.
+  return zipSync(workbookParts(sheets, defined, styles), { mtime: '1980-01-02' });
+}

@@ -1,0 +1,167 @@
+import { read as readFile, utils, type WorkBook, type WorkSheet } from '@e965/xlsx';
+import fc from 'fast-check';
+import { HyperFormula, type RawCellContent } from 'hyperformula';
+import { describe, expect, test } from 'vitest';
+import { embeddedInWorkbook, readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
+import { STATE_WORDS } from '../../src/report/model/state-words.ts';
+import { isBlank, SCHEMA, SHEET_NAMES, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { someContent } from '../engine/random-actions.ts';
+import { demoContent } from './demo.ts';
+
+const write = async (schedule: LoadSchedule) => loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
+const isShown = (schedule: LoadSchedule, sheet: SheetName) => schedule.rows(sheet).length > 0;
+
+/** The workbook as another reader of ECMA-376 understands it. */
+const open = (bytes: Uint8Array): WorkBook => readFile(bytes, { type: 'array', cellFormula: true, cellNF: true, cellStyles: true });
+
+/** The schedule that a workbook carries, read and written again. */
+async function readBack(bytes: Uint8Array): Promise<string> {
+  const text = await embeddedInWorkbook(bytes);
+  const read = text.ok ? readSchedule(text.text) : text;
+  if (!read.ok) throw new Error(read.problems[0]!.message);
+  return writeSchedule(read.content);
+}
+
+/** Cells of a worksheet as a spreadsheet engine takes them. */
+function contents(sheet: WorkSheet): RawCellContent[][] {
+  const { e: end } = utils.decode_range(sheet['!ref']!);
+  return Array.from({ length: end.r + 1 }, (_row, r) => Array.from({ length: end.c + 1 }, (_column, c) => {
+    const cell = sheet[utils.encode_cell({ r, c })] as { f?: string; v?: RawCellContent } | undefined;
+    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v ?? null : `=${cell.f}`;
+  }));
+}
+
+/** The sheets of the schedule worked out by a spreadsheet engine from nothing but what stands in the file. */
+function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
+  const { Sheets } = open(bytes);
+  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name)).map((name) => SCHEMA[name].title);
+  const sheets = titles.map((title) => [title, contents(Sheets[title]!)] as const);
+  return HyperFormula.buildFromSheets(Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false });
+}
+
+/** Every figure of the workbook that is not the schedule's, to 1e-9. */
+function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
+  return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
+    const id = engine.getSheetId(SCHEMA[sheet].title)!;
+    return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
+      const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
+      const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
+      const expected = column.role === 'computed' && column.status === true && worth !== null ? STATE_WORDS[worth as 'ok'] : worth;
+      const value = found === '' ? null : found;
+      const isSame = typeof value === 'number' && typeof expected === 'number'
+        ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
+      const formula = engine.getCellFormula({ sheet: id, row: place + 1, col: index });
+      return isSame ? [] : [[sheet, place + 1, column.key, value, expected, formula]];
+    }));
+  });
+}
+
+describe('the load table as a workbook', () => {
+  test('a spreadsheet engine comes to every figure of the demo', async () => {
+    const schedule = new LoadSchedule(demoContent());
+    const engine = recalculate(schedule, await write(schedule));
+    expect(differences(schedule, engine)).toEqual([]);
+    engine.destroy();
+  });
+
+  test('figures that are changed in the workbook have their consequences, as they have in the schedule', async () => {
+    const schedule = new LoadSchedule(demoContent());
+    const engine = recalculate(schedule, await write(schedule));
+    const edit = (sheet: SheetName, place: number, key: string, value: number) => {
+      const col = SCHEMA[sheet].columns.findIndex((column) => column.key === key);
+      engine.setCellContents({ sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: place + 1, col }, value);
+      schedule.act('edit', [{ op: 'set', sheet, id: schedule.rows(sheet)[place]!.id, key, value }]);
+    };
+    edit('devices', 30, 'qty', 40);
+    edit('devices', 60, 'diversity', 0.35);
+    edit('supplies', 0, 'rated', 12);
+    edit('types', 0, 'points', 3);
+    edit('outputs', 2, 'power', 900);
+    edit('feeds', 1, 'diversity', 0.5);
+    edit('branches', 0, 'reserve', 0.3);
+    edit('enclosures', 0, 'height', 900);
+    // What the runs come to does not follow, and says so.
+    const follows = differences(schedule, engine).filter((each) => {
+      const [sheet, , key] = each as [string, number, string];
+      return sheet !== 'runs' && key !== 'terminalVoltage' && !(sheet === 'enclosures' && key === 'status');
+    });
+    expect(follows).toEqual([]);
+    engine.destroy();
+  });
+
+  test('on random schedules too, unknown figures, missing and shared tags included', async () => {
+    await fc.assert(fc.asyncProperty(someContent, async (content) => {
+      const schedule = new LoadSchedule(content);
+      const engine = recalculate(schedule, await write(schedule));
+      const found = differences(schedule, engine);
+      engine.destroy();
+      schedule.dispose();
+      expect(found).toEqual([]);
+    }), { numRuns: 60 });
+  });
+
+  test('tags that a spreadsheet would not tell apart keep their figures, marked as fixed', async () => {
+    const schedule = new LoadSchedule({
+      details: {}, sheets: {
+        supplies: [{ rail: 'l1', rated: 10 }, { rail: 'L1', rated: 10 }, { rail: 'L*', rated: 10 }],
+        devices: [{ rail: 'L1', qty: 1, unitDraw: 1000 }, { rail: 'l1', qty: 2, unitDraw: 1000 }, { rail: 'L*', qty: 4, unitDraw: 1000 }],
+      },
+    });
+    const bytes = await write(schedule);
+    expect(differences(schedule, recalculate(schedule, bytes))).toEqual([]);
+    const place = SCHEMA.supplies.columns.findIndex(({ key }) => key === 'demand');
+    expect((open(bytes).Sheets.Supplies![utils.encode_cell({ r: 0, c: place })] as { v: string }).v).toBe('Demand (A) *');
+  });
+
+  test('another reader finds the sheets, headings, number formats, widths and names', async () => {
+    const schedule = new LoadSchedule(demoContent());
+    const workbook = open(await write(schedule));
+    expect(workbook.SheetNames.slice(0, 11)).toEqual(['Load table', ...SHEET_NAMES.map((name) => SCHEMA[name].title)]);
+    expect(workbook.SheetNames).toEqual(expect.arrayContaining(['Findings', 'Assumptions', 'Before energising', 'Commissioning']));
+    expect(workbook.Workbook!.Sheets!.at(-1)).toMatchObject({ name: 'Schedule data', Hidden: 1 });
+    const supplies = workbook.Sheets.Supplies!;
+    const at = (key: string, row: number) => {
+      const place = SCHEMA.supplies.columns.findIndex((column) => column.key === key);
+      return supplies[utils.encode_cell({ r: row, c: place })] as { v: unknown; z: string; f?: string };
+    };
+    expect(at('demand', 0).v).toBe('Demand (A)');
+    expect([at('demand', 1).z, at('loading', 1).z, at('units', 1).z]).toEqual(['0.00', '0%', '0']);
+    expect(at('demand', 1).f).toMatch(/^IF\(\$A2="",0,SUMIF\(Devices!/);
+    expect(supplies['!cols']!.length).toBe(SCHEMA.supplies.columns.length);
+    expect(workbook.Workbook!.Names).toContainEqual(expect.objectContaining({ Name: 'supplies.demand', Ref: expect.stringMatching(/^Supplies!\$[A-Z]+\$2:\$[A-Z]+\$7$/) as string }));
+    const front = utils.sheet_to_json<string[]>(workbook.Sheets['Load table']!, { header: 1 });
+    expect(front).toContainEqual(['SHA-256 of the schedule', scheduleDigest(schedule.content())]);
+  });
+
+  test.each<[string, Content]>([
+    ['the demo', demoContent()], ['an empty schedule', { details: {}, sheets: {} }],
+    ['texts that mark up, and keys of later versions', {
+      details: { remarks: '<a>&amp; "\'\n\ttwo   spaces \u{1f600}' },
+      sheets: { devices: [{ ref: ']]>', note: '_x000D_', later: 1 }, { note: '\u{1f600}'.repeat(40_000) }] }, unknown: { file: { later: [1] } },
+    }],
+  ])('%s is read back without loss', async (_name, content) => {
+    const schedule = new LoadSchedule(content);
+    expect(await readBack(await write(schedule))).toBe(writeSchedule(schedule.content()));
+  });
+
+  test('it is read back after another program has saved it', async () => {
+    const schedule = new LoadSchedule(demoContent());
+    const { write: save } = await import('@e965/xlsx');
+    const saved = new Uint8Array(save(open(await write(schedule)), { type: 'array', bookType: 'xlsx', bookSST: true }) as ArrayBuffer);
+    expect(await readBack(saved)).toBe(writeSchedule(schedule.content()));
+  });
+
+  test('the same schedule makes the same file', async () => {
+    expect(await write(new LoadSchedule(demoContent()))).toEqual(await write(new LoadSchedule(demoContent())));
+  });
+
+  test('what is no load table is refused with what to do', async () => {
+    const bytes = await write(new LoadSchedule());
+    expect(await embeddedInWorkbook(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-schedule' }] });
+    const { write: save } = await import('@e965/xlsx');
+    const other = new Uint8Array(save({ SheetNames: ['A'], Sheets: { A: utils.aoa_to_sheet([['x']]) } }, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+    expect(await embeddedInWorkbook(other)).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });
+  });
+});
