@@ -1,13 +1,13 @@
 import { SCHEMA, type InputColumn } from '../../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 
-/** What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no. */
+/** What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no, named values. */
 export function suggestionsFor(schedule: LoadSchedule, column: InputColumn): readonly string[] {
   switch (column.kind) {
     case 'choice': return column.choices ?? [];
     case 'boolean': return ['yes', 'no'];
     case 'reference': return column.to === undefined ? [] : tagsOf(schedule, column.to);
-    default: return [];
+    default: return column.suggestions?.map(({ label }) => label) ?? [];
   }
 }
 

@@ -1,0 +1,64 @@
+// Takes the pictures of the README from the built demo: `npm run build && node scripts/take-screens.mjs`.
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import { chromium } from 'playwright';
+import { preview } from 'vite';
+import { browserFlags } from './browser-flags.mjs';
+import { findBrowser } from './find-browser.mjs';
+import { projectFolder } from './project-folder.mjs';
+
+const folder = join(projectFolder, 'examples', 'screens');
+
+/**
+ * What each picture shows: colours, size, and what a person has done before.
+ *
+ * @typedef {{ name: string, scheme?: 'light' | 'dark', width?: number, height?: number,
+ *   act: (page: import('playwright').Page) => Promise<void> }} Screen
+ */
+
+/**
+ * Selects a cell, and with it its sheet.
+ *
+ * @param {import('playwright').Page} page
+ * @param {[sheet: string, row: number, key: string]} cell
+ */
+const select = (page, ...cell) => page.evaluate(([sheet, row, key]) => {
+  const element = /** @type {Element & { select(...cell: unknown[]): void }} */ (document.querySelector('elv-load-schedule'));
+  element.select(sheet, row, key);
+}, cell);
+
+/** @type {Screen[]} */
+const screens = [
+  { name: 'devices-light', act: (page) => select(page, 'devices', 4, 'unitDraw') },
+  { name: 'rails-dark', scheme: 'dark', act: (page) => page.getByText('Per rail').click() },
+  {
+    name: 'run-picture', height: 900, act: async (page) => {
+      await select(page, 'runs', 11, 'length');
+      await page.getByRole('button', { name: 'Picture', exact: true }).click();
+    },
+  },
+  {
+    name: 'share-out', act: async (page) => {
+      await page.getByRole('button', { name: 'Share out' }).click();
+      await page.getByLabel('What is placed stays').uncheck();
+    },
+  },
+  { name: 'narrow', width: 800, height: 900, act: (page) => select(page, 'supplies', 2, 'rated') },
+];
+
+mkdirSync(folder, { recursive: true });
+const server = await preview({ root: projectFolder, preview: { port: 4399 }, logLevel: 'silent' });
+const browser = await chromium.launch({ executablePath: findBrowser(), args: browserFlags });
+for (const { name, scheme = 'light', width = 1280, height = 800, act } of screens) {
+  const page = await browser.newPage({ viewport: { width, height }, colorScheme: scheme });
+  await page.goto(`${server.resolvedUrls?.local[0] ?? ''}examples/`);
+  await page.getByText('L1-001', { exact: true }).first().waitFor({ state: 'attached' });
+  await page.waitForTimeout(500);
+  await act(page);
+  await page.waitForTimeout(1500);
+  await page.screenshot({ path: join(folder, `${name}.png`) });
+  await page.close();
+}
+await browser.close();
+await new Promise((resolve) => { server.httpServer.close(resolve); });
+process.exit(0);
