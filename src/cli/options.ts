@@ -75,6 +75,14 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
   if (values.explain.length > 0 && format !== 'json') {
     throw new Refusal([`--explain goes with --format json, not with ${format}. The load table explains an example of every figure.`]);
   }
+  const unfit = [
+    values.whole && format !== 'csv' ? '--whole goes with --format csv: the other formats are whole, or take --sheet.' : '',
+    values.paper !== undefined && format !== 'html' && format !== 'pdf' ? '--paper goes with --format html and pdf.' : '',
+    values.since !== undefined && (format === 'json' || (format === 'csv' && !values.whole))
+      ? '--since goes with --format html, pdf, xlsx and csv --whole; npm run -s changes -- OLD NEW gives the changes alone.' : '',
+    values.sheet !== undefined && (format === 'xlsx' || values.whole) ? '--sheet does not go with the whole load table. Leave one of them out.' : '',
+  ].filter((line) => line !== '');
+  if (unfit.length > 0 && values['check-digest'] === undefined) throw new Refusal(unfit);
   return {
     inputs: positionals,
     sheet: values.sheet === undefined ? undefined : oneOf(SHEET_NAMES, values.sheet, 'sheet'),

@@ -35,8 +35,8 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 <main>
 <h1>${title}</h1>
 <dl>
-${details.map(({ title: term, text }) => html`<div><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}
-${issued.map(([term, text]) => html`<div class="issue"><dt>${term}</dt><dd>${text}</dd></div>\n`)}
+${details.map(({ title: term, text }) => html`<div${text.length > 60 ? new Markup(' class="long"') : ''}><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}
+${issued.map(([term, text]) => html`<div class="${text.length > 60 ? 'issue long' : 'issue'}"><dt>${term}</dt><dd>${text}</dd></div>\n`)}
 </dl>
 <section class="cautions" aria-label="Cautions">${cautions.map((text) => html`<p>${text}</p>`)}</section>
 ${sections.length < 4 ? '' : contents(sections)}
@@ -57,7 +57,8 @@ function contents(sections: readonly ReportSection[]): Markup {
 }
 
 function sectionMarkup({ name, title, sentences, tables, pictures = [] }: ReportSection): Markup {
-  return html`<section id="${name}">
+  const isBeside = pictures.length > 0 && tables.length === 1;
+  return html`<section id="${name}"${isBeside ? new Markup(' class="beside"') : ''}>
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
 ${tables.map((table) => tableMarkup(table, title))}

@@ -10,6 +10,8 @@ section > p { margin: 0 0 0.5rem; max-width: 60rem; }
 dl { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); gap: 0.6rem 2rem; margin: 0 0 1.25rem; }
 dt { color: var(--quiet); font-size: 0.75rem; }
 dd { margin: 0; overflow-wrap: anywhere; }
+dl .long { grid-column: span 2; }
+@media (max-width: 30rem) { dl .long { grid-column: auto; } }
 .issue dd { font-variant-numeric: tabular-nums; }
 .cautions { border-inline-start: 3px solid var(--near); padding-inline-start: 0.75rem; }
 .cautions p { margin: 0; }
@@ -18,6 +20,10 @@ nav a { color: inherit; }
 .pictures { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(100%, 30rem), 1fr)); gap: 1rem 2rem; margin: 0 0 1.25rem; align-items: start; }
 figure { margin: 0; max-width: 50rem; break-inside: avoid; }
 figure svg { display: block; width: 100%; height: auto; }
+.beside .pictures { grid-template-columns: minmax(0, 42rem); }
+.beside { display: flex; flex-wrap: wrap; gap: 0 4rem; align-items: start; }
+.beside h2 { flex: 1 0 100%; }
+.beside .pictures { flex: 1 1 30rem; }
 .scroll { overflow-x: auto; margin: 0 0 1.25rem; }
 .scroll:focus-visible { outline: 2px solid currentColor; outline-offset: 2px; }
 table { width: 100%; border-collapse: collapse; font-variant-numeric: tabular-nums; }
@@ -40,7 +46,7 @@ footer { margin-top: 2rem; color: var(--quiet); max-width: 60rem; }
   @bottom-left { font: 6.5pt/1.35 system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; white-space: pre; vertical-align: top; padding-top: 2mm; text-align: left; color: #333; }
   @bottom-right { font: 8pt system-ui, 'Liberation Sans', 'DejaVu Sans', sans-serif; vertical-align: top; padding-top: 2mm; color: #333; }
 }
-@media (min-width: 60rem) { table:not(.widest) td.short { white-space: nowrap; } }
+@media screen and (min-width: 60rem) { table:not(.widest) td.short { white-space: nowrap; } }
 @media print {
   :root { font-size: 8.5pt; }
   body { margin: 0; padding: 0; max-width: none; }

@@ -14,9 +14,8 @@ export function pageStyles({ title, subject, details, issue }: Report, paper: Pa
   margin: 11mm 11mm 17mm;
   @bottom-left { content: ${lines.map(cssText).join(' "\\a" ')}; width: 84%; }
   @bottom-right { content: 'Page ' counter(page) ' of ' counter(pages); width: 16%; text-align: right; }
-  @bottom-left-corner { content: none; }
 }
-`;
+${paper === undefined || paper === 'A4-portrait' ? '' : '@media print { table:not(.widest) td.short { white-space: nowrap; } }\n'}`;
 }
 
 /** A text as a string of CSS, safe inside a style element. */

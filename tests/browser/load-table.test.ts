@@ -8,7 +8,8 @@ import { buildReport, loadTableHtml } from '../../src/report/index.ts';
 
 const read = readSchedule(demo);
 if (!read.ok) throw new Error(read.problems[0]!.message);
-const page = loadTableHtml(buildReport(new LoadSchedule(read.content), { generated: '2026-11-25' }), { schedule: demo });
+const report = buildReport(new LoadSchedule(read.content), { generated: '2026-11-25' });
+const page = loadTableHtml(report, { schedule: demo });
 
 /** Opens the load table in a frame of a width, as a browser opens the file. */
 async function open(width: number, text = page): Promise<HTMLIFrameElement> {
@@ -58,10 +59,10 @@ describe('the load table on a screen', () => {
 const between = (millimetres: number) => Math.floor((millimetres - 22) / 25.4 * 96);
 
 test.each([
-  ['A4 portrait', 210], ['A4 landscape', 297], ['A3 landscape', 420],
-])('nothing is cut on %s, headings repeat, and no row is split', async (_name, width) => {
+  ['A4-portrait', 210], ['A4-landscape', 297], ['A3-portrait', 297], ['A3-landscape', 420],
+] as const)('nothing is cut on %s, headings repeat, and no row is split', async (paper, width) => {
   await medium('print');
-  const { contentDocument } = await open(between(width));
+  const { contentDocument } = await open(between(width), loadTableHtml(report, { paper }));
   const { body } = contentDocument!;
   const tables = [...body.querySelectorAll('table')];
   expect(tables.length).toBeGreaterThan(20);

@@ -150,6 +150,11 @@ describe('table', () => {
     ['an unknown sheet', ['good.schedule.json', '--sheet', 'lamps'], ['--sheet lamps is not known. Give one of devices,']],
     ['an unknown format', ['good.schedule.json', '--format', 'docx'], ['--format docx is not known. Give one of json, csv, html']],
     ['a document without a file', ['good.schedule.json', '--format', 'pdf'], ['--format pdf is no text for the terminal.']],
+    ['paper for JSON', ['good.schedule.json', '--paper', 'A4-portrait'], ['--paper goes with']],
+    ['a size of paper that it does not know', ['good.schedule.json', '--format', 'html', '--paper', 'A5'], ['--paper A5 is not known. Give one of A4-landscape,']],
+    ['the whole of what is whole', ['good.schedule.json', '--format', 'html', '--whole'], ['--whole goes with --format csv']],
+    ['changes where there is no place for them', ['good.schedule.json', '--since', 'bad.json'], ['--since goes with']],
+    ['one sheet of a workbook', ['good.schedule.json', '--format', 'xlsx', '--sheet', 'devices', '--output', 'x'], ['--sheet does not go with']],
     ['CSV of several sheets', ['good.schedule.json', '--format', 'csv'], ['A CSV file holds one sheet;']],
     ['a file that cannot be written', ['good.schedule.json', '--output', '/nowhere/x'], ['/nowhere/x: cannot be written']],
   ])('refuses %s with 2 and prints no result', async (_name, words, lines) => {
