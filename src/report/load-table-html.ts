@@ -35,7 +35,7 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 <main>
 <h1>${title}</h1>
 <dl>
-${details.map(({ title: term, text }) => html`<div${text.length > 60 ? new Markup(' class="long"') : ''}><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}
+${details.map(({ title: term, text }) => html`<div class="${text.length > 60 ? 'long' : 'short'}"><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}
 ${issued.map(([term, text]) => html`<div class="${text.length > 60 ? 'issue long' : 'issue'}"><dt>${term}</dt><dd>${text}</dd></div>\n`)}
 </dl>
 <section class="cautions" aria-label="Cautions">${cautions.map((text) => html`<p>${text}</p>`)}</section>
@@ -58,7 +58,7 @@ function contents(sections: readonly ReportSection[]): Markup {
 
 function sectionMarkup({ name, title, sentences, tables, pictures = [] }: ReportSection): Markup {
   const isBeside = pictures.length > 0 && tables.length === 1;
-  return html`<section id="${name}"${isBeside ? new Markup(' class="beside"') : ''}>
+  return html`<section id="${name}" class="${isBeside ? 'beside' : 'stacked'}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
 ${tables.map((table) => tableMarkup(table, title))}
@@ -89,7 +89,7 @@ function columnMarkup({ title, kind }: ReportColumn): Markup {
 
 function rowMarkup({ cells, isTotal }: ReportRow, areShort: readonly boolean[]): Markup {
   const marked = cells.map((cell, index) => cellMarkup(cell, areShort[index]!));
-  return html`<tr${isTotal === true ? new Markup(' class="total"') : ''}>${marked}</tr>\n`;
+  return html`<tr class="${isTotal === true ? 'total' : 'row'}">${marked}</tr>\n`;
 }
 
 function cellMarkup({ text, kind, state, inherited, toFill }: ReportCell, isShort: boolean): Markup {
