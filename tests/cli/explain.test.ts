@@ -86,7 +86,7 @@ describe('every figure of the demo', () => {
 
   test('the load table has an example of each, with its source', async () => {
     const { out } = await run('--format', 'html');
-    const section = /<section id="explanations">(.*?)<\/section>/s.exec(out)![1]!;
+    const section = /<section id="explanations"[^>]*>(.*?)<\/section>/s.exec(out)![1]!;
     for (const sheet of SHEET_NAMES) {
       for (const { title, key } of computedColumns(sheet)) {
         const known = schedule.rows(sheet).some(({ id }) => schedule.value(sheet, id, key) !== null);
