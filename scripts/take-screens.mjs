@@ -1,5 +1,5 @@
 // Takes the pictures of the README from the built demo: `npm run build && node scripts/take-screens.mjs`.
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright';
 import { preview } from 'vite';
@@ -35,6 +35,18 @@ const screens = [
     name: 'run-picture', height: 900, act: async (page) => {
       await select(page, 'runs', 11, 'length');
       await page.getByRole('button', { name: 'Picture', exact: true }).click();
+    },
+  },
+  {
+    name: 'takeoff', act: async (page) => {
+      await page.getByRole('button', { name: 'Takeoff' }).click();
+      await page.locator('textarea').first().fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'library-refit.csv'), 'utf8'));
+      await page.getByRole('button', { name: 'Read what is typed' }).click();
+    },
+  },
+  {
+    name: 'sizing', act: async (page) => {
+      await page.getByRole('button', { name: 'Sizing' }).click();
     },
   },
   {
