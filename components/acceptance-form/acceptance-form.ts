@@ -1,14 +1,7 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { controls, remember, remembered } from '../look/index.ts';
-
-/** Today by the clock of the person, YYYY-MM-DD. */
-function today(): string {
-  const now = new Date();
-  const two = (number: number) => String(number).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+import { controls, remember, remembered, today } from '../look/index.ts';
 
 /**
  * Asks who accepts a finding, why and when, and accepts it as one action.

@@ -16,12 +16,17 @@ export function fileName(schedule: LoadSchedule, sheet?: SheetName): string {
 
 /** Hands a text to the person as a file. */
 export function saveFile({ name, text }: NamedText, type: string): void {
-  const address = URL.createObjectURL(new Blob([text], { type }));
+  saveBlob(name, new Blob([text], { type }));
+}
+
+/** Hands what a blob holds to the person as a file. */
+export function saveBlob(name: string, blob: Blob): void {
+  const address = URL.createObjectURL(blob);
   const link = document.createElement('a');
   link.href = address;
   link.download = name;
   link.click();
-  // The download has taken hold of the text by the next task.
+  // The download has taken hold of it by the next task.
   setTimeout(() => { URL.revokeObjectURL(address); }, 0);
 }
 

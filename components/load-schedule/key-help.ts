@@ -4,7 +4,7 @@ import { COMMANDS } from '../schedule-toolbar/commands.ts';
 
 /** Keys of the element itself, beside those of the grid. */
 const OWN_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
-  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing'] as const).map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
+  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing', 'loadTable'] as const).map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
   { keys: 'Alt+Page Down, Alt+Page Up', does: 'Next sheet, previous sheet' },
   { keys: 'Ctrl+/', does: 'Shows these keys' },
 ];

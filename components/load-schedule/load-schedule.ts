@@ -113,12 +113,23 @@ export class LoadScheduleElement extends ScheduleElement {
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
           ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
-        ${this.#work.render({ schedule, revision, locale: this.locale, takeoffColumns: this.takeoffColumns })}
+        ${this.#work.render({ schedule, revision, readonly, locale: this.locale, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions()}</div>
       </div>
-      ${this.#drop.active ? html`<div class="drop">${this.#work.active === 'takeoff' ? 'Drop a takeoff (.csv, .tsv)' : 'Drop a schedule (.json) or one sheet (.csv)'}</div>` : nothing}
+      ${this.#drop.active ? html`<div class="drop">${this.#dropWords}</div>` : nothing}
       <input type="file" hidden aria-label="File to open" @change=${this.#onFile}>
     </div>`;
+  }
+
+  get #dropWords(): string {
+    if (this.#work.active === 'takeoff') return 'Drop a takeoff (.xlsx, .csv, .tsv)';
+    if (this.#comparing) return 'Drop the older schedule (.json, .html, .xlsx)';
+    return 'Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)';
+  }
+
+  /** Whether what is dropped is an older schedule to compare with. */
+  get #comparing(): boolean {
+    return this.#work.active === 'loadTable' && this.renderRoot.querySelector('elv-load-table')?.view === 'changes';
   }
 
   get #shownMessage(): Message | undefined {
@@ -142,6 +153,10 @@ export class LoadScheduleElement extends ScheduleElement {
   async #openDropped(files: readonly File[]): Promise<void> {
     if (this.#work.active === 'takeoff') {
       await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
+      return;
+    }
+    if (this.#comparing) {
+      await this.renderRoot.querySelector('elv-load-table')!.compareWith(files[0]!);
       return;
     }
     for (const file of files) if ((await this.files.open(file, true)).length > 0) return;
@@ -175,7 +190,7 @@ export class LoadScheduleElement extends ScheduleElement {
   #chooseFile(csvFor: SheetName | undefined): void {
     this.#csvFor = csvFor;
     const field = this.renderRoot.querySelector<HTMLInputElement>('input[type=file]')!;
-    field.accept = csvFor === undefined ? '.json,.csv,.tsv,.txt' : '.csv,.tsv,.txt';
+    field.accept = csvFor === undefined ? '.json,.html,.htm,.xlsx,.csv,.tsv,.txt' : '.csv,.tsv,.txt';
     field.value = '';
     field.click();
   }

@@ -14,7 +14,8 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
   }
   if (!event.ctrlKey && !event.metaKey && !event.altKey) {
     if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
-    return event.key === 'F8' && !event.shiftKey ? 'takeoff' : undefined;
+    if (event.key === 'F8') return event.shiftKey ? 'loadTable' : 'takeoff';
+    return undefined;
   }
   if (!event.ctrlKey && !event.metaKey || event.altKey) return undefined;
   const action = WITH_CONTROL[event.key.toLowerCase()];

@@ -1,4 +1,6 @@
-import { railVoltages, readCsv, readSchedule, type Problem } from '../../src/exchange/index.ts';
+import {
+  decodeText, embeddedInWorkbook, isHtml, isWorkbook, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
+} from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { ElvProblem } from './events.ts';
@@ -17,6 +19,13 @@ export type FileReading =
     readonly both?: { readonly content: Content; readonly label: string };
   }
   | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
+
+/** Takes the text out of a file: that of the file itself, or the schedule that a load table in a workbook carries. */
+export async function readText(file: File): Promise<(NamedText & { readonly ok: true }) | Unreadable> {
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const read = isWorkbook(bytes) ? await embeddedInWorkbook(bytes) : decodeText(bytes);
+  return read.ok ? { ok: true, name: file.name, text: read.text } : read;
+}
 
 /** Reads a schedule, which replaces everything. */
 export function readScheduleFile({ name, text }: NamedText): FileReading {
@@ -44,7 +53,7 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
 
 /** Whether a file holds a whole schedule rather than one sheet, by its name or else by how it begins. */
 export function isScheduleFile({ name, text }: NamedText): boolean {
-  return /\.json$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && /^\uFEFF?\s*\{/.test(text));
+  return /\.(json|html?|xlsx)$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && (/^\uFEFF?\s*\{/.test(text) || isHtml(text)));
 }
 
 /** Whoever has a takeoff may not know yet that it is read in a place of its own. */

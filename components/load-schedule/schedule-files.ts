@@ -1,11 +1,11 @@
 import type { ReactiveControllerHost } from 'lit';
-import { decodeText, readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
-import { isScheduleFile, readScheduleFile, readSheetFile, type FileReading } from './read-file.ts';
+import { isScheduleFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 
@@ -40,10 +40,8 @@ export class ScheduleFiles {
   /** Opens a schedule, or reads a CSV file into its sheet. @returns what is wrong with it. */
   async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
     const { name } = file;
-    const decoded = file instanceof File ? decodeText(new Uint8Array(await file.arrayBuffer()))
-      : { ok: true as const, text: file.text };
-    if (!decoded.ok) return this.#refuse(name, decoded.problems, byPerson, decoded.total);
-    const named = { name, text: decoded.text };
+    const named = file instanceof File ? await readText(file) : { ok: true as const, ...file };
+    if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const reading = sheet === undefined && isScheduleFile(named) ? readScheduleFile(named)
       : readSheetFile(named, this.#holder.schedule, sheet);
     return this.take(name, reading, byPerson);

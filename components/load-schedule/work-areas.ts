@@ -8,12 +8,14 @@ const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
+  loadTable: () => import('../load-table/load-table.define.ts'),
 };
 
 /** What the areas are given. */
 export interface WorkContext {
   readonly schedule: LoadSchedule;
   readonly revision: number;
+  readonly readonly: boolean;
   readonly locale: string;
   readonly takeoffColumns: RememberedColumns;
 }
@@ -51,7 +53,7 @@ export class WorkAreas {
     this.#host.requestUpdate();
   }
 
-  render({ schedule, revision, locale, takeoffColumns }: WorkContext): TemplateResult {
+  render({ schedule, revision, readonly, locale, takeoffColumns }: WorkContext): TemplateResult {
     const shown = (name: WorkCommand) => name === this.active;
     return html`
       ${this.#opened.has('takeoff') ? html`<elv-takeoff-reader class="work" ?hidden=${!shown('takeoff')} .active=${shown('takeoff')}
@@ -59,6 +61,8 @@ export class WorkAreas {
       ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}
         .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-share-out>` : nothing}
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
-        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-sizing-table>` : nothing}`;
+        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-sizing-table>` : nothing}
+      ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
+        .schedule=${schedule} .revision=${revision} .locale=${locale} ?readonly=${readonly}></elv-load-table>` : nothing}`;
   }
 }

@@ -6,3 +6,4 @@ export * from './loading-bar.ts';
 export * from './remembered.ts';
 export * from './status-mark.ts';
 export * from './tokens.styles.ts';
+export { today } from './today.ts';

@@ -16,13 +16,14 @@ export interface Command {
 export const COMMANDS = {
   undo: { title: 'Undo', help: 'Takes the last action back, on whichever sheet it was', icon: 'undo', keys: 'Ctrl+Z', changes: true },
   redo: { title: 'Redo', help: 'Does again what was taken back', icon: 'redo', keys: 'Ctrl+Y', changes: true },
-  open: { title: 'Open', help: 'Opens a schedule (.json), or reads one sheet (.csv)', icon: 'open', keys: 'Ctrl+O', changes: true },
+  open: { title: 'Open', help: 'Opens a schedule (.json, or a load table saved as .html or .xlsx), or reads one sheet (.csv)', icon: 'open', keys: 'Ctrl+O', changes: true },
   save: { title: 'Save', help: 'Saves the whole schedule as a file', icon: 'save', keys: 'Ctrl+S', changes: false },
   csvIn: { title: 'CSV in', help: 'Replaces the rows of this sheet by those of a CSV file', icon: 'csvIn', keys: 'Ctrl+I', changes: true },
   csvOut: { title: 'CSV out', help: 'Saves this sheet as a CSV file', icon: 'csvOut', keys: 'Ctrl+E', changes: false },
   takeoff: { title: 'Takeoff', help: 'Reads a list of counts measured off drawings', icon: 'takeoff', keys: 'F8', changes: true },
   shareOut: { title: 'Share out', help: 'Shares the devices out over bus branches or supplies', icon: 'shareOut', keys: 'F9', changes: true },
   sizing: { title: 'Sizing', help: 'Counts the supplies, branches and relay modules that the job needs', icon: 'sizing', keys: 'Shift+F9', changes: false },
+  loadTable: { title: 'Load table', help: 'Shows what is handed over, prints and saves it; revisions, and changes since an older schedule', icon: 'loadTable', keys: 'Shift+F8', changes: false },
   insertAbove: { title: 'Insert above', help: 'Inserts a row above the selected one', icon: 'insertAbove', keys: 'Alt+Shift+Enter', changes: true },
   insertBelow: { title: 'Insert below', help: 'Inserts a row below the selected one', icon: 'insertBelow', keys: 'Alt+Enter', changes: true },
   removeRows: { title: 'Delete rows', help: 'Deletes the selected rows', icon: 'removeRows', keys: 'Alt+Delete', changes: true },
@@ -42,7 +43,7 @@ export function isRowCommand(name: CommandName): name is RowCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing'] as const;
+export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

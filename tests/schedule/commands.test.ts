@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  insertRows, moveRows, pasteCells, removeRows, renameTag, ScheduleDocument, setCells, toContent, toSnapshot,
+  insertRows, moveRows, pasteCells, removeRows, renameTag, ScheduleDocument, setCells, setRevisions, toContent, toSnapshot,
   type Cells, type Change, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 
@@ -145,4 +145,13 @@ describe('renaming a tag', () => {
   });
 
   test('to the same is no change', () => expect(renameTag(documentOf(content), 'supplies', 0, 'L1')).toEqual([]));
+});
+
+test('revisions are set with their texts trimmed, undone, and left alone where nothing is different', () => {
+  const document = documentOf({});
+  const revision = { revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' };
+  tried(document, setRevisions(document, [{ ...revision, text: ' First issue ' }]));
+  expect(document.revisions).toEqual([revision]);
+  expect(setRevisions(document, [{ ...revision, name: 'N. N. ' }])).toEqual([]);
+  expect(setRevisions(document, [])).toEqual([{ op: 'revisions', revisions: [] }]);
 });

@@ -5,3 +5,4 @@ export * from './paste-cells.ts';
 export * from './remove-rows.ts';
 export * from './rename-tag.ts';
 export * from './set-cells.ts';
+export * from './set-revisions.ts';

@@ -1,0 +1,19 @@
+import { css } from 'lit';
+
+export const styles = css`
+  .body { display: flex; flex-direction: column; }
+  .body > * { flex: none; }
+  .body > iframe { flex: 1; inline-size: 100%; min-block-size: 12rem; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: #fff; color-scheme: light; }
+  .scroll { max-inline-size: 100%; overflow-x: auto; }
+  .revisions { max-inline-size: 76rem; }
+  .revisions td { padding: 3px 6px 3px 0; vertical-align: middle; }
+  .revisions input { inline-size: 100%; min-inline-size: 4.5rem; }
+  .revisions .revision { inline-size: 8%; }
+  .revisions .date { inline-size: 16%; }
+  .revisions .date input { min-inline-size: 7.5rem; }
+  .revisions .name { inline-size: 20%; }
+  .files { display: flex; flex-wrap: wrap; align-items: center; gap: 6px 12px; margin-block: 6px; }
+  .problems { color: var(--elv-over); }
+  .save { display: inline-flex; flex-wrap: wrap; gap: 4px; margin-inline-start: auto; }
+  .area > footer .save + .primary { margin-inline-start: 0; }
+`;

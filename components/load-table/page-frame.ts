@@ -1,0 +1,24 @@
+import { html, render } from 'lit';
+import { unsafeHTML } from 'lit/directives/unsafe-html.js';
+
+/**
+ * Shows a load table in a frame without an address, as a browser shows the saved file. Its styles are put in as a sheet that a page's
+ * policy allows, and its elements by the same way as all others of the element.
+ * @param page the load table in HTML, every text in it escaped.
+ */
+export function showPage(frame: HTMLIFrameElement, page: string): void {
+  const [document, window] = [frame.contentDocument!, frame.contentWindow as Window & typeof globalThis];
+  const sheet = new window.CSSStyleSheet();
+  sheet.replaceSync(between(page, '<style>', '</style>'));
+  document.adoptedStyleSheets = [sheet];
+  document.documentElement.lang = 'en';
+  document.title = frame.title;
+  render(html`${unsafeHTML(between(page, '<body>', '</body>'))}`, document.body);
+  // A link within the page would otherwise be one to the page around the frame.
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]')) link.href = `about:blank${link.hash}`;
+}
+
+function between(text: string, opening: string, closing: string): string {
+  const start = text.indexOf(opening) + opening.length;
+  return text.slice(start, text.indexOf(closing, start));
+}

@@ -1,0 +1,6 @@
+/** Today by the clock of the person, YYYY-MM-DD. */
+export function today(): string {
+  const now = new Date();
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,194 @@
+import axe from 'axe-core';
+import { afterEach, expect, test, vi } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import demo from '../../data/demo.schedule.json?raw';
+import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import type { Content } from '../../src/schedule/index.ts';
+import { drop, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { openWork, press } from './work-support.ts';
+
+afterEach(() => {
+  removeElements();
+  vi.restoreAllMocks();
+});
+
+function demoContent(): Content {
+  const read = readSchedule(demo);
+  if (!read.ok) throw new Error(read.problems[0]!.message);
+  return read.content;
+}
+
+async function open(content: Content, attributes?: Readonly<Record<string, string>>): Promise<LoadScheduleElement> {
+  const element = await mountElement({ content, attributes });
+  await openWork(element, 'loadTable');
+  return element;
+}
+
+const frameOf = (element: Element) => part(element, 'elv-load-table iframe') as HTMLIFrameElement;
+
+/** Files that are handed to the person from now on. */
+function savedFiles(): File[] {
+  const files: File[] = [];
+  let last: Blob | undefined;
+  const make = URL.createObjectURL.bind(URL);
+  vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => make(last = blob as Blob));
+  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function click(this: HTMLAnchorElement) {
+    files.push(new File([last!], this.download));
+  });
+  return files;
+}
+
+test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again without loss', async (form) => {
+  const content = { ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] };
+  const element = await open(content);
+  const files = savedFiles();
+  await press(element, `[data-do=${form}]`);
+  await expect.poll(() => files.length, { timeout: 10_000 }).toBe(1);
+  expect(files[0]!.name).toBe(`KP-1-load-table.${form}`);
+  const other = await mountElement();
+  expect(await other.openFile(files[0]!)).toEqual([]);
+  expect(other.value).toBe(writeSchedule(content));
+  expect(other.schedule.undoLabel).toBe(`KP-1-load-table.${form} opened`);
+});
+
+test('the whole is saved as CSV', async () => {
+  const element = await open(sample());
+  const files = savedFiles();
+  await press(element, '[data-do=csv]');
+  expect(files.map(({ name }) => name)).toEqual(['KP-1-load-table.csv']);
+  expect(await files[0]!.text()).toMatch(/^\ufeff?Load table,Boat house – KP-1\r\n/);
+});
+
+test('a workbook that holds no schedule is refused with a sentence, and nothing changes', async () => {
+  const element = await mountElement({ content: sample() });
+  const before = element.value;
+  expect(await element.openFile(new File([new Uint8Array([0x50, 0x4b, 3, 4, 0, 0])], 'list.xlsx'))).toEqual([
+    expect.objectContaining({ message: expect.stringMatching(/workbook/) as string })]);
+  expect(element.value).toBe(before);
+});
+
+test('what is printed is the load table with every device, on the paper that was chosen, also from another view', async () => {
+  const element = await open(demoContent());
+  await press(element, '[data-view=revisions]');
+  await userEvent.selectOptions(part(element, '[data-do=paper]')!, 'A3-portrait');
+  const printed: { text: string; styles: string }[] = [];
+  // The frame does not exist yet: every new one is given a print that looks at what it would print.
+  const real = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
+  vi.spyOn(HTMLIFrameElement.prototype, 'contentWindow', 'get').mockImplementation(function contentWindow(this: HTMLIFrameElement) {
+    const window = real.get!.call(this) as Window;
+    window.print = () => {
+      const [sheet] = window.document.adoptedStyleSheets;
+      printed.push({ text: window.document.body.innerText, styles: [...sheet!.cssRules].map(({ cssText }) => cssText).join('\n') });
+    };
+    return window;
+  });
+  await press(element, '[data-do=print]');
+  await expect.poll(() => printed.length).toBe(1);
+  const words = new Set(printed[0]!.text.split(/\s+/));
+  const refs = element.schedule.rows('devices').map(({ cells }) => cells.ref as string);
+  expect(refs.length).toBeGreaterThan(140);
+  expect(refs.filter((ref) => !words.has(ref))).toEqual([]);
+  expect(printed[0]!.styles).toMatch(/@page\s*\{[^@]*size: (?:A3 portrait|portrait A3|A3)/i);
+});
+
+test('the preview follows the schedule, and its links stay in it', async () => {
+  const element = await open(sample());
+  await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Boat house');
+  element.schedule.act('Project changed', [{ op: 'details', details: { project: 'Lock house' } }]);
+  await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Lock house');
+  const { contentDocument } = frameOf(element);
+  const [link] = contentDocument!.links as HTMLCollectionOf<HTMLAnchorElement>;
+  link!.click();
+  await expect.poll(() => contentDocument!.location.hash).toBe(link!.hash);
+  expect(frameOf(element).contentDocument).toBe(contentDocument);
+});
+
+test('a revision is written in, and undone step by step', async () => {
+  const element = await open({ ...sample(), details: { revision: 'B', date: '2026-11-20', preparedBy: 'N. N.' } });
+  await press(element, '[data-view=revisions]');
+  await press(element, '[data-do=addRevision]');
+  const { document } = element.schedule;
+  expect(document.revisions).toEqual([{ revision: 'B', date: '2026-11-20', name: 'N. N.', text: '' }]);
+  await userEvent.fill(part(element, '.revisions [data-key=text]')!, 'Quay lights added');
+  await userEvent.tab();
+  expect(document.revisions[0]!.text).toBe('Quay lights added');
+  expect(element.undo()).toBe('Revision B: what is different changed');
+  await element.updateComplete;
+  await expect.poll(() => (part(element, '.revisions [data-key=text]') as HTMLInputElement).value).toBe('');
+  expect(element.undo()).toBe('Revision added');
+  expect(document.revisions).toEqual([]);
+});
+
+test('nothing can be written in a read-only element, which may be saved and printed', async () => {
+  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '', name: '', text: '' }] }, { readonly: '' });
+  await press(element, '[data-view=revisions]');
+  const fields = await vi.waitUntil(() => parts(element, '.revisions input') as HTMLInputElement[]);
+  expect(fields.map((field) => field.readOnly)).toEqual([true, true, true, true]);
+  expect((part(element, '[data-do=addRevision]') as HTMLButtonElement).disabled).toBe(true);
+  expect((part(element, '[data-do=html]') as HTMLButtonElement).disabled).toBe(false);
+});
+
+test('a dropped older schedule is compared with, and its changes are a part of the load table', async () => {
+  // By hand: L1 is asked for 1.16 A with six sensors of 0.1 A, for 1.06 A with five.
+  const older = sample();
+  const [lamp, sensor, ...others] = older.sheets.devices!;
+  const text = writeSchedule({ ...older, sheets: { ...older.sheets, devices: [lamp!, { ...sensor!, qty: 5 }, ...others] } });
+  const element = await open(sample());
+  const before = element.value;
+  await press(element, '[data-view=changes]');
+  drop(element, 'older.schedule.json', text);
+  await expect.poll(() => textOf(element, 'elv-load-table .body')).toContain('older.schedule.json');
+  const lines = parts(element, 'elv-load-table tbody tr').map((row) => [...row.querySelectorAll('td')].map((cell) => cell.textContent.trim()));
+  expect(lines).toContainEqual(['Devices', 'D2', 'changed', 'Qty 5 → 6']);
+  expect(lines).toContainEqual(['Supplies', 'L1', 'Demand', '1.06\u00a0A', '1.16\u00a0A']);
+  expect(element.value).toBe(before);
+  await press(element, '[data-view=preview]');
+  await expect.poll(() => frameOf(element).contentDocument!.getElementById('changes')?.innerText).toContain('Qty 5 → 6');
+  await press(element, '[data-view=changes]');
+  drop(element, 'notes.csv', 'a,b\r\n1,2\r\n');
+  await expect.poll(() => textOf(element, '.problems')).toContain('notes.csv cannot be compared with.');
+});
+
+test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s', async (view) => {
+  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] });
+  await press(element, `[data-view=${view}]`);
+  if (view === 'changes') {
+    drop(element, 'older.schedule.json', writeSchedule({ details: {}, sheets: {} }));
+    await expect.poll(() => parts(element, 'elv-load-table tbody tr').length).toBeGreaterThan(0);
+  }
+  const { violations } = await axe.run(element, { iframes: false, resultTypes: ['violations'] });
+  expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
+});
+
+test('a strict security policy of the page has nothing to report', async () => {
+  const reports: string[] = [];
+  const hear = (document: Document) => {
+    document.addEventListener('securitypolicyviolation', ({ violatedDirective, sample: text }) => { reports.push(`${violatedDirective} ${text}`); });
+  };
+  hear(document);
+  const policy = document.createElement('meta');
+  policy.httpEquiv = 'Content-Security-Policy';
+  policy.content = "style-src 'self'; img-src 'self'; font-src 'self'; frame-src 'none'; require-trusted-types-for 'script'";
+  document.head.append(policy);
+  const element = await open(sample());
+  hear(frameOf(element).contentDocument!);
+  element.schedule.act('Project changed', [{ op: 'details', details: { project: 'Lock house' } }]);
+  const { contentDocument } = frameOf(element);
+  await expect.poll(() => contentDocument!.body.innerText).toContain('Lock house');
+  expect(getComputedStyle(contentDocument!.querySelector('table')!).borderCollapse).toBe('collapse');
+  const files = savedFiles();
+  await press(element, '[data-do=html]');
+  await press(element, '[data-do=xlsx]');
+  await expect.poll(() => files.length).toBe(2);
+  await press(element, '[data-view=revisions]');
+  await press(element, '[data-do=addRevision]');
+  expect(reports).toEqual([]);
+
+  // The policy is in force: what breaks it is reported.
+  const style = document.createElement('style');
+  style.textContent = 'body { color: red }';
+  document.head.append(style);
+  await expect.poll(() => reports.length).toBe(1);
+  style.remove();
+});
