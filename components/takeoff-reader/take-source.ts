@@ -1,15 +1,26 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../src/exchange/index.ts';
 
+/** What kept a list from being read. */
+export interface RefusedList {
+  readonly name: string;
+  readonly problems: readonly Pick<Problem, 'message'>[];
+}
+
 export interface SourceOptions {
-  /** What kept the last list from being read. */
-  readonly refusal: { readonly name: string; readonly problems: readonly Pick<Problem, 'message'>[] } | undefined;
   readonly take: (name: string, text: string) => void;
   readonly open: (file: File) => void;
 }
 
+/** Says what was not read and why; nothing where nothing was refused. */
+export function refused(refusal: RefusedList | undefined): TemplateResult | typeof nothing {
+  if (refusal === undefined) return nothing;
+  return html`<div class="refused" role="alert"><b>${refusal.name} was not read. Nothing changed.</b>
+    <ul>${refusal.problems.map(({ message }) => html`<li>${message}</li>`)}</ul></div>`;
+}
+
 /** How a list gets in: pasted, typed, opened; dropping a file is heard by the whole element. */
-export function takeSource({ refusal, take, open }: SourceOptions): TemplateResult {
+export function takeSource({ take, open }: SourceOptions): TemplateResult {
   const onPaste = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     const field = event.currentTarget as HTMLTextAreaElement;
@@ -27,15 +38,12 @@ export function takeSource({ refusal, take, open }: SourceOptions): TemplateResu
     take('The typed list', (event.currentTarget as Element).closest('.source')!.querySelector('textarea')!.value);
   };
   return html`<div class="source">
-    ${refusal === undefined ? nothing : html`<div class="refused" role="alert"><b>${refusal.name} was not read. Nothing changed.</b>
-      <ul>${refusal.problems.map(({ message }) => html`<li>${message}</li>`)}</ul></div>`}
     <label for="list"><b>Paste the list here</b></label>
     <textarea id="list" spellcheck="false" placeholder="Item&#9;Description&#9;Room&#9;Qty" @paste=${onPaste}></textarea>
     <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>Read what is typed</button>
-      <label class="file bordered">Open a file<input type="file" class="unseen" accept=".csv,.tsv,.txt" @change=${onFile}></label>
+      <label class="file bordered">Open a file<input type="file" class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm" @change=${onFile}></label>
       <span class="quiet">or drop a file.</span></p>
-    <p class="quiet english">Cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in
-      English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.
-      Save a workbook (.xlsx) as CSV first, or copy its cells.</p>
+    <p class="quiet english">A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in
+      English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.</p>
   </div>`;
 }

@@ -7,7 +7,8 @@ export const styles = css`
   .ways { display: flex; flex-wrap: wrap; align-items: center; gap: 8px; }
   .source .file { display: inline-flex; align-items: center; min-block-size: 28px; margin: 0; padding: 0 0.6em; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); cursor: pointer; }
   .file:focus-within { outline: 2px solid var(--elv-accent); outline-offset: 1px; }
-  .refused { margin-block-end: 14px; color: var(--elv-over); }
+  .sheet { display: block; margin-block-start: 10px; }
+  .refused { margin-block-start: 16px; margin-block-end: 14px; color: var(--elv-over); }
   .names { margin-block-start: 12px; max-block-size: 17rem; padding: 2px 14px 8px; overflow-y: auto; scrollbar-width: thin; border: 1px solid var(--elv-line); border-radius: calc(var(--elv-radius) + 2px); background: var(--elv-surface); }
   .names table { inline-size: auto; }
   .names tr:last-child td { border: 0; }

@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
-import { decodeText, type Problem } from '../../src/exchange/index.ts';
+import type { Problem } from '../../src/exchange/index.ts';
 import {
   columnsToRemember, equationOf, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
-  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
+  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions, type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
@@ -14,14 +14,13 @@ import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
 import { lineTable, OUTCOMES, type LineFilter } from './line-table.ts';
 import { count, nameChoices } from './name-choices.ts';
-import { takeSource } from './take-source.ts';
+import { openList, openSheet, type OpenSheet } from './open-list.ts';
+import { sheetChoice } from './sheet-choice.ts';
+import { refused, takeSource, type RefusedList } from './take-source.ts';
 import { styles } from './takeoff-reader.styles.ts';
 
 /** How many lines are shown at first. */
 const FIRST_LINES = 200;
-/** How a workbook begins, which is a package of files. */
-const PACKAGE = 'PK';
-const WORKBOOK = { message: 'It is a workbook, not text. Save the sheet with the list as CSV, or copy its cells and paste them.' };
 const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 
 /** Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and takes the devices. */
@@ -29,19 +28,23 @@ export class TakeoffReader extends WorkArea {
   static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
   static override properties: PropertyDeclarations = {
     pageColumns: { attribute: false }, source: { state: true }, columns: { state: true }, decisions: { state: true },
-    filter: { state: true }, most: { state: true }, refusal: { state: true },
+    filter: { state: true }, most: { state: true }, refusal: { state: true }, from: { state: true },
   };
 
   /** What columns hold by what the page remembers. */
   declare pageColumns: RememberedColumns;
-  declare protected source: { readonly name: string; readonly text: string } | undefined;
+  declare protected source: { readonly name: string; readonly list: TakeoffSource } | undefined;
+  /** The workbook that was opened last, of which another sheet may be chosen. */
+  declare protected from: OpenSheet | undefined;
   declare protected columns: RememberedColumns;
   declare protected decisions: TakeoffDecisions;
   declare protected filter: LineFilter;
   declare protected most: number;
-  declare protected refusal: { readonly name: string; readonly problems: readonly Pick<Problem, 'message'>[] } | undefined;
+  declare protected refusal: RefusedList | undefined;
   protected readonly heading = 'Takeoff';
   #takeoff: Takeoff | undefined;
+  /** What is being read; what is read after it takes its place. */
+  #reading: object | undefined;
 
   constructor() {
     super();
@@ -51,23 +54,21 @@ export class TakeoffReader extends WorkArea {
 
   /** Reads a file. */
   async open(file: File): Promise<void> {
-    const { name } = file;
-    const bytes = new Uint8Array(await file.arrayBuffer());
-    const decoded = decodeText(bytes);
-    if (decoded.ok) this.take(name, decoded.text);
-    else this.refusal = { name, problems: String.fromCharCode(bytes[0]!, bytes[1]!) === PACKAGE ? [WORKBOOK] : decoded.problems };
+    await this.#takeWhenRead(file.name, openList(file));
   }
 
   /** Reads a list, with its columns as they were the last time. */
-  take(name: string, text: string): void {
-    const first = readTakeoff(text, { types: this.#types, columns: this.pageColumns });
+  take(name: string, list: TakeoffSource, from?: OpenSheet): void {
+    this.#reading = undefined;
+    const first = readTakeoff(list, { types: this.#types, columns: this.pageColumns });
     if (!first.ok) {
-      this.refusal = { name, problems: first.problems };
+      this.#refuse(name, first.problems, from);
       return;
     }
     this.#begin();
+    this.from = from;
     this.columns = { ...this.pageColumns, ...recallColumns(first.columns) };
-    this.source = { name, text };
+    this.source = { name, list };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -76,7 +77,7 @@ export class TakeoffReader extends WorkArea {
       this.#takeoff = undefined;
       return;
     }
-    const read = readTakeoff(this.source.text, { types: this.#types, columns: this.columns, decisions: this.decisions });
+    const read = readTakeoff(this.source.list, { types: this.#types, columns: this.columns, decisions: this.decisions });
     this.#takeoff = read.ok ? read : undefined;
     if (!read.ok) this.refusal = { name: this.source.name, problems: read.problems };
   }
@@ -88,11 +89,11 @@ export class TakeoffReader extends WorkArea {
   protected body(): TemplateResult {
     const takeoff = this.#takeoff;
     if (takeoff === undefined) {
-      return html`${takeSource({
-        refusal: this.refusal, take: (name, text) => { this.take(name, text); }, open: (file) => { void this.open(file); },
+      return html`${refused(this.refusal)}${this.#sheets()}${takeSource({
+        take: (name, text) => { this.take(name, text); }, open: (file) => { void this.open(file); },
       })}${this.#withoutTypes()}`;
     }
-    return html`${this.#withoutTypes()}
+    return html`${refused(this.refusal)}${this.#withoutTypes()}${this.#sheets()}
       ${takeoff.notes.map((note) => html`<p class="quiet english">${note}</p>`)}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames })}
       <div class="options">${this.#filters(takeoff)}</div>
@@ -119,6 +120,29 @@ export class TakeoffReader extends WorkArea {
       <button type="button" class="primary" data-do="take" ?disabled=${blocked || rows.length === 0} @click=${this.#carryOut}
         title=${blocked ? 'Decide on what is open first' : 'One action, which Undo takes back'}>
         ${undecided.length > 0 ? `${count(undecided.length, 'line')} to decide first` : `Take ${count(sums.taken, 'device')} in ${count(rows.length, 'row')}`}</button>`;
+  }
+
+  /** Takes a list from a file, unless another one was taken or put aside meanwhile. */
+  async #takeWhenRead(name: string, list: ReturnType<typeof openList>): Promise<void> {
+    this.#reading = list;
+    const { read, from } = await list;
+    if (this.#reading !== list) return;
+    if (read.ok) this.take(name, read.source, from);
+    else this.#refuse(name, read.problems, from);
+  }
+
+  #refuse(name: string, problems: readonly Pick<Problem, 'message'>[], from: OpenSheet | undefined): void {
+    // A sheet that cannot be read takes the place of the one before, so that the choice shows what is meant.
+    if (from !== undefined) this.#begin();
+    this.from = from ?? this.from;
+    this.refusal = { name, problems };
+  }
+
+  #sheets(): TemplateResult | typeof nothing {
+    const { from } = this;
+    if (from === undefined) return nothing;
+    const choose = (sheet: string) => { void this.#takeWhenRead(from.name, openSheet({ ...from, sheet })); };
+    return sheetChoice({ sheets: from.workbook.sheets, sheet: from.sheet, choose });
   }
 
   get #types(): Cells[] {
@@ -149,7 +173,7 @@ export class TakeoffReader extends WorkArea {
 
   /** Waits for a list. */
   readonly #begin = (): void => {
-    this.source = this.refusal = undefined;
+    this.source = this.refusal = this.from = this.#reading = undefined;
     this.columns = {};
     this.decisions = {};
     this.filter = 'all';

@@ -10,15 +10,23 @@ export interface TextFile {
 }
 
 /**
- * Reads a file of text, or the schedule that a load table in a workbook carries.
- * @throws Refusal when it is not there or holds neither.
+ * Reads the bytes of a file.
+ * @throws Refusal when it is not there.
  */
-export async function readText(name: string): Promise<TextFile> {
-  const bytes = await readFile(name).catch((error: unknown) => {
+export async function readBytes(name: string): Promise<Uint8Array> {
+  return readFile(name).catch((error: unknown) => {
     const { code, message } = error as NodeJS.ErrnoException;
     const reason = code === 'ENOENT' ? 'there is no such file' : message;
     throw new Refusal([`${name}: ${reason}. Check the name and the folder.`]);
   });
+}
+
+/**
+ * Reads a file of text, or the schedule that a load table in a workbook carries.
+ * @throws Refusal when it is not there or holds neither.
+ */
+export async function readText(name: string): Promise<TextFile> {
+  const bytes = await readBytes(name);
   const decoded = isWorkbook(bytes) ? await embeddedInWorkbook(bytes) : decodeText(bytes);
   if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
   return { name, text: decoded.text };

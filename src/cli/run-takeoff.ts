@@ -4,11 +4,12 @@ import {
   type NameDecision, type Takeoff, type TakeoffOptions,
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
-import { problemLines, readText, writeText, type TextFile } from './files.ts';
+import { problemLines, writeText } from './files.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
 import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
+import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
 
 /** How many lines that need a decision are named. */
 const MOST_NAMED = 20;
@@ -28,7 +29,9 @@ export async function runTakeoff(words: readonly string[], { out, warn }: Stream
     const types = content.sheets.types ?? [];
     for (const note of notes) warn(note);
     if (types.length === 0) warn(`${options.types}: It has no types, so that every name becomes a new one.`);
-    const takeoff = readDecided(await readText(options.file), types, options);
+    const file = await readTakeoffFile(options.file, options.sheetName);
+    for (const note of file.notes) warn(`${options.file}: ${note}`);
+    const takeoff = readDecided(file, types, options);
     if (options.output !== undefined) await writeText(scheduleOf(takeoff, types, options.types), options.output, out);
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff), `${equationOf(takeoff.sums)}.`];
     for (const remark of remarks) warn(`${options.file}: ${remark}`);
@@ -38,7 +41,7 @@ export async function runTakeoff(words: readonly string[], { out, warn }: Stream
 }
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
-function readDecided(file: TextFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand): Takeoff {
+function readDecided(file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand): Takeoff {
   const first = readOnce(file, { types, columns });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
@@ -53,8 +56,8 @@ function readDecided(file: TextFile, types: readonly Cells[], { columns, meaning
   return readOnce(file, { types, columns, decisions: { names } });
 }
 
-function readOnce({ name, text }: TextFile, options: TakeoffOptions): Takeoff {
-  const takeoff = readTakeoff(text, options);
+function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
+  const takeoff = readTakeoff(source, options);
   if (!takeoff.ok) throw new Refusal(problemLines(name, takeoff));
   const missing = missingColumns(takeoff.columns);
   if (missing.length === 0) return takeoff;

@@ -6,6 +6,8 @@ import { Refusal } from './refusal.ts';
 /** What the words behind the command ask for. */
 export interface TakeoffCommand {
   readonly file: string;
+  /** Which sheet of a workbook holds the list; by default the first. */
+  readonly sheetName: string | undefined;
   readonly types: string;
   readonly output: string | undefined;
   readonly columns: RememberedColumns;
@@ -15,9 +17,10 @@ export interface TakeoffCommand {
 
 export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
 
-  npm run -s takeoff -- FILE [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  npm run -s takeoff -- FILE [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
 
-FILE              the takeoff, as text: fields parted by comma, semicolon or tab, UTF-8
+FILE              the takeoff: a workbook (.xlsx), or text with fields parted by comma, semicolon or tab, UTF-8
+--sheet-name NAME the sheet of the workbook that holds the list; by default the first that is shown
 --types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
                   looked up among; by default the types that come with this software
 --output FILE     write a schedule with these types, the new ones, and the devices that were taken
@@ -48,6 +51,7 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
   if (second !== undefined) throw new Refusal([`${second}: is a second takeoff. Read one at a time.`]);
   return {
     file,
+    sheetName: values['sheet-name'],
     types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
     output: values.output,
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
@@ -61,6 +65,7 @@ function parsed(words: readonly string[]) {
       args: [...words],
       allowPositionals: true,
       options: {
+        'sheet-name': { type: 'string' },
         types: { type: 'string' },
         output: { type: 'string' },
         as: { type: 'string', multiple: true },

@@ -8,6 +8,8 @@ export const PROBLEM_CODES = [
   // CSV
   'csv-syntax', 'csv-empty', 'sheet-unrecognised', 'sheet-ambiguous', 'column-duplicate', 'unit-unknown',
   'too-many-fields',
+  // workbook
+  'not-a-workbook', 'sheet-missing', 'sheet-too-large',
 ] as const;
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number];

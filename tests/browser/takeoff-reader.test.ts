@@ -123,14 +123,6 @@ test('what cannot be read is said, and nothing changes', async () => {
   expect(element.value).toBe(before);
 });
 
-test('a workbook is refused with what to do instead', async () => {
-  const element = await mountElement({ content: sample() });
-  await openWork(element, 'takeoff');
-  const bytes = new Uint8Array([0x50, 0x4b, 3, 4, 0xff, 0xd8, 0x80]);
-  await userEvent.upload(part(element, '.file input')!, new File([bytes], 'count.xlsx'));
-  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/^count\.xlsx was not read.*Save the sheet with the list as CSV/);
-});
-
 test('a read-only element offers no takeoff and no sharing, but sizing', async () => {
   const element = await mountElement({ content: sample(), attributes: { readonly: '' } });
   const disabled = (name: string) => part(element, `[data-command=${name}]`)!.matches(':disabled');

@@ -1,0 +1,37 @@
+import { zipSync } from 'fflate';
+import { readSheet } from 'read-excel-file/universal';
+import { unreadable, type Unreadable } from '../problem.ts';
+import { lastRow, usedRange } from './used-range.ts';
+
+/** Rows of cells from the first row of a sheet on, empty ones included. */
+export interface SheetRows {
+  readonly ok: true;
+  readonly rows: readonly (readonly unknown[])[];
+}
+
+/** How many cells the table of a sheet may have, from its first cell to its last, and how many rows. */
+const [MOST_CELLS, MOST_ROWS] = [2_000_000, 1_048_576];
+
+/**
+ * Reads the cells of a sheet: texts, numbers, yes or no, dates; `null` where there is none, where a formula has no result, and
+ * in all but the first cell of merged ones.
+ * @param parts the parts of the workbook that matter to this sheet, by path.
+ * @param path which of the parts is the sheet.
+ * @param place place of the sheet among all, from 1.
+ */
+export async function readRows(parts: Readonly<Record<string, Uint8Array>>, path: string, place: number): Promise<SheetRows | Unreadable> {
+  const xml = new TextDecoder().decode(parts[path]);
+  const { rows, columns } = usedRange(xml);
+  if (rows * columns > MOST_CELLS || lastRow(xml) > MOST_ROWS) {
+    return unreadable('sheet-too-large', '', `The sheet reaches over ${Math.max(rows, lastRow(xml))} rows and ${columns} columns; at most `
+      + `${MOST_CELLS / 1e6} million cells are read. Delete what stands far from the list, or copy the list and paste it.`);
+  }
+  try {
+    // Not packed, its parts are read without workers from texts, which a strict Content-Security-Policy forbids.
+    const { buffer } = zipSync({ ...parts }, { level: 0 });
+    return { ok: true, rows: await readSheet(buffer, place) };
+  } catch (error) {
+    return unreadable('not-a-workbook', '', `The sheet cannot be read (${(error as Error).message}). `
+      + 'Save the workbook anew as .xlsx, or copy the list and paste it.');
+  }
+}

@@ -1,0 +1,99 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { makeWorkbook, type MadeSheet } from '../support/make-workbook.ts';
+import { mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { openWork, paste, press } from './work-support.ts';
+
+beforeEach(() => { localStorage.clear(); });
+afterEach(removeElements);
+
+const SLIP: MadeSheet = { rows: [
+  ['Boat house, takeoff'], ['Counted on', new Date(Date.UTC(2026, 10, 25))], ['Device', 'Room', 'How many'], ['Lamp', 'Slip', 4], ['Sensor', 'Slip', '2 no.'],
+], merged: ['A1:C1'] };
+const JETTY: MadeSheet = { rows: [['Device', 'Room', 'How many'], ['Lamp', 'Jetty', 3]] };
+const outcomes = (element: Element) => parts(element, '.lines tbody tr').map((row) => row.dataset.outcome);
+const sum = (element: Element) => textOf(element, 'elv-takeoff-reader .sum');
+const chosen = (element: Element) => (part(element, '[data-choose=sheet]') as HTMLSelectElement | null)?.value;
+
+async function upload(element: LoadScheduleElement, name: string, bytes: Uint8Array<ArrayBuffer>): Promise<void> {
+  await userEvent.upload(part(element, '.file input')!, new File([bytes], name));
+}
+
+test('the first sheet of a workbook is read, another one is chosen, and its devices are taken', async () => {
+  const element = await mountElement({ content: sample() });
+  const before = element.value;
+  await openWork(element, 'takeoff');
+  await upload(element, 'boat-house.xlsx', makeWorkbook({ Jetty: JETTY, Cover: {}, Slip: SLIP }));
+  await expect.poll(() => sum(element), { timeout: 10_000 }).toBe('Read 3 = taken 3 + left out 0 + undecided 0');
+  expect(textOf(element, 'elv-takeoff-reader .about')).toBe('boat-house.xlsx');
+  expect([chosen(element), parts(element, '[data-choose=sheet] option').map((each) => each.textContent)]).toEqual(['Jetty', ['Jetty', 'Cover', 'Slip']]);
+
+  // A sheet without a list says so and leaves the others to be chosen.
+  await userEvent.selectOptions(part(element, '[data-choose=sheet]')!, 'Cover');
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/^boat-house\.xlsx was not read\. Nothing changed\. The takeoff is empty/);
+  expect(chosen(element)).toBe('Cover');
+
+  await userEvent.selectOptions(part(element, '[data-choose=sheet]')!, 'Slip');
+  // 4 lamps and 2 sensors; the title and the day are lines of their own.
+  await expect.poll(() => sum(element)).toBe('Read 6 = taken 6 + left out 0 + undecided 0');
+  expect(outcomes(element)).toEqual(['left-out', 'left-out', 'left-out', 'taken', 'taken']);
+  expect(part(element, 'elv-takeoff-reader .refused')).toBeNull();
+  expect(element.value).toBe(before);
+  await press(element, '[data-do=take]');
+  await expect.poll(() => said(element)).toContain('Takeoff of 6 devices in 2 rows');
+  expect(element.schedule.rows('devices').slice(3).map(({ cells }) => [cells.type, cells.area, cells.qty])).toEqual([['Lamp', 'Slip', 4], ['Sensor', 'Slip', 2]]);
+  await userEvent.click(part(element, '[data-offer=undo]')!);
+  expect(element.value).toBe(before);
+});
+
+test('what cannot be read is said in words, and neither the schedule nor a list that is open changes', async () => {
+  const element = await mountElement({ content: sample() });
+  const before = element.value;
+  await openWork(element, 'takeoff');
+  const good = makeWorkbook({ Jetty: JETTY });
+  const bomb = makeWorkbook({ Jetty: {} }, { 'xl/worksheets/sheet1.xml': new Uint8Array(80 * 1024 * 1024).fill(32) });
+  for (const [name, bytes, words] of [
+    ['cut.xlsx', good.slice(0, good.length / 2), /^cut\.xlsx was not read\. Nothing changed\. The workbook is damaged/],
+    ['old.xls', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]), /^old\.xls was not read.*older format/],
+    ['bomb.xlsx', bomb, /^bomb\.xlsx was not read.*becomes larger than 64 MB when it is unpacked/],
+    ['large.xlsx', new Uint8Array(20 * 1024 * 1024 + 1), /^large\.xlsx was not read.*at most 20 MB is read/],
+  ] as const) {
+    await upload(element, name, bytes);
+    await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused'), { timeout: 10_000 }).toMatch(words);
+  }
+  paste(element, 'Device\tRoom\tHow many\nLamp\tJetty\t3\n');
+  await expect.poll(() => sum(element)).toContain('Read 3');
+  expect(part(element, 'elv-takeoff-reader .refused')).toBeNull();
+  dropBytes(element, 'cut.xlsx', good.slice(0, good.length / 2));
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toContain('The workbook is damaged');
+  expect(sum(element)).toContain('Read 3');
+  expect(element.value).toBe(before);
+});
+
+test('a large workbook is dropped where the page forbids workers and scripts made of text', async () => {
+  const reports: string[] = [];
+  document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => { reports.push(violatedDirective); });
+  // A policy that is added binds what the page does from now on.
+  const policy = document.createElement('meta');
+  policy.httpEquiv = 'Content-Security-Policy';
+  policy.content = "worker-src 'none'; require-trusted-types-for 'script'";
+  document.head.append(policy);
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  // From half a megabyte on, unpacking is commonly left to workers.
+  const rows = Array.from({ length: 40_000 }, (_, row) => ['Lamp', `Jetty ${row} ${(row * 7919) % 40_009}`, 1]);
+  const bytes = makeWorkbook({ Jetty: { rows: [['Device', 'Room', 'How many'], ...rows] } });
+  expect(bytes.length).toBeGreaterThan(512 * 1024);
+  dropBytes(element, 'jetty.xlsx', bytes);
+  await expect.poll(() => sum(element), { timeout: 25_000 }).toBe('Read 40000 = taken 40000 + left out 0 + undecided 0');
+  expect(reports).toEqual([]);
+});
+
+function dropBytes(element: Element, name: string, bytes: Uint8Array<ArrayBuffer>): void {
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(new File([bytes], name));
+  for (const type of ['dragenter', 'dragover', 'drop']) {
+    element.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true, composed: true }));
+  }
+}
