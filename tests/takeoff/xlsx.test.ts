@@ -103,6 +103,21 @@ describe('a takeoff in a workbook', () => {
     expect(takeoff.rows).toMatchObject([{ type: 'Lamp', area: 'Jetty', qty: 1234 }, { type: 'Sensor', area: 'Jetty', qty: 12 }]);
   });
 
+  it('has the text of cells that are merged downwards in each of their rows, but a number once', async () => {
+    const rows = await rowsOf(makeWorkbook({ Count: { merged: ['B2:B4', 'C2:C3', 'A5:C5', 'B5:B99999'], ...sheet([
+      ['Device', 'Room', 'Qty'],
+      ['Lamp', 'Jetty', 3],
+      ['Sensor', null, null],
+      ['Lamp', null, 2],
+      ['Slip, not counted yet'],
+      ['Sensor', null, 1],
+    ]) } }));
+    expect(rows.map((cells) => cells.slice(1))).toEqual([['Room', 'Qty'], ['Jetty', 3], ['Jetty', null], ['Jetty', 2], [null, null], [null, 1]]);
+    const takeoff = read(rows, { types: [{ type: 'Lamp', draw: 350 }, { type: 'Sensor', draw: 100 }] });
+    // 3 + 2 lamps of one room are one row.
+    expect(takeoff.rows).toMatchObject([{ type: 'Lamp', area: 'Jetty', qty: 5 }, { type: 'Sensor', qty: 1 }]);
+  });
+
   it('is the same as its CSV', async () => {
     const lines = [['Device', 'Room', 'Qty'], ['Lamp', 'Jetty', '3'], ['Winch', 'Slip', ''], ['Subtotal', '', '3']];
     const types = [{ type: 'Lamp', draw: 350 }];

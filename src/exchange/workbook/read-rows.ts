@@ -1,6 +1,7 @@
 import { zipSync } from 'fflate';
 import { readSheet } from 'read-excel-file/universal';
 import { unreadable, type Unreadable } from '../problem.ts';
+import { fillMerged } from './fill-merged.ts';
 import { lastRow, usedRange } from './used-range.ts';
 
 /** Rows of cells from the first row of a sheet on, empty ones included. */
@@ -14,7 +15,7 @@ const [MOST_CELLS, MOST_ROWS] = [2_000_000, 1_048_576];
 
 /**
  * Reads the cells of a sheet: texts, numbers, yes or no, dates; `null` where there is none, where a formula has no result, and
- * in all but the first cell of merged ones.
+ * in all but the first of merged cells, unless a text is merged downwards.
  * @param parts the parts of the workbook that matter to this sheet, by path.
  * @param path which of the parts is the sheet.
  * @param place place of the sheet among all, from 1.
@@ -29,7 +30,9 @@ export async function readRows(parts: Readonly<Record<string, Uint8Array>>, path
   try {
     // Not packed, its parts are read without workers from texts, which a strict Content-Security-Policy forbids.
     const { buffer } = zipSync({ ...parts }, { level: 0 });
-    return { ok: true, rows: await readSheet(buffer, place) };
+    const cells: unknown[][] = await readSheet(buffer, place);
+    fillMerged(cells, xml);
+    return { ok: true, rows: cells };
   } catch (error) {
     return unreadable('not-a-workbook', '', `The sheet cannot be read (${(error as Error).message}). `
       + 'Save the workbook anew as .xlsx, or copy the list and paste it.');

@@ -30,6 +30,6 @@ export function lastRow(xml: string): number {
 }
 
 /** Number of a column from 1: A is 1, AA is 27. */
-function columnNumber(letters: string): number {
+export function columnNumber(letters: string): number {
   return Array.from(letters).reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
 }
