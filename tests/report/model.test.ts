@@ -18,7 +18,7 @@ const texts = (of: Report, name: string, table = 0) =>
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'findings', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs', 'feeds', 'enclosures', 'devices-per-rail',
+      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs', 'feeds', 'enclosures', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations', 'checklist', 'commissioning',
     ]);
     expect(report.cautions).toEqual(CAUTIONS);
