@@ -108,6 +108,13 @@ test('what was measured stands beside what was worked out, with a verdict; what 
   expect(rows[2]!.cells.filter(({ toFill }) => toFill)).toHaveLength(3);
 });
 
+test('what was measured has a table of its own on a wide sheet, with the rows that were measured', () => {
+  const { tables } = sectionOf(report, 'runs');
+  expect(tables.map(({ title }) => title)).toEqual(['As entered', 'As measured', 'Worked out']);
+  // The runs of the demo that were measured, with their row numbers, in the order of the file.
+  expect(texts(report, 'runs', 1)).toEqual([['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50']]);
+});
+
 test('revisions come from the history, and the present one from the details where it is not there yet', () => {
   const content = { details: { revision: 'B', date: '2026-02-01', preparedBy: 'N. N.' }, sheets: {}, revisions: [{ revision: 'A', date: '2026-01-01', name: 'M. M.', text: 'First issue' }] };
   const of = (revision: string) => texts(buildReport(new LoadSchedule({ ...content, details: { ...content.details, revision } }), OPTIONS), 'revisions');

@@ -36,20 +36,30 @@ export function rowsTable(
 /** More columns than these do not fit across a page. */
 const MOST_COLUMNS = 15;
 
-/** A sheet as it is, in two tables where it is wide: as entered, and as worked out; `undefined` when it has no rows. */
+/** What is measured at commissioning, and by how much it may differ. */
+const MEASURED = /^measured|Tolerance$/;
+
+/**
+ * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it has
+ * no rows.
+ */
 export function sheetSection(schedule: LoadSchedule, sheet: SheetName, locale: string): ReportSection | undefined {
   const rows = filledRows(schedule, sheet);
   if (rows.length === 0) return undefined;
   const columns = printedColumns(schedule, sheet, rows);
-  const table = (some: readonly Column[]) => rowsTable(schedule, sheet, rows, some, locale);
+  const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some, locale);
   const section = { name: sheet, title: SCHEMA[sheet].title, sentences: [] };
   if (columns.length <= MOST_COLUMNS) return { ...section, tables: [table(columns)] };
-  const entered = columns.filter(({ role }) => role === 'input');
   const isTag = ({ key }: Column) => key === SCHEMA[sheet].tag;
+  const measured = columns.filter(({ key }) => MEASURED.test(key));
+  const measuredRows = rows.filter(({ id }) => measured.some(({ key }) => schedule.isOwn(sheet, id, key)));
+  const entered = columns.filter((column) => column.role === 'input' && !measured.includes(column));
   return {
     ...section,
     tables: [
       { title: 'As entered', ...table(entered) },
+      ...(measured.length === 0 ? []
+        : [{ title: 'As measured', ...table(columns.filter((column) => isTag(column) || measured.includes(column)), measuredRows) }]),
       { title: 'Worked out', ...table(columns.filter((column) => isTag(column) || column.role === 'computed')) },
     ],
   };
