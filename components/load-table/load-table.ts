@@ -9,7 +9,7 @@ import { controls, statusMarkStyles, today } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { styles } from './load-table.styles.ts';
 import { readOlder, type OlderSchedule } from './older-schedule.ts';
-import { showPage } from './page-frame.ts';
+import { isReady, showPage } from './page-frame.ts';
 import { revisionList } from './revision-list.ts';
 import { sectionTables } from './section-tables.ts';
 
@@ -59,7 +59,7 @@ export class LoadTable extends WorkArea {
     const choose = (view: LoadTableView) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
       @click=${() => { this.view = view; }}>${VIEWS[view]}</button>`;
     return html`<div class="options"><div class="choice" role="group" aria-label="Show">${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
-      ${this.view === 'preview' ? html`<iframe title="Load table" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
+      ${this.view === 'preview' ? html`<iframe title="Load table" srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
         : this.view === 'revisions' ? revisionList(this.schedule, this.readonly) : this.#changes()}`;
   }
 
@@ -118,13 +118,15 @@ export class LoadTable extends WorkArea {
 
   readonly #fill = (): void => {
     const frame = this.#frame;
-    if (this.active && frame?.contentDocument) showPage(frame, loadTableHtml(this.#reportNow, { paper: this.paper }));
+    if (this.active && frame !== null && isReady(frame)) showPage(frame, loadTableHtml(this.#reportNow, { paper: this.paper }));
   };
 
   readonly #print = async (): Promise<void> => {
     this.view = 'preview';
     await this.updateComplete;
-    this.#frame!.contentWindow!.print();
+    const frame = this.#frame!;
+    if (!isReady(frame)) await new Promise((resolve) => { frame.addEventListener('load', resolve, { once: true }); });
+    frame.contentWindow!.print();
   };
 
   readonly #saveHtml = (): void => {

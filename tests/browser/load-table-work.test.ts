@@ -98,6 +98,8 @@ test('the preview follows the schedule, and its links stay in it', async () => {
   element.schedule.act('Project changed', [{ op: 'details', details: { project: 'Lock house' } }]);
   await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Lock house');
   const { contentDocument } = frameOf(element);
+  // Otherwise tables would not have the size of type of the saved page.
+  expect(contentDocument!.compatMode).toBe('CSS1Compat');
   const [link] = contentDocument!.links as HTMLCollectionOf<HTMLAnchorElement>;
   link!.click();
   await expect.poll(() => contentDocument!.location.hash).toBe(link!.hash);
@@ -172,6 +174,7 @@ test('a strict security policy of the page has nothing to report', async () => {
   policy.content = "style-src 'self'; img-src 'self'; font-src 'self'; frame-src 'none'; require-trusted-types-for 'script'";
   document.head.append(policy);
   const element = await open(sample());
+  await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Boat house');
   hear(frameOf(element).contentDocument!);
   element.schedule.act('Project changed', [{ op: 'details', details: { project: 'Lock house' } }]);
   const { contentDocument } = frameOf(element);
