@@ -1,4 +1,4 @@
-import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
+import { explain, MANY_ROWS, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
 import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
@@ -19,6 +19,8 @@ export interface LoadScheduleOptions {
    * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives its key.
    */
   readonly engineLicenseKey?: string;
+  /** Rows from which on a change is worked out at once and given to the formula engine later; 200 unless said otherwise. */
+  readonly manyRows?: number;
 }
 
 /**
@@ -39,7 +41,7 @@ export class LoadSchedule {
     this.formulaProblems = problems;
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
-    this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3');
+    this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3', options.manyRows ?? MANY_ROWS);
     this.#findings = new Findings(this.document, this.#book);
   }
 

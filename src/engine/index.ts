@@ -3,4 +3,4 @@ export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts
 export { roomIn, type Room } from './room.ts';
 export { RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
 export { Touched } from './touched.ts';
-export { Workbook, type FormulaFault } from './workbook.ts';
+export { MANY_ROWS, Workbook, type FormulaFault } from './workbook.ts';

@@ -7,43 +7,53 @@ import type { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
+/** Is told of every cell that is worth something else than before. */
+type Told = (sheet: SheetName, id: number, key: string) => void;
 
 /**
- * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000
- * device rows, where to build the engine takes most of a second. It knows no formulas of persons.
+ * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000 device
+ * rows, where to build the engine takes most of a second. It knows no formulas of persons.
  * @param isPartial whether a figure follows from a total that lacks rows.
  */
 export function quickPass(
   document: ScheduleDocument, columns: Columns, solutions: Solutions,
-  isPartial: (sheet: SheetName, id: number, key: string) => boolean,
+  isPartial: (sheet: SheetName, id: number, key: string) => boolean, told: Told,
 ): void {
-  for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet);
+  for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet, told);
   for (const each of IN_ORDER) {
-    if ('rule' in each) applyRule(each, document, columns);
-    else if ('solve' in each) solutions.update(each);
-    else applyTotal(each, document, columns, isPartial);
+    if ('rule' in each) applyRule(each, document, columns, told);
+    else if ('solve' in each) for (const { sheet, id, key } of solutions.update(each)) told(sheet, id, key);
+    else applyTotal(each, document, columns, isPartial, told);
   }
 }
 
-function takeInputs(document: ScheduleDocument, columns: Columns, sheet: SheetName): void {
+function takeInputs(document: ScheduleDocument, columns: Columns, sheet: SheetName, told: Told): void {
   for (const column of inputColumns(sheet)) {
     const numbers = columns[sheet].numbers.get(column.key);
     if (numbers === undefined) continue;
+    const before = numbers.slice();
     const empty = typeof column.default === 'number' ? column.default : NaN;
     numbers.fill(NaN);
     for (const { id, cells } of document.rows(sheet)) {
       const own = cells[column.key];
-      numbers[id] = typeof own === 'number' ? own : empty;
+      const derived = typeof own !== 'number' && column.derived !== undefined;
+      numbers[id] = typeof own === 'number' ? own : derived ? before[id]! : empty;
+      if (!Object.is(numbers[id], before[id])) told(sheet, id, column.key);
     }
   }
 }
 
 function applyTotal(
   total: PreparedTotal, document: ScheduleDocument, columns: Columns,
-  isPartial: (sheet: SheetName, id: number, key: string) => boolean,
+  isPartial: (sheet: SheetName, id: number, key: string) => boolean, told: Told,
 ): void {
   const numbers = columns[total.sheet].numbers.get(total.key)!;
-  for (const { id, value } of regroup(total, document, columns, isPartial).changed) numbers[id] = value;
+  const { changed, partialChanged } = regroup(total, document, columns, isPartial);
+  for (const { id, value } of changed) {
+    numbers[id] = value;
+    told(total.sheet, id, total.key);
+  }
+  for (const id of partialChanged) told(total.sheet, id, total.key);
 }
 
 /** Gives a value for a row: an unknown number is NaN, anything else unknown `null`. */
@@ -60,11 +70,14 @@ function readerOf({ by, sheet, key }: Argument, own: SheetName, document: Schedu
   return (id) => targets[id]! < 0 ? null : read(targets[id]!);
 }
 
-function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleDocument, columns: Columns): void {
+function applyRule(
+  { sheet, key, args, rule }: PreparedRule, document: ScheduleDocument, columns: Columns, told: Told,
+): void {
   const readers = args.map((arg) => readerOf(arg, sheet, document, columns));
   const numbers = columns[sheet].numbers.get(key)!;
   const isInput = findColumn(sheet, key)!.role === 'input';
   const values: CellValue[] = readers.map(() => null);
+  const before = numbers.slice();
   if (!isInput) numbers.fill(NaN);
   for (const { id, cells } of document.rows(sheet)) {
     if (isInput && (cells[key] ?? null) !== null) continue;
@@ -77,5 +90,6 @@ function applyRule({ sheet, key, args, rule }: PreparedRule, document: ScheduleD
     const result = unknown && rule.takesUnknown !== true ? null : rule.by(...(values as never[]));
     // Adding 0 makes zero of a negative zero, as the formula engine does.
     numbers[id] = result !== null && Number.isFinite(result) ? result + 0 : NaN;
+    if (!Object.is(numbers[id], before[id])) told(sheet, id, key);
   }
 }

@@ -24,6 +24,23 @@ export class Touched {
     return touched;
   }
 
+  /** How many rows are concerned. */
+  get size(): number {
+    let size = 0;
+    for (const rows of this.rows.values()) size += rows.size;
+    return size;
+  }
+
+  copy(): Touched {
+    const copy = new Touched();
+    copy.all = this.all;
+    for (const sheet of this.rearranged) copy.rearranged.add(sheet);
+    for (const [sheet, rows] of this.rows) {
+      copy.rows.set(sheet, new Map([...rows].map(([id, keys]) => [id, keys === null ? null : new Set(keys)])));
+    }
+    return copy;
+  }
+
   cell(sheet: SheetName, id: number, key: string): void {
     const rows = this.#rowsOf(sheet);
     const keys = rows.get(id);

@@ -21,6 +21,12 @@ export interface FormulaFault {
   readonly message: string;
 }
 
+/**
+ * A change of this many rows, as a large paste, is worked out in a quick pass and given to the formula engine afterwards: to
+ * give it a thousand formulas takes a tenth of a second.
+ */
+export const MANY_ROWS = 200;
+
 /** Rows of a sheet that the formula engine is given at once while it is prepared step by step. */
 const STEP = 250;
 
@@ -49,10 +55,18 @@ export class Workbook {
   /** What changed while the formula engine was being prepared. */
   #missed: Touched[] = [];
 
-  /** @param licenseKey key of the formula engine; see the README on its licence. */
-  constructor(document: ScheduleDocument, licenseKey: string) {
+  /** Whether somebody takes steps while idle, so that what waits will be done soon. */
+  #steps = false;
+  readonly #manyRows: number;
+
+  /**
+   * @param licenseKey key of the formula engine; see the README on its licence.
+   * @param manyRows rows from which on a change is given to the formula engine later.
+   */
+  constructor(document: ScheduleDocument, licenseKey: string, manyRows: number) {
     this.#document = document;
     this.#licenseKey = licenseKey;
+    this.#manyRows = manyRows;
     this.#build();
   }
 
@@ -149,6 +163,12 @@ export class Workbook {
    * @returns whether it is ready.
    */
   prepareStep(): boolean {
+    this.#steps = true;
+    return this.#step(new Touched());
+  }
+
+  /** @param touched learns what is worth something else once everything is ready. */
+  #step(touched: Touched): boolean {
     if (this.#engine !== undefined && this.#given === undefined) return true;
     if (this.#engine === undefined || this.#given === undefined) {
       this.#given = new Map(SHEET_NAMES.map((sheet) => [sheet, Math.min(STEP, this.#document.capacity(sheet))]));
@@ -157,7 +177,7 @@ export class Workbook {
     }
     const sheet = SHEET_NAMES.find((each) => this.#given!.get(each)! < this.#document.capacity(each));
     if (sheet === undefined) {
-      this.#catchUp();
+      this.#catchUp(touched);
       return true;
     }
     const from = this.#given.get(sheet)!;
@@ -188,18 +208,24 @@ export class Workbook {
     this.#touchBlank(touched);
     this.#retarget(touched);
     this.#noteFormulas(touched);
-    if (this.#given !== undefined && this.#typed.size === 0) {
+    if (this.#waits(touched)) {
+      this.#given ??= new Map(SHEET_NAMES.map((sheet) => [sheet, this.#document.capacity(sheet)]));
       this.#missed.push(touched);
-      this.#passQuickly();
-      const everything = new Touched();
-      everything.all = true;
-      return everything;
+      const result = touched.copy();
+      this.#passQuickly(result);
+      return result;
     }
-    this.#readyEngine();
+    this.#readyEngine(touched);
     const writes: CellWrite[] = [];
     for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
     this.#calculate(writes, touched);
     return touched;
+  }
+
+  /** Whether a change is worked out in a quick pass, and given to the formula engine later. */
+  #waits(touched: Touched): boolean {
+    if (this.#typed.size > 0 || this.#engine === undefined) return false;
+    return (this.#given !== undefined && this.#steps) || touched.size >= this.#manyRows;
   }
 
   destroy(): void {
@@ -223,8 +249,10 @@ export class Workbook {
     else this.#passQuickly();
   }
 
-  #passQuickly(): void {
-    quickPass(this.#document, this.#columns, this.#solutions, (sheet, id, key) => this.isPartial(sheet, id, key));
+  /** @param touched learns what is worth something else. */
+  #passQuickly(touched?: Touched): void {
+    quickPass(this.#document, this.#columns, this.#solutions, (sheet, id, key) => this.isPartial(sheet, id, key),
+      (sheet, id, key) => touched?.cell(sheet, id, key));
   }
 
   #findTypedFormulas(): void {
@@ -258,26 +286,29 @@ export class Workbook {
     this.#calculate([], touched);
   }
 
-  /** Ends a preparation: writes what changed meanwhile, and all totals. */
-  #catchUp(): void {
+  /**
+   * Ends a preparation: writes what changed meanwhile, and all totals.
+   * @param touched learns what is worth something else now, as it does where rows have changed since.
+   */
+  #catchUp(touched: Touched): void {
     const missed = this.#missed;
     this.#given = undefined;
     this.#missed = [];
     const writes: CellWrite[] = [];
-    for (const touched of missed) {
-      for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
+    for (const each of missed) {
+      for (const { sheet, id, keys } of each.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
     }
     for (const { sheet, key } of [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)]) {
       for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
     }
-    this.#calculate(writes, new Touched());
+    this.#calculate(writes, touched);
     this.#engine?.trim();
   }
 
   /** The formula engine, made ready if it is not. */
-  #readyEngine(): FormulaEngine {
+  #readyEngine(touched = new Touched()): FormulaEngine {
     if (this.#engine === undefined) this.prepare();
-    else while (!this.prepareStep());
+    else while (!this.#step(touched));
     return this.#engine!;
   }
 
@@ -311,7 +342,7 @@ export class Workbook {
         const own = cells[key];
         if (!isFormula(own) && this.#typed.size === 0) continue;
         const formula = isFormula(own) && this.#isTypable(sheet, key) ? own : undefined;
-        if (formula !== undefined) this.#hold(formula);
+        if (formula !== undefined) this.#hold(formula, touched);
         changed = this.#typed.note(sheet, id, key, formula) || changed;
       }
     }
@@ -329,10 +360,10 @@ export class Workbook {
   }
 
   /** Has the formula engine hold the columns that a formula reads. */
-  #hold(formula: string): void {
+  #hold(formula: string, touched = new Touched()): void {
     for (const { sheet, key } of this.#typed.columnsToHold(formula)) {
       if (this.#layout.place(sheet, key) !== undefined) continue;
-      const engine = this.#readyEngine();
+      const engine = this.#readyEngine(touched);
       this.#layout.add(sheet, key);
       const only = new Set([key]);
       engine.write(this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, only)));

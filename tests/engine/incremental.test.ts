@@ -32,6 +32,21 @@ describe('after any actions', () => {
     }), { numRuns: Number(process.env.RUNS ?? 60) });
   });
 
+  test.each([[2, false], [3, true]])('it makes no difference that changes of %d rows wait for the formula engine (steps: %s)', (manyRows, steps) => {
+    fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 12 }), (content, actions) => {
+      const schedule = new LoadSchedule(content, { manyRows });
+      while (steps && !schedule.prepareStep());
+      actions.forEach((action, index) => {
+        action(schedule);
+        if (steps && index % 3 === 2) schedule.prepareStep();
+        const afresh = new LoadSchedule(schedule.content());
+        expect(allOf(schedule)).toEqual(allOf(afresh));
+        afresh.dispose();
+      });
+      schedule.dispose();
+    }), { numRuns: Number(process.env.RUNS ?? 60) });
+  });
+
   test('undoing all of them brings back the start, and redoing them the end', () => {
     fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 15 }), (content, actions) => {
       const schedule = new LoadSchedule(content);
