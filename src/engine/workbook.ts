@@ -53,7 +53,7 @@ export class Workbook {
    */
   #given: Map<SheetName, number> | undefined;
   /** What changed while the formula engine was being prepared. */
-  #missed: Touched[] = [];
+  #missed = new Touched();
 
   /** Whether somebody takes steps while idle, so that what waits will be done soon. */
   #steps = false;
@@ -164,11 +164,14 @@ export class Workbook {
    */
   prepareStep(): boolean {
     this.#steps = true;
-    return this.#step(new Touched());
+    return this.#step();
   }
 
-  /** @param touched learns what is worth something else once everything is ready. */
-  #step(touched: Touched): boolean {
+  /**
+   * @param touched learns what is worth something else now; without it the results of a step are passed over, since they are
+   * known from the quick pass, and what the formula engine has yet to learn may make them wrong.
+   */
+  #step(touched?: Touched): boolean {
     if (this.#engine !== undefined && this.#given === undefined) return true;
     if (this.#engine === undefined || this.#given === undefined) {
       this.#given = new Map(SHEET_NAMES.map((sheet) => [sheet, Math.min(STEP, this.#document.capacity(sheet))]));
@@ -177,16 +180,27 @@ export class Workbook {
     }
     const sheet = SHEET_NAMES.find((each) => this.#given!.get(each)! < this.#document.capacity(each));
     if (sheet === undefined) {
-      this.#catchUp(touched);
-      return true;
+      const due = this.#missed.take(STEP);
+      if (due.size === 0) {
+        this.#catchUp(touched ?? new Touched());
+        return true;
+      }
+      this.#give(this.#writesOf(due), touched);
+      return false;
     }
     const from = this.#given.get(sheet)!;
     const end = Math.min(from + STEP, this.#document.capacity(sheet));
     const writes: CellWrite[] = [];
     for (let id = from; id < end; id += 1) writes.push(...this.#contents.writes(sheet, id, null));
-    this.#engine.write(writes);
     this.#given.set(sheet, end);
+    this.#give(writes, touched);
     return false;
+  }
+
+  /** Gives the formula engine what it has to catch up with. */
+  #give(writes: readonly CellWrite[], touched: Touched | undefined): void {
+    const results = this.#engine!.write(writes);
+    if (touched !== undefined) this.#take(results, touched, new Set());
   }
 
   /** Makes the formula engine ready at once, unless that is under way step by step. */
@@ -210,16 +224,18 @@ export class Workbook {
     this.#noteFormulas(touched);
     if (this.#waits(touched)) {
       this.#given ??= new Map(SHEET_NAMES.map((sheet) => [sheet, this.#document.capacity(sheet)]));
-      this.#missed.push(touched);
+      this.#missed.add(touched);
       const result = touched.copy();
       this.#passQuickly(result);
       return result;
     }
     this.#readyEngine(touched);
-    const writes: CellWrite[] = [];
-    for (const { sheet, id, keys } of touched.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
-    this.#calculate(writes, touched);
+    this.#calculate(this.#writesOf(touched), touched);
     return touched;
+  }
+
+  #writesOf(touched: Touched): CellWrite[] {
+    return [...touched.cells()].flatMap(({ sheet, id, keys }) => this.#contents.writes(sheet, id, keys));
   }
 
   /** Whether a change is worked out in a quick pass, and given to the formula engine later. */
@@ -232,7 +248,7 @@ export class Workbook {
     this.#engine?.destroy();
     this.#engine = undefined;
     this.#given = undefined;
-    this.#missed = [];
+    this.#missed = new Touched();
   }
 
   #build(): void {
@@ -287,17 +303,12 @@ export class Workbook {
   }
 
   /**
-   * Ends a preparation: writes what changed meanwhile, and all totals.
+   * Ends a preparation: writes all totals.
    * @param touched learns what is worth something else now, as it does where rows have changed since.
    */
   #catchUp(touched: Touched): void {
-    const missed = this.#missed;
     this.#given = undefined;
-    this.#missed = [];
     const writes: CellWrite[] = [];
-    for (const each of missed) {
-      for (const { sheet, id, keys } of each.cells()) writes.push(...this.#contents.writes(sheet, id, keys));
-    }
     for (const { sheet, key } of [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)]) {
       for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
     }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
+import { setCells } from '../../src/schedule/index.ts';
 import { allOf, someAction, someContent } from './random-actions.ts';
 
 describe('after any actions', () => {
@@ -45,6 +46,24 @@ describe('after any actions', () => {
       });
       schedule.dispose();
     }), { numRuns: Number(process.env.RUNS ?? 60) });
+  });
+
+  test('a formula that comes while a large schedule is being prepared has its result at once', () => {
+    const devices = Array.from({ length: 1500 }, (_, row) => ({ ref: `D${row}`, type: 'T', qty: 1 + (row % 7), rail: 'A' }));
+    const schedule = new LoadSchedule({
+      details: {}, sheets: { devices, types: [{ type: 'T', draw: 10 }], supplies: [{ rail: 'A', rated: 100 }] },
+    });
+    for (let step = 0; step < 3; step += 1) expect(schedule.prepareStep()).toBe(false);
+    for (const [row, text] of [[3, '=2*50'], [1400, '=D4+1'], [900, '=SUM(D1:D3)']] as const) {
+      const read = schedule.checkFormula('devices', 'qty', text);
+      if (!read.ok) throw new Error(read.problem);
+      const { id } = schedule.rows('devices')[row]!;
+      schedule.act('formula', setCells(schedule.document, [{ sheet: 'devices', id, key: 'qty', value: read.value }]));
+      const afresh = new LoadSchedule(schedule.content());
+      expect(allOf(schedule)).toEqual(allOf(afresh));
+      afresh.dispose();
+    }
+    schedule.dispose();
   });
 
   test('undoing all of them brings back the start, and redoing them the end', () => {
