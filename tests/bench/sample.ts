@@ -52,6 +52,12 @@ function makeReady(candidate: Candidate): number {
   }
 }
 
+/** What a page does between two actions of a person: it lets a candidate catch up with what it put off. Not timed. */
+function rest(): void {
+  while (candidate.prepareStep?.() === false);
+  collect();
+}
+
 const report = (line: Report) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
 const task = JSON.parse(process.argv[2]!) as Task;
@@ -73,7 +79,7 @@ for (const { name, operation, listsFindings } of KINDS) {
   const { times: calls, undo } = task.calls[name] ?? { times: 0, undo: false };
   if (calls === 0 || (listsFindings && candidate.listFindings === undefined)) continue;
   const operations = Array.from({ length: calls }, (_, call) => operation(size, call));
-  collect();
+  rest();
   const times = operations.map((each) => timed(() => {
     candidate.apply(each);
     if (listsFindings) candidate.listFindings!();
@@ -84,7 +90,7 @@ for (const { name, operation, listsFindings } of KINDS) {
     report({ kind: name, times, undoTimes: [] });
     continue;
   }
-  collect();
+  rest();
   const undoTimes = operations.map(() => timed(() => {
     candidate.undo();
     if (listsFindings) candidate.listFindings!();
