@@ -1,6 +1,6 @@
-import { parseArgs } from 'node:util';
 import { PAPERS, type Paper } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
+import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
 const FORMATS = ['json', 'csv', 'html', 'pdf', 'xlsx'] as const;
@@ -58,6 +58,20 @@ The figures support design by a competent person and never replace it. Local wir
 makers' instructions and licensed practice decide.
 `;
 
+const OPTIONS = {
+  sheet: { type: 'string' },
+  format: { type: 'string', default: 'json' },
+  output: { type: 'string' },
+  paper: { type: 'string' },
+  whole: { type: 'boolean', default: false },
+  check: { type: 'boolean', default: false },
+  'pass-accepted': { type: 'boolean', default: false },
+  'check-digest': { type: 'string' },
+  since: { type: 'string' },
+  explain: { type: 'string', multiple: true, default: [] as string[] },
+  help: { type: 'boolean' },
+} as const;
+
 const HINT = 'npm run -s table -- --help says what there is.';
 
 /**
@@ -65,7 +79,7 @@ const HINT = 'npm run -s table -- --help says what there is.';
  * @throws Refusal for a word that it does not know.
  */
 export function readOptions(words: readonly string[]): TableOptions | 'help' {
-  const { values, positionals } = parsed(words);
+  const { values, positionals } = parseWords(words, OPTIONS, HINT);
   if (values.help === true) return 'help';
   if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
   const format = oneOf(FORMATS, values.format, 'format');
@@ -98,29 +112,6 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
   };
 }
 
-function parsed(words: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        sheet: { type: 'string' },
-        format: { type: 'string', default: 'json' },
-        output: { type: 'string' },
-        paper: { type: 'string' },
-        whole: { type: 'boolean', default: false },
-        check: { type: 'boolean', default: false },
-        'pass-accepted': { type: 'boolean', default: false },
-        'check-digest': { type: 'string' },
-        since: { type: 'string' },
-        explain: { type: 'string', multiple: true, default: [] },
-        help: { type: 'boolean' },
-      },
-    });
-  } catch (error) {
-    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
-  }
-}
 
 function oneOf<Word extends string>(words: readonly Word[], word: string, option: string): Word {
   const found = words.find((each) => each === word);

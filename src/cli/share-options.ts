@@ -1,5 +1,5 @@
-import { parseArgs } from 'node:util';
 import type { ShareRequest } from '../allocation/index.ts';
+import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -36,6 +36,15 @@ The figures support design by a competent person and never replace it. Local wir
 makers' instructions and licensed practice decide.
 `;
 
+const OPTIONS = {
+  over: { type: 'string', default: 'branches' },
+  'whole-rows': { type: 'boolean', default: false },
+  keep: { type: 'boolean', default: false },
+  output: { type: 'string' },
+  sizing: { type: 'string' },
+  help: { type: 'boolean' },
+} as const;
+
 const HINT = 'npm run -s share -- --help says what there is.';
 
 /**
@@ -43,7 +52,7 @@ const HINT = 'npm run -s share -- --help says what there is.';
  * @throws Refusal for a word that it does not know.
  */
 export function readShareOptions(words: readonly string[]): ShareOptions | 'help' {
-  const { values, positionals } = parsed(words);
+  const { values, positionals } = parseWords(words, OPTIONS, HINT);
   if (values.help === true) return 'help';
   if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
   const { over } = values;
@@ -56,23 +65,4 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
     output: values.output,
     sizing: values.sizing,
   };
-}
-
-function parsed(words: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        over: { type: 'string', default: 'branches' },
-        'whole-rows': { type: 'boolean', default: false },
-        keep: { type: 'boolean', default: false },
-        output: { type: 'string' },
-        sizing: { type: 'string' },
-        help: { type: 'boolean' },
-      },
-    });
-  } catch (error) {
-    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
-  }
 }

@@ -1,6 +1,6 @@
 import { fileURLToPath } from 'node:url';
-import { parseArgs } from 'node:util';
 import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../exchange/takeoff/index.ts';
+import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -37,6 +37,15 @@ the quantities. Exit code: 0; 2 for bad input, which is named by file, line and 
 Counts and draws are to be checked before anything is bought or wired.
 `;
 
+const OPTIONS = {
+  'sheet-name': { type: 'string' },
+  types: { type: 'string' },
+  output: { type: 'string' },
+  as: { type: 'string', multiple: true },
+  column: { type: 'string', multiple: true },
+  help: { type: 'boolean' },
+} as const;
+
 const HINT = 'npm run -s takeoff -- --help says what there is.';
 
 /**
@@ -44,7 +53,7 @@ const HINT = 'npm run -s takeoff -- --help says what there is.';
  * @throws Refusal for a word that it does not know.
  */
 export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | 'help' {
-  const { values, positionals } = parsed(words);
+  const { values, positionals } = parseWords(words, OPTIONS, HINT);
   if (values.help === true) return 'help';
   const [file, second] = positionals;
   if (file === undefined) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
@@ -59,24 +68,6 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
   };
 }
 
-function parsed(words: readonly string[]) {
-  try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        'sheet-name': { type: 'string' },
-        types: { type: 'string' },
-        output: { type: 'string' },
-        as: { type: 'string', multiple: true },
-        column: { type: 'string', multiple: true },
-        help: { type: 'boolean' },
-      },
-    });
-  } catch (error) {
-    throw new Refusal([`${(error as Error).message.split('. ')[0]}. ${HINT}`]);
-  }
-}
 
 function columnOf(text: string): [column: string, field: TakeoffField | 'ignore'] {
   const [name, column] = pairOf(text, '--column', 'FIELD=COLUMN');
