@@ -1,7 +1,8 @@
 import {
-  findColumn, inputColumns, isNumeric, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
+  findColumn, inputColumns, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { IN_ORDER, type Argument, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
+import { argumentReader } from './argument-reader.ts';
+import { IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
@@ -56,24 +57,10 @@ function applyTotal(
   for (const id of partialChanged) told(total.sheet, id, total.key);
 }
 
-/** Gives a value for a row: an unknown number is NaN, anything else unknown `null`. */
-type Reader = (id: number) => CellValue;
-
-function readerOf({ by, sheet, key }: Argument, own: SheetName, document: ScheduleDocument, columns: Columns): Reader {
-  const column = findColumn(sheet, key)!;
-  const numbers = columns[sheet].numbers.get(key);
-  const empty = column.role === 'input' ? column.default ?? null : null;
-  const read: Reader = numbers !== undefined && isNumeric(column) ? (id) => numbers[id]!
-    : (id) => document.row(sheet, id)?.cells[key] ?? empty;
-  if (by === undefined) return read;
-  const targets = columns[own].targets.get(by)!;
-  return (id) => targets[id]! < 0 ? null : read(targets[id]!);
-}
-
 function applyRule(
   { sheet, key, args, rule }: PreparedRule, document: ScheduleDocument, columns: Columns, told: Told,
 ): void {
-  const readers = args.map((arg) => readerOf(arg, sheet, document, columns));
+  const readers = args.map((arg) => argumentReader(arg, sheet, document, columns));
   const numbers = columns[sheet].numbers.get(key)!;
   const isInput = findColumn(sheet, key)!.role === 'input';
   const values: CellValue[] = readers.map(() => null);
@@ -83,8 +70,7 @@ function applyRule(
     if (isInput && (cells[key] ?? null) !== null) continue;
     let unknown = false;
     for (let place = 0; place < readers.length; place += 1) {
-      const value = readers[place]!(id);
-      values[place] = value !== value ? null : value;
+      values[place] = readers[place]!(id);
       if (values[place] === null) unknown = true;
     }
     const result = unknown && rule.takesUnknown !== true ? null : rule.by(...(values as never[]));

@@ -1,6 +1,7 @@
 import {
-  findColumn, isNumeric, type CellValue, type ScheduleDocument, type SheetName, type Solved,
+  type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
+import { argumentReader, type ArgumentReader } from './argument-reader.ts';
 import type { Argument, PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Touched } from './touched.ts';
@@ -188,18 +189,8 @@ export class Solutions {
     return true;
   }
 
-  #reader(own: SheetName, { by, sheet, key }: Argument): (id: number) => CellValue {
-    const column = findColumn(sheet, key)!;
-    const numbers = isNumeric(column) ? this.#columns[sheet].numbers.get(key) : undefined;
-    const empty = column.role === 'input' ? column.default ?? null : null;
-    const read = (id: number): CellValue => {
-      if (numbers === undefined) return this.#document.row(sheet, id)?.cells[key] ?? empty;
-      const value = numbers[id]!;
-      return Number.isNaN(value) ? null : value;
-    };
-    if (by === undefined) return read;
-    const targets = this.#columns[own].targets.get(by)!;
-    return (id) => targets[id]! < 0 ? null : read(targets[id]!);
+  #reader(own: SheetName, argument: Argument): ArgumentReader {
+    return argumentReader(argument, own, this.#document, this.#columns);
   }
 }
 
