@@ -44,7 +44,8 @@ describe('life of the element', () => {
     expect(textsOf(grid, [COLUMN.ref], [0])).toEqual([['D1']]);
   });
 
-  test('removed from the page, nothing of it stays in memory', async () => {
+  // On a busy machine the browser now and then holds a second one for a while; a leak would hold all thirty, every time.
+  test('removed from the page, nothing of it stays in memory', { retry: 3, timeout: 60_000 }, async () => {
     const alive: WeakRef<object>[] = [];
     for (let turn = 0; turn < 30; turn += 1) {
       const { grid, schedule } = await mountGrid(sample(), { height: 200 });
@@ -55,12 +56,11 @@ describe('life of the element', () => {
       await frame();
     }
     const { gc } = globalThis as unknown as { gc: () => void };
-    // What the browser remembers of the focus holds the last one, on a busy machine the last two; a leak would hold them all.
-    const earlier = alive.slice(0, -3);
+    // The last one may be held by what the browser remembers of the focus.
     await expect.poll(() => {
       gc();
-      return earlier.filter((each) => each.deref() !== undefined).length;
-    }, { timeout: 10_000, interval: 200 }).toBe(0);
+      return alive.filter((each) => each.deref() !== undefined).length;
+    }, { timeout: 10_000, interval: 200 }).toBeLessThanOrEqual(1);
   });
 
   test('it waits for a size, and for a key of the grid library', async () => {
