@@ -5,7 +5,7 @@ import typescript from 'typescript';
 
 /** What imports what: a part may import those of a lower level, and of its own level as long as no circle arises. */
 const levels = new Map([
-  ['electrical', 0], ['schedule', 1], ['engine', 2],
+  ['electrical', 0], ['words', 0], ['schedule', 1], ['engine', 2],
   ['report', 3], ['findings', 3], ['exchange', 3], ['allocation', 3], ['load-schedule.ts', 3],
   ['cli', 4], ['components', 4],
 ]);
@@ -13,6 +13,7 @@ const levels = new Map([
 /** Packages that only one folder imports, so that another grid or engine would touch that folder alone. */
 const onlyFolderOf = new Map([
   ['handsontable', 'components/grid/'], ['hyperformula', 'src/engine/'], ['lit', 'components/'],
+  ['intl-messageformat', 'src/words/'], ['idb', 'components/drafts/'],
 ]);
 
 /**

@@ -4,6 +4,7 @@ import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
   withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
 } from './schedule/index.ts';
+import { ENGLISH, type Words } from './words/index.ts';
 
 /** Something happened to a schedule. */
 export interface ScheduleEvent {
@@ -21,6 +22,8 @@ export interface LoadScheduleOptions {
   readonly engineLicenseKey?: string;
   /** Rows from which on a change is worked out at once and given to the formula engine later; 200 unless said otherwise. */
   readonly manyRows?: number;
+  /** The language in which findings and explanations speak; English unless said otherwise. */
+  readonly words?: Words;
 }
 
 /**
@@ -34,6 +37,7 @@ export class LoadSchedule {
   readonly #book: Workbook;
   readonly #findings: Findings;
   readonly #history: History;
+  #words: Words;
   readonly #listeners = new Set<(event: ScheduleEvent) => void>();
 
   constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
@@ -42,7 +46,20 @@ export class LoadSchedule {
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
     this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3', options.manyRows ?? MANY_ROWS);
-    this.#findings = new Findings(this.document, this.#book);
+    this.#words = options.words ?? ENGLISH;
+    this.#findings = new Findings(this.document, this.#book, this.#words);
+  }
+
+  /** The language in which findings and explanations speak. */
+  get words(): Words {
+    return this.#words;
+  }
+
+  /** Has findings and explanations speak another language from now on. Names of actions that are done stay as they are. */
+  speak(words: Words): void {
+    if (words === this.#words) return;
+    this.#words = words;
+    this.#findings.speak(words);
   }
 
   /** The rows of a sheet, in order. */
@@ -104,13 +121,13 @@ export class LoadSchedule {
   }
 
   /** Why the figure in a cell is what it is. */
-  explain(sheet: SheetName, id: number, key: string, locale = 'en'): Explanation | undefined {
+  explain(sheet: SheetName, id: number, key: string): Explanation | undefined {
     const column = columnOf(sheet, key);
     if (column.role === 'computed' && column.status === true) {
       const status = this.#findings.status(sheet, id);
       return status === null ? undefined : explainStatus(sheet, status, this.#findings.deciding(sheet, id));
     }
-    return explain(this.document, this.#book, sheet, id, key, locale);
+    return explain(this.document, this.#book, sheet, id, key, this.#words);
   }
 
   /**

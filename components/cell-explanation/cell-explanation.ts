@@ -9,6 +9,7 @@ import { styles } from './cell-explanation.styles.ts';
 import { picturePane } from './picture-pane.ts';
 import { roomWords } from './room-words.ts';
 import { runOf, runWords } from './run-words.ts';
+import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 type Explanation = NonNullable<ReturnType<LoadSchedule['explain']>>;
 type Part = Explanation['parts'][number];
@@ -27,7 +28,7 @@ export class CellExplanation extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, place: { attribute: false }, revision: { attribute: false },
-    locale: { attribute: false }, readonly: { type: Boolean }, pictured: { type: Boolean, reflect: true }, accepting: { state: true },
+    words: { attribute: false }, readonly: { type: Boolean }, pictured: { type: Boolean, reflect: true }, accepting: { state: true },
   };
 
   declare schedule: LoadSchedule | undefined;
@@ -36,7 +37,7 @@ export class CellExplanation extends LitElement {
   /** Changes whenever the schedule did. */
   declare revision: number;
   /** Language tag by whose custom figures are written. */
-  declare locale: string;
+  declare words: Words;
   declare readonly: boolean;
   /** Whether a picture stands beside the words. */
   declare pictured: boolean;
@@ -47,7 +48,7 @@ export class CellExplanation extends LitElement {
 
   constructor() {
     super();
-    this.locale = 'en';
+    this.words = ENGLISH;
     this.readonly = this.pictured = false;
     this.accepting = '';
   }
@@ -67,7 +68,7 @@ export class CellExplanation extends LitElement {
   override render(): TemplateResult {
     const { schedule, place } = this;
     return html`<div class="words">${this.#words()}</div>
-      ${this.pictured && schedule !== undefined ? picturePane(schedule, this.#isThere ? place : undefined, this.locale) : nothing}`;
+      ${this.pictured && schedule !== undefined ? picturePane(schedule, this.#isThere ? place : undefined, this.words) : nothing}`;
   }
 
   get #isThere(): boolean {
@@ -81,7 +82,7 @@ export class CellExplanation extends LitElement {
     }
     const { sheet, id, key } = place;
     const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
-    const explanation = schedule.explain(sheet, id, key, this.locale);
+    const explanation = schedule.explain(sheet, id, key);
     return html`<div class="text english">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
         <span class="quiet">of ${rowName(schedule, place)}</span>
@@ -147,7 +148,7 @@ export class CellExplanation extends LitElement {
   #more(schedule: LoadSchedule, place: Place, found: readonly Finding[]): TemplateResult[] {
     const run = runOf(schedule, place);
     const said = run < 0 || found.some(({ rule }) => SAYS_LENGTH.has(rule));
-    const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run, this.locale)];
+    const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run, this.words)];
     return words.filter((each) => each !== '').map((each) => html`<p class="english more">${each}</p>`);
   }
 }

@@ -3,6 +3,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { PictureKind } from '../pictures/schedule-picture.ts';
 import type { Place } from '../look/index.ts';
 import { runOf } from './run-words.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** Which picture goes with the selected cell; the pane stays where there is none, so that nothing jumps. */
 function pictureOf(schedule: LoadSchedule, place: Place | undefined): { kind: PictureKind; run: number } | undefined {
@@ -15,9 +16,9 @@ function pictureOf(schedule: LoadSchedule, place: Place | undefined): { kind: Pi
 }
 
 /** The picture that goes with the selected cell, or what to select for one. */
-export function picturePane(schedule: LoadSchedule, place: Place | undefined, locale: string): TemplateResult {
+export function picturePane(schedule: LoadSchedule, place: Place | undefined, words: Words): TemplateResult {
   const shown = pictureOf(schedule, place);
   return html`<div class="pane">${shown === undefined
     ? html`<p class="quiet">Select a run, or a device on one, to see the voltage along it; a supply or a branch, to see how full each is.</p>`
-    : html`<elv-picture .schedule=${schedule} .kind=${shown.kind} .run=${shown.run} .locale=${locale}></elv-picture>`}</div>`;
+    : html`<elv-picture .schedule=${schedule} .kind=${shown.kind} .run=${shown.run} .words=${words}></elv-picture>`}</div>`;
 }

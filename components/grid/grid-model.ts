@@ -2,6 +2,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import type { Line } from './lines/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** What a grid shows: one sheet of a schedule, as lines and columns. It holds no values. */
 export interface GridModel {
@@ -9,7 +10,7 @@ export interface GridModel {
   readonly sheet: SheetName;
   readonly grouping: Grouping;
   /** Locale of figures, BCP 47. */
-  readonly locale: string;
+  readonly words: Words;
   readonly columns: readonly Column[];
   readonly lines: readonly Line[];
 }

@@ -16,6 +16,7 @@ import { commandOf, type GridCommand } from './keys.ts';
 import { buildLines, linesAfter } from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
+import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /**
  * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what
@@ -32,7 +33,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     grouping: { type: String },
     readonly: { type: Boolean },
     licenseKey: { type: String, attribute: 'license-key' },
-    locale: { type: String },
+    words: { type: String },
   };
 
   declare schedule: LoadSchedule | undefined;
@@ -40,7 +41,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   declare grouping: Grouping;
   declare readonly: boolean;
   declare licenseKey: string;
-  declare locale: string;
+  declare words: Words;
 
   #view: GridView | undefined;
   #unsubscribe: (() => void) | undefined;
@@ -54,7 +55,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.grouping = 'entered';
     this.readonly = false;
     this.licenseKey = '';
-    this.locale = 'en';
+    this.words = ENGLISH;
   }
 
   override connectedCallback(): void {
@@ -161,12 +162,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   /** What is to be shown. @param before what is shown now, when only the schedule has changed. */
   #model(before?: GridModel): GridModel | undefined {
-    const { schedule, sheet, locale } = this;
+    const { schedule, sheet, words } = this;
     if (schedule === undefined) return undefined;
     const grouping = sheet === 'devices' ? this.grouping : 'entered';
     const lines = before === undefined ? buildLines(schedule, sheet, grouping, !this.readonly)
       : linesAfter(before.lines, schedule, sheet, grouping, !this.readonly);
-    return { schedule, sheet, grouping, locale, lines, columns: before?.columns ?? shownColumns(sheet) };
+    return { schedule, sheet, grouping, words, lines, columns: before?.columns ?? shownColumns(sheet) };
   }
 
   #make(): void {

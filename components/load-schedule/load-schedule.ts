@@ -107,13 +107,13 @@ export class LoadScheduleElement extends ScheduleElement {
             @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">Panel</span></button>
         </div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
-          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .locale=${this.locale}
+          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${this.spoken.words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
-          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision} .locale=${this.locale}></elv-schedule-panel>
-        ${this.#work.render({ schedule, revision, readonly, locale: this.locale, takeoffColumns: this.takeoffColumns })}
+          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision} .words=${this.spoken.words}></elv-schedule-panel>
+        ${this.#work.render({ schedule, revision, readonly, words: this.spoken.words, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions()}</div>
       </div>
       ${this.#drop.active ? html`<div class="drop">${this.#dropWords}</div>` : nothing}

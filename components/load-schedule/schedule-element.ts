@@ -12,6 +12,7 @@ import { localeOf } from './locale-of.ts';
 import { readSheetFile } from './read-file.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
+import { SpokenWords } from './spoken-words.ts';
 
 /** What a page sees of the element: its schedule, its attributes, its methods, its part in a form. */
 export abstract class ScheduleElement extends LitElement implements FilesHost {
@@ -42,6 +43,9 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   declare protected message: Message | undefined;
   declare protected locale: string;
   protected readonly holder = new ScheduleHolder(this, (event, byPerson) => { this.#told(event, byPerson); });
+  protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, () => {
+    this.message = { text: 'The words of this language could not be loaded: check the connection and reload the page. Until then this is English.', tone: 'refused' };
+  });
   protected readonly files = new ScheduleFiles(this, this.holder);
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;
@@ -63,12 +67,12 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
 
   override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
     super.attributeChangedCallback(name, before, now);
-    if (name === 'lang' && this.isConnected) this.locale = localeOf(this);
+    if (name === 'lang' && this.isConnected) this.#speak();
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.locale = localeOf(this);
+    this.#speak();
     void this.files.resume();
   }
 
@@ -169,6 +173,12 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
     this.sheet = sheet;
   }
 
+  /** The first words that a person sees are those of the page. */
+  protected override async scheduleUpdate(): Promise<unknown> {
+    if (this.spoken.ready !== undefined) await this.spoken.ready;
+    return super.scheduleUpdate();
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('src') && this.src !== null && this.src !== '') void this.files.startFrom(this.src);
   }
@@ -180,6 +190,11 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
 
   /** Shows and selects a cell. */
   protected abstract goTo(place: Place): Promise<void>;
+
+  #speak(): void {
+    this.locale = localeOf(this);
+    this.spoken.speak(this.locale);
+  }
 
   #told({ label, cause }: ScheduleEvent, byPerson: boolean): void {
     const words = { act: label, load: label, undo: `Undone: ${label}`, redo: `Redone: ${label}` };

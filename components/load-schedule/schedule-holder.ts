@@ -1,5 +1,6 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
+import { ENGLISH, type Words } from '../../src/words/index.ts';
 import { IdlePreparation } from './idle-preparation.ts';
 
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
@@ -9,6 +10,7 @@ export class ScheduleHolder implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #told: (event: ScheduleEvent, byPerson: boolean) => void;
   readonly #preparation = new IdlePreparation();
+  #words = ENGLISH;
   #schedule: LoadSchedule | undefined;
   #own = false;
   #quiet = false;
@@ -35,6 +37,14 @@ export class ScheduleHolder implements ReactiveController {
     before?.dispose();
   }
 
+  /** Has the schedule, and every other that is put in later, speak a language. */
+  speak(words: Words): void {
+    this.#words = words;
+    this.#schedule?.speak(words);
+    this.revision += 1;
+    this.#host.requestUpdate();
+  }
+
   /** Does something that a page asked for, which is no change by a person. */
   quietly<Result>(action: () => Result): Result {
     this.#quiet = true;
@@ -58,6 +68,7 @@ export class ScheduleHolder implements ReactiveController {
   #hold(schedule: LoadSchedule, own: boolean): void {
     const listening = this.#end !== undefined;
     this.hostDisconnected();
+    schedule.speak(this.#words);
     this.#schedule = schedule;
     this.#own = own;
     this.revision += 1;

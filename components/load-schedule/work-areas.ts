@@ -2,6 +2,7 @@ import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { WorkCommand } from '../schedule-toolbar/commands.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** Where each area comes from; it is fetched when it is first asked for. */
 const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
@@ -16,7 +17,7 @@ export interface WorkContext {
   readonly schedule: LoadSchedule;
   readonly revision: number;
   readonly readonly: boolean;
-  readonly locale: string;
+  readonly words: Words;
   readonly takeoffColumns: RememberedColumns;
 }
 
@@ -53,16 +54,16 @@ export class WorkAreas {
     this.#host.requestUpdate();
   }
 
-  render({ schedule, revision, readonly, locale, takeoffColumns }: WorkContext): TemplateResult {
+  render({ schedule, revision, readonly, words, takeoffColumns }: WorkContext): TemplateResult {
     const shown = (name: WorkCommand) => name === this.active;
     return html`
       ${this.#opened.has('takeoff') ? html`<elv-takeoff-reader class="work" ?hidden=${!shown('takeoff')} .active=${shown('takeoff')}
-        .schedule=${schedule} .revision=${revision} .locale=${locale} .pageColumns=${takeoffColumns}></elv-takeoff-reader>` : nothing}
+        .schedule=${schedule} .revision=${revision} .words=${words} .pageColumns=${takeoffColumns}></elv-takeoff-reader>` : nothing}
       ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}
-        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-share-out>` : nothing}
+        .schedule=${schedule} .revision=${revision} .words=${words}></elv-share-out>` : nothing}
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
-        .schedule=${schedule} .revision=${revision} .locale=${locale}></elv-sizing-table>` : nothing}
+        .schedule=${schedule} .revision=${revision} .words=${words}></elv-sizing-table>` : nothing}
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
-        .schedule=${schedule} .revision=${revision} .locale=${locale} ?readonly=${readonly}></elv-load-table>` : nothing}`;
+        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-load-table>` : nothing}`;
   }
 }

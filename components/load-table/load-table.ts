@@ -49,7 +49,7 @@ export class LoadTable extends WorkArea {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (['schedule', 'revision', 'locale', 'older'].some((key) => changed.has(key))) {
+    if (['schedule', 'revision', 'words', 'older'].some((key) => changed.has(key))) {
       this.#report = undefined;
       this.saved = '';
     }
@@ -109,7 +109,7 @@ export class LoadTable extends WorkArea {
 
   /** The load table of the schedule as it is now. */
   get #reportNow(): Report {
-    return this.#report ??= buildReport(this.schedule, { generated: today(), locale: this.locale, since: this.older?.schedule });
+    return this.#report ??= buildReport(this.schedule, { generated: today(), words: this.words, since: this.older?.schedule });
   }
 
   get #frame(): HTMLIFrameElement | null {

@@ -1,5 +1,6 @@
 import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** One cell of a schedule, by the row's id. */
 export interface Place {
@@ -17,17 +18,17 @@ export function rowName(schedule: LoadSchedule, { sheet, id }: Pick<Place, 'shee
 const NO_BREAK = '\u00a0';
 
 /** A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one. */
-export function valueText(sheet: SheetName, key: string, value: CellValue, locale: string): string {
+export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
   if (value === null) return 'unknown';
   const column = columnOf(sheet, key);
-  const text = formatCell(column, value, locale, 'show');
+  const text = formatCell(column, value, words, 'show');
   return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
 }
 
 /** The figure in a cell with its unit; with ≥ or ≤ in front where it follows from a partial total. */
-export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place, locale: string): string {
+export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place, words: Words): string {
   const sign = schedule.partialSign(sheet, id, key);
-  const text = valueText(sheet, key, schedule.value(sheet, id, key), locale);
+  const text = valueText(sheet, key, schedule.value(sheet, id, key), words);
   return sign === '' || text === 'unknown' ? text : `${sign}${NO_BREAK}${text}`;
 }
 

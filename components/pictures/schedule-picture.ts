@@ -8,6 +8,7 @@ import { saveFile } from '../load-schedule/files.ts';
 import { controls, icon } from '../look/index.ts';
 import { buildShape } from './build-shape.ts';
 import { styles } from './schedule-picture.styles.ts';
+import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /** Which picture is shown. */
 export type PictureKind = 'run' | 'supplies' | 'branches';
@@ -19,7 +20,7 @@ export type PictureKind = 'run' | 'supplies' | 'branches';
 export class SchedulePicture extends LitElement {
   static override styles = [controls, styles];
   static override properties = {
-    schedule: { attribute: false }, kind: { reflect: true }, run: { attribute: false }, locale: { attribute: false },
+    schedule: { attribute: false }, kind: { reflect: true }, run: { attribute: false }, words: { attribute: false },
   };
 
   declare schedule: LoadSchedule | undefined;
@@ -27,7 +28,7 @@ export class SchedulePicture extends LitElement {
   /** Id of the run, for a picture of one. */
   declare run: number;
   /** Language tag by whose custom figures are written. */
-  declare locale: string;
+  declare words: Words;
   #unsubscribe: (() => void) | undefined;
   #frame = 0;
 
@@ -35,7 +36,7 @@ export class SchedulePicture extends LitElement {
     super();
     this.kind = 'supplies';
     this.run = -1;
-    this.locale = 'en';
+    this.words = ENGLISH;
   }
 
   override connectedCallback(): void {
@@ -68,12 +69,12 @@ export class SchedulePicture extends LitElement {
   }
 
   #picture(): Shape | undefined {
-    const { schedule, kind, run, locale } = this;
+    const { schedule, kind, run, words } = this;
     if (schedule === undefined) return undefined;
     switch (kind) {
-      case 'supplies': return suppliesPicture(schedule, locale);
-      case 'branches': return branchesPicture(schedule, locale);
-      case 'run': return schedule.document.row('runs', run) === undefined ? undefined : runPicture(schedule, run, locale);
+      case 'supplies': return suppliesPicture(schedule, words);
+      case 'branches': return branchesPicture(schedule, words);
+      case 'run': return schedule.document.row('runs', run) === undefined ? undefined : runPicture(schedule, run, words);
     }
   }
 

@@ -8,7 +8,7 @@ const NEAR_KELVIN = 5;
 export function enclosureGauge(row: GaugeRow): GaugeFigures {
   const [inside, most, ambient] = [row.number('inside'), row.number('maxInside'), row.number('ambient')];
   const left = inside === null || most === null ? null : most - inside;
-  const kelvin = (value: number) => valueText('enclosures', 'rise', value, row.locale);
+  const kelvin = (value: number) => valueText('enclosures', 'rise', value, row.words);
   const tail = left === null ? '' : left < 0 ? `, ${kelvin(-left)} too warm` : `, ${kelvin(left)} left`;
   const limit = most === null ? ', no most given' : ` of ${row.text('maxInside')}`;
   const common = { key: 'inside', about: row.word('note'), sentence: `${row.text('inside')} inside${limit}${tail}` };

@@ -1,6 +1,7 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, type SheetName } from '../../src/schedule/index.ts';
 import { figureText, numberAt, rowName, type Mark } from '../look/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** How full something is: a bar, the sentence that says the same, and the cell to go to. */
 export interface Gauge {
@@ -21,7 +22,7 @@ export interface GaugeRow {
   readonly schedule: LoadSchedule;
   readonly sheet: SheetName;
   readonly id: number;
-  readonly locale: string;
+  readonly words: Words;
   number(key: string): number | null;
   /** Figure with its unit, as a sentence gives it. */
   text(key: string): string;
@@ -32,11 +33,11 @@ export interface GaugeRow {
 /** What the maker of a sheet's gauges says of a row, beside what all have. */
 export type GaugeFigures = Pick<Gauge, 'key' | 'about' | 'loading' | 'target' | 'sentence'>;
 
-export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number, locale: string): GaugeRow {
+export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number, words: Words): GaugeRow {
   return {
-    schedule, sheet, id, locale,
+    schedule, sheet, id, words,
     number: (key) => numberAt(schedule, { sheet, id, key }),
-    text: (key) => figureText(schedule, { sheet, id, key }, locale),
+    text: (key) => figureText(schedule, { sheet, id, key }, words),
     word: (key) => {
       const value = schedule.value(sheet, id, key);
       return typeof value === 'string' ? value : '';

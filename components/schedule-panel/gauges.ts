@@ -5,6 +5,7 @@ import { enclosureGauge } from './enclosure-gauge.ts';
 import { gaugeOf, gaugeRow, statusOf, type Gauge, type GaugeFigures, type GaugeRow } from './gauge.ts';
 import { branchGauge, demandGauge, outputGauge } from './load-gauges.ts';
 import { runGauge } from './run-gauge.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** One kind of gauge, as a section of the panel. */
 export interface GaugeSection {
@@ -54,7 +55,7 @@ export function sectionRows(schedule: LoadSchedule, { sheet, most, sorted, left 
 }
 
 /** The gauge of a row. */
-export function sectionGauge(schedule: LoadSchedule, { sheet, figures }: GaugeSection, id: number, locale: string): Gauge {
-  const row = gaugeRow(schedule, sheet, id, locale);
+export function sectionGauge(schedule: LoadSchedule, { sheet, figures }: GaugeSection, id: number, words: Words): Gauge {
+  const row = gaugeRow(schedule, sheet, id, words);
   return gaugeOf(row, figures(row));
 }

@@ -13,9 +13,9 @@ export function demandGauge(most: 'usable' | 'rated', about?: string): (row: Gau
 export function branchGauge(row: GaugeRow): GaugeFigures {
   const tail = (): string => {
     const beyond = (row.number('points') ?? 0) - (row.number('limit') ?? 0);
-    if (beyond > 0) return `${valueText('branches', 'points', beyond, row.locale)} too many`;
+    if (beyond > 0) return `${valueText('branches', 'points', beyond, row.words)} too many`;
     const free = row.number('free') ?? 0;
-    return free < 0 ? `${valueText('branches', 'free', -free, row.locale)} into the reserve` : `${row.text('free')} free`;
+    return free < 0 ? `${valueText('branches', 'free', -free, row.words)} into the reserve` : `${row.text('free')} free`;
   };
   return withShare(row, {
     key: 'used', about: '', target: 1 - (row.number('reserve') ?? 0),
@@ -27,7 +27,7 @@ export function branchGauge(row: GaugeRow): GaugeFigures {
 export function outputGauge(row: GaugeRow): GaugeFigures {
   const tail = (): string => {
     const left = row.number('headroom');
-    return left !== null && left < 0 ? `${valueText('outputs', 'headroom', -left, row.locale)} too much` : `${row.text('headroom')} left`;
+    return left !== null && left < 0 ? `${valueText('outputs', 'headroom', -left, row.words)} too much` : `${row.text('headroom')} left`;
   };
   return withShare(row, {
     key: 'loading', about: row.word('load'), target: row.number('target'),

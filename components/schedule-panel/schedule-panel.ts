@@ -9,6 +9,7 @@ import { findingGroup, findingListStyles, GROUP_TITLES, type FindingGroup, type 
 import { gaugeLine, gaugeLineStyles } from './gauge-line.ts';
 import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges.ts';
 import { styles } from './schedule-panel.styles.ts';
+import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /** Findings of one group listed at first, and with each press for more. */
 const FINDINGS_AT_FIRST = 40;
@@ -23,7 +24,7 @@ const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete'];
 export class SchedulePanel extends LitElement implements FindingListHost {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, gaugeLineStyles, findingListStyles, styles];
   static override properties = {
-    schedule: { attribute: false }, revision: { attribute: false }, locale: { attribute: false }, readonly: { type: Boolean },
+    schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false }, readonly: { type: Boolean },
     shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true }, accepting: { state: true },
   };
 
@@ -31,7 +32,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   /** Changes whenever the schedule did. */
   declare revision: number;
   /** Language tag by whose custom figures are written. */
-  declare locale: string;
+  declare words: Words;
   declare readonly: boolean;
   declare accepting: string;
   /** Findings listed, by group. */
@@ -45,7 +46,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   constructor() {
     super();
-    this.locale = 'en';
+    this.words = ENGLISH;
     this.readonly = false;
     this.accepting = '';
     this.shown = this.open = {};
@@ -99,7 +100,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
         <span class="counts">${COUNTED.map((mark) => counts.get(mark) === 0 ? nothing
           : html`<span class=${mark} title="${counts.get(mark)} ${MARK_WORDS[mark]}">${markShape(mark)}${counts.get(mark)}<span class="unseen"> ${MARK_WORDS[mark]}, </span></span>`)}</span></summary>
       ${!open ? nothing : number === 0 ? html`<p class="quiet">${none}</p>`
-        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id, this.locale)))}</ul>
+        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id, this.words)))}</ul>
           ${number > most ? html`<button type="button" class="link more" aria-expanded=${all} @click=${() => { this.#listAll(sheet, !all); }}>
             ${all ? `The worst ${most} only` : `All ${number} ${SCHEMA[sheet].title.toLowerCase()}`}</button>` : nothing}`}
     </details>`;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { SharedSheet, Sharing } from '../../src/allocation/index.ts';
 import { loadingBar, valueText } from '../look/index.ts';
 import type { FillLine, Move } from './fill-lines.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** How many lines of a list are shown. */
 const MOST = 100;
@@ -20,7 +21,7 @@ export function verdict({ over, used, lowerBound, proven, added, leftOut }: Shar
 }
 
 /** How full each branch or supply is, before and after. */
-export function fillTable(over: SharedSheet, lines: readonly FillLine[], locale: string): TemplateResult {
+export function fillTable(over: SharedSheet, lines: readonly FillLine[], words: Words): TemplateResult {
   const title = over === 'branches' ? 'Branch' : 'Supply';
   return html`<table class="fills"><caption class="unseen">Before and after</caption>
     <thead><tr><th scope="col">${title}</th>${over === 'supplies' ? html`<th scope="col">For</th>` : nothing}
@@ -29,7 +30,7 @@ export function fillTable(over: SharedSheet, lines: readonly FillLine[], locale:
     <tbody>${lines.map(({ tag, group, isNew, capacity, before, after, sign, coming, going }) => html`<tr data-tag=${tag}>
       <td><b>${tag}</b>${isNew ? html` <span class="new">new</span>` : nothing}</td>
       ${over === 'supplies' ? html`<td class="quiet nowrap">${group}</td>` : nothing}
-      ${fillCells(over, before, capacity, locale, sign)}${fillCells(over, after, capacity, locale)}
+      ${fillCells(over, before, capacity, words, sign)}${fillCells(over, after, capacity, words)}
       <td class="nowrap">${movesText(coming, going)}</td></tr>`)}</tbody></table>`;
 }
 
@@ -37,10 +38,10 @@ function movesText(coming: number, going: number): string {
   return [coming > 0 ? `${coming} come` : '', going > 0 ? `${going} go` : ''].filter((part) => part !== '').join(', ') || 'as they were';
 }
 
-function fillCells(over: SharedSheet, carried: number | null, capacity: number | null, locale: string, sign = ''): TemplateResult {
+function fillCells(over: SharedSheet, carried: number | null, capacity: number | null, words: Words, sign = ''): TemplateResult {
   const share = carried === null || capacity === null || capacity <= 0 ? null : carried / capacity;
   const amount = (value: number | null) => value === null ? 'unknown'
-    : over === 'branches' ? String(Math.round(value * 1000) / 1000) : valueText('supplies', 'demand', value, locale);
+    : over === 'branches' ? String(Math.round(value * 1000) / 1000) : valueText('supplies', 'demand', value, words);
   return html`<td>${loadingBar(share, null, share !== null && share > 1 + ROUNDING ? 'over' : 'ok')}</td>
     <td class="figure">${sign === '' ? nothing : `${sign}\u00a0`}${amount(carried)} of ${amount(capacity)}</td>`;
 }

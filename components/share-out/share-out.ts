@@ -95,7 +95,7 @@ export class ShareOut extends WorkArea {
     const moves = movesOf(this.schedule, sharing);
     const lines = fillLines(this.schedule, sharing, moves);
     return html`${overNote(lines)}${leftOutList(sharing)}
-      ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.locale)}${moveList(moves)}`;
+      ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves)}`;
   }
 
   #changes(sharing: Sharing): Change[] {

@@ -12,6 +12,7 @@ import { keyNeeded } from './key-needed.ts';
 import { messageLine, refusalList, type Message, type Refusal } from './notices.ts';
 import { selectionSum } from './selection-sum.ts';
 import { styles } from './sheet-view.styles.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** One sheet: its tools, its rows in the grid, the explanation of the selected figure, and what just happened. */
 export class SheetView extends LitElement {
@@ -19,7 +20,7 @@ export class SheetView extends LitElement {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
-    locale: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
+    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true },
   };
@@ -32,7 +33,7 @@ export class SheetView extends LitElement {
   declare readonly: boolean;
   /** Key of the grid library; without it the rows cannot be shown. */
   declare licenseKey: string | null;
-  declare locale: string;
+  declare words: Words;
   /** What just happened. */
   declare message: Message | undefined;
   /** What was refused last, until it is dismissed. */
@@ -75,7 +76,7 @@ export class SheetView extends LitElement {
   }
 
   override render(): TemplateResult {
-    const { schedule, revision, sheet, readonly, locale, refusal } = this;
+    const { schedule, revision, sheet, readonly, words, refusal } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
       <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready}>
@@ -88,9 +89,9 @@ export class SheetView extends LitElement {
           The rows cannot be shown: the grid could not be fetched. Reload the page.</p>` : nothing}
       </div>
       <elv-cell-explanation id="explanation" ?hidden=${!this.explained} ?pictured=${this.pictured} ?readonly=${readonly}
-        .schedule=${schedule} .place=${this.place} .revision=${revision} .locale=${locale}></elv-cell-explanation>
+        .schedule=${schedule} .place=${this.place} .revision=${revision} .words=${words}></elv-cell-explanation>
       <div class="line">${messageLine(this.message, (offer) => { this.#ask(offer)(); })}
-        <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, locale)}</span>${this.#views()}</div>`;
+        <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, words)}</span>${this.#views()}</div>`;
   }
 
   /** Buttons that open and close what stands below the rows. */
@@ -114,7 +115,7 @@ export class SheetView extends LitElement {
     const { schedule, sheet, readonly } = this;
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
-        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .locale=${this.locale}></elv-schedule-grid>
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .words=${this.words}></elv-schedule-grid>
       ${empty ? emptySheet(sheet, { readonly, demo: this.demo, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
   }
 

@@ -1,6 +1,7 @@
+import type { Words } from '../../src/words/index.ts';
 /** A list as a person types it: numbers with a decimal point or comma, parted by spaces or semicolons. */
-export function numberListText(numbers: readonly number[], locale: string): string {
-  return numbers.map((number) => number.toLocaleString(locale, { useGrouping: false, maximumFractionDigits: 6 })).join('; ');
+export function numberListText(numbers: readonly number[], words: Words): string {
+  return numbers.map((number) => number.toLocaleString(words.locale, { useGrouping: false, maximumFractionDigits: 6 })).join('; ');
 }
 
 /**

@@ -71,7 +71,7 @@ export class SizingTable extends WorkArea {
       this.problems = { ...this.problems, [name]: read.ok ? undefined : read.problem };
       if (read.ok) this.#keep({ ...this.lists, [name]: read.numbers });
     };
-    return html`<label>${LISTS[name]}<input data-list=${name} inputmode="decimal" .value=${numberListText(this.lists[name], this.locale)}
+    return html`<label>${LISTS[name]}<input data-list=${name} inputmode="decimal" .value=${numberListText(this.lists[name], this.words)}
       aria-invalid=${problem !== undefined} aria-describedby="problem-${name}" @change=${change}>
       <span class="problem english" id="problem-${name}" role="status">${problem}</span></label>`;
   }

@@ -2,17 +2,18 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues, type 
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { CommandEvent } from '../events/index.ts';
 import { icon } from '../look/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** A job on the whole schedule that takes the place of the sheets while it is done: heading, body, foot with what it offers. */
 export abstract class WorkArea extends LitElement {
   static override properties: PropertyDeclarations = {
-    schedule: { attribute: false }, revision: { attribute: false }, locale: { attribute: false }, active: { attribute: false },
+    schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false }, active: { attribute: false },
   };
 
   declare schedule: LoadSchedule;
   /** Changes whenever the schedule did. */
   declare revision: number;
-  declare locale: string;
+  declare words: Words;
   /** Whether it is the one that is shown; otherwise it only keeps where it was. */
   declare active: boolean;
 

@@ -1,6 +1,7 @@
 import { columnOf, formatCell, isNumeric, plural, SCHEMA, tagOf, type CellValue, type Column, type Rule, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
+import type { Words } from '../words/index.ts';
 
 /** A value that a figure was worked out from, and the cell that it stands in. */
 export interface ExplanationPart {
@@ -29,9 +30,9 @@ export interface Explanation {
 const UNKNOWN = 'not known';
 
 /** A value with its unit, for a sentence. */
-export function withUnit(column: Column, value: CellValue, locale: string): string {
+export function withUnit(column: Column, value: CellValue, spoken: Words): string {
   if (value === null) return UNKNOWN;
-  const text = formatCell(column, value, locale, 'show');
+  const text = formatCell(column, value, spoken, 'show');
   return column.unit === undefined ? text : `${text}\u00a0${column.unit}`;
 }
 
@@ -42,16 +43,16 @@ export function explanationText({ title, words, numbers, result }: Explanation):
 
 /**
  * Explains the figure in a cell.
- * @param locale language tag by whose custom numbers are written.
+ * @param spoken language tag by whose custom numbers are written.
  * @returns `undefined` for a cell that holds a text or is not calculated.
  */
 export function explain(
-  document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, key: string, locale: string,
+  document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, key: string, spoken: Words,
 ): Explanation | undefined {
   const column = columnOf(sheet, key);
   const row = document.row(sheet, id);
   if (row === undefined) return undefined;
-  const result = `${book.isPartial(sheet, id, key) && column.role === 'computed' ? `${column.whenPartial} ` : ''}${withUnit(column, book.value(sheet, id, key), locale)}`;
+  const result = `${book.isPartial(sheet, id, key) && column.role === 'computed' ? `${column.whenPartial} ` : ''}${withUnit(column, book.value(sheet, id, key), spoken)}`;
   const base = { title: column.title, result };
   if (column.role === 'computed' && column.total !== undefined) {
     const { from, by, sum, source } = column.total;
@@ -63,7 +64,7 @@ export function explain(
     const missing = book.missing(sheet, id, key);
     return {
       ...base, words, source, numbers: missing === 0 ? rows : `${rows}, ${missing} of them not known`,
-      parts: sum === undefined ? [] : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, locale)),
+      parts: sum === undefined ? [] : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken)),
     };
   }
   const own = row.cells[key] ?? null;
@@ -77,35 +78,35 @@ export function explain(
   }
   if (column.role === 'computed' && column.solved !== undefined) {
     const args = column.solved.of.map((path) => argument(sheet, path));
-    const { numbers, ...explained } = explainRule({ sheet, args, rule: column.solved }, document, book, id, locale);
+    const { numbers, ...explained } = explainRule({ sheet, args, rule: column.solved }, document, book, id, spoken);
     return { ...base, ...explained, ...(numbers === explained.words ? {} : { numbers }) };
   }
   const rule = ruleOf(sheet, key);
-  return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, locale) };
+  return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, spoken) };
 }
 
 type Explainable = Pick<PreparedRule, 'sheet' | 'args'> & { readonly rule: Pick<Rule, 'words' | 'source'> };
 
 function explainRule(
-  { sheet, args, rule }: Explainable, document: ScheduleDocument, book: Workbook, id: number, locale: string,
+  { sheet, args, rule }: Explainable, document: ScheduleDocument, book: Workbook, id: number, spoken: Words,
 ): Omit<Explanation, 'title' | 'result'> {
   const holder = ({ by }: Argument) => by === undefined ? id : book.target(sheet, id, by);
   const values = args.map((arg) => holder(arg) < 0 ? null : book.value(arg.sheet, holder(arg), arg.key));
   const template = typeof rule.words === 'string' ? rule.words : rule.words(...values);
-  const parts = args.map((arg) => part(document, book, arg, holder(arg), locale));
+  const parts = args.map((arg) => part(document, book, arg, holder(arg), spoken));
   const fill = (of: 'label' | 'text') => template.replace(/\{([\w.]+)\}/g, (_all, path: string) =>
     parts.find((each) => each.path === path)![of]);
   const used = parts.filter(({ path }) => template.includes(`{${path}}`));
   return { words: fill('label'), numbers: fill('text'), source: rule.source, parts: used };
 }
 
-function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, locale: string): ExplanationPart {
+function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words): ExplanationPart {
   const column = columnOf(arg.sheet, arg.key);
   const title = column.title.toLowerCase();
   const row = document.row(arg.sheet, id);
   const owner = arg.by === undefined ? '' : ` of the ${SCHEMA[arg.sheet].rowName}${row === undefined ? '' : ` ${tagOf(arg.sheet, row)}`}`;
   return {
     path: arg.path, label: `${title}${owner}`, sheet: arg.sheet, id, key: arg.key,
-    text: row === undefined ? UNKNOWN : withUnit(column, book.value(arg.sheet, id, arg.key), locale),
+    text: row === undefined ? UNKNOWN : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
   };
 }

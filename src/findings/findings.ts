@@ -2,6 +2,7 @@ import type { Touched, Workbook } from '../engine/index.ts';
 import {
   isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
+import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
@@ -32,10 +33,19 @@ export class Findings {
   #tags!: TagIndex;
   #purposes!: RailPurposes;
   #all: readonly Finding[] | undefined;
+  #words: Words;
 
-  constructor(document: ScheduleDocument, book: Workbook) {
+  constructor(document: ScheduleDocument, book: Workbook, words: Words) {
     this.#document = document;
     this.#book = book;
+    this.#words = words;
+    this.#checkAll();
+  }
+
+  /** Says everything in another language from now on. */
+  speak(words: Words): void {
+    this.#words = words;
+    this.#all = undefined;
     this.#checkAll();
   }
 
@@ -125,7 +135,7 @@ export class Findings {
   }
 
   #find(sheet: SheetName, row: Row): Kept[] {
-    const reader = new RowReader(sheet, row, this.#document, this.#book);
+    const reader = new RowReader(sheet, row, this.#document, this.#book, this.#words);
     const kept: Kept[] = [];
     for (const { rule, key, severity, inStatus, find } of CHECKS[sheet]) {
       const found = find(reader);

@@ -1,5 +1,6 @@
 import type { Workbook } from '../engine/index.ts';
 import { SCHEMA, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import type { MessageValues, Words } from '../words/index.ts';
 
 /** One row as the checks read it. */
 export class RowReader {
@@ -7,12 +8,19 @@ export class RowReader {
   readonly row: Row;
   readonly document: ScheduleDocument;
   readonly book: Workbook;
+  readonly words: Words;
 
-  constructor(sheet: SheetName, row: Row, document: ScheduleDocument, book: Workbook) {
+  constructor(sheet: SheetName, row: Row, document: ScheduleDocument, book: Workbook, words: Words) {
     this.sheet = sheet;
     this.row = row;
     this.document = document;
     this.book = book;
+    this.words = words;
+  }
+
+  /** Says a message in the language of the schedule. */
+  say(message: string, values?: MessageValues): string {
+    return this.words.say(message, values);
   }
 
   /** What a person entered in a cell. */

@@ -25,9 +25,9 @@ export interface ExplainedFigure {
  * @returns `undefined` for a cell that holds a text or nothing.
  */
 export function explainedFigure(
-  schedule: LoadSchedule, sheet: SheetName, id: number, key: string, locale = 'en',
+  schedule: LoadSchedule, sheet: SheetName, id: number, key: string,
 ): ExplainedFigure | undefined {
-  const explanation = schedule.explain(sheet, id, key, locale);
+  const explanation = schedule.explain(sheet, id, key);
   if (explanation === undefined) return undefined;
   const { title, words, numbers = null, result, source } = explanation;
   const row = schedule.document.position(sheet, id) + 1;

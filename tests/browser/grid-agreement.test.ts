@@ -7,6 +7,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { formatCell, type SheetName } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { mountGrid, unmountAll } from './support/mount.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 
 afterEach(unmountAll);
 
@@ -35,7 +36,7 @@ function dueTexts(schedule: LoadSchedule, sheet: SheetName): Map<string, string>
       const value = afresh.value(sheet, id, column.key);
       const sign = afresh.partialSign(sheet, id, column.key);
       const text = column.role === 'computed' && column.status === true && typeof value === 'string'
-        ? MARK_WORDS[value as keyof typeof MARK_WORDS] : formatCell(column, value, 'en', 'show');
+        ? MARK_WORDS[value as keyof typeof MARK_WORDS] : formatCell(column, value, ENGLISH, 'show');
       texts.set(`${place + 1} ${column.title}`, sign === '' || text === '' ? text : `${sign}\u202f${text}`);
     }
   });

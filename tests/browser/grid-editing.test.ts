@@ -2,6 +2,7 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { cellAt, frame, mountGrid, placeOf, unmountAll } from './support/mount.ts';
 import { COLUMN, sample } from './support/sample-content.ts';
+import { makeWords } from '../../src/words/index.ts';
 
 afterEach(unmountAll);
 
@@ -138,7 +139,7 @@ describe('typing', () => {
   });
 
   test('a decimal comma is read and shown where the language has one', async () => {
-    const { grid, schedule } = await mountGrid(sample(), { locale: 'de' });
+    const { grid, schedule } = await mountGrid(sample(), { words: makeWords('de') });
     await userEvent.click(cellAt(grid, 0, COLUMN.distance));
     await userEvent.keyboard('12,5{Enter}');
     await frame();

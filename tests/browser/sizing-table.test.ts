@@ -3,6 +3,7 @@ import { userEvent } from 'vitest/browser';
 import { numberListText, readNumberList } from '../../components/sizing-table/number-list.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { openWork, press } from './work-support.ts';
+import { makeWords } from '../../src/words/index.ts';
 
 beforeEach(() => { localStorage.clear(); });
 afterEach(() => {
@@ -69,6 +70,6 @@ test.each([['', false], ['0', false], ['-5', false], ['4.5', true], ['1e999', fa
 });
 
 test('a list is written so that it can be read', () => {
-  expect(numberListText([1.25, 2000], 'de')).toBe('1,25; 2000');
-  expect(readNumberList(numberListText([1.25, 2000], 'de'), false)).toEqual({ ok: true, numbers: [1.25, 2000] });
+  expect(numberListText([1.25, 2000], makeWords('de'))).toBe('1,25; 2000');
+  expect(readNumberList(numberListText([1.25, 2000], makeWords('de')), false)).toEqual({ ok: true, numbers: [1.25, 2000] });
 });

@@ -4,6 +4,7 @@ import {
   columnOf, decimalSign, detectDecimal, formatCell, inputColumns, isNumeric, parseCell, SHEET_NAMES,
   type CellValue, type InputColumn, type SheetName,
 } from '../../src/schedule/index.ts';
+import { makeWords } from '../../src/words/index.ts';
 
 const column = (path: string) => columnOf(...path.split('.') as [SheetName, string]);
 
@@ -29,7 +30,7 @@ describe('formatCell', () => {
     ['supplies.redundant', null, 'en', ''],
     ['devices.connected', 1, 'not_a_locale', '1.00'],
   ])('shows %s %j in %s as %j', (path, value, locale, text) => {
-    expect(formatCell(column(path), value, locale, 'show')).toBe(text);
+    expect(formatCell(column(path), value, makeWords(locale), 'show')).toBe(text);
   });
 
   it.each<[path: string, value: CellValue, use: 'edit' | 'copy', text: string]>([
@@ -39,7 +40,7 @@ describe('formatCell', () => {
     ['devices.distance', 1e-7, 'copy', '0,0000001'],
     ['supplies.spare', -1.5, 'edit', '-1,5'],
   ])('writes %s %j to %s as %j in German', (path, value, use, text) => {
-    expect(formatCell(column(path), value, 'de', use)).toBe(text);
+    expect(formatCell(column(path), value, makeWords('de'), use)).toBe(text);
   });
 
   it('is read back exactly, whatever the number and the language', () => {
@@ -52,7 +53,7 @@ describe('formatCell', () => {
       fc.constantFrom('en', 'de', 'fr-CH'),
       fc.constantFrom('edit' as const, 'copy' as const),
       (each, value, locale, use) => {
-        const parsed = parseCell(each, formatCell(each, value, locale, use), { decimal: decimalSign(locale) });
+        const parsed = parseCell(each, formatCell(each, value, makeWords(locale), use), { decimal: decimalSign(locale) });
         expect(parsed).toEqual({ ok: true, value: value + 0 });
       },
     ));
@@ -63,7 +64,7 @@ describe('formatCell', () => {
     fc.assert(fc.property(thousandth, fc.constantFrom('en', 'de'), (thousandths, locale) => {
       const distance = column('devices.distance') as InputColumn;
       const value = thousandths / 1000;
-      const text = formatCell(distance, value, locale, 'show');
+      const text = formatCell(distance, value, makeWords(locale), 'show');
       expect(parseCell(distance, text, { decimal: decimalSign(locale) })).toEqual({ ok: true, value });
     }));
   });

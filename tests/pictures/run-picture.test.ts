@@ -5,6 +5,7 @@ import { closeTo } from '../support/close-to.ts';
 import { nodalVoltages } from '../support/nodal-solver.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 import { elements, measure, ruler, textIn, withClass } from './read-picture.ts';
+import { makeWords } from '../../src/words/index.ts';
 
 const TYPES: Cells[] = [
   { type: 'lamp', power: 12, load: 'power', minVoltage: 21.6 }, { type: 'sensor', draw: 150, minVoltage: 20.4 },
@@ -17,7 +18,7 @@ function drawn(devices: readonly Cells[], run: Cells = {}, locale = 'en') {
     types: TYPES, supplies: [{ rail: 'A', rated: 20 }], conductors: [{ conductor: 'C', resistance: 12.1 }],
     runs: [{ ...RUN, ...run }], devices: devices.map((cells) => ({ qty: 1, rail: 'A', run: 'W1', ...cells })),
   });
-  return { schedule, picture: runPicture(schedule, idAt(schedule, 'runs'), locale) };
+  return { schedule, picture: runPicture(schedule, idAt(schedule, 'runs'), makeWords(locale)) };
 }
 
 /** Distance and voltage of every device, read off the picture with a ruler. */

@@ -6,10 +6,10 @@ import { readCell } from './read-cell.ts';
 
 /** What the editor of a cell begins with: the formula, or the value in full, with which an unchanged cell is told. */
 export function textToEdit(model: GridModel, line: number, columnIndex: number): string {
-  const { schedule, sheet, locale } = model;
+  const { schedule, sheet, words } = model;
   const [id, column] = [idAt(model, line), model.columns[columnIndex]];
   if (id < 0 || column === undefined) return '';
-  return schedule.formulaText(sheet, id, column.key) ?? formatCell(column, schedule.value(sheet, id, column.key), locale, 'edit');
+  return schedule.formulaText(sheet, id, column.key) ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
 }
 
 /**

@@ -2,26 +2,27 @@ import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
   decimalSign, isFormula, isNumeric, parseCell, type CellContext, type InputColumn, type ParsedCell, type SheetName,
 } from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 
 /** Where a text is to stand, as far as reading it depends on it. */
 export interface ReadPlace {
   readonly schedule: LoadSchedule;
   readonly sheet: SheetName;
   /** Locale of figures, BCP 47. */
-  readonly locale: string;
+  readonly words: Words;
 }
 
 /**
  * Reads what a person typed or pasted into a cell, formulas included, so that the value can be set.
  * @param id id of the row; -1 for a row that is still to come.
- * @param context what is known beyond the place; the decimal sign is that of the locale unless given.
+ * @param context what is known beyond the place; the decimal sign is that of the words unless given.
  */
 export function readCell(
   place: ReadPlace, id: number, column: InputColumn, text: string, context: CellContext = {},
 ): ParsedCell {
   const parsed = parseCell(column, text, {
     ...context,
-    decimal: context.decimal ?? decimalSign(place.locale),
+    decimal: context.decimal ?? decimalSign(place.words.locale),
     voltage: context.voltage ?? railVoltage(place, id),
   });
   if (!parsed.ok || !isNumeric(column) || !isFormula(parsed.value)) return parsed;

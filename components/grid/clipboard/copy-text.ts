@@ -8,12 +8,12 @@ import { writeTable } from './read-table.ts';
  * headings are left out. A status is taken when it is selected by itself or with the column before it in that order.
  */
 export function copyText(model: GridModel, selection: GridSelection): string {
-  const { schedule, sheet, locale } = model;
+  const { schedule, sheet, words } = model;
   const selected = selection.columns.map((index) => model.columns[index]!);
   const ordered = clipboardColumns(model);
   const columns = ordered.filter((column, place) => selected.includes(column)
     && (!isStatus(column) || selected.length === 1 || selected.includes(ordered[place - 1]!)));
   const ids = selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
   return writeTable(ids.map((id) =>
-    columns.map((column) => formatCell(column, schedule.value(sheet, id, column.key), locale, 'copy'))));
+    columns.map((column) => formatCell(column, schedule.value(sheet, id, column.key), words, 'copy'))));
 }

@@ -30,7 +30,7 @@ export function worstOf(findings: readonly Finding[]): Severity | undefined {
 
 /** How the cell of a row looks. */
 export function cellLook(model: GridModel, id: number, column: Column, findings: readonly Finding[]): CellLook {
-  const { schedule, sheet, locale } = model;
+  const { schedule, sheet, words } = model;
   const value = schedule.value(sheet, id, column.key);
   const numeric = isNumeric(column);
   const own = column.role === 'input' && schedule.isOwn(sheet, id, column.key);
@@ -54,6 +54,6 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
   if (isStatus(column) && isMark(value)) return { ...common, text: MARK_WORDS[value], status: value };
   const sign = schedule.partialSign(sheet, id, column.key);
-  const text = formatCell(column, value, locale, 'show');
+  const text = formatCell(column, value, words, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };
 }

@@ -35,8 +35,8 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
 
 type Load = Pick<GroupFigures, 'sentence' | 'loading' | 'target'>;
 
-function supplyFigures({ schedule, locale }: GridModel, id: number): Load {
-  const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key }, locale);
+function supplyFigures({ schedule, words }: GridModel, id: number): Load {
+  const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key }, words);
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'supplies', id, key });
   const loading = number('loading');
   const share = loading === null ? 'loading unknown' : figure('loading');
@@ -46,8 +46,8 @@ function supplyFigures({ schedule, locale }: GridModel, id: number): Load {
   };
 }
 
-function branchFigures({ schedule, locale }: GridModel, id: number): Load {
-  const figure = (key: string): string => figureText(schedule, { sheet: 'branches', id, key }, locale);
+function branchFigures({ schedule, words }: GridModel, id: number): Load {
+  const figure = (key: string): string => figureText(schedule, { sheet: 'branches', id, key }, words);
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'branches', id, key });
   const reserve = number('reserve') ?? 0;
   const kept = reserve > 0 ? `, ${figure('reserve')} kept free` : '';
@@ -57,10 +57,10 @@ function branchFigures({ schedule, locale }: GridModel, id: number): Load {
   };
 }
 
-function figuresOfTheRest({ schedule, locale }: GridModel, line: HeadingLine, rows: string): GroupFigures {
+function figuresOfTheRest({ schedule, words }: GridModel, line: HeadingLine, rows: string): GroupFigures {
   const key = line.sheet === 'supplies' ? 'demand' : 'points';
   const sum = line.members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
-  const total = key === 'demand' ? valueText('devices', key, sum, locale) : `${formatCell(pointsColumn, sum, locale, 'show')} points`;
+  const total = key === 'demand' ? valueText('devices', key, sum, words) : `${formatCell(pointsColumn, sum, words, 'show')} points`;
   return {
     title: line.sheet === 'supplies' ? 'No known rail' : 'No known branch',
     purpose: '', sentence: `${total} on no ${line.sheet === 'supplies' ? 'supply' : 'branch'}`, rows, loading: null, target: null, status: undefined,

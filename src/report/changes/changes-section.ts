@@ -4,12 +4,13 @@ import { DETAIL_TITLES } from '../model/detail-titles.ts';
 import type { ReportSection, ReportTable } from '../model/report.ts';
 import { changedValue, kindWords, valueWords } from './changes-text.ts';
 import type { ScheduleChanges } from './compare-schedules.ts';
+import type { Words } from '../../words/index.ts';
 
 /**
  * What has changed since an older schedule, as a part of the load table.
  * @param since names the older schedule: `revision B of 2026-10-02`.
  */
-export function changesSection({ details, rows, figures }: ScheduleChanges, since: string, locale: string): ReportSection {
+export function changesSection({ details, rows, figures }: ScheduleChanges, since: string, words: Words): ReportSection {
   const tables: ReportTable[] = [];
   const add = (table: ReportTable) => { if (table.rows.length > 0) tables.push(table); };
   add({
@@ -19,7 +20,7 @@ export function changesSection({ details, rows, figures }: ScheduleChanges, sinc
   add({
     title: 'Rows', columns: textColumns('Sheet', 'Tag', 'What became of it', 'Values'),
     rows: rows.map((change) => ({
-      cells: [SCHEMA[change.sheet].title, change.tag, kindWords(change), valueWords(change.sheet, change, locale)].map(textCell),
+      cells: [SCHEMA[change.sheet].title, change.tag, kindWords(change), valueWords(change.sheet, change, words)].map(textCell),
     })),
   });
   add({
@@ -27,7 +28,7 @@ export function changesSection({ details, rows, figures }: ScheduleChanges, sinc
     columns: [...textColumns('Sheet', 'Tag', 'Figure'), { title: 'Before', kind: 'number' }, { title: 'Now', kind: 'number' }],
     rows: figures.flatMap(({ sheet, tag, values }) => values.map(({ key, before, after }) => {
       const column = columnOf(sheet, key);
-      const [was, is] = [before, after].map((value) => numberCell(changedValue(column, value, locale)));
+      const [was, is] = [before, after].map((value) => numberCell(changedValue(column, value, words)));
       return { cells: [textCell(SCHEMA[sheet].title), textCell(tag), textCell(column.title), was!, is!] };
     })),
   });

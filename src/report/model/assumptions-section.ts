@@ -4,13 +4,14 @@ import { numberCell, textCell, textColumns } from './cells.ts';
 import type { ReportRow, ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 import { standardsTable } from './standards-table.ts';
+import type { Words } from '../../words/index.ts';
 
 /** Every default and factor that the figures rest on, and the standards behind them. */
-export function assumptionsSection(schedule: LoadSchedule, locale: string): ReportSection | undefined {
+export function assumptionsSection(schedule: LoadSchedule, words: Words): ReportSection | undefined {
   const rows = SHEET_NAMES.flatMap((sheet) => {
     const filled = filledRows(schedule, sheet);
     if (filled.length === 0) return [];
-    return inputColumns(sheet).filter(isAssumption).flatMap((column) => linesOf(schedule, sheet, column, filled, locale));
+    return inputColumns(sheet).filter(isAssumption).flatMap((column) => linesOf(schedule, sheet, column, filled, words));
   });
   if (rows.length === 0) return undefined;
   const factors: ReportTable = {
@@ -40,7 +41,7 @@ interface Line {
 }
 
 /** A line for each value that a column has in some rows, and where it came from. Single draws stand in their own sheets. */
-function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[], locale: string): ReportRow[] {
+function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[], words: Words): ReportRow[] {
   const { key, title, unit, derived, kind, source = '' } = column;
   const isListed = derived === undefined || kind === 'ratio';
   const lines = new Map<string, Line>();
@@ -48,8 +49,8 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
     const isOwn = schedule.isOwn(sheet, id, key);
     const value = schedule.value(sheet, id, key);
     if (value === null || (isOwn && !isListed)) continue;
-    const text = isListed ? formatCell(column, value, locale, 'show') : '';
-    const origin = isOwn ? 'entered' : derived === undefined ? 'default' : inGeneral(schedule.explain(sheet, id, key, locale)!.words);
+    const text = isListed ? formatCell(column, value, words, 'show') : '';
+    const origin = isOwn ? 'entered' : derived === undefined ? 'default' : inGeneral(schedule.explain(sheet, id, key)!.words);
     const line = lines.get(`${origin} ${text}`) ?? {
       value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
       source: isOwn ? '' : derived?.source ?? source, count: 0,

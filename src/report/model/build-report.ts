@@ -16,12 +16,13 @@ import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 
 export interface LoadTableOptions {
   /** When the table was made, as it is to be printed. */
   readonly generated: string;
   /** Language of the numbers, BCP 47; English by default. */
-  readonly locale?: string;
+  readonly words?: Words;
   /** The sheet that is printed, with the findings on it; the whole load table by default. */
   readonly sheet?: SheetName | undefined;
   /** An older schedule; what has changed since becomes a section. */
@@ -30,12 +31,12 @@ export interface LoadTableOptions {
 
 /** The load table of a schedule, from which every form of it is made. */
 export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): Report {
-  const { generated, locale = 'en', sheet, since } = options;
+  const { generated, words = ENGLISH, sheet, since } = options;
   const { details } = schedule.document;
-  const sections = sheet === undefined ? wholeTable(schedule, locale, since)
+  const sections = sheet === undefined ? wholeTable(schedule, words, since)
     : [
       findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
-      sheetSection(schedule, sheet, locale), explanationsSection(schedule, locale, sheet),
+      sheetSection(schedule, sheet, words), explanationsSection(schedule, sheet),
     ];
   return {
     title: 'Load table',
@@ -47,21 +48,21 @@ export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): 
   };
 }
 
-function wholeTable(schedule: LoadSchedule, locale: string, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
-  const sheet = (name: SheetName) => sheetSection(schedule, name, locale);
+function wholeTable(schedule: LoadSchedule, words: Words, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
+  const sheet = (name: SheetName) => sheetSection(schedule, name, words);
   return [
     revisionsSection(schedule),
-    since && changesSection(compareSchedules(since, schedule), nameOf(since), locale),
-    { ...statusSection(schedule), pictures: summaryPictures(schedule, locale) },
+    since && changesSection(compareSchedules(since, schedule), nameOf(since), words),
+    { ...statusSection(schedule), pictures: summaryPictures(schedule, words) },
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule, locale),
+    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule, words),
     sheet('outputs'), sheet('feeds'), sheet('enclosures'),
-    devicesPerRail(schedule, locale),
-    devicesPerBranch(schedule, locale),
+    devicesPerRail(schedule, words),
+    devicesPerBranch(schedule, words),
     sheet('types'), sheet('conductors'), sheet('contacts'),
-    notesSection(schedule), assumptionsSection(schedule, locale), explanationsSection(schedule, locale),
+    notesSection(schedule), assumptionsSection(schedule, words), explanationsSection(schedule),
     checklistSection(schedule),
-    commissioningSection(schedule, locale),
+    commissioningSection(schedule, words),
   ];
 }
 

@@ -3,6 +3,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { formatCell, isNumeric, titleWithUnit, type Column, type SheetName } from '../../schedule/index.ts';
 import { STATE_WORDS } from './state-words.ts';
 import type { ReportCell, ReportColumn } from './report.ts';
+import type { Words } from '../../words/index.ts';
 
 /** A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «16 A contact» at a space; a long text must be able to. */
 export function textCell(text: string): ReportCell {
@@ -23,10 +24,10 @@ export function stateCell(state: Status | Severity): ReportCell {
 export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 
 /** A cell of the schedule, as it is read: the sign of a partial figure first, defaults marked. */
-export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column, locale: string): ReportCell {
+export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column, words: Words): ReportCell {
   const value = schedule.value(sheet, id, column.key);
   if (column.role === 'computed' && column.status === true && value !== null) return stateCell(value as Status);
-  const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, locale, 'show');
+  const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, words, 'show');
   const cell = isNumeric(column) ? numberCell(text) : textCell(text);
   const inherited = text !== '' && column.role === 'input' && !schedule.isOwn(sheet, id, column.key);
   return inherited ? { ...cell, inherited: true } : cell;

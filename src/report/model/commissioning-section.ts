@@ -3,6 +3,7 @@ import { columnOf, SCHEMA, type Row } from '../../schedule/index.ts';
 import { scheduleCell, scheduleColumn, TO_FILL, textCell, textColumns } from './cells.ts';
 import type { ReportCell, ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
+import type { Words } from '../../words/index.ts';
 
 /** What is worked out and what is measured, side by side. */
 const COMPARED = {
@@ -11,10 +12,10 @@ const COMPARED = {
 } as const;
 
 /** What is measured of every supply and run, filled in or to be filled in, and who signs for it. */
-export function commissioningSection(schedule: LoadSchedule, locale: string): ReportSection | undefined {
+export function commissioningSection(schedule: LoadSchedule, words: Words): ReportSection | undefined {
   const tables = (['supplies', 'runs'] as const).flatMap((sheet) => {
     const rows = filledRows(schedule, sheet);
-    return rows.length === 0 ? [] : [measuredTable(schedule, sheet, rows, locale)];
+    return rows.length === 0 ? [] : [measuredTable(schedule, sheet, rows, words)];
   });
   if (tables.length === 0) return undefined;
   const signatures = ['Installed', 'Tested', 'Handed over'].map((what) => ({ cells: [textCell(what), TO_FILL, TO_FILL, TO_FILL] }));
@@ -25,14 +26,14 @@ export function commissioningSection(schedule: LoadSchedule, locale: string): Re
   };
 }
 
-function measuredTable(schedule: LoadSchedule, sheet: 'supplies' | 'runs', rows: readonly Row[], locale: string): ReportTable {
+function measuredTable(schedule: LoadSchedule, sheet: 'supplies' | 'runs', rows: readonly Row[], words: Words): ReportTable {
   const columns = COMPARED[sheet].map((key) => columnOf(sheet, key));
   return {
     title: SCHEMA[sheet].title,
     columns: [...columns.map(scheduleColumn), ...textColumns('Verdict')],
     rows: rows.map(({ id }) => {
       const measured = columns.map((column): ReportCell => {
-        const cell = scheduleCell(schedule, sheet, id, column, locale);
+        const cell = scheduleCell(schedule, sheet, id, column, words);
         return cell.text === '' && column.key.startsWith('measured') ? { ...TO_FILL, kind: 'number' } : cell;
       });
       return { cells: [...measured, verdict(schedule, sheet, id)] };

@@ -5,9 +5,9 @@ import type { ReportRow, ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 
 /** How each figure comes about: one example of every computed column, with its source. */
-export function explanationsSection(schedule: LoadSchedule, locale: string, only?: SheetName): ReportSection | undefined {
+export function explanationsSection(schedule: LoadSchedule, only?: SheetName): ReportSection | undefined {
   const tables = SHEET_NAMES.filter((sheet) => only === undefined || sheet === only).flatMap((sheet) => {
-    const rows = SCHEMA[sheet].columns.filter(isWorkedOut).flatMap((column) => example(schedule, sheet, column, locale));
+    const rows = SCHEMA[sheet].columns.filter(isWorkedOut).flatMap((column) => example(schedule, sheet, column));
     if (rows.length === 0) return [];
     return [{ title: SCHEMA[sheet].title, columns: textColumns('Figure', 'Row', 'Rule', 'With its numbers', 'Result', 'Source'), rows }];
   });
@@ -23,9 +23,9 @@ function isWorkedOut(column: Column): boolean {
 }
 
 /** The first row in which a figure is known and was not entered. */
-function example(schedule: LoadSchedule, sheet: SheetName, { key }: Column, locale: string): ReportRow[] {
+function example(schedule: LoadSchedule, sheet: SheetName, { key }: Column): ReportRow[] {
   const row = filledRows(schedule, sheet).find(({ id }) => schedule.value(sheet, id, key) !== null && !schedule.isOwn(sheet, id, key));
-  const explanation = row && schedule.explain(sheet, row.id, key, locale);
+  const explanation = row && schedule.explain(sheet, row.id, key);
   if (row === undefined || explanation === undefined) return [];
   const { title, words, numbers = '', result, source } = explanation;
   const name = tagOf(sheet, row) || String(schedule.document.position(sheet, row.id) + 1);

@@ -2,6 +2,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { isBlank, SCHEMA, type Column, type Row, type SheetName } from '../../schedule/index.ts';
 import { numberCell, scheduleCell, scheduleColumn } from './cells.ts';
 import type { ReportSection, ReportTable } from './report.ts';
+import type { Words } from '../../words/index.ts';
 
 /** The rows of a sheet in which something is entered. */
 export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly Row[] {
@@ -20,14 +21,14 @@ export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: r
 
 /** Some rows of a sheet as a table, each with its number on the sheet. */
 export function rowsTable(
-  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[], locale: string,
+  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[], words: Words,
 ): ReportTable {
   return {
     columns: [{ title: 'Row', kind: 'number' }, ...columns.map(scheduleColumn)],
     rows: rows.map(({ id }) => ({
       cells: [
         numberCell(String(schedule.document.position(sheet, id) + 1)),
-        ...columns.map((column) => scheduleCell(schedule, sheet, id, column, locale)),
+        ...columns.map((column) => scheduleCell(schedule, sheet, id, column, words)),
       ],
     })),
   };
@@ -43,11 +44,11 @@ const MEASURED = /^measured|Tolerance$/;
  * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it has
  * no rows.
  */
-export function sheetSection(schedule: LoadSchedule, sheet: SheetName, locale: string): ReportSection | undefined {
+export function sheetSection(schedule: LoadSchedule, sheet: SheetName, words: Words): ReportSection | undefined {
   const rows = filledRows(schedule, sheet);
   if (rows.length === 0) return undefined;
   const columns = printedColumns(schedule, sheet, rows);
-  const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some, locale);
+  const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some, words);
   const section = { name: sheet, title: SCHEMA[sheet].title, sentences: [] };
   if (columns.length <= MOST_COLUMNS) return { ...section, tables: [table(columns)] };
   const isTag = ({ key }: Column) => key === SCHEMA[sheet].tag;

@@ -3,6 +3,7 @@ import type { RunPlace } from './run-places.ts';
 import { scaleFor, type Scale } from './scale.ts';
 import { label, line, type Shape } from './shape.ts';
 import { axisNumber } from './words.ts';
+import type { Words } from '../../words/index.ts';
 
 const LEFT = 60;
 const RIGHT = WIDTH - 84;
@@ -49,15 +50,15 @@ function axisBegin(lowest: number, highest: number): number {
 }
 
 /** The axes of the field, in metres and volts, with ticks at round numbers. */
-export function axes({ left, right, top, bottom, x, y, across, up }: RunFrame, locale: string): Shape[] {
+export function axes({ left, right, top, bottom, x, y, across, up }: RunFrame, words: Words): Shape[] {
   return [
     ...up.ticks.flatMap((volts) => [
       line('grid', left, y(volts), right, y(volts)),
-      label('volts quiet', left - 8, y(volts) + 4, axisNumber(volts, up.decimals, locale), 'end'),
+      label('volts quiet', left - 8, y(volts) + 4, axisNumber(volts, up.decimals, words), 'end'),
     ]),
     ...across.ticks.flatMap((metres) => [
       line('axis', x(metres), bottom, x(metres), bottom + 5),
-      label('metres quiet', x(metres), bottom + 18, axisNumber(metres, across.decimals, locale), 'middle'),
+      label('metres quiet', x(metres), bottom + 18, axisNumber(metres, across.decimals, words), 'middle'),
     ]),
     line('axis', left, bottom, right, bottom), line('axis', left, top, left, bottom),
     label('strong', left - 8, top - 14, 'V', 'end'), label('strong', right + 10, bottom + 18, 'm'),

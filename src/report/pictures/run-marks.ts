@@ -3,6 +3,7 @@ import type { RunFrame } from './run-frame.ts';
 import type { RunPlace } from './run-places.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { axisNumber, valueText } from './words.ts';
+import type { Words } from '../../words/index.ts';
 
 /** More lines from voltages down to what is needed would be a grey field. */
 const MOST_WITH_STEMS = 40;
@@ -17,14 +18,14 @@ export function curve({ x, y }: RunFrame, supplyVolts: number, length: number, p
 }
 
 /** At each place its voltage, the least that its devices need, and what they lack between the two. */
-export function marks(frame: RunFrame, places: readonly RunPlace[], locale: string): Shape[] {
+export function marks(frame: RunFrame, places: readonly RunPlace[], words: Words): Shape[] {
   return places.map((place) => {
     const { volts, leastVolts, isLacking, devices } = place;
     const x = frame.x(place.metres);
     const isPower = devices.some((device) => device.isConstantPower);
     const withStem = volts !== null && (isLacking || places.length <= MOST_WITH_STEMS);
     return shape(
-      'g', { class: 'place' }, shape('title', {}, placeText(place, locale)),
+      'g', { class: 'place' }, shape('title', {}, placeText(place, words)),
       ...(leastVolts === null ? [] : [
         ...(withStem ? [line(isLacking ? 'lacking' : 'leader', x, frame.y(volts), x, frame.y(leastVolts))] : []),
         line(isLacking ? 'lacking' : 'least', x - 5, frame.y(leastVolts), x + 5, frame.y(leastVolts)),
@@ -37,18 +38,18 @@ export function marks(frame: RunFrame, places: readonly RunPlace[], locale: stri
 }
 
 /** A place in words: «D-01, D-02: 23.10 V at 12.0 m, need 21.6 V». */
-export function placeText({ devices, metres, volts, leastVolts, isLacking }: RunPlace, locale: string): string {
+export function placeText({ devices, metres, volts, leastVolts, isLacking }: RunPlace, words: Words): string {
   const needs = leastVolts === null ? ''
-    : `, needed ${valueText('types', 'minVoltage', leastVolts, locale)}${isLacking ? ', too little' : ''}`;
-  const here = `${valueText('runs', 'endVoltage', volts, locale)} at ${valueText('runs', 'length', metres, locale)}`;
+    : `, needed ${valueText('types', 'minVoltage', leastVolts, words)}${isLacking ? ', too little' : ''}`;
+  const here = `${valueText('runs', 'endVoltage', volts, words)} at ${valueText('runs', 'length', metres, words)}`;
   return `${devices.map(({ name }) => name).join(', ')}: ${here}${needs}`;
 }
 
 /** What the signs mean, and the scales in millimetres of paper. */
-export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, locale: string): Shape[] {
+export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, words: Words): Shape[] {
   const row = bottom + 46;
   const centimetre = ({ perCentimetre: value }: RunFrame['up'], unit: string) =>
-    `${axisNumber(value, String(value).split('.')[1]?.length ?? 0, locale)}\u00a0${unit}`;
+    `${axisNumber(value, String(value).split('.')[1]?.length ?? 0, words)}\u00a0${unit}`;
   const note = `On paper at full size 10 mm are ${centimetre(across, 'm')} across and ${centimetre(up, 'V')} up.`
     + (unnamed > 0 ? ` ${unnamed} more places are drawn without their names.` : '');
   const [current, power, least, lack] = [left + 4, left + 136, left + 258, left + 458];

@@ -9,6 +9,7 @@ import { runPlaces, type RunPlace } from './run-places.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { statusMark } from './status-mark.ts';
 import { figureText, nameOf, numberAt, shortened, valueText } from './words.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 
 /** One run, as its picture reads it. */
 interface DrawnRun {
@@ -22,21 +23,21 @@ interface DrawnRun {
   readonly text: (key: string) => string;
   /** A figure of the run; `null` when it is unknown. */
   readonly number: (key: string) => number | null;
-  readonly locale: string;
+  readonly words: Words;
 }
 
 /**
  * Draws the voltage along a run: at each place with devices the voltage there and the least that they need, and the line
  * of the most drop, with both axes true to scale.
  * @param id row of `runs`
- * @param locale language tag by whose custom figures are written
+ * @param words language tag by whose custom figures are written
  */
-export function runPicture(schedule: LoadSchedule, id: number, locale = 'en'): Shape {
+export function runPicture(schedule: LoadSchedule, id: number, words = ENGLISH): Shape {
   const run: DrawnRun = {
-    schedule, id, locale, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
+    schedule, id, words, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
     status: schedule.value('runs', id, 'status') as Status | null,
     collapses: schedule.outcome('runs', id) === NO_WORKING_VOLTAGE,
-    text: (key) => figureText(schedule, 'runs', id, key, locale),
+    text: (key) => figureText(schedule, 'runs', id, key, words),
     number: (key) => numberAt(schedule, 'runs', id, key),
   };
   const { bottom, children } = plot(run);
@@ -47,13 +48,13 @@ export function runPicture(schedule: LoadSchedule, id: number, locale = 'en'): S
 }
 
 /** Everything that the picture shows, in words and figures. */
-function description({ status, collapses, text, places, locale }: DrawnRun): string {
+function description({ status, collapses, text, places, words }: DrawnRun): string {
   return [
     ...(status === null ? [] : [`The run is ${STATE_WORDS[status]}.`]),
     collapses ? 'It has no working voltage.'
       : `The lowest voltage is ${text('endVoltage')}, a drop of ${text('dropRatio')} where ${text('maxDrop')} is allowed.`,
     `Its devices need ${text('minVoltage')}.`,
-    places.length === 0 ? 'No devices are on it.' : `${places.map((place) => placeText(place, locale)).join('; ')}.`,
+    places.length === 0 ? 'No devices are on it.' : `${places.map((place) => placeText(place, words)).join('; ')}.`,
   ].join(' ');
 }
 
@@ -71,7 +72,7 @@ function heading({ schedule, id, name, status, collapses, text }: DrawnRun): Sha
 }
 
 function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
-  const { schedule, id, places, number, text, locale } = run;
+  const { schedule, id, places, number, text, words } = run;
   const rail = schedule.target('runs', id, 'rail');
   const supplyVolts = rail < 0 ? null : numberAt(schedule, 'supplies', rail, 'voltage');
   const [length, maxDrop] = [number('length'), number('maxDrop')];
@@ -87,15 +88,15 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
   return {
     bottom: bottom + 84,
     children: [
-      ...axes(frame, locale), line('end', x(length), top, x(length), bottom),
+      ...axes(frame, words), line('end', x(length), top, x(length), bottom),
       ...(limitVolts === null ? [] : [
         line('limit', left, y(limitVolts), right, y(limitVolts)),
-        label('near haloed', left + 5, y(limitVolts) + 14, `most drop ${text('maxDrop')}: ${valueText('runs', 'endVoltage', limitVolts, locale)}`),
+        label('near haloed', left + 5, y(limitVolts) + 14, `most drop ${text('maxDrop')}: ${valueText('runs', 'endVoltage', limitVolts, words)}`),
       ]),
       ...names.shapes, ...(isSolved ? [curve(frame, supplyVolts, length, places)] : []),
-      ...marks(frame, places, locale),
+      ...marks(frame, places, words),
       ...(isSolved ? lowest(run, frame, length) : note(run, left + 370, (top + bottom) / 2)),
-      ...legend(frame, places.length - names.count, locale),
+      ...legend(frame, places.length - names.count, words),
     ],
   };
 }

@@ -1,21 +1,22 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 
 const NO_BREAK = '\u00a0';
 
 /** A value of a column with its unit: «7.90 A»; «not known» for an empty one. */
-export function valueText(sheet: SheetName, key: string, value: CellValue, locale: string): string {
+export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
   if (value === null) return 'not known';
   const column = columnOf(sheet, key);
-  const text = formatCell(column, value, locale, 'show');
+  const text = formatCell(column, value, words, 'show');
   return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
 }
 
 /** The figure in a cell with its unit, with ≥ or ≤ before it where it is partial. */
-export function figureText(schedule: LoadSchedule, sheet: SheetName, id: number, key: string, locale: string): string {
+export function figureText(schedule: LoadSchedule, sheet: SheetName, id: number, key: string, words: Words): string {
   const value = schedule.value(sheet, id, key);
   const sign = schedule.partialSign(sheet, id, key);
-  const text = valueText(sheet, key, value, locale);
+  const text = valueText(sheet, key, value, words);
   return sign === '' || value === null ? text : `${sign}${NO_BREAK}${text}`;
 }
 
@@ -41,7 +42,7 @@ export function shortened(text: string, most: number): string {
 }
 
 /** A number as the axis of a picture has it. */
-export function axisNumber(value: number, decimals: number, locale: string): string {
+export function axisNumber(value: number, decimals: number, words: Words): string {
   const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  return new Intl.NumberFormat(locale, { ...digits, signDisplay: 'negative' }).format(value);
+  return new Intl.NumberFormat(words.locale, { ...digits, signDisplay: 'negative' }).format(value);
 }

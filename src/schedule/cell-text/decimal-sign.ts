@@ -1,3 +1,4 @@
+import { isWellFormed } from '../../words/index.ts';
 import type { DecimalSign } from './written-number.ts';
 
 export type { DecimalSign } from './written-number.ts';
@@ -16,12 +17,4 @@ export function decimalSign(locale: string): DecimalSign {
     known.set(locale, sign);
   }
   return sign;
-}
-
-function isWellFormed(locale: string): boolean {
-  try {
-    return Intl.getCanonicalLocales(locale).length > 0;
-  } catch {
-    return false;
-  }
 }

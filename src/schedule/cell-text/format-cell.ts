@@ -1,5 +1,6 @@
 import type { CellValue, Column } from '../schema/index.ts';
 import { decimalSign } from './decimal-sign.ts';
+import type { Words } from '../../words/index.ts';
 
 const THIN_SPACE = '\u2009';
 const NARROW_NO_BREAK_SPACE = '\u202f';
@@ -13,13 +14,13 @@ const MOST_TYPED_DECIMALS = 6;
  *   precision, shares as a number from 0 to 1, for another program.
  * @returns the text; empty for `null`.
  */
-export function formatCell(column: Column, value: CellValue, locale: string, use: 'show' | 'edit' | 'copy'): string {
+export function formatCell(column: Column, value: CellValue, words: Words, use: 'show' | 'edit' | 'copy'): string {
   if (value === null) return '';
   if (typeof value === 'boolean') return value ? 'yes' : 'no';
   if (typeof value === 'string') return value;
   const percent = column.kind === 'ratio' && use !== 'copy';
   const plain = movePoint(String(value), percent ? 2 : 0);
-  const sign = decimalSign(locale);
+  const sign = decimalSign(words.locale);
   if (use !== 'show') return plain.replace('.', sign) + (percent ? ' %' : '');
   return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : '');
 }

@@ -5,6 +5,7 @@ import type { CellSelectEvent, MessageEvent, ScheduleGrid } from '../../../compo
 import { isStatus, shownColumns } from '../../../components/grid/grid-model.ts';
 import type { Grouping } from '../../../components/events/index.ts';
 import { tokens } from '../../../components/look/index.ts';
+import { ENGLISH, type Words } from '../../../src/words/index.ts';
 
 /** Key of the grid library for evaluation. */
 export const GRID_KEY = 'non-commercial-and-evaluation';
@@ -24,7 +25,7 @@ export interface MountOptions {
   readonly sheet?: SheetName;
   readonly grouping?: Grouping;
   readonly readonly?: boolean;
-  readonly locale?: string;
+  readonly words?: Words;
   readonly height?: number;
 }
 
@@ -41,7 +42,7 @@ export async function mountGrid(content: Content, options: MountOptions = {}): P
   grid.sheet = options.sheet ?? 'devices';
   grid.grouping = options.grouping ?? 'entered';
   grid.readonly = options.readonly ?? false;
-  grid.locale = options.locale ?? 'en';
+  grid.words = options.words ?? ENGLISH;
   const box = document.createElement('div');
   box.className = 'mounted';
   box.style.blockSize = `${options.height ?? 500}px`;

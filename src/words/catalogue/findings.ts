@@ -1,0 +1,4 @@
+import type { Area } from './translation.ts';
+
+export const findings = {
+} satisfies Area;

@@ -1,0 +1,98 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { isWellFormed, languageOf, type Language } from './language.ts';
+import type { Quantity } from './quantity.ts';
+
+/** What a message may be given: a text that is said already, a number, or a figure with its unit. */
+export type MessageValue = string | number | Quantity;
+export type MessageValues = Readonly<Record<string, MessageValue>>;
+/** The messages of one language by the English ones. */
+export type Translations = ReadonlyMap<string, string>;
+
+/**
+ * Speaks one language to a person. A message is written in English where it is said, as ICU MessageFormat has it
+ * (`{name}`, `{n, plural, one {# row} other {# rows}}`), and is the key under which the catalogue holds the other languages.
+ */
+export interface Words {
+  readonly language: Language;
+  /** BCP 47 tag by whose custom numbers are written. */
+  readonly locale: string;
+  /** Says a message with its values. Figures stand with the decimal sign of the locale. */
+  say(message: string, values?: MessageValues): string;
+  /** Says a text of the schema, which may hold braces of its own: a title, a help, the words of a rule. */
+  text(message: string): string;
+  /** Writes a number with the decimal sign of the locale: all its digits, or as many decimals as are asked for. */
+  number(value: number, decimals?: number): string;
+  /** A title of the schema as it stands within a sentence: «demand» in English and French, «Strombedarf» in German. */
+  within(title: string): string;
+}
+
+/**
+ * Makes the words of a language.
+ * @param locale BCP 47 tag; one that is not well-formed, as a page's `lang` may be, counts as English.
+ * @param translations messages of that language; English ones need none.
+ */
+export function makeWords(locale: string, translations?: Translations): Words {
+  const tag = isWellFormed(locale) ? locale : 'en';
+  const language = translations === undefined ? 'en' : languageOf(tag);
+  const formats = new Map<string, { readonly format: IntlMessageFormat; readonly counted: ReadonlySet<string> }>();
+  const numbers = new Map<number | undefined, Intl.NumberFormat>();
+  const text = (message: string): string => translations?.get(message) ?? message;
+  const number = (value: number, decimals?: number): string => {
+    let format = numbers.get(decimals);
+    if (format === undefined) numbers.set(decimals, format = numberFormat(tag, decimals));
+    // Without the noise of the last digits: 0.3, not 0.30000000000000004.
+    return format.format(decimals === undefined ? Number(value.toPrecision(12)) : value);
+  };
+  const written = (value: MessageValue): string => {
+    if (typeof value === 'string') return value;
+    if (typeof value === 'number') return number(value);
+    return `${number(value.value, value.decimals)}${value.unit === '' ? '' : ` ${value.unit}`}`;
+  };
+  const formatters = {
+    getNumberFormat: () => ({ format: (value: number) => number(value) }) as Intl.NumberFormat,
+    getDateTimeFormat: (...of: ConstructorParameters<typeof Intl.DateTimeFormat>) => new Intl.DateTimeFormat(...of),
+    getPluralRules: (...of: ConstructorParameters<typeof Intl.PluralRules>) => new Intl.PluralRules(...of),
+  };
+  const prepared = (message: string) => {
+    const known = formats.get(message);
+    if (known !== undefined) return known;
+    const format = new IntlMessageFormat(text(message), language, undefined, { ignoreTag: true, formatters });
+    const made = { format, counted: countedIn(format.getAst()) };
+    formats.set(message, made);
+    return made;
+  };
+  const say = (message: string, values: MessageValues = {}): string => {
+    const { format, counted } = prepared(message);
+    const given: Record<string, string | number> = {};
+    for (const [name, value] of Object.entries(values)) {
+      given[name] = typeof value === 'number' && counted.has(name) ? value : written(value);
+    }
+    return String(format.format(given));
+  };
+  const within = (title: string): string => {
+    const own = text(title);
+    return language === 'de' || /^\p{Lu}{2}/u.test(own) ? own : own.charAt(0).toLowerCase() + own.slice(1);
+  };
+  return { language, locale: tag, say, text, number, within };
+}
+
+/** English, which needs no catalogue. */
+export const ENGLISH: Words = makeWords('en');
+
+function numberFormat(locale: string, decimals: number | undefined): Intl.NumberFormat {
+  const digits = decimals === undefined ? { maximumFractionDigits: 20 }
+    : { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
+  return new Intl.NumberFormat(locale, { ...digits, useGrouping: false, signDisplay: 'negative', numberingSystem: 'latn' });
+}
+
+type MessageParts = ReturnType<IntlMessageFormat['getAst']>;
+
+/** Names of the values that decide between singular and plural, which must stay numbers. */
+function countedIn(parts: MessageParts, names = new Set<string>()): ReadonlySet<string> {
+  for (const part of parts) {
+    if (!('options' in part)) continue;
+    names.add(part.value);
+    for (const { value } of Object.values(part.options)) countedIn(value, names);
+  }
+  return names;
+}
