@@ -9,6 +9,7 @@ import { outputs } from './outputs.ts';
 import { runs } from './runs.ts';
 import { supplies } from './supplies.ts';
 import { types } from './types.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 
 export * from './column.ts';
 export { NO_WORKING_VOLTAGE } from './run-solution.ts';
@@ -50,6 +51,7 @@ export function computedColumns(sheet: SheetName): ComputedColumn[] {
 }
 
 /** Heading with the unit in brackets, as files and print give it: `Rated (A)`. */
-export function titleWithUnit(column: Column): string {
-  return column.unit === undefined ? column.title : `${column.title} (${column.unit})`;
+export function titleWithUnit(column: Column, words: Words = ENGLISH): string {
+  const title = words.text(column.title);
+  return column.unit === undefined ? title : `${title} (${column.unit})`;
 }
