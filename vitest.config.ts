@@ -1,11 +1,54 @@
 import { playwright } from '@vitest/browser-playwright';
+import { webdriverio } from '@vitest/browser-webdriverio';
 import { defineConfig } from 'vitest/config';
 import { browserFlags } from './scripts/browser-flags.mjs';
 import { findBrowser } from './scripts/find-browser.mjs';
+import { findFirefox, findWebKit } from './scripts/find-other-browsers.mjs';
 import { leaveOutStyles } from './scripts/leave-out-styles.ts';
+import { nameTestFrame } from './tests/browser/engines/name-test-frame.ts';
+import { WEBKIT_PORT } from './tests/browser/engines/start-webkit.ts';
 
 /** Undefined where none is installed: then the test driver takes its own. */
 const executablePath = findBrowser();
+
+/** What the tests in every browser have in common. */
+const inBrowser = {
+  testTimeout: 30_000,
+  // A busy machine paints late, and a test that passes on the second try tells so in the list.
+  expect: { poll: { timeout: 15_000 } },
+  retry: process.env.CI === undefined ? 0 : 2,
+  // The clipboard and the focus are one for all pages.
+  fileParallelism: false,
+};
+const viewport = { width: 1280, height: 800 };
+const walk = ['tests/browser/walk/**/*.test.ts'];
+
+const chromium = playwright({
+  launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
+  contextOptions: { locale: 'en-GB', timezoneId: 'UTC' },
+});
+
+const firefox = playwright({
+  launchOptions: { channel: 'moz-firefox', executablePath: findFirefox() },
+  contextOptions: { locale: 'en-GB', timezoneId: 'UTC' },
+});
+
+const webkit = webdriverio({
+  hostname: '127.0.0.1',
+  port: WEBKIT_PORT,
+  capabilities: {
+    browserName: 'MiniBrowser',
+    'wdio:enforceWebDriverClassic': true,
+    'webkitgtk:browserOptions': { binary: findWebKit()?.browser, args: ['--automation'] },
+  },
+  // The test library asks for «safari», and the driver answers to the name of its own browser alone.
+  transformRequest: (request: RequestInit) => {
+    if (typeof request.body !== 'string' || !request.body.includes('"safari"')) return request;
+    const headers = new Headers(request.headers);
+    headers.delete('content-length');
+    return { ...request, headers, body: request.body.replaceAll('"safari"', '"MiniBrowser"') };
+  },
+} as Parameters<typeof webdriverio>[0]);
 
 export default defineConfig({
   root: import.meta.dirname,
@@ -29,25 +72,37 @@ export default defineConfig({
         // What a test finds out during its run would make the page load anew in its midst.
         optimizeDeps: { entries: ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'] },
         test: {
+          ...inBrowser,
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          testTimeout: 30_000,
-          // A busy machine paints late, and a test that passes on the second try tells so in the list.
-          expect: { poll: { timeout: 15_000 } },
-          retry: process.env.CI === undefined ? 0 : 2,
-          // The clipboard and the focus are one for all pages.
-          fileParallelism: false,
           sequence: { groupOrder: 1 },
+          browser: { enabled: true, headless: true, viewport, provider: chromium, instances: [{ browser: 'chromium' }] },
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: { entries: [...walk, 'components/**/*.define.ts'] },
+        test: {
+          ...inBrowser,
+          name: 'firefox',
+          include: walk,
+          setupFiles: ['tests/browser/engines/ready-firefox.ts'],
+          sequence: { groupOrder: 2 },
           browser: {
-            enabled: true,
-            headless: true,
-            viewport: { width: 1280, height: 800 },
-            provider: playwright({
-              launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
-              contextOptions: { locale: 'en-GB', timezoneId: 'UTC' },
-            }),
-            instances: [{ browser: 'chromium' }],
+            enabled: true, headless: true, viewport, provider: firefox, commands: { nameTestFrame }, instances: [{ browser: 'firefox' }],
           },
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: { entries: [...walk, 'components/**/*.define.ts'] },
+        test: {
+          ...inBrowser,
+          name: 'webkit',
+          include: walk,
+          globalSetup: ['tests/browser/engines/start-webkit.ts'],
+          sequence: { groupOrder: 3 },
+          browser: { enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }] },
         },
       },
     ],

@@ -15,8 +15,9 @@ export interface ClipboardHost {
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
   const ended = new AbortController();
   const options = { signal: ended.signal, capture: true };
-  const mine = (event: ClipboardEvent): boolean =>
-    host.takesClipboard && (event.composedPath().includes(element) || event.target === document.body);
+  // A cell that has been drawn anew has lost the focus to the body, and WebKit names the outermost host of shadow roots.
+  const mine = (event: ClipboardEvent): boolean => host.takesClipboard
+    && (event.composedPath().includes(element) || (event.target instanceof Node && isAround(event.target, element)));
   const copy = (event: ClipboardEvent): void => {
     if (!mine(event)) return;
     event.preventDefault();
@@ -24,7 +25,6 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
     event.clipboardData?.setData('text/plain', host.copiedText());
     if (event.type === 'cut') host.cutDone();
   };
-  // On the document, as a cell that has been drawn anew has lost the focus to the body.
   document.addEventListener('copy', copy, options);
   document.addEventListener('cut', copy, options);
   document.addEventListener('paste', (event) => {
@@ -34,6 +34,13 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
     host.pasteText(event.clipboardData?.getData('text/plain') ?? '');
   }, options);
   return () => { ended.abort(); };
+}
+
+/** Whether a node holds an element, across shadow roots. */
+function isAround(node: Node, element: Element): boolean {
+  let at: Node | null = element;
+  while (at !== null && at !== node) at = at instanceof ShadowRoot ? at.host : at.parentNode;
+  return at === node;
 }
 
 /** Puts a text on the clipboard, from a button. @returns whether the browser allowed it. */

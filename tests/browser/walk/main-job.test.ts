@@ -1,10 +1,10 @@
 import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { LoadSchedule } from '../../src/load-schedule.ts';
-import { SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
-import { recalculate, type InputSchedule } from '../support/independent.ts';
-import { mountElement, part, parts, removeElements, sample } from './element-mount.ts';
-import { paste, putOnClipboard } from './support/clipboard.ts';
+import { LoadSchedule } from '../../../src/load-schedule.ts';
+import { SHEET_NAMES, type SheetName } from '../../../src/schedule/index.ts';
+import { recalculate, type InputSchedule } from '../../support/independent.ts';
+import { mountElement, part, parts, removeElements, sample } from '../element-mount.ts';
+import { paste, putOnClipboard } from '../support/clipboard.ts';
 
 afterEach(removeElements);
 
