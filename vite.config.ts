@@ -1,4 +1,5 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { svelte } from '@sveltejs/vite-plugin-svelte';
+import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig } from 'vite';
 import { beginWithDemo } from './scripts/begin-with-demo.ts';
@@ -9,7 +10,8 @@ import { leaveOutUnused } from './scripts/leave-out-unused.ts';
 
 const root = import.meta.dirname;
 const examples = join(root, 'examples');
-const pages = existsSync(examples) ? readdirSync(examples).filter((name) => name.endsWith('.html')) : [];
+const pages = readdirSync(examples, { recursive: true, encoding: 'utf8' })
+  .filter((name) => name.endsWith('.html')).map((name) => name.replaceAll('\\', '/'));
 
 /**
  * One build for both: `dist/elv-load-schedule.js`, which a page names in its script tag, with what it loads later
@@ -20,8 +22,10 @@ export default defineConfig({
   base: './',
   appType: 'mpa',
   publicDir: false,
-  plugins: [leaveOutUnused(), knownPlugins(), copyFolder('data'), beginWithDemo()],
+  plugins: [leaveOutUnused(), knownPlugins(), copyFolder('data'), copyFolder('examples/schedules'), beginWithDemo(), svelte()],
   css: leaveOutStyles,
+  // A sandboxed frame has an origin of its own, and fetches the script as from another server.
+  preview: { cors: { origin: '*' } },
   build: {
     target: 'es2022',
     manifest: true,
