@@ -17,8 +17,8 @@ export abstract class WorkArea extends LitElement {
   /** Whether it is the one that is shown; otherwise it only keeps where it was. */
   declare active: boolean;
 
-  /** What is done here, in two or three words. */
-  protected abstract readonly heading: string;
+  /** What is done here, in two or three words of the language of the page. */
+  protected abstract get heading(): string;
   /** One sentence about it. */
   protected abstract get about(): string;
   protected abstract body(): TemplateResult;
@@ -27,7 +27,7 @@ export abstract class WorkArea extends LitElement {
   override render(): TemplateResult {
     return html`<section class="area" aria-labelledby="heading" @keydown=${this.#onKeydown}>
       <header><h2 id="heading" tabindex="-1">${this.heading}</h2><p class="about quiet english">${this.about}</p>
-        <button type="button" class="back" title="Back to the sheets (Esc)" @click=${this.#back}>${icon('close')}Close</button></header>
+        <button type="button" class="back" title=${this.words.say('Back to the sheets (Esc)')} @click=${this.#back}>${icon('close')}${this.words.say('Close')}</button></header>
       <div class="body">${this.body()}</div>
       <footer>${this.foot()}</footer>
     </section>`;
