@@ -1,78 +1,108 @@
+import { ENGLISH, type Words } from '../../words/index.ts';
 import { isNumeric, type CellValue, type InputColumn } from '../schema/index.ts';
-import { quoted } from './quoted.ts';
+import { decimalSign } from './decimal-sign.ts';
+import { excerpt } from './excerpt.ts';
 
 /** What a column of numbers allows, for a sentence: `more than 0 A`, `0 to 1`. Empty when every number is allowed. */
-export function rangeText(column: InputColumn): string {
-  const { min, above, max } = column;
-  const unit = column.unit === undefined ? '' : ` ${column.unit}`;
-  if (min !== undefined) return max === undefined ? `${min}${unit} or more` : `${min} to ${max}${unit}`;
-  if (above !== undefined) return `more than ${above}${max === undefined ? '' : ` and at most ${max}`}${unit}`;
-  return max === undefined ? '' : `at most ${max}${unit}`;
+export function rangeText({ min, above, max, unit }: InputColumn, words: Words): string {
+  const figure = (limit: number) => `${words.number(limit)}${unit === undefined ? '' : ` ${unit}`}`;
+  if (min !== undefined) {
+    return max === undefined ? words.say('{least} or more', { least: figure(min) })
+      : words.say('{least} to {most}', { least: min, most: figure(max) });
+  }
+  if (above !== undefined) {
+    return max === undefined ? words.say('more than {limit}', { limit: figure(above) })
+      : words.say('more than {limit} and at most {most}', { limit: above, most: figure(max) });
+  }
+  return max === undefined ? '' : words.say('at most {most}', { most: figure(max) });
 }
 
 /** What a column allows, for a sentence: `a whole number (0 or more)`. */
-export function allowedText(column: InputColumn): string {
+export function allowedText(column: InputColumn, words: Words): string {
   switch (column.kind) {
-    case 'boolean': return 'yes or no';
-    case 'choice': return column.choices!.join(', ');
-    case 'text': return 'any text';
-    case 'reference': return 'the tag of a row';
+    case 'boolean': return words.say('yes or no');
+    case 'choice': return column.choices!.map((each) => words.text(each)).join(', ');
+    case 'text': return words.say('any text');
+    case 'reference': return words.say('the tag of a row');
     default: {
-      const range = rangeText(column) === '' ? '' : ` (${rangeText(column)})`;
-      return [NUMBERS[column.kind] + range, ...(column.suggestions ?? []).map(({ label }) => label)].join(', ');
+      const range = rangeText(column, words);
+      const number = numberText(column.kind, words);
+      const suggestions = (column.suggestions ?? []).map(({ label }) => words.text(label));
+      return [range === '' ? number : `${number} (${range})`, ...suggestions].join(', ');
     }
   }
 }
 
-const NUMBERS = { integer: 'a whole number', number: 'a number', ratio: 'a share or a percentage' };
+function numberText(kind: 'integer' | 'number' | 'ratio', words: Words): string {
+  switch (kind) {
+    case 'integer': return words.say('a whole number');
+    case 'number': return words.say('a number');
+    case 'ratio': return words.say('a share or a percentage');
+  }
+}
 
 /**
  * Checks a value against its column: range, whole numbers, words allowed.
- * @param found how the value was written, for the sentence.
+ * @param text how the value was written, for the sentence; the value itself unless said otherwise.
  * @returns what is wrong in one sentence: what was found, what is allowed, what to do. `undefined` when nothing is.
  */
-export function checkCell(column: InputColumn, value: CellValue, found = String(value)): string | undefined {
+export function checkCell(column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH): string | undefined {
   if (value === null) return undefined;
-  if (typeof value === 'string') return checkText(column, value, found);
-  if (typeof value === 'boolean') return column.kind === 'boolean' ? undefined : mismatch(column, found);
-  if (!isNumeric(column) || !Number.isFinite(value)) return mismatch(column, found);
+  const found = excerpt(text ?? String(value).replace('.', typeof value === 'number' ? decimalSign(words.locale) : '.'));
+  if (typeof value === 'string') return checkText(column, value, found, words);
+  if (typeof value === 'boolean') return column.kind === 'boolean' ? undefined : mismatch(column, found, words);
+  if (!isNumeric(column) || !Number.isFinite(value)) return mismatch(column, found, words);
   if (column.kind === 'integer' && !Number.isInteger(value)) {
-    const [below, over] = [Math.floor(value), Math.ceil(value)];
-    return `${quoted(found)} is not a whole number; ${allowedText(column)} is allowed. Type ${below} or ${over}.`;
+    return words.say('“{found}” is not a whole number; {allowed} is allowed. Type {below} or {above}.', {
+      found, allowed: allowedText(column, words), below: String(Math.floor(value)), above: String(Math.ceil(value)),
+    });
   }
   if (column.kind === 'integer' && !Number.isSafeInteger(value)) {
-    return `${quoted(found)} is too large; at most ${Number.MAX_SAFE_INTEGER} is allowed. Type a smaller number.`;
+    return words.say('“{found}” is too large; at most {most} is allowed. Type a smaller number.',
+      { found, most: String(Number.MAX_SAFE_INTEGER) });
   }
   const { min = -Infinity, above = -Infinity, max = Infinity } = column;
   if (value >= min && value > above && value <= max) return undefined;
-  if (column.kind === 'ratio' && value > max) return aboveOne(column, value, found);
-  return `${quoted(found)} is out of range; ${rangeText(column)} is allowed. Type such a value, or empty the cell.`;
+  if (column.kind === 'ratio' && value > max) return aboveOne(column, value, found, words);
+  return words.say('“{found}” is out of range; {range} is allowed. Type such a value, or empty the cell.',
+    { found, range: rangeText(column, words) });
 }
 
-function mismatch(column: InputColumn, found: string): string {
-  return `${quoted(found)} cannot stand here; ${allowedText(column)} is allowed. Type that, or empty the cell.`;
+function mismatch(column: InputColumn, found: string, words: Words): string {
+  return words.say('“{found}” cannot stand here; {allowed} is allowed. Type that, or empty the cell.',
+    { found, allowed: allowedText(column, words) });
 }
 
-function checkText(column: InputColumn, value: string, found: string): string | undefined {
+function checkText(column: InputColumn, value: string, found: string, words: Words): string | undefined {
   if (value.includes('\0')) {
-    return 'The text holds a NUL character, which no text may hold. Delete it and enter the text again.';
+    return words.say('The text holds a NUL character, which no text may hold. Delete it and enter the text again.');
   }
-  if (isNumeric(column)) return value.startsWith('=') ? undefined : mismatch(column, found);
-  if (column.kind === 'boolean') return mismatch(column, found);
+  if (isNumeric(column)) return value.startsWith('=') ? undefined : mismatch(column, found, words);
+  if (column.kind === 'boolean') return mismatch(column, found, words);
   if (column.kind !== 'choice' || column.choices!.includes(value)) return undefined;
-  return `${quoted(found)} is not in the list; ${allowedText(column)} are allowed. Type one of these, or nothing.`;
+  return words.say('“{found}” is not in the list; {allowed} are allowed. Type one of these, or nothing.',
+    { found, allowed: allowedText(column, words) });
 }
 
 /** A share above 1 is often a percentage without its sign or, for diversity, the reciprocal that some texts print. */
-function aboveOne(column: InputColumn, value: number, found: string): string {
-  const range = `${rangeText(column)} (at most 100 %)`;
-  if (found.includes('%')) return `${quoted(found)} is more than 100 %; ${range} is allowed. Type a smaller share.`;
-  const share = Number((value / 100).toPrecision(12));
-  if (column.key === 'diversity' && value < 10) {
-    const reciprocal = Number((1 / value).toFixed(3));
-    return `${quoted(found)} is more than 1; ${range} is allowed: diversity is the share expected at the same time. `
-      + `Some texts print its reciprocal: if yours does, type ${reciprocal}.`;
+function aboveOne(column: InputColumn, value: number, found: string, words: Words): string {
+  const range = rangeText(column, words);
+  if (found.includes('%')) {
+    return words.say('“{found}” is more than 100 %; {range} (at most 100 %) is allowed. Type a smaller share.', { found, range });
   }
-  const remedy = value > 100 ? '80 % or 0.8, for instance' : `${value} % or ${share} if ${value} in a hundred is meant`;
-  return `${quoted(found)} is more than 1; ${range} is allowed. Type ${remedy}.`;
+  if (column.key === 'diversity' && value < 10) {
+    const problem = words.say(
+      '“{found}” is more than 1; {range} (at most 100 %) is allowed: diversity is the share expected at the same time.',
+      { found, range });
+    const remedy = words.say('Some texts print its reciprocal: if yours does, type {reciprocal}.',
+      { reciprocal: Number((1 / value).toFixed(3)) });
+    return `${problem} ${remedy}`;
+  }
+  if (value > 100) {
+    return words.say('“{found}” is more than 1; {range} (at most 100 %) is allowed. Type 80 % or {share}, for instance.',
+      { found, range, share: 0.8 });
+  }
+  return words.say(
+    '“{found}” is more than 1; {range} (at most 100 %) is allowed. Type {value} % or {share} if {value} in a hundred is meant.',
+    { found, range, value, share: value / 100 });
 }

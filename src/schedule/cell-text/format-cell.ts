@@ -1,6 +1,6 @@
+import type { Words } from '../../words/index.ts';
 import type { CellValue, Column } from '../schema/index.ts';
 import { decimalSign } from './decimal-sign.ts';
-import type { Words } from '../../words/index.ts';
 
 const THIN_SPACE = '\u2009';
 const NARROW_NO_BREAK_SPACE = '\u202f';
@@ -8,7 +8,7 @@ const NARROW_NO_BREAK_SPACE = '\u202f';
 const MOST_TYPED_DECIMALS = 6;
 
 /**
- * Writes the value of a cell as text that `parseCell` reads back with the decimal sign of the same language.
+ * Writes the value of a cell as text that `parseCell` reads back in the same language.
  * @param use `show`: as a printed table has it, the same decimals down a column, thousands parted above 9999, shares in
  *   percent; an input shows all the decimals that were typed. `edit`: full precision, shares in percent. `copy`: full
  *   precision, shares as a number from 0 to 1, for another program.
@@ -16,8 +16,8 @@ const MOST_TYPED_DECIMALS = 6;
  */
 export function formatCell(column: Column, value: CellValue, words: Words, use: 'show' | 'edit' | 'copy'): string {
   if (value === null) return '';
-  if (typeof value === 'boolean') return value ? 'yes' : 'no';
-  if (typeof value === 'string') return value;
+  if (typeof value === 'boolean') return value ? words.say('yes') : words.say('no');
+  if (typeof value === 'string') return column.kind === 'choice' ? words.text(value) : value;
   const percent = column.kind === 'ratio' && use !== 'copy';
   const plain = movePoint(String(value), percent ? 2 : 0);
   const sign = decimalSign(words.locale);

@@ -1,7 +1,9 @@
 import { drawFromPower } from '../../electrical/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 import { isNumeric, type CellValue, type InputColumn } from '../schema/index.ts';
+import { alternatives } from './alternatives.ts';
 import { allowedText, checkCell } from './check-cell.ts';
-import { quoted } from './quoted.ts';
+import { excerpt } from './excerpt.ts';
 import { unitsAllowed, unitShift, wattShift } from './units.ts';
 import { writtenNumber, type DecimalSign, type WrittenNumber } from './written-number.ts';
 
@@ -13,6 +15,8 @@ export interface CellContext {
   readonly voltage?: number | undefined;
   /** The unit of a number that bears none, where it is not that of the column. */
   readonly unit?: string | undefined;
+  /** The language of sentences, and of words of a list, which are understood in English as well; English unless said otherwise. */
+  readonly words?: Words | undefined;
 }
 
 /** `hint` says how a value came about where something was assumed. */
@@ -33,26 +37,24 @@ const NO = new Set(['no', 'n', 'false', '0', 'nein', 'non']);
  * @returns the value, `null` for an empty text; else one sentence: what was found, what is allowed, what to do.
  */
 export function parseCell(column: InputColumn, text: string, context: CellContext = {}): ParsedCell {
+  const words = context.words ?? ENGLISH;
   if (text === '') return { ok: true, value: null };
-  if (column.kind === 'text' && column.tag !== true) return checked(column, wellFormed(text), text);
+  if (column.kind === 'text' && column.tag !== true) return checked(column, wellFormed(text), text, words);
   const trimmed = text.trim();
   if (trimmed === '') return { ok: true, value: null };
   if (isNumeric(column)) {
-    if (trimmed.startsWith('=')) return checked(column, wellFormed(trimmed), text);
-    return suggested(column, trimmed) ?? parseNumber(column, trimmed, context);
+    if (trimmed.startsWith('=')) return checked(column, wellFormed(trimmed), text, words);
+    return suggested(column, trimmed, words) ?? parseNumber(column, trimmed, { ...context, words });
   }
   switch (column.kind) {
-    case 'boolean': return parseBoolean(trimmed);
-    case 'choice': {
-      const word = column.choices!.find((each) => each.toLowerCase() === trimmed.toLowerCase());
-      return checked(column, word ?? trimmed, text);
-    }
-    default: return checked(column, wellFormed(trimmed), text);
+    case 'boolean': return parseBoolean(trimmed, words);
+    case 'choice': return checked(column, chosen(column.choices!, trimmed, words) ?? trimmed, text, words);
+    default: return checked(column, wellFormed(trimmed), text, words);
   }
 }
 
-function checked(column: InputColumn, value: CellValue, found: string): ParsedCell {
-  const problem = checkCell(column, value, found);
+function checked(column: InputColumn, value: CellValue, found: string, words: Words): ParsedCell {
+  const problem = checkCell(column, value, found, words);
   return problem === undefined ? { ok: true, value } : refused(problem);
 }
 
@@ -65,40 +67,69 @@ function wellFormed(text: string): string {
   return text.replace(/\p{Surrogate}/gu, '\ufffd');
 }
 
-function parseBoolean(text: string): ParsedCell {
+/** Whether two texts are the same but for their case. */
+function isSame(text: string, other: string): boolean {
+  return text.toLowerCase() === other.toLowerCase();
+}
+
+/** The value of a list that a word stands for, in the language of the person first. */
+function chosen(choices: readonly string[], text: string, words: Words): string | undefined {
+  return choices.find((each) => isSame(words.text(each), text)) ?? choices.find((each) => isSame(each, text));
+}
+
+function parseBoolean(text: string, words: Words): ParsedCell {
   const word = text.toLowerCase();
   if (YES.has(word)) return { ok: true, value: true };
   if (NO.has(word)) return { ok: true, value: false };
-  return refused(`${quoted(text)} is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.`);
+  return refused(words.say(
+    '“{found}” is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.', { found: excerpt(text) }));
 }
 
 /** The number that a name of the trade stands for, as `B` for the trip multiple of such a breaker. */
-function suggested({ suggestions, title }: InputColumn, text: string): ParsedCell | undefined {
-  const found = suggestions?.find(({ label }) => label.toLowerCase() === text.toLowerCase());
-  return found && { ok: true, value: found.value, hint: `${title} ${found.value} for ${found.label}: ${found.source}` };
+function suggested({ suggestions, title }: InputColumn, text: string, words: Words): ParsedCell | undefined {
+  const found = suggestions?.find(({ label }) => isSame(words.text(label), text) || isSame(label, text));
+  return found && {
+    ok: true, value: found.value,
+    hint: words.say('{title} {value} for {name}: {source}', {
+      title: words.text(title), value: found.value, name: words.text(found.label), source: words.text(found.source),
+    }),
+  };
 }
 
-function parseNumber(column: InputColumn, text: string, context: CellContext): ParsedCell {
+type SpokenContext = CellContext & { readonly words: Words };
+
+function parseNumber(column: InputColumn, text: string, context: SpokenContext): ParsedCell {
+  const { words } = context;
   const written = writtenNumber(text, context.decimal);
+  const found = excerpt(text);
   if (written === undefined) {
-    return refused(`${quoted(text)} is not a number; ${allowedText(column)} is allowed. Type digits, or nothing.`);
+    return refused(words.say('“{found}” is not a number; {allowed} is allowed. Type digits, or nothing.',
+      { found, allowed: allowedText(column, words) }));
   }
   if (written.otherwise !== undefined) {
-    const readings = `${Number(written.plain)} or ${written.otherwise}`;
-    return refused(`${quoted(text)} can mean ${readings}; a number with one meaning is allowed. Type ${readings}.`);
+    const readings = alternatives([words.number(Number(written.plain)), written.otherwise], words);
+    return refused(words.say('“{found}” can mean {readings}; a number with one meaning is allowed. Type {readings}.',
+      { found, readings }));
   }
   const unit = written.rest === '' ? context.unit ?? '' : written.rest;
   const shift = unit === '' ? 0 : unitShift(column, unit);
-  if (shift !== undefined) return checked(column, shifted(written, shift), text);
+  if (shift !== undefined) return checked(column, shifted(written, shift), text, words);
   const watts = wattShift(unit);
   if (column.unit === 'mA' && watts !== undefined) {
-    const found = written.rest === '' ? `${text} ${unit}` : text;
-    return parsePower(column, found, shifted(written, watts), context);
+    const power = written.rest === '' ? `${text} ${unit}` : text;
+    return parsePower(column, power, shifted(written, watts), context);
   }
+  return refused(unitProblem(column, found, excerpt(unit), words));
+}
+
+function unitProblem(column: InputColumn, found: string, unit: string, words: Words): string {
+  const values = { found, unit, allowed: allowedText(column, words) };
   const units = unitsAllowed(column);
-  const remedy = units.length === 0 ? 'Type the number alone' : `Type the number alone or with ${listed(units)}`;
-  const found = `${quoted(text)} has the unit ${quoted(unit)}, which does not fit here`;
-  return refused(`${found}; ${allowedText(column)} is allowed. ${remedy}.`);
+  return units.length === 0
+    ? words.say('“{found}” has the unit “{unit}”, which does not fit here; {allowed} is allowed. Type the number alone.', values)
+    : words.say(
+      '“{found}” has the unit “{unit}”, which does not fit here; {allowed} is allowed. Type the number alone or with {units}.',
+      { ...values, units: alternatives(units, words) });
 }
 
 /** Moving the decimal point in the text instead of multiplying keeps 0.0123 A from becoming 12.299999999999999 mA. */
@@ -107,14 +138,14 @@ function shifted({ plain, exponent }: WrittenNumber, places: number): number {
   return Number(`${plain}e${exponent + places}`) + 0;
 }
 
-function parsePower(column: InputColumn, text: string, watts: number, context: CellContext): ParsedCell {
-  const voltage = context.voltage ?? USUAL_VOLTAGE;
+function parsePower(column: InputColumn, text: string, watts: number, context: SpokenContext): ParsedCell {
+  const { words, voltage = USUAL_VOLTAGE } = context;
   const draw = drawFromPower(watts, voltage);
-  const parsed = checked(column, draw, text);
+  const parsed = checked(column, draw, text, words);
   if (!parsed.ok || draw === null) return parsed;
-  return { ...parsed, hint: `${text} at ${voltage} V is ${Number(draw.toPrecision(4))} ${column.unit}` };
-}
-
-function listed(words: readonly string[]): string {
-  return words.length === 1 ? words[0]! : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`;
+  return {
+    ...parsed,
+    hint: words.say('{power} at {voltage} V is {draw} {unit}',
+      { power: text, voltage, draw: Number(draw.toPrecision(4)), unit: column.unit! }),
+  };
 }
