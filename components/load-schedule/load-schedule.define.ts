@@ -3,6 +3,7 @@ import '../schedule-panel/schedule-panel.define.ts';
 import '../sheet-view/sheet-view.define.ts';
 import '../sheet-tabs/sheet-tabs.define.ts';
 import { defineElement } from '../look/index.ts';
+import type { ElvColumnsEvent } from '../takeoff-reader/columns-event.ts';
 import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent } from './events.ts';
 import { LoadScheduleElement } from './load-schedule.ts';
 
@@ -14,5 +15,6 @@ declare global {
     'elv-change': ElvChangeEvent;
     'elv-load': ElvLoadEvent;
     'elv-error': ElvErrorEvent;
+    'elv-columns': ElvColumnsEvent;
   }
 }

@@ -1,0 +1,4 @@
+export { ElvColumnsEvent } from '../takeoff-reader/columns-event.ts';
+export { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
+export type { NamedText } from './files.ts';
+export { LoadScheduleElement } from './load-schedule.ts';
