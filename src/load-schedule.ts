@@ -2,7 +2,8 @@ import { explain, MANY_ROWS, roomIn, Touched, Workbook, type Explanation, type R
 import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
-  withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type Row, type SheetName,
+  withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row,
+  type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
 
@@ -11,6 +12,9 @@ export interface ScheduleEvent {
   /** Name of the action for a person: «Paste of 40 rows». */
   readonly label: string;
   readonly cause: 'act' | 'undo' | 'redo' | 'load';
+  readonly changes: readonly Change[];
+  /** The changes that take it back. */
+  readonly inverse: readonly Change[];
   /** What is worth something else than before. */
   readonly touched: Touched;
 }
@@ -24,6 +28,8 @@ export interface LoadScheduleOptions {
   readonly manyRows?: number;
   /** The language in which findings and explanations speak; English unless said otherwise. */
   readonly words?: Words;
+  /** An earlier session to go on with, in the place of a content: what it began with, and all that was done in it, which can be undone. */
+  readonly session?: { readonly base: Snapshot; readonly actions: readonly LoggedAction[] };
 }
 
 /**
@@ -41,10 +47,12 @@ export class LoadSchedule {
   readonly #listeners = new Set<(event: ScheduleEvent) => void>();
 
   constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
-    const { snapshot, problems } = toSnapshot(content);
+    const { session } = options;
+    const { snapshot, problems } = session === undefined ? toSnapshot(content) : { snapshot: session.base, problems: [] };
     this.formulaProblems = problems;
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
+    for (const action of session?.actions ?? []) this.#history.repeat(action);
     this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3', options.manyRows ?? MANY_ROWS);
     this.#words = options.words ?? ENGLISH;
     this.#findings = new Findings(this.document, this.#book, this.#words);
@@ -125,7 +133,7 @@ export class LoadSchedule {
     const column = columnOf(sheet, key);
     if (column.role === 'computed' && column.status === true) {
       const status = this.#findings.status(sheet, id);
-      return status === null ? undefined : explainStatus(sheet, status, this.#findings.deciding(sheet, id));
+      return status === null ? undefined : explainStatus(sheet, status, this.#findings.deciding(sheet, id), this.#words);
     }
     return explain(this.document, this.#book, sheet, id, key, this.#words);
   }
@@ -189,6 +197,11 @@ export class LoadSchedule {
     return this.#step('redo', this.#history.redoLabel);
   }
 
+  /** The action that was done last: the same object again whenever everything is as it was right after it. */
+  get lastAction(): object | undefined {
+    return this.#history.last;
+  }
+
   get undoLabel(): string | undefined {
     return this.#history.undoLabel;
   }
@@ -237,7 +250,7 @@ export class LoadSchedule {
   #follow(label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[]): void {
     const touched = this.#book.update(Touched.by(changes, inverse));
     this.#findings.update(touched);
-    const event: ScheduleEvent = { label, cause, touched };
+    const event: ScheduleEvent = { label, cause, changes, inverse, touched };
     for (const listener of this.#listeners) listener(event);
   }
 }

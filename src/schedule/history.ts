@@ -11,6 +11,11 @@ interface Action extends Step {
   readonly label: string;
 }
 
+/** What a log keeps of a session: an action with its changes, or that the last one was taken back or done again. */
+export type LoggedAction =
+  | { readonly cause: 'act'; readonly label: string; readonly changes: readonly Change[] }
+  | { readonly cause: 'undo' | 'redo' };
+
 /**
  * The actions of a session on one document, to be taken back and done again one at a time, across sheets and without
  * a limit in number.
@@ -34,6 +39,20 @@ export class History {
     this.#done.push({ label, changes, inverse });
     this.#undone = [];
     return inverse;
+  }
+
+  /**
+   * Carries out again what a log kept.
+   * @throws RangeError when it does not fit what is there: the log belongs to another document.
+   */
+  repeat(logged: LoggedAction): void {
+    if (logged.cause === 'act') this.act(logged.label, logged.changes);
+    else if (this[logged.cause]() === undefined) throw new RangeError(`The log has no action to ${logged.cause}.`);
+  }
+
+  /** The action that `undo` would take back: the same object again whenever the document is as it was right after it. */
+  get last(): object | undefined {
+    return this.#done.at(-1);
   }
 
   /** Label of the action that `undo` would take back. */
