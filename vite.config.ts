@@ -24,6 +24,7 @@ export default defineConfig({
   publicDir: false,
   plugins: [leaveOutUnused(), knownPlugins(), copyFolder('data'), copyFolder('examples/schedules'), beginWithDemo(), svelte()],
   css: leaveOutStyles,
+  worker: { rolldownOptions: { output: { entryFileNames: 'chunks/[name]-[hash].js' } } },
   // A sandboxed frame has an origin of its own, and fetches the script as from another server.
   preview: { cors: { origin: '*' } },
   build: {
