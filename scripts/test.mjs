@@ -3,6 +3,7 @@
 import { closingLine, readClosingLine } from './closing-line.mjs';
 import { ensurePackages } from './ensure-packages.mjs';
 import { provideBrowser } from './provide-browser.mjs';
+import { provideOtherBrowsers } from './provide-other-browsers.mjs';
 import { runNpm, runProgram } from './run-program.mjs';
 
 const counts = { passed: 0, failed: 0, skipped: 0 };
@@ -54,6 +55,9 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
   }
   await step('tests without a browser', () => runTests('node'));
   await step('tests in a browser', async () => runTests('browser', await provideBrowser()));
+  for (const [project, name] of await provideOtherBrowsers()) {
+    await step(`walk through the main job in ${name}`, () => runTests(project));
+  }
 }
 
 console.log(`\n${summary.join('\n')}\n\n${closingLine(counts)}`);
