@@ -14,7 +14,7 @@ export async function provideOtherBrowsers() {
     console.log(`\nInstalling ${missing.join(', ')} …`);
     const environment = { DEBIAN_FRONTEND: 'noninteractive' };
     const apt = (/** @type {string[]} */ ...words) => runProgram('apt-get', words, { environment });
-    await apt('update', '-qq') && await apt('install', '-y', '-qq', '--no-install-recommends', ...missing);
+    if (await apt('update', '-qq')) await apt('install', '-y', '-qq', '--no-install-recommends', ...missing);
   }
   /** @type {[string, string, unknown][]} */
   const browsers = [['firefox', 'Firefox', findFirefox()], ['webkit', 'WebKit', findWebKit()]];
