@@ -145,14 +145,16 @@ export class Findings {
       kept.push({ rule, severity, sheet, id: row.id, key, inStatus: false, value, limit: null, message });
     const tag = tagOf(sheet, row);
     if (tag !== '' && this.#tags.isShared(sheet, tag)) {
-      const meant = sheet === 'devices' ? '' : ' References mean the first of them.';
-      keep('tag-used-twice', sheet === 'devices' ? 'note' : 'incomplete', SCHEMA[sheet].tag, tag,
-        `${reader.name} stands in more than one row.${meant} Give each row a tag of its own.`);
+      keep('tag-used-twice', sheet === 'devices' ? 'note' : 'incomplete', SCHEMA[sheet].tag, tag, reader.say(sheet === 'devices'
+        ? '{name} stands in more than one row. Give each row a tag of its own.'
+        : '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.'));
     }
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
     if (purposes.length > 1) {
       keep('supply-purposes-mixed', 'note', 'purpose', purposes.join(', '),
-        `${reader.name} serves ${listed(purposes)} together. Common practice is a separate supply for each: move the devices of the other purposes.`);
+        reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
+          purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
+        }));
     }
     return kept;
   }
@@ -176,6 +178,7 @@ export class Findings {
   }
 }
 
-function listed(words: readonly string[]): string {
-  return words.length < 2 ? words.join() : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+/** Two names or more, as a sentence lists them. */
+function listed(names: readonly string[], words: Words): string {
+  return words.say('{names} and {last}', { names: names.slice(0, -1).join(', '), last: names.at(-1)! });
 }

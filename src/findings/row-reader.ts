@@ -1,6 +1,7 @@
 import type { Workbook } from '../engine/index.ts';
 import { SCHEMA, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import type { MessageValues, Words } from '../words/index.ts';
+import { TAGGED, UNTAGGED } from './row-names.ts';
 
 /** One row as the checks read it. */
 export class RowReader {
@@ -18,9 +19,9 @@ export class RowReader {
     this.words = words;
   }
 
-  /** Says a message in the language of the schedule. */
+  /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
   say(message: string, values?: MessageValues): string {
-    return this.words.say(message, values);
+    return this.words.say(message, { name: this.name, ...values });
   }
 
   /** What a person entered in a cell. */
@@ -58,8 +59,11 @@ export class RowReader {
   /** The row as a sentence names it: «Rail L1», or «A supply without a tag», whose place the finding tells. */
   get name(): string {
     const tag = tagOf(this.sheet, this.row);
-    const { tag: key, columns, rowName } = SCHEMA[this.sheet];
-    if (tag !== '') return `${columns.find((column) => column.key === key)!.title} ${tag}`;
-    return `${/^[aeiou]/.test(rowName) ? 'An' : 'A'} ${rowName} without a tag`;
+    return tag === '' ? this.words.say(UNTAGGED[this.sheet]) : this.words.say(TAGGED[this.sheet], { tag });
+  }
+
+  /** The name of a sheet, to which a remedy sends. */
+  titleOf(sheet: SheetName): string {
+    return this.words.text(SCHEMA[sheet].title);
   }
 }

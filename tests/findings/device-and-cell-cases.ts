@@ -51,7 +51,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   },
   {
     rule: 'tag-missing', sheet: 'supplies', sheets: { supplies: [{ rated: 10 }] }, severity: 'note', key: 'rail', value: null, inStatus: false,
-    message: 'A supply without a tag: nothing can refer to this supply. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
+    message: 'A supply without a tag: nothing can refer to it. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
   },
   {
     rule: 'tag-used-twice', sheet: 'types', sheets: { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }] }, severity: 'incomplete', key: 'type', value: 'T', inStatus: false,

@@ -1,13 +1,14 @@
 import { exceeds } from '../../electrical/index.ts';
-import { count, percent, plain, type Check } from '../check.ts';
+import { message, percent } from '../../words/index.ts';
+import type { Check } from '../check.ts';
 import { overLimit, partialTotal } from './limit-checks.ts';
 
 /** What bus branches are held against. */
 export const branchChecks: readonly Check[] = [
   overLimit({
     rule: 'branch-over-limit', sheet: 'branches', key: 'points', limit: (row) => row.number('limit'),
-    message: (row, points, limit) =>
-      `${row.name} carries ${count(points, 'point')} and may carry ${limit}: ${plain(points - limit)} too many. Move devices to another branch.`,
+    message: message('{name} carries {value, plural, one {# point} other {# points}} and may carry {limit}: {excess} too many. Move devices to another branch.'),
+    write: (value, limit) => ({ value, limit, excess: value - limit }),
   }),
   {
     rule: 'branch-over-reserve', sheet: 'branches', key: 'free', severity: 'near', inStatus: true,
@@ -17,16 +18,18 @@ export const branchChecks: readonly Check[] = [
       if (!exceeds(points, points + free) || exceeds(points, limit)) return undefined;
       return {
         value: free, limit: 0,
-        message: `${row.name} carries ${count(points, 'point')} of ${limit}, ${plain(-free)} into its reserve of ${percent(reserve)}. Move devices to another branch, or give up part of the reserve.`,
+        message: row.say('{name} carries {points, plural, one {# point} other {# points}} of {limit}, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
+          points, limit, into: -free, reserve: percent(reserve),
+        }),
       };
     },
   },
-  partialTotal('branch-points-partial', 'branches', 'points', 'device row', 'points'),
+  partialTotal('branch-points-partial', 'branches', 'points', message('{name} carries at least {value, plural, one {# point} other {# points}}: {missing, plural, one {# device row on it has no known number of points. Complete it} other {# device rows on it have no known number of points. Complete them}} to know the rest.'), (value) => value),
   {
     rule: 'branch-not-terminated', sheet: 'branches', key: 'terminated', severity: 'note',
     find: (row) => row.own('terminated') === true ? undefined : {
       value: row.own('terminated'), limit: true,
-      message: `${row.name} is not marked as terminated. Fit the terminating resistors at both ends of the line and mark it.`,
+      message: row.say('{name} is not marked as terminated. Fit the terminating resistors at both ends of the line and mark it.'),
     },
   },
 ];

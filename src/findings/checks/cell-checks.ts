@@ -1,26 +1,34 @@
-import { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from '../../engine/index.ts';
+import { outOfRange, READS_EMPTY, WRONG_ARGUMENTS, type FormulaFault } from '../../engine/index.ts';
 import {
-  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit,
-  type InputColumn, type SheetName,
+  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
+import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { unknown } from './limit-checks.ts';
 
 /** What the errors of the formula engine mean, and what to do. */
-const FAULTS: Readonly<Record<string, (message: string) => string>> = {
-  DIV_BY_ZERO: () => 'divides by zero. Check the cell that it divides by',
-  NAME: () => 'uses a function or a name that is not known. Correct its spelling',
-  REF: () => 'refers to a row that has been deleted. Refer to another one',
-  CYCLE: () => 'depends on its own result. Take the reference back to this cell out',
-  LOOP: () => 'reads a total that its own cell feeds. Refer to another cell',
-  NUM: (message) => /^(NaN|Value) /.test(message) ? 'has no finite result. Check what it refers to'
-    : `gives a result that is not allowed: ${message}. Correct it`,
-  VALUE: () => 'does not give a number. Check what it refers to',
-  ERROR: (message) => message === READS_EMPTY ? 'reads a cell that is empty. Fill that cell'
-    : 'cannot be read. Arguments are parted by ; and decimals by a point: correct it',
-  NA: (message) => message === WRONG_ARGUMENTS ? 'gives a function too few or too many arguments. Correct it'
-    : 'finds no match for what it looks up. Check the value that it looks for',
+const FAULTS: Readonly<Record<string, string>> = {
+  DIV_BY_ZERO: message('{name}: the formula in {column} divides by zero. Check the cell that it divides by.'),
+  NAME: message('{name}: the formula in {column} uses a function or a name that is not known. Correct its spelling.'),
+  REF: message('{name}: the formula in {column} refers to a row that has been deleted. Refer to another one.'),
+  CYCLE: message('{name}: the formula in {column} depends on its own result. Take the reference back to this cell out.'),
+  LOOP: message('{name}: the formula in {column} reads a total that its own cell feeds. Refer to another cell.'),
+  NUM: message('{name}: the formula in {column} has no finite result. Check what it refers to.'),
+  VALUE: message('{name}: the formula in {column} does not give a number. Check what it refers to.'),
+  ERROR: message('{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.'),
+  NA: message('{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.'),
 };
+
+/** What is wrong with a formula, and what to do. */
+function faultOf(row: RowReader, column: InputColumn, fault: FormulaFault): string {
+  const values = { column: row.words.text(column.title) };
+  if (fault.message === READS_EMPTY) return row.say('{name}: the formula in {column} reads a cell that is empty. Fill that cell.', values);
+  if (fault.message === WRONG_ARGUMENTS) return row.say('{name}: the formula in {column} gives a function too few or too many arguments. Correct it.', values);
+  const problem = fault.value === undefined ? undefined : outOfRange(column, fault.value, row.words);
+  if (problem !== undefined) return row.say('{name}: the formula in {column} gives a result that is not allowed: {problem}. Correct it.', { ...values, problem });
+  return row.say(FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be worked out. Simplify it.'), values);
+}
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */
 const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { supplies: ['voltage', 'peak'], feeds: ['voltage'] };
@@ -33,9 +41,7 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
       const own = row.own(column.key);
       if (!isFormula(own)) return undefined;
       const fault = row.book.fault(sheet, row.row.id, column.key);
-      if (fault === undefined) return undefined;
-      const meaning = FAULTS[fault.type] ?? (() => 'cannot be worked out. Simplify it');
-      return { value: null, limit: null, message: `${row.name}: the formula in ${column.title} ${meaning(fault.message)}.` };
+      return fault === undefined ? undefined : { value: null, limit: null, message: faultOf(row, column, fault) };
     },
   };
 }
@@ -46,9 +52,11 @@ function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
     find: (row) => {
       const own = row.own(column.key);
       if (typeof own !== 'number') return undefined;
-      const problem = outOfRange(column, own);
-      return problem === undefined ? undefined
-        : { value: own, limit: null, message: `${row.name}: ${titleWithUnit(column)} ${problem}. Correct it.` };
+      const problem = outOfRange(column, own, row.words);
+      return problem === undefined ? undefined : {
+        value: own, limit: null,
+        message: row.say('{name}: {column} {problem}. Correct it.', { column: titleWithUnit(column, row.words), problem }),
+      };
     },
   };
 }
@@ -61,18 +69,19 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
       if (own === null || row.book.target(sheet, row.row.id, column.key) >= 0) return undefined;
       return {
         value: own, limit: null,
-        message: `${row.name}: there is no ${SCHEMA[to].rowName} ${String(own)}. Add it to the sheet ${SCHEMA[to].title}, or correct the tag.`,
+        message: row.say('{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', {
+          row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to),
+        }),
       };
     },
   };
 }
 
 function withoutTag(sheet: SheetName): Check {
-  const { tag, rowName } = SCHEMA[sheet];
   return {
-    rule: 'tag-missing', sheet, key: tag, severity: 'note',
-    find: (row: RowReader) => tagOf(sheet, row.row) !== '' ? undefined
-      : { value: null, limit: null, message: `${row.name}: nothing can refer to this ${rowName}. Give it a tag.` },
+    rule: 'tag-missing', sheet, key: SCHEMA[sheet].tag, severity: 'note',
+    find: (row) => tagOf(sheet, row.row) !== '' ? undefined
+      : unknown(row, message('{name}: nothing can refer to it. Give it a tag.')),
   };
 }
 

@@ -1,20 +1,24 @@
 import { exceeds } from '../../electrical/index.ts';
 import { tagOf } from '../../schedule/index.ts';
+import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { unknown } from './limit-checks.ts';
 
-/** What keeps the current of a device row from being known. */
-function missingForCurrent(row: RowReader): { key: string; remedy: string } | undefined {
+/** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
+function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
   if (row.number('connected') !== null && row.number('demand') !== null) return undefined;
-  if (row.number('qty') === null) return { key: 'qty', remedy: 'Enter how many devices there are.' };
+  if (row.number('qty') === null) return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
   if (row.number('unitDraw') === null) {
-    if (row.own('type') === null) return { key: 'unitDraw', remedy: 'Choose a type, or enter the unit draw in mA.' };
-    if (row.numberOf('type', 'types', 'power') !== null) {
-      return { key: 'unitDraw', remedy: 'Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.' };
+    if (row.own('type') === null) {
+      return { key: 'unitDraw', message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.') };
     }
-    return { key: 'unitDraw', remedy: 'Enter a draw or a power for its type, or the unit draw here in mA.' };
+    if (row.numberOf('type', 'types', 'power') !== null) {
+      return { key: 'unitDraw', message: message('The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.') };
+    }
+    return { key: 'unitDraw', message: message('The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.') };
   }
-  return { key: 'diversity', remedy: 'Correct its diversity.' };
+  return { key: 'diversity', message: message('The current of {row} is not known. Correct its diversity.') };
 }
 
 function currentUnknown(rule: string, key: string): Check {
@@ -22,13 +26,16 @@ function currentUnknown(rule: string, key: string): Check {
     rule, sheet: 'devices', key, severity: 'incomplete',
     find: (row) => {
       const missing = missingForCurrent(row);
-      if (missing?.key !== key) return undefined;
-      return { value: null, limit: null, message: `The current of ${lower(row.name)} is not known. ${missing.remedy}` };
+      return missing?.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }
 
-const lower = (name: string) => name[0]!.toLowerCase() + name.slice(1);
+/** A device row as it is named within a sentence. */
+function nameWithin(row: RowReader): string {
+  const tag = tagOf('devices', row.row);
+  return tag === '' ? row.say('a device row without a tag') : row.say('ref {tag}', { tag });
+}
 
 /** What device rows are held against. */
 export const deviceChecks: readonly Check[] = [
@@ -38,13 +45,14 @@ export const deviceChecks: readonly Check[] = [
   {
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete',
     find: (row) => row.own('rail') !== null ? undefined
-      : { value: null, limit: null, message: `${row.name} has no rail, so its current counts in no supply. Choose a rail.` },
+      : unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')),
   },
   {
     rule: 'device-points-missing', sheet: 'devices', key: 'points', severity: 'incomplete',
-    find: (row) => row.own('branch') === null || row.number('points') !== null ? undefined : {
-      value: null, limit: null,
-      message: `${row.name} takes an unknown number of points on branch ${row.own('branch')}. Enter its quantity and a type that says how many points one device takes.`,
+    find: (row) => {
+      const branch = row.own('branch');
+      return branch === null || row.number('points') !== null ? undefined
+        : unknown(row, message('{name} takes an unknown number of points on branch {branch}. Enter its quantity and a type that says how many points one device takes.'), { branch: String(branch) });
     },
   },
   {
@@ -56,7 +64,9 @@ export const deviceChecks: readonly Check[] = [
       if (rail === null || rail === row.own('rail')) return undefined;
       return {
         value: row.own('rail'), limit: rail,
-        message: `${row.name} is on rail ${row.own('rail')} but its run ${tagOf('runs', row.document.row('runs', run)!)} is fed from rail ${rail}. Correct one of them.`,
+        message: row.say('{name} is on rail {rail} but its run {run} is fed from rail {other}. Correct one of them.', {
+          rail: String(row.own('rail')), run: tagOf('runs', row.document.row('runs', run)!), other: String(rail),
+        }),
       };
     },
   },
@@ -67,7 +77,7 @@ export const deviceChecks: readonly Check[] = [
       if (distance === null || length === null || !exceeds(distance, length)) return undefined;
       return {
         value: distance, limit: length,
-        message: `${row.name} is ${distance} m along its run, which is ${length} m long. Correct one of them.`,
+        message: row.say('{name} is {distance} m along its run, which is {length} m long. Correct one of them.', { distance, length }),
       };
     },
   },

@@ -1,7 +1,15 @@
 import { exceeds } from '../../electrical/index.ts';
 import { isFormula, type SheetName } from '../../schedule/index.ts';
-import { amps, count, percent, type Check } from '../check.ts';
+import { amps, percent, type MessageValues } from '../../words/index.ts';
+import type { Check, Found } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+
+/** A figure beyond its limit as a sentence gives it: `value`, `limit`, `excess`. */
+type WriteExcess = (value: number, limit: number) => MessageValues;
+
+const inAmps: WriteExcess = (value, limit) => ({
+  value: amps(value, limit), limit: amps(limit, value), excess: amps(value - limit, 0),
+});
 
 interface Limit {
   readonly rule: string;
@@ -9,18 +17,23 @@ interface Limit {
   /** The figure that must not exceed the limit; the finding points to it. */
   readonly key: string;
   readonly limit: (row: RowReader) => number | null;
-  readonly message: (row: RowReader, value: number, limit: number) => string;
+  /** What is said; it is given `value`, `limit` and `excess`. */
+  readonly message: string;
+  /** How figures are written; as currents unless said otherwise. */
+  readonly write?: WriteExcess;
+  /** What the message is given besides. */
+  readonly values?: (row: RowReader) => MessageValues;
 }
 
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
-export function overLimit({ rule, sheet, key, limit, message }: Limit): Check {
+export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values }: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,
     find: (row) => {
       const value = row.number(key);
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
-      return { value, limit: most, message: message(row, value, most) };
+      return { value, limit: most, message: row.say(message, { ...write(value, most), ...values?.(row) }) };
     },
   };
 }
@@ -31,22 +44,22 @@ interface Target {
   /** Current and rating, as keys of the row. */
   readonly current: string;
   readonly rating: string;
-  readonly remedy: string;
+  /** What is said; it is given `loading`, `rating`, `target` and the current above it as `excess`. */
+  readonly message: string;
 }
 
 /** A check that a loading stays below its target; silent where the rating itself is exceeded. */
-export function overTarget({ rule, sheet, current, rating, remedy }: Target): Check {
+export function overTarget({ rule, sheet, current, rating, message }: Target): Check {
   return {
     rule, sheet, key: 'loading', severity: 'near', inStatus: true,
     find: (row) => {
       const [loading, target, used, most] = [row.number('loading'), row.number('target'), row.number(current), row.number(rating)];
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
-      const excess = amps(used - target * most, 0);
-      return {
-        value: loading, limit: target,
-        message: `${row.name} is loaded to ${percent(loading, target)} of ${amps(most)}, above its target of ${percent(target, loading)} by ${excess}: ${remedy}`,
+      const values = {
+        loading: percent(loading, target), rating: amps(most), target: percent(target, loading), excess: amps(used - target * most, 0),
       };
+      return { value: loading, limit: target, message: row.say(message, values) };
     },
   };
 }
@@ -55,38 +68,43 @@ export function overTarget({ rule, sheet, current, rating, remedy }: Target): Ch
  * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a
  * check of its own.
  */
-export function missingInput(rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string): Check {
+export function missingInput(rule: string, sheet: SheetName, key: string, message: string): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.value(key) !== null || isFormula(row.own(key)) ? undefined
-      : { value: null, limit: null, message: message(row) },
+    find: (row) => row.value(key) !== null || isFormula(row.own(key)) ? undefined : unknown(row, message),
   };
 }
 
-/** A check that names a total which lacks rows. */
-export function partialTotal(rule: string, sheet: SheetName, key: string, from: string, unit: string): Check {
+/**
+ * A check that names a total which lacks rows.
+ * @param message what is said; it is given the total as `value`, and the number of rows that it lacks as `missing`
+ * @param write how the total is written
+ */
+export function partialTotal(
+  rule: string, sheet: SheetName, key: string, message: string, write: (value: number) => MessageValues[string],
+): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
     find: (row) => {
       const missing = row.missing(key);
       const value = row.number(key);
       if (missing === 0 || value === null) return undefined;
-      const shown = unit === 'A' ? amps(value) : count(value, 'point');
-      return {
-        value, limit: null,
-        message: `${row.name} carries at least ${shown}: ${count(missing, from)} on it ${missing === 1 ? 'has' : 'have'} no known ${unit === 'A' ? 'current' : 'number of points'}. Complete ${missing === 1 ? 'it' : 'them'} to know the rest.`,
-      };
+      return { value, limit: null, message: row.say(message, { value: write(value), missing }) };
     },
   };
 }
 
 /** A note that an optional input is empty, so that its check is not made. */
 export function notChecked(
-  rule: string, sheet: SheetName, key: string, message: (row: RowReader) => string, when?: (row: RowReader) => boolean,
+  rule: string, sheet: SheetName, key: string, message: string, when?: (row: RowReader) => boolean,
 ): Check {
   return {
     rule, sheet, key, severity: 'note',
-    find: (row) => row.own(key) !== null || when?.(row) === false ? undefined
-      : { value: null, limit: null, message: message(row) },
+    find: (row) => row.own(key) !== null || when?.(row) === false ? undefined : unknown(row, message),
   };
+}
+
+/** What is found where something is not known, so that there is neither value nor limit. */
+export function unknown(row: RowReader, message: string, values?: MessageValues): Found {
+  return { value: null, limit: null, message: row.say(message, values) };
 }

@@ -1,6 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
-import { amps, volts, type Check } from '../check.ts';
+import { amps, message, volts, type Quantity } from '../../words/index.ts';
+import type { Check } from '../check.ts';
 
 interface Measurement {
   readonly rule: string;
@@ -9,7 +10,7 @@ interface Measurement {
   readonly key: string;
   readonly expected: string;
   readonly tolerance: string;
-  readonly write: (value: number, other?: number) => string;
+  readonly write: (value: number, other?: number) => Quantity;
   /** What it usually means when more, and when less, is measured than was worked out, and what to do. */
   readonly more: string;
   readonly less: string;
@@ -26,11 +27,14 @@ function asWorkedOut({ rule, sheet, key, expected, tolerance, write, more, less 
       if (measured === null || worked === null || share === null || row.isPartial(expected)) return undefined;
       const [difference, allowed] = [Math.abs(measured - worked), share * worked];
       if (!exceeds(difference, allowed)) return undefined;
-      const way = measured > worked ? 'more' : 'less';
-      return {
-        value: measured, limit: worked,
-        message: `${row.name}: ${write(measured, worked)} measured, ${write(worked, measured)} worked out: ${write(difference, allowed)} ${way}, where ${write(allowed, difference)} may differ. ${way === 'more' ? more : less}`,
+      const values = {
+        measured: write(measured, worked), worked: write(worked, measured), difference: write(difference, allowed),
+        allowed: write(allowed, difference),
       };
+      const said = measured > worked
+        ? `${row.say('{name}: {measured} measured, {worked} worked out: {difference} more, where {allowed} may differ.', values)} ${row.say(more)}`
+        : `${row.say('{name}: {measured} measured, {worked} worked out: {difference} less, where {allowed} may differ.', values)} ${row.say(less)}`;
+      return { value: measured, limit: worked, message: said };
     },
   };
 }
@@ -44,7 +48,9 @@ export const measuredChecks: readonly Check[] = [
       if (measured === null || usable === null || !exceeds(measured, usable)) return undefined;
       return {
         value: measured, limit: usable,
-        message: `${row.name} was measured at ${amps(measured, usable)} and may be used for ${amps(usable, measured)}: ${amps(measured - usable, 0)} too much. Move devices to another rail, or fit a larger supply.`,
+        message: row.say('{name} was measured at {measured} and may be used for {usable}: {excess} too much. Move devices to another rail, or fit a larger supply.', {
+          measured: amps(measured, usable), usable: amps(usable, measured), excess: amps(measured - usable, 0),
+        }),
       };
     },
   },
@@ -55,28 +61,30 @@ export const measuredChecks: readonly Check[] = [
       if (measured === null || least === null || !exceeds(least, measured)) return undefined;
       return {
         value: measured, limit: least,
-        message: `${row.name} was measured at ${volts(measured, least)} at its far end, where a device needs ${volts(least, measured)}. Check joints, length and conductor; use a thicker conductor or more pairs.`,
+        message: row.say('{name} was measured at {measured} at its far end, where a device needs {least}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
+          measured: volts(measured, least), least: volts(least, measured),
+        }),
       };
     },
   },
   asWorkedOut({
     rule: 'supply-measured-current-differs', sheet: 'supplies', key: 'measuredCurrent', expected: 'demand', tolerance: 'currentTolerance', write: amps,
-    more: 'Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
-    less: 'Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.',
+    more: message('Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'),
+    less: message('Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.'),
   }),
   asWorkedOut({
     rule: 'supply-measured-voltage-differs', sheet: 'supplies', key: 'measuredVoltage', expected: 'voltage', tolerance: 'voltageTolerance', write: volts,
-    more: 'Usually its output is set above the nominal voltage. Check that the devices accept it, or set it lower.',
-    less: 'Usually it is overloaded and limits its current, or its output is set too low. Check its load and its setting.',
+    more: message('Usually its output is set above the nominal voltage. Check that the devices accept it, or set it lower.'),
+    less: message('Usually it is overloaded and limits its current, or its output is set too low. Check its load and its setting.'),
   }),
   asWorkedOut({
     rule: 'run-measured-current-differs', sheet: 'runs', key: 'measuredCurrent', expected: 'current', tolerance: 'currentTolerance', write: amps,
-    more: 'Usually a device is missing in the schedule, draws more than entered, or is wired to another run than entered. Check what hangs on it.',
-    less: 'Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    more: message('Usually a device is missing in the schedule, draws more than entered, or is wired to another run than entered. Check what hangs on it.'),
+    less: message('Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.'),
   }),
   asWorkedOut({
     rule: 'run-measured-voltage-differs', sheet: 'runs', key: 'measuredVoltage', expected: 'endVoltage', tolerance: 'voltageTolerance', write: volts,
-    more: 'Usually devices are switched off, the supply is set above nominal, or the cable is shorter or thicker than entered. Check these.',
-    less: 'Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.',
+    more: message('Usually devices are switched off, the supply is set above nominal, or the cable is shorter or thicker than entered. Check these.'),
+    less: message('Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.'),
   }),
 ];
