@@ -47,14 +47,14 @@ export class LoadSchedule {
   readonly #listeners = new Set<(event: ScheduleEvent) => void>();
 
   constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
-    const { session } = options;
-    const { snapshot, problems } = session === undefined ? toSnapshot(content) : { snapshot: session.base, problems: [] };
+    const { session, words = ENGLISH } = options;
+    this.#words = words;
+    const { snapshot, problems } = session === undefined ? toSnapshot(content, words) : { snapshot: session.base, problems: [] };
     this.formulaProblems = problems;
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
     for (const action of session?.actions ?? []) this.#history.repeat(action);
     this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3', options.manyRows ?? MANY_ROWS);
-    this.#words = options.words ?? ENGLISH;
     this.#findings = new Findings(this.document, this.#book, this.#words);
   }
 
@@ -151,9 +151,9 @@ export class LoadSchedule {
    * @returns the value for the cell, or a sentence that says what is wrong with it.
    */
   checkFormula(sheet: SheetName, key: string, text: string): { ok: true; value: string } | { ok: false; problem: string } {
-    const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id);
+    const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id, this.#words);
     if (!read.ok) return { ok: false, problem: read.problem };
-    const problem = this.#book.problemOf(sheet, key, read.formula);
+    const problem = this.#book.problemOf(sheet, key, read.formula, this.#words);
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
@@ -179,12 +179,12 @@ export class LoadSchedule {
    * @param by who accepts it, why, and the date as YYYY-MM-DD.
    */
   accept(finding: Finding, by: Pick<Acceptance, 'reason' | 'name' | 'date'>): void {
-    this.act('Acceptance of a finding', acceptFinding(this.document, finding, by));
+    this.act(this.#words.say('Acceptance of a finding'), acceptFinding(this.document, finding, by));
   }
 
   /** Takes the acceptance of a finding back, as one action. */
   withdraw(finding: Finding): void {
-    this.act('Withdrawal of an acceptance', withdrawAcceptance(this.document, finding));
+    this.act(this.#words.say('Withdrawal of an acceptance'), withdrawAcceptance(this.document, finding));
   }
 
   /** Takes the last action back. @returns its label, or `undefined` when there is none. */
@@ -220,7 +220,7 @@ export class LoadSchedule {
    * @returns the formulas that cannot be read.
    */
   load(content: Content, label: string): readonly FormulaProblem[] {
-    const { snapshot, problems } = toSnapshot(content);
+    const { snapshot, problems } = toSnapshot(content, this.#words);
     if (problems.length > 0) return problems;
     const changes: Change[] = [{ op: 'load', snapshot }];
     const inverse = this.#history.act(label, changes);

@@ -1,4 +1,4 @@
-import { DetailedCellError, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent } from 'hyperformula';
+import { DetailedCellError, ErrorType, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent } from 'hyperformula';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { EMPTY_SHEET } from './cell-layout.ts';
 import { registerScheduleFunctions } from './formula-functions.ts';
@@ -145,7 +145,18 @@ function blocksOf(writes: readonly CellWrite[]): Block[] {
   return blocks;
 }
 
+/** Why a formula has no result. */
+export interface FormulaFault {
+  readonly type: string;
+  readonly message: string;
+  /** The number that it comes to, where that cannot stand in its column. */
+  readonly value?: number;
+}
+
 /** The error of a result, if it is one. */
-export function errorOf(value: unknown): { readonly type: string; readonly message: string } | undefined {
-  return value instanceof DetailedCellError ? { type: value.type, message: value.message } : undefined;
+export function errorOf(value: unknown): FormulaFault | undefined {
+  if (!(value instanceof DetailedCellError)) return undefined;
+  const { type, message } = value;
+  const isNumber = type === ErrorType.NUM && message !== '' && !Number.isNaN(Number(message));
+  return isNumber ? { type, message, value: Number(message) } : { type, message };
 }

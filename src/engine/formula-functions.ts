@@ -2,6 +2,7 @@ import {
   CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue,
 } from 'hyperformula';
 import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
+import { ENGLISH, type Words } from '../words/index.ts';
 import { RULES, type PreparedRule } from './schema-rules.ts';
 
 /**
@@ -34,12 +35,13 @@ function plain(value: unknown): number | string | boolean | null {
 }
 
 /** Why a number cannot stand in a column, or `undefined` when it can. */
-export function outOfRange(column: InputColumn, value: number): string | undefined {
-  if (!Number.isFinite(value)) return 'not a finite number';
-  if (column.kind === 'integer' && !Number.isInteger(value)) return `${value} is not a whole number`;
-  if (column.min !== undefined && value < column.min) return `${value} is less than ${column.min}`;
-  if (column.above !== undefined && value <= column.above) return `${value} is not greater than ${column.above}`;
-  if (column.max !== undefined && value > column.max) return `${value} is greater than ${column.max}`;
+export function outOfRange(column: InputColumn, value: number, words: Words): string | undefined {
+  const { kind, min, above, max } = column;
+  if (!Number.isFinite(value)) return words.say('not a finite number');
+  if (kind === 'integer' && !Number.isInteger(value)) return words.say('{value} is not a whole number', { value });
+  if (min !== undefined && value < min) return words.say('{value} is less than {limit}', { value, limit: min });
+  if (above !== undefined && value <= above) return words.say('{value} is not greater than {limit}', { value, limit: above });
+  if (max !== undefined && value > max) return words.say('{value} is greater than {limit}', { value, limit: max });
   return undefined;
 }
 
@@ -72,8 +74,8 @@ class ScheduleFunctions extends FunctionPlugin {
     const value = plain(formula);
     if (typeof value !== 'number') return new CellError(ErrorType.VALUE, 'its result is not a number');
     const [sheet, key] = String(column).split('.') as [SheetName, string];
-    const problem = outOfRange(columnOf(sheet, key) as InputColumn, value);
-    return problem === undefined ? value : new CellError(ErrorType.NUM, problem);
+    const fits = outOfRange(columnOf(sheet, key) as InputColumn, value, ENGLISH) === undefined;
+    return fits ? value : new CellError(ErrorType.NUM, String(value));
   }
 
   /** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */

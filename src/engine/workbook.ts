@@ -2,9 +2,10 @@ import {
   computedColumns, findColumn, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES,
   type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
+import type { Words } from '../words/index.ts';
 import { CellContents } from './cell-contents.ts';
 import { CellLayout } from './cell-layout.ts';
-import { errorOf, FormulaEngine, type CellResult, type CellWrite } from './formula-engine.ts';
+import { errorOf, FormulaEngine, type CellResult, type CellWrite, type FormulaFault } from './formula-engine.ts';
 import { WRONG_ARGUMENTS } from './formula-functions.ts';
 import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
@@ -14,12 +15,6 @@ import { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
 import { Touched } from './touched.ts';
 import { TypedFormulas } from './typed-formulas.ts';
-
-/** Why a formula of a person has no result. */
-export interface FormulaFault {
-  readonly type: string;
-  readonly message: string;
-}
 
 /**
  * A change of this many rows, as a large paste, is worked out in a quick pass and given to the formula engine afterwards: to
@@ -146,16 +141,19 @@ export class Workbook {
     return this.#faults.get(`${sheet}#${id}.${key}`);
   }
 
-  /** What is wrong with a formula, in the form that documents keep; `undefined` when it can stand in the column. */
-  problemOf(sheet: SheetName, key: string, formula: string): string | undefined {
+  /**
+   * What is wrong with a formula, in the form that documents keep.
+   * @returns a sentence that goes on after the formula; `undefined` when it can stand in the column.
+   */
+  problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
     const engine = this.#readyEngine();
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
-      return 'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).';
+      return words.say('this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).');
     }
     this.#hold(formula);
     const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
-    if (result?.message === WRONG_ARGUMENTS) return 'it gives a function too few or too many arguments. Correct it.';
-    return result?.type === 'NAME' ? 'it uses a function or a name that is not known. Correct its spelling.' : undefined;
+    if (result?.message === WRONG_ARGUMENTS) return words.say('it gives a function too few or too many arguments. Correct it.');
+    return result?.type === 'NAME' ? words.say('it uses a function or a name that is not known. Correct its spelling.') : undefined;
   }
 
   /**

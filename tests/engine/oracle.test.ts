@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { outOfRange } from '../../src/engine/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   columnOf, isBlank, isFormula, setCells, SHEET_NAMES, type CellValue, type Content, type InputColumn, type SheetName,
@@ -56,7 +57,7 @@ function isPlain(sheet: SheetName, key: string, value: CellValue): boolean {
   if (!isFormula(value)) return true;
   if (!/^=[\d.+*/() -]+$/.test(value)) return false;
   const result = evaluateArithmetic(value);
-  return result === null || outOfRange(columnOf(sheet, key) as InputColumn, result) === undefined;
+  return result === null || outOfRange(columnOf(sheet, key) as InputColumn, result, ENGLISH) === undefined;
 }
 
 function isAllPlain(content: Content): boolean {

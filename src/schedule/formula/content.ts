@@ -1,3 +1,4 @@
+import { ENGLISH, type Words } from '../../words/index.ts';
 import type { Cells, Content, Row, ScheduleDocument, Snapshot } from '../document.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
 import { isFormula, readFormula, showFormula } from './formula-text.ts';
@@ -29,8 +30,9 @@ function mapFormulas(sheet: SheetName, cells: Cells, write: (formula: string, ke
 /**
  * Content of a file, made ready to be a document: rows get their ids, formulas the form that documents keep. A formula
  * that cannot be read is left out and reported.
+ * @param words the language in which to say what is wrong.
  */
-export function toSnapshot(content: Content): { snapshot: Snapshot; problems: FormulaProblem[] } {
+export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot: Snapshot; problems: FormulaProblem[] } {
   const problems: FormulaProblem[] = [];
   const rowAt = (sheet: SheetName, position: number) =>
     position >= 0 && position < (content.sheets[sheet]?.length ?? 0) ? position : undefined;
@@ -39,7 +41,7 @@ export function toSnapshot(content: Content): { snapshot: Snapshot; problems: Fo
     sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({
       id,
       cells: mapFormulas(sheet, cells, (text, key) => {
-        const read = readFormula(text, sheet, rowAt);
+        const read = readFormula(text, sheet, rowAt, words);
         if (read.ok) return read.formula;
         problems.push({ sheet, row: id + 1, key, text, problem: read.problem });
         return text;

@@ -1,3 +1,4 @@
+import { message, type Words } from '../../words/index.ts';
 import { KNOWN_FUNCTIONS } from './known-functions.ts';
 import { mapReferences } from './reference.ts';
 
@@ -6,12 +7,12 @@ const DEEPEST = 50;
 /** Longest row of signs, as in 2 - - 3, that is accepted; for the same reason. */
 const MOST_SIGNS = 8;
 
-const CHANGES = 'changes by itself, and a schedule must not. Enter the value instead.';
-const PLACES = 'tells where cells stand, which changes when rows move. Refer to the cells themselves.';
+const CHANGES = message('{name} changes by itself, and a schedule must not. Enter the value instead.');
+const PLACES = message('{name} tells where cells stand, which changes when rows move. Refer to the cells themselves.');
 /**
  * The formula engine looks these up in cells that stand side by side in it, which those of a schedule need not (3.5.0).
  */
-const SIDE_BY_SIDE = 'cannot be used here. Use XLOOKUP, or INDEX with MATCH.';
+const SIDE_BY_SIDE = message('{name} cannot be used here. Use XLOOKUP, or INDEX with MATCH.');
 const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
   NOW: CHANGES, TODAY: CHANGES, RAND: CHANGES, RANDBETWEEN: CHANGES,
   ROW: PLACES, COLUMN: PLACES, OFFSET: PLACES, SHEET: PLACES, SHEETS: PLACES, FORMULATEXT: PLACES, ISFORMULA: PLACES,
@@ -23,31 +24,37 @@ const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
  * another way than a person means, or whose value does not follow from the document.
  * @returns one sentence; `undefined` when nothing is found.
  */
-export function formulaProblem(formula: string): string | undefined {
+export function formulaProblem(formula: string, words: Words): string | undefined {
   const texts = formula.replaceAll(/"(?:[^"]|"")*"/g, '0');
-  if (texts.includes('"')) return 'A quotation mark is missing in the formula. Put texts between two of them.';
+  if (texts.includes('"')) return words.say('A quotation mark is missing in the formula. Put texts between two of them.');
   const rest = mapReferences(texts, () => '0').replaceAll('#REF!', '0');
   const foreign = /[!:'#~[\]@$]/.exec(rest);
   if (foreign !== null) {
-    return `The formula cannot be read at ${foreign[0]}: refer to cells as D3, D3:D5, types!D3 or [types.D3], not to whole rows or columns.`;
+    return words.say(
+      'The formula cannot be read at {sign}: refer to cells as D3, D3:D5, types!D3 or [types.D3], not to whole rows or columns.',
+      { sign: foreign[0] });
   }
   for (const [, name] of rest.matchAll(/([A-Za-z_][\w.]*)\s*\(/g)) {
     const upper = name!.toUpperCase();
-    if (Object.hasOwn(REFUSED_FUNCTIONS, upper)) return `${upper} ${REFUSED_FUNCTIONS[upper]!}`;
-    if (!KNOWN_FUNCTIONS.has(upper)) return `${upper} is a function or a name that is not known. Correct its spelling, or enter the value instead.`;
+    if (Object.hasOwn(REFUSED_FUNCTIONS, upper)) return words.say(REFUSED_FUNCTIONS[upper]!, { name: upper });
+    if (!KNOWN_FUNCTIONS.has(upper)) {
+      return words.say('{name} is a function or a name that is not known. Correct its spelling, or enter the value instead.', { name: upper });
+    }
   }
-  return nestingProblem(rest);
+  return nestingProblem(rest, words);
 }
 
-function nestingProblem(rest: string): string | undefined {
+function nestingProblem(rest: string, words: Words): string | undefined {
   let depth = 0;
   for (const sign of rest) {
     if (sign === '(') depth += 1;
     if (sign === ')') depth -= 1;
     if (depth < 0) break;
-    if (depth > DEEPEST) return `The formula nests more than ${DEEPEST} parentheses. Split it over several cells.`;
+    if (depth > DEEPEST) {
+      return words.say('The formula nests more than {most} parentheses. Split it over several cells.', { most: DEEPEST });
+    }
   }
-  if (depth !== 0) return 'The parentheses of the formula do not match. Add or remove one.';
+  if (depth !== 0) return words.say('The parentheses of the formula do not match. Add or remove one.');
   const signs = new RegExp(String.raw`(?:[-+]\s*){${MOST_SIGNS + 1}}`);
-  return signs.test(rest) ? `The formula has more than ${MOST_SIGNS} signs in a row. Take some out.` : undefined;
+  return signs.test(rest) ? words.say('The formula has more than {most} signs in a row. Take some out.', { most: MOST_SIGNS }) : undefined;
 }

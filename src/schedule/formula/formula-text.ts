@@ -1,3 +1,4 @@
+import { ENGLISH, type Words } from '../../words/index.ts';
 import type { ScheduleDocument } from '../document.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
 import { formulaProblem } from './formula-problem.ts';
@@ -43,34 +44,50 @@ type RowAt = (sheet: SheetName, position: number) => number | undefined;
 
 class Unreadable extends Error {}
 
-function sheetNamed(name: string): SheetName {
+function sheetNamed(name: string, words: Words): SheetName {
   const found = SHEET_NAMES.find((each) => each === name.toLowerCase());
-  if (found === undefined) throw new Unreadable(`There is no sheet ${name}: the sheets are ${SHEET_NAMES.join(', ')}.`);
+  if (found === undefined) {
+    throw new Unreadable(words.say('There is no sheet {name}: the sheets are {sheets}.', { name, sheets: SHEET_NAMES.join(', ') }));
+  }
   return found;
 }
 
-function readCorner(text: string, own: SheetName, rowAt: RowAt): { sheet: SheetName; cell: CellReference } {
+/** Where a formula stands, and the language in which to say what is wrong with it. */
+interface Reading {
+  readonly own: SheetName;
+  readonly rowAt: RowAt;
+  readonly words: Words;
+}
+
+function readCorner(text: string, { own, rowAt, words }: Reading): { sheet: SheetName; cell: CellReference } {
   const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
-  const sheet = name === undefined ? own : sheetNamed(name);
+  const sheet = name === undefined ? own : sheetNamed(name, words);
   const column = SCHEMA[sheet].columns[columnIndex(letters!)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
-    throw new Unreadable(`The sheet ${sheet} has no column ${letters!.toUpperCase()}: its columns are A to ${last}.`);
+    throw new Unreadable(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',
+      { sheet, letters: letters!.toUpperCase(), last }));
   }
   if (column.role === 'computed' && !isNumeric(column)) {
-    throw new Unreadable(`${column.title} of the sheet ${sheet} is worked out last and no formula can read it. Refer to a figure.`);
+    throw new Unreadable(words.say('{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
+      { title: words.text(column.title), sheet }));
   }
   const id = rowAt(sheet, Number(digits) - 1);
-  if (id === undefined) throw new Unreadable(`The sheet ${sheet} has no row ${digits}: refer to a row that is there.`);
+  if (id === undefined) {
+    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: digits! }));
+  }
   return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
 }
 
-function readReference(text: string, own: SheetName, rowAt: RowAt): Reference {
+function readReference(text: string, reading: Reading): Reference {
   const [start, end] = text.replace(/^\[|\]$/g, '').split(':');
-  const { sheet, cell: from } = readCorner(start!.trim(), own, rowAt);
+  const { sheet, cell: from } = readCorner(start!.trim(), reading);
   if (end === undefined) return { sheet, from };
-  const { sheet: other, cell: to } = readCorner(end.trim(), sheet, rowAt);
-  if (other !== sheet) throw new Unreadable(`${text} reaches from the sheet ${sheet} to ${other}. Refer to cells of one sheet.`);
+  const { sheet: other, cell: to } = readCorner(end.trim(), { ...reading, own: sheet });
+  if (other !== sheet) {
+    throw new Unreadable(reading.words.say('{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
+      { reference: text, sheet, other }));
+  }
   return { sheet, from, to };
 }
 
@@ -78,20 +95,25 @@ function readReference(text: string, own: SheetName, rowAt: RowAt): Reference {
  * Reads a formula that a person typed, with references such as D3, types!D3 or [types.D3], into the form that a
  * document keeps, in which a reference follows its row wherever it moves.
  * @param sheet the sheet that the formula stands on; references without a sheet mean it.
+ * @param words the language in which to say what is wrong.
  */
-export function readFormula(text: string, sheet: SheetName, rowAt: RowAt): Read {
+export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH): Read {
   if (text.length > LONGEST_FORMULA) {
-    return { ok: false, problem: `The formula has ${text.length} characters; at most ${LONGEST_FORMULA} are allowed. Split it over several cells.` };
+    return {
+      ok: false,
+      problem: words.say('The formula has {length} characters; at most {most} are allowed. Split it over several cells.',
+        { length: text.length, most: LONGEST_FORMULA }),
+    };
   }
-  if (/[⟦⟧]/.test(text)) return { ok: false, problem: 'The signs ⟦ and ⟧ cannot stand in a formula. Take them out.' };
+  if (/[⟦⟧]/.test(text)) return { ok: false, problem: words.say('The signs ⟦ and ⟧ cannot stand in a formula. Take them out.') };
   try {
     const formula = text.replace(PARTS, (part) => {
       if (part.startsWith('"')) return part;
       // The formula engine knows a small e only (hyperformula 3.5.0).
       if (/^\d/.test(part)) return part.toLowerCase();
-      return keepReference(readReference(part, sheet, rowAt));
+      return keepReference(readReference(part, { own: sheet, rowAt, words }));
     });
-    const problem = formulaProblem(formula);
+    const problem = formulaProblem(formula, words);
     return problem === undefined ? { ok: true, formula } : { ok: false, problem };
   } catch (error) {
     if (error instanceof Unreadable) return { ok: false, problem: error.message };
