@@ -44,13 +44,13 @@ export class AcceptanceForm extends LitElement {
   }
 
   override render(): TemplateResult {
-    const { preparedBy = '' } = this.schedule.document.details;
+    const { words, document: { details: { preparedBy = '' } } } = this.schedule;
     const name = remembered('name', preparedBy);
-    return html`<form @submit=${this.#onSubmit} @keydown=${this.#onKeydown} novalidate aria-label="Acceptance of the finding">
-      <label class="reason">Why it is accepted<input name="reason" autocomplete="off"></label>
-      <label>By<input name="name" autocomplete="name" value=${name}></label>
-      <label>On<input name="date" type="date" value=${today()}></label>
-      <div class="end"><button class="bordered">Accept</button><button type="button" @click=${this.#close}>Cancel</button></div>
+    return html`<form @submit=${this.#onSubmit} @keydown=${this.#onKeydown} novalidate aria-label=${words.say('Acceptance of the finding')}>
+      <label class="reason">${words.say('Why it is accepted')}<input name="reason" autocomplete="off"></label>
+      <label>${words.say('By')}<input name="name" autocomplete="name" value=${name}></label>
+      <label>${words.say('On')}<input name="date" type="date" value=${today()}></label>
+      <div class="end"><button class="bordered">${words.say('Accept')}</button><button type="button" @click=${this.#close}>${words.say('Cancel')}</button></div>
       ${this.missing === '' ? nothing : html`<p class="missing" role="alert">${this.missing}</p>`}
     </form>`;
   }
@@ -64,9 +64,13 @@ export class AcceptanceForm extends LitElement {
     event.preventDefault();
     const fields = new FormData(event.currentTarget as HTMLFormElement);
     const [reason, name, date] = ['reason', 'name', 'date'].map((key) => (fields.get(key) as string).trim()) as [string, string, string];
-    const missing = [...(reason === '' ? ['why'] : []), ...(name === '' ? ['by whom'] : []), ...(date === '' ? ['on which date'] : [])];
+    const { words } = this.schedule;
+    const missing = [
+      ...(reason === '' ? [words.say('why')] : []), ...(name === '' ? [words.say('by whom')] : []), ...(date === '' ? [words.say('on which date')] : []),
+    ];
     if (missing.length > 0) {
-      this.missing = `Say ${missing.join(' and ')} it is accepted.`;
+      const all = missing.reduce((one, other) => words.say('{one} and {other}', { one, other }));
+      this.missing = words.say('Say {missing} it is accepted.', { missing: all });
       return;
     }
     remember('name', name);

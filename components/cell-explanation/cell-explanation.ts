@@ -1,15 +1,14 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { columnOf, SCHEMA, titleWithUnit } from '../../src/schedule/index.ts';
+import { columnOf, SCHEMA, tagOf, titleWithUnit } from '../../src/schedule/index.ts';
 import { acceptedLine, findingName } from '../acceptance-form/index.ts';
 import { GoToEvent } from '../events/index.ts';
-import { controls, markShape, numberAt, rowName, statusMarkStyles, type Place } from '../look/index.ts';
+import { controls, markShape, numberAt, rowName, standingOut, statusMarkStyles, type Place } from '../look/index.ts';
 import { styles } from './cell-explanation.styles.ts';
 import { picturePane } from './picture-pane.ts';
 import { roomWords } from './room-words.ts';
 import { runOf, runWords } from './run-words.ts';
-import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 type Explanation = NonNullable<ReturnType<LoadSchedule['explain']>>;
 type Part = Explanation['parts'][number];
@@ -28,16 +27,14 @@ export class CellExplanation extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, place: { attribute: false }, revision: { attribute: false },
-    words: { attribute: false }, readonly: { type: Boolean }, pictured: { type: Boolean, reflect: true }, accepting: { state: true },
+    readonly: { type: Boolean }, pictured: { type: Boolean, reflect: true }, accepting: { state: true },
   };
 
-  declare schedule: LoadSchedule | undefined;
+  declare schedule: LoadSchedule;
   /** The selected cell. */
   declare place: Place | undefined;
-  /** Changes whenever the schedule did. */
+  /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
-  /** Language tag by whose custom figures are written. */
-  declare words: Words;
   declare readonly: boolean;
   /** Whether a picture stands beside the words. */
   declare pictured: boolean;
@@ -48,7 +45,6 @@ export class CellExplanation extends LitElement {
 
   constructor() {
     super();
-    this.words = ENGLISH;
     this.readonly = this.pictured = false;
     this.accepting = '';
   }
@@ -59,7 +55,6 @@ export class CellExplanation extends LitElement {
     // The grid tells of the same cell again after every action.
     if (changed.has('place') && !isSame(place, changed.get('place'))) this.accepting = '';
     if (changed.has('pictured') && this.pictured) import('../pictures/schedule-picture.define.ts').catch(reportError);
-    if (schedule === undefined) return;
     // The number of a row that has gone may be another's.
     if (place?.sheet === 'devices') this.#lastType = schedule.target('devices', place.id, 'type');
     else if (schedule.document.row('types', this.#lastType) === undefined) this.#lastType = -1;
@@ -68,27 +63,28 @@ export class CellExplanation extends LitElement {
   override render(): TemplateResult {
     const { schedule, place } = this;
     return html`<div class="words">${this.#words()}</div>
-      ${this.pictured && schedule !== undefined ? picturePane(schedule, this.#isThere ? place : undefined, this.words) : nothing}`;
+      ${this.pictured ? picturePane(schedule, this.#isThere ? place : undefined) : nothing}`;
   }
 
   get #isThere(): boolean {
-    return this.place !== undefined && this.schedule?.document.row(this.place.sheet, this.place.id) !== undefined;
+    return this.place !== undefined && this.schedule.document.row(this.place.sheet, this.place.id) !== undefined;
   }
 
   #words(): TemplateResult {
     const { schedule, place } = this;
-    if (schedule === undefined || place === undefined || !this.#isThere) {
-      return html`<p class="quiet">Select a figure to read how it comes about.</p>`;
+    const { words } = schedule;
+    if (place === undefined || !this.#isThere) {
+      return html`<p class="quiet">${words.say('Select a figure to read how it comes about.')}</p>`;
     }
     const { sheet, id, key } = place;
     const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
     const explanation = schedule.explain(sheet, id, key);
-    return html`<div class="text english">
-      <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key))}</b>
-        <span class="quiet">of ${rowName(schedule, place)}</span>
+    return html`<div class="text spoken">
+      <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key), words)}</b>
+        <span class="quiet">${ofRow(schedule, place)}</span>
         ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}</p>
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
-        <span class="quiet source">Source: ${explanation.source}</span></p>`}
+        <span class="quiet source">${words.say('Source: {source}', { source: explanation.source })}</span></p>`}
       ${found.map((finding) => this.#finding(finding))}
       ${this.#more(schedule, place, found)}
     </div>`;
@@ -98,17 +94,18 @@ export class CellExplanation extends LitElement {
   #help(place: Place): TemplateResult {
     const { sheet, id, key } = place;
     const column = columnOf(sheet, key);
-    const formula = this.schedule!.formulaText(sheet, id, key);
-    const names = column.role === 'input' && column.to !== undefined && this.schedule!.target(sheet, id, key) >= 0;
-    return html`<p>${formula === undefined ? nothing : html`Formula <b>${formula}</b>. `}<span class="quiet">${column.help}</span>
+    const { words } = this.schedule;
+    const formula = this.schedule.formulaText(sheet, id, key);
+    const names = column.role === 'input' && column.to !== undefined && this.schedule.target(sheet, id, key) >= 0;
+    return html`<p>${formula === undefined ? nothing : html`${standingOut(words.say('Formula {formula}.', { formula }), formula)} `}<span class="quiet">${words.text(column.help)}</span>
       ${names ? html`<button type="button" class="link" @click=${() => { this.#followReference(place); }}>
-        Go to this ${SCHEMA[column.to].rowName}</button>` : nothing}</p>`;
+        ${words.say('Go to this {row}', { row: words.text(SCHEMA[column.to].rowName) })}</button>` : nothing}</p>`;
   }
 
   #followReference({ sheet, id, key }: Place): void {
     const column = columnOf(sheet, key);
     if (column.role !== 'input' || column.to === undefined) return;
-    const target = this.schedule!.target(sheet, id, key);
+    const target = this.schedule.target(sheet, id, key);
     this.dispatchEvent(new GoToEvent({ sheet: column.to, id: target, key: SCHEMA[column.to].tag }));
   }
 
@@ -118,23 +115,25 @@ export class CellExplanation extends LitElement {
     const isTotal = column.role === 'computed' && column.total !== undefined;
     const present = parts.filter(({ id }) => id >= 0);
     if (isTotal) {
-      const amount = (part: Place) => numberAt(this.schedule!, part) ?? Infinity;
+      const amount = (part: Place) => numberAt(this.schedule, part) ?? Infinity;
       present.sort((one, other) => amount(other) - amount(one));
     }
-    const nameOf = (part: Part) => isTotal ? rowName(this.schedule!, part) : part.label;
+    const nameOf = (part: Part) => isTotal ? rowName(this.schedule, part) : part.label;
     const go = (part: Part) => () => { this.dispatchEvent(new GoToEvent(part)); };
-    return html`${present.slice(0, PARTS_SHOWN).map((part) => html`<button type="button" class="part english" @click=${go(part)}>
+    return html`${present.slice(0, PARTS_SHOWN).map((part) => html`<button type="button" class="part spoken" @click=${go(part)}>
         ${nameOf(part)} <b>${part.text}</b></button>`)}
-      ${present.length > PARTS_SHOWN ? html`<span class="quiet">and ${present.length - PARTS_SHOWN} more</span>` : nothing}`;
+      ${present.length > PARTS_SHOWN ? html`<span class="quiet">${this.schedule.words.say('and {n} more', { n: present.length - PARTS_SHOWN })}</span>` : nothing}`;
   }
 
   #finding(finding: Finding): TemplateResult {
-    const [schedule, name] = [this.schedule!, findingName(finding)];
+    const { schedule } = this;
+    const { words } = schedule;
+    const name = findingName(finding);
     const entering = this.accepting === name && finding.accepted === undefined;
     const button = finding.accepted === undefined
-      ? html`<button type="button" class="link" aria-expanded=${entering} @click=${() => { this.accepting = entering ? '' : name; }}>Accept …</button>`
-      : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>Withdraw</button>`;
-    return html`<p class="found">${markShape(finding.severity)} <span class="english">${finding.message}${acceptedLine(finding)}
+      ? html`<button type="button" class="link" aria-expanded=${entering} @click=${() => { this.accepting = entering ? '' : name; }}>${words.say('Accept …')}</button>`
+      : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`;
+    return html`<p class="found">${markShape(finding.severity)} <span class="spoken">${finding.message}${acceptedLine(finding, words)}
         ${this.readonly ? nothing : button}</span></p>
       ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${this.#closed}></elv-acceptance-form>` : nothing}`;
   }
@@ -148,9 +147,17 @@ export class CellExplanation extends LitElement {
   #more(schedule: LoadSchedule, place: Place, found: readonly Finding[]): TemplateResult[] {
     const run = runOf(schedule, place);
     const said = run < 0 || found.some(({ rule }) => SAYS_LENGTH.has(rule));
-    const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run, this.words)];
-    return words.filter((each) => each !== '').map((each) => html`<p class="english more">${each}</p>`);
+    const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run)];
+    return words.filter((each) => each !== '').map((each) => html`<p class="spoken more">${each}</p>`);
   }
+}
+
+/** The row of the selected cell, behind the title of its column. */
+function ofRow(schedule: LoadSchedule, place: Place): string {
+  const row = schedule.document.row(place.sheet, place.id)!;
+  const tag = tagOf(place.sheet, row);
+  return tag === '' ? schedule.words.say('of row {row}', { row: schedule.document.position(place.sheet, place.id) + 1 })
+    : schedule.words.say('of {tag}', { tag });
 }
 
 /**

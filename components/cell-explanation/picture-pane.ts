@@ -3,7 +3,6 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { PictureKind } from '../pictures/schedule-picture.ts';
 import type { Place } from '../look/index.ts';
 import { runOf } from './run-words.ts';
-import type { Words } from '../../src/words/index.ts';
 
 /** Which picture goes with the selected cell; the pane stays where there is none, so that nothing jumps. */
 function pictureOf(schedule: LoadSchedule, place: Place | undefined): { kind: PictureKind; run: number } | undefined {
@@ -16,9 +15,10 @@ function pictureOf(schedule: LoadSchedule, place: Place | undefined): { kind: Pi
 }
 
 /** The picture that goes with the selected cell, or what to select for one. */
-export function picturePane(schedule: LoadSchedule, place: Place | undefined, words: Words): TemplateResult {
+export function picturePane(schedule: LoadSchedule, place: Place | undefined): TemplateResult {
+  const { words } = schedule;
   const shown = pictureOf(schedule, place);
   return html`<div class="pane">${shown === undefined
-    ? html`<p class="quiet">Select a run, or a device on one, to see the voltage along it; a supply or a branch, to see how full each is.</p>`
+    ? html`<p class="quiet">${words.say('Select a run, or a device on one, to see the voltage along it; a supply or a branch, to see how full each is.')}</p>`
     : html`<elv-picture .schedule=${schedule} .kind=${shown.kind} .run=${shown.run} .words=${words}></elv-picture>`}</div>`;
 }

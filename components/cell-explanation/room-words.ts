@@ -31,5 +31,6 @@ export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, las
   const [type, target] = [schedule.target('devices', id, 'type'), schedule.target('devices', id, by)];
   const to = by === 'rail' ? 'supplies' : 'branches';
   const room = type < 0 || target < 0 ? undefined : schedule.room(to, target, type);
-  return room === undefined ? '' : `${rowName(schedule, { sheet: to, id: target })}: ${room.sentence}`;
+  return room === undefined ? ''
+    : schedule.words.say('{row}: {room}', { row: rowName(schedule, { sheet: to, id: target }), room: room.sentence });
 }

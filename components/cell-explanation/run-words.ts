@@ -1,6 +1,5 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { figureText, numberAt, rowName, type Place } from '../look/index.ts';
-import type { Words } from '../../src/words/index.ts';
 
 /** Id of the run that a cell is about: its own row, or the run that its device row is on; -1 for none. */
 export function runOf(schedule: LoadSchedule, { sheet, id }: Place): number {
@@ -8,14 +7,28 @@ export function runOf(schedule: LoadSchedule, { sheet, id }: Place): number {
 }
 
 /** How long a run may be with its conductor, and how small its conductor at its length; empty where neither is known. */
-export function runWords(schedule: LoadSchedule, run: number, words: Words): string {
-  const text = (key: string) => figureText(schedule, { sheet: 'runs', id: run, key }, words);
-  const most = numberAt(schedule, { sheet: 'runs', id: run, key: 'maxLength' });
-  const smallest = schedule.value('runs', run, 'smallestConductor');
-  const length = most === null ? '' : most === 0 ? `with ${text('conductor')} it fails at any length`
-    : `with ${text('conductor')} it may be ${text('maxLength')} long`;
-  const conductor = typeof smallest === 'string' ? `${smallest} is the smallest conductor that does at ${text('length')}`
-    : most === null ? '' : `no conductor of this schedule does at ${text('length')}`;
-  const both = [length, conductor].filter((part) => part !== '').join('; ');
-  return both === '' ? '' : `Run ${rowName(schedule, { sheet: 'runs', id: run })}: ${both}.`;
+export function runWords(schedule: LoadSchedule, run: number): string {
+  const { words } = schedule;
+  const parts = [longest(schedule, run), smallest(schedule, run)].filter((part) => part !== '');
+  if (parts.length === 0) return '';
+  const said = parts.reduce((one, other) => words.say('{one}; {other}', { one, other }));
+  return words.say('Run {run}: {said}.', { run: rowName(schedule, { sheet: 'runs', id: run }), said });
+}
+
+function longest(schedule: LoadSchedule, id: number): string {
+  const { words } = schedule;
+  const text = (key: string) => figureText(schedule, { sheet: 'runs', id, key });
+  const most = numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' });
+  if (most === null) return '';
+  return most === 0 ? words.say('with {conductor} it fails at any length', { conductor: text('conductor') })
+    : words.say('with {conductor} it may be {length} long', { conductor: text('conductor'), length: text('maxLength') });
+}
+
+function smallest(schedule: LoadSchedule, id: number): string {
+  const { words } = schedule;
+  const length = figureText(schedule, { sheet: 'runs', id, key: 'length' });
+  const conductor = schedule.value('runs', id, 'smallestConductor');
+  if (typeof conductor === 'string') return words.say('{conductor} is the smallest conductor that does at {length}', { conductor, length });
+  return numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' }) === null ? ''
+    : words.say('no conductor of this schedule does at {length}', { length });
 }

@@ -2,13 +2,9 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { DETAIL_KEYS, type DetailKey } from '../../src/schedule/index.ts';
+import { DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
 import { controls } from '../look/index.ts';
 import { styles } from './details-strip.styles.ts';
-
-const TITLES: Readonly<Record<DetailKey, string>> = {
-  project: 'Project', panel: 'Panel', revision: 'Revision', date: 'Date', preparedBy: 'Prepared by',
-  checkedBy: 'Checked by', remarks: 'Remarks',
-};
 
 /** The title block of the schedule; what is typed in it is taken back and done again like any edit. */
 export class DetailsStrip extends LitElement {
@@ -17,19 +13,20 @@ export class DetailsStrip extends LitElement {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
   };
 
-  declare schedule: LoadSchedule | undefined;
-  /** Changes whenever the schedule did. */
+  declare schedule: LoadSchedule;
+  /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
   declare readonly: boolean;
 
   override render(): TemplateResult {
-    return html`<div class="block" role="group" aria-label="Details of the schedule">${DETAIL_KEYS.map((key) => this.#field(key))}</div>`;
+    return html`<div class="block" role="group" aria-label=${this.schedule.words.say('Details of the schedule')}>${DETAIL_KEYS.map((key) => this.#field(key))}</div>`;
   }
 
   #field(key: DetailKey): TemplateResult {
-    const text = this.schedule?.document.details[key] ?? '';
-    return html`<label class=${key}><span>${TITLES[key]}</span>
-      <input .value=${live(text)} ?readonly=${this.readonly} placeholder=${key === 'date' ? 'YYYY-MM-DD' : '–'} title=${text}
+    const { words, document } = this.schedule;
+    const text = document.details[key] ?? '';
+    return html`<label class=${key}><span>${words.text(DETAIL_TITLES[key])}</span>
+      <input .value=${live(text)} ?readonly=${this.readonly} placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} title=${text}
         autocomplete="off" spellcheck="false" data-key=${key} @change=${this.#onChange} @keydown=${this.#onKeydown}></label>`;
   }
 
@@ -38,19 +35,20 @@ export class DetailsStrip extends LitElement {
     const key = dataset.key as DetailKey;
     const schedule = this.schedule;
     const text = value.trim();
-    if (schedule === undefined || text === (schedule.document.details[key] ?? '')) {
+    if (text === (schedule.document.details[key] ?? '')) {
       this.requestUpdate();
       return;
     }
     const { [key]: _before, ...others } = schedule.document.details;
-    schedule.act(`${TITLES[key]} changed`, [{ op: 'details', details: text === '' ? others : { ...others, [key]: text } }]);
+    const label = schedule.words.say('{title} changed', { title: schedule.words.text(DETAIL_TITLES[key]) });
+    schedule.act(label, [{ op: 'details', details: text === '' ? others : { ...others, [key]: text } }]);
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const field = event.currentTarget as HTMLInputElement;
     if (event.key === 'Enter') field.blur();
     if (event.key === 'Escape') {
-      field.value = this.schedule?.document.details[field.dataset.key as DetailKey] ?? '';
+      field.value = this.schedule.document.details[field.dataset.key as DetailKey] ?? '';
       field.select();
     }
   };

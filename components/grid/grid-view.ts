@@ -99,11 +99,18 @@ export class GridView implements SettingsSource {
     return this.hot.getActiveEditor()?.isOpened() === true;
   }
 
-  /** Shows another sheet, grouping or schedule; where a person was on it before is found again. */
+  /** Shows another sheet, grouping, schedule or language; where a person was on it before is found again. */
   show(model: GridModel): void {
-    const before = this.#name(this.model);
-    this.#kept.set(before, { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop });
-    this.#turnTo(model, this.#kept.get(this.#name(model)));
+    const now: Kept = { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop };
+    if (model.words === this.model.words) {
+      this.#kept.set(this.#name(this.model), now);
+      this.#turnTo(model, this.#kept.get(this.#name(model)));
+      return;
+    }
+    // Another language takes other widths.
+    const isSameSheet = this.#name(model) === this.#name(this.model);
+    this.#kept.clear();
+    this.#turnTo(model, isSameSheet ? { ...now, widths: this.#measure(model) } : undefined);
   }
 
   /** Shows another document, as when a file is opened: nothing is remembered of the one before. */
@@ -222,7 +229,7 @@ export class GridView implements SettingsSource {
       beforeRender: () => { this.#renderer.forget(); },
       afterGetColHeader: (index, heading) => {
         const column = this.model.columns[index];
-        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, heading);
+        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, this.model.words, heading);
       },
       afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
       afterColumnResize: (width, column) => { this.widths[column] = width; },
@@ -291,9 +298,9 @@ export class GridView implements SettingsSource {
 
   /** Tells assistive technology what the table is and how long, which the library leaves out. */
   #describe(): void {
-    const { sheet, lines } = this.model;
+    const { sheet, lines, words } = this.model;
     const root = this.hot.rootElement;
-    root.setAttribute('aria-label', SCHEMA[sheet].title);
+    root.setAttribute('aria-label', words.text(SCHEMA[sheet].title));
     root.setAttribute('aria-rowcount', String(lines.length + 1));
   }
 

@@ -1,3 +1,5 @@
+import { message } from '../../src/words/index.ts';
+
 /** What a key does in the grid while no cell is being edited. */
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
@@ -37,21 +39,21 @@ export function commandOf({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardE
 
 /** The keys of the grid and what they do, for the help of the page. */
 export const KEY_HELP: readonly { readonly keys: string; readonly does: string }[] = [
-  { keys: 'Enter or F2', does: 'Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was' },
-  { keys: 'any letter or digit', does: 'Type over the cell' },
-  { keys: '=', does: 'Begin a formula such as =D3*2: letter of the column, number of the row' },
-  { keys: 'Alt+Down', does: 'Open the list of a cell that has one' },
-  { keys: 'Space', does: 'Change yes to no and back' },
-  { keys: 'Delete', does: 'Empty the selected cells; defaults come back' },
-  { keys: 'Ctrl+D', does: 'Fill the selected cells with the first row, or one row with the row above' },
-  { keys: 'Ctrl+C, Ctrl+X, Ctrl+V', does: 'Copy, cut and paste cells; what is pasted at the end adds rows' },
-  { keys: 'Ctrl+Z', does: 'Undo' },
-  { keys: 'Ctrl+Y or Ctrl+Shift+Z', does: 'Redo' },
-  { keys: 'Alt+Enter', does: 'Insert rows below; in an open cell of text, begin a new line' },
-  { keys: 'Alt+Shift+Enter', does: 'Insert rows above' },
-  { keys: 'Alt+Delete or Alt+Backspace', does: 'Delete the selected rows' },
-  { keys: 'Alt+Shift+Up, Alt+Shift+Down', does: 'Move the selected rows' },
-  { keys: 'arrows, Home, End, Page Up, Page Down', does: 'Move; with Ctrl to the edge, with Shift to extend the selection' },
-  { keys: 'Shift+Space, Ctrl+Space', does: 'Select whole rows, whole columns' },
-  { keys: 'Tab', does: 'Next cell; at the end of a row, leave the table' },
+  { keys: message('Enter or F2'), does: message('Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was') },
+  { keys: message('any letter or digit'), does: message('Type over the cell') },
+  { keys: message('='), does: message('Begin a formula such as =D3*2: letter of the column, number of the row') },
+  { keys: message('Alt+Down'), does: message('Open the list of a cell that has one') },
+  { keys: message('Space'), does: message('Change yes to no and back') },
+  { keys: message('Delete'), does: message('Empty the selected cells; defaults come back') },
+  { keys: message('Ctrl+D'), does: message('Fill the selected cells with the first row, or one row with the row above') },
+  { keys: message('Ctrl+C, Ctrl+X, Ctrl+V'), does: message('Copy, cut and paste cells; what is pasted at the end adds rows') },
+  { keys: message('Ctrl+Z'), does: message('Undo') },
+  { keys: message('Ctrl+Y or Ctrl+Shift+Z'), does: message('Redo') },
+  { keys: message('Alt+Enter'), does: message('Insert rows below; in an open cell of text, begin a new line') },
+  { keys: message('Alt+Shift+Enter'), does: message('Insert rows above') },
+  { keys: message('Alt+Delete or Alt+Backspace'), does: message('Delete the selected rows') },
+  { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows') },
+  { keys: message('arrows, Home, End, Page Up, Page Down'), does: message('Move; with Ctrl to the edge, with Shift to extend the selection') },
+  { keys: message('Shift+Space, Ctrl+Space'), does: message('Select whole rows, whole columns') },
+  { keys: message('Tab'), does: message('Next cell; at the end of a row, leave the table') },
 ];

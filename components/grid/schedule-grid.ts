@@ -33,7 +33,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     grouping: { type: String },
     readonly: { type: Boolean },
     licenseKey: { type: String, attribute: 'license-key' },
-    words: { type: String },
+    words: { attribute: false },
   };
 
   declare schedule: LoadSchedule | undefined;
@@ -138,13 +138,13 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** Puts the selected cells on the clipboard. */
   async copy(): Promise<void> {
     const copied = await writeClipboard(this.copiedText());
-    if (!copied) this.#say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.', 'refused');
+    if (!copied) this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.'), 'refused');
   }
 
   /** Puts the selected cells on the clipboard and empties them. */
   async cut(): Promise<void> {
     if (await writeClipboard(this.copiedText())) this.cutDone();
-    else this.#say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.', 'refused');
+    else this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.'), 'refused');
   }
 
   get takesClipboard(): boolean {
@@ -215,15 +215,16 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #takeBack(cause: 'undo' | 'redo'): void {
     if (this.readonly) return;
     const label = this.schedule?.[cause]();
-    if (label === undefined) this.#say(cause === 'undo' ? 'There is nothing to undo.' : 'There is nothing to redo.');
-    else this.#say(`${cause === 'undo' ? 'Undone' : 'Redone'}: ${label}.`);
+    const { words } = this;
+    if (label === undefined) this.#say(cause === 'undo' ? words.say('There is nothing to undo.') : words.say('There is nothing to redo.'));
+    else this.#say(cause === 'undo' ? words.say('Undone: {action}.', { action: label }) : words.say('Redone: {action}.', { action: label }));
   }
 
   #act(plan: (model: GridModel, selection: GridSelection) => Plan): void {
     const selection = this.#view?.selection();
     if (this.#view === undefined) return;
-    if (this.readonly) { this.#say('This schedule is shown read-only: nothing can be changed.'); return; }
-    if (selection === undefined) { this.#say('Select a cell first.'); return; }
+    if (this.readonly) { this.#say(this.words.say('This schedule is shown read-only: nothing can be changed.')); return; }
+    if (selection === undefined) { this.#say(this.words.say('Select a cell first.')); return; }
     this.#perform(plan(this.#view.model, selection));
   }
 

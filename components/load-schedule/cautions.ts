@@ -1,10 +1,12 @@
 import { html, type TemplateResult } from 'lit';
+import { CAUTIONS } from '../../src/report/cautions.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** The cautions that stand wherever results are shown: the gist at all times, the rest on demand. */
-export function cautions(): TemplateResult {
+export function cautions(words: Words): TemplateResult {
+  const [gist, ...others] = CAUTIONS;
   return html`<details class="cautions">
-    <summary>These figures support the design of a competent person and never replace it. <span class="link">Cautions</span></summary>
-    <p>Local wiring rules, the makers’ instructions and licensed practice decide. Mains work is for licensed electricians, with the
-      circuit isolated and proved dead. Measure before energising.</p>
+    <summary>${words.say(gist)} <span class="link">${words.say('Cautions')}</span></summary>
+    <p>${others.map((caution) => words.say(caution)).join(' ')}</p>
   </details>`;
 }

@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from 'lit';
 import { icon } from '../look/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { keyHelp } from './key-help.ts';
 
 /** The button that shows the keys, and the sheet of them: it is no dialog, and goes when something else is clicked. */
-export function keyPopover(): TemplateResult {
-  return html`<button type="button" popovertarget="keys" title="Every key (Ctrl+/)">${icon('keys')}<span class="word">Keys</span></button>
-    <div popover id="keys" class="keys" role="region" aria-label="Keys" tabindex="0" @beforetoggle=${placeBelow}>${keyHelp()}</div>`;
+export function keyPopover(words: Words): TemplateResult {
+  return html`<button type="button" popovertarget="keys" title=${words.say('Every key (Ctrl+/)')}>${icon('keys')}<span class="word">${words.say('Keys')}</span></button>
+    <div popover id="keys" class="keys" role="region" aria-label=${words.say('Keys')} tabindex="0" @beforetoggle=${placeBelow}>${keyHelp(words)}</div>`;
 }
 
 /** Puts a popover below its button, as far as the window has room. */

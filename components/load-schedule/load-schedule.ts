@@ -64,7 +64,9 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected grouping: Grouping;
   declare protected panelOpen: boolean;
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
-  readonly #work = new WorkAreas(this, (text) => { this.say({ text, tone: 'refused' }); });
+  readonly #work = new WorkAreas(this, () => {
+    this.say({ text: this.spoken.words.say('This part could not be fetched. Check the connection, then try again.'), tone: 'refused' });
+  });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
@@ -85,46 +87,48 @@ export class LoadScheduleElement extends ScheduleElement {
     const { schedule } = this;
     const readonly = this.locked;
     const { revision } = this.holder;
+    const { words } = this.spoken;
     const working = this.#work.active !== undefined;
     const panelOpen = this.panelOpen && !working;
-    return html`<div class="element" lang="en" @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
+    return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
       @elv-message=${this.#onMessage}>
       <div class="layout ${panelOpen ? '' : 'alone'}">
         <div class="header" part="header">
           <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
-          <div class="commands" role="toolbar" aria-label="Tools of the schedule">
-            ${commandButton('undo', { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
-            ${commandButton('redo', { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
-            ${commandButton('open', { disabled: readonly })}${commandButton('save')}
-            ${WORK_COMMANDS.map((name) => commandButton(name, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
+          <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
+            ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
+            ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
+            ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
+            ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
           </div>
         </div>
         <div class="tabs">
           <elv-sheet-tabs .schedule=${schedule} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
-          ${keyPopover()}
-          <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title="Loadings and findings" ?disabled=${working}
-            @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">Panel</span></button>
+          ${keyPopover(words)}
+          <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
+            @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
-        <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${SCHEMA[this.sheet].title} .schedule=${schedule} .revision=${revision}
-          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${this.spoken.words}
+        <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
+          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
-        <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label="Loadings and findings" tabindex="0"
-          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision} .words=${this.spoken.words}></elv-schedule-panel>
-        ${this.#work.render({ schedule, revision, readonly, words: this.spoken.words, takeoffColumns: this.takeoffColumns })}
-        <div class="footer" part="footer">${cautions()}</div>
+        <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
+          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${schedule} .revision=${revision}></elv-schedule-panel>
+        ${this.#work.render({ schedule, revision, readonly, words, takeoffColumns: this.takeoffColumns })}
+        <div class="footer" part="footer">${cautions(words)}</div>
       </div>
       ${this.#drop.active ? html`<div class="drop">${this.#dropWords}</div>` : nothing}
-      <input type="file" hidden aria-label="File to open" @change=${this.#onFile}>
+      <input type="file" hidden aria-label=${words.say('File to open')} @change=${this.#onFile}>
     </div>`;
   }
 
   get #dropWords(): string {
-    if (this.#work.active === 'takeoff') return 'Drop a takeoff (.xlsx, .csv, .tsv)';
-    if (this.#comparing) return 'Drop the older schedule (.json, .html, .xlsx)';
-    return 'Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)';
+    const { words } = this.spoken;
+    if (this.#work.active === 'takeoff') return words.say('Drop a takeoff (.xlsx, .csv, .tsv)');
+    if (this.#comparing) return words.say('Drop the older schedule (.json, .html, .xlsx)');
+    return words.say('Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)');
   }
 
   /** Whether what is dropped is an older schedule to compare with. */
@@ -134,7 +138,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   get #shownMessage(): Message | undefined {
     const { waitingFor } = this.files;
-    if (waitingFor !== '') return { text: `Reading ${waitingFor} …`, tone: 'info' };
+    if (waitingFor !== '') return { text: this.spoken.words.say('Reading {file} …', { file: waitingFor }), tone: 'info' };
     return this.locked && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
   }
 

@@ -141,7 +141,7 @@ export class ScheduleFiles {
   }
 
   #refuse(name: string, problems: readonly ElvProblem[], byPerson: boolean, total?: number): readonly ElvProblem[] {
-    this.refuse(fileRefusal(name, problems, total));
+    this.refuse(fileRefusal(this.#holder.schedule.words, name, problems, total));
     if (byPerson) this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
     return problems;
   }

@@ -26,11 +26,11 @@ export class WorkAreas {
   /** The one that is shown. */
   active: WorkCommand | undefined;
   readonly #host: ReactiveControllerHost;
-  readonly #failed: (problem: string) => void;
+  readonly #failed: () => void;
   readonly #opened = new Set<WorkCommand>();
 
   /** @param failed told when an area cannot be fetched. */
-  constructor(host: ReactiveControllerHost, failed: (problem: string) => void) {
+  constructor(host: ReactiveControllerHost, failed: () => void) {
     this.#host = host;
     this.#failed = failed;
   }
@@ -39,7 +39,7 @@ export class WorkAreas {
     try {
       await SOURCES[name]();
     } catch (error) {
-      this.#failed('This part could not be fetched. Check the connection, then try again.');
+      this.#failed();
       reportError(error);
       return;
     }

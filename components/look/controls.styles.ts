@@ -48,8 +48,8 @@ export const controls = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
-  /* Sentences are in English, also on a page that is written from right to left. */
-  .english { direction: ltr; unicode-bidi: isolate; }
+  /* Every language that is spoken is written from left to right, also on a page that is not. */
+  .spoken, .english { direction: ltr; unicode-bidi: isolate; }
   .quiet { color: var(--elv-ink-default); }
   @media (forced-colors: active) {
     button { border-color: ButtonBorder; }

@@ -12,24 +12,25 @@ export interface Place {
 /** What a row is called in a sentence: its tag, else its number. */
 export function rowName(schedule: LoadSchedule, { sheet, id }: Pick<Place, 'sheet' | 'id'>): string {
   const row = schedule.document.row(sheet, id);
-  return row === undefined ? '' : tagOf(sheet, row) || `row ${schedule.document.position(sheet, id) + 1}`;
+  return row === undefined ? '' : tagOf(sheet, row) || schedule.words.say('row {row}', { row: schedule.document.position(sheet, id) + 1 });
 }
 
 const NO_BREAK = '\u00a0';
 
 /** A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one. */
 export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
-  if (value === null) return 'unknown';
+  if (value === null) return words.say('unknown');
   const column = columnOf(sheet, key);
   const text = formatCell(column, value, words, 'show');
   return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
 }
 
 /** The figure in a cell with its unit; with ≥ or ≤ in front where it follows from a partial total. */
-export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place, words: Words): string {
+export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place): string {
   const sign = schedule.partialSign(sheet, id, key);
-  const text = valueText(sheet, key, schedule.value(sheet, id, key), words);
-  return sign === '' || text === 'unknown' ? text : `${sign}${NO_BREAK}${text}`;
+  const value = schedule.value(sheet, id, key);
+  const text = valueText(sheet, key, value, schedule.words);
+  return sign === '' || value === null ? text : `${sign}${NO_BREAK}${text}`;
 }
 
 /** The value of a cell as a number; `null` when it is unknown. */

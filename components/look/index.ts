@@ -4,6 +4,7 @@ export * from './figure.ts';
 export * from './icons.ts';
 export * from './loading-bar.ts';
 export * from './remembered.ts';
+export * from './standing-out.ts';
 export * from './status-mark.ts';
 export * from './tokens.styles.ts';
 export { today } from './today.ts';

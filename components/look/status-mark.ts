@@ -1,11 +1,22 @@
 import { css, html, svg, type TemplateResult } from 'lit';
 import type { Severity, Status } from '../../src/findings/finding.ts';
+import { message, type Words } from '../../src/words/index.ts';
 
 export type Mark = Status | Severity;
 
 /** What a status or a severity is called on the screen. */
 export const MARK_WORDS: Readonly<Record<Mark, string>> = {
-  over: 'over', near: 'near the limit', incomplete: 'incomplete', ok: 'within limits', note: 'note',
+  over: message('over'), near: message('near the limit'), incomplete: message('incomplete'), ok: message('within limits'),
+  note: message('note'),
+};
+
+/** How many there are of each: «3 over». */
+const MARK_COUNTS: Readonly<Record<Mark, string>> = {
+  over: message('{n, plural, one {# over} other {# over}}'),
+  near: message('{n, plural, one {# near the limit} other {# near the limit}}'),
+  incomplete: message('{n, plural, one {# incomplete} other {# incomplete}}'),
+  ok: message('{n, plural, one {# within limits} other {# within limits}}'),
+  note: message('{n, plural, one {# note} other {# notes}}'),
 };
 
 /** Shapes that differ without their colour: a block with a notch, a triangle, a broken ring, a dot, a dash. */
@@ -23,8 +34,13 @@ export function markShape(mark: Mark): TemplateResult {
 }
 
 /** A status as shape and word. */
-export function statusMark(mark: Mark): TemplateResult {
-  return html`<span class="status ${mark}">${markShape(mark)}${MARK_WORDS[mark]}</span>`;
+export function statusMark(mark: Mark, words: Words): TemplateResult {
+  return html`<span class="status ${mark}">${markShape(mark)}${words.say(MARK_WORDS[mark])}</span>`;
+}
+
+/** How many rows or findings have a status or a severity: «3 over». */
+export function markCount(mark: Mark, n: number, words: Words): string {
+  return words.say(MARK_COUNTS[mark], { n });
 }
 
 export const statusMarkStyles = css`

@@ -7,13 +7,20 @@ const NEAR_KELVIN = 5;
 /** Rise of the temperature inside against the rise that is allowed; the tick stands where it is near the limit. */
 export function enclosureGauge(row: GaugeRow): GaugeFigures {
   const [inside, most, ambient] = [row.number('inside'), row.number('maxInside'), row.number('ambient')];
-  const left = inside === null || most === null ? null : most - inside;
-  const kelvin = (value: number) => valueText('enclosures', 'rise', value, row.words);
-  const tail = left === null ? '' : left < 0 ? `, ${kelvin(-left)} too warm` : `, ${kelvin(left)} left`;
-  const limit = most === null ? ', no most given' : ` of ${row.text('maxInside')}`;
-  const common = { key: 'inside', about: row.word('note'), sentence: `${row.text('inside')} inside${limit}${tail}` };
+  const common = { key: 'inside', about: row.word('note'), sentence: sentenceOf(row, inside, most) };
   if (inside === null || most === null || ambient === null) return { ...common, loading: null, target: null };
   const allowed = most - ambient;
   if (allowed <= 0) return { ...common, loading: Infinity, target: null };
   return { ...common, loading: (inside - ambient) / allowed, target: Math.max(0, 1 - NEAR_KELVIN / allowed) };
+}
+
+function sentenceOf(row: GaugeRow, inside: number | null, most: number | null): string {
+  const { words } = row;
+  const figures = { inside: row.text('inside'), most: row.text('maxInside') };
+  if (most === null) return words.say('{inside} inside, no most given', figures);
+  if (inside === null) return words.say('{inside} inside of {most}', figures);
+  const left = most - inside;
+  const kelvin = valueText('enclosures', 'rise', Math.abs(left), words);
+  return left < 0 ? words.say('{inside} inside of {most}, {kelvin} too warm', { ...figures, kelvin })
+    : words.say('{inside} inside of {most}, {kelvin} left', { ...figures, kelvin });
 }

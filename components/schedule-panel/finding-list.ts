@@ -4,19 +4,20 @@ import type { Finding, Severity } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import { GoToEvent } from '../events/index.ts';
-import { markShape } from '../look/index.ts';
+import { markShape, standingOut } from '../look/index.ts';
+import { message } from '../../src/words/index.ts';
 
 /** The groups of findings: by severity those that are open, and those that somebody has accepted. */
 export type FindingGroup = Severity | 'accepted';
 
 /** Headings of the groups. */
 export const GROUP_TITLES: Readonly<Record<FindingGroup, string>> = {
-  over: 'Over', near: 'Near the limit', incomplete: 'Incomplete', note: 'Notes', accepted: 'Accepted',
+  over: message('Over'), near: message('Near the limit'), incomplete: message('Incomplete'), note: message('Notes'), accepted: message('Accepted'),
 };
 
 /** What the list needs of the panel. */
 export interface FindingListHost {
-  readonly schedule: LoadSchedule | undefined;
+  readonly schedule: LoadSchedule;
   readonly readonly: boolean;
   /** The finding whose acceptance is being entered. */
   readonly accepting: string;
@@ -26,26 +27,21 @@ export interface FindingListHost {
 const ACCEPT = svg`<svg class="icon" viewBox="0 0 16 16" aria-hidden="true"><path d="M3 8.5 6.5 12 13 4.5"/></svg>`;
 
 function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
-  const { severity, sheet, id, key, tag, row, message, accepted } = finding;
+  const { severity, sheet, id, key, tag, row, accepted } = finding;
+  const { words } = host.schedule;
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
-  const where = `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}`;
+  const where = words.say('{sheet}, row {row}, {column}', { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) });
   const name = findingName(finding);
   return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>
-      ${markShape(severity)}<span class="english">${withTag(message, tag)}${acceptedLine(finding)}</span></button>
+      ${markShape(severity)}<span class="spoken">${standingOut(finding.message, tag)}${acceptedLine(finding, words)}</span></button>
     ${host.readonly ? nothing : accepted === undefined
-      ? html`<button type="button" class="accept" data-finding=${name} title="Accept this finding, with a reason and a name" aria-label="Accept this finding"
+      ? html`<button type="button" class="accept" data-finding=${name} title=${words.say('Accept this finding, with a reason and a name')} aria-label=${words.say('Accept this finding')}
           aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
-      : html`<button type="button" class="link withdraw" title="The finding is open again"
-          @click=${() => { host.schedule!.withdraw(finding); }}>Withdraw</button>`}</div>
+      : html`<button type="button" class="link withdraw" title=${words.say('The finding is open again')}
+          @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}</div>
     ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
       @close=${() => { host.accept(''); }}></elv-acceptance-form>` : nothing}
   </li>`;
-}
-
-/** A sentence in which the tag that it is about stands out. */
-function withTag(message: string, tag: string): TemplateResult {
-  const at = tag === '' ? -1 : message.indexOf(tag);
-  return at < 0 ? html`${message}` : html`${message.slice(0, at)}<b>${tag}</b>${message.slice(at + tag.length)}`;
 }
 
 /** How a group of findings is shown. */
@@ -62,11 +58,12 @@ export interface GroupView {
 export function findingGroup(
   host: FindingListHost, group: FindingGroup, findings: readonly Finding[], { open, onToggle, shown, more }: GroupView,
 ): TemplateResult {
+  const { words } = host.schedule;
   const rest = findings.length - shown;
   return html`<details .open=${open} id="findings-${group}" @toggle=${onToggle}>
-    <summary class=${group}>${group === 'accepted' ? ACCEPT : markShape(group)}${GROUP_TITLES[group]} <span class="count">${findings.length}</span></summary>
+    <summary class=${group}>${group === 'accepted' ? ACCEPT : markShape(group)}${words.say(GROUP_TITLES[group])} <span class="count">${findings.length}</span></summary>
     ${open ? html`<ul>${findings.slice(0, shown).map((finding) => findingLine(host, finding))}</ul>
-      ${rest > 0 ? html`<button type="button" class="link more" @click=${more}>Show ${Math.min(rest, 100)} more of ${findings.length}</button>` : nothing}` : nothing}
+      ${rest > 0 ? html`<button type="button" class="link more" @click=${more}>${words.say('Show {n} more of {all}', { n: Math.min(rest, 100), all: findings.length })}</button>` : nothing}` : nothing}
   </details>`;
 }
 

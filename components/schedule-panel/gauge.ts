@@ -33,11 +33,11 @@ export interface GaugeRow {
 /** What the maker of a sheet's gauges says of a row, beside what all have. */
 export type GaugeFigures = Pick<Gauge, 'key' | 'about' | 'loading' | 'target' | 'sentence'>;
 
-export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number, words: Words): GaugeRow {
+export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number): GaugeRow {
   return {
-    schedule, sheet, id, words,
+    schedule, sheet, id, words: schedule.words,
     number: (key) => numberAt(schedule, { sheet, id, key }),
-    text: (key) => figureText(schedule, { sheet, id, key }, words),
+    text: (key) => figureText(schedule, { sheet, id, key }),
     word: (key) => {
       const value = schedule.value(sheet, id, key);
       return typeof value === 'string' ? value : '';
@@ -53,15 +53,16 @@ export function gaugeOf(row: GaugeRow, figures: GaugeFigures): Gauge {
   const { schedule, sheet, id } = row;
   const status = statusOf(schedule, sheet, id);
   return {
-    sheet, id, tag: rowName(schedule, row), status, ...figures, sentence: figures.sentence + otherReason(row, figures, status),
+    sheet, id, tag: rowName(schedule, row), status, ...figures, sentence: withReason(row, figures, status),
   };
 }
 
-/** What makes the status, where that is not what the bar shows. */
-function otherReason({ schedule, sheet, id }: GaugeRow, { loading, target }: GaugeFigures, status: Mark): string {
+/** The sentence with what makes the status, where that is not what the bar shows. */
+function withReason({ schedule, sheet, id, words }: GaugeRow, { loading, target, sentence }: GaugeFigures, status: Mark): string {
   const limit = status === 'over' ? 1 : status === 'near' ? target ?? 1 : null;
-  if (limit === null || (loading !== null && loading > limit)) return '';
+  if (limit === null || (loading !== null && loading > limit)) return sentence;
   const worst = schedule.findingsOf(sheet, id).find(({ severity }) => severity === status);
-  if (worst === undefined) return '';
-  return `; see ${worst.rule === 'supply-over-fuse' ? 'fuse' : columnOf(sheet, worst.key).title.toLowerCase()}`;
+  if (worst === undefined) return sentence;
+  const { title } = columnOf(sheet, worst.rule === 'supply-over-fuse' ? 'fuse' : worst.key);
+  return words.say('{sentence}; see {column}', { sentence, column: words.within(title) });
 }

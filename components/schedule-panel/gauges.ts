@@ -5,7 +5,7 @@ import { enclosureGauge } from './enclosure-gauge.ts';
 import { gaugeOf, gaugeRow, statusOf, type Gauge, type GaugeFigures, type GaugeRow } from './gauge.ts';
 import { branchGauge, demandGauge, outputGauge } from './load-gauges.ts';
 import { runGauge } from './run-gauge.ts';
-import type { Words } from '../../src/words/index.ts';
+import { message } from '../../src/words/index.ts';
 
 /** One kind of gauge, as a section of the panel. */
 export interface GaugeSection {
@@ -13,6 +13,8 @@ export interface GaugeSection {
   readonly title: string;
   /** What it says without rows. */
   readonly none: string;
+  /** The button that lists every row. */
+  readonly all: string;
   /** How many are listed until all are asked for. */
   readonly most: number;
   /** The worst first even where all are listed. */
@@ -23,12 +25,30 @@ export interface GaugeSection {
 }
 
 export const SECTIONS: readonly GaugeSection[] = [
-  { sheet: 'supplies', title: 'Supplies', none: 'No supplies yet.', most: 12, sorted: false, figures: demandGauge('usable', 'purpose'), left: 'spare' },
-  { sheet: 'branches', title: 'Bus branches', none: 'No bus branches yet.', most: 12, sorted: false, figures: branchGauge, left: 'free' },
-  { sheet: 'runs', title: 'Runs', none: 'No runs yet.', most: 5, sorted: true, figures: runGauge, left: 'endVoltage' },
-  { sheet: 'outputs', title: 'Outputs', none: 'No outputs yet.', most: 5, sorted: true, figures: outputGauge, left: 'headroom' },
-  { sheet: 'feeds', title: 'Feeds', none: 'No feeds yet.', most: 12, sorted: false, figures: demandGauge('rated'), left: 'spare' },
-  { sheet: 'enclosures', title: 'Enclosures', none: 'No enclosures yet.', most: 5, sorted: true, figures: enclosureGauge, left: 'inside' },
+  {
+    sheet: 'supplies', title: message('Supplies'), none: message('No supplies yet.'), all: message('All {n} supplies'),
+    most: 12, sorted: false, figures: demandGauge('usable', 'purpose'), left: 'spare',
+  },
+  {
+    sheet: 'branches', title: message('Bus branches'), none: message('No bus branches yet.'), all: message('All {n} branches'),
+    most: 12, sorted: false, figures: branchGauge, left: 'free',
+  },
+  {
+    sheet: 'runs', title: message('Runs'), none: message('No runs yet.'), all: message('All {n} runs'),
+    most: 5, sorted: true, figures: runGauge, left: 'endVoltage',
+  },
+  {
+    sheet: 'outputs', title: message('Outputs'), none: message('No outputs yet.'), all: message('All {n} outputs'),
+    most: 5, sorted: true, figures: outputGauge, left: 'headroom',
+  },
+  {
+    sheet: 'feeds', title: message('Feeds'), none: message('No feeds yet.'), all: message('All {n} feeds'),
+    most: 12, sorted: false, figures: demandGauge('rated'), left: 'spare',
+  },
+  {
+    sheet: 'enclosures', title: message('Enclosures'), none: message('No enclosures yet.'), all: message('All {n} enclosures'),
+    most: 5, sorted: true, figures: enclosureGauge, left: 'inside',
+  },
 ];
 
 const RANK: readonly Mark[] = ['over', 'near', 'incomplete', 'ok'];
@@ -55,7 +75,7 @@ export function sectionRows(schedule: LoadSchedule, { sheet, most, sorted, left 
 }
 
 /** The gauge of a row. */
-export function sectionGauge(schedule: LoadSchedule, { sheet, figures }: GaugeSection, id: number, words: Words): Gauge {
-  const row = gaugeRow(schedule, sheet, id, words);
+export function sectionGauge(schedule: LoadSchedule, { sheet, figures }: GaugeSection, id: number): Gauge {
+  const row = gaugeRow(schedule, sheet, id);
   return gaugeOf(row, figures(row));
 }

@@ -3,44 +3,45 @@ import type { GaugeFigures, GaugeRow } from './gauge.ts';
 
 /** Demand of a supply or feed against what may be used; the tick is its target. */
 export function demandGauge(most: 'usable' | 'rated', about?: string): (row: GaugeRow) => GaugeFigures {
-  return (row) => withShare(row, {
-    key: 'loading', about: about === undefined ? '' : row.word(about), target: row.number('target'),
-    amount: `${row.text('demand')} of ${row.text(most)}`, tail: () => `target ${row.text('target')}`,
-  });
+  return (row) => {
+    const { words } = row;
+    const [loading, target] = [row.number('loading'), row.number('target')];
+    const figures = { amount: row.text('demand'), most: row.text(most), share: row.text('loading'), target: row.text('target') };
+    const sentence = loading === null ? words.say('{amount} of {most}', figures) : words.say('{amount} of {most}, {share}, target {target}', figures);
+    return { key: 'loading', about: about === undefined ? '' : words.text(row.word(about)), loading, target, sentence };
+  };
 }
 
 /** Points on a branch against its limit; the tick stands where the reserve begins. */
 export function branchGauge(row: GaugeRow): GaugeFigures {
-  const tail = (): string => {
-    const beyond = (row.number('points') ?? 0) - (row.number('limit') ?? 0);
-    if (beyond > 0) return `${valueText('branches', 'points', beyond, row.words)} too many`;
-    const free = row.number('free') ?? 0;
-    return free < 0 ? `${valueText('branches', 'free', -free, row.words)} into the reserve` : `${row.text('free')} free`;
-  };
-  return withShare(row, {
-    key: 'used', about: '', target: 1 - (row.number('reserve') ?? 0),
-    amount: `${row.text('points')} of ${row.text('limit')} points`, tail,
-  });
+  return { key: 'used', about: '', loading: row.number('used'), target: 1 - (row.number('reserve') ?? 0), sentence: branchSentence(row) };
+}
+
+function branchSentence(row: GaugeRow): string {
+  const { words } = row;
+  const figures = { points: row.text('points'), limit: row.text('limit'), share: row.text('used') };
+  if (row.number('used') === null) return words.say('{points} of {limit} points', figures);
+  const beyond = (row.number('points') ?? 0) - (row.number('limit') ?? 0);
+  if (beyond > 0) {
+    return words.say('{points} of {limit} points, {share}, {beyond} too many', { ...figures, beyond: valueText('branches', 'points', beyond, words) });
+  }
+  const free = row.number('free') ?? 0;
+  return free < 0
+    ? words.say('{points} of {limit} points, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words) })
+    : words.say('{points} of {limit} points, {share}, {free} free', { ...figures, free: row.text('free') });
 }
 
 /** Current of an output against the rating of its contact. */
 export function outputGauge(row: GaugeRow): GaugeFigures {
-  const tail = (): string => {
-    const left = row.number('headroom');
-    return left !== null && left < 0 ? `${valueText('outputs', 'headroom', -left, row.words)} too much` : `${row.text('headroom')} left`;
-  };
-  return withShare(row, {
-    key: 'loading', about: row.word('load'), target: row.number('target'),
-    amount: `${row.text('current')} of ${row.text('rating')}`, tail,
-  });
+  return { key: 'loading', about: row.word('load'), loading: row.number('loading'), target: row.number('target'), sentence: outputSentence(row) };
 }
 
-interface ShareParts extends Pick<GaugeFigures, 'key' | 'about' | 'target'> {
-  readonly amount: string;
-  readonly tail: () => string;
-}
-
-function withShare(row: GaugeRow, { amount, tail, ...rest }: ShareParts): GaugeFigures {
-  const loading = row.number(rest.key);
-  return { ...rest, loading, sentence: loading === null ? amount : `${amount}, ${row.text(rest.key)}, ${tail()}` };
+function outputSentence(row: GaugeRow): string {
+  const { words } = row;
+  const figures = { amount: row.text('current'), most: row.text('rating'), share: row.text('loading') };
+  if (row.number('loading') === null) return words.say('{amount} of {most}', figures);
+  const left = row.number('headroom');
+  return left !== null && left < 0
+    ? words.say('{amount} of {most}, {share}, {over} too much', { ...figures, over: valueText('outputs', 'headroom', -left, words) })
+    : words.say('{amount} of {most}, {share}, {left} left', { ...figures, left: row.text('headroom') });
 }

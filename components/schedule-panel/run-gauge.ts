@@ -14,10 +14,9 @@ export function runGauge(row: GaugeRow): GaugeFigures {
   const about = [row.word('conductor'), row.number('length') === null ? '' : row.text('length')].filter((part) => part !== '').join(', ');
   const common = { key: 'endVoltage', about };
   if (schedule.outcome('runs', id) === NO_WORKING_VOLTAGE) {
-    return { ...common, loading: Infinity, target: null, sentence: `no working voltage, ${needs(row)}` };
+    return { ...common, loading: Infinity, target: null, sentence: sentenceOf(row, 'none') };
   }
-  const sentence = drop === null ? `end voltage unknown, ${needs(row)}`
-    : `${row.text('endVoltage')}, ${needs(row)}; drop ${row.text('dropRatio')} of ${row.text('maxDrop')}`;
+  const sentence = sentenceOf(row, drop === null ? 'unknown' : 'known');
   if (drop === null || volts === null || (needed === null && most === null)) return { ...common, loading: null, target: null, sentence };
   const allowed = needed === null ? volts * most! : volts - needed;
   return {
@@ -26,6 +25,14 @@ export function runGauge(row: GaugeRow): GaugeFigures {
   };
 }
 
-function needs(row: GaugeRow): string {
-  return row.number('minVoltage') === null ? 'need unknown' : `needs ${row.text('minVoltage')}`;
+function sentenceOf(row: GaugeRow, voltage: 'known' | 'unknown' | 'none'): string {
+  const { words } = row;
+  const isNeedKnown = row.number('minVoltage') !== null;
+  const figures = { needed: row.text('minVoltage'), end: row.text('endVoltage'), drop: row.text('dropRatio'), most: row.text('maxDrop') };
+  switch (voltage) {
+    case 'none': return isNeedKnown ? words.say('no working voltage, needs {needed}', figures) : words.say('no working voltage, need unknown');
+    case 'unknown': return isNeedKnown ? words.say('end voltage unknown, needs {needed}', figures) : words.say('end voltage unknown, need unknown');
+    case 'known': return isNeedKnown ? words.say('{end}, needs {needed}; drop {drop} of {most}', figures)
+      : words.say('{end}, need unknown; drop {drop} of {most}', figures);
+  }
 }

@@ -1,15 +1,13 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { SEVERITIES, type Finding, type Severity } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA } from '../../src/schedule/index.ts';
 import {
-  controls, loadingBarStyles, MARK_WORDS, markShape, remember, remembered, statusMarkStyles, type Mark,
+  controls, loadingBarStyles, markCount, markShape, remember, remembered, standingOut, statusMarkStyles, type Mark,
 } from '../look/index.ts';
 import { findingGroup, findingListStyles, GROUP_TITLES, type FindingGroup, type FindingListHost } from './finding-list.ts';
 import { gaugeLine, gaugeLineStyles } from './gauge-line.ts';
 import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges.ts';
 import { styles } from './schedule-panel.styles.ts';
-import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /** Findings of one group listed at first, and with each press for more. */
 const FINDINGS_AT_FIRST = 40;
@@ -24,15 +22,13 @@ const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete'];
 export class SchedulePanel extends LitElement implements FindingListHost {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, gaugeLineStyles, findingListStyles, styles];
   static override properties = {
-    schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false }, readonly: { type: Boolean },
+    schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
     shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true }, accepting: { state: true },
   };
 
-  declare schedule: LoadSchedule | undefined;
-  /** Changes whenever the schedule did. */
+  declare schedule: LoadSchedule;
+  /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
-  /** Language tag by whose custom figures are written. */
-  declare words: Words;
   declare readonly: boolean;
   declare accepting: string;
   /** Findings listed, by group. */
@@ -46,7 +42,6 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   constructor() {
     super();
-    this.words = ENGLISH;
     this.readonly = false;
     this.accepting = '';
     this.shown = this.open = {};
@@ -69,17 +64,18 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   override render(): TemplateResult {
     const { schedule } = this;
-    if (schedule === undefined) return html``;
+    const { words } = schedule;
     const findings = inGroups(schedule.findings);
     const groups = GROUPS.filter((group) => findings[group].length > 0 && (this.#only(findings) ?? group) === group);
     return html`${this.#summary(findings)}
       <div class="columns">
         <div class="column">${SECTIONS.map((section) => this.#section(schedule, section))}</div>
         <div class="column">
-          <h3>Findings${this.#only(findings) === undefined ? nothing : html`: ${GROUP_TITLES[this.only!].toLowerCase()} only
-            <button type="button" class="link" @click=${() => { this.only = undefined; }}>Show all ${schedule.findings.length}</button>`}</h3>
+          <h3>${this.#only(findings) === undefined ? words.say('Findings')
+            : html`${words.say('Findings: {group} only', { group: words.within(GROUP_TITLES[this.only!]) })}
+            <button type="button" class="link" @click=${() => { this.only = undefined; }}>${words.say('Show all {n}', { n: schedule.findings.length })}</button>`}</h3>
           ${groups.map((group) => this.#group(group, findings[group]))}
-          ${schedule.findings.length === 0 ? html`<p class="quiet">Nothing was found.</p>` : nothing}
+          ${schedule.findings.length === 0 ? html`<p class="quiet">${words.say('Nothing was found.')}</p>` : nothing}
         </div>
       </div>`;
   }
@@ -90,20 +86,27 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   }
 
   #section(schedule: LoadSchedule, section: GaugeSection): TemplateResult {
-    const { sheet, title, none, most } = section;
+    const { words } = schedule;
+    const { sheet, most } = section;
     const all = this.all.has(sheet);
     const open = this.#isOpen(sheet, true);
     const { ids, counts } = sectionRows(schedule, section, all);
     const number = [...counts.values()].reduce((sum, each) => sum + each, 0);
     return html`<details class="section" .open=${open} @toggle=${this.#onToggle(sheet, true)}>
-      <summary>${title} <span class="count">${number}</span>
-        <span class="counts">${COUNTED.map((mark) => counts.get(mark) === 0 ? nothing
-          : html`<span class=${mark} title="${counts.get(mark)} ${MARK_WORDS[mark]}">${markShape(mark)}${counts.get(mark)}<span class="unseen"> ${MARK_WORDS[mark]}, </span></span>`)}</span></summary>
-      ${!open ? nothing : number === 0 ? html`<p class="quiet">${none}</p>`
-        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id, this.words)))}</ul>
+      <summary>${words.say(section.title)} <span class="count">${number}</span>
+        <span class="counts">${COUNTED.map((mark) => this.#count(mark, counts.get(mark)!))}</span></summary>
+      ${!open ? nothing : number === 0 ? html`<p class="quiet">${words.say(section.none)}</p>`
+        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id), words))}</ul>
           ${number > most ? html`<button type="button" class="link more" aria-expanded=${all} @click=${() => { this.#listAll(sheet, !all); }}>
-            ${all ? `The worst ${most} only` : `All ${number} ${SCHEMA[sheet].title.toLowerCase()}`}</button>` : nothing}`}
+            ${all ? words.say('The worst {n} only', { n: most }) : words.say(section.all, { n: number })}</button>` : nothing}`}
     </details>`;
+  }
+
+  /** How many rows of a section have a status, as shape and number; in words under the pointer and for a screen reader. */
+  #count(mark: Mark, number: number): TemplateResult | typeof nothing {
+    if (number === 0) return nothing;
+    const said = markCount(mark, number, this.schedule.words);
+    return html`<span class=${mark} title=${said}>${markShape(mark)}${number}<span class="unseen">${said.replace(String(number), '')}, </span></span>`;
   }
 
   #group(group: FindingGroup, findings: readonly Finding[]): TemplateResult {
@@ -116,12 +119,13 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   }
 
   #summary(findings: Readonly<Record<FindingGroup, readonly Finding[]>>): TemplateResult {
-    return html`<nav class="summary" aria-label="Findings by severity">${SEVERITIES.map((severity) => {
+    const { words } = this.schedule;
+    return html`<nav class="summary" aria-label=${words.say('Findings by severity')}>${SEVERITIES.map((severity) => {
       const { length } = findings[severity];
-      const word = severity === 'note' && length !== 1 ? 'notes' : MARK_WORDS[severity];
-      return html`<button type="button" class=${length === 0 ? 'none' : severity} ?disabled=${length === 0} title="Show these findings only, or all again"
+      return html`<button type="button" class=${length === 0 ? 'none' : severity} ?disabled=${length === 0}
+        title=${words.say('Show these findings only, or all again')}
         aria-pressed=${length > 0 && this.only === severity} data-severity=${severity}
-        @click=${() => this.#choose(severity)}>${markShape(severity)}<b>${length}</b> ${word}</button>`;
+        @click=${() => this.#choose(severity)}>${markShape(severity)}<span>${standingOut(markCount(severity, length, words), String(length))}</span></button>`;
     })}</nav>`;
   }
 

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { CommandEvent } from '../events/index.ts';
 import { icon } from '../look/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { COMMANDS, type CommandName } from './commands.ts';
 
 export interface CommandButtonOptions {
@@ -15,13 +16,14 @@ export interface CommandButtonOptions {
 
 /** The button of a command. */
 export function commandButton(
-  name: CommandName, { disabled = false, about, small = false, pressed = false }: CommandButtonOptions = {},
+  name: CommandName, words: Words, { disabled = false, about, small = false, pressed = false }: CommandButtonOptions = {},
 ): TemplateResult {
   const { title, help, icon: drawing, keys } = COMMANDS[name];
-  const hint = `${about === undefined ? help : `${title}: ${about}`} (${keys})`;
+  const hint = about === undefined ? words.say('{help} ({keys})', { help: words.say(help), keys: words.say(keys) })
+    : words.say('{title}: {about} ({keys})', { title: words.say(title), about, keys: words.say(keys) });
   const press = (event: Event) => event.currentTarget!.dispatchEvent(new CommandEvent(name));
   return html`<button type="button" data-command=${name} class=${small ? 'small' : ''} ?disabled=${disabled}
     aria-pressed=${pressed ? 'true' : nothing} title=${hint} @click=${press}>
-    ${icon(drawing)}<span class=${small ? 'unseen' : 'word'}>${title}</span>
+    ${icon(drawing)}<span class=${small ? 'unseen' : 'word'}>${words.say(title)}</span>
   </button>`;
 }

@@ -32,4 +32,8 @@ export const styles = css`
   .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
   .count { font-size: 0.85em; color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
+  /* Enlarged four times, all sheets are in view without scrolling sideways. */
+  @container (inline-size < 560px) {
+    [role='tablist'] { flex-wrap: wrap; }
+  }
 `;

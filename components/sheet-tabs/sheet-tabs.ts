@@ -2,9 +2,17 @@ import { html, LitElement, nothing, type PropertyValues, type TemplateResult } f
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
-import { controls, MARK_WORDS, markShape, statusMarkStyles } from '../look/index.ts';
+import { message } from '../../src/words/index.ts';
+import { controls, markShape, statusMarkStyles } from '../look/index.ts';
 import { sheetMarks, type SheetMark } from './sheet-marks.ts';
 import { styles } from './sheet-tabs.styles.ts';
+
+/** How many rows of a sheet have its worst finding. */
+const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
+  over: message('{n, plural, one {# row} other {# rows}} over'),
+  near: message('{n, plural, one {# row} other {# rows}} near the limit'),
+  incomplete: message('{n, plural, one {# row} other {# rows}} incomplete'),
+};
 
 /** The row of tabs that leads to the sheets, each with its number of rows and its worst finding. */
 export class SheetTabs extends LitElement {
@@ -13,14 +21,14 @@ export class SheetTabs extends LitElement {
     schedule: { attribute: false }, sheet: { attribute: false }, revision: { attribute: false },
   };
 
-  declare schedule: LoadSchedule | undefined;
+  declare schedule: LoadSchedule;
   declare sheet: SheetName;
-  /** Changes whenever the schedule did. */
+  /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
 
   override render(): TemplateResult {
-    const marks = this.schedule === undefined ? new Map<SheetName, SheetMark>() : sheetMarks(this.schedule);
-    return html`<div role="tablist" aria-label="Sheets" @keydown=${this.#onKeydown}>
+    const marks = sheetMarks(this.schedule);
+    return html`<div role="tablist" aria-label=${this.schedule.words.say('Sheets')} @keydown=${this.#onKeydown}>
       ${SHEET_NAMES.map((name) => this.#tab(name, marks.get(name)))}
     </div>`;
   }
@@ -38,12 +46,15 @@ export class SheetTabs extends LitElement {
 
   #tab(name: SheetName, mark: SheetMark | undefined): TemplateResult {
     const chosen = name === this.sheet;
-    const rows = this.schedule?.rows(name).length ?? 0;
-    const says = mark === undefined ? '' : `${mark.rows} ${mark.rows === 1 ? 'row' : 'rows'} ${MARK_WORDS[mark.severity]}`;
+    const { words } = this.schedule;
+    const title = words.text(SCHEMA[name].title);
+    const { length } = this.schedule.rows(name);
+    const counted = words.say('{n, plural, one {# row} other {# rows}}', { n: length });
+    const says = mark === undefined ? '' : words.say(ROWS[mark.severity], { n: mark.rows });
     return html`<button role="tab" id="tab-${name}" data-sheet=${name} aria-selected=${chosen} tabindex=${chosen ? 0 : -1}
       title=${says === '' ? nothing : says} @click=${() => this.#choose(name)}>
-      <span class="title" data-title=${SCHEMA[name].title}>${SCHEMA[name].title}</span>
-      <span class="count">${rows}<span class="unseen"> ${rows === 1 ? 'row' : 'rows'}</span></span>
+      <span class="title" data-title=${title}>${title}</span>
+      <span class="count">${length}<span class="unseen">${counted.replace(String(length), '')}</span></span>
       ${mark === undefined ? nothing : html`${markShape(mark.severity)}<span class="unseen">, ${says}</span>`}
     </button>`;
   }

@@ -1,11 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '../look/index.ts';
+import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
 /** What can be done about what just happened. */
 export type Offer = 'undo' | 'redo' | 'keepBoth';
 
-const OFFER_WORDS: Readonly<Record<Offer, string>> = { undo: 'Undo', redo: 'Redo', keepBoth: 'Keep the rows from before too' };
+const OFFER_WORDS: Readonly<Record<Offer, string>> = {
+  undo: message('Undo'), redo: message('Redo'), keepBoth: message('Keep the rows from before too'),
+};
 
 /** What the line below the grid says. */
 export interface Message {
@@ -28,33 +31,37 @@ export interface Refusal {
  * The refusal of a file.
  * @param total how many problems there are, where not all of them are listed.
  */
-export function fileRefusal(name: string, problems: readonly ElvProblem[], total = problems.length): Refusal {
-  const listed = total > problems.length ? `, of which the first ${problems.length} are listed` : '';
-  const number = total === 1 ? 'a problem' : `${total} problems${listed}`;
-  return { title: `${name} was not read because of ${number}. The schedule is as it was.`, problems };
+export function fileRefusal(words: Words, name: string, problems: readonly ElvProblem[], total = problems.length): Refusal {
+  const { length: listed } = problems;
+  const title = total > listed
+    ? words.say('{file} was not read because of {total} problems, of which the first {listed} are listed. The schedule is as it was.', { file: name, total, listed })
+    : words.say('{file} was not read because of {total, plural, one {a problem} other {# problems}}. The schedule is as it was.', { file: name, total });
+  return { title, problems };
 }
 
 /** What just happened, with a button that takes it back. Both regions always stand, so that what appears is spoken. */
-export function messageLine(message: Message | undefined, take: (offer: Offer) => void): TemplateResult {
-  const refused = message?.tone === 'refused';
-  const { offers = [] } = message ?? {};
-  return html`<span role="status" class="said">${refused ? nothing : message?.text}</span>
-    <span role="alert" class="refused">${refused ? message.text : nothing}</span>
+export function messageLine(shown: Message | undefined, words: Words, take: (offer: Offer) => void): TemplateResult {
+  const refused = shown?.tone === 'refused';
+  const { offers = [] } = shown ?? {};
+  return html`<span role="status" class="said">${refused ? nothing : shown?.text}</span>
+    <span role="alert" class="refused">${refused ? shown.text : nothing}</span>
     ${offers.map((offer) => html`<button type="button" class="link" data-offer=${offer}
-      @click=${() => { take(offer); }}>${OFFER_WORDS[offer]}</button>`)}`;
+      @click=${() => { take(offer); }}>${words.say(OFFER_WORDS[offer])}</button>`)}`;
 }
 
 /** What was refused, each problem with its place and what to do. */
-export function refusalList({ title, problems }: Refusal, dismiss: () => void): TemplateResult {
-  return html`<section class="problems" aria-label="What was refused">
+export function refusalList({ title, problems }: Refusal, words: Words, dismiss: () => void): TemplateResult {
+  return html`<section class="problems" aria-label=${words.say('What was refused')}>
     <header><h3><span role="alert">${title}</span></h3>
-      <button type="button" title="Dismiss" aria-label="Dismiss the problems" @click=${dismiss}>${icon('close')}</button></header>
-    <ul tabindex="0" aria-label="Problems">${problems.map(problemLine)}</ul>
+      <button type="button" title=${words.say('Dismiss')} aria-label=${words.say('Dismiss the problems')} @click=${dismiss}>${icon('close')}</button></header>
+    <ul tabindex="0" aria-label=${words.say('Problems')}>${problems.map((problem) => problemLine(problem, words))}</ul>
   </section>`;
 }
 
-function problemLine({ line, column, message }: ElvProblem): TemplateResult {
-  const place = line === undefined || message.startsWith('Line ') ? nothing
-    : html`<b>Line ${line}${column === undefined ? nothing : `, column ${column}`}:</b> `;
-  return html`<li>${place}${message}</li>`;
+function problemLine({ line, column, message: sentence }: ElvProblem, words: Words): TemplateResult {
+  if (line === undefined) return html`<li>${sentence}</li>`;
+  const place = column === undefined ? words.say('Line {line}:', { line }) : words.say('Line {line}, column {column}:', { line, column });
+  // A reader that knows more of the place begins with it.
+  const isPlaced = sentence.startsWith(words.say('Line {line}', { line }));
+  return html`<li>${isPlaced ? nothing : html`<b>${place}</b> `}${sentence}</li>`;
 }

@@ -2,12 +2,9 @@ import type { SelectionStatistics } from '../grid/selection-statistics.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Count and sum of the selected cells in words; empty for a single cell. */
-export function selectionSum({ count, numbers, sum, unit }: SelectionStatistics, words: Words): string {
-  if (count < 2) return '';
-  const cells = `${count} cells`;
-  if (numbers === 0) return cells;
-  const share = unit === '%';
-  const format = new Intl.NumberFormat(words.locale, { maximumFractionDigits: share ? 0 : 2, useGrouping: false });
-  const figure = format.format(share ? sum * 100 : sum);
-  return `${cells}, sum ${figure}${unit === '' ? '' : `\u00a0${unit}`}`;
+export function selectionSum({ count: n, numbers, sum, unit }: SelectionStatistics, words: Words): string {
+  if (n < 2) return '';
+  if (numbers === 0) return words.say('{n, plural, one {# cell} other {# cells}}', { n });
+  const figure = words.number(unit === '%' ? Math.round(sum * 100) : Math.round(sum * 100) / 100);
+  return words.say('{n, plural, one {# cell} other {# cells}}, sum {sum}', { n, sum: unit === '' ? figure : `${figure}\u00a0${unit}` });
 }

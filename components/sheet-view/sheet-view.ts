@@ -79,29 +79,30 @@ export class SheetView extends LitElement {
     const { schedule, revision, sheet, readonly, words, refusal } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
-      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready}>
+      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .words=${words}>
       </elv-schedule-toolbar>
-      ${refusal === undefined ? nothing : refusalList(refusal, this.#ask('dismiss'))}
+      ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
       <div class="rows" @elv-cell-select=${this.#onCellSelect}>
         ${ready ? this.#rows() : nothing}
-        ${this.#hasKey ? nothing : keyNeeded()}
+        ${this.#hasKey ? nothing : keyNeeded(words)}
         ${this.gridState === 'failed' ? html`<p class="card" role="alert">
-          The rows cannot be shown: the grid could not be fetched. Reload the page.</p>` : nothing}
+          ${words.say('The rows cannot be shown: the grid could not be fetched. Reload the page.')}</p>` : nothing}
       </div>
       <elv-cell-explanation id="explanation" ?hidden=${!this.explained} ?pictured=${this.pictured} ?readonly=${readonly}
-        .schedule=${schedule} .place=${this.place} .revision=${revision} .words=${words}></elv-cell-explanation>
-      <div class="line">${messageLine(this.message, (offer) => { this.#ask(offer)(); })}
+        .schedule=${schedule} .place=${this.place} .revision=${revision}></elv-cell-explanation>
+      <div class="line">${messageLine(this.message, words, (offer) => { this.#ask(offer)(); })}
         <span class="sum">${this.statistics === undefined ? nothing : selectionSum(this.statistics, words)}</span>${this.#views()}</div>`;
   }
 
   /** Buttons that open and close what stands below the rows. */
   #views(): TemplateResult {
     const [explained, pictured] = [this.explained, this.explained && this.pictured];
-    const button = (words: string, title: string, open: boolean, press: () => void) => html`<button type="button" title=${title}
-      aria-expanded=${open} aria-controls="explanation" @click=${press}>${words}</button>`;
+    const { words } = this;
+    const button = (name: string, title: string, open: boolean, press: () => void) => html`<button type="button" title=${title}
+      aria-expanded=${open} aria-controls="explanation" @click=${press}>${name}</button>`;
     return html`<span class="views">
-      ${button('Explanation', 'How the selected figure comes about', explained, () => { this.#view(!explained, this.pictured); })}
-      ${button('Picture', 'Voltage along the selected run; how full supplies and branches are', pictured, () => { this.#view(true, !pictured); })}</span>`;
+      ${button(words.say('Explanation'), words.say('How the selected figure comes about'), explained, () => { this.#view(!explained, this.pictured); })}
+      ${button(words.say('Picture'), words.say('Voltage along the selected run; how full supplies and branches are'), pictured, () => { this.#view(true, !pictured); })}</span>`;
   }
 
   #view(explained: boolean, pictured: boolean): void {
@@ -112,11 +113,11 @@ export class SheetView extends LitElement {
   }
 
   #rows(): TemplateResult {
-    const { schedule, sheet, readonly } = this;
+    const { schedule, sheet, readonly, words } = this;
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
-        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .words=${this.words}></elv-schedule-grid>
-      ${empty ? emptySheet(sheet, { readonly, demo: this.demo, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .words=${words}></elv-schedule-grid>
+      ${empty ? emptySheet(sheet, { readonly, demo: this.demo, words, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
   }
 
   get #hasKey(): boolean {

@@ -1,8 +1,9 @@
-import { formatCell, insertRows, renameTag, SCHEMA, setCells, type CellValue, type InputColumn } from '../../../src/schedule/index.ts';
+import { formatCell, insertRows, renameTag, setCells, type CellValue, type InputColumn } from '../../../src/schedule/index.ts';
 import { cellsOfGroup, idAt, inputAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
-import { counted, nothing, refused, type Plan } from './plan.ts';
+import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
+import { ROW_ACTIONS } from './row-words.ts';
 
 /** What the editor of a cell begins with: the formula, or the value in full, with which an unchanged cell is told. */
 export function textToEdit(model: GridModel, line: number, columnIndex: number): string {
@@ -22,21 +23,25 @@ export function enterText(model: GridModel, line: number, columnIndex: number, t
   if (column === undefined || kind === undefined || kind === 'heading') return nothing();
   const id = idAt(model, line);
   const read = readCell(model, id, column, text);
-  if (!read.ok) return refused(`${column.title}: ${read.problem}`);
+  if (!read.ok) return refused(unread(model, column, read.problem));
   if (kind === 'blank') return read.value === null ? nothing() : newRow(model, line, column, read.value, read.hint);
   return changedCell(model, id, column, read.value, read.hint);
 }
 
+function unread({ words }: GridModel, column: InputColumn, problem: string): string {
+  return words.say('{column}: {problem}', { column: words.text(column.title), problem });
+}
+
 function newRow(model: GridModel, line: number, column: InputColumn, value: CellValue, hint?: string): Plan {
-  const { schedule: { document }, sheet } = model;
+  const { schedule: { document }, sheet, words } = model;
   const at = document.rows(sheet).length;
   const changes = insertRows(document, sheet, at, [{ ...cellsOfGroup(model, line), [column.key]: value }]);
-  return { kind: 'act', label: `New ${SCHEMA[sheet].rowName}`, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
+  return { kind: 'act', label: words.say(ROW_ACTIONS[sheet].added), changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
 }
 
 function changedCell(model: GridModel, id: number, column: InputColumn, value: CellValue, hint?: string): Plan {
-  const { schedule: { document }, sheet } = model;
-  const label = `Edit of ${column.title}`;
+  const { schedule: { document }, sheet, words } = model;
+  const label = words.say('Edit of {column}', { column: words.text(column.title) });
   if (column.tag !== true) {
     const changes = setCells(document, [{ sheet, id, key: column.key, value }]);
     return changes.length === 0 ? nothing() : { kind: 'act', label, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
@@ -45,13 +50,13 @@ function changedCell(model: GridModel, id: number, column: InputColumn, value: C
   if (changes.length === 0) return nothing();
   const following = changes.length - 1;
   if (following === 0) return { kind: 'act', label, changes };
-  const verb = following === 1 ? 'follows' : 'follow';
-  return { kind: 'act', label, changes, message: `${counted(following, 'reference')} ${verb} the new tag ${String(value)}.` };
+  const message = words.say('{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.', { n: following, tag: String(value) });
+  return { kind: 'act', label, changes, message };
 }
 
 /** Takes a text for every selected cell that may be filled in. Tags are left out when more than one row is selected. */
 export function enterTextInAll(model: GridModel, selection: GridSelection, text: string): Plan {
-  const { schedule: { document }, sheet } = model;
+  const { schedule: { document }, sheet, words } = model;
   const rows = selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
   const columns = selection.columns.map((index) => inputAt(model, index))
     .filter((column): column is InputColumn => column !== undefined && (column.tag !== true || rows.length <= 1));
@@ -59,13 +64,15 @@ export function enterTextInAll(model: GridModel, selection: GridSelection, text:
   for (const column of columns) {
     for (const id of rows) {
       const read = readCell(model, id, column, text);
-      if (!read.ok) return refused(`${column.title}: ${read.problem}`);
+      if (!read.ok) return refused(unread(model, column, read.problem));
       edits.push({ sheet, id, key: column.key, value: read.value });
     }
   }
   const changes = setCells(document, edits);
   if (changes.length === 0) return nothing();
-  return { kind: 'act', label: `Edit of ${counted(changes.length, 'cell')}`, changes, message: `${counted(changes.length, 'cell')} changed.` };
+  const n = changes.length;
+  const label = words.say('Edit of {n, plural, one {# cell} other {# cells}}', { n });
+  return { kind: 'act', label, changes, message: words.say('{n, plural, one {# cell} other {# cells}} changed.', { n }) };
 }
 
 /** Changes yes to no and back; an empty cell becomes yes. */

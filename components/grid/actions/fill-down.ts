@@ -1,7 +1,7 @@
 import { isFormula, isNumeric, setCells, shiftFormula, type CellEdit, type InputColumn } from '../../../src/schedule/index.ts';
 import { idAt, inputAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
-import { counted, nothing, type Plan } from './plan.ts';
+import { nothing, type Plan } from './plan.ts';
 
 /**
  * Fills the selected cells with those of the first selected row, or a single selected row with those of the row above.
@@ -11,7 +11,7 @@ export function fillDown(model: GridModel, selection: GridSelection): Plan {
   const rows = selection.lines.filter((line) => idAt(model, line) >= 0);
   if (rows.length > 1) return fillFrom(model, rows.slice(0, 1), rows.slice(1), selection.columns);
   const above = rowAbove(model, rows[0] ?? 0);
-  if (rows.length === 0 || above === undefined) return nothing('There is no row above to fill from.');
+  if (rows.length === 0 || above === undefined) return nothing(model.words.say('There is no row above to fill from.'));
   return fillFrom(model, [above], rows, selection.columns);
 }
 
@@ -24,12 +24,14 @@ function rowAbove(model: GridModel, line: number): number | undefined {
 export function fillFrom(
   model: GridModel, from: readonly number[], into: readonly number[], columns: readonly number[],
 ): Plan {
-  const { schedule: { document }, sheet } = model;
+  const { schedule: { document }, sheet, words } = model;
   const filled = columns.map((index) => inputAt(model, index))
     .filter((column): column is InputColumn => column !== undefined);
-  if (filled.length === 0) return nothing('Computed figures cannot be filled: they follow from the cells that are filled in.');
+  if (filled.length === 0) {
+    return nothing(words.say('Computed figures cannot be filled: they follow from the cells that are filled in.'));
+  }
   const keys = filled.filter((column) => column.tag !== true);
-  if (keys.length === 0) return nothing('Tags are not filled down, as no two rows may share one.');
+  if (keys.length === 0) return nothing(words.say('Tags are not filled down, as no two rows may share one.'));
   const sources = from.map((line) => idAt(model, line)).filter((id) => id >= 0);
   const edits: CellEdit[] = [];
   let turn = 0;
@@ -47,7 +49,10 @@ export function fillFrom(
   }
   const changes = setCells(document, edits);
   if (changes.length === 0) return nothing();
-  const what = counted(changes.length, 'cell');
-  const tags = keys.length < filled.length ? ' Tags are left as they are, as no two rows may share one.' : '';
-  return { kind: 'act', label: `Fill of ${what}`, changes, message: `${what} filled.${tags}` };
+  const n = changes.length;
+  const message = [
+    words.say('{n, plural, one {# cell} other {# cells}} filled.', { n }),
+    ...(keys.length < filled.length ? [words.say('Tags are left as they are, as no two rows may share one.')] : []),
+  ].join(' ');
+  return { kind: 'act', label: words.say('Fill of {n, plural, one {# cell} other {# cells}}', { n }), changes, message };
 }

@@ -7,8 +7,9 @@ import { readTable } from '../clipboard/read-table.ts';
 import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
 import { enterTextInAll } from './enter-text.ts';
-import { counted, nothing, refused, type Plan } from './plan.ts';
+import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
+import type { Words } from '../../../src/words/index.ts';
 
 /** A table from the clipboard and the columns of the sheet that its columns go to. */
 interface Pasted {
@@ -26,27 +27,29 @@ interface Pasted {
  * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be.
  */
 export function pasteText(model: GridModel, selection: GridSelection, text: string): Plan {
+  const { words } = model;
   const table = readTable(text);
-  if (table.length === 0) return nothing('The clipboard holds no text to paste.');
+  if (table.length === 0) return nothing(words.say('The clipboard holds no text to paste.'));
   if (table.length === 1 && table[0]!.length === 1 && selection.lines.length * selection.columns.length > 1) {
     return enterTextInAll(model, selection, table[0]![0]!);
   }
   const pasted = withColumns(model, selection.columns[0] ?? selection.column, table);
-  if (pasted.lines.length === 0) return nothing('The clipboard holds headings only, and no rows below them.');
+  if (pasted.lines.length === 0) return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
   if (pasted.columns.every((column) => column === undefined)) {
-    return nothing('Computed figures cannot be pasted over: they follow from the cells that are filled in.');
+    return nothing(words.say('Computed figures cannot be pasted over: they follow from the cells that are filled in.'));
   }
   return planOf(model, selection.lines[0] ?? selection.line, pasted);
 }
 
 function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
-  const named = headingColumns(model.sheet, table[0]!);
+  const { words } = model;
+  const named = headingColumns(model.sheet, table[0]!, words);
   const width = Math.max(...table.map((cells) => cells.length));
   const ordered = clipboardColumns(model);
   const begin = ordered.indexOf(model.columns[first]!);
   const columns: (Column | undefined)[] = named?.map(({ column }) => column)
     ?? ordered.slice(begin, begin + width);
-  const computed = columns.filter((column) => column?.role === 'computed').map((column) => column.title);
+  const computed = columns.filter((column) => column?.role === 'computed').map((column) => words.text(column.title));
   const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : [])).filter((name) => name !== '') ?? [];
   const beyond = named === undefined ? Math.max(0, width - columns.length) : 0;
   return {
@@ -55,18 +58,18 @@ function withColumns(model: GridModel, first: number, table: readonly (readonly 
     units: named?.map(({ unit }) => unit) ?? [],
     firstLine: named === undefined ? 1 : 2,
     notes: [
-      ...(computed.length > 0 ? [`left out as computed: ${computed.join(', ')}`] : []),
-      ...(unknown.length > 0 ? [`left out as this sheet has no such column: ${unknown.join(', ')}`] : []),
-      ...(beyond > 0 ? [`${counted(beyond, 'column')} beyond the last one left out`] : []),
+      ...(computed.length > 0 ? [words.say('left out as computed: {columns}', { columns: computed.join(', ') })] : []),
+      ...(unknown.length > 0 ? [words.say('left out as this sheet has no such column: {headings}', { headings: unknown.join(', ') })] : []),
+      ...(beyond > 0 ? [words.say('{n, plural, one {# column} other {# columns}} beyond the last one left out', { n: beyond })] : []),
     ],
   };
 }
 
 function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
-  const { schedule: { document }, sheet } = model;
+  const { schedule: { document }, sheet, words } = model;
   const targets = rowLines(model, line).slice(0, pasted.lines.length);
   const { values, problems, hints } = readCells(model, targets, pasted);
-  if (problems.length > 0) return refusedPaste(problems);
+  if (problems.length > 0) return refusedPaste(problems, words);
   const edits: CellEdit[] = [];
   const added: Cells[] = [];
   const group = cellsOfGroup(model, line);
@@ -77,23 +80,28 @@ function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
   });
   const ids = [...targets, ...document.freeIds(sheet, added.length)];
   const changes = [...setCells(document, edits), ...insertRows(document, sheet, document.rows(sheet).length, added)];
-  if (changes.length === 0) return nothing('The pasted cells hold what is there already.');
+  if (changes.length === 0) return nothing(words.say('The pasted cells hold what is there already.'));
   const keys = pasted.columns.filter((column) => column !== undefined).map(({ key }) => key);
-  const label = `Paste of ${counted(values.length, 'row')}`;
-  const grown = added.length > 0 ? `, ${added.length} of them new` : '';
-  const what = `${counted(values.length, 'row')} of ${counted(keys.length, 'column')} pasted${grown}`;
-  const assumed = hints.length === 0 ? [] : [`${counted(hints.length, 'draw')} in watts turned into mA, such as ${hints[0]}`];
-  const message = `${[what, ...pasted.notes, ...assumed].join('; ')}.`;
+  const label = words.say('Paste of {n, plural, one {# row} other {# rows}}', { n: values.length });
+  const counts = { rows: values.length, columns: keys.length };
+  const what = added.length === 0
+    ? words.say('{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted', counts)
+    : words.say('{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted, {added} of them new', { ...counts, added: added.length });
+  const assumed = hints.length === 0 ? []
+    : [words.say('{n, plural, one {# draw} other {# draws}} in watts turned into mA, such as {example}', { n: hints.length, example: hints[0]! })];
+  const message = `${[what, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
   return { kind: 'act', label, changes, message, select: { ids, keys } };
 }
 
 const MOST_PROBLEMS = 200;
 
-function refusedPaste(problems: readonly string[]): Plan {
-  if (problems.length === 1) return refused(`Nothing was pasted, as one cell cannot be taken. ${problems[0]}`);
-  const left = problems.length - MOST_PROBLEMS;
-  const details = [...problems.slice(0, MOST_PROBLEMS), ...(left > 0 ? [`${counted(left, 'more cell')} cannot be taken.`] : [])];
-  return refused(`Nothing was pasted, as ${problems.length} cells cannot be taken. ${problems[0]}`, details);
+function refusedPaste(problems: readonly string[], words: Words): Plan {
+  const n = problems.length;
+  const text = words.say('Nothing was pasted, as {n, plural, one {one cell} other {# cells}} cannot be taken. {problem}', { n, problem: problems[0]! });
+  if (n === 1) return refused(text);
+  const left = n - MOST_PROBLEMS;
+  const more = left > 0 ? [words.say('{n, plural, one {# more cell} other {# more cells}} cannot be taken.', { n: left })] : [];
+  return refused(text, [...problems.slice(0, MOST_PROBLEMS), ...more]);
 }
 
 /** Ids of the rows from a line on, in the order in which they are shown. */
@@ -113,6 +121,7 @@ interface Read {
 }
 
 function readCells(model: GridModel, targets: readonly number[], pasted: Pasted): Read {
+  const { words } = model;
   const decimal = detectDecimal(numericTexts(pasted));
   const voltageOf = pastedVoltages(model, pasted);
   const problems: string[] = [];
@@ -123,7 +132,8 @@ function readCells(model: GridModel, targets: readonly number[], pasted: Pasted)
     const context = { decimal, unit: pasted.units[place], voltage: voltageOf(cells) };
     const read = readCell(model, targets[index] ?? -1, column, text, context);
     if (!read.ok) {
-      problems.push(`Line ${index + pasted.firstLine}, ${column.title}: ${read.problem}`);
+      const line = index + pasted.firstLine;
+      problems.push(words.say('Line {line}, {column}: {problem}', { line, column: words.text(column.title), problem: read.problem }));
       return [];
     }
     if (read.hint !== undefined) hints.push(read.hint);

@@ -1,4 +1,4 @@
-import type { Change, SheetName } from '../../../src/schedule/index.ts';
+import type { Change } from '../../../src/schedule/index.ts';
 
 /** What an action of a person comes to, before anything is done. */
 export type Plan =
@@ -20,14 +20,3 @@ export type Plan =
 export const refused = (text: string, details: readonly string[] = []): Plan => ({ kind: 'refused', text, details });
 
 export const nothing = (message?: string): Plan => (message === undefined ? { kind: 'nothing' } : { kind: 'nothing', message });
-
-/** A count with its noun: «1 row», «3 rows». */
-export function counted(number: number, noun: string): string {
-  return `${number} ${noun}${number === 1 ? '' : 's'}`;
-}
-
-/** Noun for the rows of a sheet in messages. */
-export const ROW_NOUNS: Readonly<Record<SheetName, string>> = {
-  devices: 'device row', types: 'type', supplies: 'supply row', branches: 'branch row', runs: 'run',
-  conductors: 'conductor', outputs: 'output', contacts: 'contact', feeds: 'feed', enclosures: 'enclosure',
-};

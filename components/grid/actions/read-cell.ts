@@ -22,6 +22,7 @@ export function readCell(
 ): ParsedCell {
   const parsed = parseCell(column, text, {
     ...context,
+    words: place.words,
     decimal: context.decimal ?? decimalSign(place.words.locale),
     voltage: context.voltage ?? railVoltage(place, id),
   });

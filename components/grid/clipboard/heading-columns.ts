@@ -1,4 +1,5 @@
 import { SCHEMA, titleWithUnit, type Column, type SheetName } from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 
 /** A column that a pasted heading names, with the unit that it gives where it gives one. */
 export interface NamedColumn {
@@ -9,21 +10,22 @@ export interface NamedColumn {
 const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
 
 /**
- * Reads the first line of a pasted table as headings: keys or titles of the sheet, with a unit in brackets or without.
+ * Reads the first line of a pasted table as headings: keys or titles of the sheet in the language of the person or in English,
+ * with a unit in brackets or without.
  * @returns the column of each cell; `undefined` when the line is no line of headings.
  */
-export function headingColumns(sheet: SheetName, cells: readonly string[]): NamedColumn[] | undefined {
-  const named = cells.map((text) => columnNamed(sheet, text));
+export function headingColumns(sheet: SheetName, cells: readonly string[], words: Words): NamedColumn[] | undefined {
+  const named = cells.map((text) => columnNamed(sheet, text, words));
   const filled = cells.filter((text) => text.trim() !== '').length;
   const found = named.filter(({ column }) => column !== undefined).length;
   return found > 0 && (found >= 2 || filled === 1) && found * 2 > filled ? named : undefined;
 }
 
-function columnNamed(sheet: SheetName, text: string): NamedColumn {
+function columnNamed(sheet: SheetName, text: string, words: Words): NamedColumn {
   const found = /^(.*?)\s*(?:[([]([^()[\]]*(?:\([^)]*\))?)[)\]])?$/s.exec(text.trim());
   const names = [plain(text), plain(found?.[1] ?? '')];
   const column = SCHEMA[sheet].columns.find((each) =>
-    names.some((name) => name !== '' && [plain(each.key), plain(each.title), plain(titleWithUnit(each))].includes(name)));
+    names.some((name) => name !== '' && [each.key, each.title, words.text(each.title), titleWithUnit(each), titleWithUnit(each, words)].map(plain).includes(name)));
   const unit = found?.[2]?.trim();
   return { column, unit: unit === undefined || unit === '' ? undefined : unit };
 }

@@ -1,5 +1,5 @@
 import { TextEditor } from 'handsontable/editors/textEditor';
-import { titleWithUnit } from '../../../src/schedule/index.ts';
+import { titleWithUnit, type InputColumn } from '../../../src/schedule/index.ts';
 import { textToEdit, type Plan } from '../actions/index.ts';
 import { idAt, inputAt, type GridModel } from '../grid-model.ts';
 import { SuggestionList } from './suggestion-list.ts';
@@ -27,10 +27,12 @@ export interface KeyTaker {
 export const takesKeys = (editor: unknown): editor is KeyTaker =>
   typeof editor === 'object' && editor !== null && 'takeKey' in editor;
 
-/** What a row is called by its number as entered. */
-function rowName(model: GridModel, line: number): string {
+/** What an editor is called: its column, and its row by the number as entered. */
+function editorName(model: GridModel, line: number, inputColumn: InputColumn): string {
+  const { words, schedule, sheet } = model;
   const id = idAt(model, line);
-  return id < 0 ? 'new row' : `row ${model.schedule.document.position(model.sheet, id) + 1}`;
+  const column = titleWithUnit(inputColumn, words);
+  return id < 0 ? words.say('{column}, new row', { column }) : words.say('{column}, row {row}', { column, row: schedule.document.position(sheet, id) + 1 });
 }
 
 /** Parts of the library's editor that its types leave open. */
@@ -62,7 +64,7 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     override open(): void {
       super.open();
       const column = inputAt(host.model(), this.col!);
-      if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', `${titleWithUnit(column)}, ${rowName(host.model(), this.row!)}`);
+      if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', editorName(host.model(), this.row!, column));
       this.TEXTAREA.setAttribute('autocomplete', 'off');
       this.TEXTAREA.setAttribute('spellcheck', 'false');
     }
@@ -113,8 +115,9 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       const column = inputAt(host.model(), this.col!);
       if (column === undefined || this.TD === null) return;
       const list = this.suggestions ?? this.#makeList();
-      const words = suggestionsFor(host.model().schedule, column);
-      list.open(words, this.begunWith ?? '', this.TD.getBoundingClientRect(), column.kind !== 'reference');
+      const { schedule, words } = host.model();
+      list.element.setAttribute('aria-label', words.say('Suggestions'));
+      list.open(suggestionsFor(schedule, column, words), this.begunWith ?? '', this.TD.getBoundingClientRect(), column.kind !== 'reference');
     }
 
     override close(): void {

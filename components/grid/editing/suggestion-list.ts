@@ -28,7 +28,6 @@ export class SuggestionList {
     this.element.className = 'suggestions';
     this.element.popover = 'manual';
     this.element.setAttribute('role', 'listbox');
-    this.element.setAttribute('aria-label', 'Suggestions');
     // The editor keeps the focus; the word is taken before the grid sees a click outside its cells.
     this.element.addEventListener('mousedown', (event) => {
       event.preventDefault();

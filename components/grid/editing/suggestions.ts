@@ -1,13 +1,17 @@
 import { SCHEMA, type InputColumn } from '../../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
+import type { Words } from '../../../src/words/index.ts';
 
-/** What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no, named values. */
-export function suggestionsFor(schedule: LoadSchedule, column: InputColumn): readonly string[] {
+/**
+ * What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no, named values; words
+ * in the language of the person.
+ */
+export function suggestionsFor(schedule: LoadSchedule, column: InputColumn, words: Words): readonly string[] {
   switch (column.kind) {
-    case 'choice': return column.choices ?? [];
-    case 'boolean': return ['yes', 'no'];
+    case 'choice': return column.choices?.map((choice) => words.text(choice)) ?? [];
+    case 'boolean': return [words.say('yes'), words.say('no')];
     case 'reference': return column.to === undefined ? [] : tagsOf(schedule, column.to);
-    default: return column.suggestions?.map(({ label }) => label) ?? [];
+    default: return column.suggestions?.map(({ label }) => words.text(label)) ?? [];
   }
 }
 

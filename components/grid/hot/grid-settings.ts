@@ -59,7 +59,7 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
       const listed = kind === 'reference' || kind === 'choice' || kind === 'boolean';
       return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
     }) as never,
-    colHeaders: model.columns.map(({ title }) => title),
+    colHeaders: model.columns.map(({ title }) => model.words.text(title)),
     rowHeaderWidth: Math.round(source.fontSize * (2.5 + 0.58 * String(model.lines.length).length)),
     fixedColumnsStart: frozenColumns(model),
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },

@@ -47,12 +47,12 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ...(worst === undefined ? [] : ['found', worst]),
   ];
   const description = [
-    ...(formula === undefined ? [] : [`formula ${formula}`]),
-    ...(overrides ? ['own value, in place of the one that follows from the type'] : []),
+    ...(formula === undefined ? [] : [words.say('formula {formula}', { formula })]),
+    ...(overrides ? [words.say('own value, in place of the one that follows from the type')] : []),
     ...found.map(({ message }) => message),
   ].join('. ');
   const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
-  if (isStatus(column) && isMark(value)) return { ...common, text: MARK_WORDS[value], status: value };
+  if (isStatus(column) && isMark(value)) return { ...common, text: words.say(MARK_WORDS[value]), status: value };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, words, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };

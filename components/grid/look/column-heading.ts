@@ -1,12 +1,13 @@
 import { letterOf } from '../grid-model.ts';
 import type { Column, SheetName } from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 
 /** Draws the heading of a column: its title, below it the letter that formulas call it by and its unit. */
-export function drawColumnHeading(sheet: SheetName, column: Column, heading: HTMLTableCellElement): void {
+export function drawColumnHeading(sheet: SheetName, column: Column, words: Words, heading: HTMLTableCellElement): void {
   const box = heading.querySelector('.colHeader') ?? heading;
   const title = document.createElement('span');
   title.className = 'title';
-  title.textContent = column.title;
+  title.textContent = words.text(column.title);
   const letter = document.createElement('span');
   letter.className = 'letter';
   letter.textContent = letterOf(sheet, column);
@@ -19,5 +20,5 @@ export function drawColumnHeading(sheet: SheetName, column: Column, heading: HTM
   box.replaceChildren(title, line);
   heading.classList.add('named', column.role);
   heading.classList.toggle('numeric', column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio');
-  heading.title = column.help;
+  heading.title = words.text(column.help);
 }

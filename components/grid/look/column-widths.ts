@@ -1,6 +1,7 @@
 import { cellLook } from './cell-look.ts';
 import { idAt, isStatus, type GridModel } from '../grid-model.ts';
 import { isNumeric, type Column } from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 
 /** Rows whose texts are measured. */
 const SAMPLE = 150;
@@ -30,11 +31,11 @@ export function columnWidths(model: GridModel, font: string, size: number): numb
     const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
     const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const widest = Math.max(NARROWEST * size, headingWidth(column, measure) + 1.4 * size, fitting + room * size);
+    const widest = Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.4 * size, fitting + room * size);
     return Math.round(Math.min(WIDEST * size, widest));
   });
 }
 
-function headingWidth(column: Column, measure: (text: string) => number): number {
-  return Math.max(measure(column.title) * 1.05, measure(`AA ${column.unit ?? ''}`) * 0.85);
+function headingWidth(column: Column, words: Words, measure: (text: string) => number): number {
+  return Math.max(measure(words.text(column.title)) * 1.05, measure(`AA ${column.unit ?? ''}`) * 0.85);
 }

@@ -66,7 +66,7 @@ export class HeadingLayer {
       <span class="quiet purpose">${purpose}</span>
       ${loading === null && status === undefined ? nothing : html`<span class="gauge">${loadingBar(loading, target, status ?? 'note')}</span>`}
       <bdi class="sentence">${sentence}</bdi>
-      ${status === undefined ? nothing : statusMark(status)}
+      ${status === undefined ? nothing : statusMark(status, this.#model!.words)}
       <bdi class="quiet rows">${rows}</bdi>
     `, element);
   }

@@ -1,6 +1,5 @@
-import { formatCell, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
+import { SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
 import { figureText, MARK_WORDS, numberAt, valueText, type Mark } from '../../look/index.ts';
-import { counted } from '../actions/plan.ts';
 import type { GridModel } from '../grid-model.ts';
 import type { HeadingLine } from '../lines/index.ts';
 
@@ -19,14 +18,15 @@ export interface GroupFigures {
 
 /** The figures of the supply or branch that a heading stands for, or the sum of the rows that name none. */
 export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures {
-  const rows = counted(line.members.length, 'row');
+  const { schedule, words } = model;
+  const rows = words.say('{n, plural, one {# row} other {# rows}}', { n: line.members.length });
   if (line.id < 0) return figuresOfTheRest(model, line, rows);
-  const { schedule } = model;
   const value = (key: string): CellValue => schedule.value(line.sheet, line.id, key);
-  const status = value('status');
+  const [tag, status] = [value(SCHEMA[line.sheet].tag), value('status')];
+  const purpose = line.sheet === 'supplies' ? value('purpose') : null;
   return {
-    title: String(value(SCHEMA[line.sheet].tag) ?? 'no tag'),
-    purpose: line.sheet === 'supplies' ? String(value('purpose') ?? '') : '',
+    title: tag === null ? words.say('no tag') : String(tag),
+    purpose: typeof purpose === 'string' ? words.text(purpose) : '',
     ...(line.sheet === 'supplies' ? supplyFigures(model, line.id) : branchFigures(model, line.id)),
     rows,
     status: typeof status === 'string' && status in MARK_WORDS ? status as Mark : undefined,
@@ -36,41 +36,36 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
 type Load = Pick<GroupFigures, 'sentence' | 'loading' | 'target'>;
 
 function supplyFigures({ schedule, words }: GridModel, id: number): Load {
-  const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key }, words);
+  const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key });
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'supplies', id, key });
   const loading = number('loading');
-  const share = loading === null ? 'loading unknown' : figure('loading');
-  return {
-    sentence: `${figure('demand')} of ${figure('usable')}, ${share}, target ${figure('target')}`,
-    loading, target: number('target'),
-  };
+  const figures = { amount: figure('demand'), most: figure('usable'), share: figure('loading'), target: figure('target') };
+  const sentence = loading === null ? words.say('{amount} of {most}, loading unknown, target {target}', figures)
+    : words.say('{amount} of {most}, {share}, target {target}', figures);
+  return { sentence, loading, target: number('target') };
 }
 
 function branchFigures({ schedule, words }: GridModel, id: number): Load {
-  const figure = (key: string): string => figureText(schedule, { sheet: 'branches', id, key }, words);
+  const figure = (key: string): string => figureText(schedule, { sheet: 'branches', id, key });
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'branches', id, key });
   const reserve = number('reserve') ?? 0;
-  const kept = reserve > 0 ? `, ${figure('reserve')} kept free` : '';
-  return {
-    sentence: `${figure('points')} of ${figure('limit')} points, ${figure('used')}${kept}`,
-    loading: number('used'), target: reserve > 0 ? 1 - reserve : null,
-  };
+  const figures = { points: figure('points'), limit: figure('limit'), share: figure('used'), reserve: figure('reserve') };
+  const sentence = reserve > 0 ? words.say('{points} of {limit} points, {share}, {reserve} kept free', figures)
+    : words.say('{points} of {limit} points, {share}', figures);
+  return { sentence, loading: number('used'), target: reserve > 0 ? 1 - reserve : null };
 }
 
-function figuresOfTheRest({ schedule, words }: GridModel, line: HeadingLine, rows: string): GroupFigures {
-  const key = line.sheet === 'supplies' ? 'demand' : 'points';
-  const sum = line.members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
-  const total = key === 'demand' ? valueText('devices', key, sum, words) : `${formatCell(pointsColumn, sum, words, 'show')} points`;
-  return {
-    title: line.sheet === 'supplies' ? 'No known rail' : 'No known branch',
-    purpose: '', sentence: `${total} on no ${line.sheet === 'supplies' ? 'supply' : 'branch'}`, rows, loading: null, target: null, status: undefined,
-  };
+function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: HeadingLine, rows: string): GroupFigures {
+  const key = sheet === 'supplies' ? 'demand' : 'points';
+  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
+  const total = valueText('devices', key, sum, words);
+  const said = sheet === 'supplies' ? { title: words.say('No known rail'), sentence: words.say('{current} on no supply', { current: total }) }
+    : { title: words.say('No known branch'), sentence: words.say('{points} points on no branch', { points: total }) };
+  return { ...said, purpose: '', rows, loading: null, target: null, status: undefined };
 }
-
-const pointsColumn = SCHEMA.devices.columns.find(({ key }) => key === 'points')!;
 
 /** A heading as one sentence, for the cell that stands behind the drawn heading. */
 export function headingText(model: GridModel, line: HeadingLine): string {
   const { title, purpose, sentence, rows, status } = groupFigures(model, line);
-  return [title, purpose, sentence, status === undefined ? '' : MARK_WORDS[status], rows].filter((part) => part !== '').join(', ');
+  return [title, purpose, sentence, status === undefined ? '' : model.words.say(MARK_WORDS[status]), rows].filter((part) => part !== '').join(', ');
 }
