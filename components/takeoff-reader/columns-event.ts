@@ -4,6 +4,7 @@ import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 export class ElvColumnsEvent extends Event {
   static readonly type = 'elv-columns';
 
+  /** What each column holds, by its heading. */
   readonly columns: RememberedColumns;
 
   constructor(columns: RememberedColumns) {

@@ -2,6 +2,7 @@ import { decodeText, tooLarge, type Unreadable } from '../../src/exchange/index.
 import type { TakeoffSource } from '../../src/exchange/takeoff/index.ts';
 import { isWorkbookFile } from '../../src/exchange/workbook/is-workbook-file.ts';
 import type { Workbook } from '../../src/exchange/workbook/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** A workbook and which of its sheets is read. */
 export interface OpenSheet {
@@ -17,16 +18,16 @@ interface ListFile {
 }
 
 /** Reads a file with a list: text, or the first sheet of a workbook. What reads workbooks is loaded with the first one. */
-export async function openList(file: File): Promise<ListFile> {
-  const large = tooLarge(file.size);
+export async function openList(file: File, words: Words): Promise<ListFile> {
+  const large = tooLarge(file.size, words);
   if (large !== undefined) return { read: large };
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (!isWorkbookFile(file.name, bytes)) {
-    const decoded = decodeText(bytes);
+    const decoded = decodeText(bytes, words);
     return { read: decoded.ok ? { ok: true, source: decoded.text } : decoded };
   }
   const { openWorkbook } = await import('../../src/exchange/workbook/index.ts');
-  const workbook = openWorkbook(bytes);
+  const workbook = openWorkbook(bytes, words);
   return workbook.ok ? openSheet({ name: file.name, workbook, sheet: workbook.sheets[0]! }) : { read: workbook };
 }
 

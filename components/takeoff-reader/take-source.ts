@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Problem } from '../../src/exchange/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** What kept a list from being read. */
 export interface RefusedList {
@@ -10,24 +11,25 @@ export interface RefusedList {
 export interface SourceOptions {
   readonly take: (name: string, text: string) => void;
   readonly open: (file: File) => void;
+  readonly words: Words;
 }
 
 /** Says what was not read and why; nothing where nothing was refused. */
-export function refused(refusal: RefusedList | undefined): TemplateResult | typeof nothing {
+export function refused(refusal: RefusedList | undefined, words: Words): TemplateResult | typeof nothing {
   if (refusal === undefined) return nothing;
-  return html`<div class="refused" role="alert"><b>${refusal.name} was not read. Nothing changed.</b>
+  return html`<div class="refused" role="alert"><b>${words.say('{name} was not read. Nothing changed.', { name: refusal.name })}</b>
     <ul>${refusal.problems.map(({ message }) => html`<li>${message}</li>`)}</ul></div>`;
 }
 
 /** How a list gets in: pasted, typed, opened; dropping a file is heard by the whole element. */
-export function takeSource({ take, open }: SourceOptions): TemplateResult {
+export function takeSource({ take, open, words }: SourceOptions): TemplateResult {
   const onPaste = (event: ClipboardEvent) => {
     const text = event.clipboardData?.getData('text/plain') ?? '';
     const field = event.currentTarget as HTMLTextAreaElement;
     // What is pasted beside typed text is part of that text.
     if (text.trim() === '' || field.value.trim() !== '') return;
     event.preventDefault();
-    take('The pasted list', text);
+    take(words.say('The pasted list'), text);
   };
   const onFile = (event: Event) => {
     const field = event.currentTarget as HTMLInputElement;
@@ -35,15 +37,14 @@ export function takeSource({ take, open }: SourceOptions): TemplateResult {
     field.value = '';
   };
   const read = (event: Event) => {
-    take('The typed list', (event.currentTarget as Element).closest('.source')!.querySelector('textarea')!.value);
+    take(words.say('The typed list'), (event.currentTarget as Element).closest('.source')!.querySelector('textarea')!.value);
   };
   return html`<div class="source">
-    <label for="list"><b>Paste the list here</b></label>
-    <textarea id="list" spellcheck="false" placeholder="Item&#9;Description&#9;Room&#9;Qty" @paste=${onPaste}></textarea>
-    <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>Read what is typed</button>
-      <label class="file bordered">Open a file<input type="file" class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm" @change=${onFile}></label>
-      <span class="quiet">or drop a file.</span></p>
-    <p class="quiet english">A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in
-      English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.</p>
+    <label for="list"><b>${words.say('Paste the list here')}</b></label>
+    <textarea id="list" spellcheck="false" placeholder=${words.say('Item\tDescription\tRoom\tQty')} @paste=${onPaste}></textarea>
+    <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>${words.say('Read what is typed')}</button>
+      <label class="file bordered">${words.say('Open a file')}<input type="file" class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm" @change=${onFile}></label>
+      <span class="quiet">${words.say('or drop a file.')}</span></p>
+    <p class="quiet spoken">${words.say('A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.')}</p>
   </div>`;
 }

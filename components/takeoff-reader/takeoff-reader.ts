@@ -13,7 +13,7 @@ import { chooseColumn } from './choose-column.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
 import { lineTable, OUTCOMES, type LineFilter } from './line-table.ts';
-import { count, nameChoices } from './name-choices.ts';
+import { nameChoices } from './name-choices.ts';
 import { openList, openSheet, type OpenSheet } from './open-list.ts';
 import { sheetChoice } from './sheet-choice.ts';
 import { refused, takeSource, type RefusedList } from './take-source.ts';
@@ -41,7 +41,6 @@ export class TakeoffReader extends WorkArea {
   declare protected filter: LineFilter;
   declare protected most: number;
   declare protected refusal: RefusedList | undefined;
-  protected readonly heading = 'Takeoff';
   #takeoff: Takeoff | undefined;
   /** What is being read; what is read after it takes its place. */
   #reading: object | undefined;
@@ -54,13 +53,13 @@ export class TakeoffReader extends WorkArea {
 
   /** Reads a file. */
   async open(file: File): Promise<void> {
-    await this.#takeWhenRead(file.name, openList(file));
+    await this.#takeWhenRead(file.name, openList(file, this.words));
   }
 
   /** Reads a list, with its columns as they were the last time. */
   take(name: string, list: TakeoffSource, from?: OpenSheet): void {
     this.#reading = undefined;
-    const first = readTakeoff(list, { types: this.#types, columns: this.pageColumns });
+    const first = readTakeoff(list, { types: this.#types, columns: this.pageColumns, words: this.words });
     if (!first.ok) {
       this.#refuse(name, first.problems, from);
       return;
@@ -72,33 +71,39 @@ export class TakeoffReader extends WorkArea {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (!['source', 'columns', 'decisions', 'revision', 'active'].some((key) => changed.has(key)) || !this.active) return;
+    if (!['source', 'columns', 'decisions', 'revision', 'active', 'words'].some((key) => changed.has(key)) || !this.active) return;
     if (this.source === undefined) {
       this.#takeoff = undefined;
       return;
     }
-    const read = readTakeoff(this.source.list, { types: this.#types, columns: this.columns, decisions: this.decisions });
+    const { columns, decisions, words } = this;
+    const read = readTakeoff(this.source.list, { types: this.#types, columns, decisions, words });
     this.#takeoff = read.ok ? read : undefined;
     if (!read.ok) this.refusal = { name: this.source.name, problems: read.problems };
   }
 
+  protected get heading(): string {
+    return this.words.say('Takeoff');
+  }
+
   protected get about(): string {
-    return this.source?.name ?? 'A list of counts measured off drawings becomes device rows; every line is accounted for.';
+    return this.source?.name ?? this.words.say('A list of counts measured off drawings becomes device rows; every line is accounted for.');
   }
 
   protected body(): TemplateResult {
     const takeoff = this.#takeoff;
+    const { words } = this;
     if (takeoff === undefined) {
-      return html`${refused(this.refusal)}${this.#sheets()}${takeSource({
-        take: (name, text) => { this.take(name, text); }, open: (file) => { void this.open(file); },
+      return html`${refused(this.refusal, words)}${this.#sheets()}${takeSource({
+        take: (name, text) => { this.take(name, text); }, open: (file) => { void this.open(file); }, words,
       })}${this.#withoutTypes()}`;
     }
-    return html`${refused(this.refusal)}${this.#withoutTypes()}${this.#sheets()}
-      ${takeoff.notes.map((note) => html`<p class="quiet english">${note}</p>`)}
-      ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames })}
+    return html`${refused(this.refusal, words)}${this.#withoutTypes()}${this.#sheets()}
+      ${takeoff.notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}
+      ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
       <div class="options">${this.#filters(takeoff)}</div>
       ${lineTable({
-        takeoff, filter: this.filter, most: this.most,
+        takeoff, filter: this.filter, most: this.most, words,
         decided: (line) => this.decisions.lines?.[line] !== undefined,
         choose: (column, field) => { this.columns = chooseColumn(takeoff.columns, column.index, field); },
         decide: (line, decision) => { this.#decideLines({ [line]: decision }); },
@@ -108,18 +113,20 @@ export class TakeoffReader extends WorkArea {
 
   protected foot(): TemplateResult {
     const takeoff = this.#takeoff;
-    if (takeoff === undefined) return html`<span class="quiet">Nothing is taken before you have seen every line.</span>`;
+    const { words } = this;
+    if (takeoff === undefined) return html`<span class="quiet">${words.say('Nothing is taken before you have seen every line.')}</span>`;
     const { sums, rows } = takeoff;
     const undecided = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
     const blocked = undecided.length > 0 || missingColumns(takeoff.columns).length > 0;
     const leaveOut = () => { this.#decideLines(Object.fromEntries(undecided.map(({ line }) => [line, 'leave-out' as const]))); };
-    return html`<span class="sum english" role="status">${equationOf(sums)}</span>
-      <button type="button" class="link" @click=${this.#begin}>Another list</button>
+    return html`<span class="sum spoken" role="status">${equationOf(sums, words)}</span>
+      <button type="button" class="link" @click=${this.#begin}>${words.say('Another list')}</button>
       ${undecided.length === 0 ? nothing : html`<button type="button" class="link" data-do="leave-undecided" @click=${leaveOut}>
-        Leave out ${count(undecided.length, 'undecided line')}</button>`}
+        ${words.say('Leave out {count, plural, one {# undecided line} other {# undecided lines}}', { count: undecided.length })}</button>`}
       <button type="button" class="primary" data-do="take" ?disabled=${blocked || rows.length === 0} @click=${this.#carryOut}
-        title=${blocked ? 'Decide on what is open first' : 'One action, which Undo takes back'}>
-        ${undecided.length > 0 ? `${count(undecided.length, 'line')} to decide first` : `Take ${count(sums.taken, 'device')} in ${count(rows.length, 'row')}`}</button>`;
+        title=${blocked ? words.say('Decide on what is open first') : words.say('One action, which Undo takes back')}>
+        ${undecided.length > 0 ? words.say('{count, plural, one {# line} other {# lines}} to decide first', { count: undecided.length })
+          : words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
   }
 
   /** Takes a list from a file, unless another one was taken or put aside meanwhile. */
@@ -142,7 +149,7 @@ export class TakeoffReader extends WorkArea {
     const { from } = this;
     if (from === undefined) return nothing;
     const choose = (sheet: string) => { void this.#takeWhenRead(from.name, openSheet({ ...from, sheet })); };
-    return sheetChoice({ sheets: from.workbook.sheets, sheet: from.sheet, choose });
+    return sheetChoice({ sheets: from.workbook.sheets, sheet: from.sheet, choose, words: this.words });
   }
 
   get #types(): Cells[] {
@@ -151,15 +158,15 @@ export class TakeoffReader extends WorkArea {
 
   #withoutTypes(): TemplateResult | typeof nothing {
     if (!this.schedule.rows('types').every(isBlank)) return nothing;
-    return html`<p class="english">The sheet of types is empty, so that every name becomes a new type without a draw.
-      <button type="button" class="link" data-do="general-types" @click=${() => addGeneralTypes(this.schedule)}>Add general device types</button></p>`;
+    return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type without a draw.')}
+      <button type="button" class="link" data-do="general-types" @click=${() => addGeneralTypes(this.schedule)}>${this.words.say('Add general device types')}</button></p>`;
   }
 
   #filters({ lines }: Takeoff): TemplateResult {
-    return html`<div class="choice" role="group" aria-label="Lines that are shown">${FILTERS.map((filter) => {
+    return html`<div class="choice" role="group" aria-label=${this.words.say('Lines that are shown')}>${FILTERS.map((filter) => {
       const number = filter === 'all' ? lines.length : lines.filter(({ outcome }) => outcome === filter).length;
       return html`<button type="button" data-filter=${filter} aria-pressed=${filter === this.filter}
-        @click=${() => { this.filter = filter; }}>${filter === 'all' ? 'all lines' : OUTCOMES[filter].words} ${number}</button>`;
+        @click=${() => { this.filter = filter; }}>${filter === 'all' ? this.words.say('all lines') : this.words.say(OUTCOMES[filter].title)} ${number}</button>`;
     })}</div>`;
   }
 
@@ -186,7 +193,7 @@ export class TakeoffReader extends WorkArea {
     rememberColumns(takeoff.columns, columns);
     this.dispatchEvent(new ElvColumnsEvent(columns));
     this.#begin();
-    this.schedule.act(takeoffLabel(takeoff), takeoffChanges(this.schedule.document, takeoff));
+    this.schedule.act(takeoffLabel(takeoff, this.words), takeoffChanges(this.schedule.document, takeoff, this.words));
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };
 }

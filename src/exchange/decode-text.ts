@@ -1,3 +1,4 @@
+import { ENGLISH, type Words } from '../words/index.ts';
 import { tooLarge, unreadable, type Unreadable } from './problem.ts';
 
 /**
@@ -5,8 +6,8 @@ import { tooLarge, unreadable, type Unreadable } from './problem.ts';
  * out.
  * @returns the text; else the problem of a file that is too large or not in one of these encodings.
  */
-export function decodeText(bytes: Uint8Array): { readonly ok: true; readonly text: string } | Unreadable {
-  const large = tooLarge(bytes.length);
+export function decodeText(bytes: Uint8Array, words: Words = ENGLISH): { readonly ok: true; readonly text: string } | Unreadable {
+  const large = tooLarge(bytes.length, words);
   if (large !== undefined) return large;
   const [first, second] = bytes;
   const mark = `${first} ${second}`;
@@ -14,7 +15,7 @@ export function decodeText(bytes: Uint8Array): { readonly ok: true; readonly tex
   try {
     return { ok: true, text: new TextDecoder(encoding, { fatal: true }).decode(bytes) };
   } catch {
-    return unreadable('not-text', '', 'The file is not text in UTF-8. Save it as UTF-8, as «CSV UTF-8» for example.', {
+    return unreadable('not-text', '', words.say('The file is not text in UTF-8. Save it as UTF-8, as «CSV UTF-8» for example.'), {
       expected: 'UTF-8',
     });
   }

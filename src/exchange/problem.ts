@@ -1,3 +1,5 @@
+import { ENGLISH, type Words } from '../words/index.ts';
+
 /** What can be wrong with a file; stable names, for programs. */
 export const PROBLEM_CODES = [
   // any file
@@ -59,6 +61,11 @@ export class ProblemList {
   }
 }
 
+/** A size [bytes] in MB, rounded up. */
+export function megabytes(bytes: number): number {
+  return Math.ceil(bytes / 1024 / 1024);
+}
+
 /** A file that cannot be read for one reason. */
 export function unreadable(code: ProblemCode, path: string, message: string, more: Partial<Problem> = {}): Unreadable {
   const list = new ProblemList();
@@ -67,10 +74,10 @@ export function unreadable(code: ProblemCode, path: string, message: string, mor
 }
 
 /** The problem of a file that is too large; `undefined` when it is not. */
-export function tooLarge(characters: number): Unreadable | undefined {
+export function tooLarge(characters: number, words: Words = ENGLISH): Unreadable | undefined {
   if (characters <= MOST_CHARACTERS) return undefined;
-  const [found, most] = [characters, MOST_CHARACTERS].map((count) => `${Math.ceil(count / 1024 / 1024)} MB`);
-  return unreadable('file-too-large', '', `The file has ${found}; at most ${most} is read. Split it.`, {
-    received: found, expected: most,
+  const [found, most] = [megabytes(characters), megabytes(MOST_CHARACTERS)];
+  return unreadable('file-too-large', '', words.say('The file has {found} MB; at most {most} MB is read. Split it.', { found, most }), {
+    received: `${found} MB`, expected: `${most} MB`,
   });
 }

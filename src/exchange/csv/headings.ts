@@ -1,6 +1,7 @@
 import {
   isNumeric, SCHEMA, SHEET_NAMES, titleWithUnit, understandsUnit, type Column, type SheetName,
 } from '../../schedule/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 
 /** What a heading of a CSV file stands for. */
 export interface Heading {
@@ -13,16 +14,30 @@ export interface Heading {
 
 const plain = (text: string) => text.trim().replace(/\s+/g, ' ').toLowerCase();
 
-/** Columns by key and by title, for each sheet. */
-const byName = new Map(SHEET_NAMES.map((sheet) => [sheet, new Map(
-  // Keys go last, as a key always means its own column.
-  [...SCHEMA[sheet].columns.map((column) => [plain(column.title), column] as const),
-    ...SCHEMA[sheet].columns.map((column) => [plain(column.key), column] as const)],
-)]));
+type ColumnsByName = ReadonlyMap<SheetName, ReadonlyMap<string, Column>>;
 
-/** Reads a heading: the key or the title of a column, with or without a unit in brackets, in any case. */
-export function readHeading(sheet: SheetName, text: string): Heading {
-  const names = byName.get(sheet)!;
+const known = new WeakMap<Words, ColumnsByName>();
+
+/** Columns by key and by title, in English and in another language, for each sheet. */
+function columnsByName(words: Words): ColumnsByName {
+  let byName = known.get(words);
+  if (byName === undefined) {
+    byName = new Map(SHEET_NAMES.map((sheet) => [sheet, new Map(
+      // What files are written with goes last, as it always means its own column.
+      [(column: Column) => words.text(column.title), ({ title }: Column) => title, ({ key }: Column) => key]
+        .flatMap((nameOf) => SCHEMA[sheet].columns.map((column) => [plain(nameOf(column)), column] as const)),
+    )]));
+    known.set(words, byName);
+  }
+  return byName;
+}
+
+/**
+ * Reads a heading: the key or the title of a column, with or without a unit in brackets, in any case.
+ * @param words the language in which a title may stand beside English.
+ */
+export function readHeading(sheet: SheetName, text: string, words: Words = ENGLISH): Heading {
+  const names = columnsByName(words).get(sheet)!;
   const whole = names.get(plain(text));
   if (whole !== undefined) return { text, column: whole, unit: undefined };
   const [, name = '', unit] = /^([^([]*)[([](.*)[)\]]$/.exec(text.trim()) ?? [];
@@ -37,7 +52,7 @@ export function hasKnownUnit({ column, unit }: Heading): boolean {
     || understandsUnit(column, unit);
 }
 
-/** Headings of a sheet as they are written. */
+/** Headings of a sheet as they are written, in English whatever the language of a person: files stay the same everywhere. */
 export function headingsOf(sheet: SheetName): string[] {
-  return SCHEMA[sheet].columns.map(titleWithUnit);
+  return SCHEMA[sheet].columns.map((column) => titleWithUnit(column));
 }

@@ -1,4 +1,5 @@
 import Papa from 'papaparse';
+import { ENGLISH, type Words } from '../../words/index.ts';
 import { ProblemList, tooLarge, unreadable, type Unreadable } from '../problem.ts';
 
 /** One record of a CSV file. */
@@ -27,14 +28,14 @@ const BREAK = /\r\n|\r|\n/g;
  * @param known what parts the fields; by default whichever the first line has most of.
  * @returns the records; else what is wrong with the quotes, by line.
  */
-export function parseTable(source: string, known?: Delimiter): Table | Unreadable {
-  const refused = tooLarge(source.length) ?? notText(source);
+export function parseTable(source: string, words = ENGLISH, known?: Delimiter): Table | Unreadable {
+  const refused = tooLarge(source.length, words) ?? notText(source, words);
   if (refused !== undefined) return refused;
   const text = withPlainBreaks(source.replace(/^\ufeff/, ''));
   const delimiter = known ?? delimiterOf(text);
   const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
   const lines = linesOf(parsed.data);
-  if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines);
+  if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines, words);
   const all = parsed.data.map((fields, index): TableRow => ({ line: lines[index]!, fields }));
   const last = all.findLastIndex(({ fields }) => fields.some((field) => field !== ''));
   const rows = all.slice(0, last + 1).filter(({ fields }) => !isEmpty(fields));
@@ -70,10 +71,10 @@ function isEmpty(fields: readonly string[]): boolean {
   return fields.length === 1 && fields[0] === '';
 }
 
-function notText(text: string): Unreadable | undefined {
+function notText(text: string, words: Words): Unreadable | undefined {
   if (!text.includes('\0')) return undefined;
   const line = text.slice(0, text.indexOf('\0')).split(BREAK).length;
-  const message = 'The file holds NUL characters, as no text file does. Save it as CSV in UTF-8.';
+  const message = words.say('The file holds NUL characters, as no text file does. Save it as CSV in UTF-8.');
   return unreadable('not-text', '', message, { line });
 }
 
@@ -94,13 +95,14 @@ function linesOf(records: readonly (readonly string[])[]): number[] {
   });
 }
 
-function quoteProblems(errors: readonly Papa.ParseError[], lines: readonly number[]): Unreadable {
+function quoteProblems(errors: readonly Papa.ParseError[], lines: readonly number[], words: Words): Unreadable {
   const list = new ProblemList();
   for (const { code, row = 0 } of errors) {
     const line = lines[Math.min(row, lines.length - 1)] ?? 1;
-    const found = code === 'MissingQuotes' ? 'nothing closes a quote' : 'text follows a closing quote';
-    list.add('csv-syntax', `/${line}`, `Line ${line}: ${found}; a quoted text must end with a quote, and quotes in it be `
-      + 'doubled. Put the quotes right.', { line });
+    const message = code === 'MissingQuotes'
+      ? words.say('Line {line}: nothing closes a quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.', { line })
+      : words.say('Line {line}: text follows a closing quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.', { line });
+    list.add('csv-syntax', `/${line}`, message, { line });
   }
   return list.unreadable;
 }

@@ -2,6 +2,7 @@ import {
   detectDecimal, isNumeric, parseCell, readFormula, titleWithUnit,
   type Cells, type DecimalSign, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { ProblemList } from '../problem.ts';
 import { unguardText } from './guard-text.ts';
 import type { Heading } from './headings.ts';
@@ -22,18 +23,20 @@ export class RecordReader {
   readonly #width: number;
   readonly #delimiter: Delimiter;
   readonly #list: ProblemList;
+  readonly #words: Words;
   readonly #voltageOf: (rail: unknown) => number | undefined;
   readonly #sources: readonly Source[];
   #decimal: DecimalSign | undefined;
 
   constructor(
     sheet: SheetName, headings: readonly Heading[], delimiter: Delimiter, list: ProblemList,
-    voltageOf: (rail: unknown) => number | undefined = () => undefined,
+    words: Words, voltageOf: (rail: unknown) => number | undefined = () => undefined,
   ) {
     this.#sheet = sheet;
     this.#width = headings.length;
     this.#delimiter = delimiter;
     this.#list = list;
+    this.#words = words;
     this.#voltageOf = voltageOf;
     this.#sources = headings.flatMap(({ column, unit }, index): Source[] =>
       column?.role === 'input' ? [{ column, index, unit }] : []);
@@ -51,25 +54,28 @@ export class RecordReader {
   #row({ line, fields }: TableRow): Cells {
     if (fields.slice(this.#width).some((field) => field !== '')) {
       this.#list.add('too-many-fields', `/${line}`,
-        `Line ${line} has ${fields.length} fields for ${this.#width} headings. Put a text or number that holds the `
-        + 'separator, such as a decimal comma, in quotes.', { line, column: this.#width + 1 });
+        this.#words.say('Line {line} has {fields} fields for {headings} headings. Put a text or number that holds the separator, such as a decimal comma, in quotes.',
+          { line, fields: fields.length, headings: this.#width }), { line, column: this.#width + 1 });
     }
     const rail = this.#sources.find(({ column }) => column.key === 'rail');
     const voltage = rail && this.#voltageOf(unguardText(fields[rail.index] ?? '').trim());
     const cells: Cells = {};
     for (const { column, index, unit } of this.#sources) {
       const field = unguardText(fields[index] ?? '');
-      const parsed = parseCell(column, field, { decimal: this.#decimalOf(field), unit, voltage });
-      const place = () => `Line ${line}, ${titleWithUnit(column)}`;
+      const parsed = parseCell(column, field, { decimal: this.#decimalOf(field), unit, voltage, words: this.#words });
       if (!parsed.ok) {
-        this.#list.add('value-refused', `/${line}/${column.key}`, `${place()}: ${parsed.problem}`,
+        this.#list.add('value-refused', `/${line}/${column.key}`, this.#placed(line, column, parsed.problem),
           { line, column: index + 1, received: field });
       } else if (parsed.value !== null) {
         cells[column.key] = parsed.value;
-        if (parsed.hint !== undefined) this.hints.push(`${place()}: ${parsed.hint}.`);
+        if (parsed.hint !== undefined) this.hints.push(this.#placed(line, column, `${parsed.hint}.`));
       }
     }
     return cells;
+  }
+
+  #placed(line: number, column: InputColumn, sentence: string): string {
+    return this.#words.say('Line {line}, {column}: {sentence}', { line, column: titleWithUnit(column, this.#words), sentence });
   }
 
   *#numbersOf(records: readonly TableRow[]): Generator<string> {
@@ -91,7 +97,7 @@ export class RecordReader {
         sheet === this.#sheet && (place < 0 || place >= count) ? undefined : place);
       if (read.ok) continue;
       this.#list.add('formula-unreadable', `/${line}/${column.key}`,
-        `Line ${line}, ${titleWithUnit(column)}: ${read.problem}`, { line, column: index + 1, received: value });
+        this.#placed(line, column, read.problem), { line, column: index + 1, received: value });
     }
   }
 }

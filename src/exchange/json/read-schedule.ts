@@ -1,6 +1,7 @@
-import { columnOf, titleWithUnit, toSnapshot, type Content } from '../../schedule/index.ts';
+import { columnOf, toSnapshot, type Content } from '../../schedule/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 import { embeddedSchedule, isHtml } from '../html/index.ts';
-import { unreadable, type ProblemList, type Unreadable } from '../problem.ts';
+import { unreadable, type Unreadable } from '../problem.ts';
 import { FORMAT } from './format.ts';
 import { locate } from './locate.ts';
 import { migrate, VERSION, type RawFile } from './migrations.ts';
@@ -8,7 +9,7 @@ import { parseJson } from './parse-json.ts';
 import { readAccepted } from './read-accepted.ts';
 import { readDetails } from './read-details.ts';
 import { readRevisions } from './read-revisions.ts';
-import { readSheets } from './read-sheets.ts';
+import { placedInRow, readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
 import { isHarmful } from './unknown-keys.ts';
 
@@ -26,53 +27,57 @@ const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 're
  * Computed keys are ignored, unknown ones kept. In columns of numbers a text such as `8.4 W` or `12,5` is understood
  * and one that begins with `=` is a formula.
  * @param text JSON as of the published schema, or a load table in HTML, which carries it; at most 64 MB.
+ * @param words the language of what is said, and of values beside English ones.
  */
-export function readSchedule(text: string): ReadSchedule | Unreadable {
+export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule | Unreadable {
   const json = isHtml(text) ? embeddedSchedule(text) : text;
   if (json === undefined) {
-    return unreadable('not-a-schedule', '', 'The page holds no schedule. Open a schedule file, or a load table in HTML as it was written here.');
+    return unreadable('not-a-schedule', '', words.say('The page holds no schedule. Open a schedule file, or a load table in HTML as it was written here.'));
   }
-  const parsed = parseJson(json);
+  const parsed = parseJson(json, words);
   if (!parsed.ok) return parsed;
-  const file = openFile(parsed.value);
+  const file = openFile(parsed.value, words);
   if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };
-  const reading = new Reading();
+  const reading = new Reading(words);
   const content = readContent(file.raw, reading);
-  if (reading.list.total === 0) checkFormulas(content, reading.list);
+  if (reading.list.total === 0) checkFormulas(content, reading);
   if (reading.list.total > 0) {
     return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
   }
   return { ok: true, content, notes: reading.notes };
 }
 
-function openFile(value: unknown): { readonly raw: RawFile } | Unreadable {
+function openFile(value: unknown, words: Words): { readonly raw: RawFile } | Unreadable {
   if (typeof value !== 'object' || value === null || (value as RawFile).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
-      `The file is JSON but not a schedule: its "format" must be "${FORMAT}". Open a schedule file.`,
+      words.say('The file is JSON but not a schedule: its "format" must be "{format}". Open a schedule file.', { format: FORMAT }),
       { expected: FORMAT });
   }
   const raw = value as RawFile;
   const version = raw.version;
   if (version === undefined) {
     return unreadable('version-missing', '',
-      `The file does not say its version. If it was written by hand, add "version": ${VERSION}.`,
+      words.say('The file does not say its version. If it was written by hand, add "version": {version}.', { version: VERSION }),
       { expected: String(VERSION) });
   }
   if (typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= VERSION) {
     return { raw: migrate(raw, version) };
   }
   const newer = typeof version === 'number' && version > VERSION;
-  const remedy = newer ? 'Open it with newer software.' : `Write "version": ${VERSION}.`;
-  return unreadable('version-unknown', '/version',
-    `The file has the version ${JSON.stringify(version)}; versions 1 to ${VERSION} can be read here. ${remedy}`,
-    { received: JSON.stringify(version), expected: String(VERSION) });
+  const found = JSON.stringify(version);
+  return unreadable('version-unknown', '/version', newer
+    ? words.say('The file has the version {found}; versions 1 to {version} can be read here. Open it with newer software.', { found, version: VERSION })
+    : words.say('The file has the version {found}; versions 1 to {version} can be read here. Write "version": {version}.', { found, version: VERSION }),
+  { received: found, expected: String(VERSION) });
 }
 
 function readContent(raw: RawFile, reading: Reading): Content {
   const details = readDetails(raw.details, reading);
   const sheets = readSheets(raw.sheets, reading);
   const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));
-  for (const [key] of unknown) reading.unknownKeys.add(`The file has the unknown key “${key}”`);
+  for (const [key] of unknown) {
+    reading.unknownKeys.add(reading.words.say('The file has the unknown key “{key}”; it is kept and written back.', { key }));
+  }
   return {
     details: details.known,
     sheets: sheets.known,
@@ -83,9 +88,9 @@ function readContent(raw: RawFile, reading: Reading): Content {
 }
 
 /** Formulas are read once all rows are there, as they may refer to any of them. */
-function checkFormulas(content: Content, list: ProblemList): void {
+function checkFormulas(content: Content, { list, words }: Reading): void {
   for (const { sheet, row, key, text, problem } of toSnapshot(content).problems) {
     list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
-      `${sheet}, row ${row}, ${titleWithUnit(columnOf(sheet, key))}: ${problem}`, { received: text });
+      placedInRow(sheet, row, columnOf(sheet, key), problem, words), { received: text });
   }
 }

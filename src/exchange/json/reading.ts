@@ -1,18 +1,24 @@
+import { message, type Words } from '../../words/index.ts';
 import { firstHints } from '../first-hints.ts';
 import { ProblemList } from '../problem.ts';
 
 /** What is gathered while a file is read. */
 export class Reading {
+  readonly words: Words;
   readonly list = new ProblemList();
-  /** Sentences about keys that are not known, each once, without their end. */
+  /** Sentences about keys that are not known, each once. */
   readonly unknownKeys = new Set<string>();
   readonly hints: string[] = [];
+
+  constructor(words: Words) {
+    this.words = words;
+  }
 
   /** Checks that a value is an object; reports it otherwise. An absent one counts as empty. */
   object(value: unknown, path: string, name: string): Readonly<Record<string, unknown>> {
     if (value === undefined) return {};
     if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>;
-    this.wrongKind(value, path, `${name} must be an object: {…}`, 'object');
+    this.wrongKind(value, path, this.words.say("{name} must be an object: '{…}'", { name }), 'object');
     return {};
   }
 
@@ -20,27 +26,34 @@ export class Reading {
   array(value: unknown, path: string, name: string): readonly unknown[] {
     if (value === undefined) return [];
     if (Array.isArray(value)) return value;
-    this.wrongKind(value, path, `${name} must be a list: […]`, 'array');
+    this.wrongKind(value, path, this.words.say('{name} must be a list: […]', { name }), 'array');
     return [];
   }
 
-  wrongKind(value: unknown, path: string, message: string, expected: string): void {
-    const received = kindOf(value);
-    this.list.add('wrong-kind', path, `${message}; it is ${received}. Put that right.`, { received, expected });
+  /** @param must what should stand there, as a clause without its end. */
+  wrongKind(value: unknown, path: string, must: string, expected: string): void {
+    const received = KINDS[kindOf(value)];
+    const sentence = this.words.say('{must}; it is {found}. Put that right.', { must, found: this.words.say(received) });
+    this.list.add('wrong-kind', path, sentence, { received, expected });
   }
 
   get notes(): string[] {
-    return [...firstHints(this.hints), ...[...this.unknownKeys].map((text) => `${text}; it is kept and written back.`)];
+    return [...firstHints(this.hints, this.words), ...this.unknownKeys];
   }
 }
 
-function kindOf(value: unknown): string {
+const KINDS = {
+  null: message('null'), list: message('a list'), object: message('an object'), text: message('a text'),
+  number: message('a number'), boolean: message('true or false'),
+};
+
+function kindOf(value: unknown): keyof typeof KINDS {
   if (value === null) return 'null';
-  if (Array.isArray(value)) return 'a list';
+  if (Array.isArray(value)) return 'list';
   switch (typeof value) {
-    case 'object': return 'an object';
-    case 'string': return 'a text';
-    case 'number': return 'a number';
-    default: return 'true or false';
+    case 'object': return 'object';
+    case 'string': return 'text';
+    case 'number': return 'number';
+    default: return 'boolean';
   }
 }

@@ -1,4 +1,5 @@
 import { checkCell, columnOf, detectDecimal, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
 import type { TakeoffField } from './field.ts';
@@ -17,6 +18,7 @@ export interface DraftContext {
   readonly decimal: DecimalSign | undefined;
   readonly decisions: TakeoffDecisions;
   /** Whether a text is the name of a device type or like one. */
+  readonly words: Words;
   readonly isKnown: (names: readonly string[], exactly: boolean) => boolean;
 }
 
@@ -45,26 +47,27 @@ export class LineReader {
   }
 
   read(records: readonly TakeoffRecord[]): LineDraft[] {
-    const { headingPlace } = this.#context;
+    const { headingPlace, words } = this.#context;
     this.#heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     this.#sums.beginPart(records[headingPlace + 1]?.line ?? 1);
     return records.map((record, place) => {
-      if (record.fields.every((field) => field === '')) return draft(record, 'left-out', ['The line is blank.']);
-      if (place < headingPlace) return draft(record, 'left-out', ['It stands above the headings.']);
-      if (place === headingPlace) return draft(record, 'left-out', ['These are the headings.']);
+      if (record.fields.every((field) => field === '')) return draft(record, 'left-out', [words.say('The line is blank.')]);
+      if (place < headingPlace) return draft(record, 'left-out', [words.say('It stands above the headings.')]);
+      if (place === headingPlace) return draft(record, 'left-out', [words.say('These are the headings.')]);
       return this.#line(record);
     });
   }
 
   #line(record: TakeoffRecord): LineDraft {
     const { line, fields } = record;
+    const { words } = this.#context;
     const decision = decisionOf(this.#context.decisions.lines, line);
     const quantity = this.#quantity(fields, decision);
     if (this.#heading !== '' && headingKey(fields) === this.#heading) {
-      return draft(record, 'left-out', ['The headings are repeated.'], quantity);
+      return draft(record, 'left-out', [words.say('The headings are repeated.')], quantity);
     }
     const names = this.#names(fields);
-    if (decision === 'leave-out') return draft(record, 'left-out', ['Left out by decision.'], quantity);
+    if (decision === 'leave-out') return draft(record, 'left-out', [words.say('Left out by decision.')], quantity);
     // A line that somebody gave a quantity is a device, whatever it looks like.
     return (decision === undefined ? this.#total(record, quantity, names) : undefined)
       ?? this.#withoutDevice(record, quantity, names) ?? this.#device(record, quantity, names);
@@ -72,10 +75,10 @@ export class LineReader {
 
   #quantity(fields: readonly string[], decision: LineDecision | undefined): Quantity {
     if (decision !== undefined && decision !== 'leave-out') {
-      const problem = checkCell(QTY, decision.qty);
+      const problem = checkCell(QTY, decision.qty, undefined, this.#context.words);
       return problem === undefined ? { qty: decision.qty } : { qty: null, doubt: problem };
     }
-    return readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal);
+    return readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal, this.#context.words);
   }
 
   /** A total is known by its words or, where a quantity has no name at all, by being the sum of lines above. */
@@ -84,39 +87,42 @@ export class LineReader {
     const isCalledTotal = [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
     const from = qty === null ? undefined : this.#sums.sumsFrom(qty);
     if (!isCalledTotal && (names.length > 0 || from === undefined)) return undefined;
+    const { words } = this.#context;
     const { expected } = this.#sums;
     this.#sums.beginPart(record.line + 1);
     const total = (kind: LineDraft['kind'], remark: string) => draft(record, kind, [remark], { qty, ...quantity }, true);
-    if (qty === null) return total('left-out', 'It is a total without a legible quantity.');
-    if (from !== undefined) return total('left-out', `It is a total: ${qty} is the sum of the lines from ${from} on.`);
+    if (qty === null) return total('left-out', words.say('It is a total without a legible quantity.'));
+    if (from !== undefined) return total('left-out', words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from }));
     return total('undecided',
-      `It is called a total and says ${qty}, but the lines above come to ${expected}. Check both, then leave it out.`);
+      words.say('It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.', { qty, expected }));
   }
 
   /** Titles, remarks and quantities of nothing. */
   #withoutDevice(record: TakeoffRecord, quantity: Quantity, names: readonly string[]): LineDraft | undefined {
+    const { words } = this.#context;
     // «1.2; Ground floor» is a title with its number.
     const filled = record.fields.filter((field) => /[^\d.]/.test(field));
     const isEmpty = quantity.qty === null && quantity.doubt === undefined;
     if (isEmpty && filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
       this.#sums.beginPart(record.line + 1);
       this.#title = { line: record.line, text: filled[0]! };
-      return draft(record, 'left-out', ['It is a title or a remark: a single text without a quantity.']);
+      return draft(record, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     if (names.length > 0) return undefined;
-    if (isEmpty) return draft(record, 'left-out', ['It names no device and has no quantity.']);
+    if (isEmpty) return draft(record, 'left-out', [words.say('It names no device and has no quantity.')]);
     this.#sums.add(quantity.qty ?? 0);
-    const remarks = ['It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.'];
+    const remarks = [words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.')];
     return draft(record, 'undecided', [...remarks, ...(quantity.doubt === undefined ? [] : [quantity.doubt])], quantity);
   }
 
   #device(record: TakeoffRecord, quantity: Quantity, names: readonly string[]): LineDraft {
+    const { words } = this.#context;
     const { qty, doubt } = quantity;
     const { cells, remarks } = this.#cells(record.fields);
     this.#sums.add(qty ?? 0);
     const kind = doubt !== undefined || qty === null ? 'undecided' : qty === 0 ? 'left-out' : 'device';
-    const why = doubt ?? (qty === null ? 'It has no quantity. Say how many there are.' : undefined);
-    const zero = qty === 0 ? ['There are none: the quantity is 0.'] : [];
+    const why = doubt ?? (qty === null ? words.say('It has no quantity. Say how many there are.') : undefined);
+    const zero = qty === 0 ? [words.say('There are none: the quantity is 0.')] : [];
     return { ...draft(record, kind, [...(why === undefined ? zero : [why]), ...remarks], quantity), names, cells };
   }
 
@@ -133,7 +139,7 @@ export class LineReader {
     }
     if (this.#places.area !== undefined || this.#title === undefined) return { cells, remarks: [] };
     cells.area = this.#title.text;
-    return { cells, remarks: [`Its area is the title on line ${this.#title.line}.`] };
+    return { cells, remarks: [this.#context.words.say('Its area is the title on line {line}.', { line: this.#title.line })] };
   }
 
   #cell(fields: readonly string[], field: TakeoffField): string {

@@ -1,4 +1,5 @@
 import { checkCell, columnOf, parseCell, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 
 /** What a cell says about how many there are. */
 export interface Quantity {
@@ -21,43 +22,44 @@ const PIECES = new Set([
 const METRES = new Set(['m', 'lm', 'lfm', 'lfdm', 'lfd m', 'ml', 'metre', 'metres', 'meter', 'mètre', 'mètres', 'rm']);
 /** Larger counts are slips of the keyboard, and sums of them would no longer be exact. */
 const MOST = 1_000_000;
-const REMEDY = 'Say how many there are.';
 
 /**
  * Reads a quantity as people write it: `12`, `12 no.`, `12,0`, `1 200`, `12 Stk`, `12 x`.
  * @param text the cell of the quantity.
  * @param unit the cell of its unit, empty where there is none.
  * @param decimal the decimal sign in use, if known; without it `1,200` is in doubt.
+ * @param words the language of the doubt.
  * @returns the count; with a doubt for all that is not a plain whole number: `ca. 12`, `12.5`, `2 x 6`, `1 lot`.
  */
-export function readQuantity(text: string, unit = '', decimal?: DecimalSign): Quantity {
+export function readQuantity(text: string, unit = '', decimal?: DecimalSign, words: Words = ENGLISH): Quantity {
   const plain = text.normalize('NFKC').trim();
   if (plain === '') return { qty: null };
-  if (plain.startsWith('=')) return { qty: null, doubt: `“${plain}” is a formula, not a count. ${REMEDY}` };
+  if (plain.startsWith('=')) return { qty: null, doubt: words.say('“{text}” is a formula, not a count. Say how many there are.', { text: plain }) };
   const behind = /^([+\-−]?[\d.,'’\s]*\d)[.,]?\s*(\D.*)?$/su.exec(plain);
   const units = [behind?.[2] ?? '', unit].map(unitForm).filter((word) => word !== '');
   if (behind === null || units.some((word) => !PIECES.has(word) && !METRES.has(word))) {
-    const found = `“${plain}”${unit === '' ? '' : ` in “${unit}”`}`;
-    return { qty: onlyNumber(plain, decimal), doubt: `${found} is not a plain count. ${REMEDY}` };
+    const doubt = unit === '' ? words.say('“{text}” is not a plain count. Say how many there are.', { text: plain })
+      : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text: plain, unit });
+    return { qty: onlyNumber(plain, decimal, words), doubt };
   }
-  return { ...readCount(behind[1]!, decimal), ...(units.some((word) => METRES.has(word)) ? { isLength: true } : {}) };
+  return { ...readCount(behind[1]!, decimal, words), ...(units.some((word) => METRES.has(word)) ? { isLength: true } : {}) };
 }
 
-function readCount(text: string, decimal: DecimalSign | undefined): Quantity {
-  const parsed = parseCell(NUMBER, text, { decimal });
+function readCount(text: string, decimal: DecimalSign | undefined, words: Words): Quantity {
+  const parsed = parseCell(NUMBER, text, { decimal, words });
   if (!parsed.ok) return { qty: null, doubt: parsed.problem };
   const qty = Math.round(Number(parsed.value) * 1000) / 1000;
-  if (Math.abs(qty) > MOST) return { qty: null, doubt: `“${text}” is more than ${MOST}. ${REMEDY}` };
-  const doubt = checkCell(QTY, qty, text);
+  if (Math.abs(qty) > MOST) return { qty: null, doubt: words.say('“{text}” is more than {most}. Say how many there are.', { text, most: MOST }) };
+  const doubt = checkCell(QTY, qty, text, words);
   return doubt === undefined ? { qty } : { qty, doubt };
 }
 
 function unitForm(text: string): string {
-  return text.normalize('NFKC').toLowerCase().replace(/[.\s]+$/, '').trim();
+  return text.normalize('NFKC').toLowerCase().replace(/[.\s]+/g, ' ').trim();
 }
 
 /** The one number in a text; `null` where there are several or none, or where it can mean two. */
-function onlyNumber(text: string, decimal: DecimalSign | undefined): number | null {
+function onlyNumber(text: string, decimal: DecimalSign | undefined, words: Words): number | null {
   const found = text.match(/\d[\d.,]*/g) ?? [];
-  return found.length === 1 ? readCount(found[0].replace(/[.,]$/, ''), decimal).qty : null;
+  return found.length === 1 ? readCount(found[0].replace(/[.,]$/, ''), decimal, words).qty : null;
 }

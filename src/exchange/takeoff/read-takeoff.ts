@@ -1,4 +1,5 @@
 import type { Cells, DecimalSign } from '../../schedule/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import { proposeColumns, type TakeoffColumn } from './columns.ts';
 import type { TakeoffDecisions } from './decisions.ts';
@@ -20,6 +21,8 @@ export interface TakeoffOptions {
   /** The decimal sign of the quantities; found out from them by default. */
   readonly decimal?: DecimalSign;
   readonly decisions?: TakeoffDecisions;
+  /** The language of what is said; English by default. Lists are understood in every language that the software speaks. */
+  readonly words?: Words;
 }
 
 /** A takeoff that was read: every line with what becomes of it. */
@@ -49,25 +52,25 @@ export interface Takeoff {
  * @returns the takeoff; else what keeps the file from being read, by line.
  */
 export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Takeoff | Unreadable {
-  const { types, columns: remembered = {}, decimal, decisions = {} } = options;
-  const table = recordsOf(source, remembered);
+  const { types, columns: remembered = {}, decimal, decisions = {}, words = ENGLISH } = options;
+  const table = recordsOf(source, remembered, words);
   if (!table.ok) return table;
   const { records } = table;
   const headingPlace = findHeading(records, remembered);
   const heading = records[headingPlace];
   const index = new TypeIndex(types);
-  const names = new NameList(index, decisions);
+  const names = new NameList(index, decisions, words);
   const columns = proposeColumns(heading?.fields ?? [], records.slice(headingPlace + 1), remembered,
     (name) => index.match([name]).by !== 'none');
   const isKnown = (texts: readonly string[], exactly: boolean) => {
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const drafts = new LineReader({ columns, headingPlace, decimal, decisions, isKnown }, records).read(records);
-  const { lines, rows } = settleLines(drafts, names);
+  const drafts = new LineReader({ columns, headingPlace, decimal, decisions, isKnown, words }, records).read(records);
+  const { lines, rows } = settleLines(drafts, names, words);
   return {
     ok: true, headingLine: heading?.line, columns, lines, rows,
-    names: names.all, sums: sumsOf(lines), notes: notesOn(columns),
+    names: names.all, sums: sumsOf(lines), notes: notesOn(columns, words),
   };
 }
 
@@ -78,11 +81,13 @@ export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qt
   return [...(isNamed ? [] : ['type' as const]), ...(fields.has('qty') ? [] : ['qty' as const])];
 }
 
-function notesOn(columns: readonly TakeoffColumn[]): string[] {
+function notesOn(columns: readonly TakeoffColumn[], words: Words): string[] {
   const missing = missingColumns(columns).map((field) => field === 'type'
-    ? 'No column is known to name the devices. Choose the one that does.'
-    : 'No column is known to hold the quantities. Choose the one that does.');
+    ? words.say('No column is known to name the devices. Choose the one that does.')
+    : words.say('No column is known to hold the quantities. Choose the one that does.'));
   const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
-    .map(({ index, heading, values }) => `${heading === '' ? `column ${index + 1}` : `“${heading}”`} (${values})`);
-  return [...missing, ...(unread.length === 0 ? [] : [`Columns that are not read, with the number of their values: ${unread.join(', ')}.`])];
+    .map(({ index, heading, values }) => heading === '' ? words.say('column {number} ({values})', { number: index + 1, values })
+      : words.say('“{heading}” ({values})', { heading, values }));
+  if (unread.length === 0) return missing;
+  return [...missing, words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') })];
 }

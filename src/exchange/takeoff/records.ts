@@ -1,4 +1,5 @@
 import { DELIMITERS, parseTable, type Delimiter } from '../csv/parse-table.ts';
+import type { Words } from '../../words/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
 import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
@@ -26,11 +27,11 @@ const SAMPLE = 20_000;
  * Takes a takeoff apart into lines, blank ones included, so that each can be accounted for.
  * @returns the lines; else what is wrong with the file, by line.
  */
-export function recordsOf(source: TakeoffSource, remembered: RememberedColumns): Records | Unreadable {
+export function recordsOf(source: TakeoffSource, remembered: RememberedColumns, words: Words): Records | Unreadable {
   if (typeof source !== 'string') {
-    return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })));
+    return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })), words);
   }
-  const table = parseTable(source, delimiterOf(source, remembered));
+  const table = parseTable(source, words, delimiterOf(source, remembered, words));
   if (!table.ok) return table;
   const records: TakeoffRecord[] = [];
   let next = 1;
@@ -39,7 +40,7 @@ export function recordsOf(source: TakeoffSource, remembered: RememberedColumns):
     records.push({ line, fields: fields.map(cellText) });
     next = line + 1 + fields.reduce((sum, field) => sum + (field.match(/\n|\r\n?/g)?.length ?? 0), 0);
   }
-  return filled(records);
+  return filled(records, words);
 }
 
 /** A cell of a spreadsheet as text; empty for what is neither text, number, yes or no, nor a date. */
@@ -52,10 +53,10 @@ function writtenCell(cell: unknown): string {
 }
 
 /** The lines up to the last one with text. */
-function filled(lines: readonly TakeoffRecord[]): Records | Unreadable {
+function filled(lines: readonly TakeoffRecord[], words: Words): Records | Unreadable {
   const records = lines.slice(0, lines.findLastIndex(({ fields }) => fields.some((field) => field !== '')) + 1);
   if (records.length > 0) return { ok: true, records };
-  return unreadable('csv-empty', '', 'The takeoff is empty. Choose another file, or paste the list with its headings.');
+  return unreadable('csv-empty', '', words.say('The takeoff is empty. Choose another file, or paste the list with its headings.'));
 }
 
 function cellText(cell: unknown): string {
@@ -67,12 +68,12 @@ function cellText(cell: unknown): string {
  * What parts the fields: the sign with which a line of headings shows best, as a title above them may hold a comma and
  * quantities a decimal one; without headings the sign that most lines have as often as one another.
  */
-function delimiterOf(text: string, remembered: RememberedColumns): Delimiter | undefined {
+function delimiterOf(text: string, remembered: RememberedColumns, words: Words): Delimiter | undefined {
   const sample = text.length > SAMPLE ? text.slice(0, text.lastIndexOf('\n', SAMPLE) + 1 || SAMPLE) : text;
   const fits = DELIMITERS.map((sign) => {
-    const part = parseTable(sample, sign);
+    const part = parseTable(sample, words, sign);
     // The sample may end within a quoted text.
-    const table = part.ok ? part : parseTable(text, sign);
+    const table = part.ok ? part : parseTable(text, words, sign);
     const rows = table.ok ? table.rows.map(({ fields }) => fields.map(cellText)) : [];
     const scores = rows.slice(0, MOST_LINES_ABOVE).map((fields) => headingScore(fields, remembered));
     return { sign, points: Math.max(0, ...scores) * 1e6 + evenLines(rows) };

@@ -2,6 +2,7 @@ import { plainWords } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
 import type { Cells } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 
 /** The lines of a takeoff with what becomes of each, and the device rows that they give. */
 export interface SettledLines {
@@ -13,7 +14,7 @@ export interface SettledLines {
  * Decides what becomes of each line. Lines with the same ref, area, type, rail and branch give one device row, whose
  * quantity is the sum of theirs.
  */
-export function settleLines(drafts: readonly LineDraft[], names: NameList): SettledLines {
+export function settleLines(drafts: readonly LineDraft[], names: NameList, words: Words): SettledLines {
   const rows = new Map<string, { readonly line: number; readonly cells: Cells; qty: number }>();
   const lines = drafts.map((draft): TakeoffLine => {
     const { line, fields, qty } = draft;
@@ -22,7 +23,7 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList): Sett
     const area = typeof draft.cells.area === 'string' ? draft.cells.area : null;
     const shared = { line, fields, qty, type, area, ...(draft.isTotal ? { isTotal: true as const } : {}),
       ...(name === undefined ? {} : { nameKey: name.key }) };
-    const { outcome, reasons } = settle(draft, name);
+    const { outcome, reasons } = settle(draft, name, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
 
     const key = rowKey(draft.cells, type);
@@ -33,14 +34,14 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList): Sett
     }
     before.qty += qty!;
     before.cells.note = joined(before.cells.note, draft.cells.note);
-    const added = `The same type in the same place as on line ${before.line}, to which it is added.`;
+    const added = words.say('The same type in the same place as on line {line}, to which it is added.', { line: before.line });
     return { ...shared, outcome: 'merged', reason: [added, ...reasons].join(' '), mergedInto: before.line };
   });
   return { lines, rows: [...rows.values()].map(({ cells, qty }) => withoutEmpty({ ...cells, qty })) };
 }
 
 function settle(
-  draft: LineDraft, name: TakeoffName | undefined,
+  draft: LineDraft, name: TakeoffName | undefined, words: Words,
 ): { readonly outcome: 'taken' | 'left-out' | 'undecided'; readonly reasons: readonly string[] } {
   const { kind, remarks, isLength } = draft;
   if (name === undefined) return { outcome: kind === 'undecided' ? 'undecided' : 'left-out', reasons: remarks };
@@ -49,15 +50,15 @@ function settle(
   const reasons = name.state === 'undecided' || kind === 'undecided' ? [...remarks, name.reason] : [name.reason, ...remarks];
   if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
   if (isLength && !isPerMetre(name.type!)) {
-    const remark = `It is a length, and ${name.type} is not counted by the metre. Say how many there are.`;
+    const remark = words.say('It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! });
     return { outcome: 'undecided', reasons: [remark, ...reasons] };
   }
   return { outcome: 'taken', reasons };
 }
 
-/** A type such as «LED strip 4.8 W/m» is counted by the metre. */
+/** A type such as «LED strip 4.8 W/m» or «Lichtband, je Meter» is counted by the metre. */
 function isPerMetre(type: string): boolean {
-  return /\/\s*m\b|\bper metre\b|\bje meter\b|\bpar mètre\b/i.test(type);
+  return /\/\s*(?:m|lfm|ml)\b|\b(?:per|je|pro|par|au) (?:metre|meter|mètre|m)\b/i.test(type);
 }
 
 function rowKey({ ref, area, rail, branch }: Cells, type: string | null): string {

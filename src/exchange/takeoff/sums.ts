@@ -1,3 +1,4 @@
+import { ENGLISH, type Words } from '../../words/index.ts';
 import type { TakeoffLine } from './line.ts';
 
 /** Quantities of a takeoff by what becomes of them: read = taken + leftOut + undecided. */
@@ -27,7 +28,8 @@ export function sumsOf(lines: readonly TakeoffLine[]): TakeoffSums {
 }
 
 /** The sums as an equation for a reader: «Read 42 = taken 20 + left out 21 (20 in totals) + undecided 1». */
-export function equationOf({ read, taken, leftOut, undecided, inTotals }: TakeoffSums): string {
-  const totals = inTotals === 0 ? '' : ` (${inTotals} in totals)`;
-  return `Read ${read} = taken ${taken} + left out ${leftOut}${totals} + undecided ${undecided}`;
+export function equationOf(sums: TakeoffSums, words: Words = ENGLISH): string {
+  return sums.inTotals === 0
+    ? words.say('Read {read} = taken {taken} + left out {leftOut} + undecided {undecided}', { ...sums })
+    : words.say('Read {read} = taken {taken} + left out {leftOut} ({inTotals} in totals) + undecided {undecided}', { ...sums });
 }

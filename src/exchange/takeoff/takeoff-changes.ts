@@ -1,27 +1,30 @@
-import { insertRows, plural, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { ENGLISH, message, type Words } from '../../words/index.ts';
 import { withAliases } from './names/aliases.ts';
 import type { Takeoff } from './read-takeoff.ts';
 
 /** What a new type says of itself until somebody completes it. */
-const NEW_TYPE_NOTE = 'From a takeoff. Enter its draw or its power, and say where the figure comes from.';
+const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and say where the figure comes from.');
 
 /**
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
  * the device rows behind those that are there. One action for `LoadSchedule.act`, so that one undo takes it all back.
+ * @param words the language of the notes of new types.
  */
-export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff): Change[] {
+export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
   const types = document.rows('types');
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', types.length, newTypes(takeoff)),
+    ...insertRows(document, 'types', types.length, newTypes(takeoff, words)),
     ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
   ];
 }
 
 /** Name of the action for a person: «Takeoff of 40 devices in 12 rows». */
-export function takeoffLabel({ sums, rows }: Takeoff): string {
-  const counted = (count: number, noun: string) => `${count} ${count === 1 ? noun : plural(noun)}`;
-  return `Takeoff of ${counted(sums.taken, 'device')} in ${counted(rows.length, 'row')}`;
+export function takeoffLabel({ sums, rows }: Takeoff, words: Words = ENGLISH): string {
+  return words.say('Takeoff of {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', {
+    devices: sums.taken, rows: rows.length,
+  });
 }
 
 function aliasEdits(document: ScheduleDocument, { names }: Takeoff) {
@@ -37,12 +40,12 @@ function aliasEdits(document: ScheduleDocument, { names }: Takeoff) {
   });
 }
 
-function newTypes({ names, rows }: Takeoff): Cells[] {
+function newTypes({ names, rows }: Takeoff, words: Words): Cells[] {
   const used = new Set(rows.map(({ type }) => type));
   const added = new Map<string, Cells>();
   for (const { state, type, texts } of names) {
     if (state !== 'new' || type === null || added.has(type) || !used.has(type)) continue;
-    const cells: Cells = { type, note: NEW_TYPE_NOTE };
+    const cells: Cells = { type, note: words.say(NEW_TYPE_NOTE) };
     if (texts[1] !== undefined) cells.description = texts[1];
     added.set(type, cells);
   }

@@ -1,4 +1,5 @@
-import { unreadable, type Unreadable } from '../problem.ts';
+import { ENGLISH, message, type Words } from '../../words/index.ts';
+import { megabytes, unreadable, type Unreadable } from '../problem.ts';
 import { isWorkbook, sheetsOf, type WorkbookSheet } from '../xlsx/index.ts';
 import { readRows, type SheetRows } from './read-rows.ts';
 import { MOST_PACKED, MOST_UNPACKED, Unpacker } from './unpack.ts';
@@ -16,45 +17,45 @@ export interface Workbook {
 const [WORKBOOK, RELATIONS] = ['xl/workbook.xml', 'xl/_rels/workbook.xml.rels'];
 /** Parts that may become large and say nothing about cells. */
 const ASIDE = /^xl\/(?:charts|chartsheets|comments|drawings|externalLinks|media|pivotCache|pivotTables|tables|theme)/;
-const NONE = 'The file is no workbook in the format .xlsx. Save the list as .xlsx or as CSV.';
-const megabytes = (bytes: number) => `${Math.ceil(bytes / 1024 / 1024)} MB`;
+const NONE = message('The file is no workbook in the format .xlsx. Save the list as .xlsx or as CSV.');
 
 /**
  * Opens a workbook (.xlsx, .xlsm) of at most 20 MB; its sheets are unpacked when they are read, to at most 64 MB.
  * @returns the workbook; else what keeps it from being read. Nothing that is not a workbook makes it throw.
  */
-export function openWorkbook(bytes: Uint8Array): Workbook | Unreadable {
+export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workbook | Unreadable {
   if (bytes.length > MOST_PACKED) {
-    return unreadable('file-too-large', '', `The workbook has ${megabytes(bytes.length)}; at most ${megabytes(MOST_PACKED)} is read. `
-      + 'Save the sheet with the list as a workbook of its own.');
+    return unreadable('file-too-large', '', words.say(
+      'The workbook has {found} MB; at most {most} MB is read. Save the sheet with the list as a workbook of its own.',
+      { found: megabytes(bytes.length), most: megabytes(MOST_PACKED) }));
   }
   // How a file of the older format begins, and one that is locked by a password.
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf) {
-    return unreadable('not-a-workbook', '', 'The workbook is in the older format (.xls) or locked by a password. Save it as .xlsx without one.');
+    return unreadable('not-a-workbook', '', words.say('The workbook is in the older format (.xls) or locked by a password. Save it as .xlsx without one.'));
   }
-  if (!isWorkbook(bytes)) return unreadable('not-a-workbook', '', NONE);
-  const entries = reading(() => zipEntries(bytes));
+  if (!isWorkbook(bytes)) return unreadable('not-a-workbook', '', words.say(NONE));
+  const entries = reading(() => zipEntries(bytes), words);
   if (!Array.isArray(entries)) return entries;
   const unpack = (wanted: (name: string) => boolean) =>
-    reading(() => unpacked(entries.filter(({ name }) => wanted(name)), new Unpacker()));
+    reading(() => unpacked(entries.filter(({ name }) => wanted(name)), new Unpacker(), words), words);
   const base = unpack((name) => name === WORKBOOK || name === RELATIONS);
   if (isRefused(base)) return base;
   const [workbook, relations] = [WORKBOOK, RELATIONS].map((path) => base[path] && new TextDecoder().decode(base[path]));
   if (workbook === undefined || relations === undefined) {
-    return unreadable('not-a-workbook', '', NONE);
+    return unreadable('not-a-workbook', '', words.say(NONE));
   }
   const all = sheetsOf(workbook, relations);
   const withCells = all.filter(({ path }) => path !== undefined);
   const shown = withCells.some(({ isHidden }) => !isHidden) ? withCells.filter(({ isHidden }) => !isHidden) : withCells;
-  if (shown.length === 0) return unreadable('not-a-workbook', '', 'The workbook has no sheet with cells. Choose another file.');
+  if (shown.length === 0) return unreadable('not-a-workbook', '', words.say('The workbook has no sheet with cells. Choose another file.'));
   const sheets = shown.map(({ name }) => name);
   return { ok: true, sheets, read: async (name) => {
     const sheet = shown.find((each) => each.name === name);
     if (sheet === undefined) {
-      return unreadable('sheet-missing', '', `There is no sheet “${name}”; the sheets are ${sheets.join(', ')}. Name one of them.`);
+      return unreadable('sheet-missing', '', words.say('There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.', { sheet: name, sheets: sheets.join(', ') }));
     }
     const parts = unpack((path) => isNeeded(path, sheet, withCells));
-    return isRefused(parts) ? parts : readRows(parts, sheet.path!, all.indexOf(sheet) + 1);
+    return isRefused(parts) ? parts : readRows(parts, sheet.path!, all.indexOf(sheet) + 1, words);
   } };
 }
 
@@ -63,13 +64,14 @@ function isNeeded(path: string, sheet: WorkbookSheet, sheets: readonly WorkbookS
   return /^xl\/.*\.xml(?:\.rels)?$/.test(path) && !ASIDE.test(path) && !sheets.some((other) => other.path === path);
 }
 
-function unpacked(entries: readonly ZipEntry[], unpacker: Unpacker): Record<string, Uint8Array> | Unreadable {
+function unpacked(entries: readonly ZipEntry[], unpacker: Unpacker, words: Words): Record<string, Uint8Array> | Unreadable {
   const parts: Record<string, Uint8Array> = {};
   for (const entry of entries) {
     const bytes = unpacker.unpack(entry);
     if (bytes === undefined) {
-      return unreadable('file-too-large', '', `The workbook becomes larger than ${megabytes(MOST_UNPACKED)} when it is unpacked, `
-        + 'and is not read. Copy the list and paste it, or save it as CSV.');
+      return unreadable('file-too-large', '', words.say(
+        'The workbook becomes larger than {most} MB when it is unpacked, and is not read. Copy the list and paste it, or save it as CSV.',
+        { most: megabytes(MOST_UNPACKED) }));
     }
     parts[entry.name] = bytes;
   }
@@ -77,11 +79,11 @@ function unpacked(entries: readonly ZipEntry[], unpacker: Unpacker): Record<stri
 }
 
 /** What a reading gives; a problem where it fails, as only damage makes it. */
-function reading<Result>(read: () => Result): Result | Unreadable {
+function reading<Result>(read: () => Result, words: Words): Result | Unreadable {
   try {
     return read();
   } catch {
-    return unreadable('not-a-workbook', '', 'The workbook is damaged: a part of it is cut off or cannot be unpacked. Take another copy of it.');
+    return unreadable('not-a-workbook', '', words.say('The workbook is damaged: a part of it is cut off or cannot be unpacked. Take another copy of it.'));
   }
 }
 

@@ -1,5 +1,6 @@
 import { zipSync } from 'fflate';
 import { readSheet } from 'read-excel-file/universal';
+import type { Words } from '../../words/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
 import { fillMerged } from './fill-merged.ts';
 import { lastRow, usedRange } from './used-range.ts';
@@ -20,12 +21,15 @@ const [MOST_CELLS, MOST_ROWS] = [2_000_000, 1_048_576];
  * @param path which of the parts is the sheet.
  * @param place place of the sheet among all, from 1.
  */
-export async function readRows(parts: Readonly<Record<string, Uint8Array>>, path: string, place: number): Promise<SheetRows | Unreadable> {
+export async function readRows(
+  parts: Readonly<Record<string, Uint8Array>>, path: string, place: number, words: Words,
+): Promise<SheetRows | Unreadable> {
   const xml = new TextDecoder().decode(parts[path]);
   const { rows, columns } = usedRange(xml);
   if (rows * columns > MOST_CELLS || lastRow(xml) > MOST_ROWS) {
-    return unreadable('sheet-too-large', '', `The sheet reaches over ${Math.max(rows, lastRow(xml))} rows and ${columns} columns; at most `
-      + `${MOST_CELLS / 1e6} million cells are read. Delete what stands far from the list, or copy the list and paste it.`);
+    return unreadable('sheet-too-large', '', words.say(
+      'The sheet reaches over {rows} rows and {columns} columns; at most {most} million cells are read. Delete what stands far from the list, or copy the list and paste it.',
+      { rows: Math.max(rows, lastRow(xml)), columns, most: MOST_CELLS / 1e6 }));
   }
   try {
     // Not packed, its parts are read without workers from texts, which a strict Content-Security-Policy forbids.
@@ -34,7 +38,7 @@ export async function readRows(parts: Readonly<Record<string, Uint8Array>>, path
     fillMerged(cells, xml);
     return { ok: true, rows: cells };
   } catch (error) {
-    return unreadable('not-a-workbook', '', `The sheet cannot be read (${(error as Error).message}). `
-      + 'Save the workbook anew as .xlsx, or copy the list and paste it.');
+    return unreadable('not-a-workbook', '', words.say(
+      'The sheet cannot be read ({fault}). Save the workbook anew as .xlsx, or copy the list and paste it.', { fault: (error as Error).message }));
   }
 }

@@ -1,4 +1,5 @@
 import type { Unzipped } from 'fflate';
+import { ENGLISH, message, type Words } from '../../words/index.ts';
 import { tooLarge, unreadable, type Unreadable } from '../problem.ts';
 import { sheetsOf } from './workbook-sheets.ts';
 import { attribute, elements, textIn } from './xml-elements.ts';
@@ -6,7 +7,7 @@ import { attribute, elements, textIn } from './xml-elements.ts';
 /** Name of the worksheet, not shown, that holds the schedule in a load table. */
 export const EMBEDDED_SHEET = 'Schedule data';
 
-const NONE = 'The workbook holds no schedule. Open a load table as it was written here, save a sheet as CSV, or read a list of counts with Takeoff.';
+const NONE = message('The workbook holds no schedule. Open a load table as it was written here, save a sheet as CSV, or read a list of counts with Takeoff.');
 
 /** The parts of a workbook that are read. */
 const NEEDED = /^xl\/(?:workbook\.xml|_rels\/workbook\.xml\.rels|sharedStrings\.xml|worksheets\/[^/]+\.xml)$/;
@@ -20,19 +21,21 @@ export function isWorkbook(bytes: Uint8Array): boolean {
  * Takes the schedule, as JSON, out of a load table in a workbook. It is that of the issue; what was changed in the workbook
  * since is not in it.
  */
-export async function embeddedInWorkbook(bytes: Uint8Array): Promise<{ readonly ok: true; readonly text: string } | Unreadable> {
+export async function embeddedInWorkbook(
+  bytes: Uint8Array, words: Words = ENGLISH,
+): Promise<{ readonly ok: true; readonly text: string } | Unreadable> {
   const { unzipSync } = await import('fflate');
   let large: Unreadable | undefined;
   let files: Unzipped;
   try {
     files = unzipSync(bytes, {
       filter: ({ name, originalSize }) => {
-        large ??= tooLarge(originalSize);
+        large ??= tooLarge(originalSize, words);
         return large === undefined && NEEDED.test(name);
       },
     });
   } catch {
-    return unreadable('not-a-schedule', '', 'The workbook is damaged and cannot be unpacked. Take another copy of it.');
+    return unreadable('not-a-schedule', '', words.say('The workbook is damaged and cannot be unpacked. Take another copy of it.'));
   }
   if (large !== undefined) return large;
   const part = (path: string) => files[path] === undefined ? '' : new TextDecoder().decode(files[path]);
@@ -42,5 +45,5 @@ export async function embeddedInWorkbook(bytes: Uint8Array): Promise<{ readonly 
   const shared = elements(part('xl/sharedStrings.xml'), 'si').map(({ inner }) => textIn(inner));
   const text = elements(sheet, 'c').map(({ attributes, inner }) =>
     attribute(attributes, 't') === 's' ? shared[Number(elements(inner, 'v')[0]?.inner)] ?? '' : textIn(inner)).join('');
-  return text === '' ? unreadable('not-a-schedule', '', NONE) : { ok: true, text };
+  return text === '' ? unreadable('not-a-schedule', '', words.say(NONE)) : { ok: true, text };
 }

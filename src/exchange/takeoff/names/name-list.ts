@@ -1,3 +1,4 @@
+import type { Words } from '../../../words/index.ts';
 import { decisionOf, type TakeoffDecisions } from '../decisions.ts';
 import { deviceName } from './device-name.ts';
 import { TypeIndex, type TypeMatch } from './type-index.ts';
@@ -21,13 +22,15 @@ export interface TakeoffName {
 export class NameList {
   readonly #index: TypeIndex;
   readonly #decisions: TakeoffDecisions;
+  readonly #words: Words;
   readonly #bySpelling = new Map<string, TakeoffName>();
   /** Tags of new types by the key of what devices of that type are called. */
   readonly #newTypes = new Map<string, string>();
 
-  constructor(index: TypeIndex, decisions: TakeoffDecisions) {
+  constructor(index: TypeIndex, decisions: TakeoffDecisions, words: Words) {
     this.#index = index;
     this.#decisions = decisions;
+    this.#words = words;
   }
 
   /** Every name that was asked for, in that order, spellings that are the same to a reader once. */
@@ -50,30 +53,33 @@ export class NameList {
   }
 
   #meaning(key: string, texts: readonly string[], match: TypeMatch): Pick<TakeoffName, 'state' | 'type' | 'reason'> {
-    const called = `“${texts.join(', ')}”`;
+    const words = this.#words;
+    const name = texts.join(', ');
     const decision = decisionOf(this.#decisions.names, key);
-    if (decision === 'leave-out') return { state: 'left-out', type: null, reason: `${called} is left out by decision.` };
-    if (decision === 'new') return this.#newType(texts, called);
+    if (decision === 'leave-out') return { state: 'left-out', type: null, reason: words.say('“{name}” is left out by decision.', { name }) };
+    if (decision === 'new') return this.#newType(texts);
     if (decision !== undefined) {
       const { type } = decision;
-      if (this.#index.has(type)) return { state: 'confirmed', type, reason: `${called} was confirmed to be ${type}.` };
-      return { state: 'undecided', type: null, reason: `There is no type ${type}. Choose another one for ${called}.` };
+      if (this.#index.has(type)) return { state: 'confirmed', type, reason: words.say('“{name}” was confirmed to be {type}.', { name, type }) };
+      return { state: 'undecided', type: null, reason: words.say('There is no type {type}. Choose another one for “{name}”.', { name, type }) };
     }
     const { by, type, candidates } = match;
     if (by === 'exact') {
-      return { state: 'matched', type, reason: texts.includes(type!) ? 'It has the name of its type.' : `${called} is the name of ${type}.` };
+      const isSame = texts.includes(type!);
+      return { state: 'matched', type, reason: isSame ? words.say('It has the name of its type.') : words.say('“{name}” is the name of {type}.', { name, type: type! }) };
     }
-    if (by === 'alias') return { state: 'matched', type, reason: `${called} is an alias of ${type}.` };
-    if (by === 'none') return this.#newType(texts, called);
-    const list = candidates.map((each) => `${each.type} (${each.score.toFixed(2)})`).join(', ');
-    return { state: 'undecided', type: null, reason: `${called} is like ${list}. Confirm the type, or make it a new one.` };
+    if (by === 'alias') return { state: 'matched', type, reason: words.say('“{name}” is an alias of {type}.', { name, type: type! }) };
+    if (by === 'none') return this.#newType(texts);
+    const types = candidates.map((each) => `${each.type} (${words.number(each.score, 2)})`).join(', ');
+    return { state: 'undecided', type: null, reason: words.say('“{name}” is like {types}. Confirm the type, or make it a new one.', { name, types }) };
   }
 
-  #newType(texts: readonly string[], called: string): Pick<TakeoffName, 'state' | 'type' | 'reason'> {
+  #newType(texts: readonly string[]): Pick<TakeoffName, 'state' | 'type' | 'reason'> {
     const { key } = deviceName(texts[0]!);
     const type = this.#newTypes.get(key) ?? this.#free(texts[0]!);
     this.#newTypes.set(key, type);
-    return { state: 'new', type, reason: `${called} becomes a new type, whose draw is not known yet.` };
+    const reason = this.#words.say('“{name}” becomes a new type, whose draw is not known yet.', { name: texts.join(', ') });
+    return { state: 'new', type, reason };
   }
 
   /** A tag that no type bears, as a decision may ask for a new type under the name of one. */
