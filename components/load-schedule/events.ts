@@ -13,6 +13,7 @@ export class ElvChangeEvent extends Event {
 
   /** Name of the action: «Paste of 40 rows». */
   readonly label: string;
+  /** Whether it was done, taken back, done again, or came with a file. */
   readonly cause: 'act' | 'undo' | 'redo' | 'load';
 
   constructor(label: string, cause: ElvChangeEvent['cause']) {
@@ -26,6 +27,7 @@ export class ElvChangeEvent extends Event {
 export class ElvLoadEvent extends Event {
   static readonly type = 'elv-load';
 
+  /** Name of the file, or its address. */
   readonly name: string;
   /** The sheet that a CSV file gave; `undefined` for a whole schedule. */
   readonly sheet: SheetName | undefined;
@@ -41,7 +43,9 @@ export class ElvLoadEvent extends Event {
 export class ElvErrorEvent extends Event {
   static readonly type = 'elv-error';
 
+  /** Name of the file, or its address. */
   readonly name: string;
+  /** What is wrong with it, with line and column where there are any. */
   readonly problems: readonly ElvProblem[];
 
   constructor(name: string, problems: readonly ElvProblem[]) {
