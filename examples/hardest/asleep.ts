@@ -1,0 +1,3 @@
+document.querySelector('#wake')!.addEventListener('click', () => {
+  document.querySelector('#inert')!.toggleAttribute('inert');
+});
