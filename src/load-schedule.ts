@@ -143,7 +143,7 @@ export class LoadSchedule {
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    return roomIn(this.document, this.#book, sheet, id, typeId);
+    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words);
   }
 
   /**

@@ -1,7 +1,10 @@
-import { columnOf, formatCell, isNumeric, plural, SCHEMA, tagOf, type CellValue, type Column, type Rule, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import {
+  columnOf, formatCell, isNumeric, rowCount, tagOf,
+  type CellValue, type Column, type Rule, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
+import { message, type Words } from '../words/index.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
-import type { Words } from '../words/index.ts';
 
 /** A value that a figure was worked out from, and the cell that it stands in. */
 export interface ExplanationPart {
@@ -27,11 +30,23 @@ export interface Explanation {
   readonly parts: readonly ExplanationPart[];
 }
 
-const UNKNOWN = 'not known';
+/** A figure of another row than the one that is explained. */
+const OF_ROW: Readonly<Record<SheetName, string>> = {
+  devices: message('{figure} of the device row {tag}'),
+  types: message('{figure} of the device type {tag}'),
+  supplies: message('{figure} of the supply {tag}'),
+  branches: message('{figure} of the bus branch {tag}'),
+  runs: message('{figure} of the run {tag}'),
+  conductors: message('{figure} of the conductor {tag}'),
+  outputs: message('{figure} of the relay output {tag}'),
+  contacts: message('{figure} of the contact {tag}'),
+  feeds: message('{figure} of the feed {tag}'),
+  enclosures: message('{figure} of the enclosure {tag}'),
+};
 
 /** A value with its unit, for a sentence. */
 export function withUnit(column: Column, value: CellValue, spoken: Words): string {
-  if (value === null) return UNKNOWN;
+  if (value === null) return spoken.say('not known');
   const text = formatCell(column, value, spoken, 'show');
   return column.unit === undefined ? text : `${text}\u00a0${column.unit}`;
 }
@@ -43,7 +58,7 @@ export function explanationText({ title, words, numbers, result }: Explanation):
 
 /**
  * Explains the figure in a cell.
- * @param spoken language tag by whose custom numbers are written.
+ * @param spoken the language in which it is explained.
  * @returns `undefined` for a cell that holds a text or is not calculated.
  */
 export function explain(
@@ -53,17 +68,15 @@ export function explain(
   const row = document.row(sheet, id);
   if (row === undefined) return undefined;
   const result = `${book.isPartial(sheet, id, key) && column.role === 'computed' ? `${column.whenPartial} ` : ''}${withUnit(column, book.value(sheet, id, key), spoken)}`;
-  const base = { title: column.title, result };
+  const base = { title: spoken.text(column.title), result };
   if (column.role === 'computed' && column.total !== undefined) {
-    const { from, by, sum, source } = column.total;
+    const { from, by, sum, words, source } = column.total;
     const ids = book.members(from, by, id);
-    const names = plural(SCHEMA[from].rowName);
-    const rows = `${ids.length} ${ids.length === 1 ? SCHEMA[from].rowName : names}`;
-    const words = sum === undefined ? `number of ${names} that name it`
-      : `sum of ${columnOf(from, sum).title.toLowerCase()} over the ${names} that name it`;
+    const rows = rowCount(from, ids.length, spoken);
     const missing = book.missing(sheet, id, key);
     return {
-      ...base, words, source, numbers: missing === 0 ? rows : `${rows}, ${missing} of them not known`,
+      ...base, words: spoken.text(words), source: spoken.text(source),
+      numbers: missing === 0 ? rows : spoken.say('{rows}, {missing} of them not known', { rows, missing }),
       parts: sum === undefined ? [] : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken)),
     };
   }
@@ -72,8 +85,9 @@ export function explain(
     if (!isNumeric(column) || (own === null && column.default === undefined)) return undefined;
     return {
       ...base, parts: [],
-      words: own === null ? 'default, as nothing is entered here' : 'entered here',
-      source: own === null ? column.source ?? 'default of the column' : 'the person who entered it',
+      words: own === null ? spoken.say('default, as nothing is entered here') : spoken.say('entered here'),
+      source: own !== null ? spoken.say('the person who entered it')
+        : column.source === undefined ? spoken.say('default of the column') : spoken.text(column.source),
     };
   }
   if (column.role === 'computed' && column.solved !== undefined) {
@@ -92,21 +106,22 @@ function explainRule(
 ): Omit<Explanation, 'title' | 'result'> {
   const holder = ({ by }: Argument) => by === undefined ? id : book.target(sheet, id, by);
   const values = args.map((arg) => holder(arg) < 0 ? null : book.value(arg.sheet, holder(arg), arg.key));
-  const template = typeof rule.words === 'string' ? rule.words : rule.words(...values);
+  const template = spoken.text(typeof rule.words === 'string' ? rule.words : rule.words(...values));
   const parts = args.map((arg) => part(document, book, arg, holder(arg), spoken));
   const fill = (of: 'label' | 'text') => template.replace(/\{([\w.]+)\}/g, (_all, path: string) =>
     parts.find((each) => each.path === path)![of]);
   const used = parts.filter(({ path }) => template.includes(`{${path}}`));
-  return { words: fill('label'), numbers: fill('text'), source: rule.source, parts: used };
+  return { words: fill('label'), numbers: fill('text'), source: spoken.text(rule.source), parts: used };
 }
 
 function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words): ExplanationPart {
   const column = columnOf(arg.sheet, arg.key);
-  const title = column.title.toLowerCase();
+  const figure = spoken.within(column.title);
   const row = document.row(arg.sheet, id);
-  const owner = arg.by === undefined ? '' : ` of the ${SCHEMA[arg.sheet].rowName}${row === undefined ? '' : ` ${tagOf(arg.sheet, row)}`}`;
+  const tag = row === undefined ? '' : tagOf(arg.sheet, row);
   return {
-    path: arg.path, label: `${title}${owner}`, sheet: arg.sheet, id, key: arg.key,
-    text: row === undefined ? UNKNOWN : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
+    path: arg.path, label: arg.by === undefined ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag }).trimEnd(),
+    sheet: arg.sheet, id, key: arg.key,
+    text: row === undefined ? spoken.say('not known') : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
   };
 }

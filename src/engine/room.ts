@@ -1,5 +1,6 @@
 import { alternatingCurrent, demandCurrent, drawFromPower, exceeds, roomForMore } from '../electrical/index.ts';
 import { tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { message, type Words } from '../words/index.ts';
 import type { Workbook } from './workbook.ts';
 
 /** How many more of the same something takes. A count is `null` where any number fits, as one more takes nothing. */
@@ -11,23 +12,55 @@ export interface Room {
   readonly sentence: string;
 }
 
+/** The sentences about room: any number fits, none does, up to one limit, and up to a limit and a target. */
+interface Sentences {
+  readonly any: string;
+  readonly none: string;
+  readonly one: string;
+  readonly two: string;
+}
+
+const OF_THIS_LOAD: Sentences = {
+  any: message('One more of this load takes nothing: any number fits.'),
+  none: message('Room for no more of this load {before}.'),
+  one: message('Room for {count} more of this load {before}.'),
+  two: message('Room for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.'),
+};
+
+const OF_TYPE: Sentences = {
+  any: message('One more of the type {type} takes nothing: any number fits.'),
+  none: message('Room for no more of the type {type} {before}.'),
+  one: message('Room for {count} more of the type {type} {before}.'),
+  two: message('Room for {count} more of the type {type} {before}, {within, plural, =0 {none} other {#}} {target}.'),
+};
+
+/** Where what is taken is known in part only, so that there may be less room. */
+const AT_MOST_OF_TYPE: Sentences = {
+  ...OF_TYPE,
+  one: message('Room for at most {count} more of the type {type} {before}.'),
+  two: message('Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.'),
+};
+
+const BEFORE_TARGET = message('before the target');
+
 /** Something that more of the same would use up; NaN is unknown. */
 interface Limit {
-  readonly name: string;
+  /** How far there is room, for the sentence. */
+  readonly before: string;
   readonly most: number;
   readonly taken: number;
   readonly each: number;
 }
 
 interface Question {
-  /** What there may be more of, for the sentence. */
-  readonly of: string;
+  /** The device type of which there may be more; absent for more of an output’s own load. */
+  readonly type?: string;
   /** Those that are not known are not reckoned with, apart from the first. */
   readonly limits: readonly Limit[];
   /** The first limit again, as far as the design aims to go. */
   readonly target: Limit;
   readonly isPartial: boolean;
-  /** What else to say. */
+  /** What else to say, as a message. */
   readonly remark?: string;
 }
 
@@ -42,30 +75,30 @@ interface Question {
  *   and where what one takes or what may be taken is not known
  */
 export function roomIn(
-  document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId?: number,
+  document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId: number | undefined, words: Words,
 ): Room | undefined {
   const question = sheet === 'outputs' ? ofOutput(book, id)
     : typeId === undefined ? undefined
       : sheet === 'supplies' ? ofSupply(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
-  return question && answer(question);
+  return question && answer(question, words);
 }
 
 function ofOutput(book: Workbook, id: number): Question {
   const own = (key: string) => book.number('outputs', id, key);
   const contact = book.target('outputs', id, 'contact');
   const steady = {
-    name: 'the rating', most: own('rating'), taken: own('current'),
+    before: message('before the rating'), most: own('rating'), taken: own('current'),
     each: alternatingCurrent(1, own('power'), own('voltage'), own('powerFactor')) ?? NaN,
   };
   const making = {
-    name: 'the inrush that the contact may make', most: book.number('contacts', contact, 'inrush'),
+    before: message('before the inrush that the contact may make'), most: book.number('contacts', contact, 'inrush'),
     taken: own('inrushTotal'), each: own('inrush'),
   };
   return {
-    of: 'of this load', limits: [steady, making], isPartial: false,
-    target: { ...steady, name: 'the target', most: steady.most * own('target') },
-    ...(isKnown(making) ? {} : { remark: ' Its inrush is not known and not reckoned with.' }),
+    limits: [steady, making], isPartial: false,
+    target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
+    ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not reckoned with.') }),
   };
 }
 
@@ -75,31 +108,33 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
   const draw = Number.isNaN(type('draw')) ? drawFromPower(type('power'), own('voltage')) ?? NaN : type('draw');
   const diversity = Number.isNaN(type('diversity')) ? 1 : type('diversity');
   const usable = {
-    name: 'what may be used', most: own('usable'), taken: own('demand'), each: demandCurrent(draw / 1000, diversity),
+    before: message('before what may be used'), most: own('usable'), taken: own('demand'),
+    each: demandCurrent(draw / 1000, diversity),
   };
   return {
-    of: ofType(document, typeId), limits: [usable, { ...usable, name: 'the rating of its fuse', most: own('fuse') }],
-    target: { ...usable, name: 'the target', most: usable.most * own('target') },
+    type: typeName(document, typeId),
+    limits: [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }],
+    target: { ...usable, before: BEFORE_TARGET, most: usable.most * own('target') },
     isPartial: book.isPartial('supplies', id, 'demand'),
-    ...(Number.isNaN(own('fullUpTo')) ? {} : { remark: ' That more load makes its enclosure warmer is not reckoned with.' }),
+    ...(Number.isNaN(own('fullUpTo')) ? {} : { remark: message('That more load makes its enclosure warmer is not reckoned with.') }),
   };
 }
 
 function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const own = (key: string) => book.number('branches', id, key);
   const limit = {
-    name: 'the limit', most: own('limit'), taken: own('points'), each: book.number('types', typeId, 'points'),
+    before: message('before the limit'), most: own('limit'), taken: own('points'), each: book.number('types', typeId, 'points'),
   };
   return {
-    of: ofType(document, typeId), limits: [limit],
-    target: { ...limit, name: 'the reserve', most: own('free') + limit.taken },
+    type: typeName(document, typeId), limits: [limit],
+    target: { ...limit, before: message('before the reserve'), most: own('free') + limit.taken },
     isPartial: book.isPartial('branches', id, 'points'),
   };
 }
 
-function ofType(document: ScheduleDocument, typeId: number): string {
+function typeName(document: ScheduleDocument, typeId: number): string {
   const row = document.row('types', typeId);
-  return `of the type ${row === undefined ? '' : tagOf('types', row)}`.trimEnd();
+  return row === undefined ? '' : tagOf('types', row);
 }
 
 const isKnown = ({ most, taken, each }: Limit): boolean => !Number.isNaN(most + taken + each);
@@ -113,17 +148,18 @@ function tightest(limits: readonly Limit[]): Limit {
   return limits.reduce((least, other) => (roomBelow(other) ?? Infinity) < (roomBelow(least) ?? Infinity) ? other : least);
 }
 
-function answer({ of, limits, target, isPartial, remark = '' }: Question): Room | undefined {
+function answer({ type, limits, target, isPartial, remark }: Question, words: Words): Room | undefined {
   if (!isKnown(limits[0]!) || !isKnown(target)) return undefined;
   const known = limits.filter(isKnown);
   const limit = tightest(known);
   const within = tightest([limit, target]);
   const [count, withinTarget] = [roomBelow(limit), roomBelow(within)];
-  const most = isPartial ? 'at most ' : '';
-  const said = (number: number) => number === 0 ? 'none' : `${most}${number}`;
-  const sentence = count === null || withinTarget === null ? `One more ${of} takes nothing: any number fits.`
-    : count === 0 ? `Room for no more ${of} before ${limit.name}.`
-      : within === limit ? `Room for ${said(count)} more ${of} before ${limit.name}.`
-        : `Room for ${said(count)} more ${of} before ${limit.name}, ${said(withinTarget)} before ${target.name}.`;
-  return { count, withinTarget, sentence: sentence + remark };
+  const said = type === undefined ? OF_THIS_LOAD : isPartial ? AT_MOST_OF_TYPE : OF_TYPE;
+  const sentence = words.say(count === null || withinTarget === null ? said.any
+    : count === 0 ? said.none
+      : within === limit ? said.one : said.two, {
+    type: type ?? '', count: count ?? 0, within: withinTarget ?? 0,
+    before: words.say(limit.before), target: words.say(target.before),
+  });
+  return { count, withinTarget, sentence: remark === undefined ? sentence : `${sentence} ${words.say(remark)}` };
 }

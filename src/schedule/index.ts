@@ -4,5 +4,5 @@ export * from './commands/index.ts';
 export * from './document.ts';
 export * from './formula/index.ts';
 export * from './history.ts';
-export { plural } from './plural.ts';
+export * from './row-count.ts';
 export * from './schema/index.ts';

@@ -46,6 +46,8 @@ export interface Total {
   readonly by: string;
   /** The column of `from` that is added up; without it the rows are counted. */
   readonly sum?: string;
+  /** The rule for a reader: `sum of demand over the device rows that name it`. */
+  readonly words: string;
   readonly source: string;
 }
 

@@ -1,4 +1,5 @@
 import { connectedCurrent, demandCurrent, devicePoints, drawFromPower, loadingRatio } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -39,7 +40,7 @@ export const devices: Sheet = {
       help: 'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).',
       derived: {
         of: ['type.diversity'], by: (own: number | null) => own ?? 1, takesUnknown: true,
-        words: (own) => own === null ? '1, as neither the row nor its type says otherwise' : '{type.diversity}',
+        words: (own) => own === null ? message('1, as neither the row nor its type says otherwise') : '{type.diversity}',
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
     },

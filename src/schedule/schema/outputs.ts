@@ -1,4 +1,5 @@
 import { alternatingCurrent, contactRating, headroom, inrushHeadroom, inrushTotal, loadingRatio } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -30,7 +31,7 @@ export const outputs: Sheet = {
       role: 'computed', key: 'rating', title: 'Rating', kind: 'number', unit: 'A', decimals: 2, help: 'Rating of the contact for this kind of load.',
       rule: {
         of: ['kind', 'contact.resistive', 'contact.lamp', 'contact.motor', 'contact.coil'], by: contactRating, takesUnknown: true,
-        words: (kind) => typeof kind === 'string' ? `{contact.${kind}}` : 'the contact’s rating for the kind of load',
+        words: (kind) => typeof kind === 'string' ? `{contact.${kind}}` : message('the contact’s rating for the kind of load'),
         source: 'a contact is rated by utilization category, IEC 60947-4-1 and IEC 60947-5-1',
       },
     },

@@ -2,10 +2,11 @@ import {
   faultCurrent, longestRun, loopResistancePerMetre, smallestConductor, solveRun,
   type CandidateConductor, type RunLimits, type RunProtection, type SupplyLimit, type Tap,
 } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
-export const NO_WORKING_VOLTAGE = 'no working voltage';
+export const NO_WORKING_VOLTAGE = message('no working voltage');
 
 /** What is read of the run. */
 const RUN = [

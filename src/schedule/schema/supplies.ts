@@ -1,9 +1,17 @@
 import { deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { PURPOSES } from './types.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
+
+/** What may be used, in words: with a spare unit, in the warmth of an enclosure, and both. */
+const REDUNDANT = message('{rated} × ({units} − 1 as redundant) × {derating}');
+const WARM = message(
+  '{rated} × {units} × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})');
+const REDUNDANT_AND_WARM = message(
+  '{rated} × ({units} − 1 as redundant) × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})');
 
 /** Current that may be used; with a limit of temperature it depends on how warm the enclosure of the supply gets. */
 function usable(
@@ -47,15 +55,14 @@ export const supplies: Sheet = {
         of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
         by: usable, takesUnknown: true, onlyWith: { 'enclosure.inside': 'fullUpTo' },
         words: (_rated, _units, redundant, _derating, fullUpTo) => {
-          const units = redundant === true ? '({units} − 1 as redundant)' : '{units}';
-          const warm = fullUpTo === null ? '' : ' × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})';
-          return `{rated} × ${units} × {derating}${warm}`;
+          if (fullUpTo === null) return redundant === true ? REDUNDANT : '{rated} × {units} × {derating}';
+          return redundant === true ? REDUNDANT_AND_WARM : WARM;
         },
         source: 'parallel units with one in reserve (N + 1), derated as data sheets say; common practice, no source',
       },
     },
-    { role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current of all its devices at once.', total: { from: 'devices', by: 'rail', sum: 'connected', source: ARITHMETIC } },
-    { role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current expected of it at the same time.', total: { from: 'devices', by: 'rail', sum: 'demand', source: ARITHMETIC } },
+    { role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current of all its devices at once.', total: { from: 'devices', by: 'rail', sum: 'connected', words: 'sum of connected over the device rows that name it', source: ARITHMETIC } },
+    { role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current expected of it at the same time.', total: { from: 'devices', by: 'rail', sum: 'demand', words: 'sum of demand over the device rows that name it', source: ARITHMETIC } },
     { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥', help: 'Demand over what may be used.', rule: { of: ['demand', 'usable'], by: loadingRatio, words: '{demand} ÷ {usable}', source: ARITHMETIC } },
     { role: 'computed', key: 'spare', title: 'Spare', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≤', help: 'What is left up to the target.', rule: { of: ['usable', 'target', 'demand'], by: spareCurrent, words: '{usable} × {target} − {demand}', source: ARITHMETIC } },
     { role: 'computed', key: 'limitDiversity', title: 'Limit diversity', kind: 'number', decimals: 2, whenPartial: '≤', help: 'The common diversity at which the target is just met; above 1 even everything at once stays below it.', rule: { of: ['usable', 'target', 'connected'], by: limitDiversity, words: '{usable} × {target} ÷ {connected}', source: ARITHMETIC } },

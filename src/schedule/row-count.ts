@@ -1,0 +1,20 @@
+import { message, type Words } from '../words/index.ts';
+import type { SheetName } from './schema/index.ts';
+
+const COUNTS: Readonly<Record<SheetName, string>> = {
+  devices: message('{n, plural, one {# device row} other {# device rows}}'),
+  types: message('{n, plural, one {# device type} other {# device types}}'),
+  supplies: message('{n, plural, one {# supply} other {# supplies}}'),
+  branches: message('{n, plural, one {# bus branch} other {# bus branches}}'),
+  runs: message('{n, plural, one {# run} other {# runs}}'),
+  conductors: message('{n, plural, one {# conductor} other {# conductors}}'),
+  outputs: message('{n, plural, one {# relay output} other {# relay outputs}}'),
+  contacts: message('{n, plural, one {# contact} other {# contacts}}'),
+  feeds: message('{n, plural, one {# feed} other {# feeds}}'),
+  enclosures: message('{n, plural, one {# enclosure} other {# enclosures}}'),
+};
+
+/** A number of rows of a sheet, for a sentence: «12 device rows». */
+export function rowCount(sheet: SheetName, n: number, words: Words): string {
+  return words.say(COUNTS[sheet], { n });
+}
