@@ -27,7 +27,8 @@ function faultOf(row: RowReader, column: InputColumn, fault: FormulaFault): stri
   if (fault.message === WRONG_ARGUMENTS) return row.say('{name}: the formula in {column} gives a function too few or too many arguments. Correct it.', values);
   const problem = fault.value === undefined ? undefined : outOfRange(column, fault.value, row.words);
   if (problem !== undefined) return row.say('{name}: the formula in {column} gives a result that is not allowed: {problem}. Correct it.', { ...values, problem });
-  return row.say(FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be worked out. Simplify it.'), values);
+  const said = FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be worked out. Simplify it.');
+  return row.say(said, values);
 }
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */

@@ -2,7 +2,7 @@ import type { Language } from '../language.ts';
 import type { Translations } from '../words.ts';
 import type { Area } from './translation.ts';
 import { exchange } from './exchange.ts';
-import { findings } from './findings.ts';
+import { findings } from './findings/index.ts';
 import { report } from './report.ts';
 import { schema } from './schema.ts';
 import { screen } from './screen.ts';

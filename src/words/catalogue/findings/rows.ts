@@ -1,0 +1,46 @@
+import type { Area } from '../translation.ts';
+
+/** What rows and their states are called, and why a state is what it is. */
+export const rows = {
+  over: { de: 'überschritten', fr: 'dépassé' },
+  'near the limit': { de: 'knapp', fr: 'proche de la limite' },
+  incomplete: { de: 'unvollständig', fr: 'incomplet' },
+  'within limits': { de: 'in Ordnung', fr: 'conforme' },
+  note: { de: 'Hinweis', fr: 'remarque' },
+  'the worst that the limits of this {row} say': {
+    de: 'das Ungünstigste, was die Grenzen dieser Zeile ({row}) ergeben',
+    fr: 'le plus défavorable de ce que donnent les limites de cette ligne ({row})',
+  },
+  'no limit is passed and no entry is missing': {
+    de: 'keine Grenze ist überschritten und keine Angabe fehlt',
+    fr: 'aucune limite n’est dépassée et aucune donnée ne manque',
+  },
+  'the findings of the row; the limits are those of its columns': {
+    de: 'die Befunde der Zeile; die Grenzen sind die ihrer Spalten',
+    fr: 'les constats de la ligne ; les limites sont celles de ses colonnes',
+  },
+  'not known': { de: 'nicht bekannt', fr: 'inconnu' },
+  'Ref {tag}': { de: 'Gerätezeile {tag}', fr: 'Ligne d’appareils {tag}' },
+  'ref {tag}': { de: 'Gerätezeile {tag}', fr: 'Ligne d’appareils {tag}' },
+  'Type {tag}': { de: 'Gerätetyp {tag}', fr: 'Type d’appareil {tag}' },
+  'Rail {tag}': { de: 'Schiene {tag}', fr: 'Rail {tag}' },
+  'Branch {tag}': { de: 'Buslinie {tag}', fr: 'Ligne de bus {tag}' },
+  'Run {tag}': { de: 'Leitung {tag}', fr: 'Liaison {tag}' },
+  'Conductor {tag}': { de: 'Leiter {tag}', fr: 'Conducteur {tag}' },
+  'Output {tag}': { de: 'Ausgang {tag}', fr: 'Sortie {tag}' },
+  'Contact {tag}': { de: 'Kontakt {tag}', fr: 'Contact {tag}' },
+  'Feed {tag}': { de: 'Netzabgang {tag}', fr: 'Départ secteur {tag}' },
+  'Enclosure {tag}': { de: 'Gehäuse {tag}', fr: 'Enveloppe {tag}' },
+  'A device row without a tag': { de: 'Gerätezeile ohne Kennzeichen', fr: 'Ligne d’appareils sans repère' },
+  'a device row without a tag': { de: 'Gerätezeile ohne Kennzeichen', fr: 'Ligne d’appareils sans repère' },
+  'A device type without a tag': { de: 'Gerätetyp ohne Kennzeichen', fr: 'Type d’appareil sans repère' },
+  'A supply without a tag': { de: 'Versorgung ohne Kennzeichen', fr: 'Alimentation sans repère' },
+  'A bus branch without a tag': { de: 'Buslinie ohne Kennzeichen', fr: 'Ligne de bus sans repère' },
+  'A run without a tag': { de: 'Leitung ohne Kennzeichen', fr: 'Liaison sans repère' },
+  'A conductor without a tag': { de: 'Leiter ohne Kennzeichen', fr: 'Conducteur sans repère' },
+  'A relay output without a tag': { de: 'Relaisausgang ohne Kennzeichen', fr: 'Sortie à relais sans repère' },
+  'A contact without a tag': { de: 'Kontakt ohne Kennzeichen', fr: 'Contact sans repère' },
+  'A feed without a tag': { de: 'Netzabgang ohne Kennzeichen', fr: 'Départ secteur sans repère' },
+  'An enclosure without a tag': { de: 'Gehäuse ohne Kennzeichen', fr: 'Enveloppe sans repère' },
+  '{names} and {last}': { de: '{names} und {last}', fr: '{names} et {last}' },
+} satisfies Area;
