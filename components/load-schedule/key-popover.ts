@@ -14,5 +14,6 @@ function placeBelow(event: Event): void {
   const popover = event.currentTarget as HTMLElement;
   const { bottom, right } = popover.previousElementSibling!.getBoundingClientRect();
   popover.style.setProperty('top', `${bottom + 6}px`);
-  popover.style.setProperty('right', `${Math.max(8, document.documentElement.clientWidth - right)}px`);
+  const end = document.documentElement.clientWidth - right;
+  popover.style.setProperty('right', `clamp(8px, ${end}px, 100vi - 8px - min(30rem, 100vi - 16px))`);
 }

@@ -50,6 +50,11 @@ export const workAreaStyles = css`
     .body { padding-inline: 12px; }
     th, td { padding-inline: 7px; }
   }
+  @container (inline-size < 560px) {
+    .area > header { flex-wrap: wrap; row-gap: 0; }
+    .about { order: 1; flex-basis: 100%; white-space: normal; padding-block-end: 4px; }
+    .area > header > button { margin-inline-start: auto; }
+  }
   @media (forced-colors: active) {
     .primary { border-color: ButtonText; }
   }

@@ -1,0 +1,47 @@
+import { expect } from 'vitest';
+import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { SHEET_NAMES } from '../../../src/schedule/index.ts';
+import { part } from '../element-mount.ts';
+import { openWork } from '../work-support.ts';
+
+/** A name for each thing that the element can show, and how a person gets there. */
+export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement) => Promise<void>][] = [
+  ...SHEET_NAMES.map((sheet): [string, (element: LoadScheduleElement) => Promise<void>] => [
+    `the sheet ${sheet}`, async (element) => {
+      part(element, `[data-sheet=${sheet}]`)!.click();
+      await element.updateComplete;
+    },
+  ]),
+  ['the takeoff', (element) => openWork(element, 'takeoff')],
+  ['sharing out', (element) => openWork(element, 'shareOut')],
+  ['sizing', (element) => openWork(element, 'sizing')],
+  ['the load table', (element) => openWork(element, 'loadTable')],
+  ['the keys', async (element) => {
+    part(element, '[data-sheet=devices]')!.click();
+    await element.updateComplete;
+    part(element, '#keys')!.togglePopover();
+  }],
+  ['the acceptance of a finding', async (element) => {
+    part(element, '[data-sheet=devices]')!.click();
+    await element.updateComplete;
+    part(element, '#findings-over .accept')!.click();
+    await expect.poll(() => part(element, 'elv-acceptance-form [name=reason]')).not.toBeNull();
+  }],
+];
+
+/** An element and everything that holds it, across shadow roots and slots. */
+export function withHolders(element: Element): Element[] {
+  const found: Element[] = [];
+  for (let at: Element | null = element; at !== null;) {
+    found.push(at);
+    const root: Node = at.getRootNode();
+    at = at.assignedSlot ?? at.parentElement ?? (root instanceof ShadowRoot ? root.host : null);
+  }
+  return found;
+}
+
+/** Whether an element takes room that a person can see, and may be used. */
+export function isSeen(element: Element): boolean {
+  return element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) && element.getClientRects().length > 0
+    && withHolders(element).every((each) => !each.matches('[inert]'));
+}
