@@ -3,6 +3,16 @@ import { css } from 'lit';
 export const styles = css`
   :host { block-size: 46rem; min-block-size: 24rem; }
   .element {
+    /* What the page lets be inherited ends here, but for what decides whether and in which colours it is shown. */
+    all: initial;
+    color-scheme: inherit;
+    visibility: inherit;
+    pointer-events: inherit;
+    display: block;
+    box-sizing: border-box;
+    color: var(--elv-ink);
+    font: 400 var(--elv-size) / 1.4 var(--elv-font);
+    font-variant-numeric: tabular-nums lining-nums;
     container-type: inline-size;
     position: relative;
     block-size: 100%;
