@@ -44,7 +44,7 @@ export function notesOnHeadings(headings: readonly Heading[], records: readonly 
   headings.forEach(({ text }, index) => {
     if (text.trim() !== '') return;
     const count = records.filter(({ fields }) => (fields[index] ?? '').trim() !== '').length;
-    if (count > 0) notes.push(words.say('Left out, as it has no heading: column {number} with {count} values.', { number: index + 1, count }));
+    if (count > 0) notes.push(words.say('Left out, as it has no heading: column {number} with {count, plural, one {# value} other {# values}}.', { number: index + 1, count }));
   });
   return notes;
 }

@@ -1,11 +1,11 @@
 import type { Language } from '../language.ts';
 import type { Translations } from '../words.ts';
 import type { Area } from './translation.ts';
-import { exchange } from './exchange.ts';
+import { exchange } from './exchange/index.ts';
 import { findings } from './findings/index.ts';
-import { report } from './report.ts';
+import { report } from './report/index.ts';
 import { schema } from './schema.ts';
-import { screen } from './screen.ts';
+import { screen } from './screen/index.ts';
 import { sharing } from './sharing.ts';
 
 /** Every message by area. A message stands in one area only, the first that says it. */
