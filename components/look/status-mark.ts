@@ -1,14 +1,9 @@
 import { css, html, svg, type TemplateResult } from 'lit';
 import type { Severity, Status } from '../../src/findings/finding.ts';
+import { STATE_WORDS } from '../../src/findings/state-words.ts';
 import { message, type Words } from '../../src/words/index.ts';
 
 export type Mark = Status | Severity;
-
-/** What a status or a severity is called on the screen. */
-export const MARK_WORDS: Readonly<Record<Mark, string>> = {
-  over: message('over'), near: message('near the limit'), incomplete: message('incomplete'), ok: message('within limits'),
-  note: message('note'),
-};
 
 /** How many there are of each: «3 over». */
 const MARK_COUNTS: Readonly<Record<Mark, string>> = {
@@ -35,7 +30,7 @@ export function markShape(mark: Mark): TemplateResult {
 
 /** A status as shape and word. */
 export function statusMark(mark: Mark, words: Words): TemplateResult {
-  return html`<span class="status ${mark}">${markShape(mark)}${words.say(MARK_WORDS[mark])}</span>`;
+  return html`<span class="status ${mark}">${markShape(mark)}${words.say(STATE_WORDS[mark])}</span>`;
 }
 
 /** How many rows or findings have a status or a severity: «3 over». */

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
 import { shownColumns } from '../../components/grid/grid-model.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
-import { MARK_WORDS } from '../../components/look/index.ts';
+import { STATE_WORDS } from '../../src/findings/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { formatCell, type SheetName } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
@@ -36,7 +36,7 @@ function dueTexts(schedule: LoadSchedule, sheet: SheetName): Map<string, string>
       const value = afresh.value(sheet, id, column.key);
       const sign = afresh.partialSign(sheet, id, column.key);
       const text = column.role === 'computed' && column.status === true && typeof value === 'string'
-        ? MARK_WORDS[value as keyof typeof MARK_WORDS] : formatCell(column, value, ENGLISH, 'show');
+        ? STATE_WORDS[value as keyof typeof STATE_WORDS] : formatCell(column, value, ENGLISH, 'show');
       texts.set(`${place + 1} ${column.title}`, sign === '' || text === '' ? text : `${sign}\u202f${text}`);
     }
   });

@@ -1,6 +1,6 @@
-import { SEVERITIES, type Finding, type Severity } from '../../../src/findings/index.ts';
+import { SEVERITIES, STATE_WORDS, type Finding, type Severity } from '../../../src/findings/index.ts';
 import { formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
-import { MARK_WORDS, type Mark } from '../../look/index.ts';
+import type { Mark } from '../../look/index.ts';
 import { isStatus, type GridModel } from '../grid-model.ts';
 
 /** How a cell looks and what it says beside its text. */
@@ -16,7 +16,7 @@ export interface CellLook {
   readonly status?: Mark;
 }
 
-const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in MARK_WORDS;
+const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in STATE_WORDS;
 
 /** Findings that ask for something and that nobody has accepted. */
 export function openFindings(findings: readonly Finding[]): Finding[] {
@@ -52,7 +52,7 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ...found.map(({ message }) => message),
   ].join('. ');
   const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
-  if (isStatus(column) && isMark(value)) return { ...common, text: words.say(MARK_WORDS[value]), status: value };
+  if (isStatus(column) && isMark(value)) return { ...common, text: words.say(STATE_WORDS[value]), status: value };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, words, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };

@@ -1,5 +1,6 @@
+import { STATE_WORDS } from '../../../src/findings/index.ts';
 import { SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
-import { figureText, MARK_WORDS, numberAt, valueText, type Mark } from '../../look/index.ts';
+import { figureText, numberAt, valueText, type Mark } from '../../look/index.ts';
 import type { GridModel } from '../grid-model.ts';
 import type { HeadingLine } from '../lines/index.ts';
 
@@ -29,7 +30,7 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
     purpose: typeof purpose === 'string' ? words.text(purpose) : '',
     ...(line.sheet === 'supplies' ? supplyFigures(model, line.id) : branchFigures(model, line.id)),
     rows,
-    status: typeof status === 'string' && status in MARK_WORDS ? status as Mark : undefined,
+    status: typeof status === 'string' && status in STATE_WORDS ? status as Mark : undefined,
   };
 }
 
@@ -67,5 +68,5 @@ function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: He
 /** A heading as one sentence, for the cell that stands behind the drawn heading. */
 export function headingText(model: GridModel, line: HeadingLine): string {
   const { title, purpose, sentence, rows, status } = groupFigures(model, line);
-  return [title, purpose, sentence, status === undefined ? '' : model.words.say(MARK_WORDS[status]), rows].filter((part) => part !== '').join(', ');
+  return [title, purpose, sentence, status === undefined ? '' : model.words.say(STATE_WORDS[status]), rows].filter((part) => part !== '').join(', ');
 }

@@ -1,0 +1,91 @@
+import type { Area } from '../translation.ts';
+
+/** Keys as they stand on the keyboard of each language, and what they do. */
+export const keys = {
+  'Ctrl+Z': { de: 'Strg+Z', fr: 'Ctrl+Z' },
+  'Ctrl+Y': { de: 'Strg+Y', fr: 'Ctrl+Y' },
+  'Ctrl+O': { de: 'Strg+O', fr: 'Ctrl+O' },
+  'Ctrl+S': { de: 'Strg+S', fr: 'Ctrl+S' },
+  'Ctrl+I': { de: 'Strg+I', fr: 'Ctrl+I' },
+  'Ctrl+E': { de: 'Strg+E', fr: 'Ctrl+E' },
+  'Ctrl+D': { de: 'Strg+D', fr: 'Ctrl+D' },
+  'Ctrl+/': { de: 'Strg+/', fr: 'Ctrl+/' },
+  'F8': { de: 'F8', fr: 'F8' },
+  'F9': { de: 'F9', fr: 'F9' },
+  'Shift+F8': { de: 'Umschalt+F8', fr: 'Maj+F8' },
+  'Shift+F9': { de: 'Umschalt+F9', fr: 'Maj+F9' },
+  'Alt+Enter': { de: 'Alt+Eingabe', fr: 'Alt+Entrée' },
+  'Alt+Shift+Enter': { de: 'Alt+Umschalt+Eingabe', fr: 'Alt+Maj+Entrée' },
+  'Alt+Delete': { de: 'Alt+Entf', fr: 'Alt+Suppr' },
+  'Alt+Shift+Up': { de: 'Alt+Umschalt+Pfeil auf', fr: 'Alt+Maj+Haut' },
+  'Alt+Shift+Down': { de: 'Alt+Umschalt+Pfeil ab', fr: 'Alt+Maj+Bas' },
+  'Alt+Page Down, Alt+Page Up': { de: 'Alt+Bild ab, Alt+Bild auf', fr: 'Alt+Page suiv., Alt+Page préc.' },
+  'Next sheet, previous sheet': { de: 'Nächstes Blatt, voriges Blatt', fr: 'Feuille suivante, feuille précédente' },
+  'Shows these keys': { de: 'Zeigt diese Tasten', fr: 'Montre ces touches' },
+  Keys: { de: 'Tasten', fr: 'Touches' },
+  'Every key (Ctrl+/)': { de: 'Alle Tasten (Strg+/)', fr: 'Toutes les touches (Ctrl+/)' },
+  'Enter or F2': { de: 'Eingabe oder F2', fr: 'Entrée ou F2' },
+  'Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was': {
+    de: 'Zelle bearbeiten; nochmals Eingabe übernimmt den Text und geht nach unten, Tab geht weiter, Esc lässt die Zelle, wie sie war',
+    fr: 'Modifier la cellule\u202f; Entrée à nouveau prend le texte et descend, Tab passe à la suivante, Échap laisse la cellule telle quelle',
+  },
+  'any letter or digit': { de: 'Buchstabe oder Ziffer', fr: 'lettre ou chiffre' },
+  'Type over the cell': { de: 'Zelle überschreiben', fr: 'Écrire par-dessus la cellule' },
+  '=': { de: '=', fr: '=' },
+  'Begin a formula such as =D3*2: letter of the column, number of the row': {
+    de: 'Formel beginnen, etwa =D3*2: Buchstabe der Spalte, Nummer der Zeile',
+    fr: 'Commencer une formule telle que =D3*2\u00a0: lettre de la colonne, numéro de la ligne',
+  },
+  'Alt+Down': { de: 'Alt+Pfeil ab', fr: 'Alt+Bas' },
+  'Open the list of a cell that has one': {
+    de: 'Liste einer Zelle öffnen, die eine hat',
+    fr: 'Ouvrir la liste d’une cellule qui en a une',
+  },
+  Space: { de: 'Leertaste', fr: 'Espace' },
+  'Change yes to no and back': { de: 'Ja in nein ändern und zurück', fr: 'Changer oui en non et inversement' },
+  Delete: { de: 'Entf', fr: 'Suppr' },
+  'Empty the selected cells; defaults come back': {
+    de: 'Gewählte Zellen leeren; Vorgaben kommen zurück',
+    fr: 'Vider les cellules sélectionnées\u202f; les valeurs par défaut reviennent',
+  },
+  'Fill the selected cells with the first row, or one row with the row above': {
+    de: 'Gewählte Zellen mit der ersten Zeile füllen, eine einzelne Zeile mit der darüber',
+    fr: 'Remplir les cellules sélectionnées avec la première ligne, ou une seule ligne avec celle du dessus',
+  },
+  'Ctrl+C, Ctrl+X, Ctrl+V': { de: 'Strg+C, Strg+X, Strg+V', fr: 'Ctrl+C, Ctrl+X, Ctrl+V' },
+  'Copy, cut and paste cells; what is pasted at the end adds rows': {
+    de: 'Zellen kopieren, ausschneiden und einfügen; am Ende eingefügt, kommen Zeilen hinzu',
+    fr: 'Copier, couper et coller des cellules\u202f; ce qui est collé à la fin ajoute des lignes',
+  },
+  'Ctrl+Y or Ctrl+Shift+Z': { de: 'Strg+Y oder Strg+Umschalt+Z', fr: 'Ctrl+Y ou Ctrl+Maj+Z' },
+  'Insert rows below; in an open cell of text, begin a new line': {
+    de: 'Zeilen darunter einfügen; in einer offenen Textzelle einen neuen Absatz beginnen',
+    fr: 'Insérer des lignes en dessous\u202f; dans une cellule de texte ouverte, aller à la ligne',
+  },
+  'Insert rows above': { de: 'Zeilen darüber einfügen', fr: 'Insérer des lignes au-dessus' },
+  'Alt+Delete or Alt+Backspace': { de: 'Alt+Entf oder Alt+Rücktaste', fr: 'Alt+Suppr ou Alt+Retour arrière' },
+  'Delete the selected rows': { de: 'Gewählte Zeilen löschen', fr: 'Supprimer les lignes sélectionnées' },
+  'Alt+Shift+Up, Alt+Shift+Down': {
+    de: 'Alt+Umschalt+Pfeil auf, Alt+Umschalt+Pfeil ab',
+    fr: 'Alt+Maj+Haut, Alt+Maj+Bas',
+  },
+  'Move the selected rows': { de: 'Gewählte Zeilen verschieben', fr: 'Déplacer les lignes sélectionnées' },
+  'arrows, Home, End, Page Up, Page Down': {
+    de: 'Pfeile, Pos1, Ende, Bild auf, Bild ab',
+    fr: 'flèches, Début, Fin, Page préc., Page suiv.',
+  },
+  'Move; with Ctrl to the edge, with Shift to extend the selection': {
+    de: 'Bewegen; mit Strg bis zum Rand, mit Umschalt die Auswahl erweitern',
+    fr: 'Se déplacer\u202f; avec Ctrl jusqu’au bord, avec Maj pour étendre la sélection',
+  },
+  'Shift+Space, Ctrl+Space': { de: 'Umschalt+Leertaste, Strg+Leertaste', fr: 'Maj+Espace, Ctrl+Espace' },
+  'Select whole rows, whole columns': {
+    de: 'Ganze Zeilen, ganze Spalten wählen',
+    fr: 'Sélectionner des lignes entières, des colonnes entières',
+  },
+  Tab: { de: 'Tab', fr: 'Tab' },
+  'Next cell; at the end of a row, leave the table': {
+    de: 'Nächste Zelle; am Ende einer Zeile die Tabelle verlassen',
+    fr: 'Cellule suivante\u202f; en fin de ligne, quitter le tableau',
+  },
+} satisfies Area;
