@@ -4,6 +4,7 @@ import { loadTableCsv } from '../../src/report/load-table-csv.ts';
 import { loadTableHtml } from '../../src/report/load-table-html.ts';
 import { buildReport, type Report } from '../../src/report/model/index.ts';
 import { PAPERS, type Paper } from '../../src/report/page-styles.ts';
+import { message } from '../../src/words/index.ts';
 import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
 import { controls, statusMarkStyles, today } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
@@ -13,8 +14,13 @@ import { isReady, showPage } from './page-frame.ts';
 import { revisionList } from './revision-list.ts';
 import { sectionTables } from './section-tables.ts';
 
-const VIEWS = { preview: 'Preview', revisions: 'Revisions', changes: 'Changes' } as const;
+const VIEWS = { preview: message('Preview'), revisions: message('Revisions'), changes: message('Changes') } as const;
 export type LoadTableView = keyof typeof VIEWS;
+
+const PAPER_WORDS: Readonly<Record<Paper, string>> = {
+  'A4-landscape': message('A4 landscape'), 'A4-portrait': message('A4 portrait'),
+  'A3-landscape': message('A3 landscape'), 'A3-portrait': message('A3 portrait'),
+};
 
 const WORKBOOK = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
@@ -35,8 +41,6 @@ export class LoadTable extends WorkArea {
   declare protected problems: readonly string[];
   /** What was saved last. */
   declare protected saved: string;
-  protected readonly heading = 'Load table';
-  protected readonly about = 'What the next person is given: it stands alone on paper, as a page, as a workbook.';
   #report: Report | undefined;
 
   constructor() {
@@ -55,23 +59,33 @@ export class LoadTable extends WorkArea {
     }
   }
 
+  protected get heading(): string {
+    return this.words.say('Load table');
+  }
+
+  protected get about(): string {
+    return this.words.say('What the next person is given: it stands alone on paper, as a page, as a workbook.');
+  }
+
   protected body(): TemplateResult {
+    const { words, schedule } = this;
     const choose = (view: LoadTableView) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
-      @click=${() => { this.view = view; }}>${VIEWS[view]}</button>`;
-    return html`<div class="options"><div class="choice" role="group" aria-label="Show">${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
-      ${this.view === 'preview' ? html`<iframe title="Load table" srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
-        : this.view === 'revisions' ? revisionList(this.schedule, this.readonly) : this.#changes()}`;
+      @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`;
+    return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
+      ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
+        : this.view === 'revisions' ? revisionList(schedule, this.readonly) : this.#changes()}`;
   }
 
   protected foot(): TemplateResult {
-    const save = (form: string, words: string, act: () => unknown) =>
-      html`<button type="button" class="bordered" data-do=${form} @click=${act}>${words}</button>`;
-    return html`<label>Paper <select data-do="paper" @change=${(event: Event) => { this.paper = (event.currentTarget as HTMLSelectElement).value as Paper; }}>
-        ${PAPERS.map((paper) => html`<option value=${paper} ?selected=${paper === this.paper}>${paper.replace('-', ' ')}</option>`)}</select></label>
-      <span class="quiet english" role="status">${this.saved}</span>
-      <span class="save" role="group" aria-label="Save the load table">
-        ${save('html', 'Save as HTML', this.#saveHtml)}${save('xlsx', 'Save as XLSX', this.#saveXlsx)}${save('csv', 'Save as CSV', this.#saveCsv)}</span>
-      <button type="button" class="primary" data-do="print" @click=${this.#print}>Print</button>`;
+    const { words } = this;
+    const save = (form: string, text: string, act: () => unknown) =>
+      html`<button type="button" class="bordered" data-do=${form} @click=${act}>${text}</button>`;
+    return html`<label>${words.say('Paper')} <select data-do="paper" @change=${(event: Event) => { this.paper = (event.currentTarget as HTMLSelectElement).value as Paper; }}>
+        ${PAPERS.map((paper) => html`<option value=${paper} ?selected=${paper === this.paper}>${words.say(PAPER_WORDS[paper])}</option>`)}</select></label>
+      <span class="quiet spoken" role="status">${this.saved}</span>
+      <span class="save" role="group" aria-label=${words.say('Save the load table')}>
+        ${save('html', words.say('Save as HTML'), this.#saveHtml)}${save('xlsx', words.say('Save as XLSX'), this.#saveXlsx)}${save('csv', words.say('Save as CSV'), this.#saveCsv)}</span>
+      <button type="button" class="primary" data-do="print" @click=${this.#print}>${words.say('Print')}</button>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -81,9 +95,9 @@ export class LoadTable extends WorkArea {
 
   /** Compares with the schedule, or the load table, that a file holds. */
   async compareWith(file: File): Promise<void> {
-    const read = await readOlder(file);
+    const read = await readOlder(file, this.words);
     if (!('schedule' in read)) {
-      this.problems = [`${file.name} cannot be compared with.`, ...read];
+      this.problems = [this.words.say('{name} cannot be compared with.', { name: file.name }), ...read];
       return;
     }
     this.#put(read);
@@ -96,20 +110,21 @@ export class LoadTable extends WorkArea {
   }
 
   #changes(): TemplateResult {
+    const { words } = this;
     const section = this.older === undefined ? undefined : this.#reportNow.sections.find(({ name }) => name === 'changes');
     return html`<div class="files">
-        <button type="button" class="bordered" data-do="chooseOlder" @click=${this.#chooseOlder}>Choose an older schedule</button>
-        <input type="file" hidden aria-label="Older schedule" accept=".json,.html,.htm,.xlsx" @change=${this.#onFile}>
-        ${this.older === undefined ? html`<span class="quiet english">or drop it here: a schedule (.json), or a load table saved as .html or .xlsx.</span>`
-          : html`<strong>${this.older.name}</strong><button type="button" class="link" data-do="noOlder" @click=${() => { this.#put(undefined); }}>Compare with none</button>`}
+        <button type="button" class="bordered" data-do="chooseOlder" @click=${this.#chooseOlder}>${words.say('Choose an older schedule')}</button>
+        <input type="file" hidden aria-label=${words.say('Older schedule')} accept=".json,.html,.htm,.xlsx" @change=${this.#onFile}>
+        ${this.older === undefined ? html`<span class="quiet spoken">${words.say('or drop it here: a schedule (.json), or a load table saved as .html or .xlsx.')}</span>`
+          : html`<strong>${this.older.name}</strong><button type="button" class="link" data-do="noOlder" @click=${() => { this.#put(undefined); }}>${words.say('Compare with none')}</button>`}
       </div>
-      ${this.problems.length === 0 ? nothing : html`<div class="problems" role="alert">${this.problems.map((text) => html`<p class="english">${text}</p>`)}</div>`}
-      ${section === undefined ? nothing : html`<p class="quiet english">These changes are a part of the load table too, printed and saved.</p>${sectionTables(section)}`}`;
+      ${this.problems.length === 0 ? nothing : html`<div class="problems" role="alert">${this.problems.map((text) => html`<p class="spoken">${text}</p>`)}</div>`}
+      ${section === undefined ? nothing : html`<p class="quiet spoken">${words.say('These changes are a part of the load table too, printed and saved.')}</p>${sectionTables(section, words)}`}`;
   }
 
   /** The load table of the schedule as it is now. */
   get #reportNow(): Report {
-    return this.#report ??= buildReport(this.schedule, { generated: today(), words: this.words, since: this.older?.schedule });
+    return this.#report ??= buildReport(this.schedule, { generated: today(), since: this.older?.schedule });
   }
 
   get #frame(): HTMLIFrameElement | null {
@@ -118,7 +133,8 @@ export class LoadTable extends WorkArea {
 
   readonly #fill = (): void => {
     const frame = this.#frame;
-    if (this.active && frame !== null && isReady(frame)) showPage(frame, loadTableHtml(this.#reportNow, { paper: this.paper }));
+    if (!this.active || frame === null || !isReady(frame)) return;
+    showPage(frame, loadTableHtml(this.#reportNow, { paper: this.paper }), this.#reportNow.words.language);
   };
 
   readonly #print = async (): Promise<void> => {
@@ -133,13 +149,13 @@ export class LoadTable extends WorkArea {
     const name = this.#nameOf('html');
     const text = loadTableHtml(this.#reportNow, { paper: this.paper, schedule: writeSchedule(this.schedule.content()) });
     saveFile({ name, text }, 'text/html;charset=utf-8');
-    this.saved = `Saved as ${name}. It carries the schedule: Open reads it back.`;
+    this.saved = this.words.say('Saved as {name}. It carries the schedule: Open reads it back.', { name });
   };
 
   readonly #saveCsv = (): void => {
     const name = this.#nameOf('csv');
     saveFile({ name, text: loadTableCsv(this.#reportNow) }, 'text/csv;charset=utf-8');
-    this.saved = `Saved as ${name}.`;
+    this.saved = this.words.say('Saved as {name}.', { name });
   };
 
   readonly #saveXlsx = async (): Promise<void> => {
@@ -148,9 +164,9 @@ export class LoadTable extends WorkArea {
       const { loadTableXlsx } = await import('../../src/report/xlsx/index.ts');
       const bytes = await loadTableXlsx(this.schedule, this.#reportNow);
       saveBlob(name, new Blob([new Uint8Array(bytes)], { type: WORKBOOK }));
-      this.saved = `Saved as ${name}. Its figures are formulas; Open reads the schedule back as it is now.`;
+      this.saved = this.words.say('Saved as {name}. Its figures are formulas; Open reads the schedule back as it is now.', { name });
     } catch (error) {
-      this.saved = 'The workbook could not be made. Check the connection, then try again.';
+      this.saved = this.words.say('The workbook could not be made. Check the connection, then try again.');
       reportError(error);
     }
   };

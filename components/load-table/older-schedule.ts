@@ -1,5 +1,6 @@
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { isScheduleFile, readScheduleFile, readText } from '../load-schedule/read-file.ts';
 
 /** A schedule to compare with, and the file that it came from. */
@@ -9,15 +10,16 @@ export interface OlderSchedule {
 }
 
 /** Reads a schedule, or the load table that carries it. @returns the schedule, or what is wrong with the file. */
-export async function readOlder(file: File): Promise<OlderSchedule | readonly string[]> {
-  const named = await readText(file);
+export async function readOlder(file: File, words: Words): Promise<OlderSchedule | readonly string[]> {
+  const named = await readText(file, words);
   if (!named.ok) return named.problems.map(({ message }) => message);
-  if (!isScheduleFile(named)) return ['It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).'];
-  const reading = readScheduleFile(named);
+  if (!isScheduleFile(named)) return [words.say('It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).')];
+  const reading = readScheduleFile(named, words);
   if (!reading.ok) return reading.problems.map(({ message }) => message);
-  const schedule = new LoadSchedule(reading.content);
+  const schedule = new LoadSchedule(reading.content, { words });
   if (schedule.formulaProblems.length === 0) return { name: file.name, schedule };
   schedule.dispose();
-  return schedule.formulaProblems.map(({ sheet, row, key, problem }) =>
-    `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}: ${problem}`);
+  return schedule.formulaProblems.map(({ sheet, row, key, problem }) => words.say('{sheet}, row {row}, {column}: {problem}', {
+    sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title), problem,
+  }));
 }

@@ -2,39 +2,47 @@ import { html, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { setRevisions, type Revision } from '../../src/schedule/index.ts';
+import { message, type Words } from '../../src/words/index.ts';
 import { today } from '../look/index.ts';
 
-const TITLES = { revision: 'Revision', date: 'Date', name: 'Issued by', text: 'What is different' } as const;
+const TITLES = {
+  revision: message('Revision'), date: message('Date'), name: message('Issued by'), text: message('What is different'),
+} as const;
 type Key = keyof typeof TITLES;
 const KEYS = Object.keys(TITLES) as Key[];
 
 /** The issues of the schedule, to be written in; each change is one action. */
 export function revisionList(schedule: LoadSchedule, readonly: boolean): TemplateResult {
-  const { revisions } = schedule.document;
+  const { words, document: { revisions } } = schedule;
   const act = (label: string, now: readonly Revision[]) => {
     const changes = setRevisions(schedule.document, now);
     if (changes.length > 0) schedule.act(label, changes);
   };
-  const change = (index: number, key: Key, value: string) => act(`Revision ${nameOf(revisions[index]!, index)}: ${TITLES[key].toLowerCase()} changed`,
+  const change = (index: number, key: Key, value: string) => act(changeLabel(revisions[index]!, index, key, words),
     revisions.map((each, place) => place === index ? { ...each, [key]: value } : each));
+  const remove = (index: number) => act(revisions[index]!.revision === '' ? words.say('Revision in line {line} removed', { line: index + 1 })
+    : words.say('Revision {name} removed', { name: revisions[index]!.revision }), revisions.filter((_each, place) => place !== index));
   const field = (index: number, key: Key) => html`<td class=${key}><input data-key=${key} .value=${live(revisions[index]![key])} ?readonly=${readonly}
-    aria-label="${TITLES[key]}, line ${index + 1}" placeholder=${key === 'date' ? 'YYYY-MM-DD' : '–'} autocomplete="off"
+    aria-label=${words.say('{column}, line {line}', { column: words.say(TITLES[key]), line: index + 1 })}
+    placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} autocomplete="off"
     @change=${(event: Event) => { change(index, key, (event.currentTarget as HTMLInputElement).value); }}></td>`;
-  return html`<p class="english">The issues of this schedule, the first one first; they open the load table.
-      The present one is that of the details at the top. Undo takes back each change.</p>
-    ${revisions.length === 0 ? html`<p class="quiet english">No revision is listed yet.</p>` : html`<table class="revisions">
-      <caption class="unseen">Revisions</caption>
-      <thead><tr>${KEYS.map((key) => html`<th scope="col">${TITLES[key]}</th>`)}<th scope="col"><span class="unseen">Delete</span></th></tr></thead>
-      <tbody>${revisions.map((each, index) => html`<tr>${KEYS.map((key) => field(index, key))}
-        <td><button type="button" ?disabled=${readonly} aria-label="Delete revision ${nameOf(each, index)}"
-          @click=${() => { act(`Revision ${nameOf(each, index)} deleted`, revisions.filter((_each, place) => place !== index)); }}>Delete</button></td></tr>`)}</tbody>
+  return html`<p class="spoken">${words.say('The issues of this schedule, the first one first; they open the load table. The present one is that of the details at the top. Undo takes back each change.')}</p>
+    ${revisions.length === 0 ? html`<p class="quiet spoken">${words.say('No revision is listed yet.')}</p>` : html`<table class="revisions">
+      <caption class="unseen">${words.say('Revisions')}</caption>
+      <thead><tr>${KEYS.map((key) => html`<th scope="col">${words.say(TITLES[key])}</th>`)}<th scope="col"><span class="unseen">${words.say('Remove')}</span></th></tr></thead>
+      <tbody>${revisions.map(({ revision }, index) => html`<tr>${KEYS.map((key) => field(index, key))}
+        <td><button type="button" ?disabled=${readonly}
+          aria-label=${revision === '' ? words.say('Remove revision in line {line}', { line: index + 1 }) : words.say('Remove revision {name}', { name: revision })}
+          @click=${() => { remove(index); }}>${words.say('Remove')}</button></td></tr>`)}</tbody>
     </table>`}
     <p><button type="button" class="bordered" data-do="addRevision" ?disabled=${readonly}
-      @click=${() => { act('Revision added', [...revisions, nextRevision(schedule)]); }}>Add a revision</button></p>`;
+      @click=${() => { act(words.say('Revision added'), [...revisions, nextRevision(schedule)]); }}>${words.say('Add a revision')}</button></p>`;
 }
 
-function nameOf({ revision }: Revision, index: number): string {
-  return revision === '' ? `in line ${index + 1}` : revision;
+function changeLabel({ revision }: Revision, index: number, key: Key, words: Words): string {
+  const column = words.within(TITLES[key]);
+  return revision === '' ? words.say('Revision in line {line}: {column} changed', { line: index + 1, column })
+    : words.say('Revision {name}: {column} changed', { name: revision, column });
 }
 
 /** What a new line begins with: the present issue while it is not listed, else nothing but today and who prepares it. */

@@ -27,7 +27,7 @@ export class SchedulePicture extends LitElement {
   declare kind: PictureKind;
   /** Id of the run, for a picture of one. */
   declare run: number;
-  /** Language tag by whose custom figures are written. */
+  /** The language of the page, which the schedule speaks as well; another one has the picture drawn anew. */
   declare words: Words;
   #unsubscribe: (() => void) | undefined;
   #frame = 0;
@@ -57,8 +57,8 @@ export class SchedulePicture extends LitElement {
     const picture = this.#picture();
     if (picture === undefined) return nothing;
     return html`<div class="tools"><button type="button" class="save" @click=${() => this.save()}>
-        ${icon('save')} Save picture</button></div>
-      <div class="sheet" tabindex="0" role="group" aria-label="Picture">${buildShape(picture)}</div>`;
+        ${icon('save')} ${this.words.say('Save picture')}</button></div>
+      <div class="sheet" tabindex="0" role="group" aria-label=${this.words.say('Picture')}>${buildShape(picture)}</div>`;
   }
 
   /** Hands the picture to the person as an SVG file. */
@@ -69,12 +69,12 @@ export class SchedulePicture extends LitElement {
   }
 
   #picture(): Shape | undefined {
-    const { schedule, kind, run, words } = this;
+    const { schedule, kind, run } = this;
     if (schedule === undefined) return undefined;
     switch (kind) {
-      case 'supplies': return suppliesPicture(schedule, words);
-      case 'branches': return branchesPicture(schedule, words);
-      case 'run': return schedule.document.row('runs', run) === undefined ? undefined : runPicture(schedule, run, words);
+      case 'supplies': return suppliesPicture(schedule);
+      case 'branches': return branchesPicture(schedule);
+      case 'run': return schedule.document.row('runs', run) === undefined ? undefined : runPicture(schedule, run);
     }
   }
 

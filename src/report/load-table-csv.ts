@@ -6,11 +6,11 @@ import type { Report, ReportTable } from './model/index.ts';
  * The whole load table as CSV (RFC 4180), for spreadsheets: one table under another, with a blank line between. Figures are written
  * as they are printed. A text that a spreadsheet would run as a formula has an apostrophe in front.
  */
-export function loadTableCsv({ title, subject, details, issue, cautions, sections }: Report): string {
+export function loadTableCsv({ words, title, subject, details, issue, cautions, sections }: Report): string {
   const head = [
     [title, subject], ...details.map((detail) => [detail.title, detail.text]),
-    ['Generated', issue.generated], ['Software', issue.software], ['SHA-256 of the schedule', issue.digest],
-    ...cautions.map((text) => ['Caution', text]),
+    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [words.say('SHA-256 of the schedule'), issue.digest],
+    ...cautions.map((text) => [words.say('Caution'), text]),
   ];
   const lines = sections.flatMap((section) => [
     [], [section.title], ...section.sentences.map((text) => [text]), ...section.tables.flatMap(tableLines),

@@ -7,6 +7,7 @@ import {
 } from './model/index.ts';
 import { PICTURE_STYLES } from './pictures/index.ts';
 import { pageStyles, type Paper } from './page-styles.ts';
+import { message, type Words } from '../words/index.ts';
 
 export interface HtmlOptions {
   /** The paper that it asks for when printed; by default the reader chooses. */
@@ -18,12 +19,17 @@ export interface HtmlOptions {
 /** Columns of no longer texts than this stay on one line where there is room for it. */
 const SHORT = 32;
 
+/** How the tables are to be read. */
+const LEGEND = message('An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the assumptions name the defaults.');
+
 /** The load table as one HTML page for reading and printing, without scripts and without requests. */
 export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions = {}): string {
-  const { title, subject, details, issue, cautions, sections } = report;
-  const issued = [['Generated', issue.generated], ['Software', issue.software], ['SHA-256 of the schedule', issue.digest]] as const;
+  const { words, title, subject, details, issue, cautions, sections } = report;
+  const issued = [
+    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [words.say('SHA-256 of the schedule'), issue.digest],
+  ] as const;
   return html`<!doctype html>
-<html lang="en">
+<html lang="${words.language}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
@@ -38,42 +44,41 @@ export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions =
 ${details.map(({ title: term, text }) => html`<div class="${text.length > 60 ? 'long' : 'short'}"><dt>${term}</dt><dd>${text === '' ? '–' : text}</dd></div>\n`)}
 ${issued.map(([term, text]) => html`<div class="${text.length > 60 ? 'issue long' : 'issue'}"><dt>${term}</dt><dd>${text}</dd></div>\n`)}
 </dl>
-<section class="cautions" aria-label="Cautions">${cautions.map((text) => html`<p>${text}</p>`)}</section>
-${sections.length < 4 ? '' : contents(sections)}
-${sections.map(sectionMarkup)}
+<section class="cautions" aria-label="${words.say('Cautions')}">${cautions.map((text) => html`<p>${text}</p>`)}</section>
+${sections.length < 4 ? '' : contents(report)}
+${sections.map((section) => sectionMarkup(section, words))}
 </main>
 <footer>
-<p>An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total
-in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the
-assumptions name the defaults.</p>
+<p>${words.say(LEGEND)}</p>
 </footer>
 ${schedule === undefined ? '' : html`<template id="${EMBEDDED_ID}">${schedule}</template>\n`}</body>
 </html>
 `.text;
 }
 
-function contents(sections: readonly ReportSection[]): Markup {
-  return html`<nav aria-label="Contents"><ul>${sections.map(({ name, title }) => html`<li><a href="#${name}">${title}</a></li>`)}</ul></nav>`;
+function contents({ words, sections }: Report): Markup {
+  return html`<nav aria-label="${words.say('Contents')}"><ul>${sections.map(({ name, title }) => html`<li><a href="#${name}">${title}</a></li>`)}</ul></nav>`;
 }
 
-function sectionMarkup({ name, title, sentences, tables, pictures = [] }: ReportSection): Markup {
+function sectionMarkup({ name, title, sentences, tables, pictures = [] }: ReportSection, words: Words): Markup {
   const isBeside = pictures.length > 0 && tables.length === 1;
   return html`<section id="${name}" class="${isBeside ? 'beside' : 'stacked'}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
-${tables.map((table) => tableMarkup(table, title))}
+${tables.map((table) => tableMarkup(table, title, words))}
 ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}</div>`}
 </section>
 `;
 }
 
-function tableMarkup({ title, sentence, columns, rows }: ReportTable, section: string): Markup {
+function tableMarkup({ title, sentence, columns, rows }: ReportTable, section: string, words: Words): Markup {
+  const name = title === undefined ? section : words.say('{title}: {text}', { title: section, text: title });
   const isForm = rows.some(({ cells }) => cells.some(({ toFill }) => toFill));
   const size = columns.length > 15 ? 'widest' : columns.length > 9 ? 'wide' : isForm ? 'form' : 'usual';
   const areShort = columns.map((_column, index) => rows.every(({ cells }) => cells[index]!.text.length <= SHORT));
   const heading = title === undefined ? ''
     : html`<tr class="title"><th colspan="${columns.length}" scope="colgroup">${title}${sentence === undefined ? '' : html` <span>${sentence}</span>`}</th></tr>`;
-  return html`<div class="scroll" tabindex="0" role="region" aria-label="${title === undefined ? section : `${section}: ${title}`}">
+  return html`<div class="scroll" tabindex="0" role="region" aria-label="${name}">
 <table class="${size}">
 <thead>${heading}<tr>${columns.map(columnMarkup)}</tr></thead>
 <tbody>

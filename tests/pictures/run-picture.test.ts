@@ -18,7 +18,8 @@ function drawn(devices: readonly Cells[], run: Cells = {}, locale = 'en') {
     types: TYPES, supplies: [{ rail: 'A', rated: 20 }], conductors: [{ conductor: 'C', resistance: 12.1 }],
     runs: [{ ...RUN, ...run }], devices: devices.map((cells) => ({ qty: 1, rail: 'A', run: 'W1', ...cells })),
   });
-  return { schedule, picture: runPicture(schedule, idAt(schedule, 'runs'), makeWords(locale)) };
+  schedule.speak(makeWords(locale));
+  return { schedule, picture: runPicture(schedule, idAt(schedule, 'runs')) };
 }
 
 /** Distance and voltage of every device, read off the picture with a ruler. */
@@ -128,7 +129,8 @@ describe('from one device to two hundred', () => {
     expect(names.every((name) => textIn(name).length <= 13)).toBe(true);
     expect(readOff(picture)).toHaveLength(count);
     const rest = count - names.length;
-    if (rest > 0) expect(textIn(picture)).toContain(`${rest} more places are drawn without their names.`);
+    if (rest === 1) expect(textIn(picture)).toContain('1 more place is drawn without its name.');
+    if (rest > 1) expect(textIn(picture)).toContain(`${rest} more places are drawn without their names.`);
     for (const { ref } of devices) expect(textIn(picture)).toContain(ref);
   });
 

@@ -14,24 +14,31 @@ export function changesSection({ details, rows, figures }: ScheduleChanges, sinc
   const tables: ReportTable[] = [];
   const add = (table: ReportTable) => { if (table.rows.length > 0) tables.push(table); };
   add({
-    title: 'Details', columns: textColumns('Detail', 'Before', 'Now'),
-    rows: details.map(({ key, before, after }) => ({ cells: [DETAIL_TITLES[key], String(before ?? '–'), String(after ?? '–')].map(textCell) })),
+    title: words.say('Details'), columns: textColumns(words.say('Detail'), words.say('Before'), words.say('Now')),
+    rows: details.map(({ key, before, after }) => ({ cells: [words.say(DETAIL_TITLES[key]), String(before ?? '–'), String(after ?? '–')].map(textCell) })),
   });
   add({
-    title: 'Rows', columns: textColumns('Sheet', 'Tag', 'What became of it', 'Values'),
+    title: words.say('Rows'),
+    columns: textColumns(words.say('Sheet'), words.say('Tag'), words.say('What became of it'), words.say('Values')),
     rows: rows.map((change) => ({
-      cells: [SCHEMA[change.sheet].title, change.tag, kindWords(change), valueWords(change.sheet, change, words)].map(textCell),
+      cells: [
+        words.text(SCHEMA[change.sheet].title), change.tag, kindWords(change, words), valueWords(change.sheet, change, words),
+      ].map(textCell),
     })),
   });
   add({
-    title: 'What that did to totals and statuses',
-    columns: [...textColumns('Sheet', 'Tag', 'Figure'), { title: 'Before', kind: 'number' }, { title: 'Now', kind: 'number' }],
+    title: words.say('What that did to totals and statuses'),
+    columns: [
+      ...textColumns(words.say('Sheet'), words.say('Tag'), words.say('Figure')),
+      { title: words.say('Before'), kind: 'number' }, { title: words.say('Now'), kind: 'number' },
+    ],
     rows: figures.flatMap(({ sheet, tag, values }) => values.map(({ key, before, after }) => {
       const column = columnOf(sheet, key);
       const [was, is] = [before, after].map((value) => numberCell(changedValue(column, value, words)));
-      return { cells: [textCell(SCHEMA[sheet].title), textCell(tag), textCell(column.title), was!, is!] };
+      return { cells: [textCell(words.text(SCHEMA[sheet].title)), textCell(tag), textCell(words.text(column.title)), was!, is!] };
     })),
   });
-  const sentences = tables.length === 0 ? [`Nothing is different from ${since}.`] : [`Compared with ${since}. Rows are matched by their tags, then by what they hold.`];
-  return { name: 'changes', title: 'Changes', sentences, tables };
+  const sentences = [tables.length === 0 ? words.say('Nothing is different from {since}.', { since })
+    : words.say('Compared with {since}. Rows are matched by their tags, then by what they hold.', { since })];
+  return { name: 'changes', title: words.say('Changes'), sentences, tables };
 }

@@ -7,18 +7,18 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 /** A value for a person: with its unit, a status in words, nothing as «–». */
 export function changedValue(column: Column, value: CellValue, words: Words): string {
   if (value === null || value === '') return '–';
-  if (column.role === 'computed' && column.status === true) return STATE_WORDS[value as keyof typeof STATE_WORDS];
+  if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
   const text = formatCell(column, value, words, 'show');
   return column.unit === undefined || typeof value !== 'number' ? text : `${text}\u00a0${column.unit}`;
 }
 
 /** What became of a row, in a few words. */
-export function kindWords({ kind, row, was }: RowChange): string {
+export function kindWords({ kind, row, was }: RowChange, words: Words): string {
   switch (kind) {
-    case 'added': return `added as row ${row}`;
-    case 'removed': return `removed, was row ${was}`;
-    case 'moved': return `moved from row ${was} to row ${row}`;
-    case 'changed': return 'changed';
+    case 'added': return words.say('added as row {row}', { row: row! });
+    case 'removed': return words.say('removed, was row {was}', { was: was! });
+    case 'moved': return words.say('moved from row {was} to row {row}', { was: was!, row: row! });
+    case 'changed': return words.say('changed');
   }
 }
 
@@ -28,18 +28,20 @@ export function changesText({ details, rows, figures }: ScheduleChanges, words =
   const block = (title: string, inner: readonly string[]) => {
     if (inner.length > 0) lines.push(title, ...inner.map((line) => `  ${line}`), '');
   };
-  block('Details', details.map(({ key, before, after }) => `${DETAIL_TITLES[key]}: ${before ?? '–'} → ${after ?? '–'}`));
+  const line = (title: string, text: string) => words.say('{title}: {text}', { title, text });
+  block(words.say('Details'), details.map(({ key, before, after }) => line(words.say(DETAIL_TITLES[key]), `${before ?? '–'} → ${after ?? '–'}`)));
   const sheets = [...new Set(rows.map(({ sheet }) => sheet))];
   for (const sheet of sheets) {
     const inner = rows.filter((each) => each.sheet === sheet).map((change) => {
       const values = valueWords(sheet, change, words);
-      return `${change.tag || 'without a tag'}: ${kindWords(change)}${values === '' ? '' : `: ${values}`}`;
+      const kind = kindWords(change, words);
+      return line(change.tag || words.say('without a tag'), values === '' ? kind : line(kind, values));
     });
-    block(SCHEMA[sheet].title, inner);
+    block(words.text(SCHEMA[sheet].title), inner);
   }
-  block('What that did to totals and statuses', figures.map(({ sheet, tag, row, values }) =>
-    `${SCHEMA[sheet].title}, ${tag || `row ${row}`}: ${pairWords(sheet, values, words)}`));
-  return lines.length === 0 ? 'Nothing is different.\n' : `${lines.slice(0, -1).join('\n')}\n`;
+  block(words.say('What that did to totals and statuses'), figures.map(({ sheet, tag, row, values }) =>
+    line(`${words.text(SCHEMA[sheet].title)}, ${tag || words.say('row {row}', { row: row })}`, pairWords(sheet, values, words))));
+  return lines.length === 0 ? `${words.say('Nothing is different.')}\n` : `${lines.slice(0, -1).join('\n')}\n`;
 }
 
 /** The values of a changed row as before and after, those of an added or removed one as they are. */
@@ -47,13 +49,13 @@ export function valueWords(sheet: SheetName, { kind, values }: RowChange, words:
   if (kind === 'changed') return pairWords(sheet, values, words);
   return values.filter(({ key }) => key !== SCHEMA[sheet].tag).map(({ key, before, after }) => {
     const column = columnOf(sheet, key);
-    return `${column.title} ${changedValue(column, after ?? before, words)}`;
-  }).join('; ');
+    return `${words.text(column.title)} ${changedValue(column, after ?? before, words)}`;
+  }).join(words.say('; '));
 }
 
 function pairWords(sheet: SheetName, values: readonly ValueChange[], words: Words): string {
   return values.map(({ key, before, after }) => {
     const column = columnOf(sheet, key);
-    return `${column.title} ${changedValue(column, before, words)} → ${changedValue(column, after, words)}`;
-  }).join('; ');
+    return `${words.text(column.title)} ${changedValue(column, before, words)} → ${changedValue(column, after, words)}`;
+  }).join(words.say('; '));
 }

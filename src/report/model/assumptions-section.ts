@@ -4,26 +4,27 @@ import { numberCell, textCell, textColumns } from './cells.ts';
 import type { ReportRow, ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 import { standardsTable } from './standards-table.ts';
-import type { Words } from '../../words/index.ts';
 
 /** Every default and factor that the figures rest on, and the standards behind them. */
-export function assumptionsSection(schedule: LoadSchedule, words: Words): ReportSection | undefined {
+export function assumptionsSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
   const rows = SHEET_NAMES.flatMap((sheet) => {
     const filled = filledRows(schedule, sheet);
     if (filled.length === 0) return [];
-    return inputColumns(sheet).filter(isAssumption).flatMap((column) => linesOf(schedule, sheet, column, filled, words));
+    return inputColumns(sheet).filter(isAssumption).flatMap((column) => linesOf(schedule, sheet, column, filled));
   });
   if (rows.length === 0) return undefined;
   const factors: ReportTable = {
-    title: 'Defaults and factors in use',
+    title: words.say('Defaults and factors in use'),
     columns: [
-      ...textColumns('Sheet', 'Column'), { title: 'Value', kind: 'number' }, { title: 'Rows', kind: 'number' }, ...textColumns('From', 'Source'),
+      ...textColumns(words.say('Sheet'), words.say('Column')), { title: words.say('Value'), kind: 'number' },
+      { title: words.say('Rows'), kind: 'number' }, ...textColumns(words.say('From'), words.say('Source')),
     ],
     rows,
   };
   return {
-    name: 'assumptions', title: 'Assumptions',
-    sentences: ['The sources of device types, conductors and contacts stand in their sheets.'],
+    name: 'assumptions', title: words.say('Assumptions'),
+    sentences: [words.say('The sources of device types, conductors and contacts stand in their sheets.')],
     tables: [factors, standardsTable(schedule)],
   };
 }
@@ -41,7 +42,8 @@ interface Line {
 }
 
 /** A line for each value that a column has in some rows, and where it came from. Single draws stand in their own sheets. */
-function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[], words: Words): ReportRow[] {
+function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[]): ReportRow[] {
+  const { words } = schedule;
   const { key, title, unit, derived, kind, source = '' } = column;
   const isListed = derived === undefined || kind === 'ratio';
   const lines = new Map<string, Line>();
@@ -50,16 +52,19 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
     const value = schedule.value(sheet, id, key);
     if (value === null || (isOwn && !isListed)) continue;
     const text = isListed ? formatCell(column, value, words, 'show') : '';
-    const origin = isOwn ? 'entered' : derived === undefined ? 'default' : inGeneral(schedule.explain(sheet, id, key)!.words);
+    const origin = isOwn ? words.say('entered') : derived === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!.words);
     const line = lines.get(`${origin} ${text}`) ?? {
       value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
-      source: isOwn ? '' : derived?.source ?? source, count: 0,
+      source: isOwn ? '' : words.text(derived?.source ?? source), count: 0,
     };
     line.count += 1;
     lines.set(`${origin} ${text}`, line);
   }
   return [...lines.values()].map(({ value, origin, source: from, count }) => ({
-    cells: [textCell(SCHEMA[sheet].title), textCell(title), numberCell(value), numberCell(String(count)), textCell(origin), textCell(from)],
+    cells: [
+      textCell(words.text(SCHEMA[sheet].title)), textCell(words.text(title)), numberCell(value), numberCell(String(count)),
+      textCell(origin), textCell(from),
+    ],
   }));
 }
 

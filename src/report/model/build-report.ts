@@ -1,5 +1,6 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { DETAIL_KEYS, type SheetName } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 import { CAUTIONS } from '../cautions.ts';
 import { changesSection, compareSchedules } from '../changes/index.ts';
 import { scheduleDigest } from '../digest/index.ts';
@@ -16,57 +17,56 @@ import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
-import { ENGLISH, type Words } from '../../words/index.ts';
 
 export interface LoadTableOptions {
   /** When the table was made, as it is to be printed. */
   readonly generated: string;
-  /** Language of the numbers, BCP 47; English by default. */
-  readonly words?: Words;
   /** The sheet that is printed, with the findings on it; the whole load table by default. */
   readonly sheet?: SheetName | undefined;
   /** An older schedule; what has changed since becomes a section. */
   readonly since?: LoadSchedule | undefined;
 }
 
-/** The load table of a schedule, from which every form of it is made. */
+/** The load table of a schedule in the language that it speaks, from which every form of it is made. */
 export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): Report {
-  const { generated, words = ENGLISH, sheet, since } = options;
-  const { details } = schedule.document;
-  const sections = sheet === undefined ? wholeTable(schedule, words, since)
+  const { generated, sheet, since } = options;
+  const { words, document: { details } } = schedule;
+  const sections = sheet === undefined ? wholeTable(schedule, since)
     : [
       findingsSection(schedule, sheet), acceptedSection(schedule, sheet), notesSection(schedule, sheet),
-      sheetSection(schedule, sheet, words), explanationsSection(schedule, sheet),
+      sheetSection(schedule, sheet), explanationsSection(schedule, sheet),
     ];
   return {
-    title: 'Load table',
+    words,
+    title: words.say('Load table'),
     subject: [details.project, details.panel].filter((part) => part !== undefined).join(' – '),
-    details: DETAIL_KEYS.map((key) => ({ title: DETAIL_TITLES[key], text: details[key] ?? '' })),
+    details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: details[key] ?? '' })),
     issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
-    cautions: CAUTIONS,
+    cautions: CAUTIONS.map((caution) => words.say(caution)),
     sections: sections.filter((section): section is ReportSection => section !== undefined),
   };
 }
 
-function wholeTable(schedule: LoadSchedule, words: Words, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
-  const sheet = (name: SheetName) => sheetSection(schedule, name, words);
+function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (ReportSection | undefined)[] {
+  const { words } = schedule;
+  const sheet = (name: SheetName) => sheetSection(schedule, name);
   return [
     revisionsSection(schedule),
-    since && changesSection(compareSchedules(since, schedule), nameOf(since), words),
-    { ...statusSection(schedule), pictures: summaryPictures(schedule, words) },
+    since && changesSection(compareSchedules(since, schedule), nameOf(since, words), words),
+    { ...statusSection(schedule), pictures: summaryPictures(schedule) },
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule, words),
+    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule),
     sheet('outputs'), sheet('feeds'), sheet('enclosures'),
-    devicesPerRail(schedule, words),
-    devicesPerBranch(schedule, words),
+    devicesPerRail(schedule),
+    devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),
-    notesSection(schedule), assumptionsSection(schedule, words), explanationsSection(schedule),
+    notesSection(schedule), assumptionsSection(schedule), explanationsSection(schedule),
     checklistSection(schedule),
-    commissioningSection(schedule, words),
+    commissioningSection(schedule),
   ];
 }
 
 /** An older schedule as a sentence names it. */
-function nameOf({ document: { details: { revision, date } } }: LoadSchedule): string {
-  return [`revision ${revision ?? '–'}`, ...(date === undefined ? [] : [date])].join(' of ');
+function nameOf({ document: { details: { revision = '–', date } } }: LoadSchedule, words: Words): string {
+  return date === undefined ? words.say('revision {revision}', { revision }) : words.say('revision {revision} of {date}', { revision, date });
 }

@@ -16,26 +16,26 @@ export function numberCell(text: string): ReportCell {
 }
 
 /** A cell that says how something stands. */
-export function stateCell(state: Status | Severity): ReportCell {
-  return { text: STATE_WORDS[state], kind: 'tag', state };
+export function stateCell(state: Status | Severity, words: Words): ReportCell {
+  return { text: words.say(STATE_WORDS[state]), kind: 'tag', state };
 }
 
 /** A cell to write in on paper. */
 export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 
 /** A cell of the schedule, as it is read: the sign of a partial figure first, defaults marked. */
-export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column, words: Words): ReportCell {
+export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): ReportCell {
   const value = schedule.value(sheet, id, column.key);
-  if (column.role === 'computed' && column.status === true && value !== null) return stateCell(value as Status);
-  const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, words, 'show');
+  if (column.role === 'computed' && column.status === true && value !== null) return stateCell(value as Status, schedule.words);
+  const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, schedule.words, 'show');
   const cell = isNumeric(column) ? numberCell(text) : textCell(text);
   const inherited = text !== '' && column.role === 'input' && !schedule.isOwn(sheet, id, column.key);
   return inherited ? { ...cell, inherited: true } : cell;
 }
 
 /** The heading of a column of the schedule. */
-export function scheduleColumn(column: Column): ReportColumn {
-  return { title: titleWithUnit(column), kind: isNumeric(column) ? 'number' : 'text' };
+export function scheduleColumn(column: Column, words: Words): ReportColumn {
+  return { title: titleWithUnit(column, words), kind: isNumeric(column) ? 'number' : 'text' };
 }
 
 /** Columns of text with these titles. */

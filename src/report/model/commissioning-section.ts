@@ -3,7 +3,6 @@ import { columnOf, SCHEMA, type Row } from '../../schedule/index.ts';
 import { scheduleCell, scheduleColumn, TO_FILL, textCell, textColumns } from './cells.ts';
 import type { ReportCell, ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
-import type { Words } from '../../words/index.ts';
 
 /** What is worked out and what is measured, side by side. */
 const COMPARED = {
@@ -12,28 +11,33 @@ const COMPARED = {
 } as const;
 
 /** What is measured of every supply and run, filled in or to be filled in, and who signs for it. */
-export function commissioningSection(schedule: LoadSchedule, words: Words): ReportSection | undefined {
+export function commissioningSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
   const tables = (['supplies', 'runs'] as const).flatMap((sheet) => {
     const rows = filledRows(schedule, sheet);
-    return rows.length === 0 ? [] : [measuredTable(schedule, sheet, rows, words)];
+    return rows.length === 0 ? [] : [measuredTable(schedule, sheet, rows)];
   });
   if (tables.length === 0) return undefined;
-  const signatures = ['Installed', 'Tested', 'Handed over'].map((what) => ({ cells: [textCell(what), TO_FILL, TO_FILL, TO_FILL] }));
+  const signatures = [words.say('Installed'), words.say('Tested'), words.say('Handed over')].map((what) => ({ cells: [textCell(what), TO_FILL, TO_FILL, TO_FILL] }));
   return {
-    name: 'commissioning', title: 'Commissioning',
-    sentences: ['Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.'],
-    tables: [...tables, { title: 'Signatures', columns: textColumns('Step', 'Name', 'Date', 'Signature'), rows: signatures }],
+    name: 'commissioning', title: words.say('Commissioning'),
+    sentences: [words.say('Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.')],
+    tables: [...tables, {
+      title: words.say('Signatures'), rows: signatures,
+      columns: textColumns(words.say('Step'), words.say('Name'), words.say('Date'), words.say('Signature')),
+    }],
   };
 }
 
-function measuredTable(schedule: LoadSchedule, sheet: 'supplies' | 'runs', rows: readonly Row[], words: Words): ReportTable {
+function measuredTable(schedule: LoadSchedule, sheet: 'supplies' | 'runs', rows: readonly Row[]): ReportTable {
+  const { words } = schedule;
   const columns = COMPARED[sheet].map((key) => columnOf(sheet, key));
   return {
-    title: SCHEMA[sheet].title,
-    columns: [...columns.map(scheduleColumn), ...textColumns('Verdict')],
+    title: words.text(SCHEMA[sheet].title),
+    columns: [...columns.map((column) => scheduleColumn(column, words)), ...textColumns(words.say('Verdict'))],
     rows: rows.map(({ id }) => {
       const measured = columns.map((column): ReportCell => {
-        const cell = scheduleCell(schedule, sheet, id, column, words);
+        const cell = scheduleCell(schedule, sheet, id, column);
         return cell.text === '' && column.key.startsWith('measured') ? { ...TO_FILL, kind: 'number' } : cell;
       });
       return { cells: [...measured, verdict(schedule, sheet, id)] };
@@ -46,5 +50,5 @@ function verdict(schedule: LoadSchedule, sheet: 'supplies' | 'runs', id: number)
   const measured = ['measuredCurrent', 'measuredVoltage'].filter((key) => schedule.value(sheet, id, key) !== null);
   if (measured.length === 0) return TO_FILL;
   const found = schedule.findingsOf(sheet, id).filter(({ key }) => measured.includes(key)).map(({ message }) => message);
-  return textCell(found.length === 0 ? 'as worked out' : found.join(' '));
+  return textCell(found.length === 0 ? schedule.words.say('as worked out') : found.join(' '));
 }

@@ -1,7 +1,8 @@
 import type { DetailKey } from '../../schedule/index.ts';
+import { message } from '../../words/index.ts';
 
 /** What the details are called in the title block. */
 export const DETAIL_TITLES: Readonly<Record<DetailKey, string>> = {
-  project: 'Project', panel: 'Panel', revision: 'Revision', date: 'Date', preparedBy: 'Prepared by', checkedBy: 'Checked by',
-  remarks: 'Remarks',
+  project: message('Project'), panel: message('Panel'), revision: message('Revision'), date: message('Date'),
+  preparedBy: message('Prepared by'), checkedBy: message('Checked by'), remarks: message('Remarks'),
 };

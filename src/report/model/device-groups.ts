@@ -5,7 +5,7 @@ import { numberCell, textCell } from './cells.ts';
 import type { ReportCell, ReportRow, ReportSection, ReportTable } from './report.ts';
 import { filledRows, printedColumns, rowsTable } from './sheet-section.ts';
 import { STATE_WORDS } from './state-words.ts';
-import type { Words } from '../../words/index.ts';
+import { message } from '../../words/index.ts';
 
 /** How devices are gathered: by the reference to a sheet, with the columns that are not repeated and those added up. */
 interface Grouping {
@@ -13,82 +13,86 @@ interface Grouping {
   readonly sheet: 'supplies' | 'branches';
   readonly name: string;
   readonly title: string;
+  /** Heading of the devices that name no row of the sheet. */
+  readonly onNone: string;
   readonly without: readonly string[];
   readonly totals: readonly string[];
-  readonly sentence: (figure: (key: string) => string) => string;
+  /** What stands beside the tag: the figures of the row by their keys, and its status. */
+  readonly sentence: string;
+  readonly figures: readonly string[];
 }
 
 const BY_RAIL: Grouping = {
-  by: 'rail', sheet: 'supplies', name: 'devices-per-rail', title: 'Devices per rail',
+  by: 'rail', sheet: 'supplies', name: 'devices-per-rail', title: message('Devices per rail'), onNone: message('On no rail'),
   without: ['rail', 'points'], totals: ['qty', 'connected', 'demand', 'share'],
-  sentence: (figure) => `${figure('demand')} of ${figure('usable')} usable, ${figure('loading')}; target ${figure('target')}`,
+  sentence: message('{demand} of {usable} usable, {loading}; target {target}; {status}.'), figures: ['demand', 'usable', 'loading', 'target'],
 };
 
 const BY_BRANCH: Grouping = {
-  by: 'branch', sheet: 'branches', name: 'devices-per-branch', title: 'Devices per branch',
+  by: 'branch', sheet: 'branches', name: 'devices-per-branch', title: message('Devices per branch'), onNone: message('On no branch'),
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
   totals: ['qty', 'points'],
-  sentence: (figure) => `${figure('points')} of ${figure('limit')} points, ${figure('used')}; free ${figure('free')}`,
+  sentence: message('{points} of {limit} points, {used}; free {free}; {status}.'), figures: ['points', 'limit', 'used', 'free'],
 };
 
 /** Devices gathered by the rail that feeds them, with subtotals; those on none come last. */
-export function devicesPerRail(schedule: LoadSchedule, words: Words): ReportSection | undefined {
-  return devicesPer(BY_RAIL, schedule, filledRows(schedule, 'devices'), words);
+export function devicesPerRail(schedule: LoadSchedule): ReportSection | undefined {
+  return devicesPer(BY_RAIL, schedule, filledRows(schedule, 'devices'));
 }
 
 /** Devices that take places on a bus branch, gathered by it, with subtotals. */
-export function devicesPerBranch(schedule: LoadSchedule, words: Words): ReportSection | undefined {
+export function devicesPerBranch(schedule: LoadSchedule): ReportSection | undefined {
   const rows = filledRows(schedule, 'devices').filter(({ id }) => schedule.target('devices', id, 'branch') >= 0);
-  return devicesPer(BY_BRANCH, schedule, rows, words);
+  return devicesPer(BY_BRANCH, schedule, rows);
 }
 
-function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly Row[], words: Words): ReportSection | undefined {
+function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly Row[]): ReportSection | undefined {
   if (rows.length === 0) return undefined;
-  const { by, sheet, name, title, without } = grouping;
+  const { by, sheet, name, title, onNone, without } = grouping;
+  const { words } = schedule;
   const columns = printedColumns(schedule, 'devices', rows).filter(({ key }) => !without.includes(key));
   const groups = filledRows(schedule, sheet).map((owner) => ({ owner, rows: schedule.members('devices', by, owner.id) }));
   const byId = new Map(rows.map((row) => [row.id, row]));
   const tables = groups.filter(({ rows: ids }) => ids.length > 0).map(({ owner, rows: ids }): ReportTable => ({
-    ...table(grouping, schedule, ids.flatMap((id) => byId.get(id) ?? []), columns, words),
-    ...heading(grouping, schedule, owner, words),
+    ...table(grouping, schedule, ids.flatMap((id) => byId.get(id) ?? []), columns),
+    ...heading(grouping, schedule, owner),
   }));
   const others = rows.filter(({ id }) => schedule.target('devices', id, by) < 0);
-  if (others.length > 0) tables.push({ title: `On no ${by}`, ...table(grouping, schedule, others, columns, words) });
-  return { name, title, sentences: [], tables };
+  if (others.length > 0) tables.push({ title: words.say(onNone), ...table(grouping, schedule, others, columns) });
+  return { name, title: words.say(title), sentences: [], tables };
 }
 
-function heading({ sheet, sentence }: Grouping, schedule: LoadSchedule, owner: Row, words: Words): { title: string; sentence: string } {
+function heading({ sheet, sentence, figures }: Grouping, schedule: LoadSchedule, owner: Row): { title: string; sentence: string } {
+  const { words } = schedule;
   const figure = (key: string) => {
     const column = columnOf(sheet, key);
     const text = formatCell(column, schedule.value(sheet, owner.id, key), words, 'show');
     const whole = `${schedule.partialSign(sheet, owner.id, key)}${text}`;
-    return text === '' ? 'not known' : column.unit === undefined ? whole : `${whole}\u00a0${column.unit}`;
+    return text === '' ? words.say('not known') : column.unit === undefined ? whole : `${whole}\u00a0${column.unit}`;
   };
-  const status = schedule.value(sheet, owner.id, 'status') as Status;
-  const purpose = sheet === 'supplies' ? schedule.value(sheet, owner.id, 'purpose') : null;
+  const status = words.say(STATE_WORDS[schedule.value(sheet, owner.id, 'status') as Status]);
+  const purpose = sheet === 'supplies' ? formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show') : '';
   return {
-    title: [tagOf(sheet, owner), ...(typeof purpose === 'string' ? [purpose] : [])].join(', '),
-    sentence: `${sentence(figure)}; ${STATE_WORDS[status]}.`,
+    title: [tagOf(sheet, owner), purpose].filter((part) => part !== '').join(', '),
+    sentence: words.say(sentence, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
   };
 }
 
-function table(
-  { totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[], words: Words,
-): ReportTable {
-  const listed = rowsTable(schedule, 'devices', rows, columns, words);
+function table({ totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[]): ReportTable {
+  const listed = rowsTable(schedule, 'devices', rows, columns);
   const isFirstText = columns.findIndex(({ key }) => !totals.includes(key));
   const cells = columns.map((column, index): ReportCell => {
-    if (index === isFirstText) return textCell('Total');
-    return totals.includes(column.key) ? totalCell(schedule, rows, column, words) : textCell('');
+    if (index === isFirstText) return textCell(schedule.words.say('Total'));
+    return totals.includes(column.key) ? totalCell(schedule, rows, column) : textCell('');
   });
   const total: ReportRow = { isTotal: true, cells: [textCell(''), ...cells] };
   return { ...listed, rows: [...listed.rows, total] };
 }
 
 /** The known figures of a column added up; at least that when some are not known. */
-function totalCell(schedule: LoadSchedule, rows: readonly Row[], column: Column, words: Words): ReportCell {
+function totalCell(schedule: LoadSchedule, rows: readonly Row[], column: Column): ReportCell {
   const values = rows.map(({ id }) => schedule.value('devices', id, column.key)).filter((value) => typeof value === 'number');
   if (values.length === 0) return numberCell('');
   const sum = values.reduce((total, value) => total + value, 0);
-  return numberCell((values.length < rows.length ? '≥' : '') + formatCell({ ...column, role: 'computed' }, sum, words, 'show'));
+  return numberCell((values.length < rows.length ? '≥' : '') + formatCell({ ...column, role: 'computed' }, sum, schedule.words, 'show'));
 }

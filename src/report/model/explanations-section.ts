@@ -6,15 +6,19 @@ import { filledRows } from './sheet-section.ts';
 
 /** How each figure comes about: one example of every computed column, with its source. */
 export function explanationsSection(schedule: LoadSchedule, only?: SheetName): ReportSection | undefined {
+  const { words } = schedule;
+  const columns = textColumns(
+    words.say('Figure'), words.say('Row'), words.say('Rule'), words.say('With its numbers'), words.say('Result'), words.say('Source'),
+  );
   const tables = SHEET_NAMES.filter((sheet) => only === undefined || sheet === only).flatMap((sheet) => {
     const rows = SCHEMA[sheet].columns.filter(isWorkedOut).flatMap((column) => example(schedule, sheet, column));
     if (rows.length === 0) return [];
-    return [{ title: SCHEMA[sheet].title, columns: textColumns('Figure', 'Row', 'Rule', 'With its numbers', 'Result', 'Source'), rows }];
+    return [{ title: words.text(SCHEMA[sheet].title), columns, rows }];
   });
   if (tables.length === 0) return undefined;
   return {
-    name: 'explanations', title: 'How the figures come about',
-    sentences: ['One example of every figure that is worked out; all others in its column follow the same rule.'], tables,
+    name: 'explanations', title: words.say('How the figures come about'),
+    sentences: [words.say('One example of every figure that is worked out; all others in its column follow the same rule.')], tables,
   };
 }
 

@@ -2,23 +2,24 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { branchesPicture, pictureText, runPicture, suppliesPicture } from '../pictures/index.ts';
 import type { ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
-import type { Words } from '../../words/index.ts';
 
 /** Pictures of the loading of supplies and the fill of branches, of those that there are. */
-export function summaryPictures(schedule: LoadSchedule, words: Words): string[] {
+export function summaryPictures(schedule: LoadSchedule): string[] {
   return [
-    ...(filledRows(schedule, 'supplies').length === 0 ? [] : [suppliesPicture(schedule, words)]),
-    ...(filledRows(schedule, 'branches').length === 0 ? [] : [branchesPicture(schedule, words)]),
+    ...(filledRows(schedule, 'supplies').length === 0 ? [] : [suppliesPicture(schedule)]),
+    ...(filledRows(schedule, 'branches').length === 0 ? [] : [branchesPicture(schedule)]),
   ].map((picture) => pictureText(picture));
 }
 
 /** A picture of the voltage along every run whose drop is known or that has no working voltage; `undefined` when there is none. */
-export function runPicturesSection(schedule: LoadSchedule, words: Words): ReportSection | undefined {
+export function runPicturesSection(schedule: LoadSchedule): ReportSection | undefined {
+  const { words } = schedule;
   const drawn = filledRows(schedule, 'runs').filter(({ id }) =>
     schedule.value('runs', id, 'drop') !== null || schedule.findingsOf('runs', id).some(({ rule }) => rule === 'run-no-working-voltage'));
   if (drawn.length === 0) return undefined;
   return {
-    name: 'run-pictures', title: 'Voltage along the runs', sentences: ['Drawn to scale, each with its own axes.'], tables: [],
-    pictures: drawn.map(({ id }) => pictureText(runPicture(schedule, id, words))),
+    name: 'run-pictures', title: words.say('Voltage along the runs'), tables: [],
+    sentences: [words.say('Drawn to scale, each with its own axes.')],
+    pictures: drawn.map(({ id }) => pictureText(runPicture(schedule, id))),
   };
 }

@@ -1,4 +1,6 @@
 import type { Severity, Status } from '../../findings/index.ts';
+import type { DetailKey } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 
 /** One cell of a printed table. */
 export interface ReportCell {
@@ -45,6 +47,7 @@ export interface ReportSection {
 
 /** A line of the title block. */
 export interface ReportDetail {
+  readonly key: DetailKey;
   readonly title: string;
   readonly text: string;
 }
@@ -61,6 +64,8 @@ export interface ReportIssue {
 
 /** The load table, from which every form of it is made. */
 export interface Report {
+  /** The language that all of it is in. */
+  readonly words: Words;
   readonly title: string;
   /** What it is about, for the head of each page: project and panel. */
   readonly subject: string;

@@ -2,7 +2,6 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { isBlank, SCHEMA, type Column, type Row, type SheetName } from '../../schedule/index.ts';
 import { numberCell, scheduleCell, scheduleColumn } from './cells.ts';
 import type { ReportSection, ReportTable } from './report.ts';
-import type { Words } from '../../words/index.ts';
 
 /** The rows of a sheet in which something is entered. */
 export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly Row[] {
@@ -20,15 +19,14 @@ export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: r
 }
 
 /** Some rows of a sheet as a table, each with its number on the sheet. */
-export function rowsTable(
-  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[], words: Words,
-): ReportTable {
+export function rowsTable(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[]): ReportTable {
+  const { words } = schedule;
   return {
-    columns: [{ title: 'Row', kind: 'number' }, ...columns.map(scheduleColumn)],
+    columns: [{ title: words.say('Row'), kind: 'number' }, ...columns.map((column) => scheduleColumn(column, words))],
     rows: rows.map(({ id }) => ({
       cells: [
         numberCell(String(schedule.document.position(sheet, id) + 1)),
-        ...columns.map((column) => scheduleCell(schedule, sheet, id, column, words)),
+        ...columns.map((column) => scheduleCell(schedule, sheet, id, column)),
       ],
     })),
   };
@@ -44,12 +42,13 @@ const MEASURED = /^measured|Tolerance$/;
  * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it has
  * no rows.
  */
-export function sheetSection(schedule: LoadSchedule, sheet: SheetName, words: Words): ReportSection | undefined {
+export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSection | undefined {
+  const { words } = schedule;
   const rows = filledRows(schedule, sheet);
   if (rows.length === 0) return undefined;
   const columns = printedColumns(schedule, sheet, rows);
-  const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some, words);
-  const section = { name: sheet, title: SCHEMA[sheet].title, sentences: [] };
+  const table = (some: readonly Column[], of = rows) => rowsTable(schedule, sheet, of, some);
+  const section = { name: sheet, title: words.text(SCHEMA[sheet].title), sentences: [] };
   if (columns.length <= MOST_COLUMNS) return { ...section, tables: [table(columns)] };
   const isTag = ({ key }: Column) => key === SCHEMA[sheet].tag;
   const measured = columns.filter(({ key }) => MEASURED.test(key));
@@ -58,10 +57,13 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName, words: Wo
   return {
     ...section,
     tables: [
-      { title: 'As entered', ...table(entered) },
+      { title: words.say('As entered'), ...table(entered) },
       ...(measured.length === 0 ? []
-        : [{ title: 'As measured', ...table(columns.filter((column) => isTag(column) || measured.includes(column)), measuredRows) }]),
-      { title: 'Worked out', ...table(columns.filter((column) => isTag(column) || column.role === 'computed')) },
+        : [{
+          title: words.say('As measured'),
+          ...table(columns.filter((column) => isTag(column) || measured.includes(column)), measuredRows),
+        }]),
+      { title: words.say('Worked out'), ...table(columns.filter((column) => isTag(column) || column.role === 'computed')) },
     ],
   };
 }

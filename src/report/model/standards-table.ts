@@ -21,18 +21,19 @@ export function namesStandard(text: string, number: string): boolean {
 
 /** The standards by number and year that the printed columns rest on, and what for. */
 export function standardsTable(schedule: LoadSchedule): ReportTable {
+  const { words } = schedule;
   const columns = SHEET_NAMES.filter((sheet) => filledRows(schedule, sheet).length > 0)
     .flatMap((sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesOf(column) })));
   const rows = STANDARDS.flatMap(({ number, edition, title }) => {
     const used = columns.filter(({ sources }) => sources.some((source) => namesStandard(source, number)));
     const uses = [...new Set(used.map(({ sheet }) => sheet))].map((sheet) => {
-      const titles = used.filter((each) => each.sheet === sheet).map((each) => each.title.toLowerCase());
-      return `${SCHEMA[sheet].title}: ${titles.join(', ')}`;
+      const titles = used.filter((each) => each.sheet === sheet).map((each) => words.within(each.title));
+      return words.say('{title}: {text}', { title: words.text(SCHEMA[sheet].title), text: titles.join(', ') });
     });
-    return uses.length === 0 ? [] : [{ cells: [number, edition, title, uses.join('; ')].map(textCell) }];
+    return uses.length === 0 ? [] : [{ cells: [number, words.say(edition), words.say(title), uses.join(words.say('; '))].map(textCell) }];
   });
   return {
-    title: 'Standards', sentence: 'Editions are for orientation; the one that applies to the job decides.',
-    columns: textColumns('Standard', 'Edition', 'Title', 'Used for'), rows,
+    title: words.say('Standards'), sentence: words.say('Editions are for orientation; the one that applies to the job decides.'),
+    columns: textColumns(words.say('Standard'), words.say('Edition'), words.say('Title'), words.say('Used for')), rows,
   };
 }

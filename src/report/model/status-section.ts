@@ -14,17 +14,20 @@ const STATUSES: readonly Status[] = ['over', 'near', 'incomplete', 'ok'];
 
 /** How many rows of each sheet stand how. */
 export function statusSection(schedule: LoadSchedule): ReportSection {
+  const { words } = schedule;
   const rows = SHEETS_WITH_STATUS.flatMap((sheet) => {
     const statuses = filledRows(schedule, sheet).map(({ id }) => schedule.value(sheet, id, 'status'));
     if (statuses.length === 0) return [];
     const counts = STATUSES.map((status) => statuses.filter((each) => each === status).length);
-    return [{ cells: [textCell(SCHEMA[sheet].title), ...[...counts, statuses.length].map((count) => numberCell(String(count)))] }];
+    const figures = [...counts, statuses.length].map((count) => numberCell(String(count)));
+    return [{ cells: [textCell(words.text(SCHEMA[sheet].title)), ...figures] }];
   });
   const columns = [
-    { title: 'Sheet', kind: 'text' as const },
-    ...STATUSES.map((status) => ({ title: STATE_WORDS[status], kind: 'number' as const })),
-    { title: 'in all', kind: 'number' as const },
+    { title: words.say('Sheet'), kind: 'text' as const },
+    ...STATUSES.map((status) => ({ title: words.say(STATE_WORDS[status]), kind: 'number' as const })),
+    { title: words.say('in all'), kind: 'number' as const },
   ];
-  return rows.length === 0 ? { name: 'summary', title: 'Summary', sentences: ['No row has a status.'], tables: [] }
-    : { name: 'summary', title: 'Summary', sentences: [], tables: [{ columns, rows }] };
+  const section = { name: 'summary', title: words.say('Summary') };
+  return rows.length === 0 ? { ...section, sentences: [words.say('No row has a status.')], tables: [] }
+    : { ...section, sentences: [], tables: [{ columns, rows }] };
 }

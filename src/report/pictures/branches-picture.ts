@@ -3,27 +3,31 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { loadingBars } from './loading-bars.ts';
 import type { Shape } from './shape.ts';
 import { figureText, nameOf, numberAt, valueText } from './words.ts';
-import { ENGLISH } from '../../words/index.ts';
 
 /** Draws how full every bus branch is; the tick stands where its reserve begins. */
-export function branchesPicture(schedule: LoadSchedule, words = ENGLISH): Shape {
+export function branchesPicture(schedule: LoadSchedule): Shape {
+  const { words } = schedule;
   const bars = schedule.rows('branches').flatMap(({ id }) => {
     const status = schedule.value('branches', id, 'status') as Status | null;
     if (status === null) return [];
-    const text = (key: string) => figureText(schedule, 'branches', id, key, words);
+    const text = (key: string) => figureText(schedule, 'branches', id, key);
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
     const count = (key: string, value: number) => valueText('branches', key, value, words);
     const beyond = (numberAt(schedule, 'branches', id, 'points') ?? 0) - (numberAt(schedule, 'branches', id, 'limit') ?? 0);
-    const left = beyond > 0 ? `${count('points', beyond)} too many`
-      : free !== null && free < 0 ? `${count('free', -free)} into the reserve` : `${text('free')} free`;
+    const figures = { points: text('points'), limit: text('limit'), share: text('used') };
     return [{
       name: nameOf(schedule, 'branches', id), about: '', loading: numberAt(schedule, 'branches', id, 'used'), status,
       target: reserve === null ? null : 1 - reserve,
-      sentence: `${text('points')} of ${text('limit')} points, ${text('used')}, ${left}`,
+      sentence: beyond > 0
+        ? words.say('{points} of {limit} points, {share}, {beyond} too many', { ...figures, beyond: count('points', beyond) })
+        : free !== null && free < 0
+          ? words.say('{points} of {limit} points, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free) })
+          : words.say('{points} of {limit} points, {share}, {free} free', { ...figures, free: text('free') }),
     }];
   });
   return loadingBars({
-    title: 'Points on the bus branches', tick: 'where the reserve begins', none: 'There are no bus branches yet.', bars,
+    title: words.say('Points on the bus branches'), none: words.say('There are no bus branches yet.'), bars, words,
+    key: words.say('The tick marks where the reserve begins; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'),
   });
 }

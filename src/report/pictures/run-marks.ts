@@ -37,12 +37,16 @@ export function marks(frame: RunFrame, places: readonly RunPlace[], words: Words
   });
 }
 
-/** A place in words: «D-01, D-02: 23.10 V at 12.0 m, need 21.6 V». */
+/** A place in words: «D-01, D-02: 23.10 V at 12.0 m, needed 21.6 V». */
 export function placeText({ devices, metres, volts, leastVolts, isLacking }: RunPlace, words: Words): string {
-  const needs = leastVolts === null ? ''
-    : `, needed ${valueText('types', 'minVoltage', leastVolts, words)}${isLacking ? ', too little' : ''}`;
-  const here = `${valueText('runs', 'endVoltage', volts, words)} at ${valueText('runs', 'length', metres, words)}`;
-  return `${devices.map(({ name }) => name).join(', ')}: ${here}${needs}`;
+  const here = {
+    devices: devices.map(({ name }) => name).join(', '),
+    voltage: valueText('runs', 'endVoltage', volts, words), distance: valueText('runs', 'length', metres, words),
+  };
+  if (leastVolts === null) return words.say('{devices}: {voltage} at {distance}', here);
+  const needed = { ...here, least: valueText('types', 'minVoltage', leastVolts, words) };
+  return isLacking ? words.say('{devices}: {voltage} at {distance}, needed {least}, too little', needed)
+    : words.say('{devices}: {voltage} at {distance}, needed {least}', needed);
 }
 
 /** What the signs mean, and the scales in millimetres of paper. */
@@ -50,17 +54,22 @@ export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, 
   const row = bottom + 46;
   const centimetre = ({ perCentimetre: value }: RunFrame['up'], unit: string) =>
     `${axisNumber(value, String(value).split('.')[1]?.length ?? 0, words)}\u00a0${unit}`;
-  const note = `On paper at full size 10 mm are ${centimetre(across, 'm')} across and ${centimetre(up, 'V')} up.`
-    + (unnamed > 0 ? ` ${unnamed} more places are drawn without their names.` : '');
+  const scales = { across: centimetre(across, 'm'), up: centimetre(up, 'V') };
+  const notes = [
+    words.say('On paper at full size 10 mm are {across} across and {up} up.', scales),
+    ...(unnamed === 0 ? [] : [words.say(
+      '{count, plural, one {# more place is drawn without its name.} other {# more places are drawn without their names.}}', { count: unnamed },
+    )]),
+  ];
   const [current, power, least, lack] = [left + 4, left + 136, left + 258, left + 458];
   return [
     shape('circle', { class: 'device', cx: current, cy: row - 4, r: 4 }),
-    label('quiet', current + 10, row, 'constant current'),
+    label('quiet', current + 10, row, words.say('constant current')),
     shape('circle', { class: 'device power', cx: power, cy: row - 4, r: 3.5 }),
-    label('quiet', power + 10, row, 'constant power'),
-    line('least', least, row - 4, least + 10, row - 4), label('quiet', least + 16, row, 'least voltage of the devices'),
+    label('quiet', power + 10, row, words.say('constant power')),
+    line('least', least, row - 4, least + 10, row - 4), label('quiet', least + 16, row, words.say('least voltage of the devices')),
     line('lacking', lack, row - 9, lack, row + 1), line('lacking', lack - 5, row - 9, lack + 5, row - 9),
-    label('quiet', lack + 12, row, 'what they lack'),
-    label('quiet', left, row + 22, note),
+    label('quiet', lack + 12, row, words.say('what they lack')),
+    label('quiet', left, row + 22, notes.join(' ')),
   ];
 }

@@ -8,8 +8,8 @@ import { curve, legend, marks, placeText } from './run-marks.ts';
 import { runPlaces, type RunPlace } from './run-places.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { statusMark } from './status-mark.ts';
-import { figureText, nameOf, numberAt, shortened, valueText } from './words.ts';
-import { ENGLISH, type Words } from '../../words/index.ts';
+import { figureText, nameOf, numberAt, shortened, valueText, wrapped } from './words.ts';
+import type { Words } from '../../words/index.ts';
 
 /** One run, as its picture reads it. */
 interface DrawnRun {
@@ -30,19 +30,19 @@ interface DrawnRun {
  * Draws the voltage along a run: at each place with devices the voltage there and the least that they need, and the line
  * of the most drop, with both axes true to scale.
  * @param id row of `runs`
- * @param words language tag by whose custom figures are written
  */
-export function runPicture(schedule: LoadSchedule, id: number, words = ENGLISH): Shape {
+export function runPicture(schedule: LoadSchedule, id: number): Shape {
+  const { words } = schedule;
   const run: DrawnRun = {
     schedule, id, words, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
     status: schedule.value('runs', id, 'status') as Status | null,
     collapses: schedule.outcome('runs', id) === NO_WORKING_VOLTAGE,
-    text: (key) => figureText(schedule, 'runs', id, key, words),
+    text: (key) => figureText(schedule, 'runs', id, key),
     number: (key) => numberAt(schedule, 'runs', id, key),
   };
   const { bottom, children } = plot(run);
   return picture({
-    title: `Voltage along run ${run.name}`, description: description(run), height: bottom,
+    title: words.say('Voltage along run {run}', { run: run.name }), description: description(run), height: bottom,
     children: [...heading(run), ...children],
   });
 }
@@ -50,29 +50,38 @@ export function runPicture(schedule: LoadSchedule, id: number, words = ENGLISH):
 /** Everything that the picture shows, in words and figures. */
 function description({ status, collapses, text, places, words }: DrawnRun): string {
   return [
-    ...(status === null ? [] : [`The run is ${STATE_WORDS[status]}.`]),
-    collapses ? 'It has no working voltage.'
-      : `The lowest voltage is ${text('endVoltage')}, a drop of ${text('dropRatio')} where ${text('maxDrop')} is allowed.`,
-    `Its devices need ${text('minVoltage')}.`,
-    places.length === 0 ? 'No devices are on it.' : `${places.map((place) => placeText(place, words)).join('; ')}.`,
+    ...(status === null ? [] : [words.say('The run is {status}.', { status: words.say(STATE_WORDS[status]) })]),
+    collapses ? words.say('It has no working voltage.')
+      : words.say('The lowest voltage is {voltage}, a drop of {drop} where {most} is allowed.',
+        { voltage: text('endVoltage'), drop: text('dropRatio'), most: text('maxDrop') }),
+    words.say('Its devices need {least}.', { least: text('minVoltage') }),
+    places.length === 0 ? words.say('No devices are on it.')
+      : `${places.map((place) => placeText(place, words)).join(words.say('; '))}.`,
   ].join(' ');
 }
 
-function heading({ schedule, id, name, status, collapses, text }: DrawnRun): Shape[] {
-  const tag = (key: string, most: number) => {
-    const value = schedule.value('runs', id, key);
-    return value === null ? `unknown ${key}` : shortened(String(value), most);
-  };
-  const about = `${text('length')} of ${tag('conductor', 24)} on ${schedule.value('runs', id, 'rail') === null ? '' : 'rail '}${tag('rail', 16)}; `
-    + `${collapses ? NO_WORKING_VOLTAGE : `lowest ${text('endVoltage')}`}, needed ${text('minVoltage')}`;
+function heading({ schedule, id, name, status, collapses, text, words }: DrawnRun): Shape[] {
+  const named = (key: string, most: number) => shortened(String(schedule.value('runs', id, key) ?? ''), most);
+  const known = (key: string) => schedule.value('runs', id, key) === null ? 'no' : 'yes';
+  const cable = words.say(
+    '{length} of {knowsConductor, select, yes {{conductor}} other {unknown conductor}} on {knowsRail, select, yes {rail {rail}} other {unknown rail}}',
+    {
+      length: text('length'), knowsConductor: known('conductor'), conductor: named('conductor', 24),
+      knowsRail: known('rail'), rail: named('rail', 16),
+    },
+  );
+  const least = text('minVoltage');
+  const ends = collapses ? words.say('no working voltage, needed {least}', { least })
+    : words.say('lowest {voltage}, needed {least}', { voltage: text('endVoltage'), least });
   return [
-    label('heading', 60, 22, `Run ${shortened(name, 48)}`), label('quiet', 60, 40, about),
-    ...(status === null ? [] : statusMark(status, WIDTH - 104, 22)),
+    label('heading', 60, 22, words.say('Run {run}', { run: shortened(name, 48) })),
+    label('quiet', 60, 40, [cable, ends].join(words.say('; '))),
+    ...(status === null ? [] : statusMark(status, WIDTH - 104, 22, words)),
   ];
 }
 
 function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
-  const { schedule, id, places, number, text, words } = run;
+  const { schedule, id, places, number, words } = run;
   const rail = schedule.target('runs', id, 'rail');
   const supplyVolts = rail < 0 ? null : numberAt(schedule, 'supplies', rail, 'voltage');
   const [length, maxDrop] = [number('length'), number('maxDrop')];
@@ -91,7 +100,7 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
       ...axes(frame, words), line('end', x(length), top, x(length), bottom),
       ...(limitVolts === null ? [] : [
         line('limit', left, y(limitVolts), right, y(limitVolts)),
-        label('near haloed', left + 5, y(limitVolts) + 14, `most drop ${text('maxDrop')}: ${valueText('runs', 'endVoltage', limitVolts, words)}`),
+        label('near haloed', left + 5, y(limitVolts) + 14, limitText(run, limitVolts)),
       ]),
       ...names.shapes, ...(isSolved ? [curve(frame, supplyVolts, length, places)] : []),
       ...marks(frame, places, words),
@@ -107,11 +116,17 @@ function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: 
   return [label('strong haloed', x(metres) + 8, y(number('endVoltage')!) + 17, text('endVoltage'))];
 }
 
+/** The line of the most drop in words. */
+function limitText({ text, words }: DrawnRun, limitVolts: number): string {
+  const voltage = valueText('runs', 'endVoltage', limitVolts, words);
+  return words.say('most drop {share}: {voltage}', { share: text('maxDrop'), voltage });
+}
+
 /** Why there is no curve. */
-function note({ collapses }: DrawnRun, x: number, y: number): Shape[] {
-  const lines = collapses
-    ? ['No working voltage: the devices draw', 'constant power, and the cable cannot deliver', 'what they ask for at any voltage.']
-    : ['The voltage along this run is not known yet.', 'Its findings say which entries are missing.'];
+function note({ collapses, words }: DrawnRun, x: number, y: number): Shape[] {
+  const lines = wrapped(collapses
+    ? words.say('No working voltage: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')
+    : words.say('The voltage along this run is not known yet. Its findings say which entries are missing.'), 44);
   const height = lines.length * 19 + 16;
   return [
     shape('rect', { class: 'note', x: x - 175, y: y - height / 2, width: 350, height }),

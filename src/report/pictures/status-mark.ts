@@ -1,5 +1,6 @@
 import { STATE_WORDS, type Status } from '../../findings/index.ts';
 import { label, shape, type Shape } from './shape.ts';
+import type { Words } from '../../words/index.ts';
 
 /** Shapes that differ without their colour, on a field of 12 by 12: notched block, triangle, broken ring, dot. */
 const PATHS: Readonly<Record<Status, string>> = {
@@ -10,9 +11,9 @@ const PATHS: Readonly<Record<Status, string>> = {
 };
 
 /** A status as shape and word, the shape to the left of the word, which begins at `x`. */
-export function statusMark(status: Status, x: number, y: number): Shape[] {
+export function statusMark(status: Status, x: number, y: number, words: Words): Shape[] {
   return [
     shape('path', { class: `mark ${status}`, d: PATHS[status], transform: `translate(${x - 17} ${y - 10.5})` }),
-    label(`strong ${status}`, x, y, STATE_WORDS[status]),
+    label(`strong ${status}`, x, y, words.say(STATE_WORDS[status])),
   ];
 }

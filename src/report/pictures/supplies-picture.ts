@@ -1,25 +1,29 @@
 import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
+import { columnOf, formatCell } from '../../schedule/index.ts';
 import { loadingBars } from './loading-bars.ts';
 import type { Shape } from './shape.ts';
 import { figureText, nameOf, numberAt } from './words.ts';
-import { ENGLISH } from '../../words/index.ts';
 
 /** Draws the loading of every supply with its target. */
-export function suppliesPicture(schedule: LoadSchedule, words = ENGLISH): Shape {
+export function suppliesPicture(schedule: LoadSchedule): Shape {
+  const { words } = schedule;
   const bars = schedule.rows('supplies').flatMap(({ id }) => {
     const status = schedule.value('supplies', id, 'status') as Status | null;
     if (status === null) return [];
-    const text = (key: string) => figureText(schedule, 'supplies', id, key, words);
+    const text = (key: string) => figureText(schedule, 'supplies', id, key);
     const loading = numberAt(schedule, 'supplies', id, 'loading');
-    const purpose = schedule.value('supplies', id, 'purpose');
+    const about = formatCell(columnOf('supplies', 'purpose'), schedule.value('supplies', id, 'purpose'), words, 'show');
+    const figures = { amount: text('demand'), most: text('usable'), target: text('target') };
     return [{
-      name: nameOf(schedule, 'supplies', id), about: typeof purpose === 'string' ? purpose : '', loading, status,
+      name: nameOf(schedule, 'supplies', id), about, loading, status,
       target: numberAt(schedule, 'supplies', id, 'target'),
-      sentence: `${text('demand')} of ${text('usable')}${loading === null ? '' : `, ${text('loading')}`}, target ${text('target')}`,
+      sentence: loading === null ? words.say('{amount} of {most}, target {target}', figures)
+        : words.say('{amount} of {most}, {share}, target {target}', { ...figures, share: text('loading') }),
     }];
   });
   return loadingBars({
-    title: 'Loading of the supplies', tick: 'the target', none: 'There are no supplies yet.', bars,
+    title: words.say('Loading of the supplies'), none: words.say('There are no supplies yet.'), bars, words,
+    key: words.say('The tick marks the target; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'),
   });
 }

@@ -1,4 +1,6 @@
 import { STATE_WORDS } from '../model/state-words.ts';
+import { columnOf, formatCell, type SheetName } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
 
 /** Differences that only rounding makes, written as every spreadsheet reads it. */
 const ROUNDING = '0.000000001';
@@ -11,35 +13,47 @@ const exceeds = (value: string, limit: string) => `IF(OR(${known(value, limit)})
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
-/** The worst that the limits of a row say, in words. */
-const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
-  `IF(OR(${over.join(',')}),"${STATE_WORDS.over}",IF(OR(${near.join(',')}),"${STATE_WORDS.near}",IF(${incomplete},"${STATE_WORDS.incomplete}","${STATE_WORDS.ok}")))`;
+const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
+
+/** Ways of mounting an enclosure by what decides on its cooling surface (IEC TR 60890, as `effectiveArea` has it). */
+const AGAINST_WALL = ['wall', 'row-end-wall', 'row-middle-wall', 'row-middle-wall-covered'];
+const AT_END = ['row-end-free', 'row-end-wall'];
+const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covered'];
 
 /**
  * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand in braces, as in
  * the rules of the schema; `[key]` is how many rows a total lacks. A formula gives an empty text where the figure is unknown.
+ * @param words the language in which the worksheets give statuses and choices.
  */
-export const FORMULA_TEMPLATES: Readonly<Record<string, string>> = {
-  'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
-  'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
-  // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for first.
-  'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
-    + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
-    + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
-  'supplies.status': status(
-    [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
-  ),
-  'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{points})`,
-  'branches.status': status([exceeds('points', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[points]>0)'),
-  'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
-    (otherwise, kind) => `IF({kind}="${kind}",${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
-  ),
-  'outputs.status': status(
-    [exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`], [exceeds('loading', 'target')],
-    `OR(${known('current', 'rating', 'target')})`,
-  ),
-  'feeds.status': status([exceeds('demand', 'rated')], [exceeds('loading', 'target')], `OR(${known('demand', 'rated', 'target')},[connected]>0)`),
-  'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF({mounting}="row-middle-wall-covered",0.7,1.4)*{width}*{depth}`
-    + '+(0.9+IF(ISNUMBER(SEARCH("wall",{mounting})),0.5,0.9))*{width}*{height}'
-    + '+IF(LEFT({mounting},7)="row-end",1.4,IF(LEFT({mounting},10)="row-middle",1,1.8))*{depth}*{height})/1000000)',
-};
+export function formulaTemplates(words: Words): Readonly<Record<string, string>> {
+  const called = (state: keyof typeof STATE_WORDS) => quoted(words.say(STATE_WORDS[state]));
+  /** The worst that the limits of a row say, in words. */
+  const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
+    `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
+  const choice = (sheet: SheetName, key: string, value: string) => quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
+  const mounted = (ways: readonly string[]) => `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
+  return {
+    'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
+    'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
+    // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for first.
+    'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
+      + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
+      + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
+    'supplies.status': status(
+      [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
+    ),
+    'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{points})`,
+    'branches.status': status([exceeds('points', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[points]>0)'),
+    'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
+      (otherwise, kind) => `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
+    ),
+    'outputs.status': status(
+      [exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`], [exceeds('loading', 'target')],
+      `OR(${known('current', 'rating', 'target')})`,
+    ),
+    'feeds.status': status([exceeds('demand', 'rated')], [exceeds('loading', 'target')], `OR(${known('demand', 'rated', 'target')},[connected]>0)`),
+    'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
+      + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`
+      + `+IF(${mounted(AT_END)},1.4,IF(${mounted(IN_MIDDLE)},1,1.8))*{depth}*{height})/1000000)`,
+  };
+}

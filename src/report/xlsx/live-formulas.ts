@@ -1,7 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, findColumn, SCHEMA, tagOf, type Column, type InputColumn, type SheetName } from '../../schedule/index.ts';
-import { FORMULA_TEMPLATES } from './formula-templates.ts';
-import { letters } from './workbook-file.ts';
+import { formulaTemplates } from './formula-templates.ts';
+import { letters, worksheetName } from './workbook-file.ts';
 
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
@@ -15,10 +15,12 @@ const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '
  */
 export class LiveFormulas {
   readonly #schedule: LoadSchedule;
+  readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
+    this.#templates = formulaTemplates(schedule.words);
   }
 
   /** Whether a figure follows changes in the spreadsheet. */
@@ -40,7 +42,7 @@ export class LiveFormulas {
       if (by === undefined) return '0';
       return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
     }
-    const template = FORMULA_TEMPLATES[`${sheet}.${column.key}`] ?? arithmeticOf(column);
+    const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
       path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
@@ -51,7 +53,13 @@ export class LiveFormulas {
   range(sheet: SheetName, key: string): string | undefined {
     const count = this.#schedule.rows(sheet).length;
     const letter = columnLetter(sheet, key);
-    return count === 0 ? undefined : `${SCHEMA[sheet].title}!$${letter}$2:$${letter}$${count + 1}`;
+    return count === 0 ? undefined : `${this.#worksheet(sheet)}!$${letter}$2:$${letter}$${count + 1}`;
+  }
+
+  /** A worksheet as formulas name it: in quotes where its name is more than plain letters. */
+  #worksheet(sheet: SheetName): string {
+    const name = worksheetName(this.#schedule.words.text(SCHEMA[sheet].title));
+    return /^[A-Za-z]+$/.test(name) ? name : `'${name.replaceAll("'", "''")}'`;
   }
 
   #own(sheet: SheetName, key: string, row: number): string {

@@ -1,30 +1,29 @@
 import { EMBEDDED_SHEET } from '../../exchange/index.ts';
 import type { Report, ReportSection } from '../model/index.ts';
 import type { CellStyles } from './cell-styles.ts';
-import type { WorkbookCell, Worksheet } from './workbook-file.ts';
+import { worksheetName, type WorkbookCell, type Worksheet } from './workbook-file.ts';
 
 /** Longest text of a cell, as the format allows 32,767 characters. */
 const LONGEST = 32_000;
-const FORBIDDEN = /[\\/?*[\]:]/g;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
-export function frontSheet({ title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
+export function frontSheet({ words, title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
   const usual = styles.number({ wraps: true });
   const line = (...texts: readonly string[]) => texts.map((value): WorkbookCell => ({ value, style: usual }));
   return {
-    name: 'Load table', widths: [26, 100],
+    name: worksheetName(title), widths: [26, 100],
     rows: [
       [{ value: title, style: styles.number({ font: 'title' }) }, { value: subject, style: styles.number({ font: 'title' }) }],
       ...details.map((detail) => line(detail.title, detail.text)),
-      line('Generated', issue.generated), line('Software', issue.software), line('SHA-256 of the schedule', issue.digest),
+      line(words.say('Generated'), issue.generated), line(words.say('Software'), issue.software),
+      line(words.say('SHA-256 of the schedule'), issue.digest),
       line(''),
-      ...cautions.map((text) => line('Caution', text)),
+      ...cautions.map((text) => line(words.say('Caution'), text)),
       line(''),
-      line('How to read it', 'Tinted figures are formulas: change a count, a draw or a diversity, and the totals follow.'),
-      line('', 'A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.'),
-      line('', 'An italic figure is a default or comes from its type. A formula that a person typed stands as its value.'),
-      line('', 'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; '
-        + 'what is changed here is not in it.'),
+      line(words.say('How to read it'), words.say('Tinted figures are formulas: change a count, a draw or a diversity, and the totals follow.')),
+      line('', words.say('A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.')),
+      line('', words.say('An italic figure is a default or comes from its type. A formula that a person typed stands as its value.')),
+      line('', words.say('Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.')),
     ],
   };
 }
@@ -47,7 +46,7 @@ export function sectionSheet({ title, sentences, tables }: ReportSection, styles
   const count = Math.max(1, ...tables.map(({ columns }) => columns.length));
   const widths = Array.from({ length: count }, (_column, index) =>
     Math.min(70, Math.max(8, ...tables.flatMap((table) => table.rows.map(({ cells }) => (cells[index]?.text.length ?? 0) + 1)))));
-  return { name: title.replace(FORBIDDEN, ' ').slice(0, 31), rows, widths };
+  return { name: worksheetName(title), rows, widths };
 }
 
 /**

@@ -1,9 +1,10 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row, type SheetName } from '../../schedule/index.ts';
+import { formatCell, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row, type SheetName } from '../../schedule/index.ts';
 import { STATE_WORDS } from '../model/state-words.ts';
 import type { CellStyles } from './cell-styles.ts';
 import type { LiveFormulas } from './live-formulas.ts';
-import type { WorkbookCell, Worksheet } from './workbook-file.ts';
+import { worksheetName, type WorkbookCell, type Worksheet } from './workbook-file.ts';
+import type { Words } from '../../words/index.ts';
 
 /** Decimals of a share or number that a person typed, as far as they are shown. */
 const MOST_DECIMALS = 6;
@@ -12,17 +13,19 @@ const [NARROWEST, WIDEST] = [7, 40];
 /** A sheet of the schedule as a worksheet: headings, then every row, figures as formulas wherever a spreadsheet can follow them. */
 export function scheduleSheet(schedule: LoadSchedule, sheet: SheetName, formulas: LiveFormulas, styles: CellStyles): Worksheet {
   const { columns, title } = SCHEMA[sheet];
+  const { words } = schedule;
+  const heading = (column: Column) => titleWithUnit(column, words);
   const headings = columns.map((column): WorkbookCell => ({
-    value: isFixed(sheet, column, formulas) ? `${titleWithUnit(column)} *` : titleWithUnit(column), style: styles.number({ font: 'heading', wraps: true }),
+    value: isFixed(sheet, column, formulas) ? `${heading(column)} *` : heading(column), style: styles.number({ font: 'heading', wraps: true }),
   }));
   const empty = { style: styles.number({}) };
   const rows: readonly (readonly WorkbookCell[])[] = schedule.rows(sheet).map((row, place) =>
     columns.map((column) => isBlank(row) ? empty : cellOf(schedule, sheet, row, place, column, formulas, styles)));
   const widths = columns.map((column, index) => {
     const longest = rows.reduce((most, cells) => Math.max(most, isNumeric(column) ? 0 : String(cells[index]!.value ?? '').length), 0);
-    return Math.min(WIDEST, Math.max(NARROWEST, longest + 1, ...titleWithUnit(column).split(' ').map((word) => word.length + 2)));
+    return Math.min(WIDEST, Math.max(NARROWEST, longest + 1, ...heading(column).split(' ').map((word) => word.length + 2)));
   });
-  return { name: title, rows: [headings, ...rows], widths, frozen: { rows: 1, columns: 1 } };
+  return { name: worksheetName(words.text(title)), rows: [headings, ...rows], widths, frozen: { rows: 1, columns: 1 } };
 }
 
 /** Whether a figure stands as it was worked out and does not follow changes. */
@@ -33,9 +36,7 @@ export function isFixed(sheet: SheetName, column: Column, formulas: LiveFormulas
 function cellOf(
   schedule: LoadSchedule, sheet: SheetName, { id }: Row, place: number, column: Column, formulas: LiveFormulas, styles: CellStyles,
 ): WorkbookCell {
-  const worth = schedule.value(sheet, id, column.key);
-  const isStatus = column.role === 'computed' && column.status === true && worth !== null;
-  const value = isStatus ? STATE_WORDS[worth as keyof typeof STATE_WORDS] : worth;
+  const value = inWords(column, schedule.value(sheet, id, column.key), schedule.words);
   const format = formatOf(column, value);
   if (column.role === 'input' && (column.derived === undefined || schedule.isOwn(sheet, id, column.key))) {
     const isInherited = value !== null && !schedule.isOwn(sheet, id, column.key);
@@ -44,6 +45,13 @@ function cellOf(
   const style = styles.number({ ...format, ...(column.role === 'computed' ? { isComputed: true } : { font: 'inherited' }) });
   const formula = formulas.formula(sheet, column, place);
   return formula === undefined ? { value, style } : { value, formula, style };
+}
+
+/** A status and a choice as they are called; every other value as it is. */
+function inWords(column: Column, value: CellValue, words: Words): CellValue {
+  if (typeof value !== 'string') return value;
+  if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
+  return column.kind === 'choice' ? formatCell(column, value, words, 'show') : value;
 }
 
 /** Figures have the decimals of their column, inputs those that were typed as well. */

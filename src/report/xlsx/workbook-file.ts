@@ -51,6 +51,11 @@ export function workbookParts(sheets: readonly Worksheet[], names: readonly Defi
   return Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, encoder.encode(text)]));
 }
 
+/** A title as the name of a worksheet, which is short and lacks some signs. */
+export function worksheetName(title: string): string {
+  return title.replace(/[\\/?*[\]:]/g, ' ').slice(0, 31);
+}
+
 /** Letters of a column by its place, from 0. */
 export function letters(place: number): string {
   return place < 26 ? String.fromCharCode(65 + place) : letters(Math.floor(place / 26) - 1) + letters(place % 26);
