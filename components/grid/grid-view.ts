@@ -192,6 +192,12 @@ export class GridView implements SettingsSource {
     editor.beginEditing(null, undefined);
   }
 
+  /** Goes to the first cell of the row, or of the table. The library stops at the first column that is not frozen. */
+  goToStart(of: 'row' | 'table'): void {
+    const row = of === 'table' ? this.#firstRow() : this.selection()?.line;
+    if (row !== undefined) this.hot.selectCell(row, 0);
+  }
+
   /** After the element has moved in the page: the rows painted before are painted again where they are. */
   revive(): void {
     if (this.#box.offsetHeight === 0 || this.#box.offsetWidth === 0) return;

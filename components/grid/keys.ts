@@ -3,7 +3,7 @@ import { message } from '../../src/words/index.ts';
 /** What a key does in the grid while no cell is being edited. */
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
-  | 'openList' | 'toggle';
+  | 'openList' | 'toggle' | 'rowStart' | 'tableStart';
 
 interface GridKey {
   readonly command: GridCommand;
@@ -29,6 +29,8 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'moveDown', key: 'arrowdown', alt: true, shift: true },
   { command: 'openList', key: 'arrowdown', alt: true },
   { command: 'toggle', key: ' ' },
+  { command: 'rowStart', key: 'home' },
+  { command: 'tableStart', key: 'home', control: true },
 ];
 
 /** The command of a key, on a Mac with Command in place of Control. */

@@ -208,6 +208,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       case 'redo': this.#takeBack('redo'); break;
       case 'openList': this.startEditing(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;
+      case 'rowStart': this.#view!.goToStart('row'); break;
+      case 'tableStart': this.#view!.goToStart('table'); break;
       default: this[command]();
     }
   }
