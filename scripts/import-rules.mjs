@@ -7,7 +7,7 @@ import typescript from 'typescript';
 const levels = new Map([
   ['electrical', 0], ['words', 0], ['schedule', 1], ['engine', 2],
   ['report', 3], ['findings', 3], ['exchange', 3], ['allocation', 3], ['load-schedule.ts', 3],
-  ['cli', 4], ['components', 4],
+  ['cli', 4], ['components', 4], ['index.ts', 4],
 ]);
 
 /** Packages that only one folder imports, so that another grid or engine would touch that folder alone. */

@@ -1,0 +1,18 @@
+// Builds all that is delivered into `dist/`, or into the folder that is named: `npm run build -- FOLDER`.
+import { writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { build } from 'vite';
+import { modulesConfig } from './build/modules-config.ts';
+import { singleFileConfig } from './build/single-file-config.ts';
+import { writeDeclarations } from './build/write-declarations.ts';
+import { elementManifest } from './manifest/element-manifest.ts';
+import { projectFolder } from './project-folder.mjs';
+
+const dist = resolve(projectFolder, process.argv[2] ?? 'dist');
+
+// The script with what it loads later, and the pages.
+await build({ root: projectFolder, build: { outDir: dist, emptyOutDir: true } });
+await build(singleFileConfig(dist));
+await build(modulesConfig(dist));
+writeDeclarations(join(dist, 'modules'));
+writeFileSync(join(dist, 'custom-elements.json'), `${JSON.stringify(elementManifest(), null, 2)}\n`);

@@ -1,0 +1,96 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { publint } from 'publint';
+import { formatMessage } from 'publint/utils';
+import { projectFolder } from '../project-folder.mjs';
+import { readJson } from '../read-json.mjs';
+import { run } from './run.ts';
+import type { ScratchProject } from './scratch-project.ts';
+import { runShaken } from './shaken.ts';
+import { USER_CODE } from './user-code.ts';
+
+/** A check of the packed package: rejects with what is wrong. */
+type Check = (scratch: ScratchProject) => Promise<void>;
+
+/** Entries that define the element; importing another one defines nothing. */
+const defining = new Set(['./define.js', './elv-load-schedule.js']);
+
+/** What Lit gives a server in place of a page's classes of elements. */
+const ofLit = /^(?:customElements|lit\w+|reactiveElement\w+)$/;
+
+const program = (path: string) => join(projectFolder, 'node_modules', path);
+
+const isWellDescribed: Check = async ({ tarball }) => {
+  const { buffer, byteOffset, byteLength } = readFileSync(tarball);
+  const { messages, pkg } = await publint({ pack: { tarball: buffer.slice(byteOffset, byteOffset + byteLength) }, strict: true });
+  if (messages.length > 0) throw new Error(messages.map((message) => formatMessage(message, pkg, { color: false })).join('\n'));
+};
+
+const hasRightTypes: Check = async ({ tarball, folder }) => {
+  await run(process.execPath, [program('@arethetypeswrong/cli/dist/index.js'), '--profile', 'esm-only', tarball], folder);
+};
+
+const importsInNode: Check = async ({ folder, package: { name, exports } }) => {
+  for (const entry of Object.keys(exports).filter((each) => each.endsWith('.js') || each === '.')) {
+    // Lit brings the classes of elements that a server lacks; nothing else may become known to all.
+    const code = `
+      const before = new Set(Object.getOwnPropertyNames(globalThis));
+      await import('${name}${entry.slice(1)}');
+      const added = Object.getOwnPropertyNames(globalThis).filter((key) => !before.has(key));
+      console.log(JSON.stringify({ added, defined: globalThis.customElements?.get('elv-load-schedule') !== undefined }));`;
+    const { added, defined } = JSON.parse(await run(process.execPath, ['--input-type=module', '--eval', code], folder)) as
+      { added: string[]; defined: boolean };
+    const unexpected = added.filter((key) => !ofLit.test(key));
+    if (unexpected.length > 0) throw new Error(`Importing ${entry} makes ${unexpected.join(', ')} known to all.`);
+    if (defined !== defining.has(entry)) throw new Error(`Importing ${entry} ${defined ? 'defines' : 'does not define'} the element.`);
+  }
+};
+
+const holdsFiles: Check = async ({ installed, package: { customElements } }) => {
+  const { modules } = readJson(join(installed, customElements)) as { modules: { path: string }[] };
+  const missing = ['LICENSE', 'README.md', 'dist/NOTICES.txt', 'dist/modules/data/schedule.schema.json', ...modules.map(({ path }) => path)]
+    .filter((path) => !existsSync(join(installed, path)));
+  if (missing.length > 0) throw new Error(`The package lacks ${missing.join(', ')}.`);
+  return Promise.resolve();
+};
+
+const compilesForUsers: Check = async ({ folder }) => {
+  writeFileSync(join(folder, 'user.ts'), USER_CODE);
+  writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({
+    compilerOptions: { noEmit: true, strict: true, module: 'nodenext', target: 'es2022', lib: ['es2023', 'dom', 'dom.iterable'], types: [] },
+    files: ['user.ts'],
+  }));
+  await run(process.execPath, [program('typescript/lib/tsc.js'), '--project', '.'], folder);
+};
+
+const runsCommands: Check = async ({ folder, installed, package: { bin } }) => {
+  const demo = join(installed, 'dist/modules/data/demo.schedule.json');
+  for (const [name, path] of Object.entries(bin)) {
+    const command = join(installed, path);
+    if (!readFileSync(command, 'utf8').startsWith('#!/usr/bin/env node\n')) throw new Error(`A shell cannot run ${name}.`);
+    await run(process.execPath, [command, '--help'], folder);
+  }
+  const table = JSON.parse(await run(process.execPath, [join(installed, bin['elv-table']!), demo], folder)) as { sheets: { supplies: unknown[] } };
+  if (table.sheets.supplies.length === 0) throw new Error('The command elv-table gives no supplies of the demo.');
+  const takeoff = join(installed, 'dist/modules/data/takeoffs/library-refit.csv');
+  await run(process.execPath, [join(installed, bin['elv-takeoff']!), takeoff], folder);
+};
+
+const survivesShaking: Check = async ({ folder, package: { name } }) => {
+  const defined = await runShaken(folder, `import '${name}/define.js'; report(customElements.get('elv-load-schedule') !== undefined);`);
+  if (!defined) throw new Error('A bundler leaves out what defines the element.');
+  const unwanted = await runShaken(folder, `import { LoadScheduleElement } from '${name}/element.js';
+    LoadScheduleElement.name; report(customElements.get('elv-load-schedule') === undefined);`);
+  if (!unwanted) throw new Error('A bundler defines the element for whoever imports its class.');
+};
+
+/** What is checked of the packed package, in order. */
+export const CHECKS: readonly (readonly [title: string, check: Check])[] = [
+  ['its description (publint)', isWellDescribed],
+  ['the types of its entries (arethetypeswrong)', hasRightTypes],
+  ['files that it names', holdsFiles],
+  ['every entry imported in plain Node', importsInNode],
+  ['TypeScript of a user', compilesForUsers],
+  ['the terminal commands', runsCommands],
+  ['a bundler keeps what defines the element', survivesShaking],
+];
