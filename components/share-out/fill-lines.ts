@@ -1,5 +1,5 @@
 import { tagOf } from '../../src/schedule/index.ts';
-import type { SharedSheet, Sharing } from '../../src/allocation/index.ts';
+import type { Served, SharedSheet, Sharing } from '../../src/allocation/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 
 /** The column of the devices that names what is shared. */
@@ -8,7 +8,8 @@ export const KEY_OF = { branches: 'branch', supplies: 'rail' } as const;
 /** One branch or supply, before and after. */
 export interface FillLine {
   readonly tag: string;
-  readonly group: string;
+  /** What a supply is for; `null` where that is not known, and for branches. */
+  readonly serves: Served | null;
   readonly isNew: boolean;
   /** Points or amperes that it may carry; `null` when not known. */
   readonly capacity: number | null;
@@ -44,19 +45,19 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     byTag.delete(tag);
     const capacity = filling?.capacity ?? capacityOf(over, figure, before);
     const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'points' : 'demand');
-    return [lineOf(tag, filling?.group ?? '', false, capacity, before, filling, sign)];
+    return [lineOf(tag, filling?.serves ?? null, false, capacity, before, filling, sign)];
   });
-  const added = [...byTag.values()].map((filling) => lineOf(filling.tag, filling.group, true, filling.capacity, 0, filling));
+  const added = [...byTag.values()].map((filling) => lineOf(filling.tag, filling.serves, true, filling.capacity, 0, filling));
   return [...rows, ...added];
 
   function lineOf(
-    tag: string, group: string, isNew: boolean, capacity: number | null, before: number | null,
+    tag: string, serves: Served | null, isNew: boolean, capacity: number | null, before: number | null,
     filling: { kept: number; placed: number } | undefined, sign = '',
   ): FillLine {
     const after = (filling?.kept ?? 0) + (filling?.placed ?? 0);
     const number = (side: 'from' | 'to') => moves.filter((move) => move[side] === tag).length;
     return {
-      tag, group, isNew, capacity, before, sign, after: Number.isFinite(after) ? after : null, coming: number('to'), going: number('from'),
+      tag, serves, isNew, capacity, before, sign, after: Number.isFinite(after) ? after : null, coming: number('to'), going: number('from'),
     };
   }
 }

@@ -1,13 +1,13 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
+  noteSentence, readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
 } from '../../src/allocation/index.ts';
 import type { Change } from '../../src/schedule/index.ts';
 import { GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import { controls, loadingBarStyles, statusMarkStyles } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { fillLines, KEY_OF, movesOf } from './fill-lines.ts';
-import { fillTable, leftOutList, moveList, NOUN, overNote, verdict } from './preview.ts';
+import { fillTable, leftOutList, moveList, overNote, verdict } from './preview.ts';
 import { styles } from './share-out.styles.ts';
 import { SharingRun } from './sharing-run.ts';
 
@@ -27,7 +27,6 @@ export class ShareOut extends WorkArea {
   declare protected progress: SharingProgress | undefined;
   /** The search takes long enough to be mentioned. */
   declare protected waiting: boolean;
-  protected readonly heading = 'Share out';
   #run: SharingRun | undefined;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -50,21 +49,25 @@ export class ShareOut extends WorkArea {
     if (this.active) this.#start();
   }
 
+  protected get heading(): string {
+    return this.words.say('Share out');
+  }
+
   protected get about(): string {
     return this.request.over === 'branches'
-      ? 'Points of devices over bus branches, up to the limit of each less its reserve, on the least number of them.'
-      : 'Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.';
+      ? this.words.say('Points of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
+      : this.words.say('Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.');
   }
 
   protected body(): TemplateResult {
-    const { request: { over, wholeRows, keepPlaced }, sharing } = this;
-    const choose = (value: SharedSheet, words: string) => html`<button type="button" data-over=${value} aria-pressed=${value === over}
-      @click=${() => { this.request = { ...this.request, over: value }; }}>${words}</button>`;
-    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, words: string) => html`<label><input type="checkbox" data-option=${key}
-      .checked=${checked} @change=${() => { this.request = { ...this.request, [key]: !checked }; }}>${words}</label>`;
+    const { request: { over, wholeRows, keepPlaced }, sharing, words } = this;
+    const choose = (value: SharedSheet, title: string) => html`<button type="button" data-over=${value} aria-pressed=${value === over}
+      @click=${() => { this.request = { ...this.request, over: value }; }}>${title}</button>`;
+    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, title: string) => html`<label><input type="checkbox" data-option=${key}
+      .checked=${checked} @change=${() => { this.request = { ...this.request, [key]: !checked }; }}>${title}</label>`;
     return html`<div class="options">
-        <div class="choice" role="group" aria-label="Share out over">${choose('branches', 'Bus branches')}${choose('supplies', 'Supplies')}</div>
-        ${check('keepPlaced', keepPlaced, 'What is placed stays')}${check('wholeRows', wholeRows, 'Rows stay whole')}
+        <div class="choice" role="group" aria-label=${words.say('Share out over')}>${choose('branches', words.say('Bus branches'))}${choose('supplies', words.say('Supplies'))}</div>
+        ${check('keepPlaced', keepPlaced, words.say('What is placed stays'))}${check('wholeRows', wholeRows, words.say('Rows stay whole'))}
       </div>
       <div class="verdict" role="status">${this.#verdict()}</div>
       ${sharing === undefined ? nothing : this.#preview(sharing)}`;
@@ -73,29 +76,37 @@ export class ShareOut extends WorkArea {
   protected foot(): TemplateResult {
     const { sharing } = this;
     const changes = sharing === undefined ? [] : this.#changes(sharing);
-    const words = sharing === undefined ? 'Working it out …' : changes.length === 0 ? 'Nothing to change'
-      : `Share out over ${sharing.used} ${NOUN[sharing.over][sharing.used === 1 ? 0 : 1]}`;
-    return html`<span class="quiet english">Nothing is changed before you say so; Undo takes it back in one step.</span>
-      <button type="button" class="primary" data-do="share" ?disabled=${changes.length === 0} @click=${this.#carryOut}>${words}</button>`;
+    const offer = sharing === undefined ? this.words.say('Working it out …')
+      : changes.length === 0 ? this.words.say('Nothing to change') : this.#offer(sharing);
+    return html`<span class="quiet english">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
+      <button type="button" class="primary" data-do="share" ?disabled=${changes.length === 0} @click=${this.#carryOut}>${offer}</button>`;
+  }
+
+  #offer({ over, used }: Sharing): string {
+    return over === 'branches' ? this.words.say('Share out over {used, plural, one {# branch} other {# branches}}', { used })
+      : this.words.say('Share out over {used, plural, one {# supply} other {# supplies}}', { used });
   }
 
   #verdict(): TemplateResult | typeof nothing {
-    if (this.failure !== '') return html`<p class="over">It could not be worked out: ${this.failure}. Change what is shared, or reload the page.</p>`;
+    const { words } = this;
+    if (this.failure !== '') {
+      return html`<p class="over english">${words.say('It could not be worked out: {failure}. Change what is shared, or reload the page.', { failure: this.failure })}</p>`;
+    }
     if (this.sharing !== undefined) {
-      return html`<p class="sum english">${verdict(this.sharing)}</p>
-        ${this.sharing.notes.map((note) => html`<p class="quiet english">${note}</p>`)}`;
+      return html`<p class="sum english">${verdict(this.sharing, words)}</p>
+        ${this.sharing.notes.map((note) => html`<p class="quiet english">${noteSentence(note, words)}</p>`)}`;
     }
     if (!this.waiting) return nothing;
     const { done = 0, groups = 1 } = this.progress ?? {};
-    return html`<p class="waiting"><progress aria-label="Part that is worked out" max=${groups} .value=${done}></progress>
-      <button type="button" class="bordered" data-do="stop" @click=${() => { this.#run?.stop(); }}>Stop and keep the best so far</button></p>`;
+    return html`<p class="waiting"><progress aria-label=${words.say('Part that is worked out')} max=${groups} .value=${done}></progress>
+      <button type="button" class="bordered" data-do="stop" @click=${() => { this.#run?.stop(); }}>${words.say('Stop and keep the best so far')}</button></p>`;
   }
 
   #preview(sharing: Sharing): TemplateResult {
     const moves = movesOf(this.schedule, sharing);
     const lines = fillLines(this.schedule, sharing, moves);
-    return html`${overNote(lines)}${leftOutList(sharing)}
-      ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves)}`;
+    return html`${overNote(lines, this.words)}${leftOutList(sharing, this.words)}
+      ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves, this.words)}`;
   }
 
   #changes(sharing: Sharing): Change[] {
@@ -129,7 +140,9 @@ export class ShareOut extends WorkArea {
   readonly #carryOut = (): void => {
     const sharing = this.sharing!;
     const { over, used } = sharing;
-    this.schedule.act(`Sharing out over ${used} ${NOUN[over][used === 1 ? 0 : 1]}`, this.#changes(sharing));
+    const label = over === 'branches' ? this.words.say('Sharing out over {used, plural, one {# branch} other {# branches}}', { used })
+      : this.words.say('Sharing out over {used, plural, one {# supply} other {# supplies}}', { used });
+    this.schedule.act(label, this.#changes(sharing));
     this.dispatchEvent(new GroupingEvent(KEY_OF[over]));
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };

@@ -1,12 +1,13 @@
 import { css, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { OFFICE_LISTS, sizePanel, sizingCsv, type OfficeLists, type SizingRow } from '../../src/allocation/index.ts';
+import { message, type Words } from '../../src/words/index.ts';
 import { controls } from '../look/index.ts';
 import { fileName, saveFile } from '../load-schedule/files.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
-import { numberListText, readNumberList } from './number-list.ts';
+import { numberListText, readNumberList, type NumberListProblem } from './number-list.ts';
 
 const STORE = 'elv-load-schedule sizing lists';
-const LISTS = { ratings: 'Ratings of supplies [A]', ways: 'Ways of relay modules' } as const;
+const LISTS = { ratings: message('Ratings of supplies [A]'), ways: message('Ways of relay modules') } as const;
 type ListName = keyof typeof LISTS;
 
 /** What the job needs, ready to be priced: item, quantity, why; from lists that the office keeps. */
@@ -27,11 +28,9 @@ export class SizingTable extends WorkArea {
 
   declare protected lists: OfficeLists;
   /** What is wrong with what is typed in a list; the list of before holds meanwhile. */
-  declare protected problems: Partial<Record<ListName, string>>;
+  declare protected problems: Partial<Record<ListName, NumberListProblem>>;
   declare protected rows: readonly SizingRow[] | undefined;
   declare protected failure: string;
-  protected readonly heading = 'Sizing';
-  protected readonly about = 'The least number of supplies, bus branches and relay modules. A count for pricing, not a design.';
   #search: AbortController | undefined;
 
   constructor() {
@@ -41,27 +40,35 @@ export class SizingTable extends WorkArea {
     this.failure = '';
   }
 
+  protected get heading(): string {
+    return this.words.say('Sizing');
+  }
+
+  protected get about(): string {
+    return this.words.say('The least number of supplies, bus branches and relay modules. A count for pricing, not a design.');
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#search?.abort();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (!['active', 'lists', 'revision', 'schedule'].some((key) => changed.has(key))) return;
+    if (!['active', 'lists', 'revision', 'schedule', 'words'].some((key) => changed.has(key))) return;
     this.#search?.abort();
     if (this.active) void this.#work(this.#search = new AbortController());
   }
 
   protected body(): TemplateResult {
     return html`<div class="options lists">${this.#list('ratings', false)}${this.#list('ways', true)}</div>
-      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.failure}</p>`}
-      ${this.rows === undefined ? nothing : sizingLines(this.rows)}`;
+      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be worked out: {failure}', { failure: this.failure })}</p>`}
+      ${this.rows === undefined ? nothing : sizingLines(this.rows, this.words)}`;
   }
 
   protected foot(): TemplateResult {
-    return html`<span class="quiet english">The lists are kept in this browser. <button type="button" class="link" data-do="defaults"
-        @click=${() => { this.#keep(OFFICE_LISTS); this.problems = {}; }}>Go back to the general lists</button></span>
-      <button type="button" class="primary" data-do="csv" ?disabled=${(this.rows ?? []).length === 0} @click=${this.#save}>Save as CSV</button>`;
+    return html`<span class="quiet english">${this.words.say('The lists are kept in this browser.')} <button type="button" class="link" data-do="defaults"
+        @click=${() => { this.#keep(OFFICE_LISTS); this.problems = {}; }}>${this.words.say('Go back to the general lists')}</button></span>
+      <button type="button" class="primary" data-do="csv" ?disabled=${(this.rows ?? []).length === 0} @click=${this.#save}>${this.words.say('Save as CSV')}</button>`;
   }
 
   #list(name: ListName, whole: boolean): TemplateResult {
@@ -71,9 +78,9 @@ export class SizingTable extends WorkArea {
       this.problems = { ...this.problems, [name]: read.ok ? undefined : read.problem };
       if (read.ok) this.#keep({ ...this.lists, [name]: read.numbers });
     };
-    return html`<label>${LISTS[name]}<input data-list=${name} inputmode="decimal" .value=${numberListText(this.lists[name], this.words)}
+    return html`<label>${this.words.say(LISTS[name])}<input data-list=${name} inputmode="decimal" .value=${numberListText(this.lists[name], this.words)}
       aria-invalid=${problem !== undefined} aria-describedby="problem-${name}" @change=${change}>
-      <span class="problem english" id="problem-${name}" role="status">${problem}</span></label>`;
+      <span class="problem english" id="problem-${name}" role="status">${problem?.(this.words)}</span></label>`;
   }
 
   async #work(search: AbortController): Promise<void> {
@@ -83,7 +90,7 @@ export class SizingTable extends WorkArea {
       this.rows = rows;
       this.failure = '';
     } catch (error) {
-      this.failure = `It could not be worked out: ${error instanceof Error ? error.message : String(error)}`;
+      this.failure = error instanceof Error ? error.message : String(error);
     }
   }
 
@@ -96,15 +103,15 @@ export class SizingTable extends WorkArea {
 
   readonly #save = (): void => {
     const name = fileName(this.schedule).replace(/\.schedule\.json$/, '-sizing.csv');
-    saveFile({ name, text: sizingCsv(this.rows!) }, 'text/csv;charset=utf-8');
+    saveFile({ name, text: sizingCsv(this.rows!, this.words) }, 'text/csv;charset=utf-8');
   };
 }
 
-function sizingLines(rows: readonly SizingRow[]): TemplateResult {
-  if (rows.length === 0) return html`<p>There is nothing to size yet. Enter devices, or read a takeoff.</p>`;
-  return html`<table class="sizing"><caption class="unseen">What the job needs</caption>
-    <thead><tr><th scope="col">Item</th><th scope="col" class="number">Quantity</th><th scope="col">Why</th></tr></thead>
-    <tbody>${rows.map(({ item, quantity, why }) => html`<tr><td>${item}</td><td class="number">${quantity}</td><td class="quiet english">${why}</td></tr>`)}</tbody></table>`;
+function sizingLines(rows: readonly SizingRow[], words: Words): TemplateResult {
+  if (rows.length === 0) return html`<p>${words.say('There is nothing to size yet. Enter devices, or read a takeoff.')}</p>`;
+  return html`<table class="sizing"><caption class="unseen">${words.say('What the job needs')}</caption>
+    <thead><tr><th scope="col">${words.say('Item')}</th><th scope="col" class="number">${words.say('Quantity')}</th><th scope="col">${words.say('Why')}</th></tr></thead>
+    <tbody>${rows.map(({ item, quantity, why }) => html`<tr><td>${item}</td><td class="number">${words.number(quantity)}</td><td class="quiet english">${why}</td></tr>`)}</tbody></table>`;
 }
 
 /** The lists that this browser keeps; those of the software where it keeps none, or something else. */

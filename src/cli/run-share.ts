@@ -1,8 +1,10 @@
 import {
-  readSharing, shareChanges, shareOut, sizePanel, sizingCsv, type Placement, type Sharing,
+  leftOutSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement, type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
+import { ENGLISH, type Words } from '../words/index.ts';
 import { writeText } from './files.ts';
+import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
 import { refusing } from './refusal.ts';
 import { readShareOptions, SHARE_HELP } from './share-options.ts';
@@ -23,36 +25,43 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
       out(SHARE_HELP);
       return 0;
     }
-    const schedule = await openSchedule(options.inputs, warn);
+    const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
     const sharing = await shareOut(readSharing(schedule, options.request), { milliseconds: MOST_MILLISECONDS });
-    for (const note of sharing.notes) warn(note);
-    for (const { row, ref, code, reason } of sharing.leftOut) {
-      if (code !== 'takes-none') warn(`devices, row ${row + 1}${ref === null ? '' : ` (${ref})`}: has no place. ${reason}`);
+    const { words: spoken } = schedule;
+    for (const note of sharing.notes) warn(noteSentence(note, spoken));
+    for (const left of sharing.leftOut) {
+      const { row, ref, code } = left;
+      if (code === 'takes-none') continue;
+      warn(`devices, row ${row + 1}${ref === null ? '' : ` (${ref})`}: has no place. ${leftOutSentence(sharing.over, left, spoken)}`);
     }
     if (options.sizing !== undefined) {
       const rows = await sizePanel(schedule, { wholeRows: options.request.wholeRows, milliseconds: MOST_MILLISECONDS });
-      await writeText(sizingCsv(rows), options.sizing, out);
+      await writeText(sizingCsv(rows, spoken), options.sizing, out);
     }
     if (options.output !== undefined) {
       schedule.act('Sharing out', shareChanges(schedule.document, sharing));
       await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
     }
-    out(`${JSON.stringify(printed(sharing), null, 2)}\n`);
+    out(`${JSON.stringify(printed(sharing, spoken), null, 2)}\n`);
     return 0;
   });
 }
 
 /** A sharing for programs, without the ids of rows, which mean nothing outside. */
-function printed(sharing: Sharing): unknown {
+function printed(sharing: Sharing, words: Words): unknown {
   const { over, used, lowerBound, proven, placements, kept, leftOut, fillings, added, notes } = sharing;
   const plain = ({ row, ref, tag, qty }: Placement) => ({ row, ref, tag, qty });
   return {
     over, used, lowerBound, proven,
     placements: placements.map(plain),
     kept: kept.map(plain),
-    leftOut: leftOut.map(({ row, ref, qty, code, reason }) => ({ row, ref, qty, code, reason })),
-    fillings: fillings.map(({ id, ...filling }) => ({ ...filling, isNew: id === null })),
+    leftOut: leftOut.map((left) => {
+      const { row, ref, qty, code } = left;
+      return { row, ref, qty, code, reason: leftOutSentence(over, left, words) };
+    }),
+    fillings: fillings.map(({ id, tag, serves, capacity, kept: stays, placed }) =>
+      ({ tag, group: servedText(serves, ENGLISH), capacity, kept: stays, placed, isNew: id === null })),
     added: added.map(({ tag }) => tag),
-    notes,
+    notes: notes.map((note) => noteSentence(note, words)),
   };
 }

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { readSharing, shareOut } from '../../src/allocation/index.ts';
+import { leftOutSentence, noteSentence, readSharing, shareOut } from '../../src/allocation/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 import { scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 import { quantitiesOn, quantity, shareAndApply } from './support.ts';
 
@@ -48,10 +49,9 @@ describe('sharing out over branches', () => {
     });
     const { placements, leftOut } = await shareAndApply(schedule, { over: 'branches', wholeRows: true });
     expect(placements).toMatchObject([{ row: 1, ref: 'D2', tag: 'B1', qty: 20 }]);
-    expect(leftOut).toMatchObject([{
-      row: 0, ref: 'D1', qty: 21, code: 'too-large',
-      reason: 'The row takes 21 points; a branch has room for 20 points at most. Split the row, or enter a larger branch.',
-    }]);
+    expect(leftOut).toMatchObject([{ row: 0, ref: 'D1', qty: 21, code: 'too-large' }]);
+    expect(leftOutSentence('branches', leftOut[0]!, ENGLISH))
+      .toBe('The row takes 21 points; a branch has room for 20 points at most. Split the row, or enter a larger branch.');
     expect(valueAt(schedule, 'branches', 0, 'points')).toBe(20);
   });
 
@@ -97,7 +97,7 @@ describe('sharing out over branches', () => {
     });
     const { placements, notes } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
     expect(placements).toMatchObject([{ tag: 'B2', qty: 6 }]);
-    expect(notes).toEqual(['Branch B1 keeps devices whose points are not known, so nothing is added to it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B1 keeps devices whose points are not known, so nothing is added to it.']);
   });
 
   test('a new branch is not given a tag that something names already', async () => {
@@ -242,7 +242,7 @@ describe('sharing out over supplies', () => {
     const schedule = scheduleOf({ types: [lamp], supplies: [{ rail: 'L1' }], devices: [{ type: 'Lamp', qty: 1 }] });
     const { leftOut, notes, used } = await shareOut(readSharing(schedule, { over: 'supplies' }));
     expect(leftOut).toMatchObject([{ code: 'nothing-to-share-over' }]);
-    expect(notes).toEqual(['Supply L1 has no known rating, so nothing is put on it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Supply L1 has no known rating, so nothing is put on it.']);
     expect(used).toBe(0);
   });
 

@@ -3,6 +3,7 @@ import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { OFFICE_LISTS, sizePanel, sizingCsv } from '../../src/allocation/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { leastCost } from './milp.ts';
 
@@ -95,11 +96,11 @@ describe('sizing', () => {
     const rows = await sizePanel(scheduleOf({
       contacts: [{ contact: '=K"1"' }], outputs: [{ contact: '=K"1"' }], types: [sensor], devices: [{ ref: '=1+1', type: 'Sensor' }],
     }), { lists });
-    const csv = sizingCsv(rows);
+    const csv = sizingCsv(rows, ENGLISH);
     expect(csv.endsWith('\r\n')).toBe(true);
     const [heading, ...lines] = Papa.parse<string[]>(csv, { skipEmptyLines: true }).data;
     expect(heading).toEqual(['Item', 'Quantity', 'Why']);
     expect(lines).toEqual(rows.map(({ item, quantity, why }) => [item, String(quantity), why]));
-    expect(sizingCsv([{ item: '=cmd', quantity: 1, why: '-' }])).toBe("Item,Quantity,Why\r\n'=cmd,1,'-\r\n");
+    expect(sizingCsv([{ item: '=cmd', quantity: 1, why: '-' }], ENGLISH)).toBe("Item,Quantity,Why\r\n'=cmd,1,'-\r\n");
   });
 });

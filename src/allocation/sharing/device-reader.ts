@@ -1,8 +1,7 @@
 import { tagOf, type SheetName } from '../../schedule/index.ts';
 import type { Figures } from './read-sharing.ts';
 import { rowsInFormulas } from './rows-in-formulas.ts';
-import { leftOutSentence } from './sentences.ts';
-import type { LeftOut, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
+import type { LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
 
 /** A device row on its way into a sharing. */
 export interface DeviceRow {
@@ -59,10 +58,9 @@ export function keptPlacement({ row, id, ref, qty }: DeviceRow, tag: string): Pl
   return { row, id, ref, tag, qty: qty ?? 0 };
 }
 
-export function leftOut(
-  over: SharedSheet, { row, id, ref, qty }: DeviceRow, code: Parameters<typeof leftOutSentence>[1],
-): LeftOut {
-  return { row, id, ref, qty, code, reason: leftOutSentence(over, code) };
+/** The row as one that is left out before any sharing. */
+export function leftOut({ row, id, ref, qty }: DeviceRow, code: Exclude<LeftOutCode, 'too-large' | 'no-room'>): LeftOut {
+  return { row, id, ref, qty, code };
 }
 
 /** Ids and tags of rows that devices can be put on: those with a tag, of each tag the first. */

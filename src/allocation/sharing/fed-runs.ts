@@ -39,7 +39,7 @@ export function onFedRuns(
       pinned.push({ row, id, ref, tag: tagOf('supplies', schedule.document.row('supplies', rail.id)!), qty });
       carried.add(rail.id, device);
     } else {
-      left.push(leftOut('supplies', device, 'run-elsewhere'));
+      left.push(leftOut(device, 'run-elsewhere'));
     }
   }
   return { pinned, left, free };

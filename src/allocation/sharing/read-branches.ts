@@ -2,7 +2,7 @@ import { freePoints } from '../../electrical/index.ts';
 import { columnOf, type InputColumn } from '../../schedule/index.ts';
 import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
 import type { Figures, ShareRequest } from './read-sharing.ts';
-import type { FurtherBins, LeftOut, Placement, ShareBin, ShareRow, SharingProblem } from './sharing-problem.ts';
+import type { FurtherBins, LeftOut, Placement, ShareBin, ShareRow, SharingNote, SharingProblem } from './sharing-problem.ts';
 
 /**
  * What there is to share out over the bus branches: the points of the devices, up to the limit of a branch less its
@@ -25,27 +25,27 @@ export function readBranches(
       kept.push(keptPlacement(device, tag));
       carried.set(device.on, (carried.get(device.on) ?? 0) + (points ?? Infinity));
     } else if (device.qty === null) {
-      left.push(leftOut('branches', device, 'quantity-unknown'));
+      left.push(leftOut(device, 'quantity-unknown'));
     } else if (points === null) {
-      left.push(leftOut('branches', device, 'size-unknown'));
+      left.push(leftOut(device, 'size-unknown'));
     } else if (points === 0) {
-      left.push(leftOut('branches', device, 'takes-none'));
+      left.push(leftOut(device, 'takes-none'));
     } else {
       rows.push(shareRow(device, points, wholeRows, null));
     }
   }
 
-  const notes: string[] = [];
+  const notes: SharingNote[] = [];
   const bins = tagged.flatMap(({ id, tag }): ShareBin[] => {
     const capacity = capacityOf(schedule, id);
-    if (capacity === null) notes.push(`Branch ${tag} has no known limit, so nothing is put on it.`);
+    if (capacity === null) notes.push({ code: 'limit-unknown', tag });
     return [{ id, tag, capacity: capacity ?? 0, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
   });
   for (const { tag, kept: points } of bins) {
-    if (points === Infinity) notes.push(`Branch ${tag} keeps devices whose points are not known, so nothing is added to it.`);
+    if (points === Infinity) notes.push({ code: 'points-unknown', tag });
   }
   return {
-    over: 'branches', groups: [{ name: '', pool: '', rows, bins, further: furtherOf(schedule, bins) }],
+    over: 'branches', groups: [{ serves: null, pool: '', rows, bins, further: furtherOf(schedule, bins) }],
     pools: {}, kept, pinned: [], leftOut: left, takenTags: takenTags(schedule, 'branches', 'branch'), notes,
   };
 }

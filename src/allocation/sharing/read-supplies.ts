@@ -4,7 +4,7 @@ import { keptPlacement, leftOut, shareRow, takenTags } from './device-reader.ts'
 import { onFedRuns } from './fed-runs.ts';
 import { furtherRails, readRails, type Rail } from './rails.ts';
 import type { Figures, ShareRequest } from './read-sharing.ts';
-import type { LeftOut, LeftOutCode, ShareBin, ShareGroup, ShareRow, SharingProblem } from './sharing-problem.ts';
+import type { LeftOut, LeftOutCode, ShareBin, ShareGroup, ShareRow, SharingNote, SharingProblem } from './sharing-problem.ts';
 import { supplyDevices, type SupplyDevice } from './supply-devices.ts';
 
 /**
@@ -37,7 +37,7 @@ export function readSupplies(
   for (const device of PURPOSES.flatMap((purpose) => free.filter((each) => each.purpose === purpose))) {
     const { amps, run, purpose, voltage } = device;
     const code = mixedRuns.has(run) ? 'mixed-run' : obstacle(device, rails);
-    if (code !== undefined) leftOuts.push(leftOut('supplies', device, code));
+    if (code !== undefined) leftOuts.push(leftOut(device, code));
     else groups.of(purpose, voltage).rows.push(shareRow(device, amps!.demand, wholeRows, run < 0 ? null : run));
   }
   const pools: Record<string, ShareBin[]> = {};
@@ -66,14 +66,15 @@ class Groups {
   }
 
   has(purpose: string, voltage: number): boolean {
-    return this.#groups.has(`${purpose}, ${voltage} V`);
+    return this.#groups.has(`${purpose} ${voltage}`);
   }
 
   of(purpose: string, voltage: number) {
-    const name = `${purpose}, ${voltage} V`;
-    const group = this.#groups.get(name)
-      ?? { name, pool: poolOf(voltage), rows: [], bins: [], further: furtherRails(this.#rails, purpose, voltage) };
-    this.#groups.set(name, group);
+    const key = `${purpose} ${voltage}`;
+    const group = this.#groups.get(key) ?? {
+      serves: { purpose, voltage }, pool: poolOf(voltage), rows: [], bins: [], further: furtherRails(this.#rails, purpose, voltage),
+    };
+    this.#groups.set(key, group);
     return group;
   }
 
@@ -105,11 +106,11 @@ function runsOfSeveral(devices: readonly SupplyDevice[]): Set<number> {
   return mixed;
 }
 
-function notesOn(rails: readonly Rail[], carried: Carried): string[] {
-  return rails.flatMap((rail) => {
-    if (rail.capacity === null) return [`Supply ${rail.tag} has no known rating, so nothing is put on it.`];
-    if (carried.isMixed(rail)) return [`Supply ${rail.tag} keeps devices of several purposes, so nothing is added to it.`];
-    if (carried.isUnknown(rail)) return [`Supply ${rail.tag} keeps devices whose demand is not known, so nothing is added to it.`];
-    return [];
+function notesOn(rails: readonly Rail[], carried: Carried): SharingNote[] {
+  return rails.flatMap((rail): SharingNote[] => {
+    const { tag } = rail;
+    if (rail.capacity === null) return [{ code: 'rating-unknown', tag }];
+    if (carried.isMixed(rail)) return [{ code: 'purposes-mixed', tag }];
+    return carried.isUnknown(rail) ? [{ code: 'demand-unknown', tag }] : [];
   });
 }

@@ -1,40 +1,67 @@
-import type { Piece } from './pieces.ts';
-import type { LeftOutCode, ShareGroup, SharedSheet } from './sharing-problem.ts';
+import { message, type Words } from '../../words/index.ts';
+import type { LeftOut, LeftOutCode, LeftOutPiece, Served, SharedSheet, SharingNote } from './sharing-problem.ts';
 
-const ONE = { branches: 'branch', supplies: 'supply' } as const;
+const NOTES: Readonly<Record<SharingNote['code'], string>> = {
+  'limit-unknown': message('Branch {tag} has no known limit, so nothing is put on it.'),
+  'points-unknown': message('Branch {tag} keeps devices whose points are not known, so nothing is added to it.'),
+  'rating-unknown': message('Supply {tag} has no known rating, so nothing is put on it.'),
+  'purposes-mixed': message('Supply {tag} keeps devices of several purposes, so nothing is added to it.'),
+  'demand-unknown': message('Supply {tag} keeps devices whose demand is not known, so nothing is added to it.'),
+};
 
-/** A quantity of what is shared: `12 points`, `1.25 A`. */
-export function amount(over: SharedSheet, value: number): string {
-  const shown = String(Math.round(value * 1000) / 1000);
-  return over === 'supplies' ? `${shown} A` : `${shown} ${value === 1 ? 'point' : 'points'}`;
+/** What a person should know, in one sentence. */
+export function noteSentence({ code, tag }: SharingNote, words: Words): string {
+  return words.say(NOTES[code], { tag });
 }
 
-/** Why pieces found no room, and what to do. */
-export function roomSentence(
-  over: SharedSheet, { bins, further }: ShareGroup, { size, parts }: Piece, tooLarge: boolean,
-): string {
-  const isRun = parts[0]!.row.run !== null;
-  const isRow = !isRun && parts[0]!.qty > 1;
-  const what = isRun ? 'The devices of its run together take' : isRow ? 'The row takes' : 'One device takes';
-  if (!tooLarge) {
-    return `${what} ${amount(over, size)}, and no ${ONE[over]} that is large enough has room left. Enter another one.`;
-  }
-  const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, capacity - kept)));
-  const remedy = isRun ? 'Spread them over more runs, or enter' : isRow ? 'Split the row, or enter' : 'Enter';
-  const room = `a ${ONE[over]} has room for ${amount(over, most)} at most`;
-  return `${what} ${amount(over, size)}; ${room}. ${remedy} a larger ${ONE[over]}.`;
+/** What a supply is for: `lighting, 24 V`; empty for a branch. */
+export function servedText(serves: Served | null, words: Words): string {
+  return serves === null ? '' : words.say('{purpose}, {voltage} V', { purpose: words.text(serves.purpose), voltage: serves.voltage });
 }
 
-/** Why a row is left out before any sharing, and what to do. */
-export function leftOutSentence(over: SharedSheet, code: Exclude<LeftOutCode, 'too-large' | 'no-room'>): string {
-  switch (code) {
-    case 'quantity-unknown': return 'Its quantity is not known. Enter how many devices there are.';
-    case 'size-unknown': return over === 'branches'
-      ? 'The points of its type are not known. Choose a type that says how many points one device takes.'
-      : 'Its demand is not known. Enter its unit draw, or a type that has a draw or a power.';
-    case 'takes-none': return over === 'branches' ? 'It takes no point of a branch.' : 'It draws no current.';
-    case 'nothing-to-share-over': return 'There is no supply of known rating to put it on. Enter a supply with its rated current.';
-    case 'mixed-run': return 'Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.';
-    case 'run-elsewhere': return 'The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.';
-  }
+/** Why devices have no place, and what to do, in a sentence or two. */
+export function leftOutSentence(over: SharedSheet, left: LeftOut, words: Words): string {
+  if ('piece' in left) return over === 'branches' ? noRoomOnBranch(left.code, left.piece, words) : noRoomOnSupply(left.code, left.piece, words);
+  return words.say(REASONS[over][left.code]);
+}
+
+const REASONS: Readonly<Record<SharedSheet, Readonly<Record<Exclude<LeftOutCode, 'too-large' | 'no-room'>, string>>>> = {
+  branches: reasons({
+    'size-unknown': message('The points of its type are not known. Choose a type that says how many points one device takes.'),
+    'takes-none': message('It takes no point of a branch.'),
+  }),
+  supplies: reasons({
+    'size-unknown': message('Its demand is not known. Enter its unit draw, or a type that has a draw or a power.'),
+    'takes-none': message('It draws no current.'),
+  }),
+};
+
+/** The reasons that differ, with those that are the same whatever is shared. */
+function reasons(own: Readonly<Record<'size-unknown' | 'takes-none', string>>) {
+  return {
+    ...own,
+    'quantity-unknown': message('Its quantity is not known. Enter how many devices there are.'),
+    'nothing-to-share-over': message('There is no supply of known rating to put it on. Enter a supply with its rated current.'),
+    'mixed-run': message('Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.'),
+    'run-elsewhere': message('The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'),
+  };
+}
+
+function noRoomOnBranch(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
+  const values = { of, size: rounded(size), most: rounded(most) };
+  return code === 'no-room'
+    ? words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# point} other {# points}}, and no branch that is large enough has room left. Enter another one.', values)
+    : words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# point} other {# points}}; a branch has room for {most, plural, one {# point} other {# points}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.', values);
+}
+
+function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
+  const values = { of, size: rounded(size), most: rounded(most) };
+  return code === 'no-room'
+    ? words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has room left. Enter another one.', values)
+    : words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has room for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.', values);
+}
+
+/** A quantity to three decimals, as a sentence gives it. */
+function rounded(value: number): number {
+  return Math.round(value * 1000) / 1000;
 }

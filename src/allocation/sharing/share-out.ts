@@ -6,7 +6,6 @@ import type {
 } from './sharing-problem.ts';
 import type { Lot } from './lots.ts';
 import { solveGroup, type SolvedGroup } from './solve-group.ts';
-import { roomSentence } from './sentences.ts';
 
 /** How far a sharing is. */
 export interface SharingProgress {
@@ -88,9 +87,9 @@ function* sharingSteps(
       placements.push(...placementsOf(lots, tag));
       const placed = lots.reduce((sum, { piece, count }) => sum + piece.size * count, 0);
       const capacity = bin?.capacity ?? group.further!.capacity;
-      fillings.push({ tag, id: bin?.id ?? null, group: group.name, capacity, kept: bin?.kept ?? 0, placed });
+      fillings.push({ tag, id: bin?.id ?? null, serves: group.serves, capacity, kept: bin?.kept ?? 0, placed });
     }
-    for (const { lot, tooLarge } of solved.leftOut) leftOut.push(...leftOutOf(problem, group, lot, tooLarge));
+    for (const { lot, tooLarge } of solved.leftOut) leftOut.push(...leftOutOf(group, lot, tooLarge));
     const used = new Set(solved.bins.map(({ bin }) => bin));
     rest.set(group.pool, pool.filter((bin) => !used.has(bin)));
     report(index + 1);
@@ -137,9 +136,11 @@ function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
   return [...byRow.values()];
 }
 
-function leftOutOf({ over }: SharingProblem, group: ShareGroup, { piece, count }: Lot, tooLarge: boolean): LeftOut[] {
-  return piece.parts.map(({ row: { row, id, ref }, qty }) => ({
-    row, id, ref, qty: qty * count, code: tooLarge ? 'too-large' : 'no-room',
-    reason: roomSentence(over, group, piece, tooLarge),
+function leftOutOf({ bins, further }: ShareGroup, { piece: { size, parts }, count }: Lot, tooLarge: boolean): LeftOut[] {
+  const [first] = parts;
+  const of = first!.row.run !== null ? 'run' : first!.qty > 1 ? 'row' : 'device';
+  const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, capacity - kept)));
+  return parts.map(({ row: { row, id, ref }, qty }) => ({
+    row, id, ref, qty: qty * count, code: tooLarge ? 'too-large' : 'no-room', piece: { of, size, most },
   }));
 }

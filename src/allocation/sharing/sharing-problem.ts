@@ -6,17 +6,40 @@ export type LeftOutCode =
   | 'quantity-unknown' | 'size-unknown' | 'takes-none' | 'too-large' | 'no-room' | 'nothing-to-share-over' | 'mixed-run'
   | 'run-elsewhere';
 
+/** What found no room in one piece. */
+export interface LeftOutPiece {
+  /** What it consists of: all devices of a run, or of a row, or one device. */
+  readonly of: 'run' | 'row' | 'device';
+  /** What it takes: points, or demand [A]. */
+  readonly size: number;
+  /** The most that one branch or supply has room for. */
+  readonly most: number;
+}
+
 /** Devices that the sharing gives no place. */
-export interface LeftOut {
+export type LeftOut = {
   /** Place of the row in the sheet of devices, from 0. */
   readonly row: number;
   readonly id: number;
   readonly ref: string | null;
   /** How many of them; `null` where that is not known. */
   readonly qty: number | null;
-  readonly code: LeftOutCode;
-  /** One sentence for a person, with what to do. */
-  readonly reason: string;
+} & (
+  | { readonly code: Exclude<LeftOutCode, 'too-large' | 'no-room'> }
+  | { readonly code: 'too-large' | 'no-room'; readonly piece: LeftOutPiece }
+);
+
+/** What a person should know of a branch or a supply to which nothing is added. */
+export interface SharingNote {
+  readonly code: 'limit-unknown' | 'points-unknown' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
+  readonly tag: string;
+}
+
+/** What supplies of their own are for. */
+export interface Served {
+  readonly purpose: string;
+  /** [V] */
+  readonly voltage: number;
 }
 
 /** A device row that needs a place. */
@@ -62,8 +85,8 @@ export interface FurtherBins {
 
 /** Devices that share branches or supplies of their own. */
 export interface ShareGroup {
-  /** What is common to them, such as `lighting, 24 V`; empty where there is one group. */
-  readonly name: string;
+  /** What is common to them; `null` where there is one group. */
+  readonly serves: Served | null;
   /** Groups with the same pool may each take bins from it. */
   readonly pool: string;
   readonly rows: readonly ShareRow[];
@@ -94,8 +117,7 @@ export interface SharingProblem {
   readonly leftOut: readonly LeftOut[];
   /** Tags that new rows must not bear. */
   readonly takenTags: readonly string[];
-  /** Sentences on what a person should know. */
-  readonly notes: readonly string[];
+  readonly notes: readonly SharingNote[];
 }
 
 /** How full a branch or supply is. */
@@ -103,7 +125,8 @@ export interface Filling {
   readonly tag: string;
   /** Id of its row; `null` where it is to be made. */
   readonly id: number | null;
-  readonly group: string;
+  /** What it is for; `null` for branches. */
+  readonly serves: Served | null;
   readonly capacity: number;
   /** What it carries of devices that stay. */
   readonly kept: number;
@@ -134,5 +157,5 @@ export interface Sharing {
   /** Branches or supplies in use. */
   readonly fillings: readonly Filling[];
   readonly added: readonly AddedBin[];
-  readonly notes: readonly string[];
+  readonly notes: readonly SharingNote[];
 }

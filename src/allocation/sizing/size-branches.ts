@@ -1,12 +1,12 @@
 import { leastBins, withRounding, type Steps, type Stop } from '../packing/index.ts';
 import { classesOfPieces, piecesOf } from '../sharing/pieces.ts';
 import { readBranches } from '../sharing/read-branches.ts';
-import type { Figures } from '../sharing/read-sharing.ts';
-import type { SizingRow } from './sizing.ts';
-import { listed } from './wording.ts';
+import { rowNames } from '../row-names.ts';
+import type { SizedSchedule, SizingRow } from './sizing.ts';
 
 /** The bus branches that the devices need, each like the last one of the schedule. */
-export function* sizeBranches(schedule: Figures, wholeRows: boolean, stop: Stop): Steps<SizingRow[]> {
+export function* sizeBranches(schedule: SizedSchedule, wholeRows: boolean, stop: Stop): Steps<SizingRow[]> {
+  const { words } = schedule;
   const { groups, leftOut } = readBranches(schedule, { over: 'branches', wholeRows });
   const { rows, further } = groups[0]!;
   const capacity = further!.capacity;
@@ -20,22 +20,28 @@ export function* sizeBranches(schedule: Figures, wholeRows: boolean, stop: Stop)
   if (fitting.length > 0) {
     const choice = { base: [], spare: [], more: withRounding(capacity) };
     const { fills, lowerBound } = (yield* leastBins(classesOfPieces(fitting), choice, stop))!;
-    const claim = fills.length === lowerBound ? 'the least number' : `the fewest found, no fewer than ${lowerBound}`;
+    const values = { points: Math.round(points * 1000) / 1000, capacity, lowerBound };
     result.push({
-      item: `Bus branch, ${capacity} points`, quantity: fills.length,
-      why: `${Math.round(points * 1000) / 1000} points at ${capacity} a branch, its limit less the reserve; ${claim}, with whole devices on each.`,
+      item: words.say('Bus branch, {capacity} points', { capacity }), quantity: fills.length,
+      why: fills.length === lowerBound
+        ? words.say('{points} points at {capacity} a branch, its limit less the reserve; the least number, with whole devices on each.', values)
+        : words.say('{points} points at {capacity} a branch, its limit less the reserve; the fewest found, no fewer than {lowerBound}, with whole devices on each.', values),
     });
   }
   if (tooLarge.length > 0) {
     result.push({
-      item: `Bus branch, more than ${capacity} points`, quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
-      why: `${listed(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)))} take more points in one piece than a branch may carry.`,
+      item: words.say('Bus branch, more than {capacity} points', { capacity }), quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
+      why: words.say('{rows} take more points in one piece than a branch may carry.', {
+        rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words),
+      }),
     });
   }
   if (unknown.length > 0) {
     result.push({
-      item: 'Devices of unknown points', quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
-      why: `Not counted above: ${listed(unknown)}. Enter their quantity and a type that says how many points one takes.`,
+      item: words.say('Devices of unknown points'), quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
+      why: words.say('Not counted above: {rows}. Enter their quantity and a type that says how many points one takes.', {
+        rows: rowNames(unknown, words),
+      }),
     });
   }
   return result;

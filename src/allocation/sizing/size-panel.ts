@@ -1,10 +1,9 @@
 import { runSteps, stopAt } from '../packing/index.ts';
-import type { Figures } from '../sharing/read-sharing.ts';
 import { OFFICE_LISTS } from './office-lists.ts';
 import { sizeBranches } from './size-branches.ts';
 import { sizeRelays } from './size-relays.ts';
 import { sizeSupplies } from './size-supplies.ts';
-import type { SizingOptions, SizingRow } from './sizing.ts';
+import type { SizedSchedule, SizingOptions, SizingRow } from './sizing.ts';
 
 /**
  * What a job needs: supplies by purpose, bus branches, relay modules. What cannot be counted, because an input is
@@ -15,7 +14,7 @@ import type { SizingOptions, SizingRow } from './sizing.ts';
  *
  * Limits: each supply is one unit, neither redundant nor derated; a count for pricing, not a design.
  */
-export async function sizePanel(schedule: Figures, options: SizingOptions = {}): Promise<readonly SizingRow[]> {
+export async function sizePanel(schedule: SizedSchedule, options: SizingOptions = {}): Promise<readonly SizingRow[]> {
   const { lists = OFFICE_LISTS, target = 0.8, wholeRows = false, signal, milliseconds = 1_500 } = options;
   if (lists.ratings.length === 0 || lists.ways.length === 0) {
     throw new RangeError('A list of ratings or ways to choose from is empty.');

@@ -2,12 +2,12 @@ import { withRounding, type Steps, type Stop } from '../packing/index.ts';
 import { shareRow } from '../sharing/device-reader.ts';
 import { classesOfPieces, piecesOf } from '../sharing/pieces.ts';
 import { readRails } from '../sharing/rails.ts';
-import type { Figures } from '../sharing/read-sharing.ts';
 import { supplyDevices, type SupplyDevice } from '../sharing/supply-devices.ts';
 import { PURPOSES } from '../../schedule/index.ts';
+import { amps } from '../../words/index.ts';
+import { rowNames } from '../row-names.ts';
 import { leastSet } from './least-set.ts';
-import type { SizingRow } from './sizing.ts';
-import { amps, listed, percent } from './wording.ts';
+import type { SizedSchedule, SizingRow } from './sizing.ts';
 
 /**
  * The supplies that the devices need, by purpose and voltage: the least number of those that an office keeps, then
@@ -17,23 +17,25 @@ import { amps, listed, percent } from './wording.ts';
  * @param target share of the rating that the demand may reach
  */
 export function* sizeSupplies(
-  schedule: Figures, ratings: readonly number[], target: number, wholeRows: boolean, stop: Stop,
+  schedule: SizedSchedule, ratings: readonly number[], target: number, wholeRows: boolean, stop: Stop,
 ): Steps<SizingRow[]> {
   const devices = supplyDevices(schedule, readRails(schedule));
   const groups = new Map<string, SupplyDevice[]>();
   for (const device of PURPOSES.flatMap((purpose) => devices.filter((each) => each.purpose === purpose))) {
-    const key = `${device.voltage} V, ${device.purpose}`;
+    const key = `${device.voltage} ${device.purpose}`;
     groups.set(key, [...groups.get(key) ?? [], device]);
   }
   const rows: SizingRow[] = [];
-  for (const [name, members] of groups) rows.push(...yield* sizeGroup(name, members, ratings, target, wholeRows, stop));
+  for (const members of groups.values()) rows.push(...yield* sizeGroup(schedule, members, ratings, target, wholeRows, stop));
   return rows;
 }
 
 function* sizeGroup(
-  name: string, devices: readonly SupplyDevice[], ratings: readonly number[], target: number, wholeRows: boolean,
+  { words }: SizedSchedule, devices: readonly SupplyDevice[], ratings: readonly number[], target: number, wholeRows: boolean,
   stop: Stop,
 ): Steps<SizingRow[]> {
+  const { voltage, purpose } = devices[0]!;
+  const group = { voltage, purpose: words.text(purpose) };
   const capacities = ratings.map((rating) => withRounding(rating * target));
   const largest = Math.max(...capacities);
   const unknown = devices.filter(({ amps: current }) => current === null);
@@ -50,27 +52,32 @@ function* sizeGroup(
     const { chosen, isLeast, isSmallest } = yield* leastSet(classes, capacities, stop);
     // Devices of a diversity of 0 ask for nothing, but need a supply.
     const set = chosen.length > 0 ? chosen : [capacities.indexOf(Math.min(...capacities))];
-    const claim = isLeast ? `the least number${isSmallest ? ' and, with it, the smallest total rating' : ''} of those kept` : 'the fewest found';
-    const rating = set.reduce((sum, place) => sum + ratings[place]!, 0);
+    const total = set.reduce((sum, place) => sum + ratings[place]!, 0);
     for (const place of [...new Set(set)]) {
       const quantity = set.filter((each) => each === place).length;
       rows.push({
-        item: `Supply ${name}, ${ratings[place]!} A`, quantity,
-        why: `Demand ${amps(demand)} at a target of ${percent(target)} needs ${amps(demand / target)} of rating; ${amps(rating)} in ${set.length} is ${claim}, with whole devices on each.`,
+        item: words.say('Supply {voltage} V, {purpose}, {rating} A', { ...group, rating: ratings[place]! }), quantity,
+        why: words.say('Demand {demand} at a target of {target} % needs {needed} of rating; {total} in {supplies} is {claim, select, smallest {the least number and, with it, the smallest total rating of those kept} least {the least number of those kept} other {the fewest found}}, with whole devices on each.', {
+          demand: amps(demand), target: Math.round(target * 1000) / 10, needed: amps(demand / target),
+          total: amps(total), supplies: set.length,
+          claim: !isLeast ? 'fewest' : isSmallest ? 'smallest' : 'least',
+        }),
       });
     }
   }
   if (tooLarge.length > 0) {
     rows.push({
-      item: `Supply ${name}, larger than ${Math.max(...ratings)} A`,
+      item: words.say('Supply {voltage} V, {purpose}, larger than {rating} A', { ...group, rating: Math.max(...ratings) }),
       quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
-      why: `${listed(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)))} ask for more than ${amps(largest)} in one piece, up to which the largest supply kept may be loaded.`,
+      why: words.say('{rows} ask for more than {most} in one piece, up to which the largest supply kept may be loaded.', {
+        rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words), most: amps(largest),
+      }),
     });
   }
   if (unknown.length > 0) {
     rows.push({
-      item: `Devices of unknown demand, ${name}`, quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
-      why: `Not counted above: ${listed(unknown)}. Enter their quantity and draw.`,
+      item: words.say('Devices of unknown demand, {voltage} V, {purpose}', group), quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
+      why: words.say('Not counted above: {rows}. Enter their quantity and draw.', { rows: rowNames(unknown, words) }),
     });
   }
   return rows;

@@ -1,4 +1,9 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+import type { Figures } from '../sharing/read-sharing.ts';
 import type { OfficeLists } from './office-lists.ts';
+
+/** What sizing needs of a schedule, whose language it speaks. */
+export type SizedSchedule = Figures & Pick<LoadSchedule, 'words'>;
 
 /** One line of what a job needs, ready for a priced list. */
 export interface SizingRow {
