@@ -1,5 +1,6 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { SheetName } from '../../src/schedule/index.ts';
+import type { Words } from '../../src/words/index.ts';
 
 /** A file by its name and text. */
 export interface NamedText {
@@ -32,14 +33,15 @@ export function saveBlob(name: string, blob: Blob): void {
 
 /** The text that an address gives, or a sentence that says why there is none. */
 export async function fetchText(
-  address: string, signal: AbortSignal,
+  address: string, signal: AbortSignal, words: Words,
 ): Promise<{ ok: true; text: string } | { ok: false; problem: string }> {
   try {
     const answer = await fetch(address, { signal });
     if (answer.ok) return { ok: true, text: await answer.text() };
-    return { ok: false, problem: `The server answered ${answer.status} ${answer.statusText}`.trim() + '. Check the address, or open a file instead.' };
+    const status = `${answer.status} ${answer.statusText}`.trim();
+    return { ok: false, problem: words.say('The server answered {status}. Check the address, or open a file instead.', { status }) };
   } catch (error) {
     if (signal.aborted) throw error;
-    return { ok: false, problem: 'It could not be reached. Check the address and the connection, or open a file instead.' };
+    return { ok: false, problem: words.say('It could not be reached. Check the address and the connection, or open a file instead.') };
   }
 }

@@ -1,5 +1,5 @@
 /** What a form is to be given. */
-interface FormPart {
+interface FormPart extends Element {
   readonly name: string;
   readonly value: string;
 }
@@ -24,6 +24,6 @@ export class FormDataSource {
   }
 
   readonly #give = (event: FormDataEvent): void => {
-    if (this.#part.name !== '') event.formData.append(this.#part.name, this.#part.value);
+    if (this.#part.name !== '' && !this.#part.matches(':disabled')) event.formData.append(this.#part.name, this.#part.value);
   };
 }

@@ -26,6 +26,7 @@ export const styles = css`
     grid-template:
       'header header' auto
       'tabs tabs' auto
+      'drafts drafts' auto
       'sheet panel' minmax(0, 1fr)
       'footer footer' auto / minmax(0, 1fr) clamp(19rem, 25cqi, 22rem);
     block-size: 100%;
@@ -42,6 +43,7 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
+  elv-draft-notices { grid-area: drafts; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
   elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
@@ -93,6 +95,7 @@ export const styles = css`
       grid-template:
         'header' auto
         'tabs' auto
+        'drafts' auto
         'sheet' minmax(min-content, 1fr)
         'panel' auto
         'footer' auto / minmax(0, 1fr);

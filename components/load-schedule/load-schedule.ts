@@ -27,12 +27,19 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @attr {string} src - Address of a schedule file to show.
  * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
  * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
- * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing.
+ * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is kept.
+ * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing; no drafts are kept.
+ * @attr {boolean} disabled - The same, and a form is given nothing.
+ * @attr {string} lang - Language of the words and numbers; else that of the page.
  *
  * @fires elv-change - A person changed the schedule.
  * @fires elv-load - The file that `src` names, or one that a person opened, was read.
  * @fires elv-error - A file could not be read; the schedule is as it was.
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
+ *
+ * @cssState dirty - A person changed something since the schedule was read or saved.
+ * @cssState invalid - A finding is over a limit and not accepted, so that a form with the element is not sent.
+ * @cssState computing - A file is being read, or the formula engine is being prepared.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
  * @slot empty - What an empty sheet says, in place of how to begin.
@@ -109,6 +116,7 @@ export class LoadScheduleElement extends ScheduleElement {
           <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
+        ${this.#draftNotices()}
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
@@ -140,6 +148,17 @@ export class LoadScheduleElement extends ScheduleElement {
     const { waitingFor } = this.files;
     if (waitingFor !== '') return { text: this.spoken.words.say('Reading {file} …', { file: waitingFor }), tone: 'info' };
     return this.locked && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
+  }
+
+  protected override get validityPlace(): HTMLElement {
+    return this.renderRoot.querySelector<HTMLElement>('#panel:not([hidden])') ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
+  }
+
+  /** What a person is told about drafts; its part of the software is there only where drafts are kept. */
+  #draftNotices(): TemplateResult | typeof nothing {
+    const { keeper } = this.drafts;
+    return keeper === undefined ? nothing : html`<elv-draft-notices .keeper=${keeper} .notices=${this.locked ? [] : keeper.notices}
+      .words=${this.spoken.words}></elv-draft-notices>`;
   }
 
   protected override async goTo(place: Place): Promise<void> {

@@ -3,6 +3,7 @@ import {
 } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
@@ -21,16 +22,16 @@ export type FileReading =
   | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
 
 /** Takes the text out of a file: that of the file itself, or the schedule that a load table in a workbook carries. */
-export async function readText(file: File): Promise<(NamedText & { readonly ok: true }) | Unreadable> {
+export async function readText(file: File, words: Words): Promise<(NamedText & { readonly ok: true }) | Unreadable> {
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const read = isWorkbook(bytes) ? await embeddedInWorkbook(bytes) : decodeText(bytes);
+  const read = isWorkbook(bytes) ? await embeddedInWorkbook(bytes, words) : decodeText(bytes, words);
   return read.ok ? { ok: true, name: file.name, text: read.text } : read;
 }
 
 /** Reads a schedule, which replaces everything. */
-export function readScheduleFile({ name, text }: NamedText): FileReading {
-  const read = readSchedule(text);
-  return read.ok ? { ok: true, content: read.content, label: `${name} opened`, notes: read.notes } : read;
+export function readScheduleFile({ name, text }: NamedText, words: Words): FileReading {
+  const read = readSchedule(text, words);
+  return read.ok ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes } : read;
 }
 
 /**
@@ -38,16 +39,21 @@ export function readScheduleFile({ name, text }: NamedText): FileReading {
  * @param sheet the sheet that it holds; by default the one whose headings it has.
  */
 export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
+  const { words } = schedule;
   const content = schedule.content();
-  const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []));
-  if (!read.ok) return { ...read, problems: read.problems.map(withTakeoff) };
+  const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []), words);
+  if (!read.ok) return { ...read, problems: read.problems.map((problem) => withTakeoff(problem, words)) };
   const before = content.sheets[read.sheet] ?? [];
   const withRows = (rows: readonly Cells[]) => ({ ...content, sheets: { ...content.sheets, [read.sheet]: rows } });
-  const label = `${SCHEMA[read.sheet].title}: ${rowCount(read.rows.length)} from ${name}`;
+  const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
   const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: withRows(read.rows) };
-  return before.length === 0 ? { ...reading, label } : {
-    ...reading, label: `${label} in place of ${before.length}`,
-    both: { content: withRows([...before, ...read.rows]), label: `${label} added to ${before.length}` },
+  if (before.length === 0) return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
+  return {
+    ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
+    both: {
+      content: withRows([...before, ...read.rows]),
+      label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named),
+    },
   };
 }
 
@@ -57,11 +63,9 @@ export function isScheduleFile({ name, text }: NamedText): boolean {
 }
 
 /** Whoever has a takeoff may not know yet that it is read in a place of its own. */
-function withTakeoff(problem: Problem): Problem {
-  return problem.code !== 'sheet-unrecognised' ? problem
-    : { ...problem, message: `${problem.message} If it is a list of counts off drawings, read it with Takeoff.` };
-}
-
-function rowCount(number: number): string {
-  return `${number} ${number === 1 ? 'row' : 'rows'}`;
+function withTakeoff(problem: Problem, words: Words): Problem {
+  return problem.code !== 'sheet-unrecognised' ? problem : {
+    ...problem,
+    message: words.say('{problem} If it is a list of counts off drawings, read it with Takeoff.', { problem: problem.message }),
+  };
 }

@@ -1,8 +1,15 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
+import type { Words } from '../../src/words/index.ts';
 import { fetchText } from './files.ts';
 
 /** A wait shorter than this is not announced. */
 const PATIENCE_MILLISECONDS = 300;
+
+/** What the fetching of files needs of an element. */
+export interface RemoteFileHost extends ReactiveControllerHost, Element {
+  /** Begins or ends being busy. */
+  busy(task: 'file', isRunning: boolean): void;
+}
 
 /** Fetches the files that an element's attributes name; a later request ends an earlier one. */
 export class RemoteFile implements ReactiveController {
@@ -10,24 +17,25 @@ export class RemoteFile implements ReactiveController {
   waitingFor = '';
   /** Address whose wait ended because the element was taken off its page. */
   interrupted = '';
-  readonly #host: ReactiveControllerHost & Element;
+  readonly #host: RemoteFileHost;
   #address = '';
   #abort: AbortController | undefined;
 
-  constructor(host: ReactiveControllerHost & Element) {
+  constructor(host: RemoteFileHost) {
     this.#host = host;
     host.addController(this);
   }
 
   /** @returns what the address gave; `undefined` when another request or the element's removal ended the wait. */
-  async fetch(address: string): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
+  async fetch(address: string, words: Words): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
     this.cancel();
     this.interrupted = '';
     this.#address = address;
     const abort = this.#abort = new AbortController();
+    this.#host.busy('file', true);
     const patience = setTimeout(() => { this.#wait(address); }, PATIENCE_MILLISECONDS);
     try {
-      return await fetchText(address, abort.signal);
+      return await fetchText(address, abort.signal, words);
     } catch (error) {
       if (abort.signal.aborted) return undefined;
       throw error;
@@ -35,7 +43,7 @@ export class RemoteFile implements ReactiveController {
       clearTimeout(patience);
       if (this.#abort === abort) {
         this.#abort = undefined;
-        this.#wait('');
+        this.#end();
       }
     }
   }
@@ -43,7 +51,7 @@ export class RemoteFile implements ReactiveController {
   cancel(): void {
     this.#abort?.abort();
     this.#abort = undefined;
-    this.#wait('');
+    this.#end();
   }
 
   hostDisconnected(): void {
@@ -53,6 +61,11 @@ export class RemoteFile implements ReactiveController {
       this.interrupted = this.#address;
       this.cancel();
     });
+  }
+
+  #end(): void {
+    this.#wait('');
+    this.#host.busy('file', false);
   }
 
   #wait(address: string): void {

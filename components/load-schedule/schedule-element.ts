@@ -1,26 +1,29 @@
-import { LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, tagOf, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Place } from '../look/index.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
+import { DirtyMark } from './dirty-mark.ts';
+import type { Task } from './element-states.ts';
 import { ElvChangeEvent, type ElvProblem } from './events.ts';
-import type { NamedText } from './files.ts';
-import { FormDataSource } from './form-data.ts';
+import { saveFile, type NamedText } from './files.ts';
+import { FormElement } from './form-element.ts';
 import { localeOf } from './locale-of.ts';
+import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
 import { SpokenWords } from './spoken-words.ts';
 
 /** What a page sees of the element: its schedule, its attributes, its methods, its part in a form. */
-export abstract class ScheduleElement extends LitElement implements FilesHost {
-  static readonly formAssociated = true;
+export abstract class ScheduleElement extends FormElement implements FilesHost, DraftsHost {
   static override properties: PropertyDeclarations = {
     schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
     licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
-    readonly: { type: Boolean, reflect: true }, name: { reflect: true }, disabled: { state: true },
+    storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
     takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true }, locale: { state: true },
   };
 
@@ -30,32 +33,44 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   declare src: string | null;
   /** Address of the schedule file that an empty element offers. */
   declare demoSrc: string | null;
+  /**
+   * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing; without it
+   * none is kept.
+   */
+  declare storageKey: string | null;
   /** Whether a person may only look. */
   declare readonly: boolean;
-  /** Name under which a form is given the value. */
-  declare name: string;
   /** What the columns of takeoffs hold, by heading, as far as the page knows; see the event `elv-columns`. */
   declare takeoffColumns: RememberedColumns;
-  /** Whether a form that the element is in is disabled. */
-  declare protected disabled: boolean;
   declare protected sheet: SheetName;
   /** What just happened. */
   declare protected message: Message | undefined;
   declare protected locale: string;
-  protected readonly holder = new ScheduleHolder(this, (event, byPerson) => { this.#told(event, byPerson); });
+  protected readonly holder = new ScheduleHolder(this, {
+    told: (event, byPerson) => { this.#told(event, byPerson); },
+    replaced: (schedule) => { this.#replaced(schedule); },
+    preparing: (isRunning) => { this.busy('engine', isRunning); },
+  });
   protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, () => {
     this.message = { text: 'The words of this language could not be loaded: check the connection and reload the page. Until then this is English.', tone: 'refused' };
   });
   protected readonly files = new ScheduleFiles(this, this.holder);
+  protected readonly drafts = new Drafts(this, () => {
+    const text = this.spoken.words.say('No draft is kept, because a part of the software could not be fetched. Save the schedule as a file before leaving the page.');
+    this.say({ text, tone: 'refused' });
+  });
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;
-  readonly #form = new FormDataSource(this);
+  readonly #mark = new DirtyMark();
+  /** Whether the schedule that is shown was put in by the page. */
+  #given = false;
+  /** What the page had put in when a draft took its place. */
+  #givenContent: Content | undefined;
 
   constructor() {
     super();
-    this.licenseKey = this.src = this.demoSrc = null;
-    this.readonly = this.disabled = false;
-    this.name = '';
+    this.licenseKey = this.src = this.demoSrc = this.storageKey = null;
+    this.readonly = false;
     this.takeoffColumns = {};
     this.sheet = 'devices';
     this.locale = 'en';
@@ -79,16 +94,6 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   /** Moving in the page by `moveBefore` needs nothing to be done. */
   connectedMoveCallback(): void { /* everything stays alive */ }
 
-  /** @ignore The form that the element belongs to changed. */
-  formAssociatedCallback(form: HTMLFormElement | null): void {
-    this.#form.follow(form);
-  }
-
-  /** @ignore A disabled form may only be looked at. */
-  formDisabledCallback(disabled: boolean): void {
-    this.disabled = disabled;
-  }
-
   /** @ignore Resetting a form takes back every action, which can be done again. */
   formResetCallback(): void {
     while (this.undo() !== undefined) { /* one action further back */ }
@@ -100,16 +105,31 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   }
 
   set schedule(schedule: LoadSchedule) {
-    this.holder.replace(schedule, false);
+    this.#give(() => {
+      this.holder.replace(schedule, false);
+      return true;
+    });
   }
 
   /** The schedule as the text of its file. A text that cannot be read changes nothing, and its problems are shown. */
-  get value(): string {
+  override get value(): string {
     return writeSchedule(this.schedule.content());
   }
 
-  set value(text: string) {
-    this.files.startText('The value', text);
+  override set value(text: string) {
+    this.#give(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
+  }
+
+  /** Whether a person changed something since the schedule was read or saved, or since `markSaved`. */
+  get dirty(): boolean {
+    return this.#mark.isDirty;
+  }
+
+  /** Says that the page has kept what the schedule holds: it is not dirty any more, and its draft ends. */
+  async markSaved(): Promise<void> {
+    this.#mark.clean(this.schedule);
+    this.requestUpdate();
+    await this.drafts.keeper?.saved();
   }
 
   /** The schedule as the object that its file holds, for `JSON.stringify`. */
@@ -173,6 +193,46 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
     this.sheet = sheet;
   }
 
+  /** @ignore What is shown is the same as in a file that the person has. */
+  fileOpened(): void {
+    this.#mark.clean(this.schedule);
+  }
+
+  /** @ignore */
+  fileSaved(): void {
+    void this.markSaved();
+  }
+
+  /** @ignore */
+  busy(task: Task, isRunning: boolean): void {
+    this.states.busy(task, isRunning);
+  }
+
+  /** @ignore */
+  get untouched(): boolean {
+    return !this.#given && this.schedule.lastAction === undefined;
+  }
+
+  /** @ignore */
+  showDraft(schedule: LoadSchedule): void {
+    if (this.#given) this.#givenContent = this.schedule.content();
+    this.holder.replace(schedule, true);
+    this.#mark.soil();
+  }
+
+  /** @ignore */
+  async showPage(): Promise<void> {
+    const content = this.#givenContent;
+    if (content !== undefined) this.#give(() => this.files.start(content).length === 0);
+    else if (this.src !== null && this.src !== '') await this.files.startFrom(this.src);
+    else this.files.start({ details: {}, sheets: {} });
+  }
+
+  /** @ignore */
+  saveText(name: string, text: string): void {
+    saveFile({ name, text }, 'application/json');
+  }
+
   /** The first words that a person sees are those of the page. */
   protected override async scheduleUpdate(): Promise<unknown> {
     if (this.spoken.ready !== undefined) await this.spoken.ready;
@@ -180,12 +240,25 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (changed.has('src') && this.src !== null && this.src !== '') void this.files.startFrom(this.src);
+    if (changed.has('storageKey') || changed.has('readonly')) this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '');
+    if (changed.has('src') && this.src !== null && this.src !== '') void this.#showSource(this.src);
   }
+
+  protected override updated(): void {
+    const open = openOverLimits(this.schedule);
+    this.judge(open === 0 ? '' : this.spoken.words.say(
+      '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}',
+      { open },
+    ), this.validityPlace);
+    this.states.set('dirty', this.dirty);
+  }
+
+  /** Where a person is shown that the schedule is not valid; it can be given the focus. */
+  protected abstract get validityPlace(): HTMLElement;
 
   /** Whether nothing may be changed. */
   protected get locked(): boolean {
-    return this.readonly || this.disabled;
+    return this.readonly || this.disabled || this.barred;
   }
 
   /** Shows and selects a cell. */
@@ -196,11 +269,37 @@ export abstract class ScheduleElement extends LitElement implements FilesHost {
     this.spoken.speak(this.locale);
   }
 
-  #told({ label, cause }: ScheduleEvent, byPerson: boolean): void {
-    const words = { act: label, load: label, undo: `Undone: ${label}`, redo: `Redone: ${label}` };
+  /** Has the page put a schedule in, as long as it can be read. */
+  #give(put: () => boolean): void {
+    if (!put()) return;
+    this.#given = true;
+    this.#givenContent = undefined;
+  }
+
+  /** Shows the file at an address, unless a draft of it takes its place. */
+  async #showSource(address: string): Promise<void> {
+    await this.drafts.ready;
+    if (address !== this.src || this.drafts.takesPlace()) return;
+    this.#givenContent = undefined;
+    await this.files.startFrom(address);
+  }
+
+  #replaced(schedule: LoadSchedule): void {
+    this.#given = false;
+    this.#mark.clean(schedule);
+    this.drafts.replaced(schedule);
+  }
+
+  #told(event: ScheduleEvent, byPerson: boolean): void {
+    const { label, cause } = event;
+    const { words } = this.spoken;
+    this.#mark.follow(this.schedule, byPerson);
+    this.drafts.follow(event, byPerson);
     this.offer = cause === 'undo' ? 'redo' : 'undo';
     queueMicrotask(() => { this.offer = undefined; });
-    this.message = { text: words[cause], tone: 'info', offers: [this.offer] };
+    const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
+      : cause === 'redo' ? words.say('Redone: {action}', { action: label }) : label;
+    this.message = { text, tone: 'info', offers: [this.offer] };
     if (this.files.refusal?.passing === true) this.files.dismiss();
     if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
   }

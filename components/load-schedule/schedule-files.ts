@@ -1,19 +1,23 @@
-import type { ReactiveControllerHost } from 'lit';
 import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import { isScheduleFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
-import { RemoteFile } from './remote-file.ts';
+import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 
 /** What the files of an element need of it. */
-export interface FilesHost extends ReactiveControllerHost, Element {
+export interface FilesHost extends RemoteFileHost {
   /** Tells the person what happened. */
   say(message: Message): void;
   showSheet(sheet: SheetName): void;
+  /** The schedule is the same as a file that was opened. */
+  fileOpened(): void;
+  /** The schedule was saved as a file. */
+  fileSaved(): void;
 }
 
 /** Reads files into the schedule of an element and writes them: all of a file or nothing, and one action to undo. */
@@ -37,12 +41,16 @@ export class ScheduleFiles {
     return this.#remote.waitingFor;
   }
 
+  get #words(): Words {
+    return this.#holder.schedule.words;
+  }
+
   /** Opens a schedule, or reads a CSV file into its sheet. @returns what is wrong with it. */
   async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
     const { name } = file;
-    const named = file instanceof File ? await readText(file) : { ok: true as const, ...file };
+    const named = file instanceof File ? await this.#read(file) : { ok: true as const, ...file };
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
-    const reading = sheet === undefined && isScheduleFile(named) ? readScheduleFile(named)
+    const reading = sheet === undefined && isScheduleFile(named) ? readScheduleFile(named, this.#words)
       : readSheetFile(named, this.#holder.schedule, sheet);
     return this.take(name, reading, byPerson);
   }
@@ -52,9 +60,10 @@ export class ScheduleFiles {
     if (!reading.ok) return this.#refuse(name, reading.problems, byPerson, reading.total);
     const load = () => this.#holder.schedule.load(reading.content, reading.label);
     const faults = byPerson ? load() : this.#holder.quietly(load);
-    if (faults.length > 0) return this.#refuse(name, faults.map(asProblem), byPerson);
+    if (faults.length > 0) return this.#refuse(name, faults.map((fault) => this.#problem(fault)), byPerson);
     this.dismiss();
-    if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
+    if (reading.sheet === undefined) this.#host.fileOpened();
+    else this.#host.showSheet(reading.sheet);
     this.#both = reading.both;
     const offers = reading.both === undefined ? ['undo' as const] : ['undo' as const, 'keepBoth' as const];
     this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers });
@@ -80,12 +89,12 @@ export class ScheduleFiles {
       return [];
     }
     schedule.dispose();
-    return schedule.formulaProblems.map(asProblem);
+    return schedule.formulaProblems.map((fault) => this.#problem(fault));
   }
 
   /** Begins with the text of a schedule file. @returns what is wrong with it, which a person is told too. */
   startText(name: string, text: string): readonly ElvProblem[] {
-    const reading = readSchedule(text);
+    const reading = readSchedule(text, this.#words);
     if (!reading.ok) return this.#refuse(name, reading.problems, true, reading.total);
     const problems = this.start(reading.content);
     return problems.length === 0 ? [] : this.#refuse(name, problems, true);
@@ -93,7 +102,7 @@ export class ScheduleFiles {
 
   /** Begins with the file at an address. */
   async startFrom(address: string): Promise<void> {
-    const fetched = await this.#remote.fetch(address);
+    const fetched = await this.#remote.fetch(address, this.#words);
     if (fetched === undefined) return;
     if (!fetched.ok) this.#refuse(address, [{ message: fetched.problem }], true);
     else if (this.startText(address, fetched.text).length === 0) {
@@ -108,7 +117,7 @@ export class ScheduleFiles {
 
   /** Opens the file at an address, as if a person had it. */
   async openFrom(address: string): Promise<void> {
-    const fetched = await this.#remote.fetch(address);
+    const fetched = await this.#remote.fetch(address, this.#words);
     if (fetched === undefined) return;
     const name = address.split('/').at(-1)!;
     if (fetched.ok) await this.open({ name, text: fetched.text }, true);
@@ -119,14 +128,16 @@ export class ScheduleFiles {
     const { schedule } = this.#holder;
     const name = fileName(schedule);
     saveFile({ name, text: writeSchedule(schedule.content()) }, 'application/json');
-    this.#host.say({ text: `Saved as ${name}`, tone: 'info' });
+    this.#host.say({ text: this.#words.say('Saved as {file}', { file: name }), tone: 'info' });
+    this.#host.fileSaved();
   }
 
   saveCsv(sheet: SheetName): void {
     const { schedule } = this.#holder;
     const name = fileName(schedule, sheet);
     saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
-    this.#host.say({ text: `${SCHEMA[sheet].title} saved as ${name}`, tone: 'info' });
+    const text = this.#words.say('{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name });
+    this.#host.say({ text, tone: 'info' });
   }
 
   /** Shows what was refused, with every reason. */
@@ -141,12 +152,23 @@ export class ScheduleFiles {
   }
 
   #refuse(name: string, problems: readonly ElvProblem[], byPerson: boolean, total?: number): readonly ElvProblem[] {
-    this.refuse(fileRefusal(this.#holder.schedule.words, name, problems, total));
+    this.refuse(fileRefusal(this.#words, name, problems, total));
     if (byPerson) this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
     return problems;
   }
-}
 
-function asProblem({ sheet, row, key, text, problem }: FormulaProblem): ElvProblem {
-  return { message: `${SCHEMA[sheet].title}, row ${row}, ${columnOf(sheet, key).title}: ${text} – ${problem}` };
+  async #read(file: File): ReturnType<typeof readText> {
+    this.#host.busy('file', true);
+    try {
+      return await readText(file, this.#words);
+    } finally {
+      this.#host.busy('file', false);
+    }
+  }
+
+  #problem({ sheet, row, key, text, problem }: FormulaProblem): ElvProblem {
+    const words = this.#words;
+    const place = { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) };
+    return { message: words.say('{sheet}, row {row}, {column}: {text} – {problem}', { ...place, text, problem }) };
+  }
 }

@@ -3,23 +3,33 @@ import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 import { IdlePreparation } from './idle-preparation.ts';
 
+/** Who is told what happens to the schedule. */
+export interface HolderListener {
+  /** After each action. @param byPerson false for what the page itself did. */
+  told(event: ScheduleEvent, byPerson: boolean): void;
+  /** After another schedule was put in. */
+  replaced(schedule: LoadSchedule): void;
+  /** When the formula engine begins to be prepared, and when that ends. */
+  preparing(isRunning: boolean): void;
+}
+
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
 export class ScheduleHolder implements ReactiveController {
   /** Changes whenever the schedule did, so that parts know to render again. */
   revision = 0;
   readonly #host: ReactiveControllerHost;
-  readonly #told: (event: ScheduleEvent, byPerson: boolean) => void;
-  readonly #preparation = new IdlePreparation();
+  readonly #listener: HolderListener;
+  readonly #preparation: IdlePreparation;
   #words = ENGLISH;
   #schedule: LoadSchedule | undefined;
   #own = false;
   #quiet = false;
   #end: (() => void) | undefined;
 
-  /** @param told called after each action; `byPerson` is false for what the page itself did. */
-  constructor(host: ReactiveControllerHost, told: (event: ScheduleEvent, byPerson: boolean) => void) {
+  constructor(host: ReactiveControllerHost, listener: HolderListener) {
     this.#host = host;
-    this.#told = told;
+    this.#listener = listener;
+    this.#preparation = new IdlePreparation((isRunning) => { listener.preparing(isRunning); });
     host.addController(this);
   }
 
@@ -34,6 +44,7 @@ export class ScheduleHolder implements ReactiveController {
     if (schedule === this.#schedule) return;
     const before = this.#own ? this.#schedule : undefined;
     this.#hold(schedule, own);
+    this.#listener.replaced(schedule);
     before?.dispose();
   }
 
@@ -81,7 +92,7 @@ export class ScheduleHolder implements ReactiveController {
     this.#end = this.schedule.subscribe((event) => {
       this.revision += 1;
       this.#host.requestUpdate();
-      this.#told(event, !this.#quiet);
+      this.#listener.told(event, !this.#quiet);
       if (event.touched.all) this.#preparation.start(this.schedule);
     });
     this.#preparation.start(this.schedule);

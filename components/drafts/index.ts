@@ -1,0 +1,2 @@
+export { Drafts } from './drafts.ts';
+export type { DraftsHost } from './draft-keeper.ts';

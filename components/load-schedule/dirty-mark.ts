@@ -1,0 +1,32 @@
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+
+/** The last action of a schedule that is kept nowhere, however far it is taken back. */
+const NONE = {};
+
+/** Knows whether a person changed a schedule since it was the same as what is kept elsewhere. */
+export class DirtyMark {
+  #clean: object | undefined;
+  #dirty = false;
+
+  get isDirty(): boolean {
+    return this.#dirty;
+  }
+
+  /** The schedule is the same as what is kept elsewhere: it was just read, or saved. */
+  clean(schedule: LoadSchedule): void {
+    this.#clean = schedule.lastAction;
+    this.#dirty = false;
+  }
+
+  /** What the schedule holds is kept nowhere else, whatever is taken back. */
+  soil(): void {
+    this.#clean = NONE;
+    this.#dirty = true;
+  }
+
+  /** After an action; one of the page leaves a clean schedule clean. */
+  follow(schedule: LoadSchedule, byPerson: boolean): void {
+    if (!byPerson && !this.#dirty) this.clean(schedule);
+    else this.#dirty = schedule.lastAction !== this.#clean;
+  }
+}
