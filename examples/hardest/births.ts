@@ -15,7 +15,9 @@ early.id = 'early';
 Object.assign(early, { value: JSON.stringify(greenhouse), licenseKey: 'non-commercial-and-evaluation', readonly: true });
 put(early);
 
-await import('../../components/load-schedule/load-schedule.define.ts');
+const script = document.querySelector<HTMLScriptElement>('script[src*="births"]')!;
+const define = new URL('../../elv-load-schedule.js', script.src);
+await import(/* @vite-ignore */ define.href);
 await customElements.whenDefined('elv-load-schedule');
 
 const text = document.createElement('div');
@@ -34,8 +36,6 @@ put(document.importNode(parsed.querySelector('elv-load-schedule')!, true));
 const frame = document.createElement('iframe');
 frame.title = 'Written';
 put(frame);
-const script = document.querySelector<HTMLScriptElement>('script[src*="births"]')!;
-const define = new URL('../../elv-load-schedule.js', script.src);
 frame.contentDocument!.open();
 // It is old, and pages still do it.
 // eslint-disable-next-line @typescript-eslint/no-deprecated
