@@ -1,4 +1,0 @@
-import type { Area } from './translation.ts';
-
-export const schema = {
-} satisfies Area;
