@@ -128,7 +128,6 @@ export const json = {
   'a list': { de: 'eine Liste', fr: 'une liste' },
   'an object': { de: 'ein Objekt', fr: 'un objet' },
   'a text': { de: 'ein Text', fr: 'un texte' },
-  'a number': { de: 'eine Zahl', fr: 'un nombre' },
   'true or false': { de: 'true oder false', fr: 'true ou false' },
   'Accepted finding {number}': { de: 'Akzeptierter Befund {number}', fr: 'Constat accepté {number}' },
   'Revision {number}': { de: 'Revision {number}', fr: 'Révision {number}' },

@@ -19,7 +19,6 @@ export const rows = {
     de: 'die Befunde der Zeile; die Grenzen sind die ihrer Spalten',
     fr: 'les constats de la ligne ; les limites sont celles de ses colonnes',
   },
-  'not known': { de: 'nicht bekannt', fr: 'inconnu' },
   'Ref {tag}': { de: 'Gerätezeile {tag}', fr: 'Ligne d’appareils {tag}' },
   'ref {tag}': { de: 'Gerätezeile {tag}', fr: 'Ligne d’appareils {tag}' },
   'Type {tag}': { de: 'Gerätetyp {tag}', fr: 'Type d’appareil {tag}' },

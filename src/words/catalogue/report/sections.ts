@@ -59,7 +59,6 @@ export const sections = {
   },
   Value: { de: 'Wert', fr: 'Valeur' },
   From: { de: 'Herkunft', fr: 'Origine' },
-  Source: { de: 'Quelle', fr: 'Source' },
   entered: { de: 'eingegeben', fr: 'saisi' },
   default: { de: 'Vorgabe', fr: 'par défaut' },
   'How the figures come about': { de: 'Wie die Werte zustande kommen', fr: 'Comment les valeurs sont obtenues' },
