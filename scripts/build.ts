@@ -1,6 +1,7 @@
 // Builds all that is delivered into `dist/`, or into the folder that is named: `npm run build -- FOLDER`.
 import { writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
+import { parseArgs } from 'node:util';
 import { build } from 'vite';
 import { modulesConfig } from './build/modules-config.ts';
 import { singleFileConfig } from './build/single-file-config.ts';
@@ -8,7 +9,8 @@ import { writeDeclarations } from './build/write-declarations.ts';
 import { elementManifest } from './manifest/element-manifest.ts';
 import { projectFolder } from './project-folder.mjs';
 
-const dist = resolve(projectFolder, process.argv[2] ?? 'dist');
+const { positionals: [folder = 'dist'] } = parseArgs({ allowPositionals: true });
+const dist = resolve(projectFolder, folder);
 
 // The script with what it loads later, and the pages.
 await build({ root: projectFolder, build: { outDir: dist, emptyOutDir: true } });
