@@ -1,5 +1,6 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { decodeText, embeddedInWorkbook, isWorkbook, type Unreadable } from '../exchange/index.ts';
+import type { Words } from '../words/index.ts';
 import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
@@ -25,9 +26,9 @@ export async function readBytes(name: string): Promise<Uint8Array> {
  * Reads a file of text, or the schedule that a load table in a workbook carries.
  * @throws Refusal when it is not there or holds neither.
  */
-export async function readText(name: string): Promise<TextFile> {
+export async function readText(name: string, words: Words): Promise<TextFile> {
   const bytes = await readBytes(name);
-  const decoded = isWorkbook(bytes) ? await embeddedInWorkbook(bytes) : decodeText(bytes);
+  const decoded = isWorkbook(bytes) ? await embeddedInWorkbook(bytes, words) : decodeText(bytes, words);
   if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
   return { name, text: decoded.text };
 }

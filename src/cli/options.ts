@@ -26,6 +26,8 @@ export interface TableOptions {
   readonly since: string | undefined;
   /** Places of figures to be explained, as SHEET:ROW:KEY. */
   readonly explain: readonly string[];
+  /** The language of what is written for persons. */
+  readonly lang: string | undefined;
 }
 
 export const HELP = `Works out a load schedule and writes it as a table.
@@ -45,6 +47,8 @@ INPUT          a schedule (.schedule.json, or a load table in HTML or XLSX), or 
 --since OLD    add what has changed since an older schedule, to html, pdf, xlsx and csv --whole
 --explain SHEET:ROW:KEY   add how a figure comes about, to json; ROW is a number from 1, or a tag.
                May be given several times
+--lang TAG     language of the load table, of findings and explanations, and of files that are read beside
+               English: en (default), de, fr; keys, and a sheet as csv, stay as they are
 --output FILE  write to a file instead of the terminal
 --check        exit with 1 when something is over its limit, even if that was accepted
 --pass-accepted   let --check pass what was accepted
@@ -69,6 +73,7 @@ const OPTIONS = {
   'check-digest': { type: 'string' },
   since: { type: 'string' },
   explain: { type: 'string', multiple: true, default: [] as string[] },
+  lang: { type: 'string' },
   help: { type: 'boolean' },
 } as const;
 
@@ -109,6 +114,7 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
     checkDigest: values['check-digest'],
     since: values.since,
     explain: values.explain,
+    lang: values.lang,
   };
 }
 

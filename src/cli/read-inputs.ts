@@ -1,5 +1,6 @@
 import { isHtml, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
 import type { Cells, Content, SheetName } from '../schedule/index.ts';
+import { ENGLISH, type Words } from '../words/index.ts';
 import { problemLines, readText, type TextFile } from './files.ts';
 import { Refusal } from './refusal.ts';
 
@@ -14,20 +15,21 @@ export interface Inputs {
 
 /**
  * Reads a schedule, sheets in CSV, or both, in which case a sheet takes the place of that of the schedule.
+ * @param words the language of the problems of files, and of headings and values beside English ones.
  * @throws Refusal with every problem of every file.
  */
-export async function readInputs(names: readonly string[]): Promise<Inputs> {
-  const files = await Promise.all(names.map(readText));
+export async function readInputs(names: readonly string[], words: Words = ENGLISH): Promise<Inputs> {
+  const files = await Promise.all(names.map((name) => readText(name, words)));
   const schedules = files.filter(isSchedule);
   if (schedules.length > 1) {
     throw new Refusal([`${schedules[1]!.name}: is a second schedule. Give one schedule, with sheets in CSV if need be.`]);
   }
   const refused: string[] = [];
-  const base = schedules[0] && readOne(schedules[0], ({ text }) => readSchedule(text), refused);
+  const base = schedules[0] && readOne(schedules[0], ({ text }) => readSchedule(text, words), refused);
   const sheets = files.filter((file) => !isSchedule(file));
-  const voltageOf = railVoltages(suppliesIn(sheets) ?? base?.content.sheets.supplies ?? []);
+  const voltageOf = railVoltages(suppliesIn(sheets, words) ?? base?.content.sheets.supplies ?? []);
   const read = sheets.flatMap((file) => {
-    const sheet = readOne(file, ({ text }) => readCsv(text, undefined, voltageOf), refused);
+    const sheet = readOne(file, ({ text }) => readCsv(text, undefined, voltageOf, words), refused);
     return sheet === undefined ? [] : [{ ...sheet, name: file.name }];
   });
   const bySheet = new Map<SheetName, (typeof read)[number]>();
@@ -51,9 +53,9 @@ export async function readInputs(names: readonly string[]): Promise<Inputs> {
 }
 
 /** Rows of the supplies among sheets in CSV: their voltages, at which watts become a draw, are needed by the others. */
-function suppliesIn(files: readonly TextFile[]): readonly Cells[] | undefined {
+function suppliesIn(files: readonly TextFile[], words: Words): readonly Cells[] | undefined {
   for (const { text } of files) {
-    const read = readCsv(text);
+    const read = readCsv(text, undefined, undefined, words);
     if (read.ok && read.sheet === 'supplies') return read.rows;
   }
   return undefined;

@@ -4,6 +4,7 @@ import { buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest,
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { explainFigures } from './explain-option.ts';
 import { writeBytes, writeText } from './files.ts';
+import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
 import { HELP, readOptions, type TableOptions } from './options.ts';
 import { printPdf } from './print-pdf.ts';
@@ -25,7 +26,7 @@ export async function runTable(words: readonly string[], streams: Streams): Prom
       out(HELP);
       return 0;
     }
-    const schedule = await openSchedule(options.inputs, warn);
+    const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
     if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
     await write(schedule, options, streams);
     return options.check ? check(schedule, options.passAccepted, warn) : 0;
@@ -52,7 +53,7 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
 }
 
 async function reportOf(schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']): Promise<Report> {
-  const older = since === undefined ? undefined : await openSchedule([since], warn);
+  const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
   return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, since: older });
 }
 

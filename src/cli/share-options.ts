@@ -8,6 +8,8 @@ export interface ShareOptions {
   readonly request: ShareRequest;
   readonly output: string | undefined;
   readonly sizing: string | undefined;
+  /** The language of notes and reasons. */
+  readonly lang: string | undefined;
 }
 
 export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
@@ -23,6 +25,8 @@ INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its 
 --keep         devices that have a branch or supply keep it; without this all are shared anew
 --output FILE  write the schedule, shared out, to a file
 --sizing FILE  write what the job needs (supplies, branches, relay modules) to a CSV file
+--lang TAG     language of notes and reasons, of what the job needs, and of files that are read
+               beside English: en (default), de, fr
 --help         this text
 
 Prints JSON: how many are used, the lower bound for that, whether the number is proven to be
@@ -42,6 +46,7 @@ const OPTIONS = {
   keep: { type: 'boolean', default: false },
   output: { type: 'string' },
   sizing: { type: 'string' },
+  lang: { type: 'string' },
   help: { type: 'boolean' },
 } as const;
 
@@ -64,5 +69,6 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
     request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep },
     output: values.output,
     sizing: values.sizing,
+    lang: values.lang,
   };
 }
