@@ -117,6 +117,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   override set value(text: string) {
+    // A page that binds it both ways gives back what it was told, which leaves the undo as it is.
+    if (text === this.value) return;
     this.#give(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
   }
 
