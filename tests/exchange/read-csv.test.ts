@@ -38,7 +38,7 @@ describe('readCsv', () => {
 
   it.each<[name: string, text: string, note: string]>([
     ['columns that the sheet does not have', 'Ref,Qty,Colour,Price\nD1,3,red,5', '“Colour”, “Price”'],
-    ['values without a heading', 'Ref,Qty,\nD1,3,x', 'column 3 with 1 values'],
+    ['values without a heading', 'Ref,Qty,\nD1,3,x', 'column 3 with 1 value'],
     ['empty lines', 'Ref,Qty\nD1,3\n\n\nD2,4', '2 empty lines'],
     ['the voltage at which watts were taken', 'Ref,Unit draw\nD1,8.4 W', 'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.'],
     ['the same for watts in the heading', 'Ref,Unit draw (W)\nD1,8.4', 'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.'],

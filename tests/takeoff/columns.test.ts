@@ -11,6 +11,11 @@ describe('what the columns hold', () => {
     ['Anzahl\tGerät\tRaum\n4\tLichtfühler\tFlur', 'qty type area'],
     ['Lfd. Nr.;Benennung;Stück;Geschoss;Raum\n1;Lichtfühler;4;EG;Flur', 'ref description qty area area'],
     ['Appareil;Nb;Pièce;Repère\nVoyant;4;Hall;A1', 'type qty area ref'],
+    ['OZ;Kurztext;Menge;Einh.;Einbauort\n1.10;Lichtfühler;4;Stk.;Flur', 'ref description qty unit area'],
+    ['Kennzeichen\tArtikel\tGesamtmenge\tVersorgt von\tBuslinie\nA1\tLichtfühler\t4\tP1\tB1', 'ref type qty rail branch'],
+    ['N°;Désignation;U;Qté;P.U.;Local\n1;Voyant;u;4;35,50;Hall\n2;Voyant;u;1;35,50;Bar', 'ref description unit qty - area'],
+    ['Repérage;Symbole;Quantité totale;Étage;Local;Observations\nA1;Voyant;4;1er;Hall;neuf', 'ref type qty area area note'],
+    ['Device,Unit price,Qty\nLight sensor,35.50,4', 'type - qty'],
     // A number sign heads counts in one office and numbers of lines in another; the column that is left over decides.
     ['Device,No.,Room\nLight sensor,4,Hall\nSignal lamp,2,Hall', 'type qty area'],
     ['No.,Device,Qty\n1,Light sensor,4', 'ref type qty'],

@@ -13,7 +13,9 @@ describe('totals', () => {
       'Total ground floor;;3'], 9, 'from 4 on'],
     ['that are grand', ['Router;;1', 'Sub-total;;1', 'Light sensor;;4', 'Subtotal;;4', 'Grand total;;5'], 6, 'from 2 on'],
     ['in German', ['Router;;1', 'Zwischensumme;;1', 'Übertrag;;1'], 4, 'from 2 on'],
+    ['in German words of a building', ['Lichtfühler;;3', 'Summe Erdgeschoss;;3', 'Router;;1', 'Teilergebnis;;1', 'Gesamtmenge;;4'], 6, 'from 2 on'],
     ['in French', ['Voyant;;3', 'Total général;;3'], 3, 'from 2 on'],
+    ['in French words of a building', ['Voyant;;3', 'Sous-totaux RDC;;3', 'Voyant;x;1', 'Cumul;;4'], 5, 'from 2 on'],
     ['that are called so at the end', ['Router;;1', 'Light sensor;;2', 'Ground floor total;;3'], 4, 'from 2 on'],
     ['without a word', ['Router;;1', 'Light sensor;;4', ';;5'], 4, 'from 2 on'],
   ])('%s are left out, checked', (_, lines, line, words) => {
@@ -87,6 +89,14 @@ it('puts what is above in the place of ditto marks', () => {
     { type: 'Router', area: 'Hall', qty: 1 }, { type: 'Router', area: 'Bar', qty: 2 },
     { type: 'Light sensor', area: 'Bar', qty: 3 },
   ]);
+});
+
+it.each(['ditto', 'dto.', 'desgl.', 'wie vor', 'idem', 'd°', '-//-'])('%s is a ditto mark', (mark) => {
+  expect(take('Router;Hall;1', `${mark};Bar;2`).rows).toEqual([{ type: 'Router', area: 'Hall', qty: 1 }, { type: 'Router', area: 'Bar', qty: 2 }]);
+});
+
+it.each(['LED strip, per metre', 'Lichtband je Meter', 'Lichtband 5 W/lfm', 'Bandeau LED, au mètre'])('counts %s by the metre', (type) => {
+  expect(inShort(read(`Device;Qty\n${type};12 m`, { types: [{ type }] }))[2]).toBe(`taken 12 ${type}`);
 });
 
 it('takes lengths of what is counted by the metre only', () => {

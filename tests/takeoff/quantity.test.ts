@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { readQuantity } from '../../src/exchange/takeoff/quantity.ts';
 import type { DecimalSign } from '../../src/schedule/index.ts';
+import { loadWords } from '../../src/words/index.ts';
 
 const plainCounts: [text: string, qty: number, unit?: string, decimal?: DecimalSign][] = [
   ['12', 12], [' 12 ', 12], ['12 no.', 12], ['12 No', 12], ['12nos', 12], ['12 pcs', 12], ['12 Stk', 12], ['12 Stk.', 12],
   ['12 Stück', 12], ['12 pièces', 12], ['12 u', 12], ['12x', 12], ['12 ea.', 12], ['12,0', 12], ['12.0', 12],
   ['1 200', 1200], ['1\u202f200', 1200], ['1\u00a0200 u', 1200], ['1’200', 1200],
+  ['12 St', 12], ['12 St.', 12], ['12 Stck.', 12], ['12 Stücke', 12], ['12 mal', 12], ['12 Geräte', 12], ['12 pcs.', 12], ['12 un.', 12],
+  ['12 unités', 12], ['12 pces', 12], ['12 fois', 12], ['12', 12, 'U'], ['12', 12, 'Un.'], ['12,0 Stk.', 12], ['1.200 Stk.', 1200, '', ','],
   ['1,200', 1200, '', '.'], ['1.200', 1200, '', ','], ['0', 0], ['12', 12, 'Stk'], ['12', 12, 'pcs.'], ['１２', 12],
 ];
 
@@ -33,8 +36,17 @@ describe('a quantity in doubt', () => {
   });
 });
 
-it.each([['18 m', ''], ['18', 'm'], ['18,0', 'lfm'], ['18 ml', '']])('%j in %j is a length', (text, unit) => {
+it.each([
+  ['18 m', ''], ['18', 'm'], ['18,0', 'lfm'], ['18 ml', ''], ['18 lfd. m', ''], ['18', 'lfd.m.'], ['18', 'm.l.'], ['18 mètres linéaires', ''],
+])('%j in %j is a length', (text, unit) => {
   expect(readQuantity(text, unit)).toEqual({ qty: 18, isLength: true });
+});
+
+it('is read, and doubted, in the language that is asked for', async () => {
+  expect(readQuantity('ca. 2,5', 'Stk', ',', await loadWords('de')))
+    .toEqual({ qty: 2.5, doubt: '„ca. 2,5“ in „Stk“ ist keine eindeutige Stückzahl. Angeben, wie viele es sind.' });
+  expect(readQuantity('env. 3', '', ',', await loadWords('fr')))
+    .toEqual({ qty: 3, doubt: '«\u00a0env. 3\u00a0» n’est pas un simple nombre. Indiquer combien il y en a.' });
 });
 
 it('is unknown, without a doubt, where nothing stands', () => {

@@ -94,7 +94,7 @@ export class RecordReader {
       const value = cells[column.key];
       if (!isNumeric(column) || typeof value !== 'string') continue;
       const read = readFormula(value, this.#sheet, (sheet, place) =>
-        sheet === this.#sheet && (place < 0 || place >= count) ? undefined : place);
+        sheet === this.#sheet && (place < 0 || place >= count) ? undefined : place, this.#words);
       if (read.ok) continue;
       this.#list.add('formula-unreadable', `/${line}/${column.key}`,
         this.#placed(line, column, read.problem), { line, column: index + 1, received: value });

@@ -89,7 +89,7 @@ function readContent(raw: RawFile, reading: Reading): Content {
 
 /** Formulas are read once all rows are there, as they may refer to any of them. */
 function checkFormulas(content: Content, { list, words }: Reading): void {
-  for (const { sheet, row, key, text, problem } of toSnapshot(content).problems) {
+  for (const { sheet, row, key, text, problem } of toSnapshot(content, words).problems) {
     list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
       placedInRow(sheet, row, columnOf(sheet, key), problem, words), { received: text });
   }

@@ -120,9 +120,13 @@ class Draft {
     this.from = from;
   }
 
-  /** «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area. */
+  /**
+   * «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area, and «Unit
+   * price» or «P.U.» over 35.50 no unit.
+   */
   #borneOut(field: TakeoffField, exact: boolean): TakeoffField | undefined {
     if (this.#sample.length === 0) return field;
+    if (field === 'unit' && this.share((text) => /^\p{L}/u.test(text)) < 0.5) return undefined;
     if (field === 'area' && !exact && this.share(isPlainCount) === 1) return undefined;
     if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return 'ref';
     return field === 'qty' && this.share(holdsQuantity) < 0.5 ? undefined : field;

@@ -24,7 +24,8 @@ export interface DraftContext {
 
 /** Marks that stand for what is in the cell above. */
 const DITTO = new Set([
-  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem', 'id.',
+  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", '-//-', 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem', 'id.', 'ibid.',
+  'desgl', 'desgl.', 'desgleichen', 'wie vor', 'wie vor.', 'wie oben', 'w. v.', 'w.v.', 'd°', 'dº', 'comme ci-dessus',
 ]);
 const QTY = columnOf('devices', 'qty') as InputColumn;
 

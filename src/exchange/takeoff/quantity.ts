@@ -17,9 +17,13 @@ const NUMBER: InputColumn = { role: 'input', key: 'qty', title: QTY.title, kind:
 /** Words for single pieces, in English, German and French, that do not change a count. */
 const PIECES = new Set([
   'no', 'nos', 'pc', 'pcs', 'pce', 'pces', 'piece', 'pieces', 'pièce', 'pièces', 'pièce(s)', 'ea', 'each', 'off', 'unit',
-  'units', 'u', 'unité', 'unités', 'unite', 'unites', 'st', 'stk', 'stck', 'stück', 'stueck', 'x', '×', 'nr', 'item', 'items',
+  'units', 'u', 'un', 'unité', 'unités', 'unité(s)', 'unite', 'unites', 'st', 'stk', 'stck', 'stück', 'stücke', 'stueck', 'stuck',
+  'x', '×', 'nr', 'item', 'items', 'mal', 'fois', 'appareil', 'appareils', 'gerät', 'geräte',
 ]);
-const METRES = new Set(['m', 'lm', 'lfm', 'lfdm', 'lfd m', 'ml', 'metre', 'metres', 'meter', 'mètre', 'mètres', 'rm']);
+const METRES = new Set([
+  'm', 'lm', 'lfm', 'lfdm', 'lfd m', 'lfd meter', 'laufmeter', 'ml', 'm l', 'metre', 'metres', 'meter', 'mètre', 'mètres',
+  'mètre linéaire', 'mètres linéaires', 'rm',
+]);
 /** Larger counts are slips of the keyboard, and sums of them would no longer be exact. */
 const MOST = 1_000_000;
 

@@ -3,8 +3,9 @@ import { plainWords } from './plain-words.ts';
 /** Words of lines of totals in English, German and French, wherever they stand; common practice, no source. */
 const TOTAL_WORDS = [
   'total', 'totals', 'subtotal', 'subtotals', 'sub total', 'carried forward', 'brought forward',
-  'summe', 'zwischensumme', 'teilsumme', 'gesamt', 'gesamtsumme', 'endsumme', 'ubertrag', 'uebertrag',
-  'somme', 'sous total', 'a reporter',
+  'summe', 'summen', 'zwischensumme', 'zwischensummen', 'teilsumme', 'gesamt', 'gesamtsumme', 'gesamtmenge', 'gesamtanzahl', 'endsumme',
+  'insgesamt', 'teilergebnis', 'gesamtergebnis', 'zwischenergebnis', 'ubertrag', 'uebertrag',
+  'somme', 'sommes', 'totaux', 'sous total', 'sous totaux', 'a reporter', 'cumul',
 ];
 /** Words that mean a total only where a line begins with them. */
 const FIRST_WORDS = ['sum', 'sums', 'report'];
