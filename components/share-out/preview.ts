@@ -84,7 +84,7 @@ export function moveList(moves: readonly Move[], words: Words): TemplateResult |
   const title = (key: string) => words.text(columnOf('devices', key).title);
   return html`<details><summary>${words.say('{moves, plural, one {# row or part of one moves} other {# rows and parts of rows move}}', { moves: moves.length })}</summary>
     <table class="moves"><thead><tr><th scope="col">${title('ref')}</th><th scope="col">${title('type')}</th><th scope="col" class="number">${title('qty')}</th>
-      <th scope="col">${words.say('From')}</th><th scope="col">${words.say('To')}</th></tr></thead>
+      <th scope="col">${words.say('Before')}</th><th scope="col">${words.say('After')}</th></tr></thead>
     <tbody>${moves.slice(0, MOST).map(({ ref, type, qty, from, to }) => html`<tr><td>${ref || '–'}</td><td>${type}</td>
       <td class="number">${qty === null ? '' : words.number(qty)}</td><td>${from || '–'}</td><td>${to || words.say('without a place')}</td></tr>`)}</tbody></table>
     ${moves.length > MOST ? html`<p class="quiet">${words.say('and {more} more', { more: moves.length - MOST })}</p>` : nothing}</details>`;

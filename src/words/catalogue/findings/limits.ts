@@ -43,8 +43,8 @@ export const limits = {
     fr: '{name} : aucune enveloppe indiquée ; les pertes ne sont comptées dans aucune. Choisir l’emplacement.',
   },
   '{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.': {
-    de: '{name}: {purposes} an einer Versorgung. Üblich ist für jeden Zweck eine eigene: die Geräte der anderen Zwecke umlegen.',
-    fr: '{name} : une seule alimentation pour {purposes}. L’usage est d’en prévoir une par fonction : déplacer les appareils des autres fonctions.',
+    de: '{name}: {purposes} an einer Versorgung. Üblich ist für jede Verwendung eine eigene: die Geräte der anderen Verwendungen umlegen.',
+    fr: '{name} : une seule alimentation pour {purposes}. Il est courant d’en prévoir une par usage : déplacer les appareils des autres usages.',
   },
   '{name} carries {value, plural, one {# point} other {# points}} and may carry {limit}: {excess} too many. Move devices to another branch.': {
     de: '{name}: {value, plural, one {# Busplatz} other {# Busplätze}} belegt, zulässig {limit} – {excess} zu viel. Geräte auf eine andere Buslinie legen.',
@@ -95,8 +95,8 @@ export const limits = {
     fr: '{name} : aucun contact indiqué, la valeur assignée n’est donc pas connue. Choisir un des contacts.',
   },
   '{name} has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor or coil.': {
-    de: '{name}: keine Lastart angegeben, und ein Kontakt ist für jede eigens bemessen. Ohmsche Last, Lampe, Motor oder Spule wählen.',
-    fr: '{name} : aucune nature de charge indiquée, et un contact a une valeur assignée pour chacune. Choisir charge résistive, lampe, moteur ou bobine.',
+    de: '{name}: keine Lastart angegeben, und ein Kontakt ist für jede eigens bemessen. Ohmsch, Lampe, Motor oder Spule wählen.',
+    fr: '{name} : aucune nature de charge indiquée, et un contact a une valeur assignée pour chacune. Choisir résistive, lampe, moteur ou bobine.',
   },
   '{name} has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.': {
     de: '{name}: keine Leistung eingetragen, der Strom ist daher nicht bekannt. Die Leistung einer Last in W eintragen; 0 für einen Reserveausgang.',
@@ -143,8 +143,8 @@ export const limits = {
     fr: '{name} : profondeur absente, la température intérieure n’est donc pas connue. Indiquer la profondeur extérieure en mm.',
   },
   '{name} has no mounting, so the temperature inside is not known. Choose how it stands.': {
-    de: '{name}: Aufstellung nicht eingetragen, die Innentemperatur ist daher nicht bekannt. Die Art der Aufstellung wählen.',
-    fr: '{name} : mode de pose absent, la température intérieure n’est donc pas connue. Choisir le mode de pose.',
+    de: '{name}: Aufstellungsart nicht eingetragen, die Innentemperatur ist daher nicht bekannt. Die Aufstellungsart wählen.',
+    fr: '{name} : mode de montage absent, la température intérieure n’est donc pas connue. Choisir le mode de montage.',
   },
   '{name} has no ambient temperature, so the temperature inside is not known. Enter the highest temperature around it in °C.': {
     de: '{name}: Umgebungstemperatur nicht eingetragen, die Innentemperatur ist daher nicht bekannt. Die höchste Temperatur in der Umgebung in °C eintragen.',

@@ -8,7 +8,7 @@ export const runs = {
   },
   '{name} has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.': {
     de: '{name}: keine Arbeitsspannung möglich. Die Geräte nehmen eine konstante Leistung auf, und das Kabel kann sie bei keiner Spannung liefern.',
-    fr: '{name} : aucune tension de service possible. Les appareils absorbent une puissance constante que le câble ne peut fournir à aucune tension.',
+    fr: '{name} : aucune tension de fonctionnement possible. Les appareils absorbent une puissance constante que le câble ne peut fournir à aucune tension.',
   },
   '{name} loses {drop}, {ratio} of its voltage, and may lose {most}.': {
     de: '{name}: Spannungsfall {drop}, das sind {ratio} der Spannung, zulässig {most}.',
@@ -39,7 +39,7 @@ export const runs = {
     fr: '{name} : courant inconnu pour {missing, plural, one {# ligne d’appareils ; la chute de tension est au moins celle affichée. La} other {# lignes d’appareils ; la chute de tension est au moins celle affichée. Les}} compléter pour connaître le reste.',
   },
   '{name} carries {value} and its conductor may carry {limit}: {excess} too much. Use a thicker conductor or more pairs.': {
-    de: '{name} führt {value}, der Leiter darf {limit} führen – {excess} zu viel. Einen größeren Querschnitt oder mehr Aderpaare wählen.',
+    de: '{name} führt {value}, der Leiter darf {limit} führen – {excess} zu viel. Einen größeren Querschnitt oder mehr Adernpaare wählen.',
     fr: '{name} : courant {value}, admissible pour le conducteur {limit}, soit {excess} de trop. Choisir une section plus grande ou plus de paires.',
   },
   '{name} is protected by {protection} and its conductor may carry {most}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.': {
@@ -99,7 +99,7 @@ export const runs = {
     fr: '{name} : {measured} mesurés, utilisable {usable}, soit {excess} de trop. Déplacer des appareils vers un autre rail ou prévoir une alimentation plus puissante.',
   },
   '{name} was measured at {measured} at its far end, where a device needs {least}. Check joints, length and conductor; use a thicker conductor or more pairs.': {
-    de: '{name}: am Leitungsende {measured} gemessen, ein Gerät braucht dort {least}. Verbindungen, Länge und Leiter prüfen; einen größeren Querschnitt oder mehr Aderpaare wählen.',
+    de: '{name}: am Leitungsende {measured} gemessen, ein Gerät braucht dort {least}. Verbindungen, Länge und Leiter prüfen; einen größeren Querschnitt oder mehr Adernpaare wählen.',
     fr: '{name} : {measured} mesurés en bout de liaison, où un appareil demande {least}. Vérifier raccordements, longueur et conducteur ; choisir une section plus grande ou plus de paires.',
   },
   'Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.': {
