@@ -93,10 +93,13 @@ export class LoadSchedule {
     return column.role === 'computed' && this.#book.isPartial(sheet, id, key) ? column.whenPartial ?? '' : '';
   }
 
-  /** The formula that a person typed in a cell, as it is read and typed. */
-  formulaText(sheet: SheetName, id: number, key: string): string | undefined {
+  /**
+   * The formula that a person typed in a cell.
+   * @param words the language by whose decimal sign it is read and typed; that of files unless said otherwise.
+   */
+  formulaText(sheet: SheetName, id: number, key: string, words: Words = ENGLISH): string | undefined {
     const own = this.document.row(sheet, id)?.cells[key];
-    return isFormula(own) && isNumeric(columnOf(sheet, key)) ? showFormula(own, sheet, this.document) : undefined;
+    return isFormula(own) && isNumeric(columnOf(sheet, key)) ? showFormula(own, sheet, this.document, words) : undefined;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */

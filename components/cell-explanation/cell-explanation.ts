@@ -95,7 +95,7 @@ export class CellExplanation extends LitElement {
     const { sheet, id, key } = place;
     const column = columnOf(sheet, key);
     const { words } = this.schedule;
-    const formula = this.schedule.formulaText(sheet, id, key);
+    const formula = this.schedule.formulaText(sheet, id, key, words);
     const names = column.role === 'input' && column.to !== undefined && this.schedule.target(sheet, id, key) >= 0;
     return html`<p>${formula === undefined ? nothing : html`${standingOut(words.say('Formula {formula}.', { formula }), formula)} `}<span class="quiet">${words.text(column.help)}</span>
       ${names ? html`<button type="button" class="link" @click=${() => { this.#followReference(place); }}>

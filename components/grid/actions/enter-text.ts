@@ -10,7 +10,7 @@ export function textToEdit(model: GridModel, line: number, columnIndex: number):
   const { schedule, sheet, words } = model;
   const [id, column] = [idAt(model, line), model.columns[columnIndex]];
   if (id < 0 || column === undefined) return '';
-  return schedule.formulaText(sheet, id, column.key) ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
+  return schedule.formulaText(sheet, id, column.key, words) ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
 }
 
 /**

@@ -34,7 +34,7 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const value = schedule.value(sheet, id, column.key);
   const numeric = isNumeric(column);
   const own = column.role === 'input' && schedule.isOwn(sheet, id, column.key);
-  const formula = own && numeric ? schedule.formulaText(sheet, id, column.key) : undefined;
+  const formula = own && numeric ? schedule.formulaText(sheet, id, column.key, words) : undefined;
   const overrides = own && column.derived !== undefined;
   const found = openFindings(findings).filter(({ key }) => key === column.key);
   const worst = worstOf(found);

@@ -1,6 +1,7 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { ScheduleDocument } from '../document.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { withDecimalSign, withPoints } from './decimals.ts';
 import { formulaProblem } from './formula-problem.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
 
@@ -107,7 +108,7 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
   }
   if (/[⟦⟧]/.test(text)) return { ok: false, problem: words.say('The signs ⟦ and ⟧ cannot stand in a formula. Take them out.') };
   try {
-    const formula = text.replace(PARTS, (part) => {
+    const formula = withPoints(text, words).replace(PARTS, (part) => {
       if (part.startsWith('"')) return part;
       // The formula engine knows a small e only (hyperformula 3.5.0).
       if (/^\d/.test(part)) return part.toLowerCase();
@@ -121,15 +122,18 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
   }
 }
 
-/** A kept formula as a person reads and types it: references by column letter and row number. */
-export function showFormula(formula: string, sheet: SheetName, document: ScheduleDocument): string {
+/**
+ * A kept formula as a person reads and types it: references by column letter and row number.
+ * @param words the language by whose decimal sign numbers are written; files keep the point.
+ */
+export function showFormula(formula: string, sheet: SheetName, document: ScheduleDocument, words: Words = ENGLISH): string {
   const cell = (target: SheetName, { key, id, fixedColumn, fixedRow }: CellReference) => {
     const column = SCHEMA[target].columns.findIndex((each) => each.key === key);
     const row = document.position(target, id);
     if (column < 0 || row < 0) return '#REF!';
     return `${fixedColumn ? '$' : ''}${columnLetters(column)}${fixedRow ? '$' : ''}${row + 1}`;
   };
-  return mapReferences(formula, (reference) => {
+  return mapReferences(withDecimalSign(formula, words), (reference) => {
     if (reference === undefined) return '#REF!';
     const { sheet: target, from, to } = reference;
     const text = to === undefined ? cell(target, from) : `${cell(target, from)}:${cell(target, to)}`;
