@@ -10,7 +10,7 @@ import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-se
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
 import { skipHeadings } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
-import { drawColumnHeading } from './look/column-heading.ts';
+import { drawColumnHeading, drawCorner } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
 import { HeadingLayer } from './look/heading-layer.ts';
 
@@ -234,8 +234,11 @@ export class GridView implements SettingsSource {
       afterDeselect: () => { this.#host.selectionChanged(); },
       beforeRender: () => { this.#renderer.forget(); },
       afterGetColHeader: (index, heading) => {
-        const column = this.model.columns[index];
-        if (index >= 0 && column !== undefined) drawColumnHeading(this.model.sheet, column, this.model.words, heading);
+        const { sheet, words, columns } = this.model;
+        const column = columns[index];
+        // Scrolled sideways, the library gives the corner as the column before the first one that is drawn.
+        if (heading.cellIndex === 0) drawCorner(words, heading);
+        else if (column !== undefined) drawColumnHeading(sheet, column, words, heading);
       },
       afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
       afterColumnResize: (width, column) => { this.widths[column] = width; },

@@ -22,3 +22,10 @@ export function drawColumnHeading(sheet: SheetName, column: Column, words: Words
   heading.classList.toggle('numeric', column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio');
   heading.title = words.text(column.help);
 }
+
+/** Draws the corner before the headings, which selects everything; the library names it in English alone. */
+export function drawCorner(words: Words, heading: HTMLTableCellElement): void {
+  heading.querySelector('.colHeader')?.replaceChildren();
+  heading.removeAttribute('title');
+  heading.setAttribute('aria-label', words.say('Select the whole sheet'));
+}

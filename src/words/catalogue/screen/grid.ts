@@ -2,6 +2,7 @@ import type { Area } from '../translation.ts';
 
 /** What stands in and over the grid. */
 export const grid = {
+  'Select the whole sheet': { de: 'Das ganze Blatt wählen', fr: 'Sélectionner toute la feuille' },
   Suggestions: { de: 'Vorschläge', fr: 'Suggestions' },
   '{column}, new row': { de: '{column}, neue Zeile', fr: '{column}, nouvelle ligne' },
   '{column}, row {row}': { de: '{column}, Zeile {row}', fr: '{column}, ligne {row}' },

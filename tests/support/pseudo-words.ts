@@ -1,0 +1,23 @@
+import { ENGLISH, type Words } from '../../src/words/index.ts';
+
+/**
+ * A language that nobody speaks: English between brackets, which shows what is said through the words and what is not.
+ * What stands outside of the brackets is data, a figure, or a text that no catalogue will ever translate.
+ */
+export const PSEUDO: Words = {
+  ...ENGLISH,
+  say: (message, values) => `⟦${ENGLISH.say(message, values)}⟧`,
+  text: (message) => (message === '' ? '' : `⟦${message}⟧`),
+  within: (title) => `⟦${ENGLISH.within(title)}⟧`,
+};
+
+/** What of a text stands outside of the brackets; `depth` says how many are open at its beginning. */
+export function outside(text: string, depth = 0): { readonly left: string; readonly depth: number } {
+  let left = '';
+  for (const sign of text) {
+    if (sign === '⟦') depth += 1;
+    else if (sign === '⟧') depth -= 1;
+    else if (depth === 0) left += sign;
+  }
+  return { left, depth };
+}
