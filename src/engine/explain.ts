@@ -10,6 +10,8 @@ import type { Workbook } from './workbook.ts';
 export interface ExplanationPart {
   readonly path: string;
   readonly label: string;
+  /** The label of the same figure in any row: without the tag of this one. */
+  readonly labelInGeneral: string;
   readonly sheet: SheetName;
   readonly id: number;
   readonly key: string;
@@ -119,9 +121,9 @@ function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: num
   const figure = spoken.within(column.title);
   const row = document.row(arg.sheet, id);
   const tag = row === undefined ? '' : tagOf(arg.sheet, row);
+  const label = (of: string) => arg.by === undefined ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag: of }).trimEnd();
   return {
-    path: arg.path, label: arg.by === undefined ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag }).trimEnd(),
-    sheet: arg.sheet, id, key: arg.key,
+    path: arg.path, label: label(tag), labelInGeneral: label(''), sheet: arg.sheet, id, key: arg.key,
     text: row === undefined ? spoken.say('not known') : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
   };
 }

@@ -15,9 +15,10 @@ export function explainStatus(sheet: SheetName, status: Status, deciding: readon
     numbers: deciding.length === 0 ? words.say('no limit is passed and no entry is missing') : deciding.map(({ message }) => message).join(' '),
     result: words.say(STATE_WORDS[status]),
     source: words.say('the findings of the row; the limits are those of its columns'),
-    parts: deciding.map(({ key, id, value }) => ({
-      path: key, label: words.within(columnOf(sheet, key).title), sheet, id, key, text: valueText(value, words),
-    })),
+    parts: deciding.map(({ key, id, value }) => {
+      const label = words.within(columnOf(sheet, key).title);
+      return { path: key, label, labelInGeneral: label, sheet, id, key, text: valueText(value, words) };
+    }),
   };
 }
 

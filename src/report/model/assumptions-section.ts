@@ -1,3 +1,4 @@
+import type { Explanation } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { formatCell, inputColumns, SCHEMA, SHEET_NAMES, type InputColumn, type Row, type SheetName } from '../../schedule/index.ts';
 import { numberCell, textCell, textColumns } from './cells.ts';
@@ -52,7 +53,7 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
     const value = schedule.value(sheet, id, key);
     if (value === null || (isOwn && !isListed)) continue;
     const text = isListed ? formatCell(column, value, words, 'show') : '';
-    const origin = isOwn ? words.say('entered') : derived === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!.words);
+    const origin = isOwn ? words.say('entered') : derived === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!);
     const line = lines.get(`${origin} ${text}`) ?? {
       value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
       source: isOwn ? '' : words.text(derived?.source ?? source), count: 0,
@@ -69,6 +70,6 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
 }
 
 /** A rule in words without the tags of single rows. */
-function inGeneral(words: string): string {
-  return words.replace(/ of the (device type|supply) [^×÷]+?(?= [×÷]|$)/g, ' of the $1');
+function inGeneral({ words, parts }: Explanation): string {
+  return parts.reduce((rule, { label, labelInGeneral }) => rule.replace(label, () => labelInGeneral), words);
 }
