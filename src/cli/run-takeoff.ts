@@ -4,7 +4,9 @@ import {
   type NameDecision, type Takeoff, type TakeoffOptions,
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
+import { spokenWords } from './lang-option.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
@@ -18,22 +20,23 @@ const MOST_NAMED = 20;
  * The command `takeoff`: reads a takeoff, prints what becomes of each line, writes a schedule.
  * @returns the exit code: 0; 2 for bad input, of which nothing is written.
  */
-export async function runTakeoff(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
+export async function runTakeoff(args: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
   return refusing(warn, async () => {
-    const options = readTakeoffOptions(words);
+    const options = readTakeoffOptions(args);
     if (options === 'help') {
       out(TAKEOFF_HELP);
       return 0;
     }
-    const { content, notes } = await readInputs([options.types]);
+    const words = await spokenWords(options.lang);
+    const { content, notes } = await readInputs([options.types], words);
     const types = content.sheets.types ?? [];
     for (const note of notes) warn(note);
-    if (types.length === 0) warn(`${options.types}: It has no types, so that every name becomes a new one.`);
-    const file = await readTakeoffFile(options.file, options.sheetName);
+    if (types.length === 0) warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+    const file = await readTakeoffFile(options.file, options.sheetName, words);
     for (const note of file.notes) warn(`${options.file}: ${note}`);
-    const takeoff = readDecided(file, types, options);
-    if (options.output !== undefined) await writeText(scheduleOf(takeoff, types, options.types), options.output, out);
-    const remarks = [...takeoff.notes, ...undecidedOf(takeoff), `${equationOf(takeoff.sums)}.`];
+    const takeoff = readDecided(file, types, options, words);
+    if (options.output !== undefined) await writeText(scheduleOf(takeoff, types, options.types, words), options.output, out);
+    const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${options.file}: ${remark}`);
     out(jsonOf(takeoff));
     return 0;
@@ -41,8 +44,8 @@ export async function runTakeoff(words: readonly string[], { out, warn }: Stream
 }
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
-function readDecided(file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand): Takeoff {
-  const first = readOnce(file, { types, columns });
+function readDecided(file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words): Takeoff {
+  const first = readOnce(file, { types, columns, words });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
@@ -53,7 +56,7 @@ function readDecided(file: TakeoffFile, types: readonly Cells[], { columns, mean
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, decisions: { names } });
+  return readOnce(file, { types, columns, words, decisions: { names } });
 }
 
 function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
@@ -67,20 +70,21 @@ function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeo
     + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
 }
 
-function undecidedOf({ lines }: Takeoff): string[] {
+function undecidedOf({ lines }: Takeoff, words: Words): string[] {
   const undecided = lines.filter(({ outcome }) => outcome === 'undecided').map(({ line }) => String(line));
-  if (undecided.length === 0) return [];
-  const more = undecided.length > MOST_NAMED ? ` and ${undecided.length - MOST_NAMED} more` : '';
-  return [`Lines that need a decision and are not in the schedule: ${undecided.slice(0, MOST_NAMED).join(', ')}${more}.`];
+  const [named, count] = [undecided.slice(0, MOST_NAMED).join(', '), undecided.length - MOST_NAMED];
+  if (named === '') return [];
+  return [count > 0 ? words.say('Lines that need a decision and are not in the schedule: {named} and {count} more.', { named, count })
+    : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
-function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string): string {
-  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } });
+function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
   if (problems.length > 0) {
-    throw new Refusal(problems.map(({ row, problem }) => `${name}: types, row ${row}: ${problem}`));
+    throw new Refusal(problems.map(({ row, problem }) => `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));
   }
   const document = new ScheduleDocument(snapshot);
-  document.perform(takeoffChanges(document, takeoff));
+  document.perform(takeoffChanges(document, takeoff, words));
   return writeSchedule(toContent(document), { pretty: true });
 }
 

@@ -10,6 +10,8 @@ export interface TakeoffCommand {
   readonly sheetName: string | undefined;
   readonly types: string;
   readonly output: string | undefined;
+  /** The language of reasons and notes. */
+  readonly lang: string | undefined;
   readonly columns: RememberedColumns;
   /** Names and the types that they mean; an empty one asks for a new type. */
   readonly meanings: readonly (readonly [name: string, type: string])[];
@@ -29,6 +31,8 @@ FILE              the takeoff: a workbook (.xlsx), or text with fields parted by
 --column FIELD=COLUMN
                   what a column holds, by its heading or its number from 1; FIELD is one of
                   ${TAKEOFF_FIELDS.join(', ')} or ignore
+--lang TAG        language of reasons and notes, and of files that are read beside English: en (default),
+                  de, fr; a takeoff is understood in each of them whatever this says
 --help            this text
 
 Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, with the sums of
@@ -43,6 +47,7 @@ const OPTIONS = {
   output: { type: 'string' },
   as: { type: 'string', multiple: true },
   column: { type: 'string', multiple: true },
+  lang: { type: 'string' },
   help: { type: 'boolean' },
 } as const;
 
@@ -63,6 +68,7 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
     sheetName: values['sheet-name'],
     types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
     output: values.output,
+    lang: values.lang,
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
     meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
   };

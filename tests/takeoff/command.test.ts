@@ -50,6 +50,23 @@ describe('npm run takeoff', () => {
     ]);
   });
 
+  it.each([
+    ['de', 'Sie trägt den Namen ihres Typs.', /: Gelesen 80 = übernommen 30 \+ weggelassen 40 \(40 in Summen\) \+ offen 10\.$/],
+    ['fr-CH', 'Elle porte le nom de son type.', /: Lu 80 = retenu 30 \+ écarté 40 \(dont 40 en totaux\) \+ à décider 10\.$/],
+  ])('gives its reasons in the language that is asked for, and the rest as ever: %s', async (lang, reason, equation) => {
+    const [english, other] = [await run(data('takeoffs/workshop.tsv')), await run(data('takeoffs/workshop.tsv'), '--lang', lang)];
+    const withoutReasons = (text: string) => JSON.stringify(JSON.parse(text), (key, value: unknown) => key === 'reason' ? '' : value);
+    expect(other.code).toBe(0);
+    expect(withoutReasons(other.out)).toBe(withoutReasons(english.out));
+    expect((JSON.parse(other.out) as Printed).lines[3]!.reason).toBe(reason);
+    expect(other.warnings.at(-1)).toMatch(equation);
+  });
+
+  it('refuses a language that is not spoken', async () => {
+    expect(await run(data('takeoffs/workshop.tsv'), '--lang', 'it'))
+      .toMatchObject({ code: 2, out: '', warnings: ['--lang it is not spoken. Give one of en, de, fr.'] });
+  });
+
   it('writes a schedule with the types, the new ones and the devices', async () => {
     const output = path.join(folder, 'workshop.schedule.json');
     await run(data('takeoffs/workshop.tsv'), '--output', output, '--as', 'damper actuators=Damper actuator', '--as', 'K2, 2-key wall station=');
