@@ -1,0 +1,38 @@
+import { join } from 'node:path';
+import type { InlineConfig } from 'vite';
+import { knownPlugins } from '../known-plugins.ts';
+import { leaveOutStyles } from '../leave-out-styles.ts';
+import { leaveOutUnused } from '../leave-out-unused.ts';
+import { projectFolder } from '../project-folder.mjs';
+
+/**
+ * The element as a page's script tag names it: `elv-load-schedule.js`, with what it loads later in `chunks/` beside it. It is
+ * built without the pages, whose shares in its modules would break it into many small files.
+ *
+ * @param dist folder that the build is made in
+ */
+export function elementConfig(dist: string): InlineConfig {
+  return {
+    configFile: false,
+    root: projectFolder,
+    base: './',
+    publicDir: false,
+    plugins: [leaveOutUnused(), knownPlugins()],
+    css: leaveOutStyles,
+    worker: { rolldownOptions: { output: { entryFileNames: 'chunks/[name]-[hash].js' } } },
+    build: {
+      target: 'es2022',
+      outDir: dist,
+      emptyOutDir: false,
+      manifest: true,
+      // Without the helper for preloading, a chunk that is loaded later is a plain import() relative to its importer.
+      modulePreload: false,
+      chunkSizeWarningLimit: 900,
+      rolldownOptions: {
+        input: { 'elv-load-schedule': join(projectFolder, 'components/load-schedule/load-schedule.define.ts') },
+        preserveEntrySignatures: 'exports-only',
+        output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name]-[hash].js' },
+      },
+    },
+  };
+}
