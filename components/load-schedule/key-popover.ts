@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { icon } from '../look/index.ts';
+import { icon, zoomOf } from '../look/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { keyHelp } from './key-help.ts';
 
@@ -12,8 +12,10 @@ export function keyPopover(words: Words): TemplateResult {
 /** Puts a popover below its button, as far as the window has room. */
 function placeBelow(event: Event): void {
   const popover = event.currentTarget as HTMLElement;
-  const { bottom, right } = popover.previousElementSibling!.getBoundingClientRect();
-  popover.style.setProperty('top', `${bottom + 6}px`);
-  const end = document.documentElement.clientWidth - right;
+  const button = popover.previousElementSibling!;
+  const zoom = zoomOf(button);
+  const { bottom, right } = button.getBoundingClientRect();
+  popover.style.setProperty('top', `${bottom / zoom + 6}px`);
+  const end = (document.documentElement.clientWidth - right) / zoom;
   popover.style.setProperty('right', `clamp(8px, ${end}px, 100vi - 8px - min(30rem, 100vi - 16px))`);
 }

@@ -8,3 +8,4 @@ export * from './standing-out.ts';
 export * from './status-mark.ts';
 export * from './tokens.styles.ts';
 export { today } from './today.ts';
+export { zoomOf } from './zoom-of.ts';

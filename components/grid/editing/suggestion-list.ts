@@ -1,3 +1,4 @@
+import { zoomOf } from '../../look/index.ts';
 import { matching } from './suggestions.ts';
 
 /** Most words drawn at a time; typing narrows the list down. */
@@ -116,10 +117,12 @@ export class SuggestionList {
 
   #position(under: DOMRect): void {
     const { style } = this.element;
-    style.minInlineSize = `${under.width}px`;
+    // Boxes are measured as they are seen, and styles are in pixels of the page's zoom.
+    const zoom = zoomOf(this.element);
+    style.minInlineSize = `${under.width / zoom}px`;
     const { width, height } = this.element.getBoundingClientRect();
     const fitsBelow = under.bottom + height <= innerHeight || under.top < height;
-    style.top = `${fitsBelow ? under.bottom : under.top - height}px`;
-    style.left = `${Math.max(0, Math.min(under.left, innerWidth - width))}px`;
+    style.top = `${(fitsBelow ? under.bottom : under.top - height) / zoom}px`;
+    style.left = `${Math.max(0, Math.min(under.left, innerWidth - width)) / zoom}px`;
   }
 }
