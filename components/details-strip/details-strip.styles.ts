@@ -3,7 +3,11 @@ import { css } from 'lit';
 export const styles = css`
   .block {
     display: grid;
-    grid-template-columns: minmax(9em, 2.4fr) minmax(5em, 1fr) minmax(4em, 0.6fr) minmax(7.6em, 0.8fr) minmax(5.5em, 0.8fr) minmax(5.5em, 0.8fr) minmax(6em, 2fr);
+    /* No narrower than the titles, which other languages have longer. */
+    grid-template-columns:
+      minmax(min-content, 2.4fr) minmax(min-content, 1fr) minmax(min-content, 0.6fr) minmax(min-content, 0.8fr)
+      minmax(min-content, 0.8fr) minmax(min-content, 0.8fr) minmax(min-content, 2fr);
+    overflow: clip;
   }
   label { position: relative; display: grid; min-inline-size: 0; }
   label + label { border-inline-start: 1px solid var(--elv-line); }
@@ -18,6 +22,9 @@ export const styles = css`
   }
   input::placeholder { color: var(--elv-ink-default); }
   .project input { font-weight: 600; }
+  .project { min-inline-size: 6.4em; }
+  .date { min-inline-size: 7.4em; }
+  .panel, .preparedBy, .checkedBy, .remarks { min-inline-size: 4.6em; }
   label:hover:not(:has([readonly])) { background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
   input:focus-visible { outline: none; }
   label:focus-within { outline: 2px solid var(--elv-accent); outline-offset: -2px; border-radius: var(--elv-radius); }

@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 export const styles = css`
-  .tools { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 14px; min-block-size: 39px; padding: 4px 6px; }
+  .tools { display: flex; flex-wrap: wrap; align-items: center; gap: 4px 10px; min-block-size: 39px; padding: 4px 6px; }
   .group { display: flex; align-items: center; gap: 1px; }
   .gap { inline-size: 8px; }
   .end { margin-inline-start: auto; }
@@ -18,6 +18,9 @@ export const styles = css`
     background: var(--elv-surface-raised);
     color: var(--elv-ink);
     box-shadow: 0 0 0 1px var(--elv-line-strong);
+  }
+  @container (inline-size < 1400px) {
+    .tools button:not(.small) { padding-inline: 0.45em; }
   }
   @container (inline-size < 1000px) {
     .group .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }

@@ -13,7 +13,7 @@ export const styles = css`
     flex: none;
     gap: 0.35em;
     min-block-size: 34px;
-    padding: 0 0.6em;
+    padding: 0 var(--elv-tab-padding, 0.6em);
     border-radius: var(--elv-radius) var(--elv-radius) 0 0;
     color: var(--elv-ink-default);
   }

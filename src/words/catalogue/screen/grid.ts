@@ -43,4 +43,8 @@ export const grid = {
     de: '{n, plural, one {# Zelle} other {# Zellen}}, Summe {sum}',
     fr: '{n, plural, one {# cellule} other {# cellules}}, somme {sum}',
   },
+  'The clipboard holds {found} rows; a sheet may have at most {most}. Paste fewer.': {
+    de: 'Die Zwischenablage enthält {found} Zeilen; ein Blatt darf höchstens {most} haben. Weniger einfügen.',
+    fr: 'Le presse-papiers contient {found} lignes ; une feuille peut en avoir au plus {most}. En coller moins.',
+  },
 } satisfies Area;
