@@ -175,8 +175,8 @@ export class DraftKeeper {
     };
     if (head.version !== VERSION) return refuse('foreign');
     const body = await this.#store.read(id);
-    const schedule = readDraft(body);
-    if (schedule === undefined) return refuse('damaged');
+    const schedule = body?.actions.length === head.count ? readDraft(body) : undefined;
+    if (body === undefined || schedule === undefined) return refuse('damaged');
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
     const left = this.#follow(new DraftSession(schedule, this.#key, this.#store, this.#told, { head, depth, release }));
     this.#host.showDraft(schedule);

@@ -32,8 +32,8 @@ export interface DraftStore {
    * @throws DraftTaken when another wrote to it or removed it since.
    */
   append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead>;
-  /** What a draft holds. It may be anything: whoever reads it checks it. */
-  read(id: number): Promise<DraftBody>;
+  /** What a draft holds, whatever that is; `undefined` where there is nothing. */
+  read(id: number): Promise<DraftBody | undefined>;
   /** Says whether a draft is ended. */
   end(id: number, ended: boolean): Promise<void>;
   remove(id: number): Promise<void>;

@@ -38,9 +38,9 @@ export class IndexedDraftStore implements DraftStore {
     });
   }
 
-  async read(id: number): Promise<DraftBody> {
+  async read(id: number): Promise<DraftBody | undefined> {
     const [base, ...actions] = await (await this.#open()).getAll('entries', entriesOf(id));
-    return { base: base as Snapshot, actions: actions as LoggedAction[] };
+    return base === undefined ? undefined : { base: base as Snapshot, actions: actions as LoggedAction[] };
   }
 
   async end(id: number, ended: boolean): Promise<void> {
