@@ -15,7 +15,7 @@ export interface Server {
 }
 
 /**
- * Serves a folder on a free port of this machine. What is posted to `/echo` comes back as JSON: the names and values of
+ * Serves a folder on a free port of this machine, and the same again under `/copy`. What is posted to `/echo` comes back as JSON: the names and values of
  * the form's fields.
  * @param headers sent with every answer.
  */
@@ -34,7 +34,11 @@ export async function serveFolder(folder: string, headers: OutgoingHttpHeaders =
 }
 
 async function send(folder: string, request: IncomingMessage, response: ServerResponse, headers: OutgoingHttpHeaders): Promise<void> {
-  const path = normalize(decodeURIComponent(new URL(request.url!, 'http://server').pathname));
+  if (request.url === '/favicon.ico') {
+    response.writeHead(204).end();
+    return;
+  }
+  const path = normalize(decodeURIComponent(new URL(request.url!, 'http://server').pathname.replace(/^\/copy\//, '/')));
   try {
     const bytes = await readFile(join(folder, path.endsWith('/') ? `${path}index.html` : path));
     response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream', ...headers }).end(bytes);
