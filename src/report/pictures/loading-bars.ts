@@ -3,7 +3,7 @@ import { path } from './path.ts';
 import { picture } from './picture.ts';
 import { label, line, shape, type Shape } from './shape.ts';
 import { statusMark } from './status-mark.ts';
-import { shortened } from './words.ts';
+import { shortened, wrapped } from './words.ts';
 import type { Words } from '../../words/index.ts';
 
 /** How full something is. */
@@ -37,6 +37,9 @@ const FULL = 280;
 const EDGE = 1.2;
 const FIRST = 76;
 const ROW = 42;
+/** Lines of the key, and the signs that fit across. */
+const LINE = 15;
+const MOST_SIGNS = 112;
 
 /**
  * Draws bars below one another, from 0 to 100 % of what may be used, with a tick at the target; what is beyond is
@@ -44,26 +47,27 @@ const ROW = 42;
  */
 export function loadingBars({ title, key, none, bars, words }: LoadingBars): Shape {
   const bottom = FIRST + Math.max(1, bars.length) * ROW;
+  const keyLines = wrapped(key, MOST_SIGNS);
   const said = bars.map(({ name, about, status, sentence }) => words.say('{name}: {figures}; {status}.', {
     name: about === '' ? name : `${name}, ${about}`, figures: sentence, status: words.say(STATE_WORDS[status]),
   }));
   return picture({
-    title, description: bars.length === 0 ? none : said.join(' '), height: bottom + 26,
+    title, description: bars.length === 0 ? none : said.join(' '), height: bottom + 11 + keyLines.length * LINE,
     children: [
       label('heading', LEFT, 24, title),
-      ...(bars.length === 0 ? [label('quiet', LEFT, FIRST, none)] : axis(bottom, key)),
+      ...(bars.length === 0 ? [label('quiet', LEFT, FIRST, none)] : axis(bottom, keyLines)),
       ...bars.flatMap((bar, index) => drawn(bar, FIRST + index * ROW, words)),
     ],
   });
 }
 
-function axis(bottom: number, key: string): Shape[] {
+function axis(bottom: number, keyLines: readonly string[]): Shape[] {
   return [
     ...[0, 0.5, 1].flatMap((share) => [
       line('grid', LEFT + share * FULL, FIRST - 22, LEFT + share * FULL, bottom - 8),
       label('quiet', LEFT + share * FULL, FIRST - 28, `${share * 100}\u202f%`, share === 0 ? 'start' : 'middle'),
     ]),
-    label('quiet', LEFT, bottom + 10, key),
+    ...keyLines.map((text, index) => label('quiet', LEFT, bottom + 10 + index * LINE, text)),
   ];
 }
 

@@ -49,6 +49,9 @@ export function placeText({ devices, metres, volts, leastVolts, isLacking }: Run
     : words.say('{devices}: {voltage} at {distance}, needed {least}', needed);
 }
 
+/** Room that a text of the legend takes, up to the sign behind it [units]. */
+const roomFor = (text: string): number => text.length * 6 + 14;
+
 /** What the signs mean, and the scales in millimetres of paper. */
 export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, words: Words): Shape[] {
   const row = bottom + 46;
@@ -61,15 +64,20 @@ export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, 
       '{count, plural, one {# more place is drawn without its name.} other {# more places are drawn without their names.}}', { count: unnamed },
     )]),
   ];
-  const [current, power, least, lack] = [left + 4, left + 136, left + 258, left + 458];
+  const [currentText, powerText] = [words.say('constant current'), words.say('constant power')];
+  const [leastText, lackText] = [words.say('least voltage of the devices'), words.say('what they lack')];
+  const current = left + 4;
+  const power = Math.max(left + 136, current + 10 + roomFor(currentText));
+  const least = Math.max(left + 258, power + 10 + roomFor(powerText));
+  const lack = Math.max(left + 458, least + 16 + roomFor(leastText));
   return [
     shape('circle', { class: 'device', cx: current, cy: row - 4, r: 4 }),
-    label('quiet', current + 10, row, words.say('constant current')),
+    label('quiet', current + 10, row, currentText),
     shape('circle', { class: 'device power', cx: power, cy: row - 4, r: 3.5 }),
-    label('quiet', power + 10, row, words.say('constant power')),
-    line('least', least, row - 4, least + 10, row - 4), label('quiet', least + 16, row, words.say('least voltage of the devices')),
+    label('quiet', power + 10, row, powerText),
+    line('least', least, row - 4, least + 10, row - 4), label('quiet', least + 16, row, leastText),
     line('lacking', lack, row - 9, lack, row + 1), line('lacking', lack - 5, row - 9, lack + 5, row - 9),
-    label('quiet', lack + 12, row, words.say('what they lack')),
+    label('quiet', lack + 12, row, lackText),
     label('quiet', left, row + 22, notes.join(' ')),
   ];
 }

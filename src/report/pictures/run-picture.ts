@@ -76,8 +76,13 @@ function heading({ schedule, id, name, status, collapses, text, words }: DrawnRu
   return [
     label('heading', 60, 22, words.say('Run {run}', { run: shortened(name, 48) })),
     label('quiet', 60, 40, [cable, ends].join(words.say('; '))),
-    ...(status === null ? [] : statusMark(status, WIDTH - 104, 22, words)),
+    ...(status === null ? [] : statusMark(status, markPlace(words.say(STATE_WORDS[status])), 22, words)),
   ];
+}
+
+/** Where the word of a status begins, so that all of it is in the picture. */
+function markPlace(word: string): number {
+  return Math.min(WIDTH - 104, WIDTH - word.length * 6.9 - 4);
 }
 
 function plot(run: DrawnRun): { bottom: number; children: Shape[] } {

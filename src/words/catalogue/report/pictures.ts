@@ -71,7 +71,7 @@ export const pictures = {
   },
   'constant current': { de: 'konstanter Strom', fr: 'courant constant' },
   'constant power': { de: 'konstante Leistung', fr: 'puissance constante' },
-  'least voltage of the devices': { de: 'Mindestspannung der Geräte', fr: 'tension minimale des appareils' },
+  'least voltage of the devices': { de: 'Mindestspannung der Geräte', fr: 'tension minimale requise' },
   'what they lack': { de: 'fehlende Spannung', fr: 'tension manquante' },
   'On paper at full size 10 mm are {across} across and {up} up.': {
     de: 'Auf Papier in voller Größe sind 10 mm waagerecht {across} und senkrecht {up}.',
