@@ -3,7 +3,7 @@ import { ENGLISH, type Words } from '../words/index.ts';
 /** What can be wrong with a file; stable names, for programs. */
 export const PROBLEM_CODES = [
   // any file
-  'file-too-large', 'not-text', 'formula-unreadable', 'value-refused',
+  'file-too-large', 'too-many-rows', 'not-text', 'formula-unreadable', 'value-refused',
   // schedule JSON
   'json-syntax', 'json-too-deep', 'json-duplicate-key', 'not-a-schedule', 'version-missing', 'version-unknown',
   'wrong-kind',
@@ -46,6 +46,11 @@ export const MOST_PROBLEMS = 200;
 /** Largest file that is read, in characters. */
 export const MOST_CHARACTERS = 64 * 1024 * 1024;
 
+/** Most rows that one sheet of a file may have: twice what the software is measured with. */
+export const MOST_ROWS = 100_000;
+/** Most fields of one line: a spreadsheet has no more columns. */
+export const MOST_FIELDS = 16_384;
+
 /** Gathers problems; keeps the first ones and counts all. */
 export class ProblemList {
   readonly problems: Problem[] = [];
@@ -71,6 +76,13 @@ export function unreadable(code: ProblemCode, path: string, message: string, mor
   const list = new ProblemList();
   list.add(code, path, message, more);
   return list.unreadable;
+}
+
+/** The problem of a table with more rows than one sheet may have. */
+export function tooManyRows(path: string, words: Words = ENGLISH): Unreadable {
+  return unreadable('too-many-rows', path, words.say('The table has more than {most} rows; no more are read. Split it.', { most: MOST_ROWS }), {
+    expected: String(MOST_ROWS),
+  });
 }
 
 /** The problem of a file that is too large; `undefined` when it is not. */

@@ -2,6 +2,7 @@ import {
   detectDecimal, insertRows, isNumeric, setCells,
   type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
 } from '../../../src/schedule/index.ts';
+import { MOST_ROWS } from '../../../src/exchange/index.ts';
 import { headingColumns } from '../clipboard/heading-columns.ts';
 import { readTable } from '../clipboard/read-table.ts';
 import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
@@ -33,6 +34,9 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
   if (table.length === 1 && table[0]!.length === 1 && selection.lines.length * selection.columns.length > 1) {
     return enterTextInAll(model, selection, table[0]![0]!);
   }
+  if (model.schedule.rows(model.sheet).length + table.length > MOST_ROWS) {
+    return refused(words.say('The clipboard holds {found} rows; a sheet may have at most {most}. Paste fewer.', { found: table.length, most: MOST_ROWS }));
+  }
   const pasted = withColumns(model, selection.columns[0] ?? selection.column, table);
   if (pasted.lines.length === 0) return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
   if (pasted.columns.every((column) => column === undefined)) {
@@ -44,7 +48,7 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
 function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
   const { words } = model;
   const named = headingColumns(model.sheet, table[0]!, words);
-  const width = Math.max(...table.map((cells) => cells.length));
+  const width = table.reduce((most, cells) => Math.max(most, cells.length), 0);
   const ordered = clipboardColumns(model);
   const begin = ordered.indexOf(model.columns[first]!);
   const columns: (Column | undefined)[] = named?.map(({ column }) => column)

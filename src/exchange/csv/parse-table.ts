@@ -1,6 +1,6 @@
 import Papa from 'papaparse';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import { ProblemList, tooLarge, unreadable, type Unreadable } from '../problem.ts';
+import { MOST_FIELDS, MOST_ROWS, ProblemList, tooLarge, tooManyRows, unreadable, type Unreadable } from '../problem.ts';
 
 /** One record of a CSV file. */
 export interface TableRow {
@@ -33,9 +33,13 @@ export function parseTable(source: string, words = ENGLISH, known?: Delimiter): 
   if (refused !== undefined) return refused;
   const text = withPlainBreaks(source.replace(/^\ufeff/, ''));
   const delimiter = known ?? delimiterOf(text);
-  const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n' });
+  // A line of headings and one more than may be read, by which it shows that there are more.
+  const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: MOST_ROWS + 2 });
   const lines = linesOf(parsed.data);
   if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines, words);
+  if (parsed.data.length > MOST_ROWS + 1) return tooManyRows('', words);
+  const wide = parsed.data.findIndex((fields) => fields.length > MOST_FIELDS);
+  if (wide >= 0) return tooWide(lines[wide]!, words);
   const all = parsed.data.map((fields, index): TableRow => ({ line: lines[index]!, fields }));
   const last = all.findLastIndex(({ fields }) => fields.some((field) => field !== ''));
   const rows = all.slice(0, last + 1).filter(({ fields }) => !isEmpty(fields));
@@ -93,6 +97,11 @@ function linesOf(records: readonly (readonly string[])[]): number[] {
     for (const field of fields) line += field.match(BREAK)?.length ?? 0;
     return first;
   });
+}
+
+function tooWide(line: number, words: Words): Unreadable {
+  const message = words.say('Line {line} has more than {most} fields, as no table has. Check what parts the fields, and save the file again.', { line, most: MOST_FIELDS });
+  return unreadable('too-many-fields', `/${line}`, message, { line, expected: String(MOST_FIELDS) });
 }
 
 function quoteProblems(errors: readonly Papa.ParseError[], lines: readonly number[], words: Words): Unreadable {

@@ -1,6 +1,6 @@
 import { message, type Words } from '../../words/index.ts';
 import { firstHints } from '../first-hints.ts';
-import { ProblemList } from '../problem.ts';
+import { MOST_ROWS, ProblemList } from '../problem.ts';
 
 /** What is gathered while a file is read. */
 export class Reading {
@@ -25,7 +25,12 @@ export class Reading {
   /** Checks that a value is a list; reports it otherwise. An absent one counts as empty. */
   array(value: unknown, path: string, name: string): readonly unknown[] {
     if (value === undefined) return [];
-    if (Array.isArray(value)) return value;
+    if (Array.isArray(value)) {
+      if (value.length <= MOST_ROWS) return value;
+      const sentence = this.words.say('{name} has {count} rows; at most {most} are read. Split it.', { name, count: value.length, most: MOST_ROWS });
+      this.list.add('too-many-rows', path, sentence, { received: String(value.length), expected: String(MOST_ROWS) });
+      return [];
+    }
     this.wrongKind(value, path, this.words.say('{name} must be a list: […]', { name }), 'array');
     return [];
   }

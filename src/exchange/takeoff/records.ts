@@ -1,6 +1,6 @@
 import { DELIMITERS, parseTable, type Delimiter } from '../csv/parse-table.ts';
 import type { Words } from '../../words/index.ts';
-import { unreadable, type Unreadable } from '../problem.ts';
+import { MOST_ROWS, tooManyRows, unreadable, type Unreadable } from '../problem.ts';
 import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 
@@ -29,6 +29,7 @@ const SAMPLE = 20_000;
  */
 export function recordsOf(source: TakeoffSource, remembered: RememberedColumns, words: Words): Records | Unreadable {
   if (typeof source !== 'string') {
+    if (source.length > MOST_ROWS + 1) return tooManyRows('', words);
     return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })), words);
   }
   const table = parseTable(source, words, delimiterOf(source, remembered, words));

@@ -75,4 +75,12 @@ export const csv = {
     de: '{count, plural, one {Eine leere Zeile wurde weggelassen.} other {# leere Zeilen wurden weggelassen.}}',
     fr: '{count, plural, one {Une ligne vide a été laissée de côté.} other {# lignes vides ont été laissées de côté.}}',
   },
+  'The table has more than {most} rows; no more are read. Split it.': {
+    de: 'Die Tabelle hat mehr als {most} Zeilen; mehr werden nicht gelesen. Sie teilen.',
+    fr: 'Le tableau a plus de {most} lignes ; davantage ne sont pas lues. Le partager.',
+  },
+  'Line {line} has more than {most} fields, as no table has. Check what parts the fields, and save the file again.': {
+    de: 'Zeile {line} hat mehr als {most} Felder, wie keine Tabelle sie hat. Prüfen, was die Felder trennt, und die Datei neu speichern.',
+    fr: 'La ligne {line} a plus de {most} champs, ce qu’aucun tableau n’a. Vérifier ce qui sépare les champs et enregistrer de nouveau le fichier.',
+  },
 } satisfies Area;

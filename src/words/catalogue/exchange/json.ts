@@ -157,4 +157,8 @@ export const json = {
     de: 'Das Blatt „{sheet}“ hat den unbekannten Schlüssel „{key}“; er bleibt erhalten und wird wieder geschrieben.',
     fr: 'La feuille « {sheet} » a la clé inconnue « {key} » ; elle est conservée et réécrite.',
   },
+  '{name} has {count} rows; at most {most} are read. Split it.': {
+    de: '{name} hat {count} Zeilen; höchstens {most} werden gelesen. Aufteilen.',
+    fr: '{name} a {count} lignes ; {most} au plus sont lues. Partager.',
+  },
 } satisfies Area;
