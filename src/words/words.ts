@@ -22,7 +22,7 @@ export interface Words {
   text(message: string): string;
   /** Writes a number with the decimal sign of the locale: all its digits, or as many decimals as are asked for. */
   number(value: number, decimals?: number): string;
-  /** A title of the schema as it stands within a sentence: «demand» in English and French, «Strombedarf» in German. */
+  /** A title of the schema as it stands within a sentence: «demand», in German «Strombedarf» and «nutzbarer Strom». */
   within(title: string): string;
 }
 
@@ -71,10 +71,14 @@ export function makeWords(locale: string, translations?: Translations): Words {
   };
   const within = (title: string): string => {
     const own = text(title);
-    return language === 'de' || /^\p{Lu}{2}/u.test(own) ? own : own.charAt(0).toLowerCase() + own.slice(1);
+    const keeps = language === 'de' ? !ADJECTIVE_BEFORE_NOUN.test(own) : /^\p{Lu}{2}/u.test(own);
+    return keeps ? own : own.charAt(0).toLowerCase() + own.slice(1);
   };
   return { language, locale: tag, say, text, number, within };
 }
+
+/** A German title that begins with an adjective, which is small within a sentence: «nutzbarer Strom». */
+const ADJECTIVE_BEFORE_NOUN = /^\p{Lu}\p{Ll}+(?:e|er|es) \p{Lu}/u;
 
 /** English, which needs no catalogue. */
 export const ENGLISH: Words = makeWords('en');

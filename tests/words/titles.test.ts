@@ -35,3 +35,10 @@ describe('titles', () => {
     }
   });
 });
+
+test.each([
+  ['en', 'Demand', 'demand'], ['en', 'Unit draw', 'unit draw'], ['de', 'Demand', 'Strombedarf'], ['de', 'Usable', 'nutzbarer Strom'],
+  ['de', 'Longest', 'größte Länge'], ['de', 'Inrush headroom', 'Reserve beim Einschalten'], ['fr', 'Status', 'état'],
+])('within a sentence in %s, %s is %s', (locale, title, text) => {
+  expect(languages[LOCALES.indexOf(locale)]!.within(title)).toBe(text);
+});

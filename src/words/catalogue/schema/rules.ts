@@ -7,7 +7,7 @@ export const rules = {
     fr: 'somme des courants raccordés des lignes d’appareils qui le nomment',
   },
   'sum of demand over the device rows that name it': {
-    de: 'Summe der Strombedarfe der Gerätezeilen, die sie nennen',
+    de: 'Summe des Strombedarfs der Gerätezeilen, die sie nennen',
     fr: 'somme des courants demandés des lignes d’appareils qui le nomment',
   },
   'sum of points over the device rows that name it': {
@@ -43,12 +43,12 @@ export const rules = {
     fr: 'la plus élevée des tensions minimales des types de ses appareils',
   },
   '{length} scaled with all distances until one is just met: a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end; none where the conductor does not carry current and protection': {
-    de: '{length}, mit allen Entfernungen gestreckt, bis eines gerade eingehalten ist: ein Spannungsfall von {maxDrop} von {rail.voltage}, {minVoltage} an den Geräten, {trip} × {protection} in einen Kurzschluss am Ende; keine, wo der Leiter Strom und Schutzeinrichtung nicht trägt',
-    fr: '{length}, étirée avec toutes les distances jusqu’à ce qu’une limite soit juste tenue : une chute de {maxDrop} de {rail.voltage}, {minVoltage} aux appareils, {trip} × {protection} dans un court-circuit à l’extrémité ; aucune si le conducteur ne supporte pas courant et protection',
+    de: '{length}, mit allen Entfernungen gestreckt, bis eine Grenze gerade eingehalten ist: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; keine, wo der Leiter Strom und Schutzeinrichtung nicht trägt',
+    fr: '{length}, étirée avec toutes les distances jusqu’à ce qu’une limite soit juste tenue : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; aucune si le conducteur ne supporte pas courant et protection',
   },
   'highest resistance on the sheet Conductors that keeps to: a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end; and that carries current and protection': {
-    de: 'höchster Widerstand auf dem Blatt Leiter, der einhält: einen Spannungsfall von {maxDrop} von {rail.voltage}, {minVoltage} an den Geräten, {trip} × {protection} in einen Kurzschluss am Ende; und der Strom und Schutzeinrichtung trägt',
-    fr: 'plus forte résistance de la feuille Conducteurs qui tienne : une chute de {maxDrop} de {rail.voltage}, {minVoltage} aux appareils, {trip} × {protection} dans un court-circuit à l’extrémité ; et qui supporte courant et protection',
+    de: 'höchster Widerstand auf dem Blatt Leiter, mit dem eingehalten sind: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; und der Strom und Schutzeinrichtung trägt',
+    fr: 'plus forte résistance de la feuille Conducteurs avec laquelle sont tenus : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; et qui supporte courant et protection',
   },
   'surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})': {
     de: 'Oberfläche aus {height} × {width} × {depth}, jede Seite nach der Aufstellung gewichtet ({mounting})',

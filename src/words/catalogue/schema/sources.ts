@@ -33,7 +33,7 @@ export const sources = {
   },
   'IEC 60898-1, upper end of the band of instantaneous tripping; the time from memory; within 0.1 s': {
     de: 'IEC 60898-1, oberes Ende des Bereichs der unverzögerten Auslösung; die Zeit aus dem Gedächtnis; innerhalb von 0,1 s',
-    fr: 'IEC 60898-1, limite haute de la plage de déclenchement instantané ; le temps de mémoire ; en moins de 0,1 s',
+    fr: 'IEC 60898-1, limite haute de la plage de déclenchement instantané ; temps cité de mémoire ; en moins de 0,1 s',
   },
   'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop': {
     de: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; sonst wie der Spannungsfall',
