@@ -17,7 +17,7 @@ import { outside, PSEUDO } from '../support/pseudo-words.ts';
 const CSV = [
   '', 'A\0B', '"D1', 'Ref,Qty\n"D1"x,2', 'Xyz,Uvw', 'Note\nD1', 'Ref,Qty,Ref\nD1,2,D1', 'Ref,Unit draw (kg)\nD1,2', 'Ref,Qty (kg)\nD1,2',
   'Connected,Demand\n1,2', 'Ref,Qty\nD1,2,3', 'Ref,Qty\nD1,x', 'Ref,Qty\nD1,=NOW()', 'Ref,Qty,Xyz,\nD1,2,u,v\n\nD2,1,u,', 'Ref,Qty\n\n\nD1,2',
-  `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(22)}`,
+  `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(22)}`, `Ref\n${'D1\n'.repeat(100_001)}`, `Ref\n${','.repeat(16_384)}`,
 ];
 
 const schedule = (rest: string) => `{"format":"elv-load-schedule","version":1${rest}}`;
@@ -28,6 +28,7 @@ const JSON_TEXTS = [
   schedule(''), schedule(',"sheets":[],"details":null,"accepted":{},"revisions":"x"'), schedule(',"sheets":{"devices":1,"types":[true]}'),
   schedule(',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
   schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1}],"revisions":[{"revision":true}]'),
+  schedule(`,"sheets":{"devices":[${'{},'.repeat(100_000)}{}]}`),
   schedule(',"xyz":1,"sheets":{"xyz":[],"devices":[{"xyz":1,"unitDraw":"8.4 W"}]},"details":{"xyz":1}'),
 ];
 
