@@ -12,11 +12,15 @@ import { readJson } from './read-json.mjs';
  */
 
 /**
- * What stands before the first paint; with the grid, what every page with a key loads; and with the work areas (takeoff,
- * sharing out, sizing, load table, pictures) and the reader of workbooks, each loaded when a person opens one, everything.
+ * What stands before the first paint; with the grid, what every page with a key loads; with the work areas (takeoff, sharing
+ * out, sizing, load table, pictures), drafts and the reader of workbooks, each loaded when it is needed, everything; and apart
+ * from these, the words of the languages beside English, which only pages in these languages load.
  */
-const budgetsKilobytes = { firstPaint: 220, schedule: 375, all: 460 };
-const titles = { firstPaint: 'before the first paint', schedule: 'with the grid', all: 'with everything loaded on demand' };
+const budgetsKilobytes = { firstPaint: 220, schedule: 375, all: 460, languages: 70 };
+const titles = {
+  firstPaint: 'before the first paint', schedule: 'with the grid', all: 'with everything loaded on demand',
+  languages: 'for the languages beside English',
+};
 const allowedRise = 1.02;
 const dist = join(projectFolder, 'dist');
 const recordPath = join(projectFolder, 'scripts', 'recorded-sizes.json');
@@ -46,17 +50,28 @@ function filesFrom(key, withDynamic, files = new Set()) {
 const kilobytes = (files) =>
   [...files].reduce((sum, file) => sum + gzipSync(readFileSync(join(dist, file)), { level: 9 }).length, 0) / 1024;
 
+/** @param {string} name */
+function chunkNamed(name) {
+  const [key] = Object.entries(manifest).find(([, chunk]) => chunk.name === name) ?? [];
+  if (key === undefined) throw new Error(`The build has no chunk ${name}.`);
+  return key;
+}
+
 const all = filesFrom(entry, true);
 for (const file of all) console.log(`${kilobytes([file]).toFixed(1).padStart(8)} KB  ${file}`);
-const [grid] = Object.entries(manifest).find(([, chunk]) => chunk.name === 'schedule-grid.define') ?? [];
-if (grid === undefined) throw new Error('The build has no chunk schedule-grid.define.');
+const single = 'elv-load-schedule.single.js';
+if (existsSync(join(dist, single))) console.log(`${kilobytes([single]).toFixed(1).padStart(8)} KB  ${single}, all in one file`);
 const firstPaint = filesFrom(entry, false);
+const languages = [...filesFrom(chunkNamed('catalogue'), false)].filter((file) => !firstPaint.has(file));
 const sizes = {
-  firstPaint: kilobytes(firstPaint), schedule: kilobytes(filesFrom(grid, false, new Set(firstPaint))), all: kilobytes(all),
+  firstPaint: kilobytes(firstPaint),
+  schedule: kilobytes(filesFrom(chunkNamed('schedule-grid.define'), false, new Set(firstPaint))),
+  all: kilobytes(all) - kilobytes(languages),
+  languages: kilobytes(languages),
 };
 const recorded = /** @type {Partial<typeof sizes>} */ (existsSync(recordPath) ? readJson(recordPath) : {});
 
-for (const name of /** @type {const} */ (['firstPaint', 'schedule', 'all'])) {
+for (const name of /** @type {const} */ (['firstPaint', 'schedule', 'all', 'languages'])) {
   const [size, budget, before] = [sizes[name], budgetsKilobytes[name], recorded[name]];
   const title = titles[name];
   console.log(`${size.toFixed(1).padStart(8)} KB  ${title}, budget ${budget} KB, recorded ${before ?? 'never'}`);

@@ -50,11 +50,18 @@ function runTests(project, environment = {}) {
 }
 
 if (await step('packages', async () => (await ensurePackages(), true))) {
-  for (const name of ['lint', 'types', 'imports', 'build', 'size']) {
+  for (const name of ['lint', 'types', 'imports', 'build', 'size', 'package']) {
     await step(name, () => runNpm(['run', '--silent', name]));
   }
-  await step('tests without a browser', () => runTests('node'));
-  await step('tests in a browser', async () => runTests('browser', await provideBrowser()));
+  /** @type {Record<string, string>} */
+  let environment = {};
+  await step('a browser', async () => {
+    environment = await provideBrowser();
+    return true;
+  });
+  // Some of the first drive a browser from outside, on pages that are built and served as they are delivered.
+  await step('tests in Node', () => runTests('node', environment));
+  await step('tests in a browser', () => runTests('browser', environment));
   for (const [project, name] of await provideOtherBrowsers()) {
     await step(`walk through the main job in ${name}`, () => runTests(project));
   }

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
@@ -76,13 +76,29 @@ const runsCommands: Check = async ({ folder, installed, package: { bin } }) => {
   await run(process.execPath, [join(installed, bin['elv-takeoff']!), takeoff], folder);
 };
 
-const survivesShaking: Check = async ({ folder, package: { name } }) => {
-  const defined = await runShaken(folder, `import '${name}/define.js'; report(customElements.get('elv-load-schedule') !== undefined);`);
-  if (!defined) throw new Error('A bundler leaves out what defines the element.');
-  const unwanted = await runShaken(folder, `import { LoadScheduleElement } from '${name}/element.js';
-    LoadScheduleElement.name; report(customElements.get('elv-load-schedule') === undefined);`);
-  if (!unwanted) throw new Error('A bundler defines the element for whoever imports its class.');
+const survivesShaking: Check = async ({ folder, installed, package: { name } }) => {
+  const told = await runShaken(folder, `import '${name}/define.js'; report(customElements.get('elv-load-schedule') !== undefined);`);
+  if (told !== true) throw new Error('A bundler leaves out what defines the element.');
+  const bundled = textIn(join(folder, 'bundle'));
+  const lost = tagsIn(textIn(join(installed, 'dist/modules/components'))).filter((tag) => !tagsIn(bundled).includes(tag));
+  if (lost.length > 0) throw new Error(`A bundler leaves out what defines ${lost.join(', ')}.`);
+  const undefinedStill = await runShaken(folder, `import { LoadScheduleElement } from '${name}/element.js';
+    report([LoadScheduleElement.name, customElements.get('elv-load-schedule') === undefined][1]);`);
+  if (undefinedStill !== true) throw new Error('A bundler defines the element for whoever imports its class.');
 };
+
+/** Text of all modules in a folder. */
+function textIn(folder: string): string {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.js'))
+    .map((name) => readFileSync(join(folder, name), 'utf8')).join('\n');
+}
+
+/** Tags of the elements that a text defines; there is always at least one. */
+function tagsIn(text: string): string[] {
+  const tags = [...text.matchAll(/\bdefineElement\("(elv-[\w-]+)"/g)].map(([, tag]) => tag!);
+  if (tags.length === 0) throw new Error('No definition of an element was found.');
+  return tags;
+}
 
 /** What is checked of the packed package, in order. */
 export const CHECKS: readonly (readonly [title: string, check: Check])[] = [
