@@ -33,8 +33,8 @@ export const lineHelps = {
     fr: 'Liaisons qui appartiennent à la ligne de bus.',
   },
   'The worst that the limits of this branch say.': {
-    de: 'Das Schlechteste, was die Grenzen dieser Buslinie sagen.',
-    fr: 'Le pire de ce que disent les limites de cette ligne de bus.',
+    de: 'Das Ungünstigste, was die Grenzen dieser Buslinie ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de cette ligne de bus.',
   },
   'One row for each outgoing field cable: which rail feeds it, its conductor, its length.': {
     de: 'Eine Zeile je abgehender Feldleitung: welche Schiene sie speist, ihr Leiter, ihre Länge.',
@@ -110,8 +110,8 @@ export const lineHelps = {
     fr: 'Conducteur de plus forte résistance avec lequel la liaison convient encore.',
   },
   'The worst that the limits of this run say.': {
-    de: 'Das Schlechteste, was die Grenzen dieser Leitung sagen.',
-    fr: 'Le pire de ce que disent les limites de cette liaison.',
+    de: 'Das Ungünstigste, was die Grenzen dieser Leitung ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de cette liaison.',
   },
   'One row for each conductor: its resistance and, where a source says so, the current that it carries.': {
     de: 'Eine Zeile je Leiter: sein Widerstand und, wo eine Quelle es sagt, seine Strombelastbarkeit.',
@@ -187,8 +187,8 @@ export const lineHelps = {
     fr: 'Ce qui reste avant le pouvoir de fermeture du contact.',
   },
   'The worst that the limits of this output say.': {
-    de: 'Das Schlechteste, was die Grenzen dieses Ausgangs sagen.',
-    fr: 'Le pire de ce que disent les limites de cette sortie.',
+    de: 'Das Ungünstigste, was die Grenzen dieses Ausgangs ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de cette sortie.',
   },
   'One row for each kind of relay contact: what it may switch of each kind of load.': {
     de: 'Eine Zeile je Art von Relaiskontakt: was er von jeder Lastart schalten darf.',
@@ -235,7 +235,7 @@ export const lineHelps = {
   },
   'Demand over the rating.': { de: 'Strombedarf durch Bemessungsstrom.', fr: 'Courant demandé sur courant assigné.' },
   'The worst that the limits of this feed say.': {
-    de: 'Das Schlechteste, was die Grenzen dieses Netzabgangs sagen.',
-    fr: 'Le pire de ce que disent les limites de ce départ.',
+    de: 'Das Ungünstigste, was die Grenzen dieses Netzabgangs ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de ce départ.',
   },
 } satisfies Area;

@@ -200,8 +200,8 @@ export const supplyHelps = {
     fr: 'Chaleur que l’alimentation dégage à ce courant demandé.',
   },
   'The worst that the limits of this supply say.': {
-    de: 'Das Schlechteste, was die Grenzen dieser Versorgung sagen.',
-    fr: 'Le pire de ce que disent les limites de cette alimentation.',
+    de: 'Das Ungünstigste, was die Grenzen dieser Versorgung ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de cette alimentation.',
   },
   'One row for each enclosure: its size and mounting, and how warm it may get inside.': {
     de: 'Eine Zeile je Gehäuse: Größe und Aufstellung und wie warm es innen werden darf.',
@@ -246,7 +246,7 @@ export const supplyHelps = {
   },
   'Temperature inside.': { de: 'Temperatur im Inneren.', fr: 'Température à l’intérieur.' },
   'The worst that the limits of this enclosure say.': {
-    de: 'Das Schlechteste, was die Grenzen dieses Gehäuses sagen.',
-    fr: 'Le pire de ce que disent les limites de cette enveloppe.',
+    de: 'Das Ungünstigste, was die Grenzen dieses Gehäuses ergeben.',
+    fr: 'Le plus défavorable de ce que donnent les limites de cette enveloppe.',
   },
 } satisfies Area;
