@@ -100,14 +100,19 @@ export class ScheduleFiles {
     return problems.length === 0 ? [] : this.#refuse(name, problems, true);
   }
 
-  /** Begins with the file at an address. */
+  /** Begins with the file at an address. What a person did while it was on its way can be had back by undoing. */
   async startFrom(address: string): Promise<void> {
+    const { lastAction } = this.#holder.schedule;
     const fetched = await this.#remote.fetch(address, this.#words);
     if (fetched === undefined) return;
-    if (!fetched.ok) this.#refuse(address, [{ message: fetched.problem }], true);
-    else if (this.startText(address, fetched.text).length === 0) {
-      this.#host.dispatchEvent(new ElvLoadEvent(address));
+    if (!fetched.ok) {
+      this.#refuse(address, [{ message: fetched.problem }], true);
+      return;
     }
+    const idle = this.#holder.schedule.lastAction === lastAction;
+    const problems = idle ? this.startText(address, fetched.text)
+      : this.take(address, readScheduleFile({ name: address, text: fetched.text }, this.#words), false);
+    if (problems.length === 0) this.#host.dispatchEvent(new ElvLoadEvent(address));
   }
 
   /** Fetches again what was being fetched when the element was taken off its page. */

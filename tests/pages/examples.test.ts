@@ -60,6 +60,28 @@ test('a form sends the schedule as it is at that moment, and resetting it takes 
   expect(faults).toEqual([]);
 });
 
+test('what is typed while the file is on its way can be had back', async () => {
+  const { page, address, faults } = await site.open('overview.html');
+  let arrive = (): void => undefined;
+  const asked = new Promise<void>((resolve) => { arrive = resolve; });
+  await page.route('**/greenhouse.schedule.json', async (route) => {
+    await asked;
+    await route.continue();
+  });
+  await page.goto(`${address}/examples/form.html`);
+  const schedule = scheduleOf(page);
+  await schedule.cell(0, COLUMN.area).waitFor();
+  await schedule.enter(0, COLUMN.area, 'Potting shed');
+  arrive();
+  await schedule.shown();
+  await schedule.cell(1, COLUMN.area).click();
+  await page.keyboard.press('Control+z');
+  expect((await schedule.file()).sheets.devices).toEqual([{ area: 'Potting shed' }]);
+  await page.keyboard.press('Control+y');
+  expect((await schedule.file()).sheets.devices).toHaveLength(4);
+  expect(faults).toEqual([]);
+});
+
 test('two on a page speak their own language and keep their own undo', async () => {
   const { page, faults } = await site.open('two.html');
   const english = scheduleOf(page, '[lang=en] elv-load-schedule');

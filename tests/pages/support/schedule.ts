@@ -15,7 +15,9 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
   const element = page.locator(selector).first();
   // The first column stays in place while the others scroll, and lies over its copy.
   const cell = (row: number, column: number): Locator =>
-    element.locator(`elv-schedule-grid .${column === 0 ? 'ht_clone_inline_start' : 'ht_master'} tbody tr`).nth(row).locator('td').nth(column);
+    element.locator(`elv-schedule-grid .${column === 0 ? 'ht_clone_inline_start' : 'ht_master'} tbody tr`).nth(row)
+      // The heading of the row is the first column. Columns out of view are not drawn.
+      .locator(`td[aria-colindex="${column + 2}"]`);
   const value = () => element.evaluate((each) => (each as unknown as { value: string }).value);
   return {
     element,
@@ -35,6 +37,9 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
     },
     /** Types in a cell as a person does. */
     async enter(row: number, column: number, text: string): Promise<void> {
+      // Rows that are scrolled are drawn anew in the next frame, and a cell is then another.
+      await cell(row, column).scrollIntoViewIfNeeded();
+      await page.evaluate(() => new Promise((drawn) => { requestAnimationFrame(() => { requestAnimationFrame(drawn); }); }));
       await cell(row, column).click();
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
