@@ -51,7 +51,7 @@ test('a key that is given later brings the rows', async () => {
 
 test('figures follow the language of the page', async () => {
   const element = await mountElement({ content: sample(), attributes: { lang: 'de' } });
-  expect(textOf(element, 'elv-schedule-panel .sentence')).toBe('1,16 A of 1,00 A, 116 %, target 80 %');
+  expect(textOf(element, 'elv-schedule-panel .sentence')).toBe('1,16 A von 1,00 A, 116 %, Zielwert 80 %');
   element.lang = 'en';
   await element.updateComplete;
   await expect.poll(() => textOf(element, 'elv-schedule-panel .sentence')).toContain('1.16 A');
