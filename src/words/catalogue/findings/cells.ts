@@ -31,8 +31,8 @@ export const cells = {
     fr: '{name} : la formule dans « {column} » ne donne pas un nombre. Vérifier ce à quoi elle renvoie.',
   },
   '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.': {
-    de: '{name}: Die Formel in „{column}“ ist nicht lesbar. Argumente werden durch ; getrennt, Dezimalstellen durch einen Punkt: berichtigen.',
-    fr: '{name} : la formule dans « {column} » est illisible. Séparer les arguments par un point-virgule et les décimales par un point.',
+    de: '{name}: Die Formel in „{column}“ ist nicht lesbar. Argumente werden durch Semikolon getrennt, Dezimalstellen durch Komma oder Punkt: berichtigen.',
+    fr: '{name} : la formule dans « {column} » est illisible. Séparer les arguments par un point-virgule et les décimales par une virgule ou un point.',
   },
   '{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.': {
     de: '{name}: Die Formel in „{column}“ findet den gesuchten Wert nicht. Den Suchwert prüfen.',

@@ -67,8 +67,8 @@ export const formulas = {
     fr: 'Les signes ⟦ et ⟧ ne peuvent pas figurer dans une formule. Les retirer.',
   },
   'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).': {
-    de: 'das ist keine Formel. Argumente werden durch ; getrennt, Dezimalen durch Komma oder Punkt, wie in =ROUND(2,5*3;0).',
-    fr: 'ce n’est pas une formule. Les arguments sont séparés par ; et les décimales par une virgule ou un point, comme dans =ROUND(2,5*3;0).',
+    de: 'das ist keine Formel. Argumente werden durch Semikolon getrennt, Dezimalstellen durch Komma oder Punkt, wie in =ROUND(2,5*3;0).',
+    fr: 'ce n’est pas une formule. Les arguments sont séparés par un point-virgule et les décimales par une virgule ou un point, comme dans =ROUND(2,5*3;0).',
   },
   'it gives a function too few or too many arguments. Correct it.': {
     de: 'sie gibt einer Funktion zu wenige oder zu viele Argumente. Berichtigen.',

@@ -78,5 +78,5 @@ export const names = {
   },
   'quick-acting at 4 ×': { de: 'flink bei 4 ×', fr: 'rapide à 4 ×' },
   'quick-acting at 10 ×': { de: 'flink bei 10 ×', fr: 'rapide à 10 ×' },
-  'no working voltage': { de: 'keine Arbeitsspannung', fr: 'aucune tension de fonctionnement' },
+  'no working voltage': { de: 'keine Betriebsspannung', fr: 'aucune tension de service' },
 } satisfies Area;
