@@ -27,7 +27,7 @@ export const limits = {
     fr: '{name} : plein courant jusqu’à {limit} ; ce qu’il en reste à cet emplacement n’est pas connu. Indiquer l’enveloppe et la compléter sur la feuille « {sheet} ».',
   },
   '{name} carries at least {value}: {missing, plural, one {# device row on it has no known current. Complete it} other {# device rows on it have no known current. Complete them}} to know the rest.': {
-    de: '{name} führt mindestens {value}; von {missing, plural, one {# Gerätezeile ist der Strom nicht bekannt. Sie} other {# Gerätezeilen ist der Strom nicht bekannt. Sie}} vervollständigen, um den Rest zu kennen.',
+    de: '{name} führt mindestens {value}; von {missing, plural, one {# Gerätezeile} other {# Gerätezeilen}} ist der Strom nicht bekannt. Die Angaben vervollständigen, um den Rest zu kennen.',
     fr: '{name} : au moins {value} ; courant inconnu pour {missing, plural, one {# ligne d’appareils. La} other {# lignes d’appareils. Les}} compléter pour connaître le reste.',
   },
   '{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.': {
@@ -55,7 +55,7 @@ export const limits = {
     fr: '{name} : {points, plural, one {# point} other {# points}} sur {limit}, dont {into} dans la réserve de {reserve}. Déplacer des appareils vers une autre ligne de bus ou renoncer à une partie de la réserve.',
   },
   '{name} carries at least {value, plural, one {# point} other {# points}}: {missing, plural, one {# device row on it has no known number of points. Complete it} other {# device rows on it have no known number of points. Complete them}} to know the rest.': {
-    de: '{name}: mindestens {value, plural, one {# Busplatz} other {# Busplätze}} belegt; von {missing, plural, one {# Gerätezeile sind die Busplätze nicht bekannt. Sie} other {# Gerätezeilen sind die Busplätze nicht bekannt. Sie}} vervollständigen, um den Rest zu kennen.',
+    de: '{name}: mindestens {value, plural, one {# Busplatz} other {# Busplätze}} belegt; von {missing, plural, one {# Gerätezeile} other {# Gerätezeilen}} sind die Busplätze nicht bekannt. Die Angaben vervollständigen, um den Rest zu kennen.',
     fr: '{name} : au moins {value, plural, one {# point} other {# points}} ; nombre de points inconnu pour {missing, plural, one {# ligne d’appareils. La} other {# lignes d’appareils. Les}} compléter pour connaître le reste.',
   },
   '{name} is not marked as terminated. Fit the terminating resistors at both ends of the line and mark it.': {
@@ -75,7 +75,7 @@ export const limits = {
     fr: '{name} : aucun courant assigné indiqué ; rien ne peut être dit du taux de charge. Indiquer le courant assigné du dispositif de protection en A.',
   },
   '{name} carries at least {value}: {missing, plural, one {# output on it has no known current. Complete it} other {# outputs on it have no known current. Complete them}} to know the rest.': {
-    de: '{name} führt mindestens {value}; von {missing, plural, one {# Ausgang ist der Strom nicht bekannt. Ihn} other {# Ausgängen ist der Strom nicht bekannt. Sie}} vervollständigen, um den Rest zu kennen.',
+    de: '{name} führt mindestens {value}; von {missing, plural, one {# Ausgang} other {# Ausgängen}} ist der Strom nicht bekannt. Die Angaben vervollständigen, um den Rest zu kennen.',
     fr: '{name} : au moins {value} ; courant inconnu pour {missing, plural, one {# sortie. La} other {# sorties. Les}} compléter pour connaître le reste.',
   },
   '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} other {coil}} loads: {excess} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.': {

@@ -7,8 +7,8 @@ export const runs = {
     fr: '{name} : tension en bout {end}, les appareils demandent {least}, soit {lack} de moins.',
   },
   '{name} has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.': {
-    de: '{name}: keine Arbeitsspannung möglich. Die Geräte nehmen eine konstante Leistung auf, und das Kabel kann sie bei keiner Spannung liefern.',
-    fr: '{name} : aucune tension de fonctionnement possible. Les appareils absorbent une puissance constante que le câble ne peut fournir à aucune tension.',
+    de: '{name}: keine Betriebsspannung möglich. Die Geräte nehmen eine konstante Leistung auf, und das Kabel kann sie bei keiner Spannung liefern.',
+    fr: '{name} : aucune tension de service possible. Les appareils absorbent une puissance constante que le câble ne peut fournir à aucune tension.',
   },
   '{name} loses {drop}, {ratio} of its voltage, and may lose {most}.': {
     de: '{name}: Spannungsfall {drop}, das sind {ratio} der Spannung, zulässig {most}.',
@@ -35,7 +35,7 @@ export const runs = {
     fr: '{name} : courant de court-circuit en bout de liaison {fault} ; la protection de {protection} demande {needed} ({trip} × son courant assigné) pour agir aussitôt. L’alimentation peut limiter son courant et alimenter le défaut sans jamais l’éliminer. Choisir une protection plus faible ou plus rapide, un câble plus gros ou plus court, ou une alimentation à courant de crête plus élevé.',
   },
   '{name}: {missing, plural, one {# device row on it has no known current, so its drop is at least what is shown. Complete it} other {# device rows on it have no known current, so its drop is at least what is shown. Complete them}} to know the rest.': {
-    de: '{name}: Von {missing, plural, one {# Gerätezeile ist der Strom nicht bekannt, der Spannungsfall ist mindestens der angezeigte. Sie} other {# Gerätezeilen ist der Strom nicht bekannt, der Spannungsfall ist mindestens der angezeigte. Sie}} vervollständigen, um den Rest zu kennen.',
+    de: '{name}: Von {missing, plural, one {# Gerätezeile} other {# Gerätezeilen}} ist der Strom nicht bekannt, der Spannungsfall ist mindestens der angezeigte. Die Angaben vervollständigen, um den Rest zu kennen.',
     fr: '{name} : courant inconnu pour {missing, plural, one {# ligne d’appareils ; la chute de tension est au moins celle affichée. La} other {# lignes d’appareils ; la chute de tension est au moins celle affichée. Les}} compléter pour connaître le reste.',
   },
   '{name} carries {value} and its conductor may carry {limit}: {excess} too much. Use a thicker conductor or more pairs.': {
