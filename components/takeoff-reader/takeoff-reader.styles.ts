@@ -29,7 +29,7 @@ export const styles = css`
   .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
   @container (inline-size < 900px) {
     .lines .becomes { inline-size: 15rem; min-inline-size: 12rem; }
-    .lines th select { max-inline-size: 6.5rem; }
+    .lines th select { max-inline-size: 7.5rem; }
   }
   .decide input { inline-size: 6em; text-align: end; }
 `;

@@ -3,12 +3,12 @@ import type { Area } from '../translation.ts';
 /** What stands in the place where a takeoff is read. */
 export const takeoffReader = {
   'A list of counts measured off drawings becomes device rows; every line is accounted for.': {
-    de: 'Aus einer Mengenliste nach Plänen werden Gerätezeilen; über jede Zeile wird Rechenschaft gegeben.',
-    fr: 'Une liste de quantités relevées sur plans devient des lignes d’appareils ; chaque ligne est justifiée.',
+    de: 'Eine Mengenliste nach Plänen wird zu Gerätezeilen; keine Zeile geht verloren.',
+    fr: 'Une liste de quantités relevées sur plans devient des lignes d’appareils ; aucune ligne n’est perdue.',
   },
   'Paste the list here': { de: 'Die Liste hier einfügen', fr: 'Coller la liste ici' },
   'Item\tDescription\tRoom\tQty': { de: 'Pos\tBezeichnung\tRaum\tMenge', fr: 'Repère\tDésignation\tLocal\tQté' },
-  'Read what is typed': { de: 'Getipptes lesen', fr: 'Lire le texte saisi' },
+  'Read what is typed': { de: 'Eingabe lesen', fr: 'Lire le texte saisi' },
   'or drop a file.': { de: 'oder eine Datei hier ablegen.', fr: 'ou déposer un fichier ici.' },
   'A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.': {
     de: 'Eine Arbeitsmappe (.xlsx), aus einer Tabellenkalkulation kopierte Zellen oder CSV mit Komma, Semikolon oder Tabulator. Die Spalten dürfen in beliebiger Reihenfolge stehen, mit deutschen, englischen, französischen oder ohne Überschriften; Titel, Zwischensummen und Mengen wie „12 Stk.“ oder „1 200“ werden verstanden.',
@@ -16,7 +16,7 @@ export const takeoffReader = {
   },
   'Sheet of the workbook': { de: 'Blatt der Arbeitsmappe', fr: 'Feuille du classeur' },
   'The pasted list': { de: 'Die eingefügte Liste', fr: 'La liste collée' },
-  'The typed list': { de: 'Die getippte Liste', fr: 'La liste saisie' },
+  'The typed list': { de: 'Die eingegebene Liste', fr: 'La liste saisie' },
   '{name} was not read. Nothing changed.': {
     de: '{name}: nicht gelesen. Nichts wurde geändert.',
     fr: '{name} : lecture impossible. Rien n’a été modifié.',
