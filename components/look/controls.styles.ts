@@ -49,7 +49,7 @@ export const controls = css`
     white-space: nowrap;
   }
   /* Every language that is spoken is written from left to right, also on a page that is not. */
-  .spoken, .english { direction: ltr; unicode-bidi: isolate; }
+  .spoken { direction: ltr; unicode-bidi: isolate; }
   .quiet { color: var(--elv-ink-default); }
   @media (forced-colors: active) {
     button { border-color: ButtonBorder; }

@@ -62,7 +62,7 @@ function fillCells(over: SharedSheet, carried: number | null, capacity: number |
 export function overNote(lines: readonly FillLine[], words: Words): TemplateResult | typeof nothing {
   const over = lines.filter(({ capacity, after }) => capacity !== null && after !== null && after > capacity * (1 + ROUNDING));
   if (over.length === 0) return nothing;
-  return html`<p class="over english">${words.say('{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', {
+  return html`<p class="over spoken">${words.say('{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', {
     tags: over.map(({ tag }) => tag).join(', '),
   })}</p>`;
 }
@@ -74,7 +74,7 @@ export function leftOutList({ over, leftOut }: Sharing, words: Words): TemplateR
   const reasonOf = new Map(without.map((each) => [each, leftOutSentence(over, each, words)]));
   const reasons = [...new Set(reasonOf.values())];
   return html`<h3 class="left-out">${words.say('{rows, plural, one {# row} other {# rows}} without a place', { rows: without.length })}</h3>
-    <ul class="english">${reasons.map((reason) => html`<li>${reason}
+    <ul class="spoken">${reasons.map((reason) => html`<li>${reason}
       <span class="quiet">${rowNames(without.filter((each) => reasonOf.get(each) === reason), words, MOST)}</span></li>`)}</ul>`;
 }
 

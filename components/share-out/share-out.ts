@@ -78,7 +78,7 @@ export class ShareOut extends WorkArea {
     const changes = sharing === undefined ? [] : this.#changes(sharing);
     const offer = sharing === undefined ? this.words.say('Working it out …')
       : changes.length === 0 ? this.words.say('Nothing to change') : this.#offer(sharing);
-    return html`<span class="quiet english">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
+    return html`<span class="quiet spoken">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
       <button type="button" class="primary" data-do="share" ?disabled=${changes.length === 0} @click=${this.#carryOut}>${offer}</button>`;
   }
 
@@ -90,11 +90,11 @@ export class ShareOut extends WorkArea {
   #verdict(): TemplateResult | typeof nothing {
     const { words } = this;
     if (this.failure !== '') {
-      return html`<p class="over english">${words.say('It could not be worked out: {failure}. Change what is shared, or reload the page.', { failure: this.failure })}</p>`;
+      return html`<p class="over spoken">${words.say('It could not be worked out: {failure}. Change what is shared, or reload the page.', { failure: this.failure })}</p>`;
     }
     if (this.sharing !== undefined) {
-      return html`<p class="sum english">${verdict(this.sharing, words)}</p>
-        ${this.sharing.notes.map((note) => html`<p class="quiet english">${noteSentence(note, words)}</p>`)}`;
+      return html`<p class="sum spoken">${verdict(this.sharing, words)}</p>
+        ${this.sharing.notes.map((note) => html`<p class="quiet spoken">${noteSentence(note, words)}</p>`)}`;
     }
     if (!this.waiting) return nothing;
     const { done = 0, groups = 1 } = this.progress ?? {};

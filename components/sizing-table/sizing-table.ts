@@ -66,7 +66,7 @@ export class SizingTable extends WorkArea {
   }
 
   protected foot(): TemplateResult {
-    return html`<span class="quiet english">${this.words.say('The lists are kept in this browser.')} <button type="button" class="link" data-do="defaults"
+    return html`<span class="quiet spoken">${this.words.say('The lists are kept in this browser.')} <button type="button" class="link" data-do="defaults"
         @click=${() => { this.#keep(OFFICE_LISTS); this.problems = {}; }}>${this.words.say('Go back to the general lists')}</button></span>
       <button type="button" class="primary" data-do="csv" ?disabled=${(this.rows ?? []).length === 0} @click=${this.#save}>${this.words.say('Save as CSV')}</button>`;
   }
@@ -80,7 +80,7 @@ export class SizingTable extends WorkArea {
     };
     return html`<label>${this.words.say(LISTS[name])}<input data-list=${name} inputmode="decimal" .value=${numberListText(this.lists[name], this.words)}
       aria-invalid=${problem !== undefined} aria-describedby="problem-${name}" @change=${change}>
-      <span class="problem english" id="problem-${name}" role="status">${problem?.(this.words)}</span></label>`;
+      <span class="problem spoken" id="problem-${name}" role="status">${problem?.(this.words)}</span></label>`;
   }
 
   async #work(search: AbortController): Promise<void> {
@@ -111,7 +111,7 @@ function sizingLines(rows: readonly SizingRow[], words: Words): TemplateResult {
   if (rows.length === 0) return html`<p>${words.say('There is nothing to size yet. Enter devices, or read a takeoff.')}</p>`;
   return html`<table class="sizing"><caption class="unseen">${words.say('What the job needs')}</caption>
     <thead><tr><th scope="col">${words.say('Item')}</th><th scope="col" class="number">${words.say('Quantity')}</th><th scope="col">${words.say('Why')}</th></tr></thead>
-    <tbody>${rows.map(({ item, quantity, why }) => html`<tr><td>${item}</td><td class="number">${words.number(quantity)}</td><td class="quiet english">${why}</td></tr>`)}</tbody></table>`;
+    <tbody>${rows.map(({ item, quantity, why }) => html`<tr><td>${item}</td><td class="number">${words.number(quantity)}</td><td class="quiet spoken">${why}</td></tr>`)}</tbody></table>`;
 }
 
 /** The lists that this browser keeps; those of the software where it keeps none, or something else. */
