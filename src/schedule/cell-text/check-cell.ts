@@ -47,11 +47,36 @@ function numberText(kind: 'integer' | 'number' | 'ratio', words: Words): string 
  * @returns what is wrong in one sentence: what was found, what is allowed, what to do. `undefined` when nothing is.
  */
 export function checkCell(column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH): string | undefined {
-  if (value === null) return undefined;
-  const found = excerpt(text ?? String(value).replace('.', typeof value === 'number' ? decimalSign(words.locale) : '.'));
-  if (typeof value === 'string') return checkText(column, value, found, words);
-  if (typeof value === 'boolean') return column.kind === 'boolean' ? undefined : mismatch(column, found, words);
-  if (!isNumeric(column) || !Number.isFinite(value)) return mismatch(column, found, words);
+  return fits(column, value) ? undefined : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
+}
+
+/** Whether a column takes a value. Files of many rows are read through it, so no sentence is made ready for it. */
+function fits(column: InputColumn, value: CellValue): boolean {
+  if (value === null) return true;
+  if (typeof value === 'boolean') return column.kind === 'boolean';
+  if (typeof value === 'string') {
+    if (value.includes('\0') || column.kind === 'boolean') return false;
+    if (isNumeric(column)) return value.startsWith('=');
+    return column.kind !== 'choice' || column.choices!.includes(value);
+  }
+  if (!isNumeric(column) || (column.kind === 'integer' && !Number.isSafeInteger(value))) return false;
+  const { min = -Infinity, above = -Infinity, max = Infinity } = column;
+  return Number.isFinite(value) && value >= min && value > above && value <= max;
+}
+
+function written(value: string | number | boolean, words: Words): string {
+  return typeof value === 'number' ? String(value).replace('.', decimalSign(words.locale)) : String(value);
+}
+
+function problemOf(column: InputColumn, value: string | number | boolean, found: string, words: Words): string {
+  if (typeof value === 'string' && value.includes('\0')) {
+    return words.say('The text holds a NUL character, which no text may hold. Delete it and enter the text again.');
+  }
+  if (typeof value === 'string' && column.kind === 'choice') {
+    return words.say('“{found}” is not in the list; {allowed} are allowed. Type one of these, or nothing.',
+      { found, allowed: allowedText(column, words) });
+  }
+  if (typeof value !== 'number' || !isNumeric(column) || !Number.isFinite(value)) return mismatch(column, found, words);
   if (column.kind === 'integer' && !Number.isInteger(value)) {
     return words.say('“{found}” is not a whole number; {allowed} is allowed. Type {below} or {above}.', {
       found, allowed: allowedText(column, words), below: String(Math.floor(value)), above: String(Math.ceil(value)),
@@ -61,26 +86,13 @@ export function checkCell(column: InputColumn, value: CellValue, text?: string, 
     return words.say('“{found}” is too large; at most {most} is allowed. Type a smaller number.',
       { found, most: String(Number.MAX_SAFE_INTEGER) });
   }
-  const { min = -Infinity, above = -Infinity, max = Infinity } = column;
-  if (value >= min && value > above && value <= max) return undefined;
-  if (column.kind === 'ratio' && value > max) return aboveOne(column, value, found, words);
+  if (column.kind === 'ratio' && column.max !== undefined && value > column.max) return aboveOne(column, value, found, words);
   return words.say('“{found}” is out of range; {range} is allowed. Type such a value, or empty the cell.',
     { found, range: rangeText(column, words) });
 }
 
 function mismatch(column: InputColumn, found: string, words: Words): string {
   return words.say('“{found}” cannot stand here; {allowed} is allowed. Type that, or empty the cell.',
-    { found, allowed: allowedText(column, words) });
-}
-
-function checkText(column: InputColumn, value: string, found: string, words: Words): string | undefined {
-  if (value.includes('\0')) {
-    return words.say('The text holds a NUL character, which no text may hold. Delete it and enter the text again.');
-  }
-  if (isNumeric(column)) return value.startsWith('=') ? undefined : mismatch(column, found, words);
-  if (column.kind === 'boolean') return mismatch(column, found, words);
-  if (column.kind !== 'choice' || column.choices!.includes(value)) return undefined;
-  return words.say('“{found}” is not in the list; {allowed} are allowed. Type one of these, or nothing.',
     { found, allowed: allowedText(column, words) });
 }
 

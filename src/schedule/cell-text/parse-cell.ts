@@ -44,7 +44,7 @@ export function parseCell(column: InputColumn, text: string, context: CellContex
   if (trimmed === '') return { ok: true, value: null };
   if (isNumeric(column)) {
     if (trimmed.startsWith('=')) return checked(column, wellFormed(trimmed), text, words);
-    return suggested(column, trimmed, words) ?? parseNumber(column, trimmed, { ...context, words });
+    return suggested(column, trimmed, words) ?? parseNumber(column, trimmed, context, words);
   }
   switch (column.kind) {
     case 'boolean': return parseBoolean(trimmed, words);
@@ -96,20 +96,16 @@ function suggested({ suggestions, title }: InputColumn, text: string, words: Wor
   };
 }
 
-type SpokenContext = CellContext & { readonly words: Words };
-
-function parseNumber(column: InputColumn, text: string, context: SpokenContext): ParsedCell {
-  const { words } = context;
+function parseNumber(column: InputColumn, text: string, context: CellContext, words: Words): ParsedCell {
   const written = writtenNumber(text, context.decimal);
-  const found = excerpt(text);
   if (written === undefined) {
     return refused(words.say('“{found}” is not a number; {allowed} is allowed. Type digits, or nothing.',
-      { found, allowed: allowedText(column, words) }));
+      { found: excerpt(text), allowed: allowedText(column, words) }));
   }
   if (written.otherwise !== undefined) {
     const readings = alternatives([words.number(Number(written.plain)), written.otherwise], words);
     return refused(words.say('“{found}” can mean {readings}; a number with one meaning is allowed. Type {readings}.',
-      { found, readings }));
+      { found: excerpt(text), readings }));
   }
   const unit = written.rest === '' ? context.unit ?? '' : written.rest;
   const shift = unit === '' ? 0 : unitShift(column, unit);
@@ -117,9 +113,9 @@ function parseNumber(column: InputColumn, text: string, context: SpokenContext):
   const watts = wattShift(unit);
   if (column.unit === 'mA' && watts !== undefined) {
     const power = written.rest === '' ? `${text} ${unit}` : text;
-    return parsePower(column, power, shifted(written, watts), context);
+    return parsePower(column, power, shifted(written, watts), context.voltage ?? USUAL_VOLTAGE, words);
   }
-  return refused(unitProblem(column, found, excerpt(unit), words));
+  return refused(unitProblem(column, excerpt(text), excerpt(unit), words));
 }
 
 function unitProblem(column: InputColumn, found: string, unit: string, words: Words): string {
@@ -138,8 +134,7 @@ function shifted({ plain, exponent }: WrittenNumber, places: number): number {
   return Number(`${plain}e${exponent + places}`) + 0;
 }
 
-function parsePower(column: InputColumn, text: string, watts: number, context: SpokenContext): ParsedCell {
-  const { words, voltage = USUAL_VOLTAGE } = context;
+function parsePower(column: InputColumn, text: string, watts: number, voltage: number, words: Words): ParsedCell {
   const draw = drawFromPower(watts, voltage);
   const parsed = checked(column, draw, text, words);
   if (!parsed.ok || draw === null) return parsed;
