@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { columnsToRemember, missingColumns } from '../../src/exchange/takeoff/index.ts';
+import { headingFields } from '../../src/exchange/takeoff/find-heading.ts';
+import { columnsToRemember, missingColumns, TAKEOFF_FIELDS } from '../../src/exchange/takeoff/index.ts';
+import { columnOf } from '../../src/schedule/index.ts';
+import { loadWords } from '../../src/words/index.ts';
 import { read } from './support.ts';
 
 const fieldsOf = (source: string, columns = {}) => read(source, { columns }).columns.map(({ field }) => field ?? '-').join(' ');
@@ -31,6 +34,15 @@ describe('what the columns hold', () => {
     ['1\tLight sensor\t4\n2\tRouter\t1\n3\tSignal lamp\t1', '- type qty'],
   ])('%j: %s', (source, expected) => {
     expect(fieldsOf(source)).toBe(expected);
+  });
+
+  it.each(['en', 'de', 'fr'])('is known from the titles of the sheet of devices in %s', async (language) => {
+    const words = await loadWords(language);
+    for (const field of TAKEOFF_FIELDS) {
+      if (field === 'unit') continue;
+      const { title } = columnOf(field === 'description' ? 'types' : 'devices', field);
+      expect([title, headingFields(words.text(title))[0]]).toEqual([title, { field, exact: true }]);
+    }
   });
 
   it('is not guessed where each storey has its counts', () => {

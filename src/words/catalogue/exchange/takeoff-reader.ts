@@ -22,8 +22,8 @@ export const takeoffReader = {
     fr: '{name} : lecture impossible. Rien n’a été modifié.',
   },
   'The sheet of types is empty, so that every name becomes a new type without a draw.': {
-    de: 'Das Blatt der Typen ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
-    fr: 'La feuille des types est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
+    de: 'Das Blatt Gerätetypen ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
+    fr: 'La feuille Types d’appareil est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
   },
   'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareils généraux' },
   'General device types: {count, plural, one {# row} other {# rows}}': {
@@ -36,8 +36,8 @@ export const takeoffReader = {
     fr: '{count, plural, one {# nom} other {# noms}} à décider',
   },
   'What you choose is kept as an alias of the type, so that it is asked once.': {
-    de: 'Die Wahl wird als Alias des Typs gespeichert, damit nur einmal gefragt wird.',
-    fr: 'Le choix est conservé comme alias du type, afin que la question ne soit posée qu’une fois.',
+    de: 'Die Wahl wird unter den anderen Namen des Typs gespeichert, damit nur einmal gefragt wird.',
+    fr: 'Le choix est conservé parmi les autres noms du type, afin que la question ne soit posée qu’une fois.',
   },
   'Take the likest type for the {count} that are {likeness} alike or more': {
     de: 'Den ähnlichsten Typ nehmen, wo die Ähnlichkeit mindestens {likeness} ist: {count}',

@@ -94,8 +94,8 @@ export const takeoff = {
     fr: '« {name} » est le nom de {type}.',
   },
   '“{name}” is an alias of {type}.': {
-    de: '„{name}“ ist ein Alias von {type}.',
-    fr: '« {name} » est un alias de {type}.',
+    de: '„{name}“ ist ein anderer Name von {type}.',
+    fr: '« {name} » est un autre nom de {type}.',
   },
   '“{name}” is like {types}. Confirm the type, or make it a new one.': {
     de: '„{name}“ ähnelt {types}. Den Typ bestätigen oder einen neuen anlegen.',
