@@ -8,14 +8,15 @@ import { makeScratchProject } from './package/scratch-project.ts';
 const folder = mkdtempSync(join(tmpdir(), 'load-schedule-package-'));
 try {
   const scratch = await makeScratchProject(folder);
-  for (const [title, check] of CHECKS) {
-    await check(scratch).then(() => {
+  await Promise.all(CHECKS.map(async ([title, check]) => {
+    try {
+      await check(scratch);
       console.log(`ok      ${title}`);
-    }, (error: unknown) => {
+    } catch (error) {
       console.error(`FAILED  ${title}\n${error instanceof Error ? error.message : String(error)}`);
       process.exitCode = 1;
-    });
-  }
+    }
+  }));
 } finally {
   rmSync(folder, { recursive: true, force: true, maxRetries: 5 });
 }

@@ -50,7 +50,7 @@ export function elementManifest(): ElementManifest {
   if (element?.tagName === undefined) throw new Error('The class of the element or its tag was not found.');
   const events = eventClasses(declarations);
   refuseUnknown('event', element.events.filter(({ description }) => description !== undefined), [...events.keys()]);
-  refuseUnknown('attribute', element.attributes, door.LoadScheduleElement.observedAttributes);
+  refuseUnknown('attribute', element.attributes, attributeNames(element));
   const described = [publicElement(element, events), ...events.values()].map(withoutOrigin);
   return {
     schemaVersion: '1.0.0',
@@ -101,20 +101,32 @@ function eventClasses(declarations: readonly ClassDeclaration[]): Map<string, Cl
   return classes;
 }
 
+/**
+ * Attributes of the element, in the order of its comment: those that it watches, and those that a property of the same name reads.
+ */
+function attributeNames({ attributes, members }: ElementDeclaration): string[] {
+  const { observedAttributes } = door.LoadScheduleElement;
+  const known = new Set([...observedAttributes, ...members.filter(isPublic).map(({ name }) => name)]);
+  return [...new Set([...attributes.map(({ name }) => name).filter((name) => known.has(name)), ...observedAttributes])];
+}
+
 function publicElement(element: ElementDeclaration, events: ReadonlyMap<string, ClassDeclaration>): ElementDeclaration {
-  const { observedAttributes, elementProperties } = door.LoadScheduleElement;
+  const { elementProperties } = door.LoadScheduleElement;
   const fresh = new door.LoadScheduleElement() as unknown as Readonly<Record<string, unknown>>;
   const members = element.members.filter(isPublic);
   const propertyOf = new Map<string, string>();
   for (const [property, { attribute, state }] of elementProperties) {
     if (state !== true && attribute !== false) propertyOf.set(typeof attribute === 'string' ? attribute : String(property), String(property));
   }
+  for (const { name } of element.attributes) {
+    if (!propertyOf.has(name) && members.some((member) => member.name === name)) propertyOf.set(name, name);
+  }
   const fields = new Map(members.flatMap((member) => (member.kind === 'field' ? [[member.name, member]] : [])));
   const defaults = new Map([...propertyOf.values()].map((property) => [property, { default: JSON.stringify(fresh[property]) }]));
   return {
     ...element,
     superclass: { name: 'LitElement', package: 'lit' },
-    attributes: observedAttributes.map((name) => {
+    attributes: attributeNames(element).map((name) => {
       const fieldName = propertyOf.get(name);
       const { description = '' } = element.attributes.find((attribute) => attribute.name === name) ?? {};
       const { type } = fields.get(fieldName ?? '') ?? {};
@@ -122,9 +134,9 @@ function publicElement(element: ElementDeclaration, events: ReadonlyMap<string, 
     }),
     members: members.map((member) => ({ ...member, ...defaults.get(member.name) })),
     events: [...events].map(([name, { name: text }]) => {
-      const { description = '' } = element.events.find((event) => event.name === name) ?? {};
-      return { name, description, type: { text } };
-    }),
+      const place = element.events.findIndex((event) => event.name === name);
+      return { place, event: { name, description: element.events[place]?.description ?? '', type: { text } } };
+    }).sort((a, b) => a.place - b.place).map(({ event }) => event),
     cssProperties: element.cssProperties.map((property) => {
       const value = new RegExp(`${property.name}: ([^;]+);`).exec(tokens.cssText)?.[1];
       return { ...property, ...(value !== undefined && { default: value }) };
