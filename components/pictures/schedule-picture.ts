@@ -27,7 +27,7 @@ export class SchedulePicture extends LitElement {
   declare kind: PictureKind;
   /** Id of the run, for a picture of one. */
   declare run: number;
-  /** The language of the page, which the schedule speaks as well; another one has the picture drawn anew. */
+  /** The language that the schedule speaks; another one has the picture drawn anew. */
   declare words: Words;
   #unsubscribe: (() => void) | undefined;
   #frame = 0;
@@ -55,10 +55,11 @@ export class SchedulePicture extends LitElement {
 
   override render(): TemplateResult | typeof nothing {
     const picture = this.#picture();
-    if (picture === undefined) return nothing;
+    if (this.schedule === undefined || picture === undefined) return nothing;
+    const { words } = this.schedule;
     return html`<div class="tools"><button type="button" class="save" @click=${() => this.save()}>
-        ${icon('save')} ${this.words.say('Save picture')}</button></div>
-      <div class="sheet" tabindex="0" role="group" aria-label=${this.words.say('Picture')}>${buildShape(picture)}</div>`;
+        ${icon('save')} ${words.say('Save picture')}</button></div>
+      <div class="sheet" tabindex="0" role="group" aria-label=${words.say('Picture')}>${buildShape(picture)}</div>`;
   }
 
   /** Hands the picture to the person as an SVG file. */

@@ -52,6 +52,26 @@ test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again withou
   expect(other.schedule.undoLabel).toBe(`KP-1-load-table.${form} opened`);
 });
 
+test('in German all of it is German, and in English again when the page becomes English', async () => {
+  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'x' }] }, { lang: 'de' });
+  const page = () => frameOf(element).contentDocument!;
+  await expect.poll(() => page().querySelector('h1')?.textContent).toBe('Lasttabelle');
+  expect(page().documentElement.lang).toBe('de');
+  expect(page().title).toBe('Lasttabelle');
+  expect(textOf(element, 'elv-load-table h2')).toBe('Lasttabelle');
+  expect(parts(element, 'elv-load-table footer .save button').map((each) => each.textContent)).toEqual(['Als HTML speichern', 'Als XLSX speichern', 'Als CSV speichern']);
+  const files = savedFiles();
+  await press(element, '[data-do=csv]');
+  expect(await files[0]!.text()).toMatch(/^\ufeff?Lasttabelle,Boat house – KP-1\r\n/);
+  await press(element, '[data-view=revisions]');
+  await press(element, '.revisions button');
+  expect(element.schedule.undoLabel).toBe('Revision A entfernt');
+  await press(element, '[data-view=preview]');
+  element.lang = 'en';
+  await expect.poll(() => page().querySelector('h1')?.textContent).toBe('Load table');
+  expect(page().documentElement.lang).toBe('en');
+});
+
 test('the whole is saved as CSV', async () => {
   const element = await open(sample());
   const files = savedFiles();

@@ -2,6 +2,7 @@ import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
 import { LoadSchedule } from '../../src/load-schedule.ts';
+import { loadWords } from '../../src/words/index.ts';
 import { setCells, type Content } from '../../src/schedule/index.ts';
 import '../../components/pictures/schedule-picture.define.ts';
 import type { PictureKind, SchedulePicture } from '../../components/pictures/schedule-picture.ts';
@@ -56,6 +57,47 @@ test('a picture follows an edit, and undo, once in a frame', async () => {
   schedule.undo();
   await frame();
   expect(words(element)).toContain('19.64');
+});
+
+test('a picture speaks the language of its schedule, and is drawn anew in another', async () => {
+  const { element, schedule } = await mount('run');
+  const said = [
+    ['de', 'Leitung W/1', '19,64', 'Bild speichern'], ['fr', 'Liaison W/1', '19,64', 'Enregistrer le graphique'],
+    ['en', 'Run W/1', '19.64', 'Save picture'],
+  ] as const;
+  for (const [language, title, voltage, save] of said) {
+    const spoken = await loadWords(language);
+    schedule.speak(spoken);
+    element.words = spoken;
+    await element.updateComplete;
+    expect(svgOf(element).querySelector('.heading')!.textContent).toBe(title);
+    expect(words(element)).toContain(voltage);
+    expect(element.renderRoot.querySelector('.save')!.textContent.trim()).toBe(save);
+  }
+});
+
+test.each(['de', 'fr'])('in %s no text of a picture is cut or touches a sign of its legend', async (language) => {
+  const { element, schedule } = await mount('run');
+  const spoken = await loadWords(language);
+  schedule.speak(spoken);
+  element.words = spoken;
+  for (const kind of ['run', 'supplies', 'branches'] as const) {
+    element.kind = kind;
+    await element.updateComplete;
+    const svg = svgOf(element);
+    for (const text of svg.querySelectorAll('text')) {
+      const { x, width, y, height } = text.getBBox();
+      expect([text.textContent, x >= 0, text.closest('[transform]') !== null || x + width <= 720, y + height <= svg.viewBox.baseVal.height + 1])
+        .toEqual([text.textContent, true, true, true]);
+    }
+    if (kind !== 'run') continue;
+    // Signs and texts of the legend in turn; the note on the scales comes last, a line below.
+    const legend = ([...svg.children] as SVGGraphicsElement[]).slice(-10, -1).map((each) => each.getBBox());
+    for (const [index, { x, width }] of legend.slice(0, -1).entries()) {
+      // The two strokes of the last sign cross.
+      if (index !== 6) expect(legend[index + 1]!.x).toBeGreaterThan(x + width);
+    }
+  }
 });
 
 test('off the page it no longer follows, and on it again it does', async () => {

@@ -7,6 +7,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
 import { STATE_WORDS } from '../../src/report/model/state-words.ts';
 import { isBlank, SCHEMA, SHEET_NAMES, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { loadWords } from '../../src/words/index.ts';
 import { someContent } from '../engine/random-actions.ts';
 import { demoContent } from './demo.ts';
 
@@ -36,7 +37,7 @@ function contents(sheet: WorkSheet): RawCellContent[][] {
 /** The sheets of the schedule worked out by a spreadsheet engine from nothing but what stands in the file. */
 function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
   const { Sheets } = open(bytes);
-  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name)).map((name) => SCHEMA[name].title);
+  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name)).map((name) => schedule.words.text(SCHEMA[name].title));
   const sheets = titles.map((title) => [title, contents(Sheets[title]!)] as const);
   return HyperFormula.buildFromSheets(Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false });
 }
@@ -44,11 +45,13 @@ function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
 /** Every figure of the workbook that is not the schedule's, to 1e-9. */
 function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
   return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
-    const id = engine.getSheetId(SCHEMA[sheet].title)!;
+    const { words } = schedule;
+    const id = engine.getSheetId(words.text(SCHEMA[sheet].title))!;
     return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
       const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
       const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
-      const expected = column.role === 'computed' && column.status === true && worth !== null ? STATE_WORDS[worth as 'ok'] : worth;
+      const expected = column.role === 'computed' && column.status === true && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
+        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : worth;
       const value = found === '' ? null : found;
       const isSame = typeof value === 'number' && typeof expected === 'number'
         ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;
@@ -64,6 +67,16 @@ describe('the load table as a workbook', () => {
     const engine = recalculate(schedule, await write(schedule));
     expect(differences(schedule, engine)).toEqual([]);
     engine.destroy();
+  });
+
+  test.each(['de', 'fr'])('so it does in %s, where statuses and choices have other words', async (language) => {
+    const schedule = new LoadSchedule(demoContent(), { words: await loadWords(language) });
+    const bytes = await write(schedule);
+    const engine = recalculate(schedule, bytes);
+    expect(differences(schedule, engine)).toEqual([]);
+    engine.destroy();
+    expect(open(bytes).SheetNames).not.toContain('Devices');
+    expect(await readBack(bytes)).toBe(writeSchedule(schedule.content()));
   });
 
   test('figures that are changed in the workbook have their consequences, as they have in the schedule', async () => {

@@ -50,7 +50,7 @@ export function placeText({ devices, metres, volts, leastVolts, isLacking }: Run
 }
 
 /** Room that a text of the legend takes, up to the sign behind it [units]. */
-const roomFor = (text: string): number => text.length * 6 + 14;
+const roomFor = (text: string): number => text.length * 6.7 + 14;
 
 /** What the signs mean, and the scales in millimetres of paper. */
 export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, words: Words): Shape[] {
