@@ -1,0 +1,187 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import demo from '../../data/demo.schedule.json?raw';
+import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
+import type { ScheduleGrid } from '../../components/grid/index.ts';
+import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { readSchedule } from '../../src/exchange/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
+import { PSEUDO } from '../support/pseudo-words.ts';
+import { GRID_KEY, mountElement, part, removeElements, sample, textOf } from './element-mount.ts';
+import { untranslated } from './support/untranslated.ts';
+import { openWork, paste } from './work-support.ts';
+
+/** An element that speaks the pseudo language from the start. */
+class PseudoElement extends LoadScheduleElement {
+  constructor() {
+    super();
+    this.spoken.words = PSEUDO;
+    this.holder.speak(PSEUDO);
+  }
+}
+
+customElements.define('pseudo-load-schedule', PseudoElement);
+
+const mounted: Element[] = [];
+
+afterEach(() => {
+  for (const element of mounted.splice(0)) element.remove();
+  removeElements();
+  localStorage.clear();
+});
+
+const demoContent = (): Content => {
+  const reading = readSchedule(demo);
+  if (!reading.ok) throw new Error('The demo cannot be read.');
+  return reading.content;
+};
+
+async function mountPseudo(content: Content, key: string | null = GRID_KEY): Promise<PseudoElement> {
+  const element = new PseudoElement();
+  element.lang = 'en';
+  element.licenseKey = key;
+  element.schedule = new LoadSchedule(content);
+  element.style.cssText = 'display: block; block-size: 780px';
+  document.body.append(element);
+  mounted.push(element);
+  await element.updateComplete;
+  if (key !== null) await expect.poll(() => part(element, 'elv-schedule-grid td')).not.toBeNull();
+  return element;
+}
+
+test('the search finds what is not said through the words', async () => {
+  const element = await mountElement({ content: sample() });
+  expect(untranslated(element)).toContain('elv-sheet-tabs span.title: Devices');
+  expect(untranslated(element)).toContain('elv-schedule-grid th.: Select the whole sheet');
+});
+
+describe('what is on the screen is said through the words of the element', () => {
+  test.each(SHEET_NAMES)('the sheet %s, and the explanation of each of its figures', async (sheet) => {
+    const element = await mountPseudo(demoContent());
+    const explanation = part(element, 'elv-cell-explanation') as CellExplanation;
+    const found = new Set<string>();
+    for (const { key } of SCHEMA[sheet].columns) {
+      for (const row of [1, element.schedule.rows(sheet).length]) {
+        await element.select(sheet, row, key);
+        await explanation.updateComplete;
+        for (const each of untranslated(element, explanation.shadowRoot!)) found.add(each);
+      }
+    }
+    expect([...found]).toEqual([]);
+    expect(untranslated(element)).toEqual([]);
+  });
+
+  test('device rows per rail and per branch, with rows that name none', async () => {
+    const content = sample();
+    const devices = [...content.sheets.devices!, { ref: 'D4', type: 'Lamp', qty: 1 }];
+    const element = await mountPseudo({ ...content, sheets: { ...content.sheets, devices } });
+    for (const grouping of ['rail', 'branch']) {
+      part(element, `[data-grouping=${grouping}]`)!.click();
+      await expect.poll(() => part(element, 'elv-schedule-grid .group')).not.toBeNull();
+      expect(untranslated(element)).toEqual([]);
+    }
+  });
+
+  test('empty sheets, with what they offer', async () => {
+    const element = await mountPseudo({ details: {}, sheets: {} });
+    element.demoSrc = 'demo.json';
+    for (const sheet of SHEET_NAMES) {
+      part(element, `[data-sheet=${sheet}]`)!.click();
+      await element.updateComplete;
+      await expect.poll(() => textOf(element, '.begin h3')).toContain(SCHEMA[sheet].title);
+      expect(untranslated(element)).toEqual([]);
+    }
+  });
+
+  test('an element without a key', async () => {
+    const element = await mountPseudo(sample(), null);
+    expect(part(element, '.card')).not.toBeNull();
+    expect(untranslated(element)).toEqual([]);
+  });
+
+  test('actions, what is told of them, and what is refused', async () => {
+    const element = await mountPseudo(sample());
+    const seen = async (): Promise<void> => {
+      await element.updateComplete;
+      expect(untranslated(element)).toEqual([]);
+    };
+    await element.select('devices', 'D1', 'qty');
+    const grid = part(element, 'elv-schedule-grid') as ScheduleGrid;
+    for (const command of ['insertAbove', 'moveDown', 'removeRows', 'fillDown', 'clearCells', 'moveUp'] as const) {
+      grid[command]();
+      await seen();
+    }
+    for (const text of ['7\tL1\t\n8', 'Qty\tColour\tDemand\n7\tred\t3', '', 'seven\nx\t1', '2\n3\n4\n5\n6\n7']) {
+      grid.pasteText(text);
+      await seen();
+    }
+    await element.select('devices', 'D1', 'qty');
+    await userEvent.keyboard('many{Enter}');
+    await seen();
+    await userEvent.keyboard('{Escape}{Control>}z{/Control}');
+    await seen();
+    await element.select('devices', 1, 'branch');
+    await userEvent.keyboard('{Enter}');
+    await seen();
+    await userEvent.keyboard('{Escape}');
+    await element.select('supplies', 'L1', 'rail');
+    await userEvent.keyboard('L9{Enter}');
+    await seen();
+    expect(part(element, 'elv-sheet-view .said')!.textContent).toContain('L9');
+    await element.select('supplies', 'L9', 'redundant');
+    await userEvent.keyboard('{Enter}');
+    await seen();
+  });
+
+  test('the form in which a finding is accepted, accepted findings, and findings of one severity', async () => {
+    const element = await mountPseudo(sample());
+    part(element, '.accept')!.click();
+    await expect.poll(() => part(element, 'elv-acceptance-form form')).not.toBeNull();
+    part(element, 'elv-acceptance-form button')!.click();
+    await expect.poll(() => part(element, 'elv-acceptance-form .missing')).not.toBeNull();
+    expect(untranslated(element)).toEqual([]);
+    part(element, '[data-severity=over]')!.click();
+    await element.updateComplete;
+    expect(untranslated(element)).toEqual([]);
+    element.schedule.accept(element.schedule.findings[0]!, { reason: 'because', name: 'somebody', date: '2026-11-25' });
+    await expect.poll(() => part(element, '#findings-accepted')).not.toBeNull();
+    part(element, '#findings-accepted summary')!.click();
+    await expect.poll(() => part(element, '.withdraw')).not.toBeNull();
+    expect(untranslated(element).filter((each) => !/because|somebody/.test(each))).toEqual([]);
+  });
+
+  test.each(['takeoff', 'shareOut', 'sizing', 'loadTable'] as const)('the work area %s', async (name) => {
+    const element = await mountPseudo(demoContent());
+    await openWork(element, name);
+    // What takes its time to be worked out is there as well.
+    await expect.poll(() => textOf(element, '.work:not([hidden]) .body').length, { timeout: 10_000 }).toBeGreaterThan(20);
+    await element.updateComplete;
+    expect(untranslated(element)).toEqual([]);
+  });
+
+  test('a takeoff that was read, with what is unclear in it', async () => {
+    const element = await mountPseudo(sample());
+    await openWork(element, 'takeoff');
+    paste(element, 'Area\tType\tQty\nJetty\tLamp\t3\nJetty\tGlow worm\tmany\nSum\t\t3');
+    await expect.poll(() => part(element, 'elv-takeoff-reader table')).not.toBeNull();
+    await element.updateComplete;
+    expect(untranslated(element).filter((each) => !/: (?:Jetty|Glow worm|many|Sum|Area|Type|Qty)$/.test(each))).toEqual([]);
+  });
+
+  test('the keys, the cautions and what a file dragged over the element is for', async () => {
+    const element = await mountPseudo(sample());
+    part(element, '#keys')!.showPopover();
+    part(element, '.cautions summary')!.click();
+    element.dispatchEvent(new DragEvent('dragenter', { dataTransfer: withFile(), bubbles: true, composed: true }));
+    await element.updateComplete;
+    expect(part(element, '.drop')).not.toBeNull();
+    expect(untranslated(element)).toEqual([]);
+  });
+});
+
+function withFile(): DataTransfer {
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(new File(['{}'], 'a.json'));
+  return dataTransfer;
+}
