@@ -91,7 +91,7 @@ export const styles = css`
     .commands button { padding-inline: 0.4em; }
     /* The words of other languages are longer, and the tabs come first. */
     .tabs:not(:lang(en)) .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.4em; }
+    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; font-size: 0.93em; }
   }
   @container (inline-size < 1080px) {
     .commands .word, .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
