@@ -1,6 +1,8 @@
 import {
   shareOut, type Sharing, type SharingAnswer, type SharingMessage, type SharingProblem, type SharingProgress,
 } from '../../src/allocation/index.ts';
+// Under the name by which the build finds the file of a worker.
+import { TrustedWorker as Worker } from './trusted-worker.ts';
 
 /** What is told of a search. */
 export interface SharingListener {
@@ -17,7 +19,7 @@ export class SharingRun {
   readonly #problem: SharingProblem;
   readonly #listener: SharingListener;
   readonly #controller = new AbortController();
-  #worker: Worker | undefined;
+  #worker: globalThis.Worker | undefined;
   #over = false;
 
   constructor(problem: SharingProblem, listener: SharingListener) {

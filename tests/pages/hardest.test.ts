@@ -4,8 +4,15 @@ import { useSite } from './support/site.ts';
 
 const site = useSite();
 
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Middle of a part on the screen. */
-const middle = ({ x, y, width, height }: { x: number; y: number; width: number; height: number }) => ({ x: x + width / 2, y: y + height / 2 });
+const middle = ({ x, y, width, height }: Box) => ({ x: x + width / 2, y: y + height / 2 });
 
 test('shadow root in shadow root in a modal dialog: typing, lists, the clipboard, undo, the sheet of keys', async () => {
   const { page, faults } = await site.open('hardest/shadow.html');
@@ -99,7 +106,7 @@ test('from right to left: the left arrow goes on, and figures keep their directi
   // In a line from right to left «2.42 A of 5.00 A» would begin at its end without a direction of its own.
   const sentence = await schedule.element.locator('elv-schedule-panel').evaluate((panel) => {
     const texts = document.createTreeWalker(panel.shadowRoot!, NodeFilter.SHOW_TEXT);
-    while (texts.nextNode() !== null) if (/of 5\.00/.test(texts.currentNode.textContent!)) break;
+    while (texts.nextNode() !== null) if (texts.currentNode.textContent!.includes('of 5.00')) break;
     const place = (word: string) => {
       const range = document.createRange();
       const at = texts.currentNode.textContent!.indexOf(word);
@@ -161,7 +168,7 @@ test('hostile styles do not reach inside', async () => {
     await page.context().close();
     return look;
   };
-  const [spared, spoilt] = [await looks('hardest/policy.html'), await looks('hardest/styles.html')];
+  const [spared, spoilt] = [await looks('hardest/narrow.html'), await looks('hardest/styles.html')];
   expect(Object.keys(spared).length).toBeGreaterThan(300);
   expect(spoilt).toEqual(spared);
 });
@@ -176,8 +183,8 @@ test.each(['.scaled', '.zoomed'])('%s: a click means the cell under it, editor a
   const [cell, editor, list] = [await schedule.cell(2, COLUMN.rail).boundingBox(),
     await schedule.element.locator('.handsontableInput:focus').boundingBox(), await schedule.element.locator('.suggestions').boundingBox()];
   const { x, y } = middle(cell!);
-  const covers = ({ x: left, y: top, width, height }: NonNullable<typeof editor>) => left <= x && x <= left + width && top <= y && y <= top + height;
-  expect(covers(editor!)).toBe(true);
+  expect(Math.abs(middle(editor!).x - x)).toBeLessThan(editor!.width / 2);
+  expect(Math.abs(middle(editor!).y - y)).toBeLessThan(editor!.height / 2);
   expect(list!.x).toBeCloseTo(cell!.x, -1);
   expect(list!.y).toBeCloseTo(cell!.y + cell!.height, -1);
   await page.keyboard.press('Escape');

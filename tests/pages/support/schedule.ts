@@ -44,9 +44,15 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
     },
+    /** Has the element select a cell, as a page does. */
+    async select(sheet: string, row: number, key: string): Promise<void> {
+      await element.evaluate(async (each, [name, at, of]) => {
+        await (each as unknown as { select(sheet: string, row: number, key: string): Promise<boolean> }).select(name, at, of);
+      }, [sheet, row, key] as const);
+    },
     /** What a part says, in single spaces. */
     says: (part: string): Promise<string> =>
-      element.locator(part).first().evaluate((each) => (each.shadowRoot ?? each).textContent!.replace(/\s+/g, ' ').trim()),
+      element.locator(part).first().evaluate((each) => (each.shadowRoot ?? each).textContent.replace(/\s+/g, ' ').trim()),
     command: (name: string): Locator => element.locator(`[data-command=${name}]`).first(),
   };
 }

@@ -15,13 +15,13 @@ export interface Server {
 }
 
 /**
- * Serves a folder on a free port of this machine, and the same again under `/copy`. What is posted to `/echo` comes back as JSON: the names and values of
- * the form's fields.
+ * Serves a folder on a free port of this machine, and the same again under `/copy`. What is posted to `/echo` comes back
+ * as JSON: the names and values of the form's fields.
  * @param headers sent with every answer.
  */
 export async function serveFolder(folder: string, headers: OutgoingHttpHeaders = {}): Promise<Server> {
   const server = createServer((request, response) => {
-    void (request.method === 'POST' ? echo(request, response) : send(folder, request, response, headers));
+    void (request.method === 'POST' ? echo(request, response) : send(folder, { request, response, headers }));
   });
   await new Promise<void>((listening) => { server.listen(0, '127.0.0.1', listening); });
   return {
@@ -33,14 +33,21 @@ export async function serveFolder(folder: string, headers: OutgoingHttpHeaders =
   };
 }
 
-async function send(folder: string, request: IncomingMessage, response: ServerResponse, headers: OutgoingHttpHeaders): Promise<void> {
+interface Exchange {
+  readonly request: IncomingMessage;
+  readonly response: ServerResponse;
+  readonly headers: OutgoingHttpHeaders;
+}
+
+async function send(folder: string, { request, response, headers }: Exchange): Promise<void> {
   if (request.url === '/favicon.ico') {
     response.writeHead(204).end();
     return;
   }
-  const path = normalize(decodeURIComponent(new URL(request.url!, 'http://server').pathname.replace(/^\/copy\//, '/')));
+  const asked = decodeURIComponent(new URL(request.url!, 'http://server').pathname.replace(/^\/copy\//, '/'));
+  const path = normalize(asked.endsWith('/') ? `${asked}index.html` : asked);
   try {
-    const bytes = await readFile(join(folder, path.endsWith('/') ? `${path}index.html` : path));
+    const bytes = await readFile(join(folder, path));
     response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream', ...headers }).end(bytes);
   } catch {
     response.writeHead(404, { 'content-type': 'text/plain', ...headers }).end('There is no such file.');
@@ -51,5 +58,6 @@ async function echo(request: IncomingMessage, response: ServerResponse): Promise
   let body = '';
   request.setEncoding('utf8');
   for await (const part of request) body += part as string;
-  response.writeHead(200, { 'content-type': 'application/json' }).end(JSON.stringify(Object.fromEntries(new URLSearchParams(body))));
+  response.writeHead(200, { 'content-type': 'application/json' }).end(
+    JSON.stringify(Object.fromEntries(new URLSearchParams(body))));
 }

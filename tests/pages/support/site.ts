@@ -35,7 +35,8 @@ export function useSite(): Site {
 
   beforeAll(async () => {
     const executablePath = findBrowser();
-    [built, browser] = await Promise.all([buildPages(), chromium.launch({ ...(executablePath && { executablePath }), args: browserFlags })]);
+    const launched = chromium.launch({ ...(executablePath && { executablePath }), args: browserFlags });
+    [built, browser] = await Promise.all([buildPages(), launched]);
   }, 120_000);
 
   afterAll(async () => {
