@@ -1,7 +1,4 @@
-import '../details-strip/details-strip.define.ts';
-import '../schedule-panel/schedule-panel.define.ts';
-import '../sheet-view/sheet-view.define.ts';
-import '../sheet-tabs/sheet-tabs.define.ts';
+import './parts.define.ts';
 import { defineElement } from '../look/index.ts';
 import type { ElvColumnsEvent } from '../takeoff-reader/columns-event.ts';
 import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent } from './events.ts';

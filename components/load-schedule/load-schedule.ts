@@ -77,6 +77,18 @@ export class LoadScheduleElement extends ScheduleElement {
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
+  /**
+   * Defines the element under a tag of the page's own, or in another registry; where the tag is taken nothing happens. The parts
+   * within keep their tags, which begin with `elv-`, in the registry of the page.
+   * @param tag as custom elements are named.
+   * @param registry that of the page unless said otherwise.
+   */
+  static async define(tag: string, registry: CustomElementRegistry = customElements): Promise<void> {
+    await import('./parts.define.ts');
+    // A class can be defined once only.
+    if (registry.get(tag) === undefined) registry.define(tag, class extends LoadScheduleElement {});
+  }
+
   constructor() {
     super();
     this.grouping = 'entered';

@@ -45,8 +45,8 @@ function inCell(text: string): string {
   return text.replaceAll('|', '\\|').replace(/\s*\n\s*/g, ' ');
 }
 
-function signature({ name, parameters = [] }: ClassMethod): string {
-  return `${name}(${parameters.map((parameter) => `${parameter.name}${parameter.optional === true ? '?' : ''}: ${parameter.type?.text ?? 'unknown'}`).join(', ')})`;
+function signature({ name, parameters = [], static: isStatic }: ClassMethod): string {
+  return `${isStatic === true ? 'static ' : ''}${name}(${parameters.map((parameter) => `${parameter.name}${parameter.optional === true ? '?' : ''}: ${parameter.type?.text ?? 'unknown'}`).join(', ')})`;
 }
 
 function meaningOf({ description = '', parameters = [], return: returned }: ClassMethod): string {
