@@ -36,8 +36,8 @@ export class DraftSession {
   #due = false;
   #work: Promise<void> = Promise.resolve();
   #cancel: (() => void) | undefined;
-  /** Last action when the session was paused. */
-  #pausedAfter: object | undefined;
+  /** While the session is paused: the last action before. */
+  #pause: { readonly after: object | undefined } | undefined;
 
   /**
    * @param told called when trouble came or went, and when others went on with the draft, so that it has become two.
@@ -89,19 +89,24 @@ export class DraftSession {
 
   /** Writes down everything, and lets others have the draft. */
   async pause(): Promise<void> {
-    this.#pausedAfter = this.schedule.lastAction;
+    const pause = this.#pause = { after: this.schedule.lastAction };
     await this.flush();
+    if (this.#pause !== pause) return;
     this.#release?.();
     this.#release = undefined;
   }
 
   /** Goes on after a pause. When others have the draft by then, or the schedule was changed, it becomes one of its own. */
   async resume(): Promise<void> {
+    const pause = this.#pause;
+    if (pause === undefined) return;
+    this.#pause = undefined;
+    const isChanged = this.schedule.lastAction !== pause.after;
     await this.#work;
     if (this.#head === undefined || this.#release !== undefined) return;
     this.#release = await holdDraft(this.#head.id);
     if (this.#release === undefined) this.#part('taken');
-    else if (this.schedule.lastAction !== this.#pausedAfter) this.#part();
+    else if (isChanged) this.#part();
   }
 
   #soon(): void {

@@ -23,7 +23,7 @@ export class IndexedDraftStore implements DraftStore {
       const made = { ...head, count: actions.length, ended: false };
       // The table gives the id.
       const id = await heads.add(made as DraftHead);
-      await Promise.all([base, ...actions].map((entry, index) => entries.add(entry, [id, index])));
+      await Promise.all([base, ...actions].map(async (entry, index) => entries.add(entry, [id, index])));
       return { ...made, id };
     });
   }
@@ -33,7 +33,8 @@ export class IndexedDraftStore implements DraftStore {
       const kept = await heads.get(head.id);
       if (kept?.count !== head.count) throw new DraftTaken();
       const made = { ...kept, at, count: head.count + actions.length, ended: false };
-      await Promise.all([heads.put(made), ...actions.map((action, index) => entries.add(action, [head.id, head.count + 1 + index]))]);
+      await Promise.all(actions.map(async (action, index) => entries.add(action, [head.id, head.count + 1 + index])));
+      await heads.put(made);
       return made;
     });
   }
