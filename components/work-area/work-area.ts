@@ -26,7 +26,7 @@ export abstract class WorkArea extends LitElement {
 
   override render(): TemplateResult {
     return html`<section class="area" aria-labelledby="heading" @keydown=${this.#onKeydown}>
-      <header><h2 id="heading" tabindex="-1">${this.heading}</h2><p class="about quiet spoken">${this.about}</p>
+      <header><h2 id="heading" tabindex="-1">${this.heading}</h2><p class="about quiet spoken" title=${this.about}>${this.about}</p>
         <button type="button" class="back" title=${this.words.say('Back to the sheets (Esc)')} @click=${this.#back}>${icon('close')}${this.words.say('Close')}</button></header>
       <div class="body">${this.body()}</div>
       <footer>${this.foot()}</footer>
