@@ -170,6 +170,24 @@ test('the language follows the page and the schedule stays as it is', async () =
   expect(faults).toEqual([]);
 });
 
+test('a draft comes back after the page was closed, and makes way for the file', async () => {
+  const { page, faults } = await site.open('draft.html');
+  const schedule = scheduleOf(page);
+  const notice = schedule.element.locator('elv-draft-notices li');
+  await schedule.shown();
+  await schedule.enter(0, COLUMN.qty, '7');
+  // What is written as a page is left.
+  await page.reload();
+  await notice.filter({ hasText: 'restored' }).waitFor();
+  expect(await schedule.device(0)).toMatchObject({ qty: 7 });
+  await notice.locator('[data-offer=discard]').click();
+  await expect.poll(async () => (await schedule.device(0)).qty).toBe(4);
+  await page.reload();
+  await schedule.shown();
+  expect(await schedule.device(0)).toMatchObject({ qty: 4 });
+  expect(faults).toEqual([]);
+});
+
 test.each(['react', 'vue', 'svelte'])('hosted by %s: properties, events, slots, both ways, taken away and put back', async (framework) => {
   const { page, faults } = await site.open(`${framework}-host.html`);
   const schedule = scheduleOf(page);
