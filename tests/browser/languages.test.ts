@@ -71,6 +71,25 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     expect([...found]).toEqual([]);
   });
 
+  test('no heading of a column is cut, nor a title of the details', async () => {
+    const element = await mountElement({ content: sample(), attributes: { lang } });
+    const isCut = (each: HTMLElement) => each.scrollWidth > each.clientWidth;
+    // 40 px beyond what the fonts of a Debian machine ask for, as those of other machines differ.
+    element.style.inlineSize = '1320px';
+    const details = parts(element, 'elv-details-strip span');
+    expect(details.filter(isCut).map((each) => each.textContent)).toEqual([]);
+    expect(isCut(part(element, 'elv-details-strip .block')!)).toBe(false);
+    // As wide as it takes to have every column drawn.
+    element.style.inlineSize = '6000px';
+    for (const sheet of SHEET_NAMES) {
+      part(element, `[data-sheet=${sheet}]`)!.click();
+      const { columns } = SCHEMA[sheet];
+      const headings = () => parts(element, 'elv-schedule-grid .ht_clone_top .title').concat(parts(element, 'elv-schedule-grid .ht_clone_top_inline_start_corner .title'));
+      await expect.poll(() => headings().length).toBeGreaterThanOrEqual(columns.length - 3);
+      expect(headings().filter(isCut).map((each) => each.textContent)).toEqual([]);
+    }
+  });
+
   test('words of choices are shown and typed in the language, and kept as in every other', async () => {
     const element = await mountElement({ content: sample(), attributes: { lang } });
     await element.select('supplies', 'L2', 'purpose');

@@ -5,7 +5,7 @@ import type { Words } from '../../../src/words/index.ts';
 
 /** Rows whose texts are measured. */
 const SAMPLE = 150;
-/** Bounds of a width and room beside the text for padding, line and marks, in sizes of the font. */
+/** Bounds of a width that follows from texts, and room beside the text for padding, line and marks, in sizes of the font. */
 const NARROWEST = 3.8;
 const WIDEST = 15;
 const ROOM = 1.5;
@@ -31,8 +31,8 @@ export function columnWidths(model: GridModel, font: string, size: number): numb
     const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
     const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const widest = Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.4 * size, fitting + room * size);
-    return Math.round(Math.min(WIDEST * size, widest));
+    const texted = Math.min(WIDEST * size, fitting + room * size);
+    return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.4 * size, texted));
   });
 }
 
