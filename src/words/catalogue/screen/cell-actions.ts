@@ -114,7 +114,7 @@ export const cellActions = {
   },
   '{n, plural, one {# draw} other {# draws}} in watts turned into mA, such as {example}': {
     de: '{n, plural, one {# Stromaufnahme} other {# Stromaufnahmen}} von Watt in mA umgerechnet, etwa {example}',
-    fr: '{n, plural, one {# courant donné} other {# courants donnés}} en watts et converti en mA, par exemple {example}',
+    fr: '{n, plural, one {# courant converti} other {# courants convertis}} de watts en mA, par exemple {example}',
   },
   '{one}; {other}': { de: '{one}; {other}', fr: '{one}\u202f; {other}' },
   'The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.': {

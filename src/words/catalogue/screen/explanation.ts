@@ -21,7 +21,7 @@ export const explanation = {
   '{row}: {room}': { de: '{row}: {room}', fr: '{row}\u00a0: {room}' },
   'Run {run}: {said}.': { de: 'Leitung {run}: {said}.', fr: 'Liaison {run}\u00a0: {said}.' },
   'with {conductor} it fails at any length': {
-    de: 'mit {conductor} reicht sie bei keiner Länge',
+    de: 'mit {conductor} genügt sie bei keiner Länge',
     fr: 'avec {conductor} elle ne convient à aucune longueur',
   },
   'with {conductor} it may be {length} long': {

@@ -59,7 +59,7 @@ export const keys = {
   },
   'Ctrl+Y or Ctrl+Shift+Z': { de: 'Strg+Y oder Strg+Umschalt+Z', fr: 'Ctrl+Y ou Ctrl+Maj+Z' },
   'Insert rows below; in an open cell of text, begin a new line': {
-    de: 'Zeilen darunter einfügen; in einer offenen Textzelle einen neuen Absatz beginnen',
+    de: 'Zeilen darunter einfügen; in einer offenen Textzelle ein Zeilenumbruch',
     fr: 'Insérer des lignes en dessous\u202f; dans une cellule de texte ouverte, aller à la ligne',
   },
   'Insert rows above': { de: 'Zeilen darüber einfügen', fr: 'Insérer des lignes au-dessus' },

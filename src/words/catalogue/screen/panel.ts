@@ -82,15 +82,15 @@ export const panel = {
     fr: '{inside} à l’intérieur, maximum {most}, marge {kelvin}',
   },
   'no working voltage, needs {needed}': {
-    de: 'keine Betriebsspannung, nötig {needed}',
-    fr: 'pas de tension de service, requis {needed}',
+    de: 'keine Betriebsspannung, erforderlich {needed}',
+    fr: 'aucune tension de service, requis {needed}',
   },
   'no working voltage, need unknown': {
     de: 'keine Betriebsspannung, Bedarf unbekannt',
-    fr: 'pas de tension de service, besoin inconnu',
+    fr: 'aucune tension de service, besoin inconnu',
   },
   'end voltage unknown, needs {needed}': {
-    de: 'Endspannung unbekannt, nötig {needed}',
+    de: 'Endspannung unbekannt, erforderlich {needed}',
     fr: 'tension en bout inconnue, requis {needed}',
   },
   'end voltage unknown, need unknown': {
@@ -98,7 +98,7 @@ export const panel = {
     fr: 'tension en bout inconnue, besoin inconnu',
   },
   '{end}, needs {needed}; drop {drop} of {most}': {
-    de: '{end}, nötig {needed}; Spannungsfall {drop} von {most}',
+    de: '{end}, erforderlich {needed}; Spannungsfall {drop} von {most}',
     fr: '{end}, requis {needed}\u202f; chute {drop} sur {most}',
   },
   '{end}, need unknown; drop {drop} of {most}': {
@@ -119,7 +119,7 @@ export const panel = {
   'All {n} outputs': { de: 'Alle {n} Ausgänge', fr: 'Les {n} sorties' },
   'All {n} feeds': { de: 'Alle {n} Netzabgänge', fr: 'Les {n} départs secteur' },
   'All {n} enclosures': { de: 'Alle {n} Gehäuse', fr: 'Les {n} enveloppes' },
-  'The worst {n} only': { de: 'Nur die {n} schlechtesten', fr: 'Seulement les {n} pires' },
+  'The worst {n} only': { de: 'Nur die {n} kritischsten', fr: 'Seulement les {n} plus critiques' },
   Findings: { de: 'Befunde', fr: 'Constats' },
   'Findings: {group} only': { de: 'Befunde: nur {group}', fr: 'Constats\u00a0: {group} seulement' },
   'Findings by severity': { de: 'Befunde nach Schwere', fr: 'Constats par gravité' },
@@ -154,8 +154,8 @@ export const panel = {
     fr: 'Indiquer {missing} le constat est accepté.',
   },
   'Worse than when it was accepted by {name} on {date}: {reason}': {
-    de: 'Schlechter als beim Akzeptieren durch {name} am {date}: {reason}',
-    fr: 'Pire que lors de l’acceptation par {name} le {date}\u00a0: {reason}',
+    de: 'Verschlechtert, seit {name} ihn am {date} akzeptiert hat: {reason}',
+    fr: 'Aggravé depuis l’acceptation par {name} le {date}\u00a0: {reason}',
   },
   'Accepted by {name} on {date}: {reason}': {
     de: 'Akzeptiert von {name} am {date}: {reason}',
