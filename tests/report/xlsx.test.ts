@@ -172,7 +172,7 @@ describe('the load table as a workbook', () => {
 
   test('what is no load table is refused with what to do', async () => {
     const bytes = await write(new LoadSchedule());
-    expect(await embeddedInWorkbook(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-schedule' }] });
+    expect(await embeddedInWorkbook(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
     const { write: save } = await import('@e965/xlsx');
     const other = new Uint8Array(save({ SheetNames: ['A'], Sheets: { A: utils.aoa_to_sheet([['x']]) } }, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
     expect(await embeddedInWorkbook(other)).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });

@@ -73,7 +73,7 @@ describe('the sheets of a workbook', () => {
     expect(open(bytes).sheets).toEqual(['Count', 'Broken', 'Last']);
     expect(await rowsOf(bytes)).toEqual([['first']]);
     expect(await rowsOf(bytes, 'Last')).toEqual([['last']]);
-    expect(await refusal(bytes, 'Broken')).toMatch(/^not-a-workbook: The sheet cannot be read \(.+\)\. Save the workbook anew as \.xlsx, or copy/);
+    expect(await refusal(bytes, 'Broken')).toMatch(/^not-a-workbook: The sheet is damaged or incomplete and cannot be read\. Save the workbook anew as \.xlsx, or copy/);
     expect(await refusal(bytes, 'Behind')).toBe('sheet-missing: There is no sheet “Behind”; the sheets are Count, Broken, Last. Name one of them.');
   });
 

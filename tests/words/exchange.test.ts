@@ -91,7 +91,7 @@ function workbooks(): Uint8Array[] {
 const UNREACHED = new Set([
   'There is something that is not JSON; put it right.', 'The file is not JSON: {fault}. Put that right.',
   'There is a number that JSON does not know; write it as 12.5.',
-  'The sheet cannot be read ({fault}). Save the workbook anew as .xlsx, or copy the list and paste it.',
+  'The sheet is damaged or incomplete and cannot be read. Save the workbook anew as .xlsx, or copy the list and paste it.',
 ]);
 
 describe('in a language that nobody speaks', () => {

@@ -33,16 +33,17 @@ export function parseTable(source: string, words = ENGLISH, known?: Delimiter): 
   if (refused !== undefined) return refused;
   const text = withPlainBreaks(source.replace(/^\ufeff/, ''));
   const delimiter = known ?? delimiterOf(text);
-  // A line of headings and one more than may be read, by which it shows that there are more.
-  const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: MOST_ROWS + 2 });
+  // The headings, the rows, and the empty rest behind the last line break: whoever has more is cut off there.
+  const parsed = Papa.parse<string[]>(text, { delimiter, newline: '\n', preview: MOST_ROWS + 3 });
   const lines = linesOf(parsed.data);
   if (parsed.errors.length > 0) return quoteProblems(parsed.errors, lines, words);
-  if (parsed.data.length > MOST_ROWS + 1) return tooManyRows('', words);
+  if (parsed.meta.truncated) return tooManyRows('', words);
   const wide = parsed.data.findIndex((fields) => fields.length > MOST_FIELDS);
   if (wide >= 0) return tooWide(lines[wide]!, words);
   const all = parsed.data.map((fields, index): TableRow => ({ line: lines[index]!, fields }));
   const last = all.findLastIndex(({ fields }) => fields.some((field) => field !== ''));
   const rows = all.slice(0, last + 1).filter(({ fields }) => !isEmpty(fields));
+  if (rows.length > MOST_ROWS + 1) return tooManyRows('', words);
   return { ok: true, delimiter, rows, emptyLines: last + 1 - rows.length };
 }
 
@@ -52,6 +53,7 @@ export function parseTable(source: string, words = ENGLISH, known?: Delimiter): 
  */
 function withPlainBreaks(text: string): string {
   if (!text.includes('\r')) return text;
+  if (!text.includes('"')) return text.replaceAll('\r\n', '\n').replaceAll('\r', '\n');
   const parts: string[] = [];
   let start = 0;
   let quoted = false;

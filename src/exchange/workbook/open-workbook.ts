@@ -2,8 +2,8 @@ import { ENGLISH, message, type Words } from '../../words/index.ts';
 import { megabytes, unreadable, type Unreadable } from '../problem.ts';
 import { isWorkbook, sheetsOf, type WorkbookSheet } from '../xlsx/index.ts';
 import { readRows, type SheetRows } from './read-rows.ts';
-import { MOST_PACKED, MOST_UNPACKED, Unpacker } from './unpack.ts';
-import { zipEntries, type ZipEntry } from './zip-entries.ts';
+import { isRefused, Package } from './package.ts';
+import { MOST_PACKED } from './unpack.ts';
 
 /** A workbook that is open for reading. */
 export interface Workbook {
@@ -34,11 +34,8 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
     return unreadable('not-a-workbook', '', words.say('The workbook is in the older format (.xls) or locked by a password. Save it as .xlsx without one.'));
   }
   if (!isWorkbook(bytes)) return unreadable('not-a-workbook', '', words.say(NONE));
-  const entries = reading(() => zipEntries(bytes), words);
-  if (!Array.isArray(entries)) return entries;
-  const unpack = (wanted: (name: string) => boolean) =>
-    reading(() => unpacked(entries.filter(({ name }) => wanted(name)), new Unpacker(), words), words);
-  const base = unpack((name) => name === WORKBOOK || name === RELATIONS);
+  const pack = new Package(bytes, words);
+  const base = pack.unpack((name) => name === WORKBOOK || name === RELATIONS);
   if (isRefused(base)) return base;
   const [workbook, relations] = [WORKBOOK, RELATIONS].map((path) => base[path] && new TextDecoder().decode(base[path]));
   if (workbook === undefined || relations === undefined) {
@@ -54,7 +51,7 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
     if (sheet === undefined) {
       return unreadable('sheet-missing', '', words.say('There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.', { sheet: name, sheets: sheets.join(', ') }));
     }
-    const parts = unpack((path) => isNeeded(path, sheet, withCells));
+    const parts = pack.unpack((path) => isNeeded(path, sheet, withCells));
     return isRefused(parts) ? parts : readRows(parts, sheet.path!, all.indexOf(sheet) + 1, words);
   } };
 }
@@ -62,31 +59,4 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
 function isNeeded(path: string, sheet: WorkbookSheet, sheets: readonly WorkbookSheet[]): boolean {
   if (path === sheet.path) return true;
   return /^xl\/.*\.xml(?:\.rels)?$/.test(path) && !ASIDE.test(path) && !sheets.some((other) => other.path === path);
-}
-
-function unpacked(entries: readonly ZipEntry[], unpacker: Unpacker, words: Words): Record<string, Uint8Array> | Unreadable {
-  const parts: Record<string, Uint8Array> = {};
-  for (const entry of entries) {
-    const bytes = unpacker.unpack(entry);
-    if (bytes === undefined) {
-      return unreadable('file-too-large', '', words.say(
-        'The workbook becomes larger than {most} MB when it is unpacked, and is not read. Copy the list and paste it, or save it as CSV.',
-        { most: megabytes(MOST_UNPACKED) }));
-    }
-    parts[entry.name] = bytes;
-  }
-  return parts;
-}
-
-/** What a reading gives; a problem where it fails, as only damage makes it. */
-function reading<Result>(read: () => Result, words: Words): Result | Unreadable {
-  try {
-    return read();
-  } catch {
-    return unreadable('not-a-workbook', '', words.say('The workbook is damaged: a part of it is cut off or cannot be unpacked. Take another copy of it.'));
-  }
-}
-
-function isRefused(parts: Record<string, Uint8Array> | Unreadable): parts is Unreadable {
-  return 'ok' in parts && parts.ok === false;
 }

@@ -37,8 +37,9 @@ export async function readRows(
     const cells: unknown[][] = await readSheet(buffer, place);
     fillMerged(cells, xml);
     return { ok: true, rows: cells };
-  } catch (error) {
+  } catch {
+    // What the reader throws names its own variables, which help nobody who has the workbook.
     return unreadable('not-a-workbook', '', words.say(
-      'The sheet cannot be read ({fault}). Save the workbook anew as .xlsx, or copy the list and paste it.', { fault: (error as Error).message }));
+      'The sheet is damaged or incomplete and cannot be read. Save the workbook anew as .xlsx, or copy the list and paste it.'));
   }
 }

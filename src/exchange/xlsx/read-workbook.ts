@@ -1,6 +1,5 @@
-import type { Unzipped } from 'fflate';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
-import { tooLarge, unreadable, type Unreadable } from '../problem.ts';
+import { unreadable, type Unreadable } from '../problem.ts';
 import { sheetsOf } from './workbook-sheets.ts';
 import { attribute, elements, textIn } from './xml-elements.ts';
 
@@ -24,20 +23,9 @@ export function isWorkbook(bytes: Uint8Array): boolean {
 export async function embeddedInWorkbook(
   bytes: Uint8Array, words: Words = ENGLISH,
 ): Promise<{ readonly ok: true; readonly text: string } | Unreadable> {
-  const { unzipSync } = await import('fflate');
-  let large: Unreadable | undefined;
-  let files: Unzipped;
-  try {
-    files = unzipSync(bytes, {
-      filter: ({ name, originalSize }) => {
-        large ??= tooLarge(originalSize, words);
-        return large === undefined && NEEDED.test(name);
-      },
-    });
-  } catch {
-    return unreadable('not-a-schedule', '', words.say('The workbook is damaged and cannot be unpacked. Take another copy of it.'));
-  }
-  if (large !== undefined) return large;
+  const { isRefused, Package } = await import('../workbook/index.ts');
+  const files = new Package(bytes, words).unpack((path) => NEEDED.test(path));
+  if (isRefused(files)) return files;
   const part = (path: string) => files[path] === undefined ? '' : new TextDecoder().decode(files[path]);
   const target = sheetsOf(part('xl/workbook.xml'), part('xl/_rels/workbook.xml.rels'))
     .find(({ name }) => name === EMBEDDED_SHEET)?.path;

@@ -1,7 +1,8 @@
 /**
  * Functions that a formula may call: arithmetic, rounding, totals, conditions, texts and looking up, as in the small
  * and medium groups of functions of OpenFormula (OASIS OpenDocument 1.3, part 4, 2.3). Dates, finance, complex numbers,
- * statistical distributions and whatever fetches or changes by itself have no place in a load schedule.
+ * statistical distributions and whatever fetches or changes by itself have no place in a load schedule; nor have REPT
+ * and SUBSTITUTE, with which a short formula makes a text as large as the memory.
  */
 const BY_PLUGIN: Readonly<Record<string, string>> = {
   AbsPlugin: 'ABS',
@@ -27,7 +28,7 @@ const BY_PLUGIN: Readonly<Record<string, string>> = {
   RoundingPlugin: 'TRUNC ROUNDUP ROUNDDOWN ROUND INT EVEN ODD CEILING.MATH CEILING CEILING.PRECISE FLOOR.MATH FLOOR FLOOR.PRECISE',
   SqrtPlugin: 'SQRT',
   SumprodPlugin: 'SUMPRODUCT',
-  TextPlugin: 'CONCATENATE EXACT LEN LOWER MID TRIM T N REPT RIGHT LEFT REPLACE SEARCH SUBSTITUTE FIND UPPER VALUE TEXTJOIN',
+  TextPlugin: 'CONCATENATE EXACT LEN LOWER MID TRIM T N RIGHT LEFT REPLACE SEARCH FIND UPPER VALUE TEXTJOIN',
   TrigonometryPlugin: 'ACOS ASIN COS SIN TAN ATAN ATAN2 COT',
 };
 

@@ -22,10 +22,6 @@ export const workbook = {
     de: 'Die Arbeitsmappe ist beschädigt: Ein Teil fehlt oder lässt sich nicht entpacken. Eine andere Kopie verwenden.',
     fr: 'Le classeur est endommagé : une partie manque ou ne peut pas être décompressée. En prendre une autre copie.',
   },
-  'The workbook is damaged and cannot be unpacked. Take another copy of it.': {
-    de: 'Die Arbeitsmappe ist beschädigt und lässt sich nicht entpacken. Eine andere Kopie verwenden.',
-    fr: 'Le classeur est endommagé et ne peut pas être décompressé. En prendre une autre copie.',
-  },
   'The workbook has no sheet with cells. Choose another file.': {
     de: 'Die Arbeitsmappe hat kein Blatt mit Zellen. Eine andere Datei wählen.',
     fr: 'Le classeur n’a pas de feuille avec des cellules. Choisir un autre fichier.',
@@ -42,8 +38,8 @@ export const workbook = {
     de: 'Das Blatt reicht über {rows} Zeilen und {columns} Spalten; gelesen werden höchstens {most} Millionen Zellen. Löschen, was weit von der Liste entfernt steht, oder die Liste kopieren und einfügen.',
     fr: 'La feuille s’étend sur {rows} lignes et {columns} colonnes ; {most} millions de cellules au plus sont lues. Supprimer ce qui se trouve loin de la liste, ou copier la liste et la coller.',
   },
-  'The sheet cannot be read ({fault}). Save the workbook anew as .xlsx, or copy the list and paste it.': {
-    de: 'Das Blatt lässt sich nicht lesen ({fault}). Die Arbeitsmappe neu als .xlsx speichern oder die Liste kopieren und einfügen.',
-    fr: 'La feuille ne peut pas être lue ({fault}). Enregistrer de nouveau le classeur en .xlsx, ou copier la liste et la coller.',
+  'The sheet is damaged or incomplete and cannot be read. Save the workbook anew as .xlsx, or copy the list and paste it.': {
+    de: 'Das Blatt ist beschädigt oder unvollständig und kann nicht gelesen werden. Die Arbeitsmappe neu als .xlsx speichern oder die Liste kopieren und einfügen.',
+    fr: 'La feuille est endommagée ou incomplète et ne peut pas être lue. Enregistrer de nouveau le classeur en .xlsx, ou copier la liste et la coller.',
   },
 } satisfies Area;
