@@ -25,7 +25,7 @@ export function elementConfig(dist: string): InlineConfig {
       outDir: dist,
       emptyOutDir: false,
       manifest: true,
-      // Without the helper for preloading, a chunk that is loaded later is a plain import() relative to its importer.
+      // Nothing is put into the head of the page to load chunks ahead of their time.
       modulePreload: false,
       chunkSizeWarningLimit: 900,
       rolldownOptions: {

@@ -28,7 +28,7 @@ export function singleFileConfig(dist: string): InlineConfig {
       outDir: dist,
       emptyOutDir: false,
       modulePreload: false,
-      chunkSizeWarningLimit: 2000,
+      chunkSizeWarningLimit: 3000,
       rolldownOptions: {
         input: join(projectFolder, 'components/load-schedule/load-schedule.define.ts'),
         preserveEntrySignatures: 'exports-only',
