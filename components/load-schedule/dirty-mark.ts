@@ -24,9 +24,9 @@ export class DirtyMark {
     this.#dirty = true;
   }
 
-  /** After an action; one of the page leaves a clean schedule clean. */
-  follow(schedule: LoadSchedule, byPerson: boolean): void {
-    if (!byPerson && !this.#dirty) this.clean(schedule);
+  /** After an action. @param byPage it is a new one of the page, which leaves a clean schedule clean. */
+  follow(schedule: LoadSchedule, byPage: boolean): void {
+    if (byPage && !this.#dirty) this.clean(schedule);
     else this.#dirty = schedule.lastAction !== this.#clean;
   }
 }

@@ -5,7 +5,9 @@ import { FormDataSource } from './form-data.ts';
 /** The part that an element plays in a form, as the form controls of a page do. */
 export abstract class FormElement extends LitElement {
   static readonly formAssociated = true;
-  static override properties: PropertyDeclarations = { disabled: { type: Boolean, reflect: true }, barred: { state: true } };
+  static override properties: PropertyDeclarations = {
+    name: { attribute: false, noAccessor: true }, disabled: { type: Boolean, reflect: true }, barred: { state: true },
+  };
 
   /** Whether nothing may be changed, and a form is given nothing. */
   declare disabled: boolean;

@@ -295,7 +295,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   #told(event: ScheduleEvent, byPerson: boolean): void {
     const { label, cause } = event;
     const { words } = this.spoken;
-    this.#mark.follow(this.schedule, byPerson);
+    this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
     this.offer = cause === 'undo' ? 'redo' : 'undo';
     queueMicrotask(() => { this.offer = undefined; });
