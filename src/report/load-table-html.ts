@@ -1,5 +1,6 @@
 import { EMBEDDED_ID } from '../exchange/index.ts';
 import type { Severity, Status } from '../findings/index.ts';
+import { breakable, leastWidth } from './heading-breaks.ts';
 import { html, Markup } from './html.ts';
 import { LOAD_TABLE_STYLES } from './load-table-styles.ts';
 import {
@@ -18,6 +19,8 @@ export interface HtmlOptions {
 
 /** Columns of no longer texts than this stay on one line where there is room for it. */
 const SHORT = 32;
+/** Headings that take more signs than these beside one another need smaller type on narrow paper. */
+const LONG = 88;
 
 /** How the tables are to be read. */
 const LEGEND = message('An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the assumptions name the defaults.');
@@ -74,13 +77,14 @@ ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) =
 function tableMarkup({ title, sentence, columns, rows }: ReportTable, section: string, words: Words): Markup {
   const name = title === undefined ? section : words.say('{title}: {text}', { title: section, text: title });
   const isForm = rows.some(({ cells }) => cells.some(({ toFill }) => toFill));
+  const isLong = leastWidth(columns.map((column) => column.title), words.language) > LONG;
   const size = columns.length > 15 ? 'widest' : columns.length > 9 ? 'wide' : isForm ? 'form' : 'usual';
   const areShort = columns.map((_column, index) => rows.every(({ cells }) => cells[index]!.text.length <= SHORT));
   const heading = title === undefined ? ''
     : html`<tr class="title"><th colspan="${columns.length}" scope="colgroup">${title}${sentence === undefined ? '' : html` <span>${sentence}</span>`}</th></tr>`;
   return html`<div class="scroll" tabindex="0" role="region" aria-label="${name}">
-<table class="${size}">
-<thead>${heading}<tr>${columns.map(columnMarkup)}</tr></thead>
+<table class="${isLong ? `${size} long` : size}">
+<thead>${heading}<tr>${columns.map((column) => columnMarkup(column, words))}</tr></thead>
 <tbody>
 ${rows.map((row) => rowMarkup(row, areShort))}</tbody>
 </table>
@@ -88,8 +92,8 @@ ${rows.map((row) => rowMarkup(row, areShort))}</tbody>
 `;
 }
 
-function columnMarkup({ title, kind }: ReportColumn): Markup {
-  return html`<th scope="col" class="${kind}">${title}</th>`;
+function columnMarkup({ title, kind }: ReportColumn, { language }: Words): Markup {
+  return html`<th scope="col" class="${kind}">${breakable(title, language)}</th>`;
 }
 
 function rowMarkup({ cells, isTotal }: ReportRow, areShort: readonly boolean[]): Markup {

@@ -5,6 +5,10 @@ import type { Words } from '../words/index.ts';
 export const PAPERS = ['A4-landscape', 'A4-portrait', 'A3-landscape', 'A3-portrait'] as const;
 export type Paper = (typeof PAPERS)[number];
 
+/** On narrow paper long headings take smaller type; elsewhere short texts stay on one line. */
+const NARROW = '@media print { table.long { font-size: 6.5pt; } table.long :is(th, td) { padding: 0.5mm 0.7mm; } }\n';
+const ROOMY = '@media print { table:not(.widest) td.short { white-space: nowrap; } }\n';
+
 /** What stands at the foot of each printed page: what it is, when and by what it was made, which schedule, which page of how many. */
 export function pageStyles({ words, title, subject, details, issue }: Report, paper: Paper | undefined): string {
   const revision = details.find(({ key }) => key === 'revision')?.text ?? '';
@@ -19,7 +23,7 @@ export function pageStyles({ words, title, subject, details, issue }: Report, pa
   @bottom-left { content: ${lines.map(cssText).join(' "\\a" ')}; width: 84%; }
   @bottom-right { content: ${pageNumber(words)}; width: 16%; text-align: right; }
 }
-${paper === undefined || paper === 'A4-portrait' ? '' : '@media print { table:not(.widest) td.short { white-space: nowrap; } }\n'}`;
+${paper === undefined ? '' : paper === 'A4-portrait' ? NARROW : ROOMY}`;
 }
 
 /** The number of a page and how many there are, which only the printer knows, as CSS. */

@@ -5,6 +5,7 @@ import demo from '../../data/demo.schedule.json?raw';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableHtml } from '../../src/report/index.ts';
+import { loadWords } from '../../src/words/index.ts';
 
 const read = readSchedule(demo);
 if (!read.ok) throw new Error(read.problems[0]!.message);
@@ -58,11 +59,13 @@ describe('the load table on a screen', () => {
 /** Room between the margins of 11 mm, in CSS pixels of 1/96 inch. */
 const between = (millimetres: number) => Math.floor((millimetres - 22) / 25.4 * 96);
 
-test.each([
-  ['A4-portrait', 210], ['A4-landscape', 297], ['A3-portrait', 297], ['A3-landscape', 420],
-] as const)('nothing is cut on %s, headings repeat, and no row is split', async (paper, width) => {
+const PAPERS = [['A4-portrait', 210], ['A4-landscape', 297], ['A3-portrait', 297], ['A3-landscape', 420]] as const;
+
+test.each(['en', 'de', 'fr'].flatMap((language) => PAPERS.map(([paper, width]) => ({ language, paper, width }))))(
+'in $language nothing is cut on $paper, headings repeat, and no row is split', async ({ language, paper, width }) => {
   await medium('print');
-  const { contentDocument } = await open(between(width), loadTableHtml(report, { paper }));
+  const schedule = new LoadSchedule(read.content, { words: await loadWords(language) });
+  const { contentDocument } = await open(between(width), loadTableHtml(buildReport(schedule, { generated: '2026-11-25' }), { paper }));
   const { body } = contentDocument!;
   const tables = [...body.querySelectorAll('table')];
   expect(tables.length).toBeGreaterThan(20);
@@ -72,7 +75,7 @@ test.each([
     expect([section, table.getBoundingClientRect().width <= body.clientWidth + 1]).toEqual([section, true]);
     expect(style(table.tHead!).display).toBe('table-header-group');
     expect(style(table.rows[1]!).breakInside).toBe('avoid');
-    const cut = [...table.querySelectorAll('td')].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent);
+    const cut = [...table.querySelectorAll('td, th')].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent);
     expect([section, cut]).toEqual([section, []]);
   }
 });
