@@ -30,9 +30,10 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
     const { words: spoken } = schedule;
     for (const note of sharing.notes) warn(noteSentence(note, spoken));
     for (const left of sharing.leftOut) {
-      const { row, ref, code } = left;
-      if (code === 'takes-none') continue;
-      warn(`devices, row ${row + 1}${ref === null ? '' : ` (${ref})`}: has no place. ${leftOutSentence(sharing.over, left, spoken)}`);
+      if (left.code === 'takes-none') continue;
+      const [row, reason] = [left.row + 1, leftOutSentence(sharing.over, left, spoken)];
+      warn(left.ref === null ? spoken.say('devices, row {row}: has no place. {reason}', { row, reason })
+        : spoken.say('devices, row {row} ({ref}): has no place. {reason}', { row, ref: left.ref, reason }));
     }
     if (options.sizing !== undefined) {
       const rows = await sizePanel(schedule, { wholeRows: options.request.wholeRows, milliseconds: MOST_MILLISECONDS });

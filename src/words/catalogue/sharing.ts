@@ -6,6 +6,11 @@ export const sharing = {
   Close: { de: 'Schließen', fr: 'Fermer' },
   '{names} and {more} more': { de: '{names} und {more} weitere', fr: '{names} et {more} de plus' },
   'and {more} more': { de: 'und {more} weitere', fr: 'et {more} de plus' },
+  'devices, row {row}: has no place. {reason}': { de: 'Geräte, Zeile {row}: nicht zugeordnet. {reason}', fr: 'appareils, ligne {row} : non placé. {reason}' },
+  'devices, row {row} ({ref}): has no place. {reason}': {
+    de: 'Geräte, Zeile {row} ({ref}): nicht zugeordnet. {reason}',
+    fr: 'appareils, ligne {row} ({ref}) : non placé. {reason}',
+  },
   '{purpose}, {voltage} V': { de: '{purpose}, {voltage} V', fr: '{purpose}, {voltage} V' },
   'Branch {tag} has no known limit, so nothing is put on it.': {
     de: 'Buslinie {tag}: Grenze nicht bekannt, daher wird nichts darauf gelegt.',
@@ -109,8 +114,8 @@ export const sharing = {
     fr: 'Alimentation {voltage} V, {purpose}, {rating} A',
   },
   'Demand {demand} at a target of {target} % needs {needed} of rating; {total} in {supplies} is {claim, select, smallest {the least number and, with it, the smallest total rating of those kept} least {the least number of those kept} other {the fewest found}}, with whole devices on each.': {
-    de: 'Strombedarf {demand} bei einem Zielwert von {target} % erfordert {needed} Bemessungsstrom; {total} in {supplies} ist {claim, select, smallest {die kleinste Zahl aus der Liste und dabei der kleinste Bemessungsstrom insgesamt} least {die kleinste Zahl aus der Liste} other {die kleinste gefundene Zahl}}, mit ganzen Geräten auf jeder.',
-    fr: 'Courant demandé {demand} pour une cible de {target} % : il faut {needed} de courant assigné ; {total} en {supplies} est {claim, select, smallest {le nombre minimal de la liste et, à ce nombre, le plus petit courant assigné total} least {le nombre minimal de la liste} other {le plus petit nombre trouvé}}, avec des appareils entiers sur chacune.',
+    de: 'Strombedarf {demand} bei einem Zielwert von {target} % erfordert {needed} Bemessungsstrom; gewählt: {supplies} mit insgesamt {total}, {claim, select, smallest {die kleinste Zahl aus der Liste und dabei der kleinste Bemessungsstrom insgesamt} least {die kleinste Zahl aus der Liste} other {die kleinste gefundene Zahl}}, mit ganzen Geräten auf jeder.',
+    fr: 'Courant demandé {demand} pour une cible de {target} % : il faut {needed} de courant assigné ; retenu : {supplies} pour un total de {total}, {claim, select, smallest {le nombre minimal de la liste et, à ce nombre, le plus petit courant assigné total} least {le nombre minimal de la liste} other {le plus petit nombre trouvé}}, avec des appareils entiers sur chacune.',
   },
   'Supply {voltage} V, {purpose}, larger than {rating} A': {
     de: 'Versorgung {voltage} V, {purpose}, größer als {rating} A',
