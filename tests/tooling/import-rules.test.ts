@@ -13,6 +13,7 @@ describe('direction of imports', () => {
     ['the engine folder uses the engine', 'src/engine/a.ts', 'import { HyperFormula } from \'hyperformula\';'],
     ['the command uses Node', 'src/cli/a.ts', 'import \'node:fs\';'],
     ['tests use what they like', 'tests/a.test.ts', 'import \'handsontable\'; import \'../src/x/y.ts\';'],
+    ['the door of the package shows all of src', 'src/index.ts', 'export { x } from \'./report/index.ts\';'],
     ['data', 'src/schedule/a.ts', 'import types from \'../../data/device-types.json\';'],
     ['words in a comment', 'src/electrical/a.ts', '// import \'../engine/index.ts\''],
   ])('allows: %s', (_name, file, text) => {
@@ -30,6 +31,7 @@ describe('direction of imports', () => {
     ['engine', 'components/grid/a.ts', 'import \'hyperformula\';', 'only src/engine/ imports hyperformula'],
     ['element', 'src/report/a.ts', 'import { html } from \'lit\';', 'only components/ imports lit'],
     ['Node', 'src/exchange/a.ts', 'import \'node:fs\';', 'only src/cli imports Node'],
+    ['the door from within', 'src/report/a.ts', 'import { x } from \'../index.ts\';', 'report may not import index.ts'],
     ['tests', 'src/report/a.ts', 'import \'../../tests/support/a.ts\';', 'only src, components and data'],
     ['unknown part', 'src/other/a.ts', 'import \'../engine/index.ts\';', 'other is no part'],
   ])('refuses: %s', (_name, file, text, message) => {
