@@ -1,6 +1,8 @@
 import { css } from 'lit';
 
 export const styles = css`
+  /* Its own width decides, as the buttons beside it are longer in other languages and larger type. */
+  :host { container-type: inline-size; }
   .block {
     display: grid;
     /* No narrower than the titles, which other languages have longer. */
@@ -28,14 +30,14 @@ export const styles = css`
   label:hover:not(:has([readonly])) { background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
   input:focus-visible { outline: none; }
   label:focus-within { outline: 2px solid var(--elv-accent); outline-offset: -2px; border-radius: var(--elv-radius); }
-  @container (inline-size < 1080px) {
-    .block { grid-template-columns: 2fr 1fr 0.6fr 1fr; }
+  @container (inline-size < 42em) {
+    .block { grid-template-columns: minmax(min-content, 2fr) minmax(min-content, 1fr) minmax(min-content, 0.6fr) minmax(min-content, 1fr); }
     .preparedBy, .checkedBy, .remarks { border-block-start: 1px solid var(--elv-line); }
     .preparedBy { border-inline-start: 0; }
     .remarks { grid-column: span 2; }
   }
-  @container (inline-size < 560px) {
-    .block { grid-template-columns: 1fr 1fr; }
+  @container (inline-size < 22em) {
+    .block { grid-template-columns: minmax(min-content, 1fr) minmax(min-content, 1fr); }
     .block .project { grid-column: 1 / -1; }
     .block .remarks { grid-column: auto; }
     .block label { border: 0; border-block-end: 1px solid var(--elv-line); }

@@ -19,10 +19,10 @@ export const styles = css`
     color: var(--elv-ink);
     box-shadow: 0 0 0 1px var(--elv-line-strong);
   }
-  @container (inline-size < 1400px) {
+  @container (inline-size < 104em) {
     .tools button:not(.small) { padding-inline: 0.45em; }
   }
-  @container (inline-size < 1000px) {
+  @container (inline-size < 74em) {
     .group .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .group.end .word { position: static; inline-size: auto; block-size: auto; clip-path: none; }
   }
