@@ -26,7 +26,7 @@ export class DetailsStrip extends LitElement {
     const { words, document } = this.schedule;
     const text = document.details[key] ?? '';
     return html`<label class=${key}><span>${words.text(DETAIL_TITLES[key])}</span>
-      <input .value=${live(text)} ?readonly=${this.readonly} placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} title=${text}
+      <input dir="auto" .value=${live(text)} ?readonly=${this.readonly} placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} title=${text}
         autocomplete="off" spellcheck="false" data-key=${key} @change=${this.#onChange} @keydown=${this.#onKeydown}></label>`;
   }
 

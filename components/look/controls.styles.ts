@@ -50,7 +50,7 @@ export const controls = css`
   }
   /* Every language that is spoken is written from left to right, also on a page that is not. */
   .spoken { direction: ltr; unicode-bidi: isolate; }
-  .quiet { color: var(--elv-ink-default); }
+  .quiet { color: var(--elv-ink-default); unicode-bidi: plaintext; text-align: match-parent; text-align: -webkit-match-parent; }
   @media (forced-colors: active) {
     button { border-color: ButtonBorder; }
     button:disabled { color: GrayText; border-color: GrayText; }

@@ -104,19 +104,21 @@ test('from right to left: the left arrow goes on, and figures keep their directi
   expect(list!.y).toBeCloseTo(cell!.y + cell!.height, -1);
   await page.keyboard.press('Escape');
   // In a line from right to left «2.42 A of 5.00 A» would begin at its end without a direction of its own.
-  const sentence = await schedule.element.locator('elv-schedule-panel').evaluate((panel) => {
-    const texts = document.createTreeWalker(panel.shadowRoot!, NodeFilter.SHOW_TEXT);
-    while (texts.nextNode() !== null) if (texts.currentNode.textContent!.includes('of 5.00')) break;
-    const place = (word: string) => {
+  const places = (part: string, words: readonly string[]) => schedule.element.locator(part).evaluate((each, [start, end]) => {
+    const texts = document.createTreeWalker(each.shadowRoot!, NodeFilter.SHOW_TEXT);
+    while (texts.nextNode() !== null) if (texts.currentNode.textContent!.includes(start!)) break;
+    return [start!, end!].map((word) => {
       const range = document.createRange();
       const at = texts.currentNode.textContent!.indexOf(word);
       range.setStart(texts.currentNode, at);
       range.setEnd(texts.currentNode, at + word.length);
       return range.getBoundingClientRect().x;
-    };
-    return [place('of'), place('5.00')];
-  });
-  expect(sentence[0]!).toBeLessThan(sentence[1]!);
+    });
+  }, words);
+  for (const [part, words] of [['elv-schedule-panel', ['of 5.00', '5.00']], ['elv-schedule-panel', ['No runs yet', '.']]] as const) {
+    const [start, end] = await places(part, words);
+    expect(start!, words[0]).toBeLessThan(end!);
+  }
   expect(faults).toEqual([]);
 });
 
