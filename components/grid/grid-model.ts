@@ -9,7 +9,7 @@ export interface GridModel {
   readonly schedule: LoadSchedule;
   readonly sheet: SheetName;
   readonly grouping: Grouping;
-  /** Locale of figures, BCP 47. */
+  /** The language in which cells are shown and read. */
   readonly words: Words;
   readonly columns: readonly Column[];
   readonly lines: readonly Line[];

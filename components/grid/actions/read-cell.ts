@@ -8,7 +8,7 @@ import type { Words } from '../../../src/words/index.ts';
 export interface ReadPlace {
   readonly schedule: LoadSchedule;
   readonly sheet: SheetName;
-  /** Locale of figures, BCP 47. */
+  /** The language in which cells are shown and read. */
   readonly words: Words;
 }
 

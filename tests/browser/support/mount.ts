@@ -32,7 +32,8 @@ export interface MountOptions {
 /** Puts a grid that shows a schedule on the page. `unmountAll` takes it away. */
 export async function mountGrid(content: Content, options: MountOptions = {}): Promise<Mounted> {
   if (!document.adoptedStyleSheets.includes(look)) document.adoptedStyleSheets.push(look);
-  const schedule = new LoadSchedule(content);
+  const words = options.words ?? ENGLISH;
+  const schedule = new LoadSchedule(content, { words });
   const grid = document.createElement('elv-schedule-grid');
   const [messages, selections]: [MessageEvent[], CellSelectEvent[]] = [[], []];
   grid.addEventListener('elv-message', (event) => { messages.push(event); });
@@ -42,7 +43,7 @@ export async function mountGrid(content: Content, options: MountOptions = {}): P
   grid.sheet = options.sheet ?? 'devices';
   grid.grouping = options.grouping ?? 'entered';
   grid.readonly = options.readonly ?? false;
-  grid.words = options.words ?? ENGLISH;
+  grid.words = words;
   const box = document.createElement('div');
   box.className = 'mounted';
   box.style.blockSize = `${options.height ?? 500}px`;
