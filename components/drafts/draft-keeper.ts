@@ -1,5 +1,6 @@
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
+import type { LoggedAction } from '../../src/schedule/index.ts';
 import { holdDraft } from './draft-lock.ts';
 import { depthAfter, NO_DEPTH } from './draft-log.ts';
 import type { DraftNotice } from './draft-notice.ts';
@@ -9,6 +10,9 @@ import { readDraft } from './read-draft.ts';
 
 /** A database that has not answered by then is not waited for [ms]: the page's file is to be shown. */
 const PATIENCE_MILLISECONDS = 3000;
+
+/** A draft with more changes than this begins anew with the next visit, which would take long to repeat all of them. */
+const MOST_CHANGES = 200_000;
 
 /** What the keeping of drafts needs of the element. */
 export interface DraftsHost {
@@ -178,11 +182,22 @@ export class DraftKeeper {
     const schedule = body?.actions.length === head.count ? readDraft(body) : undefined;
     if (body === undefined || schedule === undefined) return refuse('damaged');
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
-    const left = this.#follow(new DraftSession(schedule, this.#key, this.#store, this.#told, { head, depth, release }));
+    const isLong = body.actions.reduce((sum, action) => sum + sizeOf(action), 0) > MOST_CHANGES;
+    const session = new DraftSession(schedule, this.#key, this.#store, this.#told, isLong ? undefined : { head, depth, release });
+    if (isLong) await this.#shorten(session, id, release);
+    const left = this.#follow(session);
     this.#host.showDraft(schedule);
-    this.#note({ kind: 'restored', id, at });
+    this.#note({ kind: 'restored', id: session.head?.id ?? id, at });
     await left;
     return true;
+  }
+
+  /** Puts a draft that begins with what there is in the place of a long one, as soon as it is written. */
+  async #shorten(session: DraftSession, id: number, release: () => void): Promise<void> {
+    session.begin();
+    await session.flush();
+    if (session.head !== undefined) await this.#store.remove(id);
+    release();
   }
 
   /** Keeps the draft of another session from now on; that of the former is offered. */
@@ -228,6 +243,11 @@ export class DraftKeeper {
     this.#notices = left;
     this.#host.requestUpdate();
   }
+}
+
+/** How many cells, rows and other things an action changes, more or less. */
+function sizeOf(action: LoggedAction): number {
+  return action.cause === 'act' ? action.changes.reduce((sum, change) => sum + (change.op === 'insert' ? change.rows.length : 1), 0) : 1;
 }
 
 async function withinPatience<Result>(answer: Promise<Result>): Promise<Result> {
