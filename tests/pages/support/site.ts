@@ -1,5 +1,5 @@
-import { chromium, type Browser, type BrowserContextOptions, type Page } from 'playwright';
-import { afterAll, beforeAll } from 'vitest';
+import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright';
+import { afterAll, afterEach, beforeAll } from 'vitest';
 import { browserFlags } from '../../../scripts/browser-flags.mjs';
 import { findBrowser } from '../../../scripts/find-browser.mjs';
 import { buildPages, type Built } from './build-pages.ts';
@@ -8,7 +8,6 @@ import { watch, type Watched } from './watch.ts';
 
 /** The built pages on servers of their own, and a browser to look at them. */
 export interface Site {
-  readonly browser: Browser;
   /**
    * Opens a page of the examples in a window of its own.
    * @param path from the folder of the examples.
@@ -31,6 +30,7 @@ export interface OpenPage extends Watched {
 export function useSite(): Site {
   let built: Built;
   let browser: Browser;
+  const windows: BrowserContext[] = [];
   const servers = new Map<string, Promise<Server>>();
 
   beforeAll(async () => {
@@ -39,6 +39,11 @@ export function useSite(): Site {
     [built, browser] = await Promise.all([buildPages(), launched]);
   }, 120_000);
 
+  // A page that is done with would go on using the machine.
+  afterEach(async () => {
+    for (const window of windows.splice(0)) await window.close();
+  });
+
   afterAll(async () => {
     await browser.close();
     for (const server of servers.values()) await (await server).close();
@@ -46,9 +51,6 @@ export function useSite(): Site {
   });
 
   return {
-    get browser() {
-      return browser;
-    },
     async open(path, { policy = '', ...options } = {}) {
       const headers = { 'access-control-allow-origin': '*', ...(policy !== '' && { 'content-security-policy': policy }) };
       if (!servers.has(policy)) servers.set(policy, serveFolder(built.folder, headers));
@@ -56,6 +58,7 @@ export function useSite(): Site {
       const context = await browser.newContext({
         viewport: { width: 1280, height: 800 }, locale: 'en-GB', timezoneId: 'UTC', permissions: ['clipboard-read', 'clipboard-write'], ...options,
       });
+      windows.push(context);
       const page = await context.newPage();
       // Sooner than the time of a test is over, so that the step that waits in vain is named.
       page.setDefaultTimeout(10_000);
