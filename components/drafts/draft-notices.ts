@@ -31,7 +31,8 @@ export class DraftNotices extends LitElement {
   declare words: Words;
 
   override render(): TemplateResult {
-    return html`<ul role="status" ?hidden=${this.notices.length === 0}>${this.notices.map((notice) => this.#line(notice))}</ul>`;
+    return html`<div role="status">${this.notices.length === 0 ? nothing
+      : html`<ul>${this.notices.map((notice) => this.#line(notice))}</ul>`}</div>`;
   }
 
   #line(notice: DraftNotice): TemplateResult {

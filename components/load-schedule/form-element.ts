@@ -75,6 +75,16 @@ export abstract class FormElement extends LitElement {
     return this.internals.reportValidity();
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    window.addEventListener('pagehide', this.#onLeave);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('pagehide', this.#onLeave);
+  }
+
   /** @ignore The form that the element belongs to changed. */
   formAssociatedCallback(form: HTMLFormElement | null): void {
     this.#data.follow(form);
@@ -87,8 +97,14 @@ export abstract class FormElement extends LitElement {
 
   /** @ignore The browser brings back what was in the form when a person left the page. */
   formStateRestoreCallback(state: string | File | FormData | null): void {
-    if (typeof state === 'string') this.value = state;
+    if (typeof state === 'string') this.restore(state);
   }
+
+  /** Shows what was in the form when a person left the page. */
+  protected abstract restore(value: string): void;
+
+  /** Whether there is something for the browser to bring back when a person comes back to the page. */
+  protected abstract get isWorthRestoring(): boolean;
 
   /** Says that the form cannot be sent, and why; empty when it can. @param place where a person is shown it. */
   protected judge(sentence: string, place: HTMLElement): void {
@@ -97,4 +113,9 @@ export abstract class FormElement extends LitElement {
     else this.internals.setValidity({ customError: true }, sentence, place);
     this.states.set('invalid', sentence !== '');
   }
+
+  /** The browser takes what it is to bring back when the page is left: to give it with every edit would write everything out each time. */
+  readonly #onLeave = (): void => {
+    if (this.form !== null && this.isWorthRestoring) this.internals.setFormValue(null, this.value);
+  };
 }

@@ -64,6 +64,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   readonly #mark = new DirtyMark();
   /** Whether the schedule that is shown was put in by the page. */
   #given = false;
+  /** Whether the browser brought something back before the page's file was asked for. */
+  #isRestored = false;
   /** What the page had put in when a draft took its place. */
   #givenContent: Content | undefined;
 
@@ -263,6 +265,21 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     return this.readonly || this.disabled || this.barred;
   }
 
+  protected override restore(value: string): void {
+    const before = this.schedule;
+    this.value = value;
+    if (this.schedule === before) return;
+    this.#mark.soil();
+    // The page's file, which is on its way or asked for with the first update, is older than this.
+    this.files.cancel();
+    this.#isRestored = !this.hasUpdated;
+  }
+
+  /** Drafts keep more than a form can. */
+  protected override get isWorthRestoring(): boolean {
+    return this.dirty && this.drafts.keeper === undefined;
+  }
+
   /** Shows and selects a cell. */
   protected abstract goTo(place: Place): Promise<void>;
 
@@ -281,7 +298,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Shows the file at an address, unless a draft of it takes its place. */
   async #showSource(address: string): Promise<void> {
     await this.drafts.ready;
-    if (address !== this.src || this.drafts.takesPlace()) return;
+    const isReplaced = this.#isRestored;
+    this.#isRestored = false;
+    if (isReplaced || address !== this.src || this.drafts.takesPlace()) return;
     this.#givenContent = undefined;
     await this.files.startFrom(address);
   }

@@ -115,6 +115,11 @@ export class ScheduleFiles {
     if (problems.length === 0) this.#host.dispatchEvent(new ElvLoadEvent(address));
   }
 
+  /** Waits for no file any longer. */
+  cancel(): void {
+    this.#remote.cancel();
+  }
+
   /** Fetches again what was being fetched when the element was taken off its page. */
   async resume(): Promise<void> {
     if (this.#remote.interrupted !== '') await this.startFrom(this.#remote.interrupted);

@@ -1,3 +1,4 @@
+import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
 import { mountElement, part, removeElements, textOf } from './element-mount.ts';
 import { addressOf, change, enter, fileOf, freshKey, kept, notices, one, openTab, press, qtyOf } from './draft-support.ts';
@@ -372,9 +373,11 @@ test('a read-only element, and one without a key, keep and show no draft', async
   await expect.poll(() => qtyOf(locked)).toBe(5);
 });
 
-test('the notices are in the language of the page', async () => {
+test('the notices are in the language of the page, and axe finds nothing in them', async () => {
   const key = freshKey();
   await leaveDraft(key, 5);
   const element = await mount(key, { lang: 'de' });
   await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf von \d\d:\d\d wiederhergestellt\.$/);
+  const { violations } = await axe.run(part(element, 'elv-draft-notices')!, { resultTypes: ['violations'] });
+  expect(violations).toEqual([]);
 });

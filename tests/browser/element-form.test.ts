@@ -1,7 +1,7 @@
-import { afterEach, expect, test } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { mountElement, part, removeElements, sample } from './element-mount.ts';
-import { enter, fileOf, one, qtyOf } from './draft-support.ts';
+import { addressOf, enter, fileOf, one, qtyOf } from './draft-support.ts';
 
 afterEach(() => {
   removeElements();
@@ -99,11 +99,37 @@ test('resetting takes every action back, and each can be done again', async () =
   expect(qtyOf(element)).toBe(4);
 });
 
-test('what the browser brings back is shown, and what is none changes nothing', async () => {
+test('what the browser brings back is shown and is dirty, and what is none changes nothing', async () => {
   const { element } = await inForm({}, one(1));
   element.formStateRestoreCallback(fileOf(7));
-  expect(qtyOf(element)).toBe(7);
+  expect([qtyOf(element), element.dirty]).toEqual([7, true]);
   element.formStateRestoreCallback(null);
   element.formStateRestoreCallback('{"no": "schedule"}');
   expect(qtyOf(element)).toBe(7);
+});
+
+test('what the browser brings back is not overwritten by the page’s file', async () => {
+  const element = document.createElement('elv-load-schedule');
+  element.src = addressOf(3);
+  element.formStateRestoreCallback(fileOf(7));
+  document.body.append(element);
+  await element.updateComplete;
+  await new Promise((resolve) => { setTimeout(resolve, 300); });
+  expect(qtyOf(element)).toBe(7);
+  element.src = addressOf(4);
+  await expect.poll(() => qtyOf(element)).toBe(4);
+});
+
+test('the browser is given what to bring back when the page is left, and not with every edit', async () => {
+  const { form, element } = await inForm({}, one(1));
+  const given = vi.spyOn(ElementInternals.prototype, 'setFormValue');
+  window.dispatchEvent(new PageTransitionEvent('pagehide'));
+  enter(element, 2);
+  await element.updateComplete;
+  expect(given).not.toHaveBeenCalled();
+  window.dispatchEvent(new PageTransitionEvent('pagehide'));
+  expect(given.mock.calls).toEqual([[null, element.value]]);
+  // The form itself is still given it once.
+  expect(new FormData(form).getAll('schedule')).toEqual([element.value]);
+  given.mockRestore();
 });
