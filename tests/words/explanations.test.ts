@@ -83,8 +83,8 @@ describe('an explanation', () => {
 describe('the room that is left', () => {
   // 165 A less 4 × 12.5 A of inrush, by 12.5 A: 9.
   test.each([
-    ['de', 'Platz für 9 weitere dieser Last bis zum Einschaltstrom, den der Kontakt einschalten darf.'],
-    ['fr', 'Place pour 9 de plus de cette charge avant le courant d’appel que le contact peut établir.'],
+    ['de', 'Platz für 9 weitere dieser Last bis zum Einschaltvermögen des Kontakts.'],
+    ['fr', 'Place pour 9 de plus de cette charge avant le pouvoir de fermeture du contact.'],
   ])('on an output in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
     expect(schedule.room('outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);

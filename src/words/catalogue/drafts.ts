@@ -18,9 +18,21 @@ export const drafts = {
     de: 'Der Entwurf von {time} stammt aus einer anderen Version dieser Software. Er bleibt unverändert erhalten: als Datei speichern oder diese Seite mit jener Version öffnen.',
     fr: 'Le brouillon de {time} provient d’une autre version de ce logiciel. Il est conservé tel quel : l’enregistrer dans un fichier ou ouvrir cette page avec cette version.',
   },
-  'The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file for whoever looks after this page.': {
-    de: 'Der Entwurf von {time} ist beschädigt und kann nicht angezeigt werden. Er bleibt unverändert erhalten: für die Betreuung dieser Seite als Datei speichern.',
-    fr: 'Le brouillon de {time} est endommagé et ne peut pas être affiché. Il est conservé tel quel : l’enregistrer dans un fichier pour le responsable de cette page.',
+  'The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file, and open that file to restore what can be read of it.': {
+    de: 'Der Entwurf von {time} ist beschädigt und kann nicht angezeigt werden. Er bleibt unverändert erhalten: als Datei speichern und diese öffnen, um das noch Lesbare wiederherzustellen.',
+    fr: 'Le brouillon de {time} est endommagé et ne peut pas être affiché. Il est conservé tel quel : l’enregistrer dans un fichier et ouvrir ce fichier pour restaurer ce qui reste lisible.',
+  },
+  'The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.': {
+    de: 'Der Entwurf ist beschädigt: Sein Anfangsstand ist nicht lesbar, daher lässt sich nichts wiederherstellen. Mit der zuletzt gespeicherten Datei der Lastaufstellung weiterarbeiten.',
+    fr: 'Le brouillon est endommagé : son état initial est illisible, rien ne peut donc en être restauré. Repartir du dernier fichier de bilan de charge enregistré.',
+  },
+  'The draft is damaged from action {number} of {all} on; everything before it is restored': {
+    de: 'Der Entwurf ist ab Aktion {number} von {all} beschädigt; alles davor ist wiederhergestellt',
+    fr: 'Le brouillon est endommagé à partir de l’action {number} sur {all} ; tout ce qui précède est restauré',
+  },
+  '{file}: draft restored': {
+    de: '{file}: Entwurf wiederhergestellt',
+    fr: '{file} : brouillon restauré',
   },
   'The draft is open in another tab. What is entered here is kept as a draft of its own.': {
     de: 'Der Entwurf ist in einem anderen Tab geöffnet. Was hier eingegeben wird, bleibt als eigener Entwurf erhalten.',

@@ -25,10 +25,10 @@ export const takeoffReader = {
     de: 'Das Blatt Gerätetypen ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
     fr: 'La feuille Types d’appareil est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
   },
-  'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareils généraux' },
+  'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareil généraux' },
   'General device types: {count, plural, one {# row} other {# rows}}': {
     de: 'Allgemeine Gerätetypen: {count, plural, one {# Zeile} other {# Zeilen}}',
-    fr: 'Types d’appareils généraux : {count, plural, one {# ligne} other {# lignes}}',
+    fr: 'Types d’appareil généraux : {count, plural, one {# ligne} other {# lignes}}',
   },
   'Names that are no type yet': { de: 'Namen, die noch kein Typ sind', fr: 'Noms qui ne sont pas encore un type' },
   '{count, plural, one {# name} other {# names}} to decide': {

@@ -4,11 +4,11 @@ import type { Area } from '../translation.ts';
 export const formulas = {
   '{name} changes by itself, and a schedule must not. Enter the value instead.': {
     de: '{name} ändert sich von selbst, und das darf eine Lastaufstellung nicht. Stattdessen den Wert eingeben.',
-    fr: '{name} change de soi-même, ce qu’un bilan de charge ne doit pas faire. Saisir plutôt la valeur.',
+    fr: '{name} change de valeur sans intervention, ce qu’un bilan de charge ne doit pas faire. Saisir plutôt la valeur.',
   },
   '{name} tells where cells stand, which changes when rows move. Refer to the cells themselves.': {
-    de: '{name} sagt, wo Zellen stehen, und das ändert sich mit dem Verschieben von Zeilen. Auf die Zellen selbst verweisen.',
-    fr: '{name} dit où se trouvent des cellules, ce qui change quand des lignes sont déplacées. Faire référence aux cellules mêmes.',
+    de: '{name} gibt die Lage von Zellen an, und die ändert sich mit dem Verschieben von Zeilen. Auf die Zellen selbst verweisen.',
+    fr: '{name} donne la position de cellules, qui change quand des lignes sont déplacées. Faire référence aux cellules mêmes.',
   },
   '{name} cannot be used here. Use XLOOKUP, or INDEX with MATCH.': {
     de: '{name} kann hier nicht verwendet werden. XLOOKUP oder INDEX mit MATCH verwenden.',
@@ -36,7 +36,7 @@ export const formulas = {
   },
   'The formula has more than {most} signs in a row. Take some out.': {
     de: 'Die Formel hat mehr als {most} Vorzeichen hintereinander. Einige entfernen.',
-    fr: 'La formule a plus de {most} signes à la suite. En retirer.',
+    fr: 'La formule a plus de {most} signes à la suite. En retirer quelques-uns.',
   },
   'There is no sheet {name}: the sheets are {sheets}.': {
     de: 'Es gibt kein Blatt {name}: die Blätter heißen {sheets}.',
@@ -71,7 +71,7 @@ export const formulas = {
     fr: 'ce n’est pas une formule. Les arguments sont séparés par un point-virgule et les décimales par une virgule ou un point, comme dans =ROUND(2,5*3;0).',
   },
   'it gives a function too few or too many arguments. Correct it.': {
-    de: 'sie gibt einer Funktion zu wenige oder zu viele Argumente. Berichtigen.',
+    de: 'sie gibt einer Funktion zu wenige oder zu viele Argumente. Die Formel berichtigen.',
     fr: 'elle donne à une fonction trop ou trop peu d’arguments. La corriger.',
   },
   'it uses a function or a name that is not known. Correct its spelling.': {

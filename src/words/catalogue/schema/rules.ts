@@ -16,7 +16,7 @@ export const rules = {
   },
   'sum of current over the relay outputs that name it': {
     de: 'Summe der Ströme der Relaisausgänge, die ihn nennen',
-    fr: 'somme des courants des sorties de relais qui le nomment',
+    fr: 'somme des courants des sorties à relais qui le nomment',
   },
   'sum of loss over the supplies that name it': {
     de: 'Summe der Verlustleistungen der Versorgungen, die es nennen',

@@ -4,7 +4,7 @@ import type { Area } from '../translation.ts';
 export const commands = {
   Undo: { de: 'Rückgängig', fr: 'Annuler' },
   'Takes the last action back, on whichever sheet it was': {
-    de: 'Nimmt die letzte Aktion zurück, auf welchem Blatt sie auch war',
+    de: 'Nimmt die letzte Aktion zurück, auf welchem Blatt auch immer',
     fr: 'Annule la dernière action, sur quelque feuille que ce soit',
   },
   Redo: { de: 'Wiederholen', fr: 'Rétablir' },
@@ -42,12 +42,12 @@ export const commands = {
   Sizing: { de: 'Auslegung', fr: 'Dimensionner' },
   'Counts the supplies, branches and relay modules that the job needs': {
     de: 'Ermittelt, wie viele Versorgungen, Buslinien und Relaismodule nötig sind',
-    fr: 'Compte les alimentations, lignes de bus et modules de relais nécessaires',
+    fr: 'Compte les alimentations, lignes de bus et modules à relais nécessaires',
   },
   'Load table': { de: 'Lasttabelle', fr: 'Tableau de charge' },
   'Shows what is handed over, prints and saves it; revisions, and changes since an older schedule': {
     de: 'Zeigt, druckt und speichert, was übergeben wird; Revisionen und Änderungen gegenüber einer älteren Lastaufstellung',
-    fr: 'Montre, imprime et enregistre ce qui est remis\u202f; révisions, et modifications depuis un bilan plus ancien',
+    fr: 'Montre, imprime et enregistre ce qui est remis\u202f; révisions, et modifications depuis un bilan antérieur',
   },
   'Insert above': { de: 'Zeile oben', fr: 'Ligne dessus' },
   'Inserts a row above the selected one': {

@@ -16,7 +16,7 @@ export const page = {
   },
   'Drop the older schedule (.json, .html, .xlsx)': {
     de: 'Ältere Lastaufstellung hier ablegen (.json, .html, .xlsx)',
-    fr: 'Déposer le bilan plus ancien (.json, .html, .xlsx)',
+    fr: 'Déposer le bilan antérieur (.json, .html, .xlsx)',
   },
   'Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)': {
     de: 'Lastaufstellung (.json oder Lasttabelle .html, .xlsx) oder ein Blatt (.csv) hier ablegen',
