@@ -22,8 +22,8 @@ export const takeoffReader = {
     fr: '{name} : lecture impossible. Rien n’a été modifié.',
   },
   'The sheet of types is empty, so that every name becomes a new type without a draw.': {
-    de: 'Das Blatt Gerätetypen ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
-    fr: 'La feuille Types d’appareil est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
+    de: 'Das Blatt „Gerätetypen“ ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
+    fr: 'La feuille « Types d’appareil » est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
   },
   'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareil généraux' },
   'General device types: {count, plural, one {# row} other {# rows}}': {

@@ -8,12 +8,12 @@ export const checklist = {
     fr: 'Par une personne qualifiée. Les règles locales et les notices des fabricants peuvent exiger davantage.',
   },
   'Every mains and ELV way that feeds the panel is isolated, locked off and proved dead with a tester that was proved before and after.': {
-    de: 'Jeder Netz- und Kleinspannungsabgang, der den Schaltschrank speist, ist freigeschaltet und gegen Wiedereinschalten gesichert; die Spannungsfreiheit ist mit einem Prüfer festgestellt, der davor und danach erprobt wurde.',
-    fr: 'Chaque départ secteur ou TBT qui alimente l’armoire est séparé et condamné\u202f; l’absence de tension est vérifiée avec un appareil contrôlé avant et après.',
+    de: 'Jede Einspeisung des Schaltschranks, Netz wie Kleinspannung, ist freigeschaltet und gegen Wiedereinschalten gesichert; die Spannungsfreiheit ist festgestellt, mit einem Spannungsprüfer, dessen Funktion davor und danach geprüft wurde.',
+    fr: 'Chaque arrivée de l’armoire, secteur comme TBT, est séparée et condamnée\u202f; l’absence de tension est vérifiée avec un détecteur de tension contrôlé avant et après.',
   },
   'Insulation and polarity of every field cable are measured, with electronics disconnected.': {
-    de: 'Isolation und Polarität jedes Feldkabels sind bei abgeklemmter Elektronik gemessen.',
-    fr: 'L’isolement et la polarité de chaque câble de terrain sont mesurés, électronique débranchée.',
+    de: 'Isolationswiderstand und Polarität jeder Feldleitung sind bei abgeklemmter Elektronik gemessen.',
+    fr: 'La résistance d’isolement et la polarité de chaque câble de terrain sont mesurées, électronique déconnectée.',
   },
   'Fuses and breakers fitted have the ratings of this table.': {
     de: 'Die eingesetzten Sicherungen und Schutzschalter haben die Bemessungswerte dieser Tabelle.',
@@ -28,24 +28,24 @@ export const checklist = {
     fr: 'Les ponts ne sont montés que là où des bornes doivent être reliées.',
   },
   'Both ends of every bus branch are terminated: {branches}.': {
-    de: 'Beide Enden jeder Buslinie sind abgeschlossen: {branches}.',
-    fr: 'Les deux extrémités de chaque ligne de bus sont terminées\u00a0: {branches}.',
+    de: 'Jede Buslinie hat an beiden Enden ihren Busabschluss: {branches}.',
+    fr: 'Chaque ligne de bus a sa terminaison aux deux extrémités\u00a0: {branches}.',
   },
   '{branch} (marked as terminated)': {
-    de: '{branch} (als abgeschlossen vermerkt)',
-    fr: '{branch} (terminaison notée)',
+    de: '{branch} (Busabschluss eingetragen)',
+    fr: '{branch} (terminaison indiquée)',
   },
   '{branch} (not marked as terminated)': {
-    de: '{branch} (nicht als abgeschlossen vermerkt)',
-    fr: '{branch} (terminaison non notée)',
+    de: '{branch} (Busabschluss nicht eingetragen)',
+    fr: '{branch} (terminaison non indiquée)',
   },
   'The output of every supply is measured before its loads are connected.': {
     de: 'Der Ausgang jeder Versorgung ist gemessen, bevor ihre Lasten angeschlossen werden.',
     fr: 'La sortie de chaque alimentation est mesurée avant le raccordement de ses charges.',
   },
   'Guards are back in place, tools and offcuts are out of the panel.': {
-    de: 'Abdeckungen sind wieder angebracht, Werkzeug und Reste aus dem Schaltschrank entfernt.',
-    fr: 'Les protections sont remises en place, les outils et les chutes sont retirés de l’armoire.',
+    de: 'Abdeckungen sind wieder angebracht, Werkzeug und Materialreste aus dem Schaltschrank entfernt.',
+    fr: 'Les capots et écrans sont remis en place, les outils et les chutes sont retirés de l’armoire.',
   },
   Done: { de: 'Erledigt', fr: 'Fait' },
   Check: { de: 'Prüfung', fr: 'Contrôle' },
@@ -56,7 +56,7 @@ export const checklist = {
     de: 'Spannungen der Versorgungen an ihren Ausgängen, der Leitungen an ihren Enden; alle bei eingeschalteten Geräten.',
     fr: 'Tensions des alimentations à leurs sorties, des liaisons à leurs extrémités\u202f; toutes avec les appareils en marche.',
   },
-  Verdict: { de: 'Beurteilung', fr: 'Verdict' },
+  Verdict: { de: 'Beurteilung', fr: 'Appréciation' },
   'as worked out': { de: 'wie berechnet', fr: 'conforme au calcul' },
   Signatures: { de: 'Unterschriften', fr: 'Signatures' },
   Step: { de: 'Schritt', fr: 'Étape' },

@@ -51,11 +51,11 @@ export const pictures = {
   },
   'The voltage along this run is not known yet. Its findings say which entries are missing.': {
     de: 'Die Spannung entlang dieser Leitung ist noch nicht bekannt. Ihre Befunde sagen, welche Angaben fehlen.',
-    fr: 'La tension le long de cette liaison n’est pas encore connue. Ses constats disent quelles saisies manquent.',
+    fr: 'La tension le long de cette liaison n’est pas encore connue. Ses constats disent quelles données manquent.',
   },
   'most drop {share}: {voltage}': {
-    de: 'größter Spannungsfall {share}: {voltage}',
-    fr: 'chute maximale {share}\u00a0: {voltage}',
+    de: 'zulässiger Spannungsfall {share}: {voltage}',
+    fr: 'chute admissible {share}\u00a0: {voltage}',
   },
   '{devices}: {voltage} at {distance}': {
     de: '{devices}: {voltage} bei {distance}',
@@ -79,6 +79,6 @@ export const pictures = {
   },
   '{count, plural, one {# more place is drawn without its name.} other {# more places are drawn without their names.}}': {
     de: '{count, plural, one {# weitere Stelle ist ohne Namen gezeichnet.} other {# weitere Stellen sind ohne Namen gezeichnet.}}',
-    fr: '{count, plural, one {# autre point est tracé sans son nom.} other {# autres points sont tracés sans leurs noms.}}',
+    fr: '{count, plural, one {# autre emplacement est tracé sans son nom.} other {# autres emplacements sont tracés sans leurs noms.}}',
   },
 } satisfies Area;

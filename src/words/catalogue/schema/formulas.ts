@@ -39,8 +39,8 @@ export const formulas = {
     fr: 'La formule a plus de {most} signes à la suite. En retirer quelques-uns.',
   },
   'There is no sheet {name}: the sheets are {sheets}.': {
-    de: 'Es gibt kein Blatt {name}: die Blätter heißen {sheets}.',
-    fr: 'Il n’y a pas de feuille {name} : les feuilles sont {sheets}.',
+    de: 'Es gibt kein Blatt {name}. Eines von diesen nennen: {sheets}.',
+    fr: 'Il n’y a pas de feuille {name}. Indiquer l’une de celles-ci : {sheets}.',
   },
   'The sheet {sheet} has no column {letters}: its columns are A to {last}.': {
     de: 'Das Blatt {sheet} hat keine Spalte {letters}: seine Spalten sind A bis {last}.',

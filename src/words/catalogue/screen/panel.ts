@@ -124,12 +124,12 @@ export const panel = {
   'Findings: {group} only': { de: 'Befunde: nur {group}', fr: 'Constats\u00a0: {group} seulement' },
   'Findings by severity': { de: 'Befunde nach Schwere', fr: 'Constats par gravité' },
   'Show these findings only, or all again': {
-    de: 'Nur diese Befunde zeigen, oder wieder alle',
-    fr: 'Montrer seulement ces constats, ou de nouveau tous',
+    de: 'Nur diese Befunde anzeigen, oder wieder alle',
+    fr: 'Afficher seulement ces constats, ou de nouveau tous',
   },
-  'Show all {n}': { de: 'Alle {n} zeigen', fr: 'Montrer les {n}' },
-  'Show {n} more of {all}': { de: 'Weitere {n} von {all} zeigen', fr: 'Montrer {n} de plus sur {all}' },
-  'Nothing was found.': { de: 'Nichts gefunden.', fr: 'Rien n’a été constaté.' },
+  'Show all {n}': { de: 'Alle {n} anzeigen', fr: 'Afficher les {n}' },
+  'Show {n} more of {all}': { de: 'Weitere {n} von {all} anzeigen', fr: 'Afficher {n} de plus sur {all}' },
+  'Nothing was found.': { de: 'Keine Befunde.', fr: 'Aucun constat.' },
   '{sheet}, row {row}, {column}': { de: '{sheet}, Zeile {row}, {column}', fr: '{sheet}, ligne {row}, {column}' },
   'Accept this finding': { de: 'Diesen Befund akzeptieren', fr: 'Accepter ce constat' },
   'Accept this finding, with a reason and a name': {
