@@ -377,7 +377,7 @@ test('the notices are in the language of the page, and axe finds nothing in them
   const key = freshKey();
   await leaveDraft(key, 5);
   const element = await mount(key, { lang: 'de' });
-  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf von \d\d:\d\d wiederhergestellt\.$/);
+  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt\.$/);
   const { violations } = await axe.run(part(element, 'elv-draft-notices')!, { resultTypes: ['violations'] });
   expect(violations).toEqual([]);
 });
