@@ -91,7 +91,7 @@ export const json = {
     fr: 'Le fichier n’indique pas sa version. S’il a été écrit à la main, ajouter "version": {version}.',
   },
   'The file has the version {found}; versions 1 to {version} can be read here. Open it with newer software.': {
-    de: 'Die Datei hat die Version {found}; hier lassen sich die Versionen 1 bis {version} lesen. Sie mit neuerer Software öffnen.',
+    de: 'Die Datei hat die Version {found}; hier lassen sich die Versionen 1 bis {version} lesen. Die Datei mit neuerer Software öffnen.',
     fr: 'Le fichier est en version {found} ; les versions 1 à {version} peuvent être lues ici. L’ouvrir avec un logiciel plus récent.',
   },
   'The file has the version {found}; versions 1 to {version} can be read here. Write "version": {version}.': {

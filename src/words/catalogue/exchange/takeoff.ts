@@ -85,7 +85,7 @@ export const takeoff = {
     fr: 'Sa zone est le titre de la ligne {line}.',
   },
   'The same type in the same place as on line {line}, to which it is added.': {
-    de: 'Derselbe Typ am selben Ort wie in Zeile {line}, zu der sie hinzukommt.',
+    de: 'Derselbe Typ am selben Ort wie in Zeile {line}; dort hinzugezählt.',
     fr: 'Le même type au même endroit qu’à la ligne {line}, à laquelle elle s’ajoute.',
   },
   'It has the name of its type.': { de: 'Sie trägt den Namen ihres Typs.', fr: 'Elle porte le nom de son type.' },
@@ -102,8 +102,8 @@ export const takeoff = {
     fr: '« {name} » ressemble à {types}. Confirmer le type, ou en créer un nouveau.',
   },
   '“{name}” was confirmed to be {type}.': {
-    de: '„{name}“ ist bestätigt als {type}.',
-    fr: '« {name} » est confirmé comme {type}.',
+    de: '„{name}“ wurde als {type} bestätigt.',
+    fr: '« {name} » a été confirmé comme {type}.',
   },
   '“{name}” becomes a new type, whose draw is not known yet.': {
     de: '„{name}“ wird ein neuer Typ, dessen Stromaufnahme noch nicht bekannt ist.',

@@ -59,7 +59,7 @@ export const cells = {
     fr: '{name}, {column} : {problem}. Corriger la valeur.',
   },
   '{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.': {
-    de: '{name}: {row} {tag} gibt es nicht. Auf dem Blatt „{sheet}“ ergänzen oder das Kennzeichen berichtigen.',
+    de: '{name}: {row} {tag} gibt es nicht. Die Zeile auf dem Blatt „{sheet}“ ergänzen oder das Kennzeichen berichtigen.',
     fr: '{name} : {row} {tag} introuvable. L’ajouter à la feuille « {sheet} » ou corriger le repère.',
   },
   '{name}: nothing can refer to it. Give it a tag.': {

@@ -83,8 +83,8 @@ export const limits = {
     fr: '{name} : {value} commutés par un contact assigné à {limit} pour {kind, select, resistive {charge résistive} lamp {charge de lampes} motor {charge de moteurs} other {charge de bobines}}, soit {excess} de trop. Répartir la charge sur plusieurs sorties, choisir un contact de valeur assignée plus élevée ou commander un contacteur.',
   },
   '{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.': {
-    de: '{name}: Einschaltstrom {value}, der Kontakt darf {limit} einschalten – {excess} zu viel. Die Last auf mehrere Ausgänge verteilen oder den Einschaltstrom begrenzen.',
-    fr: '{name} : courant d’appel {value}, admissible à la fermeture du contact {limit}, soit {excess} de trop. Répartir la charge sur plusieurs sorties ou limiter le courant d’appel.',
+    de: '{name}: Einschaltstrom {value}, Einschaltvermögen des Kontakts {limit} – {excess} zu viel. Die Last auf mehrere Ausgänge verteilen oder den Einschaltstrom begrenzen.',
+    fr: '{name} : courant d’appel {value}, pouvoir de fermeture du contact {limit}, soit {excess} de trop. Répartir la charge sur plusieurs sorties ou limiter le courant d’appel.',
   },
   '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: share the load over more outputs, or use a stronger contact.': {
     de: '{name}: Auslastung {loading} von {rating}, Zielwert {target} um {excess} überschritten. Die Last auf mehrere Ausgänge verteilen oder einen höher bemessenen Kontakt wählen.',
@@ -103,16 +103,16 @@ export const limits = {
     fr: '{name} : aucune puissance indiquée, le courant n’est donc pas connu. Indiquer la puissance d’une charge en W ; 0 pour une sortie en réserve.',
   },
   '{name}: the contact {contact} has no rating for {kind, select, resistive {resistive} lamp {lamp} motor {motor} other {coil}} loads. Enter it on the sheet {sheet}, or choose another contact.': {
-    de: '{name}: Der Kontakt {contact} hat keinen Bemessungswert für {kind, select, resistive {ohmsche Last} lamp {Lampenlast} motor {Motorlast} other {Spulenlast}}. Auf dem Blatt „{sheet}“ eintragen oder einen anderen Kontakt wählen.',
+    de: '{name}: Der Kontakt {contact} hat keinen Bemessungswert für {kind, select, resistive {ohmsche Last} lamp {Lampenlast} motor {Motorlast} other {Spulenlast}}. Den Bemessungswert auf dem Blatt „{sheet}“ eintragen oder einen anderen Kontakt wählen.',
     fr: '{name} : le contact {contact} n’a pas de valeur assignée pour {kind, select, resistive {charge résistive} lamp {charge de lampes} motor {charge de moteurs} other {charge de bobines}}. L’indiquer sur la feuille « {sheet} » ou choisir un autre contact.',
   },
   '{name} has no inrush entered: whether the contact may make it is not checked. Enter the peak current of one load in A.': {
     de: '{name}: kein Einschaltstrom eingetragen; ob der Kontakt ihn einschalten darf, wird nicht geprüft. Den Spitzenstrom einer Last in A eintragen.',
-    fr: '{name} : aucun courant d’appel indiqué ; la fermeture du contact n’est pas vérifiée. Indiquer le courant de crête d’une charge en A.',
+    fr: '{name} : aucun courant d’appel indiqué ; le pouvoir de fermeture du contact n’est pas vérifié. Indiquer le courant de crête d’une charge en A.',
   },
   '{name} has an inrush but its contact has none entered that it may make: it is not checked. Enter it on the sheet {sheet}.': {
-    de: '{name} hat einen Einschaltstrom, für den Kontakt ist aber kein zulässiger eingetragen; er wird nicht geprüft. Auf dem Blatt „{sheet}“ eintragen.',
-    fr: '{name} : courant d’appel indiqué, mais aucun courant admissible pour le contact ; il n’est pas vérifié. L’indiquer sur la feuille « {sheet} ».',
+    de: '{name}: Einschaltstrom eingetragen, für den Kontakt aber kein zulässiger; er wird nicht geprüft. Den zulässigen Einschaltstrom auf dem Blatt „{sheet}“ eintragen.',
+    fr: '{name} : courant d’appel indiqué, mais aucun courant admissible pour le contact ; il n’est pas vérifié. Indiquer le courant d’appel admissible sur la feuille « {sheet} ».',
   },
   '{name} has no feed entered: its current counts in none. Choose the feed behind the contact.': {
     de: '{name}: kein Netzabgang angegeben; der Strom zählt bei keinem. Den Netzabgang vor dem Kontakt wählen.',
@@ -155,7 +155,7 @@ export const limits = {
     fr: '{name} : pertes des autres appareils absentes, la température intérieure n’est donc pas connue. Indiquer leur chaleur en W ; 0 s’il n’y en a pas.',
   },
   '{name} has no highest inside temperature entered: it is not checked against one. Enter the highest that its contents bear in °C.': {
-    de: '{name}: keine höchste Innentemperatur eingetragen; es wird nicht dagegen geprüft. Die höchste in °C eintragen, die der Inhalt verträgt.',
-    fr: '{name} : aucune température intérieure maximale indiquée ; elle n’est pas vérifiée. Indiquer la plus élevée que supporte le contenu, en °C.',
+    de: '{name}: keine höchste Innentemperatur eingetragen; die Innentemperatur wird nicht geprüft. Die höchste in °C eintragen, die die Einbauten vertragen.',
+    fr: '{name} : aucune température intérieure maximale indiquée ; la température intérieure n’est pas vérifiée. Indiquer la plus élevée que supporte le matériel monté, en °C.',
   },
 } satisfies Area;

@@ -67,20 +67,20 @@ export const runs = {
     fr: '{name} : la tension du rail n’est pas connue. Ajouter le rail à la feuille « {sheet} » ou corriger le repère.',
   },
   '{name}: the resistance of its conductor is not known. Enter it on the sheet {sheet}, or choose another conductor.': {
-    de: '{name}: Der Widerstand des Leiters ist nicht bekannt. Auf dem Blatt „{sheet}“ eintragen oder einen anderen Leiter wählen.',
+    de: '{name}: Der Widerstand des Leiters ist nicht bekannt. Den Widerstand auf dem Blatt „{sheet}“ eintragen oder einen anderen Leiter wählen.',
     fr: '{name} : la résistance du conducteur n’est pas connue. L’indiquer sur la feuille « {sheet} » ou choisir un autre conducteur.',
   },
   '{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.': {
-    de: '{name} hat eine Schutzeinrichtung, der Bemessungsstrom der Versorgung ist aber nicht bekannt: Ob ein Kurzschluss am Leitungsende abgeschaltet wird, lässt sich nicht sagen. Auf dem Blatt „{sheet}“ eintragen.',
-    fr: '{name} : protection indiquée, mais le courant assigné de l’alimentation n’est pas connu ; l’élimination d’un court-circuit en bout de liaison ne peut être jugée. L’indiquer sur la feuille « {sheet} ».',
+    de: '{name} hat eine Schutzeinrichtung, der Bemessungsstrom der Versorgung ist aber nicht bekannt: Ob ein Kurzschluss am Leitungsende abgeschaltet wird, lässt sich nicht sagen. Den Bemessungsstrom auf dem Blatt „{sheet}“ eintragen.',
+    fr: '{name} : protection indiquée, mais le courant assigné de l’alimentation n’est pas connu ; l’élimination d’un court-circuit en bout de liaison ne peut être jugée. Indiquer le courant assigné sur la feuille « {sheet} ».',
   },
   '{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.': {
     de: '{name}: keine Schutzeinrichtung eingetragen; weder Überlast noch Kurzschluss am Leitungsende werden geprüft. Den Bemessungsstrom der Schutzeinrichtung in A eintragen.',
     fr: '{name} : aucune protection indiquée ; ni la surcharge ni le court-circuit en bout ne sont vérifiés. Indiquer le courant assigné de la protection en A.',
   },
   '{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.': {
-    de: '{name}: Der zulässige Strom des Leiters ist nicht bekannt; der Strom wird nicht dagegen geprüft. Auf dem Blatt „{sheet}“ eintragen, wenn eine Quelle ihn angibt.',
-    fr: '{name} : le courant admissible du conducteur n’est pas connu ; le courant n’est pas vérifié. L’indiquer sur la feuille « {sheet} » si une source le donne.',
+    de: '{name}: Die Strombelastbarkeit des Leiters ist nicht bekannt; der Strom wird nicht dagegen geprüft. Die Strombelastbarkeit auf dem Blatt „{sheet}“ eintragen, wenn eine Quelle sie angibt.',
+    fr: '{name} : le courant admissible du conducteur n’est pas connu ; le courant n’est pas vérifié. Indiquer le courant admissible sur la feuille « {sheet} » si une source le donne.',
   },
   '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.': {
     de: '{name}: Kein Gerät daran gibt an, welche Spannung es braucht; die Endspannung wird nicht geprüft. Die Mindestspannung der Gerätetypen eintragen.',

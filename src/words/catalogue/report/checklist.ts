@@ -49,7 +49,7 @@ export const checklist = {
   },
   Done: { de: 'Erledigt', fr: 'Fait' },
   Check: { de: 'Prüfung', fr: 'Contrôle' },
-  'Reading or remark': { de: 'Messwert oder Bemerkung', fr: 'Relevé ou remarque' },
+  'Reading or remark': { de: 'Messwert oder Bemerkung', fr: 'Relevé ou observation' },
   'Name, date': { de: 'Name, Datum', fr: 'Nom, date' },
   Commissioning: { de: 'Inbetriebnahme', fr: 'Mise en service' },
   'Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.': {

@@ -38,15 +38,15 @@ export const explanations = {
   },
   'Room for no more of this load {before}.': {
     de: 'Kein Platz für eine weitere Last dieser Art {before}.',
-    fr: 'Aucune place pour une charge de plus {before}.',
+    fr: 'Aucune place pour une charge identique de plus {before}.',
   },
   'Room for {count} more of this load {before}.': {
-    de: 'Platz für {count} weitere dieser Last {before}.',
-    fr: 'Place pour {count} de plus de cette charge {before}.',
+    de: 'Platz für weitere Lasten dieser Art {before}: {count}.',
+    fr: 'Place pour d’autres charges identiques {before} : {count}.',
   },
   'Room for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.': {
-    de: 'Platz für {count} weitere dieser Last {before}, {within, plural, =0 {keine} other {#}} {target}.',
-    fr: 'Place pour {count} de plus de cette charge {before}, {within, plural, =0 {aucune} other {#}} {target}.',
+    de: 'Platz für weitere Lasten dieser Art {before}: {count}, {target}: {within, plural, =0 {keine} other {#}}.',
+    fr: 'Place pour d’autres charges identiques {before} : {count}, {target} : {within, plural, =0 {aucune} other {#}}.',
   },
   'One more of the type {type} takes nothing: any number fits.': {
     de: 'Ein weiteres Gerät vom Typ {type} braucht nichts: beliebig viele passen.',
@@ -57,20 +57,20 @@ export const explanations = {
     fr: 'Aucune place pour un appareil de plus du type {type} {before}.',
   },
   'Room for {count} more of the type {type} {before}.': {
-    de: 'Platz für {count} weitere vom Typ {type} {before}.',
-    fr: 'Place pour {count} de plus du type {type} {before}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: {count}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : {count}.',
   },
   'Room for {count} more of the type {type} {before}, {within, plural, =0 {none} other {#}} {target}.': {
-    de: 'Platz für {count} weitere vom Typ {type} {before}, {within, plural, =0 {keine} other {#}} {target}.',
-    fr: 'Place pour {count} de plus du type {type} {before}, {within, plural, =0 {aucun} other {#}} {target}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: {count}, {target}: {within, plural, =0 {keine} other {#}}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : {count}, {target} : {within, plural, =0 {aucun} other {#}}.',
   },
   'Room for at most {count} more of the type {type} {before}.': {
-    de: 'Platz für höchstens {count} weitere vom Typ {type} {before}.',
-    fr: 'Place pour au plus {count} de plus du type {type} {before}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: höchstens {count}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : au plus {count}.',
   },
   'Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.': {
-    de: 'Platz für höchstens {count} weitere vom Typ {type} {before}, {within, plural, =0 {keine} other {höchstens #}} {target}.',
-    fr: 'Place pour au plus {count} de plus du type {type} {before}, {within, plural, =0 {aucun} other {au plus #}} {target}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: höchstens {count}, {target}: {within, plural, =0 {keine} other {höchstens #}}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : au plus {count}, {target} : {within, plural, =0 {aucun} other {au plus #}}.',
   },
   'before the target': { de: 'bis zum Zielwert', fr: 'avant la cible' },
   'before the rating': { de: 'bis zum Bemessungswert', fr: 'avant la valeur assignée' },

@@ -27,7 +27,7 @@ export const formulas = {
     fr: '{name} n’est connu ni comme fonction ni comme nom. Corriger l’orthographe ou saisir plutôt la valeur.',
   },
   'The formula nests more than {most} parentheses. Split it over several cells.': {
-    de: 'Die Formel schachtelt mehr als {most} Klammern. Sie auf mehrere Zellen verteilen.',
+    de: 'Die Formel schachtelt mehr als {most} Klammern. Die Formel auf mehrere Zellen verteilen.',
     fr: 'La formule imbrique plus de {most} parenthèses. La répartir sur plusieurs cellules.',
   },
   'The parentheses of the formula do not match. Add or remove one.': {
@@ -59,11 +59,11 @@ export const formulas = {
     fr: '{reference} va de la feuille {sheet} à {other}. Faire référence à des cellules d’une seule feuille.',
   },
   'The formula has {length} characters; at most {most} are allowed. Split it over several cells.': {
-    de: 'Die Formel hat {length} Zeichen; erlaubt sind höchstens {most}. Sie auf mehrere Zellen verteilen.',
+    de: 'Die Formel hat {length} Zeichen; erlaubt sind höchstens {most}. Die Formel auf mehrere Zellen verteilen.',
     fr: 'La formule a {length} caractères ; au plus {most} sont permis. La répartir sur plusieurs cellules.',
   },
   'The signs ⟦ and ⟧ cannot stand in a formula. Take them out.': {
-    de: 'Die Zeichen ⟦ und ⟧ können nicht in einer Formel stehen. Sie entfernen.',
+    de: 'Die Zeichen ⟦ und ⟧ können nicht in einer Formel stehen. Beide entfernen.',
     fr: 'Les signes ⟦ et ⟧ ne peuvent pas figurer dans une formule. Les retirer.',
   },
   'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).': {

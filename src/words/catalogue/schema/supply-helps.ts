@@ -71,8 +71,8 @@ export const supplyHelps = {
   },
   'What it is.': { de: 'Was es ist.', fr: 'Ce que c’est.' },
   'Which kind of supply it belongs on.': {
-    de: 'An welche Art von Versorgung es gehört.',
-    fr: 'Sorte d’alimentation à laquelle il appartient.',
+    de: 'Art der Versorgung, an die es gehört.',
+    fr: 'Sorte d’alimentation à laquelle le raccorder.',
   },
   'Current of one device at nominal voltage.': {
     de: 'Strom eines Geräts bei Nennspannung.',

@@ -32,7 +32,10 @@ export const page = {
     de: 'In die erste Zeile tippen, mit Strg+V Zeilen aus einer Tabellenkalkulation einfügen oder eine Datei hier ablegen.',
     fr: 'Saisir dans la première ligne, coller des lignes d’un tableur avec Ctrl+V, ou déposer un fichier ici.',
   },
-  'The rows need a key': { de: 'Die Zeilen brauchen einen Schlüssel', fr: 'Les lignes demandent une clé' },
+  'The rows need a key': {
+    de: 'Die Zeilen brauchen einen Lizenzschlüssel',
+    fr: 'Les lignes demandent une clé de licence',
+  },
   'The rows of a schedule are shown in Handsontable, a grid that comes under a licence of its own. Give its key in the attribute {attribute}: the one that was bought with a licence or, free of charge and only for evaluation and non-commercial use, {key}. Its licence page says which of them applies.': {
     de: 'Die Zeilen einer Lastaufstellung werden in Handsontable angezeigt, einem Tabellenraster mit eigener Lizenz. Dessen Schlüssel im Attribut {attribute} angeben: den mit einer Lizenz erworbenen oder, kostenlos und nur zur Erprobung und nichtkommerziellen Nutzung, {key}. Welcher gilt, sagt die Lizenzseite des Rasters.',
     fr: 'Les lignes d’un bilan de charge sont affichées par Handsontable, une grille soumise à sa propre licence. Donner sa clé dans l’attribut {attribute}\u00a0: celle acquise avec une licence ou, gratuitement et uniquement pour l’évaluation et l’usage non commercial, {key}. La page de licence de la grille dit laquelle s’applique.',
