@@ -131,7 +131,7 @@ export const drafts = {
     fr: 'Rétabli : {action}',
   },
   '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}': {
-    de: '{open, plural, one {# Befund überschreitet eine Grenze: die Ursache beheben oder den Befund akzeptieren.} other {# Befunde überschreiten eine Grenze: die Ursachen beheben oder die Befunde akzeptieren.}}',
+    de: '{open, plural, one {# Befund überschreitet eine Grenze: beheben oder akzeptieren.} other {# Befunde überschreiten eine Grenze: beheben oder akzeptieren.}}',
     fr: '{open, plural, one {# constat dépasse une limite : y remédier ou l’accepter.} other {# constats dépassent une limite : y remédier ou les accepter.}}',
   },
 } satisfies Area;
