@@ -82,7 +82,7 @@ export const takeoffReader = {
   'Leave it out': { de: 'Weglassen', fr: 'Écarter' },
   'Decide anew': { de: 'Neu entscheiden', fr: 'Revoir la décision' },
   'Show all {count} lines': { de: 'Alle {count} Zeilen anzeigen', fr: 'Afficher les {count} lignes' },
-  'No line is so.': { de: 'Keine solche Zeile.', fr: 'Aucune ligne de ce genre.' },
+  'There is no such line.': { de: 'Keine solche Zeile.', fr: 'Aucune ligne de ce genre.' },
   'Nothing is taken before you have seen every line.': {
     de: 'Nichts wird übernommen, bevor jede Zeile zu sehen war.',
     fr: 'Rien n’est retenu avant que chaque ligne ait été vue.',

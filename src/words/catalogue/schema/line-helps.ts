@@ -27,7 +27,7 @@ export const lineHelps = {
     de: 'Freie Plätze unter der Grenze abzüglich Reserve.',
     fr: 'Points restants sous la limite diminuée de la réserve.',
   },
-  'Points over the limit.': {
+  'Points as a share of the limit.': {
     de: 'Belegte Plätze im Verhältnis zur Grenze.',
     fr: 'Points occupés rapportés à la limite.',
   },
@@ -88,7 +88,7 @@ export const lineHelps = {
     de: 'Größter Spannungsfall auf der Leitung.',
     fr: 'Plus grande chute de tension sur la liaison.',
   },
-  'Drop over the voltage of the rail.': {
+  'Drop as a share of the voltage of the rail.': {
     de: 'Spannungsfall im Verhältnis zur Spannung der Schiene.',
     fr: 'Chute de tension rapportée à la tension du rail.',
   },
@@ -176,7 +176,7 @@ export const lineHelps = {
     de: 'Bemessungswert des Kontakts für diese Lastart.',
     fr: 'Valeur assignée du contact pour cette nature de charge.',
   },
-  'Current over the rating.': {
+  'Current as a share of the rating.': {
     de: 'Strom im Verhältnis zum Bemessungswert.',
     fr: 'Courant rapporté à la valeur assignée.',
   },
@@ -239,7 +239,7 @@ export const lineHelps = {
     de: 'Strom aller seiner Ausgänge zugleich.',
     fr: 'Courant de toutes ses sorties à la fois.',
   },
-  'Demand over the rating.': {
+  'Demand as a share of the rating.': {
     de: 'Strombedarf im Verhältnis zum Bemessungsstrom.',
     fr: 'Courant demandé rapporté au courant assigné.',
   },

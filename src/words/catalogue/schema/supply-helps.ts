@@ -182,7 +182,7 @@ export const supplyHelps = {
     de: 'Strom, der gleichzeitig von ihr zu erwarten ist.',
     fr: 'Courant qui lui est demandé en même temps.',
   },
-  'Demand over what may be used.': {
+  'Demand as a share of what may be used.': {
     de: 'Strombedarf im Verhältnis zum nutzbaren Strom.',
     fr: 'Courant demandé rapporté au courant utilisable.',
   },
