@@ -16,6 +16,7 @@ export abstract class FormElement extends LitElement {
   protected readonly internals = this.attachInternals();
   protected readonly states = new ElementStates(this.internals);
   readonly #data = new FormDataSource(this);
+  #judgedAt: HTMLElement | undefined;
 
   constructor() {
     super();
@@ -108,7 +109,8 @@ export abstract class FormElement extends LitElement {
 
   /** Says that the form cannot be sent, and why; empty when it can. @param place where a person is shown it. */
   protected judge(sentence: string, place: HTMLElement): void {
-    if (sentence === this.internals.validationMessage && sentence !== '') return;
+    if (sentence === this.internals.validationMessage && sentence !== '' && place === this.#judgedAt) return;
+    this.#judgedAt = place;
     if (sentence === '') this.internals.setValidity({});
     else this.internals.setValidity({ customError: true }, sentence, place);
     this.states.set('invalid', sentence !== '');

@@ -1,7 +1,8 @@
 import { css } from 'lit';
 
 export const styles = css`
-  :host { block-size: 46rem; min-block-size: 24rem; }
+  /* The width of what it holds counts for nothing, so that of a flexible row or a box that fits is said here. */
+  :host { block-size: 46rem; min-block-size: 24rem; min-inline-size: 0; }
   .element {
     /* What the page lets be inherited ends here, but for what decides whether and in which colours it is shown. */
     all: initial;
@@ -14,6 +15,7 @@ export const styles = css`
     font: 400 var(--elv-size) / 1.4 var(--elv-font);
     font-variant-numeric: tabular-nums lining-nums;
     container-type: inline-size;
+    contain-intrinsic-inline-size: 80rem;
     position: relative;
     block-size: 100%;
     overflow: hidden;

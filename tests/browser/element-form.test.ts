@@ -133,3 +133,21 @@ test('the browser is given what to bring back when the page is left, and not wit
   expect(new FormData(form).getAll('schedule')).toEqual([element.value]);
   given.mockRestore();
 });
+
+test('a form that is not sent shows why also where the panel is closed', async () => {
+  const { element } = await inForm();
+  await expect.poll(() => element.validity.valid).toBe(false);
+  part(element, '[aria-controls=panel]')!.click();
+  await element.updateComplete;
+  element.reportValidity();
+  expect(element.shadowRoot!.activeElement).toBe(part(element, '[data-command=save]'));
+});
+
+test('in a flexible row it is as wide as there is room', async () => {
+  const row = document.createElement('div');
+  row.style.cssText = 'display: flex; inline-size: 700px';
+  const { element, form } = await inForm();
+  form.append(row);
+  row.append(document.createElement('span'), element);
+  await expect.poll(() => element.getBoundingClientRect().width).toBe(700);
+});
