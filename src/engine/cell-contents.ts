@@ -5,6 +5,7 @@ import type { CellLayout } from './cell-layout.ts';
 import type { CellWrite } from './formula-engine.ts';
 import { RULES, ruleOf } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { Touched } from './touched.ts';
 import type { TypedFormulas } from './typed-formulas.ts';
 
 /** What the formula engine is given for the cells of a document. */
@@ -40,6 +41,11 @@ export class CellContents {
     if (isNumeric(column) && isFormula(own)) return this.#typed.compile(sheet, id, key, own);
     // An apostrophe keeps the formula engine from reading a text as a number, a date or a formula.
     return typeof own === 'string' ? `'${own}` : own;
+  }
+
+  /** The cells to be written again after a change. */
+  writesOf(touched: Touched): CellWrite[] {
+    return [...touched.cells()].flatMap(({ sheet, id, keys }) => this.writes(sheet, id, keys));
   }
 
   /** Contents of the held cells of the rows with ids below `end`, by id. */

@@ -14,17 +14,15 @@ type Told = (sheet: SheetName, id: number, key: string) => void;
 /**
  * Works out a whole document at once from the same rules, without the formula engine: some milliseconds for 10,000 device
  * rows, where to build the engine takes most of a second. It knows no formulas of persons.
- * @param isPartial whether a figure follows from a total that lacks rows.
  */
 export function quickPass(
-  document: ScheduleDocument, columns: Columns, solutions: Solutions,
-  isPartial: (sheet: SheetName, id: number, key: string) => boolean, told: Told,
+  document: ScheduleDocument, columns: Columns, solutions: Solutions, told: Told,
 ): void {
   for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet, told);
   for (const each of IN_ORDER) {
     if ('rule' in each) applyRule(each, document, columns, told);
     else if ('solve' in each) for (const { sheet, id, key } of solutions.update(each)) told(sheet, id, key);
-    else applyTotal(each, document, columns, isPartial, told);
+    else applyTotal(each, document, columns, told);
   }
 }
 
@@ -45,11 +43,10 @@ function takeInputs(document: ScheduleDocument, columns: Columns, sheet: SheetNa
 }
 
 function applyTotal(
-  total: PreparedTotal, document: ScheduleDocument, columns: Columns,
-  isPartial: (sheet: SheetName, id: number, key: string) => boolean, told: Told,
+  total: PreparedTotal, document: ScheduleDocument, columns: Columns, told: Told,
 ): void {
   const numbers = columns[total.sheet].numbers.get(total.key)!;
-  const { changed, partialChanged } = regroup(total, document, columns, isPartial);
+  const { changed, partialChanged } = regroup(total, document, columns);
   for (const { id, value } of changed) {
     numbers[id] = value;
     told(total.sheet, id, total.key);
