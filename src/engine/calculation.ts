@@ -1,4 +1,4 @@
-import { computedColumns, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { computedColumns, SHEET_NAMES, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import type { CellContents } from './cell-contents.ts';
 import type { CellLayout } from './cell-layout.ts';
 import { errorOf, type CellResult, type CellWrite, type FormulaEngine, type FormulaFault } from './formula-engine.ts';
@@ -36,6 +36,23 @@ export class Calculation {
     return this.#faults.get(`${sheet}#${id}.${key}`);
   }
 
+  /** No formula of a person is left. */
+  forgetFaults(): void {
+    this.#faults.clear();
+  }
+
+  /** Takes over everything that the cells came to, as after changes whose results were passed over. */
+  takeAll(engine: FormulaEngine, touched: Touched): void {
+    for (const sheet of SHEET_NAMES) {
+      const keys = this.#layout.keys(sheet);
+      engine.values(sheet).forEach((line, id) => {
+        keys.forEach((key, place) => {
+          if (this.#keep(sheet, id, key, line[place])) touched.cell(sheet, id, key);
+        });
+      });
+    }
+  }
+
   /**
    * Writes cells, then gathers totals until none changes. Adds to `touched` whatever is worth something else
    * afterwards.
@@ -45,7 +62,7 @@ export class Calculation {
     for (const { sheet, keys } of touched.cells()) {
       for (const key of keys ?? ['*']) dirty.add(`${sheet}.${key}`);
     }
-    this.take(engine.write(writes), touched, dirty);
+    this.#take(engine.write(writes), touched, dirty);
     for (;;) {
       const due = TOTALS.filter(({ sheet, from, by, sum }) =>
         [`${from}.${by}`, `${from}.${sum}`, `${from}.*`, `${sheet}.*`].some((name) => dirty.has(name)));
@@ -56,28 +73,31 @@ export class Calculation {
       for (const total of due) next.push(...this.#regroup(total, touched, dirty));
       for (const solution of toSolve) next.push(...this.#solve(solution, touched, dirty));
       if (next.length === 0 && dirty.size === 0) return;
-      this.take(engine.write(next), touched, dirty);
+      this.#take(engine.write(next), touched, dirty);
     }
   }
 
   /** Takes results over into the columns. */
-  take(results: readonly CellResult[], touched: Touched, dirty: Set<string>): void {
+  #take(results: readonly CellResult[], touched: Touched, dirty: Set<string>): void {
     for (const { sheet, place, id, value } of results) {
       const key = this.#layout.keys(sheet)[place];
       if (key === undefined) continue;
-      this.keep(sheet, id, key, value);
+      this.#keep(sheet, id, key, value);
       dirty.add(`${sheet}.${key}`);
       touched.cell(sheet, id, key);
     }
   }
 
-  /** Takes over what one cell came to. */
-  keep(sheet: SheetName, id: number, key: string, value: unknown): void {
-    const numbers = this.#columns[sheet].numbers.get(key);
-    if (numbers !== undefined) numbers[id] = typeof value === 'number' ? value : NaN;
+  /** @returns whether the number differs from before. */
+  #keep(sheet: SheetName, id: number, key: string, value: unknown): boolean {
     const fault = errorOf(value);
     if (fault !== undefined) this.#faults.set(`${sheet}#${id}.${key}`, fault);
     else if (this.#faults.size > 0) this.#faults.delete(`${sheet}#${id}.${key}`);
+    const numbers = this.#columns[sheet].numbers.get(key);
+    if (numbers === undefined) return false;
+    const before = numbers[id];
+    numbers[id] = typeof value === 'number' ? value : NaN;
+    return !Object.is(numbers[id], before);
   }
 
   #regroup(total: PreparedTotal, touched: Touched, dirty: Set<string>): CellWrite[] {

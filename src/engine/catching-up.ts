@@ -1,5 +1,5 @@
+import type { RawCellContent } from 'hyperformula';
 import { SHEET_NAMES, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import type { Calculation } from './calculation.ts';
 import type { CellContents } from './cell-contents.ts';
 import type { CellLayout } from './cell-layout.ts';
 import { FormulaEngine, type CellWrite } from './formula-engine.ts';
@@ -9,88 +9,60 @@ import { Touched } from './touched.ts';
 /** Rows of a sheet that the formula engine is given at once while it is prepared step by step. */
 const STEP = 250;
 
-/** The formula engine and what it has yet to learn of the document, which it is given at once or step by step. */
+/**
+ * The formula engine and what it has yet to learn of the document, which it is given at once or step by step. What its cells come to
+ * meanwhile is passed over: it may be wrong until everything is learnt.
+ */
 export class CatchingUp {
   readonly #document: ScheduleDocument;
   readonly #layout: CellLayout;
   readonly #contents: CellContents;
-  readonly #calculation: Calculation;
   readonly #licenseKey: string;
   #engine: FormulaEngine | undefined;
-  /**
-   * Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after.
-   */
-  #given: Map<SheetName, number> | undefined;
-  /** What changed while the formula engine was being prepared. */
-  #missed = new Touched();
+  /** What the formula engine has yet to learn. */
+  readonly #missed = new Touched();
+  /** Whether totals have yet to be written after what was missed. */
+  #isBehind = false;
 
-  constructor(
-    document: ScheduleDocument, layout: CellLayout, contents: CellContents, calculation: Calculation, licenseKey: string,
-  ) {
+  constructor(document: ScheduleDocument, layout: CellLayout, contents: CellContents, licenseKey: string) {
     this.#document = document;
     this.#layout = layout;
     this.#contents = contents;
-    this.#calculation = calculation;
     this.#licenseKey = licenseKey;
-  }
-
-  /** Whether there is a formula engine, ready or not. */
-  get hasBegun(): boolean {
-    return this.#engine !== undefined;
   }
 
   /** Whether the formula engine has something to learn yet. */
   get isBehind(): boolean {
-    return this.#given !== undefined;
+    return this.#engine === undefined || this.#isBehind;
   }
 
-  /** Makes the formula engine ready at once, unless that is under way step by step. */
-  prepare(): void {
-    if (this.#engine === undefined) this.#start((sheet) => this.#document.capacity(sheet));
-  }
-
-  /** The formula engine, made ready if it is not. @param touched learns what is worth something else now. */
-  ready(touched = new Touched()): FormulaEngine {
-    if (this.#engine === undefined) this.prepare();
-    else while (!this.step(touched));
+  /** The formula engine, which has learnt everything; it is built at once where it has not been begun step by step. */
+  ready(): FormulaEngine {
+    if (this.#engine === undefined) this.#begin((sheet) => this.#contents.lines(sheet));
+    while (!this.step());
     return this.#engine!;
   }
 
-  /** Puts a change off. */
+  /** Puts a change off, which the formula engine learns in one of the next steps. */
   miss(touched: Touched): void {
-    this.#given ??= new Map(SHEET_NAMES.map((sheet) => [sheet, this.#document.capacity(sheet)]));
+    if (this.#engine === undefined) return;
+    this.#isBehind = true;
     this.#missed.add(touched);
   }
 
-  /**
-   * @param touched learns what is worth something else now; without it the results of a step are passed over, since they are
-   * known from the quick pass, and what the formula engine has yet to learn may make them wrong.
-   * @returns whether the formula engine is ready.
-   */
-  step(touched?: Touched): boolean {
-    if (this.#engine !== undefined && this.#given === undefined) return true;
-    if (this.#engine === undefined || this.#given === undefined) {
-      this.#given = new Map(SHEET_NAMES.map((sheet) => [sheet, Math.min(STEP, this.#document.capacity(sheet))]));
-      this.#start((sheet) => this.#given!.get(sheet)!);
-      return false;
+  /** Gives the formula engine some of what it has yet to learn. @returns whether that was all. */
+  step(): boolean {
+    if (this.#engine === undefined) {
+      this.#begin(() => []);
+      this.#isBehind = true;
+      for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#missed.row(sheet, id);
     }
-    const sheet = SHEET_NAMES.find((each) => this.#given!.get(each)! < this.#document.capacity(each));
-    if (sheet === undefined) {
-      const due = this.#missed.take(STEP);
-      if (due.size === 0) {
-        this.#finish(touched ?? new Touched());
-        return true;
-      }
-      this.#give(this.#contents.writesOf(due), touched);
-      return false;
-    }
-    const from = this.#given.get(sheet)!;
-    const end = Math.min(from + STEP, this.#document.capacity(sheet));
-    const writes: CellWrite[] = [];
-    for (let id = from; id < end; id += 1) writes.push(...this.#contents.writes(sheet, id, null));
-    this.#given.set(sheet, end);
-    this.#give(writes, touched);
-    return false;
+    if (!this.#isBehind) return true;
+    const due = this.#missed.take(STEP);
+    this.#isBehind = due.size > 0;
+    this.#engine!.write(this.#isBehind ? this.#contents.writesOf(due) : this.#gathered());
+    if (!this.#isBehind) this.#engine!.trim();
+    return !this.#isBehind;
   }
 
   destroy(): void {
@@ -98,38 +70,15 @@ export class CatchingUp {
     this.#engine = undefined;
   }
 
-  #give(writes: readonly CellWrite[], touched: Touched | undefined): void {
-    const results = this.#engine!.write(writes);
-    if (touched !== undefined) this.#calculation.take(results, touched, new Set());
+  #begin(lines: (sheet: SheetName) => RawCellContent[][]): void {
+    const sheets = SHEET_NAMES.map((sheet) => [sheet, lines(sheet)]);
+    this.#engine = new FormulaEngine(Object.fromEntries(sheets) as never, this.#licenseKey);
   }
 
-  /** Builds the formula engine with the first rows of each sheet, and takes their results. */
-  #start(rows: (sheet: SheetName) => number): void {
-    const contents = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, this.#contents.lines(sheet, rows(sheet))]));
-    this.#engine = new FormulaEngine(contents as never, this.#licenseKey);
-    if (this.#given !== undefined) return;
-    for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet);
-      this.#engine.values(sheet).forEach((line, id) => {
-        for (let place = 0; place < keys.length; place += 1) this.#calculation.keep(sheet, id, keys[place]!, line[place]);
-      });
-    }
-    const touched = new Touched();
-    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
-    this.#calculation.run(this.#engine, [], touched);
-  }
-
-  /**
-   * Ends a preparation: writes all totals.
-   * @param touched learns what is worth something else now, as it does where rows have changed since.
-   */
-  #finish(touched: Touched): void {
-    this.#given = undefined;
-    const writes: CellWrite[] = [];
-    for (const { sheet, key } of [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)]) {
-      for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
-    }
-    this.#calculation.run(this.#engine!, writes, touched);
-    this.#engine!.trim();
+  /** All totals and solutions, which the formula engine is given as values. */
+  #gathered(): CellWrite[] {
+    return [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)].flatMap(({ sheet, key }) =>
+      this.#layout.place(sheet, key) === undefined ? []
+        : this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, new Set([key]))));
   }
 }

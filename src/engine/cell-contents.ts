@@ -48,11 +48,11 @@ export class CellContents {
     return [...touched.cells()].flatMap(({ sheet, id, keys }) => this.writes(sheet, id, keys));
   }
 
-  /** Contents of the held cells of the rows with ids below `end`, by id. */
-  lines(sheet: SheetName, end: number): RawCellContent[][] {
+  /** Contents of all held cells of a sheet, by id. */
+  lines(sheet: SheetName): RawCellContent[][] {
     const keys = this.#layout.keys(sheet);
-    const lines: RawCellContent[][] = Array.from({ length: end }, () => []);
-    for (const { id } of this.#document.rows(sheet)) if (id < end) lines[id] = keys.map((key) => this.of(sheet, id, key));
+    const lines: RawCellContent[][] = Array.from({ length: this.#document.capacity(sheet) }, () => []);
+    for (const { id } of this.#document.rows(sheet)) lines[id] = keys.map((key) => this.of(sheet, id, key));
     return lines;
   }
 

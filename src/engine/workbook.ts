@@ -18,18 +18,16 @@ import { Solutions } from './solutions.ts';
 import { Touched } from './touched.ts';
 import { TypedFormulas } from './typed-formulas.ts';
 
-/**
- * A change of this many rows, as a large paste, is worked out in a quick pass and given to the formula engine afterwards: to
- * give it a thousand formulas takes a tenth of a second.
- */
-export const MANY_ROWS = 200;
+/** A column that the formula engine holds. */
+interface HeldColumn {
+  readonly sheet: SheetName;
+  readonly key: string;
+}
 
 /**
- * Works out a document: cells and row formulas in the formula engine, totals gathered beside it in one pass over typed
- * columns and given to it as values. It reads the document and never changes it.
- *
- * A document without formulas of persons is worked out in a quick pass first, and the formula engine made ready
- * when there is time, at the latest before the first change.
+ * Works out a document, which it reads and never changes. As long as no person has typed a formula, the rules are applied
+ * to typed columns, and the formula engine learns what it missed when there is time, at the latest when a formula comes. With
+ * formulas, cells are worked out in the formula engine, totals gathered beside it and given to it as values.
  */
 export class Workbook {
   readonly #document: ScheduleDocument;
@@ -42,18 +40,11 @@ export class Workbook {
   #solutions!: Solutions;
   #calculation!: Calculation;
   #catchingUp!: CatchingUp;
-  /** Whether somebody takes steps while idle, so that what waits will be done soon. */
-  #steps = false;
-  readonly #manyRows: number;
 
-  /**
-   * @param licenseKey key of the formula engine; see the README on its licence.
-   * @param manyRows rows from which on a change is given to the formula engine later.
-   */
-  constructor(document: ScheduleDocument, licenseKey: string, manyRows: number) {
+  /** @param licenseKey key of the formula engine; see the README on its licence. */
+  constructor(document: ScheduleDocument, licenseKey: string) {
     this.#document = document;
     this.#licenseKey = licenseKey;
-    this.#manyRows = manyRows;
     this.#build();
   }
 
@@ -139,7 +130,7 @@ export class Workbook {
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
       return words.say('this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).');
     }
-    this.#hold(formula);
+    this.#give(this.#hold(formula));
     const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
     if (result?.message === WRONG_ARGUMENTS) return words.say('it gives a function too few or too many arguments. Correct it.');
     return result?.type === 'NAME' ? words.say('it uses a function or a name that is not known. Correct its spelling.') : undefined;
@@ -150,13 +141,7 @@ export class Workbook {
    * @returns whether it is ready.
    */
   prepareStep(): boolean {
-    this.#steps = true;
     return this.#catchingUp.step();
-  }
-
-  /** Makes the formula engine ready at once, unless that is under way step by step. */
-  prepare(): void {
-    this.#catchingUp.prepare();
   }
 
   /**
@@ -172,22 +157,18 @@ export class Workbook {
     for (const sheet of SHEET_NAMES) this.#columns[sheet].reserve(this.#document.capacity(sheet));
     this.#touchBlank(touched);
     this.#retarget(touched);
+    const missed = this.#catchingUp.isBehind;
     this.#noteFormulas(touched);
-    if (this.#waits(touched)) {
+    if (this.#typed.size === 0) {
+      this.#calculation.forgetFaults();
       this.#catchingUp.miss(touched);
-      const result = touched.copy();
-      this.#passQuickly(result);
-      return result;
+      quickPass(this.#document, this.#columns, this.#solutions, touched);
+      return touched;
     }
-    const engine = this.#catchingUp.ready(touched);
+    const engine = this.#catchingUp.ready();
+    if (missed) this.#calculation.takeAll(engine, touched);
     this.#calculation.run(engine, this.#contents.writesOf(touched), touched);
     return touched;
-  }
-
-  /** Whether a change is worked out in a quick pass, and given to the formula engine later. */
-  #waits(touched: Touched): boolean {
-    if (this.#typed.size > 0 || !this.#catchingUp.hasBegun) return false;
-    return (this.#catchingUp.isBehind && this.#steps) || touched.size >= this.#manyRows;
   }
 
   destroy(): void {
@@ -203,15 +184,16 @@ export class Workbook {
     this.#contents = new CellContents(this.#document, this.#columns, this.#layout, this.#typed);
     this.#solutions = new Solutions(this.#document, this.#columns);
     this.#calculation = new Calculation(this.#document, this.#columns, this.#layout, this.#contents, this.#solutions);
-    this.#catchingUp = new CatchingUp(this.#document, this.#layout, this.#contents, this.#calculation, this.#licenseKey);
+    this.#catchingUp = new CatchingUp(this.#document, this.#layout, this.#contents, this.#licenseKey);
     this.#findTypedFormulas();
-    if (this.#typed.size > 0) this.prepare();
-    else this.#passQuickly();
-  }
-
-  /** @param touched learns what is worth something else. */
-  #passQuickly(touched?: Touched): void {
-    quickPass(this.#document, this.#columns, this.#solutions, (sheet, id, key) => touched?.cell(sheet, id, key));
+    if (this.#typed.size === 0) {
+      quickPass(this.#document, this.#columns, this.#solutions);
+      return;
+    }
+    const touched = new Touched();
+    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
+    this.#calculation.takeAll(this.#catchingUp.ready(), touched);
+    this.#calculation.run(this.#catchingUp.ready(), [], touched);
   }
 
   #findTypedFormulas(): void {
@@ -221,7 +203,7 @@ export class Workbook {
         for (const key of keys) {
           const own = cells[key];
           if (!isFormula(own)) continue;
-          for (const { sheet: other, key: column } of this.#typed.columnsToHold(own)) this.#layout.add(other, column);
+          this.#hold(own);
           this.#typed.note(sheet, id, key, own);
         }
       }
@@ -253,16 +235,18 @@ export class Workbook {
   /** Notes the formulas of persons that came, went, or must be compiled again. */
   #noteFormulas(touched: Touched): void {
     let changed = false;
+    const held: HeldColumn[] = [];
     for (const { sheet, id, keys } of touched.cells()) {
       const cells = this.#document.row(sheet, id)?.cells ?? {};
       for (const key of keys ?? this.#layout.keys(sheet)) {
         const own = cells[key];
         if (!isFormula(own) && this.#typed.size === 0) continue;
         const formula = isFormula(own) && this.#isTypable(sheet, key) ? own : undefined;
-        if (formula !== undefined) this.#hold(formula, touched);
+        if (formula !== undefined) held.push(...this.#hold(formula));
         changed = this.#typed.note(sheet, id, key, formula) || changed;
       }
     }
+    this.#give(held);
     if (this.#typed.size === 0 && !changed) return;
     for (const sheet of touched.rearranged) {
       for (const cell of this.#typed.referringTo(sheet)) touched.cell(cell.sheet, cell.id, cell.key);
@@ -276,14 +260,21 @@ export class Workbook {
     return column?.role === 'input' && isNumeric(column);
   }
 
-  /** Has the formula engine hold the columns that a formula reads. */
-  #hold(formula: string, touched = new Touched()): void {
+  /** Makes places for the columns that a formula reads. @returns those that had none. */
+  #hold(formula: string): HeldColumn[] {
+    const held: HeldColumn[] = [];
     for (const { sheet, key } of this.#typed.columnsToHold(formula)) {
       if (this.#layout.place(sheet, key) !== undefined) continue;
-      const engine = this.#catchingUp.ready(touched);
       this.#layout.add(sheet, key);
-      const only = new Set([key]);
-      engine.write(this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, only)));
+      held.push({ sheet, key });
     }
+    return held;
+  }
+
+  /** Gives the formula engine columns that it has not held so far. */
+  #give(columns: readonly HeldColumn[]): void {
+    if (columns.length === 0) return;
+    this.#catchingUp.ready().write(columns.flatMap(({ sheet, key }) =>
+      this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, new Set([key])))));
   }
 }
