@@ -159,8 +159,8 @@ export class LoadSchedule {
   }
 
   /**
-   * Makes ready for edits, one short step at a time. Figures are known before; a page calls this while it is idle, so that
-   * the first edit of a large schedule need not wait.
+   * Makes ready for formulas, one short step at a time. Figures are known before and edits need no formula engine; a page calls
+   * this while it is idle, so that the first formula in a large schedule need not wait.
    * @returns whether everything is ready.
    */
   prepareStep(): boolean {

@@ -44,12 +44,12 @@ export class Calculation {
   /** Takes over everything that the cells came to, as after changes whose results were passed over. */
   takeAll(engine: FormulaEngine, touched: Touched): void {
     for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet);
-      engine.values(sheet).forEach((line, id) => {
-        keys.forEach((key, place) => {
-          if (this.#keep(sheet, id, key, line[place])) touched.cell(sheet, id, key);
+      const lines = engine.values(sheet);
+      for (const { id } of this.#document.rows(sheet)) {
+        this.#layout.keys(sheet).forEach((key, place) => {
+          if (this.#keep(sheet, id, key, lines[id]?.[place])) touched.cell(sheet, id, key);
         });
-      });
+      }
     }
   }
 

@@ -55,7 +55,8 @@ export class CatchingUp {
     if (this.#engine === undefined) {
       this.#begin(() => []);
       this.#isBehind = true;
-      for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#missed.row(sheet, id);
+      // Devices last: each that came before what it refers to would be worked out twice.
+      for (const sheet of [...SHEET_NAMES].reverse()) for (const { id } of this.#document.rows(sheet)) this.#missed.row(sheet, id);
     }
     if (!this.#isBehind) return true;
     const due = this.#missed.take(STEP);

@@ -3,7 +3,7 @@ import {
 } from '../schedule/index.ts';
 import { argumentReader } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
-import { columnsReadBy, IN_ORDER, type PreparedRule, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
+import { IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Solutions } from './solutions.ts';
 import { regroup } from './total-groups.ts';
@@ -21,7 +21,7 @@ export function quickPass(document: ScheduleDocument, columns: Columns, solution
   for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet, touched);
   for (const each of IN_ORDER) {
     if ('rule' in each) applyRule(each, document, columns, touched);
-    else if ('solve' in each) applySolution(each, solutions, touched);
+    else if ('solve' in each) for (const { sheet, id, key } of solutions.update(each, touched)) touched?.cell(sheet, id, key);
     else applyTotal(each, document, columns, touched);
   }
 }
@@ -45,13 +45,6 @@ function takeInput(
   const empty = row !== undefined && typeof otherwise === 'number' ? otherwise : NaN;
   if (typeof own === 'number') columns[sheet].numbers.get(key)![id] = own;
   else if (row === undefined || derived === undefined) columns[sheet].numbers.get(key)![id] = empty;
-}
-
-function applySolution(solution: PreparedSolution, solutions: Solutions, touched: Touched | undefined): void {
-  const isDue = touched === undefined || touched.concerns(solution.sheet, '')
-    || columnsReadBy(solution).some(({ sheet, key }) => touched.concerns(sheet, key));
-  if (!isDue) return;
-  for (const { sheet, id, key } of solutions.update(solution, touched)) touched?.cell(sheet, id, key);
 }
 
 function applyTotal(total: PreparedTotal, document: ScheduleDocument, columns: Columns, touched: Touched | undefined): void {

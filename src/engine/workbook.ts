@@ -137,7 +137,7 @@ export class Workbook {
   }
 
   /**
-   * Makes the formula engine ready, one step at a time so that a page stays responsive.
+   * Makes the formula engine ready for the first formula, one step at a time so that a page stays responsive.
    * @returns whether it is ready.
    */
   prepareStep(): boolean {
@@ -190,10 +190,11 @@ export class Workbook {
       quickPass(this.#document, this.#columns, this.#solutions);
       return;
     }
+    const engine = this.#catchingUp.ready();
     const touched = new Touched();
     for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
-    this.#calculation.takeAll(this.#catchingUp.ready(), touched);
-    this.#calculation.run(this.#catchingUp.ready(), [], touched);
+    this.#calculation.takeAll(engine, touched);
+    this.#calculation.run(engine, [], touched);
   }
 
   #findTypedFormulas(): void {
