@@ -70,6 +70,21 @@ describe('after any actions', () => {
     schedule.dispose();
   });
 
+  test('a formula that comes back has its result, though the formula engine never learnt that it was gone', () => {
+    const schedule = new LoadSchedule({ details: {}, sheets: { outputs: [{ qty: 2, inrush: 12 }, { qty: 3, inrush: 12 }] } });
+    const first = schedule.rows('outputs')[0]!.id;
+    const read = schedule.checkFormula('outputs', 'qty', '=4*G2');
+    if (!read.ok) throw new Error(read.problem);
+    const inrushTotal = () => schedule.value('outputs', first, 'inrushTotal');
+    schedule.act('formula', setCells(schedule.document, [{ sheet: 'outputs', id: first, key: 'qty', value: read.value }]));
+    expect(inrushTotal()).toBe(4 * 3 * 12);
+    schedule.undo();
+    expect(inrushTotal()).toBe(2 * 12);
+    schedule.redo();
+    expect(inrushTotal()).toBe(4 * 3 * 12);
+    schedule.dispose();
+  });
+
   test('undoing all of them brings back the start, and redoing them the end', () => {
     fc.assert(fc.property(someContent, fc.array(someAction, { maxLength: 15 }), (content, actions) => {
       const schedule = new LoadSchedule(content);
