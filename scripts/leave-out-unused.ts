@@ -32,6 +32,24 @@ const unused: readonly UnusedModules[] = [
       return name !== undefined && others.length === 0 ? `export const ${name} = {};` : undefined;
     },
   },
+  {
+    what: 'the message library’s reader of patterns for dates and numbers, which no message has',
+    path: /\/@formatjs\/icu-skeleton-parser\/index\.js$/,
+    count: 1,
+    replace: (code) => {
+      const [, names] = /^export \{ ([\w, ]+) \};$/m.exec(code) ?? [];
+      return names?.split(', ').map((name) => `export function ${name}() { throw new Error('No message has a pattern.'); }`).join('\n');
+    },
+  },
+  {
+    what: 'the message library’s hours of the world, which only patterns of dates ask for',
+    path: /\/@formatjs\/icu-messageformat-parser\/index\.js$/,
+    count: 1,
+    replace: (code) => {
+      const without = code.replace(/^const timeData = \{[^]*?^\};$/m, 'const timeData = { "001": ["H"] };');
+      return without.length < code.length - 5000 ? without : undefined;
+    },
+  },
 ];
 
 /**

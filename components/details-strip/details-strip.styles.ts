@@ -36,7 +36,7 @@ export const styles = css`
     .preparedBy { border-inline-start: 0; }
     .remarks { grid-column: span 2; }
   }
-  @container (inline-size < 22em) {
+  @container (inline-size < 30em) {
     .block { grid-template-columns: minmax(min-content, 1fr) minmax(min-content, 1fr); }
     .block .project { grid-column: 1 / -1; }
     .block .remarks { grid-column: auto; }

@@ -1,6 +1,7 @@
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import type { LoggedAction } from '../../src/schedule/index.ts';
+import { writeDraftFile } from './draft-file.ts';
 import { holdDraft } from './draft-lock.ts';
 import { depthAfter, NO_DEPTH } from './draft-log.ts';
 import type { DraftNotice } from './draft-notice.ts';
@@ -120,7 +121,7 @@ export class DraftKeeper {
   async saveAsFile(id: number): Promise<void> {
     await this.#tried(async () => {
       const head = (await this.#store.list(this.#key)).find((each) => each.id === id);
-      this.#host.saveText(`draft-${id}.json`, JSON.stringify({ format: 'elv-load-schedule-draft', ...head, ...await this.#store.read(id) }));
+      this.#host.saveText(`draft-${id}.json`, writeDraftFile(head, await this.#store.read(id)));
     });
   }
 

@@ -11,7 +11,7 @@ const TEXTS = {
   kept: message('There is another draft, of {time}.'),
   discarded: message('Draft of {time} discarded.'),
   foreign: message('The draft of {time} was written by another version of this software. It is kept as it is: save it as a file, or open this page with that version.'),
-  damaged: message('The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file for whoever looks after this page.'),
+  damaged: message('The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file, and open that file to restore what can be read of it.'),
   elsewhere: message('The draft is open in another tab. What is entered here is kept as a draft of its own.'),
   taken: message('The draft was changed elsewhere, as in another tab. What is shown here is kept as a draft of its own from now on.'),
   unavailable: message('This browser keeps no drafts here, as in a private window. Save the schedule as a file before leaving the page.'),

@@ -1,12 +1,7 @@
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import {
-  inputColumns, isNumeric, ScheduleDocument, SHEET_NAMES, toSnapshot, type Change, type InputColumn, type LoggedAction,
-} from '../../src/schedule/index.ts';
+import { History, ScheduleDocument } from '../../src/schedule/index.ts';
 import type { DraftBody } from './draft-store.ts';
-
-const OPERATIONS = [
-  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'load',
-] as const satisfies readonly Change['op'][];
+import { isAction, isSnapshot, isSound } from './sound-draft.ts';
 
 /**
  * Makes the schedule of a draft, with its actions to undo.
@@ -16,9 +11,9 @@ const OPERATIONS = [
 export function readDraft(body: DraftBody): LoadSchedule | undefined {
   let schedule: LoadSchedule | undefined;
   try {
-    if (!body.actions.every(isAction) || !isWhole(new ScheduleDocument(body.base))) return undefined;
+    if (!isSnapshot(body.base) || !body.actions.every(isAction) || !isSound(new ScheduleDocument(body.base))) return undefined;
     schedule = new LoadSchedule(undefined, { session: body });
-    if (isWhole(schedule.document) && toSnapshot(schedule.content()).problems.length === 0) return schedule;
+    if (isSound(schedule.document)) return schedule;
   } catch {
     // What a browser gave back has no promised shape: whatever this throws says that it is damaged.
   }
@@ -26,22 +21,16 @@ export function readDraft(body: DraftBody): LoadSchedule | undefined {
   return undefined;
 }
 
-function isAction(action: LoggedAction): boolean {
-  return action.cause !== 'act' || (typeof action.label === 'string' && action.changes.every(({ op }) => OPERATIONS.includes(op)));
-}
-
-/** Whether everything is of its kind. Numbers outside of their ranges are the business of the checks. */
-function isWhole(document: ScheduleDocument): boolean {
-  const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
-  return texts.every((text) => typeof text === 'string') && SHEET_NAMES.every((sheet) => {
-    const columns = inputColumns(sheet);
-    return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));
-  });
-}
-
-/** A cell may be empty, and hold a formula where it holds numbers. */
-function isOfKind(value: unknown, column: InputColumn): boolean {
-  if (value === null || typeof value === 'string') return true;
-  if (column.kind === 'boolean') return typeof value === 'boolean';
-  return isNumeric(column) && typeof value === 'number';
+/** The document to which a draft, of whatever shape, leads; `undefined` when it is damaged. */
+export function repeatDraft({ base, actions }: DraftBody): ScheduleDocument | undefined {
+  try {
+    if (!isSnapshot(base) || !actions.every(isAction)) return undefined;
+    const document = new ScheduleDocument(base);
+    const history = new History(document);
+    for (const action of actions) history.repeat(action);
+    return isSound(document) ? document : undefined;
+  } catch {
+    // As above: it has no promised shape.
+    return undefined;
+  }
 }

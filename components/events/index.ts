@@ -1,3 +1,4 @@
+export * from './busy-event.ts';
 export * from './command-event.ts';
 export * from './go-to-event.ts';
 export * from './grouping-event.ts';

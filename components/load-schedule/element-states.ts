@@ -1,5 +1,4 @@
-/** What an element is just busy with. */
-export type Task = 'engine' | 'file';
+import type { Task } from '../events/index.ts';
 
 /** The states of an element that styles of a page can tell: `:state(dirty)`, `:state(invalid)`, `:state(computing)`. */
 export class ElementStates {

@@ -112,6 +112,8 @@ export const styles = css`
     elv-schedule-panel { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); overflow: visible; }
   }
   @container (inline-size < 560px) {
+    .tabs { flex-wrap: wrap; justify-content: end; }
+    .tabs elv-sheet-tabs { flex-basis: 100%; }
     .header { flex-wrap: wrap; }
     .header elv-details-strip { flex-basis: 100%; }
     .commands { flex: 1; justify-content: end; border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }

@@ -1,6 +1,6 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
-import type { AskedCommand, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import type { AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
@@ -39,7 +39,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @cssState dirty - A person changed something since the schedule was read or saved.
  * @cssState invalid - A finding is over a limit and not accepted, so that a form with the element is not sent.
- * @cssState computing - A file is being read, or the formula engine is being prepared.
+ * @cssState computing - A file is being read, the formula engine is being prepared, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
  * @slot empty - What an empty sheet says, in place of how to begin.
@@ -111,7 +111,7 @@ export class LoadScheduleElement extends ScheduleElement {
     const panelOpen = this.panelOpen && !working;
     return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
-      @elv-message=${this.#onMessage}>
+      @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
       <div class="layout ${panelOpen ? '' : 'alone'}">
         <div class="header" part="header">
           <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
@@ -242,6 +242,8 @@ export class LoadScheduleElement extends ScheduleElement {
   readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.showSheet(event.sheet); };
 
   readonly #onGrouping = (event: GroupingEvent): void => { this.grouping = event.grouping; };
+
+  readonly #onBusy = ({ task, isRunning }: BusyEvent): void => { this.busy(task, isRunning); };
 
   readonly #onMessage = ({ text, tone, undoable, details }: MessageEvent): void => {
     // What the grid says of an action of this moment says more than its name, and offers the same.

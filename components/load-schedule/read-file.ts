@@ -4,6 +4,7 @@ import {
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
+import { isDraftFile, readDraftFile } from '../drafts/index.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
@@ -16,6 +17,8 @@ export type FileReading =
     readonly label: string;
     readonly notes: readonly string[];
     readonly sheet?: SheetName;
+    /** It is a draft, and so not yet kept as a schedule file. */
+    readonly isDraft?: true;
     /** The same with the rows of before kept, where a sheet had any. */
     readonly both?: { readonly content: Content; readonly label: string };
   }
@@ -32,6 +35,17 @@ export async function readText(file: File, words: Words): Promise<(NamedText & {
 export function readScheduleFile({ name, text }: NamedText, words: Words): FileReading {
   const read = readSchedule(text, words);
   return read.ok ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes } : read;
+}
+
+/** Reads a file that a person opens: a schedule, a draft that was saved as a file, or a sheet as CSV. */
+export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReading {
+  if (isDraftFile(named.text)) return readDraft(named, schedule.words);
+  return isScheduleFile(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
+}
+
+function readDraft({ name, text }: NamedText, words: Words): FileReading {
+  const read = readDraftFile(text, words);
+  return read.ok ? { ok: true, content: read.content, label: words.say('{file}: draft restored', { file: name }), notes: read.notes, isDraft: true } : read;
 }
 
 /**

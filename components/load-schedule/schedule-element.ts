@@ -2,16 +2,16 @@ import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, tagOf, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
+import type { Task } from '../events/index.ts';
 import type { Place } from '../look/index.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import { DirtyMark } from './dirty-mark.ts';
-import type { Task } from './element-states.ts';
 import { ElvChangeEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
-import { localeOf } from './locale-of.ts';
+import { GivenSchedule } from './given-schedule.ts';
 import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
@@ -24,7 +24,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
     licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
     storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
-    takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true }, locale: { state: true },
+    takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true },
   };
 
   /** Key of the grid library. */
@@ -45,14 +45,13 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare protected sheet: SheetName;
   /** What just happened. */
   declare protected message: Message | undefined;
-  declare protected locale: string;
   protected readonly holder = new ScheduleHolder(this, {
     told: (event, byPerson) => { this.#told(event, byPerson); },
     replaced: (schedule) => { this.#replaced(schedule); },
     preparing: (isRunning) => { this.busy('engine', isRunning); },
   });
-  protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, () => {
-    this.message = { text: 'The words of this language could not be loaded: check the connection and reload the page. Until then this is English.', tone: 'refused' };
+  protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, (sentence) => {
+    this.say({ text: sentence, tone: 'refused' });
   });
   protected readonly files = new ScheduleFiles(this, this.holder);
   protected readonly drafts = new Drafts(this, () => {
@@ -62,12 +61,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;
   readonly #mark = new DirtyMark();
-  /** Whether the schedule that is shown was put in by the page. */
-  #given = false;
-  /** Whether the browser brought something back before the page's file was asked for. */
-  #isRestored = false;
-  /** What the page had put in when a draft took its place. */
-  #givenContent: Content | undefined;
+  readonly #given = new GivenSchedule(this, this.files, this.drafts);
 
   constructor() {
     super();
@@ -75,7 +69,6 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.readonly = false;
     this.takeoffColumns = {};
     this.sheet = 'devices';
-    this.locale = 'en';
   }
 
   static override get observedAttributes(): string[] {
@@ -84,17 +77,18 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
     super.attributeChangedCallback(name, before, now);
-    if (name === 'lang' && this.isConnected) this.#speak();
+    if (name === 'lang' && this.isConnected) this.spoken.heed();
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#speak();
     void this.files.resume();
   }
 
-  /** Moving in the page by `moveBefore` needs nothing to be done. */
-  connectedMoveCallback(): void { /* everything stays alive */ }
+  /** Moving in the page by `moveBefore` leaves everything alive; only the language may be another. */
+  connectedMoveCallback(): void {
+    this.spoken.moved();
+  }
 
   /** @ignore Resetting a form takes back every action, which can be done again. */
   formResetCallback(): void {
@@ -107,7 +101,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   set schedule(schedule: LoadSchedule) {
-    this.#give(() => {
+    this.#given.put(() => {
       this.holder.replace(schedule, false);
       return true;
     });
@@ -121,7 +115,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   override set value(text: string) {
     // A page that binds it both ways gives back what it was told, which leaves the undo as it is.
     if (text === this.value) return;
-    this.#give(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
+    this.#given.put(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
   }
 
   /** Whether a person changed something since the schedule was read or saved, or since `markSaved`. */
@@ -214,22 +208,19 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   /** @ignore */
   get untouched(): boolean {
-    return !this.#given && this.schedule.lastAction === undefined;
+    return !this.#given.isShown && this.schedule.lastAction === undefined;
   }
 
   /** @ignore */
   showDraft(schedule: LoadSchedule): void {
-    if (this.#given) this.#givenContent = this.schedule.content();
+    this.#given.makeWay();
     this.holder.replace(schedule, true);
     this.#mark.soil();
   }
 
   /** @ignore */
-  async showPage(): Promise<void> {
-    const content = this.#givenContent;
-    if (content !== undefined) this.#give(() => this.files.start(content).length === 0);
-    else if (this.src !== null && this.src !== '') await this.files.startFrom(this.src);
-    else this.files.start({ details: {}, sheets: {} });
+  showPage(): Promise<void> {
+    return this.#given.bringBack();
   }
 
   /** @ignore */
@@ -245,7 +236,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('storageKey') || changed.has('readonly')) this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '');
-    if (changed.has('src') && this.src !== null && this.src !== '') void this.#showSource(this.src);
+    if (changed.has('src')) void this.#given.showSource();
   }
 
   protected override updated(): void {
@@ -271,8 +262,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     if (this.schedule === before) return;
     this.#mark.soil();
     // The page's file, which is on its way or asked for with the first update, is older than this.
-    this.files.cancel();
-    this.#isRestored = !this.hasUpdated;
+    this.#given.outdate(!this.hasUpdated);
   }
 
   /** Drafts keep more than a form can. */
@@ -283,30 +273,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Shows and selects a cell. */
   protected abstract goTo(place: Place): Promise<void>;
 
-  #speak(): void {
-    this.locale = localeOf(this);
-    this.spoken.speak(this.locale);
-  }
-
-  /** Has the page put a schedule in, as long as it can be read. */
-  #give(put: () => boolean): void {
-    if (!put()) return;
-    this.#given = true;
-    this.#givenContent = undefined;
-  }
-
-  /** Shows the file at an address, unless a draft of it takes its place. */
-  async #showSource(address: string): Promise<void> {
-    await this.drafts.ready;
-    const isReplaced = this.#isRestored;
-    this.#isRestored = false;
-    if (isReplaced || address !== this.src || this.drafts.takesPlace()) return;
-    this.#givenContent = undefined;
-    await this.files.startFrom(address);
-  }
-
   #replaced(schedule: LoadSchedule): void {
-    this.#given = false;
+    this.#given.replaced();
     this.#mark.clean(schedule);
     this.drafts.replaced(schedule);
   }

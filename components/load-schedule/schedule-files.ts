@@ -5,7 +5,7 @@ import type { Words } from '../../src/words/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
-import { isScheduleFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
+import { readAnyFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 
@@ -45,14 +45,13 @@ export class ScheduleFiles {
     return this.#holder.schedule.words;
   }
 
-  /** Opens a schedule, or reads a CSV file into its sheet. @returns what is wrong with it. */
+  /** Opens a schedule or a draft, or reads a CSV file into its sheet. @returns what is wrong with it. */
   async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
     const { name } = file;
     const named = file instanceof File ? await this.#read(file) : { ok: true as const, ...file };
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
-    const reading = sheet === undefined && isScheduleFile(named) ? readScheduleFile(named, this.#words)
-      : readSheetFile(named, this.#holder.schedule, sheet);
-    return this.take(name, reading, byPerson);
+    const { schedule } = this.#holder;
+    return this.take(name, sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet), byPerson);
   }
 
   /** Puts the content of a file in the place of what there is, as one action. @returns what is wrong with it. */
@@ -62,8 +61,8 @@ export class ScheduleFiles {
     const faults = byPerson ? load() : this.#holder.quietly(load);
     if (faults.length > 0) return this.#refuse(name, faults.map((fault) => this.#problem(fault)), byPerson);
     this.dismiss();
-    if (reading.sheet === undefined) this.#host.fileOpened();
-    else this.#host.showSheet(reading.sheet);
+    if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
+    else if (reading.isDraft !== true) this.#host.fileOpened();
     this.#both = reading.both;
     const offers = reading.both === undefined ? ['undo' as const] : ['undo' as const, 'keepBoth' as const];
     this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers });

@@ -3,7 +3,7 @@ import {
   noteSentence, readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
 } from '../../src/allocation/index.ts';
 import type { Change } from '../../src/schedule/index.ts';
-import { GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import { BusyEvent, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import { controls, loadingBarStyles, statusMarkStyles } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { fillLines, KEY_OF, movesOf } from './fill-lines.ts';
@@ -117,6 +117,7 @@ export class ShareOut extends WorkArea {
     this.failure = '';
     this.progress = undefined;
     this.#timer = setTimeout(() => { this.waiting = true; }, SHORT_WAIT);
+    this.dispatchEvent(new BusyEvent('sharing', true));
     this.#run = new SharingRun(readSharing(this.schedule, this.request), {
       progress: (progress) => { this.progress = progress; },
       shared: (sharing) => {
@@ -132,6 +133,7 @@ export class ShareOut extends WorkArea {
 
   #end(): void {
     clearTimeout(this.#timer);
+    if (this.#run !== undefined) this.dispatchEvent(new BusyEvent('sharing', false));
     this.#run?.drop();
     this.#run = undefined;
     this.waiting = false;

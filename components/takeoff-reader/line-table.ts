@@ -38,7 +38,7 @@ export function lineTable(options: LineTableOptions): TemplateResult {
       ${takeoff.columns.map((column) => columnHeading(column, options))}</tr></thead>
     <tbody>${lines.slice(0, most).map((line) => lineRow(line, options))}</tbody></table>
     ${lines.length > most ? html`<p><button type="button" class="link" data-do="all-lines" @click=${showAll}>${words.say('Show all {count} lines', { count: lines.length })}</button></p>` : nothing}
-    ${lines.length === 0 ? html`<p class="quiet">${words.say('No line is so.')}</p>` : nothing}`;
+    ${lines.length === 0 ? html`<p class="quiet">${words.say('There is no such line.')}</p>` : nothing}`;
 }
 
 function columnHeading(column: TakeoffColumn, { choose, words }: LineTableOptions): TemplateResult {

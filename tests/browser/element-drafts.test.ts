@@ -1,6 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
-import { mountElement, part, removeElements, textOf } from './element-mount.ts';
+import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { drop, mountElement, part, removeElements, said, textOf } from './element-mount.ts';
 import { addressOf, change, enter, fileOf, freshKey, kept, notices, one, openTab, press, qtyOf } from './draft-support.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 
@@ -238,6 +239,43 @@ test('a damaged draft is kept aside, and told', async () => {
   expect(await kept(key)).toEqual([head]);
 });
 
+/** The file as which a damaged draft is saved. */
+async function savedFile(element: LoadScheduleElement): Promise<string> {
+  const saved = vi.spyOn(URL, 'createObjectURL');
+  press(element, 'damaged', 'save');
+  await expect.poll(() => saved.mock.calls.length).toBe(1);
+  return (saved.mock.calls[0]![0] as Blob).text();
+}
+
+test('the file of a damaged draft gives back what was done before the damage, as one action', async () => {
+  const key = freshKey();
+  await leaveDraft(key, 5, 6, 7);
+  const [head] = await kept(key);
+  await change('entries', { nonsense: true }, [head!.id, 3]);
+  const element = await mount(key, { src: addressOf(1) });
+  await expect.poll(() => notices(element)[0]).toContain('open that file to restore what can be read of it');
+  await expect.poll(() => qtyOf(element)).toBe(1);
+  const text = await savedFile(element);
+  drop(element, 'draft.json', text);
+  await expect.poll(() => qtyOf(element)).toBe(6);
+  await expect.poll(() => said(element)).toContain('draft.json: draft restored. The draft is damaged from action 3 of 3 on; everything before it is restored');
+  // No schedule file holds it yet.
+  expect(element.dirty).toBe(true);
+  part(element, '[data-offer=undo]')!.click();
+  expect([qtyOf(element), element.schedule.undoLabel, element.dirty]).toEqual([1, undefined, false]);
+});
+
+test('the file of a draft that cannot be read is refused with a sentence, and changes nothing', async () => {
+  const element = await mount(freshKey(), { src: addressOf(1) });
+  await expect.poll(() => qtyOf(element)).toBe(1);
+  const refused = async (file: object) => (await element.openFile({ name: 'draft.json', text: JSON.stringify({ format: 'elv-load-schedule-draft', ...file }) }))
+    .map(({ message }) => message);
+  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 1 can be read here. Open it with newer software.']);
+  expect(await refused({ version: 1, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
+  expect(textOf(element, '.problems h3')).toBe('draft.json was not read because of a problem. The schedule is as it was.');
+  expect([qtyOf(element), element.schedule.undoLabel, element.dirty]).toEqual([1, undefined, false]);
+});
+
 test.each(['append', 'moveBefore'] as const)('an element that is moved in the page goes on with its draft: %s', async (way) => {
   const key = freshKey();
   const element = await mount(key, { src: addressOf(1) });
@@ -377,7 +415,7 @@ test('the notices are in the language of the page, and axe finds nothing in them
   const key = freshKey();
   await leaveDraft(key, 5);
   const element = await mount(key, { lang: 'de' });
-  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf von \d\d:\d\d wiederhergestellt\.$/);
+  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt\.$/);
   const { violations } = await axe.run(part(element, 'elv-draft-notices')!, { resultTypes: ['violations'] });
   expect(violations).toEqual([]);
 });

@@ -81,7 +81,7 @@ test('the sentence follows the number of findings and the language of the page',
   element.lang = 'de';
   await expect.poll(() => element.validationMessage).toBe('2 Befunde überschreiten eine Grenze: beheben oder akzeptieren.');
   element.lang = 'fr';
-  await expect.poll(() => element.validationMessage).toBe('2 constats dépassent une limite\u00a0: les corriger ou les accepter.');
+  await expect.poll(() => element.validationMessage).toBe('2 constats dépassent une limite\u00a0: y remédier ou les accepter.');
 });
 
 test('a read-only element keeps no form from being sent', async () => {

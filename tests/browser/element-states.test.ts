@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { mountElement, part, removeElements, sample } from './element-mount.ts';
+import { mountElement, part, removeElements, sample, textOf } from './element-mount.ts';
 import { addressOf, enter, fileOf, one, qtyOf } from './draft-support.ts';
 
 afterEach(removeElements);
@@ -67,6 +67,23 @@ test('computing: while a file is on its way, and while the formula engine is pre
   element.schedule = new LoadSchedule(one(1));
   expect(states(element)).toEqual(['computing']);
   expect(await settled(element)).toEqual([]);
+});
+
+test('computing: while devices are shared out, until that ends or the element is removed', async () => {
+  const element = await mountElement({ content: sample(), key: null });
+  expect(await settled(element)).toEqual(['invalid']);
+  const heard: boolean[] = [];
+  element.shadowRoot!.addEventListener('elv-busy', () => { heard.push(element.matches(':state(computing)')); });
+  part(element, '[data-command=shareOut]')!.click();
+  await expect.poll(() => textOf(element, 'elv-share-out .verdict')).toContain('branch');
+  expect(heard).toEqual([true, false]);
+  // What is going on when the element leaves its page ends with that.
+  element.shadowRoot!.addEventListener('elv-busy', (event) => {
+    if ('isRunning' in event && event.isRunning === true) queueMicrotask(() => { element.remove(); });
+  });
+  part(element, 'elv-share-out [data-option=wholeRows]')!.click();
+  await expect.poll(() => heard).toEqual([true, false, true, false]);
+  expect(element.isConnected).toBe(false);
 });
 
 test('what was set before the element was defined is kept', async () => {

@@ -8,11 +8,14 @@ vi.mock('../../src/words/catalogue/index.ts', () => ({
 
 afterEach(removeElements);
 
-test('where words cannot be fetched the element says so, speaks English, and shows everything', async () => {
-  const element = await mountElement({ content: sample(), attributes: { lang: 'de' } });
+test.each([
+  ['de', 'Die Texte dieser Sprache konnten nicht geladen werden: Verbindung prüfen und die Seite neu laden. Bis dahin erscheinen sie auf Englisch.'],
+  ['fr', 'Les textes de cette langue n’ont pas pu être chargés\u00a0: vérifier la connexion et recharger la page. D’ici là, ils s’affichent en anglais.'],
+])('where words cannot be fetched the element says so in the language of the page, speaks English, and shows everything: %s', async (lang, sentence) => {
+  const element = await mountElement({ content: sample(), attributes: { lang } });
   expect(parts(element, 'elv-sheet-tabs .title').map((each) => each.textContent)[0]).toBe('Devices');
   expect(textOf(element, 'elv-schedule-panel .sentence')).toBe('1,16 A of 1,00 A, 116 %, target 80 %');
-  await expect.poll(() => said(element)).toContain('could not be loaded');
+  await expect.poll(() => said(element)).toBe(sentence.replace('\u00a0', ' '));
   element.lang = 'en';
   await expect.poll(() => textOf(element, 'elv-schedule-panel .sentence')).toContain('1.16 A of 1.00 A');
 });

@@ -83,8 +83,8 @@ describe('an explanation', () => {
 describe('the room that is left', () => {
   // 165 A less 4 × 12.5 A of inrush, by 12.5 A: 9.
   test.each([
-    ['de', 'Platz für 9 weitere dieser Last bis zum Einschaltstrom, den der Kontakt einschalten darf.'],
-    ['fr', 'Place pour 9 de plus de cette charge avant le courant d’appel que le contact peut établir.'],
+    ['de', 'Platz für weitere Lasten dieser Art bis zum Einschaltvermögen des Kontakts: 9.'],
+    ['fr', 'Place pour d’autres charges identiques avant le pouvoir de fermeture du contact\u00a0: 9.'],
   ])('on an output in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
     expect(schedule.room('outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);
@@ -92,8 +92,8 @@ describe('the room that is left', () => {
 
   // 10 A, 8 A to the target, less 3 × 390.625 mA and 2 × 8.5 mA × 0.5, by 390.625 mA: 22 and 17.
   test.each([
-    ['de', 'Platz für höchstens 22 weitere vom Typ T1 bis zum nutzbaren Strom, höchstens 17 bis zum Zielwert.'],
-    ['fr', 'Place pour au plus 22 de plus du type T1 avant le courant utilisable, au plus 17 avant la cible.'],
+    ['de', 'Platz für weitere Geräte vom Typ T1 bis zum nutzbaren Strom: höchstens 22, bis zum Zielwert: höchstens 17.'],
+    ['fr', 'Place pour d’autres appareils du type T1 avant le courant utilisable\u00a0: au plus 22, avant la cible\u00a0: au plus 17.'],
   ])('on a supply in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
     expect(schedule.room('supplies', idAt(schedule, 'supplies'), idAt(schedule, 'types'))?.sentence).toContain(sentence);

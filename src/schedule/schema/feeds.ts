@@ -19,7 +19,7 @@ export const feeds: Sheet = {
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     { role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current of all its outputs at once.', total: { from: 'outputs', by: 'feed', sum: 'current', words: 'sum of current over the relay outputs that name it', source: ARITHMETIC } },
     { role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current expected of it at the same time.', rule: { of: ['connected', 'diversity'], by: demandCurrent, words: '{connected} × {diversity}', source: 'rated diversity factor, IEC 61439-1' } },
-    { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥', help: 'Demand over the rating.', rule: { of: ['demand', 'rated'], by: loadingRatio, words: '{demand} ÷ {rated}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1' } },
+    { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥', help: 'Demand as a share of the rating.', rule: { of: ['demand', 'rated'], by: loadingRatio, words: '{demand} ÷ {rated}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1' } },
     { role: 'computed', key: 'spare', title: 'Spare', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≤', help: 'What is left up to the target.', rule: { of: ['rated', 'target', 'demand'], by: spareCurrent, words: '{rated} × {target} − {demand}', source: ARITHMETIC } },
     { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this feed say.' },
   ],

@@ -35,7 +35,7 @@ export const outputs: Sheet = {
         source: 'a contact is rated by utilization category, IEC 60947-4-1 and IEC 60947-5-1',
       },
     },
-    { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', help: 'Current over the rating.', rule: { of: ['current', 'rating'], by: loadingRatio, words: '{current} ÷ {rating}', source: ARITHMETIC } },
+    { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', help: 'Current as a share of the rating.', rule: { of: ['current', 'rating'], by: loadingRatio, words: '{current} ÷ {rating}', source: ARITHMETIC } },
     { role: 'computed', key: 'headroom', title: 'Headroom', kind: 'number', unit: 'A', decimals: 2, help: 'What is left before the rating.', rule: { of: ['rating', 'current'], by: headroom, words: '{rating} − {current}', source: ARITHMETIC } },
     { role: 'computed', key: 'inrushTotal', title: 'Inrush in all', kind: 'number', unit: 'A', decimals: 1, help: 'Peak current when all its loads switch on together.', rule: { of: ['qty', 'inrush'], by: inrushTotal, words: '{qty} × {inrush}', source: ARITHMETIC } },
     { role: 'computed', key: 'inrushHeadroom', title: 'Inrush headroom', kind: 'number', unit: 'A', decimals: 1, help: 'What is left before the making capacity of the contact.', rule: { of: ['contact.inrush', 'inrushTotal'], by: inrushHeadroom, words: '{contact.inrush} − {inrushTotal}', source: ARITHMETIC } },

@@ -3,24 +3,36 @@ import type { Area } from './translation.ts';
 /** What the element says of drafts and files, and in a form. */
 export const drafts = {
   'Draft of {time} restored.': {
-    de: 'Entwurf von {time} wiederhergestellt.',
-    fr: 'Brouillon de {time} restauré.',
+    de: 'Entwurf ({time}) wiederhergestellt.',
+    fr: 'Brouillon ({time}) restauré.',
   },
   'There is another draft, of {time}.': {
-    de: 'Es gibt einen weiteren Entwurf von {time}.',
-    fr: 'Il existe un autre brouillon, de {time}.',
+    de: 'Es gibt einen weiteren Entwurf ({time}).',
+    fr: 'Il existe un autre brouillon ({time}).',
   },
   'Draft of {time} discarded.': {
-    de: 'Entwurf von {time} verworfen.',
-    fr: 'Brouillon de {time} abandonné.',
+    de: 'Entwurf ({time}) verworfen.',
+    fr: 'Brouillon ({time}) abandonné.',
   },
   'The draft of {time} was written by another version of this software. It is kept as it is: save it as a file, or open this page with that version.': {
-    de: 'Der Entwurf von {time} stammt aus einer anderen Version dieser Software. Er bleibt unverändert erhalten: als Datei speichern oder diese Seite mit jener Version öffnen.',
-    fr: 'Le brouillon de {time} provient d’une autre version de ce logiciel. Il est conservé tel quel : l’enregistrer dans un fichier ou ouvrir cette page avec cette version.',
+    de: 'Der Entwurf ({time}) stammt aus einer anderen Version dieser Software. Er bleibt unverändert erhalten: als Datei speichern oder diese Seite mit jener Version öffnen.',
+    fr: 'Le brouillon ({time}) provient d’une autre version de ce logiciel. Il est conservé tel quel : l’enregistrer dans un fichier ou ouvrir cette page avec cette version.',
   },
-  'The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file for whoever looks after this page.': {
-    de: 'Der Entwurf von {time} ist beschädigt und kann nicht angezeigt werden. Er bleibt unverändert erhalten: für die Betreuung dieser Seite als Datei speichern.',
-    fr: 'Le brouillon de {time} est endommagé et ne peut pas être affiché. Il est conservé tel quel : l’enregistrer dans un fichier pour le responsable de cette page.',
+  'The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file, and open that file to restore what can be read of it.': {
+    de: 'Der Entwurf ({time}) ist beschädigt und kann nicht angezeigt werden. Er bleibt unverändert erhalten: als Datei speichern und diese öffnen, um das noch Lesbare wiederherzustellen.',
+    fr: 'Le brouillon ({time}) est endommagé et ne peut pas être affiché. Il est conservé tel quel : l’enregistrer dans un fichier et ouvrir ce fichier pour restaurer ce qui reste lisible.',
+  },
+  'The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.': {
+    de: 'Der Entwurf ist beschädigt: Sein Anfangsstand ist nicht lesbar, daher lässt sich nichts wiederherstellen. Mit der zuletzt gespeicherten Datei der Lastaufstellung weiterarbeiten.',
+    fr: 'Le brouillon est endommagé : son état initial est illisible, rien ne peut donc en être restauré. Repartir du dernier fichier de bilan de charge enregistré.',
+  },
+  'The draft is damaged from action {number} of {all} on; everything before it is restored': {
+    de: 'Der Entwurf ist ab Aktion {number} von {all} beschädigt; alles davor ist wiederhergestellt',
+    fr: 'Le brouillon est endommagé à partir de l’action {number} sur {all} ; tout ce qui précède est restauré',
+  },
+  '{file}: draft restored': {
+    de: '{file}: Entwurf wiederhergestellt',
+    fr: '{file} : brouillon restauré',
   },
   'The draft is open in another tab. What is entered here is kept as a draft of its own.': {
     de: 'Der Entwurf ist in einem anderen Tab geöffnet. Was hier eingegeben wird, bleibt als eigener Entwurf erhalten.',
@@ -47,8 +59,8 @@ export const drafts = {
     fr: 'Aucun brouillon n’est conservé, car une partie du logiciel n’a pas pu être chargée. Enregistrer le bilan de charge dans un fichier avant de quitter la page.',
   },
   'Put this notice away': {
-    de: 'Hinweis ausblenden',
-    fr: 'Masquer cette remarque',
+    de: 'Meldung ausblenden',
+    fr: 'Masquer ce message',
   },
   'Show draft': {
     de: 'Entwurf anzeigen',
@@ -67,12 +79,12 @@ export const drafts = {
     fr: 'Abandonner le brouillon',
   },
   'The server answered {status}. Check the address, or open a file instead.': {
-    de: 'Der Server antwortete mit {status}. Adresse prüfen oder eine Datei öffnen.',
-    fr: 'Le serveur a répondu {status}. Vérifier l’adresse ou ouvrir un fichier.',
+    de: 'Der Server antwortete mit {status}. Die Adresse prüfen oder stattdessen eine Datei öffnen.',
+    fr: 'Le serveur a répondu {status}. Vérifier l’adresse ou ouvrir plutôt un fichier.',
   },
   'It could not be reached. Check the address and the connection, or open a file instead.': {
-    de: 'Die Adresse ist nicht erreichbar. Adresse und Verbindung prüfen oder eine Datei öffnen.',
-    fr: 'L’adresse est injoignable. Vérifier l’adresse et la connexion, ou ouvrir un fichier.',
+    de: 'Die Adresse ist nicht erreichbar. Adresse und Verbindung prüfen oder stattdessen eine Datei öffnen.',
+    fr: 'L’adresse est injoignable. Vérifier l’adresse et la connexion, ou ouvrir plutôt un fichier.',
   },
   '{file} opened': {
     de: '{file} geöffnet',
@@ -91,7 +103,7 @@ export const drafts = {
     fr: '{sheet} : {n, plural, one {# ligne} other {# lignes}} de {file} en plus de {before}',
   },
   '{problem} If it is a list of counts off drawings, read it with Takeoff.': {
-    de: '{problem} Eine Liste von Stückzahlen aus Zeichnungen mit „Mengenauszug“ einlesen.',
+    de: '{problem} Ist es eine Mengenliste nach Plänen, sie mit „Mengenauszug“ einlesen.',
     fr: '{problem} S’il s’agit d’une liste de quantités relevées sur plans, la lire avec « Métré ».',
   },
   'The value': {
@@ -115,11 +127,11 @@ export const drafts = {
     fr: 'Annulé : {action}',
   },
   'Redone: {action}': {
-    de: 'Wiederhergestellt: {action}',
+    de: 'Wiederholt: {action}',
     fr: 'Rétabli : {action}',
   },
   '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}': {
     de: '{open, plural, one {# Befund überschreitet eine Grenze: beheben oder akzeptieren.} other {# Befunde überschreiten eine Grenze: beheben oder akzeptieren.}}',
-    fr: '{open, plural, one {# constat dépasse une limite : le corriger ou l’accepter.} other {# constats dépassent une limite : les corriger ou les accepter.}}',
+    fr: '{open, plural, one {# constat dépasse une limite : y remédier ou l’accepter.} other {# constats dépassent une limite : y remédier ou les accepter.}}',
   },
 } satisfies Area;

@@ -39,7 +39,7 @@ export const sharing = {
   'It takes no point of a branch.': { de: 'Belegt keinen Busplatz.', fr: 'N’occupe aucun point de ligne de bus.' },
   'Its demand is not known. Enter its unit draw, or a type that has a draw or a power.': {
     de: 'Der Strombedarf ist nicht bekannt. Die Stromaufnahme je Gerät eintragen oder einen Gerätetyp mit Stromaufnahme oder Leistung.',
-    fr: 'Le courant demandé n’est pas connu. Indiquer le courant unitaire, ou un type d’appareil qui a un courant ou une puissance.',
+    fr: 'Le courant demandé n’est pas connu. Indiquer le courant unitaire, ou un type d’appareil qui donne un courant absorbé ou une puissance.',
   },
   'It draws no current.': { de: 'Nimmt keinen Strom auf.', fr: 'N’absorbe aucun courant.' },
   'Its quantity is not known. Enter how many devices there are.': {
@@ -56,7 +56,7 @@ export const sharing = {
   },
   'The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.': {
     de: 'Die Schiene, die die Leitung speist, hat keine Reserve dafür oder dient einer anderen Verwendung. Eine andere Leitung wählen.',
-    fr: 'Le rail qui alimente la liaison n’a plus de place ou sert à un autre usage. Choisir une autre liaison.',
+    fr: 'Le rail qui alimente la liaison n’a plus de marge ou sert à un autre usage. Choisir une autre liaison.',
   },
   '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# point} other {# points}}, and no branch that is large enough has room left. Enter another one.': {
     de: '{of, select, row {Die Zeile braucht} other {Ein Gerät braucht}} {size, plural, one {# Busplatz} other {# Busplätze}}, und keine Buslinie, die dafür groß genug ist, hat noch Platz. Eine weitere eintragen.',
@@ -104,7 +104,7 @@ export const sharing = {
     de: '{outputs, plural, one {# Ausgang} other {# Ausgänge}} mit diesem Kontakt; Module: {modules} mit zusammen {total} Kanälen, aus der Liste die kleinste Zahl von Modulen und dabei von Kanälen.',
     fr: '{outputs, plural, one {# sortie} other {# sorties}} avec ce contact ; modules : {modules}, soit {total} voies, le nombre minimal de modules de la liste et, à ce nombre, de voies.',
   },
-  'Relay outputs without a contact': { de: 'Relaisausgänge ohne Kontakt', fr: 'Sorties de relais sans contact' },
+  'Relay outputs without a contact': { de: 'Relaisausgänge ohne Kontakt', fr: 'Sorties à relais sans contact' },
   'Not counted above: {rows}. Choose their contact.': {
     de: 'Oben nicht gezählt: {rows}. Den Kontakt wählen.',
     fr: 'Non comptées ci-dessus : {rows}. Choisir leur contact.',
@@ -114,8 +114,8 @@ export const sharing = {
     fr: 'Alimentation {voltage} V, {purpose}, {rating} A',
   },
   'Demand {demand} at a target of {target} % needs {needed} of rating; {total} in {supplies} is {claim, select, smallest {the least number and, with it, the smallest total rating of those kept} least {the least number of those kept} other {the fewest found}}, with whole devices on each.': {
-    de: 'Strombedarf {demand} bei einem Zielwert von {target} % erfordert {needed} Bemessungsstrom; gewählt: {supplies} mit insgesamt {total}, {claim, select, smallest {die kleinste Zahl aus der Liste und dabei der kleinste Bemessungsstrom insgesamt} least {die kleinste Zahl aus der Liste} other {die kleinste gefundene Zahl}}, mit ganzen Geräten auf jeder.',
-    fr: 'Courant demandé {demand} pour une cible de {target} % : il faut {needed} de courant assigné ; retenu : {supplies} pour un total de {total}, {claim, select, smallest {le nombre minimal de la liste et, à ce nombre, le plus petit courant assigné total} least {le nombre minimal de la liste} other {le plus petit nombre trouvé}}, avec des appareils entiers sur chacune.',
+    de: 'Strombedarf {demand} bei einem Zielwert von {target} % erfordert {needed} Bemessungsstrom; gewählt: {supplies} mit insgesamt {total}, {claim, select, smallest {die kleinste Zahl aus der Liste und dabei der kleinste Bemessungsstrom insgesamt} least {die kleinste Zahl aus der Liste} other {die kleinste gefundene Zahl}}, mit ganzen Geräten auf jeder.',
+    fr: 'Courant demandé {demand} pour une cible de {target} % : il faut {needed} de courant assigné ; retenu : {supplies} pour un total de {total}, {claim, select, smallest {le nombre minimal de la liste et, à ce nombre, le plus petit courant assigné total} least {le nombre minimal de la liste} other {le plus petit nombre trouvé}}, avec des appareils entiers sur chacune.',
   },
   'Supply {voltage} V, {purpose}, larger than {rating} A': {
     de: 'Versorgung {voltage} V, {purpose}, größer als {rating} A',
@@ -228,7 +228,7 @@ export const sharing = {
   'Part that is worked out': { de: 'Bereits berechneter Teil', fr: 'Partie déjà calculée' },
   'Stop and keep the best so far': {
     de: 'Anhalten und das bisher Beste behalten',
-    fr: 'Arrêter et garder le meilleur résultat',
+    fr: 'Arrêter et garder le meilleur résultat obtenu',
   },
   '{wrong} is no whole number above 0. Part the numbers with semicolons.': {
     de: '{wrong} ist keine ganze Zahl über 0. Zahlen durch Semikolon trennen.',
@@ -253,15 +253,15 @@ export const sharing = {
   'Ways of relay modules': { de: 'Kanäle der Relaismodule', fr: 'Voies des modules à relais' },
   'The least number of supplies, bus branches and relay modules. A count for pricing, not a design.': {
     de: 'Die kleinste Zahl von Versorgungen, Buslinien und Relaismodulen. Eine Zählung für das Angebot, keine Planung.',
-    fr: 'Le nombre minimal d’alimentations, de lignes de bus et de modules à relais. Un compte pour le chiffrage, pas une étude.',
+    fr: 'Le nombre minimal d’alimentations, de lignes de bus et de modules à relais. Un décompte pour le chiffrage, pas une étude.',
   },
   'It could not be worked out: {failure}': {
     de: 'Die Berechnung ist gescheitert: {failure}',
     fr: 'Le calcul a échoué : {failure}',
   },
   'The lists are kept in this browser.': {
-    de: 'Die Listen bleiben in diesem Browser.',
-    fr: 'Les listes restent dans ce navigateur.',
+    de: 'Die Listen werden in diesem Browser gespeichert.',
+    fr: 'Les listes sont conservées dans ce navigateur.',
   },
   'Go back to the general lists': { de: 'Zurück zu den allgemeinen Listen', fr: 'Revenir aux listes générales' },
   'There is nothing to size yet. Enter devices, or read a takeoff.': {

@@ -64,23 +64,23 @@ export const csv = {
     fr: 'Ligne {line}, {column} : {sentence}',
   },
   'Left out, as the sheet has no such column: {names}.': {
-    de: 'Nicht übernommen, da das Blatt keine solche Spalte hat: {names}.',
-    fr: 'Non repris, car la feuille n’a pas de telle colonne : {names}.',
+    de: 'Weggelassen, da das Blatt keine solche Spalte hat: {names}.',
+    fr: 'Écarté, car la feuille n’a pas de telle colonne : {names}.',
   },
   'Left out, as it has no heading: column {number} with {count, plural, one {# value} other {# values}}.': {
-    de: 'Nicht übernommen, da ohne Überschrift: Spalte {number} mit {count, plural, one {# Wert} other {# Werten}}.',
-    fr: 'Non reprise, faute d’intitulé : colonne {number}, avec {count, plural, one {# valeur} other {# valeurs}}.',
+    de: 'Weggelassen, da ohne Überschrift: Spalte {number} mit {count, plural, one {# Wert} other {# Werten}}.',
+    fr: 'Écartée, faute d’intitulé : colonne {number}, avec {count, plural, one {# valeur} other {# valeurs}}.',
   },
   '{count, plural, one {One empty line was left out.} other {# empty lines were left out.}}': {
     de: '{count, plural, one {Eine leere Zeile wurde weggelassen.} other {# leere Zeilen wurden weggelassen.}}',
-    fr: '{count, plural, one {Une ligne vide a été laissée de côté.} other {# lignes vides ont été laissées de côté.}}',
+    fr: '{count, plural, one {Une ligne vide a été écartée.} other {# lignes vides ont été écartées.}}',
   },
   'The table has more than {most} rows; no more are read. Split it.': {
-    de: 'Die Tabelle hat mehr als {most} Zeilen; mehr werden nicht gelesen. Sie teilen.',
-    fr: 'Le tableau a plus de {most} lignes ; davantage ne sont pas lues. Le partager.',
+    de: 'Die Tabelle hat mehr als {most} Zeilen; mehr werden nicht gelesen. Die Tabelle aufteilen.',
+    fr: 'Le tableau a plus de {most} lignes ; les suivantes ne sont pas lues. Le scinder.',
   },
   'Line {line} has more than {most} fields, as no table has. Check what parts the fields, and save the file again.': {
-    de: 'Zeile {line} hat mehr als {most} Felder, wie keine Tabelle sie hat. Prüfen, was die Felder trennt, und die Datei neu speichern.',
+    de: 'Zeile {line} hat mehr als {most} Felder; so viele hat keine Tabelle. Prüfen, was die Felder trennt, und die Datei neu speichern.',
     fr: 'La ligne {line} a plus de {most} champs, ce qu’aucun tableau n’a. Vérifier ce qui sépare les champs et enregistrer de nouveau le fichier.',
   },
 } satisfies Area;

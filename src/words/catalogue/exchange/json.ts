@@ -15,16 +15,16 @@ export const json = {
     fr: 'Il manque une clé ; les clés se mettent entre guillemets droits doubles, sans virgule après la dernière.',
   },
   'There is no value where one is expected; write one, and no comma after the last one.': {
-    de: 'Hier fehlt ein Wert; einen schreiben, und kein Komma nach dem letzten.',
-    fr: 'Il manque une valeur ; en écrire une, sans virgule après la dernière.',
+    de: 'Hier fehlt ein Wert; einen ergänzen, und kein Komma nach dem letzten setzen.',
+    fr: 'Il manque une valeur ; en ajouter une, sans virgule après la dernière.',
   },
   'There is no colon between key and value; write one.': {
-    de: 'Zwischen Schlüssel und Wert fehlt ein Doppelpunkt; ihn schreiben.',
-    fr: 'Il manque un deux-points entre la clé et la valeur ; l’écrire.',
+    de: 'Zwischen Schlüssel und Wert fehlt ein Doppelpunkt; ihn ergänzen.',
+    fr: 'Il manque un deux-points entre la clé et la valeur ; l’ajouter.',
   },
   'There is no comma between two values; write one.': {
-    de: 'Zwischen zwei Werten fehlt ein Komma; es schreiben.',
-    fr: 'Il manque une virgule entre deux valeurs ; l’écrire.',
+    de: 'Zwischen zwei Werten fehlt ein Komma; es ergänzen.',
+    fr: 'Il manque une virgule entre deux valeurs ; l’ajouter.',
   },
   'There is no closing brace; the file may be cut short.': {
     de: 'Es fehlt eine schließende geschweifte Klammer; die Datei ist vielleicht abgeschnitten.',
@@ -43,8 +43,8 @@ export const json = {
     fr: 'Il y a un commentaire, que JSON n’admet pas ; le supprimer.',
   },
   'There is a text without its closing quote; write it on the same line.': {
-    de: 'Ein Text hat kein schließendes Anführungszeichen; es in derselben Zeile schreiben.',
-    fr: 'Un texte n’a pas de guillemet fermant ; l’écrire sur la même ligne.',
+    de: 'Einem Text fehlt das schließende Anführungszeichen; es in derselben Zeile ergänzen.',
+    fr: 'Il manque le guillemet fermant d’un texte ; l’ajouter sur la même ligne.',
   },
   'There is a number that breaks off; complete it.': {
     de: 'Eine Zahl bricht ab; sie vervollständigen.',
@@ -60,7 +60,7 @@ export const json = {
   },
   'There is a control character inside a text; write \\n for a line break, \\t for a tab.': {
     de: 'In einem Text steht ein Steuerzeichen; \\n für einen Zeilenumbruch, \\t für einen Tabulator schreiben.',
-    fr: 'Un texte contient un caractère de commande ; écrire \\n pour un saut de ligne, \\t pour une tabulation.',
+    fr: 'Un texte contient un caractère de contrôle ; écrire \\n pour un saut de ligne, \\t pour une tabulation.',
   },
   'There is something that is not JSON; put it right.': {
     de: 'Hier steht etwas, das kein JSON ist; es berichtigen.',
@@ -91,12 +91,12 @@ export const json = {
     fr: 'Le fichier n’indique pas sa version. S’il a été écrit à la main, ajouter "version": {version}.',
   },
   'The file has the version {found}; versions 1 to {version} can be read here. Open it with newer software.': {
-    de: 'Die Datei hat die Version {found}; hier lassen sich die Versionen 1 bis {version} lesen. Sie mit neuerer Software öffnen.',
-    fr: 'Le fichier a la version {found} ; les versions 1 à {version} peuvent être lues ici. L’ouvrir avec un logiciel plus récent.',
+    de: 'Die Datei hat die Version {found}; hier lassen sich die Versionen 1 bis {version} lesen. Die Datei mit neuerer Software öffnen.',
+    fr: 'Le fichier est en version {found} ; les versions 1 à {version} peuvent être lues ici. L’ouvrir avec un logiciel plus récent.',
   },
   'The file has the version {found}; versions 1 to {version} can be read here. Write "version": {version}.': {
     de: 'Die Datei hat die Version {found}; hier lassen sich die Versionen 1 bis {version} lesen. "version": {version} schreiben.',
-    fr: 'Le fichier a la version {found} ; les versions 1 à {version} peuvent être lues ici. Écrire "version": {version}.',
+    fr: 'Le fichier est en version {found} ; les versions 1 à {version} peuvent être lues ici. Écrire "version": {version}.',
   },
   'The file has no “sheets”: it must be an object': {
     de: 'In der Datei fehlt „sheets“: Es muss ein Objekt sein',
@@ -117,7 +117,7 @@ export const json = {
   },
   'The detail “{key}” must be a text': {
     de: 'Die Angabe „{key}“ muss ein Text sein',
-    fr: 'L’indication « {key} » doit être un texte',
+    fr: 'La donnée « {key} » doit être un texte',
   },
   'a single value is allowed': { de: 'Zulässig ist ein einzelner Wert', fr: 'une seule valeur est admise' },
   '{must}; it is {found}. Put that right.': {
@@ -138,8 +138,8 @@ export const json = {
     fr: '{sheet}, ligne {row}, {column} : {sentence}',
   },
   '{name}: there is no sheet “{sheet}”; there are {sheets}. Write one of these.': {
-    de: '{name}: Das Blatt „{sheet}“ gibt es nicht; es gibt {sheets}. Eines davon schreiben.',
-    fr: '{name} : la feuille « {sheet} » n’existe pas ; il y a {sheets}. Écrire l’une de celles-ci.',
+    de: '{name}: Das Blatt „{sheet}“ gibt es nicht; es gibt {sheets}. Eines davon angeben.',
+    fr: '{name} : la feuille « {sheet} » n’existe pas ; il y a {sheets}. Indiquer l’une d’elles.',
   },
   '“{name}” has the unknown key “{key}”; it is kept and written back.': {
     de: '„{name}“ hat den unbekannten Schlüssel „{key}“; er bleibt erhalten und wird wieder geschrieben.',
@@ -158,7 +158,7 @@ export const json = {
     fr: 'La feuille « {sheet} » a la clé inconnue « {key} » ; elle est conservée et réécrite.',
   },
   '{name} has {count} rows; at most {most} are read. Split it.': {
-    de: '{name} hat {count} Zeilen; höchstens {most} werden gelesen. Aufteilen.',
-    fr: '{name} a {count} lignes ; {most} au plus sont lues. Partager.',
+    de: '{name} hat {count} Zeilen; höchstens {most} werden gelesen. Die Zeilen auf mehrere Dateien aufteilen.',
+    fr: '{name} a {count} lignes ; {most} au plus sont lues. Répartir les lignes sur plusieurs fichiers.',
   },
 } satisfies Area;

@@ -11,8 +11,8 @@ export const takeoffCommand = {
     fr: 'Lignes à décider, qui ne sont pas dans le bilan de charge : {named} et {count} de plus.',
   },
   'The sheet “{sheet}” is read; the sheets are {sheets}. Another is chosen with --sheet-name.': {
-    de: 'Gelesen wird das Blatt „{sheet}“; die Blätter sind {sheets}. Ein anderes wird mit --sheet-name gewählt.',
-    fr: 'La feuille « {sheet} » est lue ; les feuilles sont {sheets}. Une autre se choisit avec --sheet-name.',
+    de: 'Gelesen wird das Blatt „{sheet}“; vorhanden sind: {sheets}. Mit --sheet-name ein anderes wählen.',
+    fr: 'La feuille « {sheet} » est lue ; feuilles présentes : {sheets}. En choisir une autre avec --sheet-name.',
   },
   'It has no types, so that every name becomes a new one.': {
     de: 'Sie enthält keine Typen; jeder Name wird daher ein neuer Typ.',

@@ -22,13 +22,13 @@ export const takeoffReader = {
     fr: '{name} : lecture impossible. Rien n’a été modifié.',
   },
   'The sheet of types is empty, so that every name becomes a new type without a draw.': {
-    de: 'Das Blatt Gerätetypen ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
-    fr: 'La feuille Types d’appareil est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
+    de: 'Das Blatt „Gerätetypen“ ist leer; jeder Name wird daher ein neuer Typ ohne Stromaufnahme.',
+    fr: 'La feuille « Types d’appareil » est vide ; chaque nom devient donc un nouveau type sans courant absorbé.',
   },
-  'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareils généraux' },
+  'Add general device types': { de: 'Allgemeine Gerätetypen hinzufügen', fr: 'Ajouter les types d’appareil généraux' },
   'General device types: {count, plural, one {# row} other {# rows}}': {
     de: 'Allgemeine Gerätetypen: {count, plural, one {# Zeile} other {# Zeilen}}',
-    fr: 'Types d’appareils généraux : {count, plural, one {# ligne} other {# lignes}}',
+    fr: 'Types d’appareil généraux : {count, plural, one {# ligne} other {# lignes}}',
   },
   'Names that are no type yet': { de: 'Namen, die noch kein Typ sind', fr: 'Noms qui ne sont pas encore un type' },
   '{count, plural, one {# name} other {# names}} to decide': {
@@ -82,7 +82,7 @@ export const takeoffReader = {
   'Leave it out': { de: 'Weglassen', fr: 'Écarter' },
   'Decide anew': { de: 'Neu entscheiden', fr: 'Revoir la décision' },
   'Show all {count} lines': { de: 'Alle {count} Zeilen anzeigen', fr: 'Afficher les {count} lignes' },
-  'No line is so.': { de: 'Keine solche Zeile.', fr: 'Aucune ligne de ce genre.' },
+  'There is no such line.': { de: 'Keine solche Zeile.', fr: 'Aucune ligne de ce genre.' },
   'Nothing is taken before you have seen every line.': {
     de: 'Nichts wird übernommen, bevor jede Zeile zu sehen war.',
     fr: 'Rien n’est retenu avant que chaque ligne ait été vue.',

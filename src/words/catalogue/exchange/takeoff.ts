@@ -7,11 +7,11 @@ export const takeoff = {
     fr: 'Le métré est vide. Choisir un autre fichier, ou coller la liste avec ses intitulés.',
   },
   'No column is known to name the devices. Choose the one that does.': {
-    de: 'Welche Spalte die Geräte nennt, ist nicht bekannt. Sie auswählen.',
+    de: 'Welche Spalte die Geräte nennt, ist nicht bekannt. Die Spalte auswählen.',
     fr: 'La colonne qui désigne les appareils n’est pas connue. La choisir.',
   },
   'No column is known to hold the quantities. Choose the one that does.': {
-    de: 'Welche Spalte die Mengen enthält, ist nicht bekannt. Sie auswählen.',
+    de: 'Welche Spalte die Mengen enthält, ist nicht bekannt. Die Spalte auswählen.',
     fr: 'La colonne qui contient les quantités n’est pas connue. La choisir.',
   },
   'Columns that are not read, with the number of their values: {columns}.': {
@@ -27,7 +27,7 @@ export const takeoff = {
   },
   'These are the headings.': { de: 'Das sind die Überschriften.', fr: 'Ce sont les intitulés.' },
   'The headings are repeated.': { de: 'Die Überschriften wiederholen sich.', fr: 'Les intitulés se répètent.' },
-  'Left out by decision.': { de: 'Auf Entscheidung hin weggelassen.', fr: 'Écartée par décision.' },
+  'Left out by decision.': { de: 'Durch Entscheidung weggelassen.', fr: 'Écartée par décision.' },
   'It is a title or a remark: a single text without a quantity.': {
     de: 'Ein Titel oder eine Bemerkung: ein einzelner Text ohne Menge.',
     fr: 'Un titre ou une remarque : un texte seul, sans quantité.',
@@ -77,7 +77,7 @@ export const takeoff = {
     fr: '« {text} » dépasse {most}. Indiquer combien il y en a.',
   },
   'It is a length, and {type} is not counted by the metre. Say how many there are.': {
-    de: 'Es ist eine Länge, und {type} wird nicht nach Metern gezählt. Angeben, wie viele es sind.',
+    de: 'Es ist eine Länge, und {type} wird nicht in Metern gezählt. Angeben, wie viele es sind.',
     fr: 'C’est une longueur, et {type} ne se compte pas au mètre. Indiquer combien il y en a.',
   },
   'Its area is the title on line {line}.': {
@@ -85,7 +85,7 @@ export const takeoff = {
     fr: 'Sa zone est le titre de la ligne {line}.',
   },
   'The same type in the same place as on line {line}, to which it is added.': {
-    de: 'Derselbe Typ am selben Ort wie in Zeile {line}, zu der sie hinzukommt.',
+    de: 'Derselbe Typ am selben Ort wie in Zeile {line}; dort hinzugezählt.',
     fr: 'Le même type au même endroit qu’à la ligne {line}, à laquelle elle s’ajoute.',
   },
   'It has the name of its type.': { de: 'Sie trägt den Namen ihres Typs.', fr: 'Elle porte le nom de son type.' },
@@ -102,15 +102,15 @@ export const takeoff = {
     fr: '« {name} » ressemble à {types}. Confirmer le type, ou en créer un nouveau.',
   },
   '“{name}” was confirmed to be {type}.': {
-    de: '„{name}“ ist bestätigt als {type}.',
-    fr: '« {name} » est confirmé comme {type}.',
+    de: '„{name}“ wurde als {type} bestätigt.',
+    fr: '« {name} » a été confirmé comme {type}.',
   },
   '“{name}” becomes a new type, whose draw is not known yet.': {
     de: '„{name}“ wird ein neuer Typ, dessen Stromaufnahme noch nicht bekannt ist.',
     fr: '« {name} » devient un nouveau type, dont le courant absorbé n’est pas encore connu.',
   },
   '“{name}” is left out by decision.': {
-    de: '„{name}“ ist auf Entscheidung hin weggelassen.',
+    de: '„{name}“ ist durch Entscheidung weggelassen.',
     fr: '« {name} » est écarté par décision.',
   },
   'There is no type {type}. Choose another one for “{name}”.': {

@@ -31,8 +31,8 @@ export const workbook = {
     fr: 'Le classeur ne contient pas de bilan de charge. Ouvrir un tableau de charge tel qu’il a été écrit ici, enregistrer une feuille en CSV, ou lire une liste de quantités avec « Métré ».',
   },
   'There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.': {
-    de: 'Das Blatt „{sheet}“ gibt es nicht; die Blätter sind {sheets}. Eines davon angeben.',
-    fr: 'La feuille « {sheet} » n’existe pas ; les feuilles sont {sheets}. Indiquer l’une d’elles.',
+    de: 'Das Blatt „{sheet}“ gibt es nicht; vorhanden sind: {sheets}. Eines davon angeben.',
+    fr: 'La feuille « {sheet} » n’existe pas ; les feuilles présentes sont : {sheets}. Indiquer l’une d’elles.',
   },
   'The sheet reaches over {rows} rows and {columns} columns; at most {most} million cells are read. Delete what stands far from the list, or copy the list and paste it.': {
     de: 'Das Blatt reicht über {rows} Zeilen und {columns} Spalten; gelesen werden höchstens {most} Millionen Zellen. Löschen, was weit von der Liste entfernt steht, oder die Liste kopieren und einfügen.',

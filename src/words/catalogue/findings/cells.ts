@@ -12,23 +12,23 @@ export const cells = {
   },
   '{name}: the formula in {column} refers to a row that has been deleted. Refer to another one.': {
     de: '{name}: Die Formel in „{column}“ verweist auf eine gelöschte Zeile. Auf eine andere verweisen.',
-    fr: '{name} : la formule dans « {column} » renvoie à une ligne supprimée. Renvoyer à une autre.',
+    fr: '{name} : la formule dans « {column} » fait référence à une ligne supprimée. Faire référence à une autre.',
   },
   '{name}: the formula in {column} depends on its own result. Take the reference back to this cell out.': {
     de: '{name}: Die Formel in „{column}“ hängt von ihrem eigenen Ergebnis ab. Den Verweis auf diese Zelle entfernen.',
-    fr: '{name} : la formule dans « {column} » dépend de son propre résultat. Supprimer le renvoi à cette cellule.',
+    fr: '{name} : la formule dans « {column} » dépend de son propre résultat. Supprimer la référence à cette cellule.',
   },
   '{name}: the formula in {column} reads a total that its own cell feeds. Refer to another cell.': {
     de: '{name}: Die Formel in „{column}“ liest eine Summe, in die ihre eigene Zelle eingeht. Auf eine andere Zelle verweisen.',
-    fr: '{name} : la formule dans « {column} » lit un total auquel sa propre cellule contribue. Renvoyer à une autre cellule.',
+    fr: '{name} : la formule dans « {column} » lit un total auquel sa propre cellule contribue. Faire référence à une autre cellule.',
   },
   '{name}: the formula in {column} has no finite result. Check what it refers to.': {
     de: '{name}: Die Formel in „{column}“ hat kein endliches Ergebnis. Prüfen, worauf sie verweist.',
-    fr: '{name} : la formule dans « {column} » n’a pas de résultat fini. Vérifier ce à quoi elle renvoie.',
+    fr: '{name} : la formule dans « {column} » n’a pas de résultat fini. Vérifier ce à quoi elle fait référence.',
   },
   '{name}: the formula in {column} does not give a number. Check what it refers to.': {
     de: '{name}: Die Formel in „{column}“ ergibt keine Zahl. Prüfen, worauf sie verweist.',
-    fr: '{name} : la formule dans « {column} » ne donne pas un nombre. Vérifier ce à quoi elle renvoie.',
+    fr: '{name} : la formule dans « {column} » ne donne pas un nombre. Vérifier ce à quoi elle fait référence.',
   },
   '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.': {
     de: '{name}: Die Formel in „{column}“ ist nicht lesbar. Argumente werden durch Semikolon getrennt, Dezimalstellen durch Komma oder Punkt: berichtigen.',
@@ -39,7 +39,7 @@ export const cells = {
     fr: '{name} : la formule dans « {column} » ne trouve pas la valeur cherchée. Vérifier cette valeur.',
   },
   '{name}: the formula in {column} cannot be worked out. Simplify it.': {
-    de: '{name}: Die Formel in „{column}“ lässt sich nicht berechnen. Vereinfachen.',
+    de: '{name}: Die Formel in „{column}“ lässt sich nicht berechnen. Die Formel vereinfachen.',
     fr: '{name} : la formule dans « {column} » ne peut pas être calculée. La simplifier.',
   },
   '{name}: the formula in {column} reads a cell that is empty. Fill that cell.': {
@@ -47,24 +47,24 @@ export const cells = {
     fr: '{name} : la formule dans « {column} » lit une cellule vide. Remplir cette cellule.',
   },
   '{name}: the formula in {column} gives a function too few or too many arguments. Correct it.': {
-    de: '{name}: Die Formel in „{column}“ gibt einer Funktion zu wenige oder zu viele Argumente. Berichtigen.',
-    fr: '{name} : la formule dans « {column} » donne trop ou trop peu d’arguments à une fonction. Corriger.',
+    de: '{name}: Die Formel in „{column}“ gibt einer Funktion zu wenige oder zu viele Argumente. Die Formel berichtigen.',
+    fr: '{name} : la formule dans « {column} » donne trop ou trop peu d’arguments à une fonction. La corriger.',
   },
   '{name}: the formula in {column} gives a result that is not allowed: {problem}. Correct it.': {
-    de: '{name}: Die Formel in „{column}“ ergibt einen unzulässigen Wert: {problem}. Berichtigen.',
-    fr: '{name} : la formule dans « {column} » donne un résultat non admis : {problem}. Corriger.',
+    de: '{name}: Die Formel in „{column}“ ergibt einen unzulässigen Wert: {problem}. Die Formel berichtigen.',
+    fr: '{name} : la formule dans « {column} » donne un résultat non admis : {problem}. La corriger.',
   },
   '{name}: {column} {problem}. Correct it.': {
-    de: '{name}, {column}: {problem}. Berichtigen.',
-    fr: '{name}, {column} : {problem}. Corriger.',
+    de: '{name}, {column}: {problem}. Den Wert berichtigen.',
+    fr: '{name}, {column} : {problem}. Corriger la valeur.',
   },
   '{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.': {
-    de: '{name}: {row} {tag} gibt es nicht. Auf dem Blatt „{sheet}“ ergänzen oder das Kennzeichen berichtigen.',
+    de: '{name}: {row} {tag} gibt es nicht. Die Zeile auf dem Blatt „{sheet}“ ergänzen oder das Kennzeichen berichtigen.',
     fr: '{name} : {row} {tag} introuvable. L’ajouter à la feuille « {sheet} » ou corriger le repère.',
   },
   '{name}: nothing can refer to it. Give it a tag.': {
     de: '{name}: Nichts kann darauf verweisen. Ein Kennzeichen vergeben.',
-    fr: '{name} : rien ne peut y renvoyer. Lui donner un repère.',
+    fr: '{name} : rien ne peut y faire référence. Lui donner un repère.',
   },
   '{name} stands in more than one row. Give each row a tag of its own.': {
     de: '{name} steht in mehr als einer Zeile. Jeder Zeile ein eigenes Kennzeichen geben.',
@@ -72,7 +72,7 @@ export const cells = {
   },
   '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.': {
     de: '{name} steht in mehr als einer Zeile. Verweise gelten der ersten davon. Jeder Zeile ein eigenes Kennzeichen geben.',
-    fr: '{name} : repère présent sur plusieurs lignes. Les renvois visent la première. Donner à chaque ligne son propre repère.',
+    fr: '{name} : repère présent sur plusieurs lignes. Les références désignent la première. Donner à chaque ligne son propre repère.',
   },
   'The current of {row} is not known. Enter how many devices there are.': {
     de: '{row}: Stromaufnahme nicht bekannt. Die Anzahl der Geräte eintragen.',
@@ -88,7 +88,7 @@ export const cells = {
   },
   'The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.': {
     de: '{row}: Stromaufnahme nicht bekannt. Stromaufnahme oder Leistung beim Gerätetyp eintragen oder hier die Stromaufnahme je Gerät in mA.',
-    fr: '{row} : courant inconnu. Indiquer un courant ou une puissance pour le type d’appareil, ou ici le courant unitaire en mA.',
+    fr: '{row} : courant inconnu. Indiquer le courant absorbé ou la puissance du type d’appareil, ou ici le courant unitaire en mA.',
   },
   'The current of {row} is not known. Correct its diversity.': {
     de: '{row}: Stromaufnahme nicht bekannt. Den Gleichzeitigkeitsfaktor berichtigen.',

@@ -37,7 +37,7 @@ export const rows = {
   'A bus branch without a tag': { de: 'Buslinie ohne Kennzeichen', fr: 'Ligne de bus sans repère' },
   'A run without a tag': { de: 'Leitung ohne Kennzeichen', fr: 'Liaison sans repère' },
   'A conductor without a tag': { de: 'Leiter ohne Kennzeichen', fr: 'Conducteur sans repère' },
-  'A relay output without a tag': { de: 'Relaisausgang ohne Kennzeichen', fr: 'Sortie de relais sans repère' },
+  'A relay output without a tag': { de: 'Relaisausgang ohne Kennzeichen', fr: 'Sortie à relais sans repère' },
   'A contact without a tag': { de: 'Kontakt ohne Kennzeichen', fr: 'Contact sans repère' },
   'A feed without a tag': { de: 'Netzabgang ohne Kennzeichen', fr: 'Départ secteur sans repère' },
   'An enclosure without a tag': { de: 'Gehäuse ohne Kennzeichen', fr: 'Enveloppe sans repère' },

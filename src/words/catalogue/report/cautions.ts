@@ -11,8 +11,8 @@ export const cautions = {
     fr: 'Les règles locales d’installation, les notices des fabricants et la pratique des professionnels habilités font foi.',
   },
   'Mains work is for licensed electricians, with the circuit isolated and proved dead.': {
-    de: 'Arbeiten am Netz sind Sache zugelassener Elektrofachkräfte, bei freigeschaltetem Stromkreis und festgestellter Spannungsfreiheit.',
-    fr: 'Les travaux sur le secteur sont réservés aux électriciens habilités, circuit consigné et absence de tension vérifiée.',
+    de: 'Arbeiten an Netzstromkreisen sind zugelassenen Elektrofachkräften vorbehalten; der Stromkreis ist freigeschaltet, die Spannungsfreiheit festgestellt.',
+    fr: 'Les travaux sur les circuits du secteur sont réservés aux électriciens habilités, circuit consigné et absence de tension vérifiée.',
   },
   'Measure before energising.': { de: 'Vor dem Einschalten messen.', fr: 'Mesurer avant de mettre sous tension.' },
   Caution: { de: 'Sicherheitshinweis', fr: 'Précaution' },

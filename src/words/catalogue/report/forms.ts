@@ -12,10 +12,10 @@ export const forms = {
     de: 'Kursiv steht ein Wert, der vorgegeben ist oder vom Gerätetyp kommt, aufrecht ein eingegebener; ≥ und ≤ stehen vor Werten aus einer Summe, in der noch nicht alle Zeilen bekannt sind. Spalten ohne Werte und solche, die nur ihren Vorgabewert enthalten, sind weggelassen; die Vorgabewerte stehen bei den Annahmen.',
     fr: 'Une valeur en italique est une valeur par défaut ou vient du type, une valeur en romain a été saisie\u202f; ≥ et ≤ précèdent les valeurs issues d’un total dont certaines lignes ne sont pas encore connues. Les colonnes sans valeur et celles qui ne contiennent que leur valeur par défaut sont omises\u202f; les hypothèses donnent ces valeurs.',
   },
-  'How to read it': { de: 'Zum Lesen', fr: 'Lecture' },
+  'How to read it': { de: 'Lesehilfe', fr: 'Aide à la lecture' },
   'Tinted figures are formulas: change a count, a draw or a diversity, and the totals follow.': {
     de: 'Getönte Werte sind Formeln: Wird eine Anzahl, eine Stromaufnahme oder ein Gleichzeitigkeitsfaktor geändert, folgen die Summen.',
-    fr: 'Les valeurs sur fond teinté sont des formules\u00a0: si une quantité, un courant ou un facteur de simultanéité change, les totaux suivent.',
+    fr: 'Les valeurs sur fond teinté sont des formules\u00a0: si une quantité, un courant unitaire ou un facteur de simultanéité change, les totaux suivent.',
   },
   'A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.': {
     de: 'Ein Wert unter einer Überschrift mit * steht so, wie er berechnet wurde, und folgt hier keiner Änderung; das gilt für alle Werte der Leitungen.',
@@ -55,7 +55,7 @@ export const forms = {
     fr: 'Enregistré sous {name}. Les valeurs sont des formules\u202f; «\u00a0Ouvrir\u00a0» relit le bilan de charge tel qu’il est maintenant.',
   },
   'The workbook could not be made. Check the connection, then try again.': {
-    de: 'Die Arbeitsmappe konnte nicht erstellt werden. Verbindung prüfen und erneut versuchen.',
+    de: 'Die Arbeitsmappe konnte nicht erstellt werden. Die Verbindung prüfen und erneut versuchen.',
     fr: 'Le classeur n’a pas pu être créé. Vérifier la connexion et réessayer.',
   },
   '{name} cannot be compared with.': {
@@ -63,7 +63,7 @@ export const forms = {
     fr: 'La comparaison avec {name} est impossible.',
   },
   'It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).': {
-    de: 'Die Datei enthält ein Blatt oder keines. Eine Lastaufstellung (.json) oder eine Lasttabelle (.html, .xlsx) wählen.',
+    de: 'Die Datei enthält nur ein Blatt oder keines. Eine Lastaufstellung (.json) oder eine Lasttabelle (.html, .xlsx) wählen.',
     fr: 'Le fichier contient une seule feuille ou aucune. Choisir un bilan de charge (.json) ou un tableau de charge (.html, .xlsx).',
   },
   '{sheet}, row {row}, {column}: {problem}': {

@@ -14,12 +14,12 @@ export const pictures = {
     fr: '{name}\u00a0: {figures}\u202f; {status}.',
   },
   'The tick marks the target; what is beyond 100 % is hatched. On paper at full size 7 mm are 10 %.': {
-    de: 'Der Strich markiert den Zielwert; was über 100 % liegt, ist schraffiert. Auf Papier in voller Größe sind 7 mm 10 %.',
-    fr: 'Le trait marque la cible\u202f; au-delà de 100 % la barre est hachurée. Sur papier à l’échelle 1, 7 mm font 10 %.',
+    de: 'Der Strich markiert den Zielwert; was über 100 % liegt, ist schraffiert. Auf Papier in Originalgröße entsprechen 7 mm 10 %.',
+    fr: 'Le trait marque la cible\u202f; au-delà de 100\u202f% la barre est hachurée. Sur papier à l’échelle 1, 7\u00a0mm correspondent à 10\u202f%.',
   },
   'The tick marks where the reserve begins; what is beyond 100 % is hatched. On paper at full size 7 mm are 10 %.': {
-    de: 'Der Strich markiert den Beginn der Reserve; was über 100 % liegt, ist schraffiert. Auf Papier in voller Größe sind 7 mm 10 %.',
-    fr: 'Le trait marque le début de la réserve\u202f; au-delà de 100 % la barre est hachurée. Sur papier à l’échelle 1, 7 mm font 10 %.',
+    de: 'Der Strich markiert den Beginn der Reserve; was über 100 % liegt, ist schraffiert. Auf Papier in Originalgröße entsprechen 7 mm 10 %.',
+    fr: 'Le trait marque le début de la réserve\u202f; au-delà de 100\u202f% la barre est hachurée. Sur papier à l’échelle 1, 7\u00a0mm correspondent à 10\u202f%.',
   },
   'Points on the bus branches': { de: 'Busplätze der Buslinien', fr: 'Points des lignes de bus' },
   'There are no bus branches yet.': { de: 'Es gibt noch keine Buslinien.', fr: 'Il n’y a pas encore de ligne de bus.' },
@@ -46,16 +46,16 @@ export const pictures = {
   'Its devices need {least}.': { de: 'Ihre Geräte brauchen {least}.', fr: 'Ses appareils demandent {least}.' },
   'No devices are on it.': { de: 'Keine Geräte sind an ihr angeschlossen.', fr: 'Aucun appareil n’y est raccordé.' },
   'No working voltage: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.': {
-    de: 'Keine Betriebsspannung: Die Geräte nehmen konstante Leistung auf, die das Kabel bei keiner Spannung liefern kann.',
+    de: 'Keine Betriebsspannung: Die Geräte nehmen eine konstante Leistung auf, die die Leitung bei keiner Spannung übertragen kann.',
     fr: 'Aucune tension de service\u00a0: les appareils absorbent une puissance constante que le câble ne peut fournir à aucune tension.',
   },
   'The voltage along this run is not known yet. Its findings say which entries are missing.': {
     de: 'Die Spannung entlang dieser Leitung ist noch nicht bekannt. Ihre Befunde sagen, welche Angaben fehlen.',
-    fr: 'La tension le long de cette liaison n’est pas encore connue. Ses constats disent quelles saisies manquent.',
+    fr: 'La tension le long de cette liaison n’est pas encore connue. Ses constats disent quelles données manquent.',
   },
   'most drop {share}: {voltage}': {
-    de: 'größter Spannungsfall {share}: {voltage}',
-    fr: 'chute maximale {share}\u00a0: {voltage}',
+    de: 'zulässiger Spannungsfall {share}: {voltage}',
+    fr: 'chute admissible {share}\u00a0: {voltage}',
   },
   '{devices}: {voltage} at {distance}': {
     de: '{devices}: {voltage} bei {distance}',
@@ -74,11 +74,11 @@ export const pictures = {
   'least voltage of the devices': { de: 'Mindestspannung der Geräte', fr: 'tension minimale requise' },
   'what they lack': { de: 'fehlende Spannung', fr: 'tension manquante' },
   'On paper at full size 10 mm are {across} across and {up} up.': {
-    de: 'Auf Papier in voller Größe sind 10 mm waagerecht {across} und senkrecht {up}.',
-    fr: 'Sur papier à l’échelle 1, 10 mm font {across} en abscisse et {up} en ordonnée.',
+    de: 'Auf Papier in Originalgröße entsprechen 10 mm waagerecht {across} und senkrecht {up}.',
+    fr: 'Sur papier à l’échelle 1, 10\u00a0mm font {across} en abscisse et {up} en ordonnée.',
   },
   '{count, plural, one {# more place is drawn without its name.} other {# more places are drawn without their names.}}': {
     de: '{count, plural, one {# weitere Stelle ist ohne Namen gezeichnet.} other {# weitere Stellen sind ohne Namen gezeichnet.}}',
-    fr: '{count, plural, one {# autre point est tracé sans son nom.} other {# autres points sont tracés sans leurs noms.}}',
+    fr: '{count, plural, one {# autre emplacement est tracé sans son nom.} other {# autres emplacements sont tracés sans leurs noms.}}',
   },
 } satisfies Area;

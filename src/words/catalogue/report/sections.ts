@@ -51,7 +51,7 @@ export const sections = {
   Assumptions: { de: 'Annahmen', fr: 'Hypothèses' },
   'The sources of device types, conductors and contacts stand in their sheets.': {
     de: 'Die Quellen der Gerätetypen, Leiter und Kontakte stehen in deren Blättern.',
-    fr: 'Les sources des types d’appareils, des conducteurs et des contacts figurent dans leurs feuilles.',
+    fr: 'Les sources des types d’appareil, des conducteurs et des contacts figurent dans leurs feuilles.',
   },
   'Defaults and factors in use': {
     de: 'Verwendete Vorgabewerte und Faktoren',

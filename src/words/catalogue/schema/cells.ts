@@ -42,24 +42,24 @@ export const cells = {
     fr: '« {found} » n’est pas dans la liste ; valeurs permises : {allowed}. Saisir l’une d’elles ou rien.',
   },
   '“{found}” is more than 100 %; {range} (at most 100 %) is allowed. Type a smaller share.': {
-    de: '„{found}“ ist mehr als 100 %; erlaubt: {range} (höchstens 100 %). Einen kleineren Anteil eingeben.',
-    fr: '« {found} » dépasse 100 % ; valeur permise : {range} (au plus 100 %). Saisir une fraction plus petite.',
+    de: '„{found}“ ist mehr als 100 %; erlaubt: {range} (höchstens 100 %). Einen kleineren Anteil eingeben.',
+    fr: '« {found} » dépasse 100 % ; valeur permise : {range} (au plus 100 %). Saisir une fraction plus petite.',
   },
   '“{found}” is more than 1; {range} (at most 100 %) is allowed: diversity is the share expected at the same time.': {
-    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). Der Gleichzeitigkeitsfaktor ist der gleichzeitig zu erwartende Anteil.',
-    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Le facteur de simultanéité est la part attendue en même temps.',
+    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). Der Gleichzeitigkeitsfaktor ist der gleichzeitig zu erwartende Anteil.',
+    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Le facteur de simultanéité est la part attendue en même temps.',
   },
   'Some texts print its reciprocal: if yours does, type {reciprocal}.': {
     de: 'Manche Unterlagen nennen den Kehrwert: in diesem Fall {reciprocal} eingeben.',
     fr: 'Certains documents donnent son inverse : dans ce cas, saisir {reciprocal}.',
   },
   '“{found}” is more than 1; {range} (at most 100 %) is allowed. Type 80 % or {share}, for instance.': {
-    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). Zum Beispiel 80 % oder {share} eingeben.',
-    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Saisir par exemple 80 % ou {share}.',
+    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). Zum Beispiel 80 % oder {share} eingeben.',
+    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Saisir par exemple 80 % ou {share}.',
   },
   '“{found}” is more than 1; {range} (at most 100 %) is allowed. Type {value} % or {share} if {value} in a hundred is meant.': {
-    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). {value} % oder {share} eingeben, wenn {value} von hundert gemeint ist.',
-    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Saisir {value} % ou {share} s’il s’agit de {value} pour cent.',
+    de: '„{found}“ ist mehr als 1; erlaubt: {range} (höchstens 100 %). {value} % oder {share} eingeben, wenn {value} von hundert gemeint ist.',
+    fr: '« {found} » dépasse 1 ; valeur permise : {range} (au plus 100 %). Saisir {value} % ou {share} s’il s’agit de {value} pour cent.',
   },
   '“{found}” is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.': {
     de: '„{found}“ ist weder ja noch nein; nur diese sind erlaubt. Ja oder nein eingeben oder die Zelle leeren.',

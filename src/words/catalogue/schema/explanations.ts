@@ -13,7 +13,7 @@ export const explanations = {
   '{figure} of the conductor {tag}': { de: '{figure} des Leiters {tag}', fr: '{figure} du conducteur {tag}' },
   '{figure} of the relay output {tag}': {
     de: '{figure} des Relaisausgangs {tag}',
-    fr: '{figure} de la sortie de relais {tag}',
+    fr: '{figure} de la sortie à relais {tag}',
   },
   '{figure} of the contact {tag}': { de: '{figure} des Kontakts {tag}', fr: '{figure} du contact {tag}' },
   '{figure} of the feed {tag}': { de: '{figure} des Netzabgangs {tag}', fr: '{figure} du départ secteur {tag}' },
@@ -31,25 +31,25 @@ export const explanations = {
   'the person who entered it': { de: 'wer es eingetragen hat', fr: 'la personne qui l’a saisi' },
   'default of the column': { de: 'Vorgabe der Spalte', fr: 'valeur par défaut de la colonne' },
   'Acceptance of a finding': { de: 'Akzeptieren eines Befunds', fr: 'Acceptation d’un constat' },
-  'Withdrawal of an acceptance': { de: 'Rücknahme einer Akzeptanz', fr: 'Retrait d’une acceptation' },
+  'Withdrawal of an acceptance': { de: 'Zurückziehen einer Akzeptanz', fr: 'Retrait d’une acceptation' },
   'One more of this load takes nothing: any number fits.': {
-    de: 'Eine weitere dieser Last braucht nichts: es passen beliebig viele.',
+    de: 'Eine weitere Last dieser Art braucht nichts: beliebig viele passen.',
     fr: 'Une charge de plus ne prend rien : toute quantité convient.',
   },
   'Room for no more of this load {before}.': {
-    de: 'Kein Platz für eine weitere dieser Last {before}.',
-    fr: 'Aucune place pour une charge de plus {before}.',
+    de: 'Kein Platz für eine weitere Last dieser Art {before}.',
+    fr: 'Aucune place pour une charge identique de plus {before}.',
   },
   'Room for {count} more of this load {before}.': {
-    de: 'Platz für {count} weitere dieser Last {before}.',
-    fr: 'Place pour {count} de plus de cette charge {before}.',
+    de: 'Platz für weitere Lasten dieser Art {before}: {count}.',
+    fr: 'Place pour d’autres charges identiques {before} : {count}.',
   },
   'Room for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.': {
-    de: 'Platz für {count} weitere dieser Last {before}, {within, plural, =0 {keine} other {#}} {target}.',
-    fr: 'Place pour {count} de plus de cette charge {before}, {within, plural, =0 {aucune} other {#}} {target}.',
+    de: 'Platz für weitere Lasten dieser Art {before}: {count}, {target}: {within, plural, =0 {keine} other {#}}.',
+    fr: 'Place pour d’autres charges identiques {before} : {count}, {target} : {within, plural, =0 {aucune} other {#}}.',
   },
   'One more of the type {type} takes nothing: any number fits.': {
-    de: 'Ein weiteres Gerät vom Typ {type} braucht nichts: es passen beliebig viele.',
+    de: 'Ein weiteres Gerät vom Typ {type} braucht nichts: beliebig viele passen.',
     fr: 'Un appareil de plus du type {type} ne prend rien : toute quantité convient.',
   },
   'Room for no more of the type {type} {before}.': {
@@ -57,26 +57,26 @@ export const explanations = {
     fr: 'Aucune place pour un appareil de plus du type {type} {before}.',
   },
   'Room for {count} more of the type {type} {before}.': {
-    de: 'Platz für {count} weitere vom Typ {type} {before}.',
-    fr: 'Place pour {count} de plus du type {type} {before}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: {count}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : {count}.',
   },
   'Room for {count} more of the type {type} {before}, {within, plural, =0 {none} other {#}} {target}.': {
-    de: 'Platz für {count} weitere vom Typ {type} {before}, {within, plural, =0 {keine} other {#}} {target}.',
-    fr: 'Place pour {count} de plus du type {type} {before}, {within, plural, =0 {aucun} other {#}} {target}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: {count}, {target}: {within, plural, =0 {keine} other {#}}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : {count}, {target} : {within, plural, =0 {aucun} other {#}}.',
   },
   'Room for at most {count} more of the type {type} {before}.': {
-    de: 'Platz für höchstens {count} weitere vom Typ {type} {before}.',
-    fr: 'Place pour au plus {count} de plus du type {type} {before}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: höchstens {count}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : au plus {count}.',
   },
   'Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.': {
-    de: 'Platz für höchstens {count} weitere vom Typ {type} {before}, {within, plural, =0 {keine} other {höchstens #}} {target}.',
-    fr: 'Place pour au plus {count} de plus du type {type} {before}, {within, plural, =0 {aucun} other {au plus #}} {target}.',
+    de: 'Platz für weitere Geräte vom Typ {type} {before}: höchstens {count}, {target}: {within, plural, =0 {keine} other {höchstens #}}.',
+    fr: 'Place pour d’autres appareils du type {type} {before} : au plus {count}, {target} : {within, plural, =0 {aucun} other {au plus #}}.',
   },
   'before the target': { de: 'bis zum Zielwert', fr: 'avant la cible' },
   'before the rating': { de: 'bis zum Bemessungswert', fr: 'avant la valeur assignée' },
   'before the inrush that the contact may make': {
-    de: 'bis zum Einschaltstrom, den der Kontakt einschalten darf',
-    fr: 'avant le courant d’appel que le contact peut établir',
+    de: 'bis zum Einschaltvermögen des Kontakts',
+    fr: 'avant le pouvoir de fermeture du contact',
   },
   'before what may be used': { de: 'bis zum nutzbaren Strom', fr: 'avant le courant utilisable' },
   'before the rating of its fuse': {

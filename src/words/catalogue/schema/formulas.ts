@@ -4,11 +4,11 @@ import type { Area } from '../translation.ts';
 export const formulas = {
   '{name} changes by itself, and a schedule must not. Enter the value instead.': {
     de: '{name} ändert sich von selbst, und das darf eine Lastaufstellung nicht. Stattdessen den Wert eingeben.',
-    fr: '{name} change de soi-même, ce qu’un bilan de charge ne doit pas faire. Saisir plutôt la valeur.',
+    fr: '{name} change de valeur sans intervention, ce qu’un bilan de charge ne doit pas faire. Saisir plutôt la valeur.',
   },
   '{name} tells where cells stand, which changes when rows move. Refer to the cells themselves.': {
-    de: '{name} sagt, wo Zellen stehen, und das ändert sich mit dem Verschieben von Zeilen. Auf die Zellen selbst verweisen.',
-    fr: '{name} dit où se trouvent des cellules, ce qui change quand des lignes sont déplacées. Faire référence aux cellules mêmes.',
+    de: '{name} gibt die Lage von Zellen an, und die ändert sich mit dem Verschieben von Zeilen. Auf die Zellen selbst verweisen.',
+    fr: '{name} donne la position de cellules, qui change quand des lignes sont déplacées. Faire référence aux cellules mêmes.',
   },
   '{name} cannot be used here. Use XLOOKUP, or INDEX with MATCH.': {
     de: '{name} kann hier nicht verwendet werden. XLOOKUP oder INDEX mit MATCH verwenden.',
@@ -27,7 +27,7 @@ export const formulas = {
     fr: '{name} n’est connu ni comme fonction ni comme nom. Corriger l’orthographe ou saisir plutôt la valeur.',
   },
   'The formula nests more than {most} parentheses. Split it over several cells.': {
-    de: 'Die Formel schachtelt mehr als {most} Klammern. Sie auf mehrere Zellen verteilen.',
+    de: 'Die Formel schachtelt mehr als {most} Klammern. Die Formel auf mehrere Zellen verteilen.',
     fr: 'La formule imbrique plus de {most} parenthèses. La répartir sur plusieurs cellules.',
   },
   'The parentheses of the formula do not match. Add or remove one.': {
@@ -36,11 +36,11 @@ export const formulas = {
   },
   'The formula has more than {most} signs in a row. Take some out.': {
     de: 'Die Formel hat mehr als {most} Vorzeichen hintereinander. Einige entfernen.',
-    fr: 'La formule a plus de {most} signes à la suite. En retirer.',
+    fr: 'La formule a plus de {most} signes à la suite. En retirer quelques-uns.',
   },
   'There is no sheet {name}: the sheets are {sheets}.': {
-    de: 'Es gibt kein Blatt {name}: die Blätter heißen {sheets}.',
-    fr: 'Il n’y a pas de feuille {name} : les feuilles sont {sheets}.',
+    de: 'Es gibt kein Blatt {name}. Eines von diesen nennen: {sheets}.',
+    fr: 'Il n’y a pas de feuille {name}. Indiquer l’une de celles-ci : {sheets}.',
   },
   'The sheet {sheet} has no column {letters}: its columns are A to {last}.': {
     de: 'Das Blatt {sheet} hat keine Spalte {letters}: seine Spalten sind A bis {last}.',
@@ -59,11 +59,11 @@ export const formulas = {
     fr: '{reference} va de la feuille {sheet} à {other}. Faire référence à des cellules d’une seule feuille.',
   },
   'The formula has {length} characters; at most {most} are allowed. Split it over several cells.': {
-    de: 'Die Formel hat {length} Zeichen; erlaubt sind höchstens {most}. Sie auf mehrere Zellen verteilen.',
+    de: 'Die Formel hat {length} Zeichen; erlaubt sind höchstens {most}. Die Formel auf mehrere Zellen verteilen.',
     fr: 'La formule a {length} caractères ; au plus {most} sont permis. La répartir sur plusieurs cellules.',
   },
   'The signs ⟦ and ⟧ cannot stand in a formula. Take them out.': {
-    de: 'Die Zeichen ⟦ und ⟧ können nicht in einer Formel stehen. Sie entfernen.',
+    de: 'Die Zeichen ⟦ und ⟧ können nicht in einer Formel stehen. Beide entfernen.',
     fr: 'Les signes ⟦ et ⟧ ne peuvent pas figurer dans une formule. Les retirer.',
   },
   'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).': {
@@ -71,7 +71,7 @@ export const formulas = {
     fr: 'ce n’est pas une formule. Les arguments sont séparés par un point-virgule et les décimales par une virgule ou un point, comme dans =ROUND(2,5*3;0).',
   },
   'it gives a function too few or too many arguments. Correct it.': {
-    de: 'sie gibt einer Funktion zu wenige oder zu viele Argumente. Berichtigen.',
+    de: 'sie gibt einer Funktion zu wenige oder zu viele Argumente. Die Formel berichtigen.',
     fr: 'elle donne à une fonction trop ou trop peu d’arguments. La corriger.',
   },
   'it uses a function or a name that is not known. Correct its spelling.': {

@@ -3,8 +3,8 @@ import type { Area } from '../translation.ts';
 /** What branches, runs, conductors, outputs, contacts and feeds, and their columns, mean. */
 export const lineHelps = {
   'One row for each bus branch: how many devices it may carry and how many it does.': {
-    de: 'Eine Zeile je Buslinie: wie viele Geräte sie tragen darf und wie viele sie trägt.',
-    fr: 'Une ligne du tableau par ligne de bus : combien d’appareils elle peut porter et combien elle en porte.',
+    de: 'Eine Zeile je Buslinie: wie viele Geräte zulässig und wie viele angeschlossen sind.',
+    fr: 'Une ligne du tableau par ligne de bus : combien d’appareils sont admis et combien sont raccordés.',
   },
   'Tag of the branch, as device rows give it.': {
     de: 'Kennzeichen der Buslinie, wie es Gerätezeilen nennen.',
@@ -19,7 +19,7 @@ export const lineHelps = {
     fr: 'Part de la limite gardée libre pour plus tard.',
   },
   'Both ends of the line carry their terminating resistors.': {
-    de: 'Beide Enden der Linie tragen ihre Abschlusswiderstände.',
+    de: 'An beiden Enden der Linie sitzen die Abschlusswiderstände.',
     fr: 'Les deux extrémités de la ligne portent leurs résistances de terminaison.',
   },
   'Places taken by its devices.': { de: 'Von ihren Geräten belegte Plätze.', fr: 'Points occupés par ses appareils.' },
@@ -27,7 +27,10 @@ export const lineHelps = {
     de: 'Freie Plätze unter der Grenze abzüglich Reserve.',
     fr: 'Points restants sous la limite diminuée de la réserve.',
   },
-  'Points over the limit.': { de: 'Plätze durch Grenze.', fr: 'Points sur limite.' },
+  'Points as a share of the limit.': {
+    de: 'Belegte Plätze im Verhältnis zur Grenze.',
+    fr: 'Points occupés rapportés à la limite.',
+  },
   'Runs that belong to the branch.': {
     de: 'Leitungen, die zur Buslinie gehören.',
     fr: 'Liaisons qui appartiennent à la ligne de bus.',
@@ -54,7 +57,7 @@ export const lineHelps = {
   },
   'Conductor of the pair.': { de: 'Leiter des Adernpaars.', fr: 'Conducteur de la paire.' },
   'Pairs in parallel.': { de: 'Adernpaare parallel.', fr: 'Paires en parallèle.' },
-  'Length of the cable, one way.': { de: 'Länge der Leitung, einfach.', fr: 'Longueur du câble, aller simple.' },
+  'Length of the cable, one way.': { de: 'Einfache Länge der Leitung.', fr: 'Longueur du câble, aller simple.' },
   'Temperature of the conductor.': { de: 'Temperatur des Leiters.', fr: 'Température du conducteur.' },
   'Whether the run is reckoned with all devices at once or with their diversity.': {
     de: 'Ob die Leitung mit allen Geräten zugleich oder mit ihrem Gleichzeitigkeitsfaktor berechnet wird.',
@@ -65,11 +68,11 @@ export const lineHelps = {
     fr: 'Courant assigné du fusible ou du disjoncteur de la liaison.',
   },
   'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.': {
-    de: 'Vielfaches des Bemessungsstroms, das die Schutzeinrichtung sofort auslöst; eine Charakteristik wie B, C, D oder gG ist möglich.',
+    de: 'Vielfaches des Bemessungsstroms, bei dem die Schutzeinrichtung sofort auslöst; auch eine Charakteristik wie B, C, D oder gG kann eingegeben werden.',
     fr: 'Multiple du courant assigné qui fait agir aussitôt la protection ; on peut saisir une caractéristique telle que B, C, D ou gG.',
   },
   'Share of the voltage that may be lost on the run.': {
-    de: 'Anteil der Spannung, der auf der Leitung verloren gehen darf.',
+    de: 'Anteil der Spannung, der auf der Leitung abfallen darf.',
     fr: 'Part de la tension qui peut être perdue sur la liaison.',
   },
   'Current measured at its start, with its devices on.': {
@@ -85,9 +88,9 @@ export const lineHelps = {
     de: 'Größter Spannungsfall auf der Leitung.',
     fr: 'Plus grande chute de tension sur la liaison.',
   },
-  'Drop over the voltage of the rail.': {
-    de: 'Spannungsfall durch Spannung der Schiene.',
-    fr: 'Chute de tension sur tension du rail.',
+  'Drop as a share of the voltage of the rail.': {
+    de: 'Spannungsfall im Verhältnis zur Spannung der Schiene.',
+    fr: 'Chute de tension rapportée à la tension du rail.',
   },
   'Lowest voltage on the run.': {
     de: 'Niedrigste Spannung auf der Leitung.',
@@ -120,22 +123,22 @@ export const lineHelps = {
   'Name, as runs give it.': { de: 'Name, wie ihn Leitungen nennen.', fr: 'Nom, tel que le donnent les liaisons.' },
   'Cross-section.': { de: 'Querschnitt.', fr: 'Section.' },
   'DC resistance of one conductor at 20 °C.': {
-    de: 'Gleichstromwiderstand eines Leiters bei 20 °C.',
-    fr: 'Résistance en courant continu d’un conducteur à 20 °C.',
+    de: 'Gleichstromwiderstand eines Leiters bei 20 °C.',
+    fr: 'Résistance en courant continu d’un conducteur à 20 °C.',
   },
   'Current that it carries as installed.': {
-    de: 'Strom, den er so verlegt führen darf.',
-    fr: 'Courant qu’il peut porter tel que posé.',
+    de: 'Zulässiger Strom bei der gegebenen Verlegung.',
+    fr: 'Courant admissible dans les conditions de pose.',
   },
   'Where the figures come from.': { de: 'Woher die Werte stammen.', fr: 'D’où viennent les valeurs.' },
   'One row for each relay output: its contact, the load that it switches, the feed behind it.': {
     de: 'Eine Zeile je Relaisausgang: sein Kontakt, die geschaltete Last, der Netzabgang davor.',
-    fr: 'Une ligne par sortie de relais : son contact, la charge commandée, le départ secteur en amont.',
+    fr: 'Une ligne par sortie à relais : son contact, la charge commandée, le départ secteur en amont.',
   },
   'Tag of the output.': { de: 'Kennzeichen des Ausgangs.', fr: 'Repère de la sortie.' },
   'Relay module that it belongs to.': {
     de: 'Relaismodul, zu dem er gehört.',
-    fr: 'Module de relais auquel elle appartient.',
+    fr: 'Module à relais auquel elle appartient.',
   },
   'Kind of contact; gives the rating.': {
     de: 'Art des Kontakts; gibt den Bemessungswert vor.',
@@ -173,7 +176,10 @@ export const lineHelps = {
     de: 'Bemessungswert des Kontakts für diese Lastart.',
     fr: 'Valeur assignée du contact pour cette nature de charge.',
   },
-  'Current over the rating.': { de: 'Strom durch Bemessungswert.', fr: 'Courant sur valeur assignée.' },
+  'Current as a share of the rating.': {
+    de: 'Strom im Verhältnis zum Bemessungswert.',
+    fr: 'Courant rapporté à la valeur assignée.',
+  },
   'What is left before the rating.': {
     de: 'Was bis zum Bemessungswert bleibt.',
     fr: 'Ce qui reste avant la valeur assignée.',
@@ -201,7 +207,7 @@ export const lineHelps = {
   },
   'Rating for lamps and drivers.': {
     de: 'Bemessungswert für Lampen und Betriebsgeräte.',
-    fr: 'Valeur assignée pour lampes et alimentations de lampes.',
+    fr: 'Valeur assignée pour lampes et appareillages de lampes.',
   },
   'Rating for motors.': { de: 'Bemessungswert für Motoren.', fr: 'Valeur assignée pour moteurs.' },
   'Rating for coils of contactors and valves.': {
@@ -233,7 +239,10 @@ export const lineHelps = {
     de: 'Strom aller seiner Ausgänge zugleich.',
     fr: 'Courant de toutes ses sorties à la fois.',
   },
-  'Demand over the rating.': { de: 'Strombedarf durch Bemessungsstrom.', fr: 'Courant demandé sur courant assigné.' },
+  'Demand as a share of the rating.': {
+    de: 'Strombedarf im Verhältnis zum Bemessungsstrom.',
+    fr: 'Courant demandé rapporté au courant assigné.',
+  },
   'The worst that the limits of this feed say.': {
     de: 'Das Ungünstigste, was die Grenzen dieses Netzabgangs ergeben.',
     fr: 'Le plus défavorable de ce que donnent les limites de ce départ.',

@@ -8,7 +8,7 @@ export const names = {
   'bus branch': { de: 'Buslinie', fr: 'ligne de bus' },
   run: { de: 'Leitung', fr: 'liaison' },
   conductor: { de: 'Leiter', fr: 'conducteur' },
-  'relay output': { de: 'Relaisausgang', fr: 'sortie de relais' },
+  'relay output': { de: 'Relaisausgang', fr: 'sortie à relais' },
   contact: { de: 'Kontakt', fr: 'contact' },
   feed: { de: 'Netzabgang', fr: 'départ secteur' },
   enclosure: { de: 'Gehäuse', fr: 'enveloppe' },
@@ -38,7 +38,7 @@ export const names = {
   },
   '{n, plural, one {# relay output} other {# relay outputs}}': {
     de: '{n, plural, one {# Relaisausgang} other {# Relaisausgänge}}',
-    fr: '{n, plural, one {# sortie de relais} other {# sorties de relais}}',
+    fr: '{n, plural, one {# sortie à relais} other {# sorties à relais}}',
   },
   '{n, plural, one {# contact} other {# contacts}}': {
     de: '{n, plural, one {# Kontakt} other {# Kontakte}}',

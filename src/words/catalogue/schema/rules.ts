@@ -16,7 +16,7 @@ export const rules = {
   },
   'sum of current over the relay outputs that name it': {
     de: 'Summe der Ströme der Relaisausgänge, die ihn nennen',
-    fr: 'somme des courants des sorties de relais qui le nomment',
+    fr: 'somme des courants des sorties à relais qui le nomment',
   },
   'sum of loss over the supplies that name it': {
     de: 'Summe der Verlustleistungen der Versorgungen, die es nennen',
@@ -43,12 +43,12 @@ export const rules = {
     fr: 'la plus élevée des tensions minimales des types de ses appareils',
   },
   '{length} scaled with all distances until one is just met: a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end; none where the conductor does not carry current and protection': {
-    de: '{length}, mit allen Entfernungen gestreckt, bis eine Grenze gerade eingehalten ist: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; keine, wo der Leiter Strom und Schutzeinrichtung nicht trägt',
-    fr: '{length}, étirée avec toutes les distances jusqu’à ce qu’une limite soit juste tenue : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; aucune si le conducteur ne supporte pas courant et protection',
+    de: '{length}, mit allen Entfernungen gestreckt, bis eine Grenze gerade eingehalten ist: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; keine, wo der Leiter für Strom und Schutzeinrichtung nicht ausreicht',
+    fr: '{length}, étirée avec toutes les distances jusqu’à ce qu’une limite soit juste tenue : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; aucune si le conducteur ne convient pas au courant et à la protection',
   },
   'highest resistance on the sheet Conductors that keeps to: a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end; and that carries current and protection': {
-    de: 'höchster Widerstand auf dem Blatt Leiter, mit dem eingehalten sind: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; und der Strom und Schutzeinrichtung trägt',
-    fr: 'plus forte résistance de la feuille Conducteurs avec laquelle sont tenus : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; et qui supporte courant et protection',
+    de: 'höchster Widerstand auf dem Blatt Leiter, mit dem eingehalten sind: Spannungsfall ≤ {maxDrop} × {rail.voltage}, Spannung an den Geräten ≥ {minVoltage}, Kurzschlussstrom am Ende ≥ {trip} × {protection}; und der für Strom und Schutzeinrichtung ausreicht',
+    fr: 'plus forte résistance de la feuille Conducteurs avec laquelle sont tenus : chute de tension ≤ {maxDrop} × {rail.voltage}, tension aux appareils ≥ {minVoltage}, courant de court-circuit en bout ≥ {trip} × {protection} ; et qui convient au courant et à la protection',
   },
   'surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})': {
     de: 'Oberfläche aus {height} × {width} × {depth}, jede Seite nach der Aufstellung gewichtet ({mounting})',

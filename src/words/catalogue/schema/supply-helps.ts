@@ -7,7 +7,7 @@ export const supplyHelps = {
     fr: 'Une ligne par groupe d’appareils identiques en un lieu : combien, de quel type, sur quel rail et quelle ligne de bus.',
   },
   'Reference of the row, as on the drawing.': {
-    de: 'Kennzeichen der Zeile wie in der Zeichnung.',
+    de: 'Kennzeichen der Zeile wie im Plan.',
     fr: 'Repère de la ligne, comme sur le plan.',
   },
   'Room, floor or zone.': { de: 'Raum, Geschoss oder Zone.', fr: 'Local, étage ou zone.' },
@@ -33,14 +33,14 @@ export const supplyHelps = {
     fr: 'Distance le long de la liaison ; vide : à son extrémité.',
   },
   'Current of one device at the nominal voltage of the rail; 350 mA, 0.35 A or 8.4 W may be typed.': {
-    de: 'Strom eines Geräts bei der Nennspannung der Schiene; 350 mA, 0,35 A oder 8,4 W sind möglich.',
-    fr: 'Courant d’un appareil à la tension nominale du rail ; on peut saisir 350 mA, 0,35 A ou 8,4 W.',
+    de: 'Strom eines Geräts bei der Nennspannung der Schiene; 350 mA, 0,35 A oder 8,4 W können eingegeben werden.',
+    fr: 'Courant d’un appareil à la tension nominale du rail ; on peut saisir 350 mA, 0,35 A ou 8,4 W.',
   },
   'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).': {
-    de: 'Anteil der angeschlossenen Last, der gleichzeitig zu erwarten ist, 0 bis 1 (0 % bis 100 %).',
-    fr: 'Part de la charge raccordée attendue en même temps, de 0 à 1 (0 % à 100 %).',
+    de: 'Anteil der angeschlossenen Last, der gleichzeitig zu erwarten ist, 0 bis 1 (0 % bis 100 %).',
+    fr: 'Part de la charge raccordée attendue en même temps, de 0 à 1 (0 % à 100 %).',
   },
-  'Anything worth saying.': { de: 'Was sonst zu sagen ist.', fr: 'Toute indication utile.' },
+  'Anything worth saying.': { de: 'Was sonst von Belang ist.', fr: 'Toute indication utile.' },
   'Current of all the devices at once.': {
     de: 'Strom aller Geräte zugleich.',
     fr: 'Courant de tous les appareils à la fois.',
@@ -71,8 +71,8 @@ export const supplyHelps = {
   },
   'What it is.': { de: 'Was es ist.', fr: 'Ce que c’est.' },
   'Which kind of supply it belongs on.': {
-    de: 'An welche Art von Versorgung es gehört.',
-    fr: 'Sorte d’alimentation à laquelle il appartient.',
+    de: 'Art der Versorgung, an die es gehört.',
+    fr: 'Sorte d’alimentation à laquelle le raccorder.',
   },
   'Current of one device at nominal voltage.': {
     de: 'Strom eines Geräts bei Nennspannung.',
@@ -99,7 +99,7 @@ export const supplyHelps = {
     fr: 'Tension la plus basse à laquelle l’appareil fonctionne.',
   },
   'Anything worth saying, the source of the figures first.': {
-    de: 'Was zu sagen ist, zuerst die Quelle der Werte.',
+    de: 'Was von Belang ist, zuerst die Quelle der Werte.',
     fr: 'Toute indication utile, d’abord la source des valeurs.',
   },
   'Other names of the type, as takeoffs give them, with a semicolon between them.': {
@@ -122,8 +122,8 @@ export const supplyHelps = {
   },
   'Units in parallel.': { de: 'Einheiten parallel.', fr: 'Unités en parallèle.' },
   'One unit is a spare and carries nothing in the reckoning.': {
-    de: 'Eine Einheit ist Reserve und trägt in der Rechnung nichts.',
-    fr: 'Une unité est en réserve et ne porte rien dans le calcul.',
+    de: 'Eine Einheit ist Reserve und zählt in der Rechnung nicht.',
+    fr: 'Une unité est en réserve et n’est pas comptée dans le calcul.',
   },
   'Share of the rating that may be used where the supply is mounted.': {
     de: 'Anteil des Bemessungsstroms, der am Einbauort nutzbar ist.',
@@ -138,12 +138,12 @@ export const supplyHelps = {
     fr: 'Courant assigné du fusible ou du disjoncteur en sortie.',
   },
   'Multiple of the rating that the supply gives into a short circuit before it limits.': {
-    de: 'Vielfaches des Bemessungsstroms, das die Versorgung in einen Kurzschluss liefert, bevor sie begrenzt.',
-    fr: 'Multiple du courant assigné que l’alimentation fournit en court-circuit avant de limiter.',
+    de: 'Vielfaches des Bemessungsstroms, das die Versorgung in einen Kurzschluss liefert, bevor sie den Strom begrenzt.',
+    fr: 'Multiple du courant assigné que l’alimentation fournit en court-circuit avant de limiter le courant.',
   },
   'Output power over input power, for the losses.': {
-    de: 'Ausgangsleistung durch Eingangsleistung, für die Verluste.',
-    fr: 'Puissance de sortie sur puissance d’entrée, pour les pertes.',
+    de: 'Verhältnis der Ausgangs- zur Eingangsleistung, für die Verlustleistung.',
+    fr: 'Rapport de la puissance de sortie à la puissance d’entrée, pour les pertes.',
   },
   'Where the supply is mounted.': { de: 'Wo die Versorgung eingebaut ist.', fr: 'Lieu de montage de l’alimentation.' },
   'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.': {
@@ -182,9 +182,9 @@ export const supplyHelps = {
     de: 'Strom, der gleichzeitig von ihr zu erwarten ist.',
     fr: 'Courant qui lui est demandé en même temps.',
   },
-  'Demand over what may be used.': {
-    de: 'Strombedarf durch nutzbaren Strom.',
-    fr: 'Courant demandé sur courant utilisable.',
+  'Demand as a share of what may be used.': {
+    de: 'Strombedarf im Verhältnis zum nutzbaren Strom.',
+    fr: 'Courant demandé rapporté au courant utilisable.',
   },
   'What is left up to the target.': { de: 'Was bis zum Zielwert bleibt.', fr: 'Ce qui reste jusqu’à la cible.' },
   'The common diversity at which the target is just met; above 1 even everything at once stays below it.': {
@@ -192,8 +192,8 @@ export const supplyHelps = {
     fr: 'Le facteur de simultanéité commun auquel la cible est juste tenue ; au-dessus de 1, même tout à la fois reste en dessous.',
   },
   'Demand over the rating of the fuse.': {
-    de: 'Strombedarf durch Bemessungsstrom der Sicherung.',
-    fr: 'Courant demandé sur courant assigné du fusible.',
+    de: 'Strombedarf im Verhältnis zum Bemessungsstrom der Sicherung.',
+    fr: 'Courant demandé rapporté au courant assigné du fusible.',
   },
   'Heat that the supply gives off at this demand.': {
     de: 'Wärme, die die Versorgung bei diesem Strombedarf abgibt.',

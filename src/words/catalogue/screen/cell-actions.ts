@@ -26,7 +26,7 @@ export const cellActions = {
   'Edit of {column}': { de: 'Änderung: {column}', fr: 'Modification\u00a0: {column}' },
   '{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.': {
     de: '{n, plural, one {# Verweis folgt} other {# Verweise folgen}} dem neuen Kennzeichen {tag}.',
-    fr: '{n, plural, one {# renvoi suit} other {# renvois suivent}} le nouveau repère {tag}.',
+    fr: '{n, plural, one {# référence suit} other {# références suivent}} le nouveau repère {tag}.',
   },
   'Edit of {n, plural, one {# cell} other {# cells}}': {
     de: 'Ändern von {n, plural, one {# Zelle} other {# Zellen}}',
@@ -78,26 +78,26 @@ export const cellActions = {
   },
   'The clipboard holds headings only, and no rows below them.': {
     de: 'Die Zwischenablage enthält nur Überschriften und keine Zeilen darunter.',
-    fr: 'Le presse-papiers ne contient que des en-têtes, sans lignes en dessous.',
+    fr: 'Le presse-papiers ne contient que des intitulés, sans lignes en dessous.',
   },
   'Computed figures cannot be pasted over: they follow from the cells that are filled in.': {
     de: 'Berechnete Werte lassen sich nicht überschreiben: Sie folgen aus den ausgefüllten Zellen.',
-    fr: 'On ne peut coller sur des valeurs calculées\u00a0: elles découlent des cellules remplies.',
+    fr: 'Les valeurs calculées ne se remplacent pas par collage\u00a0: elles découlent des cellules remplies.',
   },
   'left out as computed: {columns}': {
-    de: 'weil berechnet, ausgelassen: {columns}',
-    fr: 'laissé de côté, car calculé\u00a0: {columns}',
+    de: 'weggelassen, weil berechnet: {columns}',
+    fr: 'écarté, car calculé\u00a0: {columns}',
   },
   'left out as this sheet has no such column: {headings}': {
-    de: 'weil dieses Blatt keine solche Spalte hat, ausgelassen: {headings}',
-    fr: 'laissé de côté, cette feuille n’ayant pas une telle colonne\u00a0: {headings}',
+    de: 'weggelassen, weil dieses Blatt keine solche Spalte hat: {headings}',
+    fr: 'écarté, car cette feuille n’a pas de telle colonne\u00a0: {headings}',
   },
   '{n, plural, one {# column} other {# columns}} beyond the last one left out': {
-    de: '{n, plural, one {# Spalte} other {# Spalten}} hinter der letzten ausgelassen',
-    fr: '{n, plural, one {# colonne laissée} other {# colonnes laissées}} de côté après la dernière',
+    de: '{n, plural, one {# Spalte} other {# Spalten}} hinter der letzten weggelassen',
+    fr: '{n, plural, one {# colonne écartée} other {# colonnes écartées}} au-delà de la dernière',
   },
   'The pasted cells hold what is there already.': {
-    de: 'Die eingefügten Zellen enthalten, was schon dasteht.',
+    de: 'Die eingefügten Zellen enthalten, was dort schon steht.',
     fr: 'Les cellules collées contiennent ce qui s’y trouve déjà.',
   },
   'Paste of {n, plural, one {# row} other {# rows}}': {
@@ -113,8 +113,8 @@ export const cellActions = {
     fr: '{rows, plural, one {# ligne collée} other {# lignes collées}}, sur {columns, plural, one {# colonne} other {# colonnes}}, dont {added} en plus',
   },
   '{n, plural, one {# draw} other {# draws}} in watts turned into mA, such as {example}': {
-    de: '{n, plural, one {# Stromaufnahme} other {# Stromaufnahmen}} von Watt in mA umgerechnet, etwa {example}',
-    fr: '{n, plural, one {# courant converti} other {# courants convertis}} de watts en mA, par exemple {example}',
+    de: '{n, plural, one {# Wert} other {# Werte}} von Watt in mA umgerechnet, zum Beispiel: {example}',
+    fr: '{n, plural, one {# valeur en watts convertie} other {# valeurs en watts converties}} en mA, par exemple\u00a0: {example}',
   },
   '{one}; {other}': { de: '{one}; {other}', fr: '{one}\u202f; {other}' },
   'The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.': {
@@ -125,12 +125,12 @@ export const cellActions = {
     de: 'Der Browser lässt die Seite nicht in die Zwischenablage schreiben. Stattdessen Strg+X in der Tabelle drücken.',
     fr: 'Le navigateur ne laisse pas la page écrire dans le presse-papiers. Utiliser Ctrl+X dans le tableau.',
   },
-  'There is nothing to undo.': { de: 'Es gibt nichts zurückzunehmen.', fr: 'Il n’y a rien à annuler.' },
+  'There is nothing to undo.': { de: 'Es gibt nichts rückgängig zu machen.', fr: 'Il n’y a rien à annuler.' },
   'There is nothing to redo.': { de: 'Es gibt nichts zu wiederholen.', fr: 'Il n’y a rien à rétablir.' },
-  'Undone: {action}.': { de: 'Zurückgenommen: {action}.', fr: 'Annulé\u00a0: {action}.' },
+  'Undone: {action}.': { de: 'Rückgängig gemacht: {action}.', fr: 'Annulé\u00a0: {action}.' },
   'Redone: {action}.': { de: 'Wiederholt: {action}.', fr: 'Rétabli\u00a0: {action}.' },
   'This schedule is shown read-only: nothing can be changed.': {
-    de: 'Diese Lastaufstellung wird nur gezeigt: Es lässt sich nichts ändern.',
+    de: 'Diese Lastaufstellung ist schreibgeschützt: Es lässt sich nichts ändern.',
     fr: 'Ce bilan de charge est en lecture seule\u00a0: rien ne peut être modifié.',
   },
   'Select a cell first.': { de: 'Erst eine Zelle wählen.', fr: 'Sélectionner d’abord une cellule.' },

@@ -4,7 +4,7 @@ import type { Area } from '../translation.ts';
 export const commands = {
   Undo: { de: 'Rückgängig', fr: 'Annuler' },
   'Takes the last action back, on whichever sheet it was': {
-    de: 'Nimmt die letzte Aktion zurück, auf welchem Blatt sie auch war',
+    de: 'Nimmt die letzte Aktion zurück, auf welchem Blatt auch immer',
     fr: 'Annule la dernière action, sur quelque feuille que ce soit',
   },
   Redo: { de: 'Wiederholen', fr: 'Rétablir' },
@@ -19,19 +19,19 @@ export const commands = {
     de: 'Speichert die ganze Lastaufstellung als Datei',
     fr: 'Enregistre tout le bilan de charge dans un fichier',
   },
-  'CSV in': { de: 'CSV ein', fr: 'Lire CSV' },
+  'CSV in': { de: 'CSV lesen', fr: 'Lire CSV' },
   'Replaces the rows of this sheet by those of a CSV file': {
     de: 'Ersetzt die Zeilen dieses Blatts durch die einer CSV-Datei',
     fr: 'Remplace les lignes de cette feuille par celles d’un fichier CSV',
   },
-  'CSV out': { de: 'CSV aus', fr: 'Écrire CSV' },
+  'CSV out': { de: 'CSV schreiben', fr: 'Écrire CSV' },
   'Saves this sheet as a CSV file': {
     de: 'Speichert dieses Blatt als CSV-Datei',
     fr: 'Enregistre cette feuille dans un fichier CSV',
   },
   Takeoff: { de: 'Mengenauszug', fr: 'Métré' },
   'Reads a list of counts measured off drawings': {
-    de: 'Liest eine Liste von Stückzahlen, die Plänen entnommen sind',
+    de: 'Liest eine Mengenliste nach Plänen',
     fr: 'Lit une liste de quantités relevées sur plans',
   },
   'Share out': { de: 'Aufteilen', fr: 'Répartir' },
@@ -42,19 +42,19 @@ export const commands = {
   Sizing: { de: 'Auslegung', fr: 'Dimensionner' },
   'Counts the supplies, branches and relay modules that the job needs': {
     de: 'Ermittelt, wie viele Versorgungen, Buslinien und Relaismodule nötig sind',
-    fr: 'Compte les alimentations, lignes de bus et modules de relais nécessaires',
+    fr: 'Compte les alimentations, lignes de bus et modules à relais nécessaires',
   },
   'Load table': { de: 'Lasttabelle', fr: 'Tableau de charge' },
   'Shows what is handed over, prints and saves it; revisions, and changes since an older schedule': {
     de: 'Zeigt, druckt und speichert, was übergeben wird; Revisionen und Änderungen gegenüber einer älteren Lastaufstellung',
-    fr: 'Montre, imprime et enregistre ce qui est remis\u202f; révisions, et modifications depuis un bilan plus ancien',
+    fr: 'Affiche, imprime et enregistre ce qui est remis\u202f; révisions, et modifications depuis un bilan antérieur',
   },
-  'Insert above': { de: 'Zeile oben', fr: 'Ligne dessus' },
+  'Insert above': { de: 'Zeile darüber', fr: 'Insérer avant' },
   'Inserts a row above the selected one': {
     de: 'Fügt über der gewählten eine Zeile ein',
     fr: 'Insère une ligne au-dessus de celle qui est sélectionnée',
   },
-  'Insert below': { de: 'Zeile unten', fr: 'Ligne dessous' },
+  'Insert below': { de: 'Zeile darunter', fr: 'Insérer après' },
   'Inserts a row below the selected one': {
     de: 'Fügt unter der gewählten eine Zeile ein',
     fr: 'Insère une ligne en dessous de celle qui est sélectionnée',
@@ -83,10 +83,13 @@ export const commands = {
   Rows: { de: 'Zeilen', fr: 'Lignes' },
   'CSV of this sheet': { de: 'CSV dieses Blatts', fr: 'CSV de cette feuille' },
   'Show the devices': { de: 'Anordnung der Geräte', fr: 'Ordre des appareils' },
-  'As entered': { de: 'Eingabe', fr: 'Saisie' },
+  'As entered': { de: 'Wie erfasst', fr: 'Comme saisi' },
   'Per rail': { de: 'Je Schiene', fr: 'Par rail' },
   'Per branch': { de: 'Je Buslinie', fr: 'Par ligne de bus' },
-  'Keep the rows from before too': { de: 'Die Zeilen von vorher auch behalten', fr: 'Garder aussi les lignes d’avant' },
+  'Keep the rows from before too': {
+    de: 'Auch die bisherigen Zeilen behalten',
+    fr: 'Garder aussi les lignes précédentes',
+  },
   'Load the demo': { de: 'Beispiel laden', fr: 'Charger l’exemple' },
   'Open a file': { de: 'Datei öffnen', fr: 'Ouvrir un fichier' },
   'Read a takeoff': { de: 'Mengenauszug lesen', fr: 'Lire un métré' },

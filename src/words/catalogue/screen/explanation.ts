@@ -15,7 +15,7 @@ export const explanation = {
   },
   'Source: {source}': { de: 'Quelle: {source}', fr: 'Source\u00a0: {source}' },
   'Select a run, or a device on one, to see the voltage along it; a supply or a branch, to see how full each is.': {
-    de: 'Eine Leitung oder ein Gerät daran wählen, um die Spannung entlang der Leitung zu sehen; eine Versorgung oder Buslinie, um zu sehen, wie voll jede ist.',
+    de: 'Eine Leitung oder ein Gerät daran wählen, um die Spannung entlang der Leitung zu sehen; eine Versorgung oder Buslinie, um die Auslastung aller zu sehen.',
     fr: 'Sélectionner une liaison, ou un appareil sur une liaison, pour voir la tension le long de celle-ci\u202f; une alimentation ou une ligne de bus, pour voir le taux de charge de chacune.',
   },
   '{row}: {room}': { de: '{row}: {room}', fr: '{row}\u00a0: {room}' },
@@ -43,7 +43,7 @@ export const explanation = {
   },
   Picture: { de: 'Bild', fr: 'Graphique' },
   'Voltage along the selected run; how full supplies and branches are': {
-    de: 'Spannung entlang der gewählten Leitung; wie voll Versorgungen und Buslinien sind',
+    de: 'Spannung entlang der gewählten Leitung; Auslastung der Versorgungen und Buslinien',
     fr: 'Tension le long de la liaison sélectionnée\u202f; taux de charge des alimentations et des lignes de bus',
   },
 } satisfies Area;

@@ -29,11 +29,11 @@ export const grid = {
     fr: '{points} points sur {limit}, {share}',
   },
   'No known rail': { de: 'Keine bekannte Schiene', fr: 'Aucun rail connu' },
-  '{current} on no supply': { de: '{current} an keiner Versorgung', fr: '{current} sur aucune alimentation' },
+  '{current} on no supply': { de: '{current} an keiner Versorgung', fr: '{current} sans alimentation' },
   'No known branch': { de: 'Keine bekannte Buslinie', fr: 'Aucune ligne de bus connue' },
   '{points} points on no branch': {
-    de: '{points} Plätze an keiner Buslinie',
-    fr: '{points} points sur aucune ligne de bus',
+    de: '{points} Plätze auf keiner Buslinie',
+    fr: '{points} points hors ligne de bus',
   },
   '{n, plural, one {# cell} other {# cells}}': {
     de: '{n, plural, one {# Zelle} other {# Zellen}}',

@@ -21,13 +21,13 @@ export const keys = {
   'Alt+Shift+Down': { de: 'Alt+Umschalt+Pfeil ab', fr: 'Alt+Maj+Bas' },
   'Alt+Page Down, Alt+Page Up': { de: 'Alt+Bild ab, Alt+Bild auf', fr: 'Alt+Page suiv., Alt+Page préc.' },
   'Next sheet, previous sheet': { de: 'Nächstes Blatt, voriges Blatt', fr: 'Feuille suivante, feuille précédente' },
-  'Shows these keys': { de: 'Zeigt diese Tasten', fr: 'Montre ces touches' },
+  'Shows these keys': { de: 'Zeigt diese Tasten', fr: 'Affiche ces touches' },
   Keys: { de: 'Tasten', fr: 'Touches' },
   'Every key (Ctrl+/)': { de: 'Alle Tasten (Strg+/)', fr: 'Toutes les touches (Ctrl+/)' },
   'Enter or F2': { de: 'Eingabe oder F2', fr: 'Entrée ou F2' },
   'Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was': {
     de: 'Zelle bearbeiten; nochmals Eingabe übernimmt den Text und geht nach unten, Tab geht weiter, Esc lässt die Zelle, wie sie war',
-    fr: 'Modifier la cellule\u202f; Entrée à nouveau prend le texte et descend, Tab passe à la suivante, Échap laisse la cellule telle quelle',
+    fr: 'Modifier la cellule\u202f; Entrée à nouveau valide le texte et descend, Tab passe à la suivante, Échap laisse la cellule telle quelle',
   },
   'any letter or digit': { de: 'Buchstabe oder Ziffer', fr: 'lettre ou chiffre' },
   'Type over the cell': { de: 'Zelle überschreiben', fr: 'Écrire par-dessus la cellule' },
@@ -42,7 +42,7 @@ export const keys = {
     fr: 'Ouvrir la liste d’une cellule qui en a une',
   },
   Space: { de: 'Leertaste', fr: 'Espace' },
-  'Change yes to no and back': { de: 'Ja in nein ändern und zurück', fr: 'Changer oui en non et inversement' },
+  'Change yes to no and back': { de: 'Zwischen ja und nein wechseln', fr: 'Passer de oui à non et inversement' },
   Delete: { de: 'Entf', fr: 'Suppr' },
   'Empty the selected cells; defaults come back': {
     de: 'Gewählte Zellen leeren; Vorgaben kommen zurück',
@@ -54,7 +54,7 @@ export const keys = {
   },
   'Ctrl+C, Ctrl+X, Ctrl+V': { de: 'Strg+C, Strg+X, Strg+V', fr: 'Ctrl+C, Ctrl+X, Ctrl+V' },
   'Copy, cut and paste cells; what is pasted at the end adds rows': {
-    de: 'Zellen kopieren, ausschneiden und einfügen; am Ende eingefügt, kommen Zeilen hinzu',
+    de: 'Zellen kopieren, ausschneiden und einfügen; was am Ende eingefügt wird, ergibt neue Zeilen',
     fr: 'Copier, couper et coller des cellules\u202f; ce qui est collé à la fin ajoute des lignes',
   },
   'Ctrl+Y or Ctrl+Shift+Z': { de: 'Strg+Y oder Strg+Umschalt+Z', fr: 'Ctrl+Y ou Ctrl+Maj+Z' },

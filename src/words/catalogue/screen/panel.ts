@@ -66,19 +66,19 @@ export const panel = {
     fr: '{points} points sur {limit}, {share}, reste {free}',
   },
   '{inside} inside, no most given': {
-    de: '{inside} im Innern, ohne Höchstwert',
+    de: '{inside} innen, ohne Höchstwert',
     fr: '{inside} à l’intérieur, sans maximum indiqué',
   },
   '{inside} inside of {most}': {
-    de: '{inside} im Innern, höchstens {most}',
+    de: '{inside} innen, höchstens {most}',
     fr: '{inside} à l’intérieur, maximum {most}',
   },
   '{inside} inside of {most}, {kelvin} too warm': {
-    de: '{inside} im Innern, höchstens {most}: {kelvin} zu warm',
+    de: '{inside} innen, höchstens {most}: {kelvin} zu warm',
     fr: '{inside} à l’intérieur, maximum {most}\u00a0: {kelvin} de trop',
   },
   '{inside} inside of {most}, {kelvin} left': {
-    de: '{inside} im Innern, höchstens {most}, Reserve {kelvin}',
+    de: '{inside} innen, höchstens {most}, Reserve {kelvin}',
     fr: '{inside} à l’intérieur, maximum {most}, marge {kelvin}',
   },
   'no working voltage, needs {needed}': {
@@ -86,24 +86,24 @@ export const panel = {
     fr: 'aucune tension de service, requis {needed}',
   },
   'no working voltage, need unknown': {
-    de: 'keine Betriebsspannung, Bedarf unbekannt',
-    fr: 'aucune tension de service, besoin inconnu',
+    de: 'keine Betriebsspannung, erforderliche Spannung unbekannt',
+    fr: 'aucune tension de service, tension requise inconnue',
   },
   'end voltage unknown, needs {needed}': {
     de: 'Endspannung unbekannt, erforderlich {needed}',
     fr: 'tension en bout inconnue, requis {needed}',
   },
   'end voltage unknown, need unknown': {
-    de: 'Endspannung unbekannt, Bedarf unbekannt',
-    fr: 'tension en bout inconnue, besoin inconnu',
+    de: 'Endspannung unbekannt, erforderliche Spannung unbekannt',
+    fr: 'tension en bout inconnue, tension requise inconnue',
   },
   '{end}, needs {needed}; drop {drop} of {most}': {
     de: '{end}, erforderlich {needed}; Spannungsfall {drop} von {most}',
     fr: '{end}, requis {needed}\u202f; chute {drop} sur {most}',
   },
   '{end}, need unknown; drop {drop} of {most}': {
-    de: '{end}, Bedarf unbekannt; Spannungsfall {drop} von {most}',
-    fr: '{end}, besoin inconnu\u202f; chute {drop} sur {most}',
+    de: '{end}, erforderliche Spannung unbekannt; Spannungsfall {drop} von {most}',
+    fr: '{end}, tension requise inconnue\u202f; chute {drop} sur {most}',
   },
   '{sentence}; see {column}': { de: '{sentence}; siehe {column}', fr: '{sentence}\u202f; voir {column}' },
   'Bus branches': { de: 'Buslinien', fr: 'Lignes de bus' },
@@ -124,12 +124,12 @@ export const panel = {
   'Findings: {group} only': { de: 'Befunde: nur {group}', fr: 'Constats\u00a0: {group} seulement' },
   'Findings by severity': { de: 'Befunde nach Schwere', fr: 'Constats par gravité' },
   'Show these findings only, or all again': {
-    de: 'Nur diese Befunde zeigen, oder wieder alle',
-    fr: 'Montrer seulement ces constats, ou de nouveau tous',
+    de: 'Nur diese Befunde anzeigen, oder wieder alle',
+    fr: 'Afficher seulement ces constats, ou de nouveau tous',
   },
-  'Show all {n}': { de: 'Alle {n} zeigen', fr: 'Montrer les {n}' },
-  'Show {n} more of {all}': { de: 'Weitere {n} von {all} zeigen', fr: 'Montrer {n} de plus sur {all}' },
-  'Nothing was found.': { de: 'Nichts gefunden.', fr: 'Rien n’a été constaté.' },
+  'Show all {n}': { de: 'Alle {n} anzeigen', fr: 'Afficher les {n}' },
+  'Show {n} more of {all}': { de: 'Weitere {n} von {all} anzeigen', fr: 'Afficher {n} de plus sur {all}' },
+  'Nothing was found.': { de: 'Keine Befunde.', fr: 'Aucun constat.' },
   '{sheet}, row {row}, {column}': { de: '{sheet}, Zeile {row}, {column}', fr: '{sheet}, ligne {row}, {column}' },
   'Accept this finding': { de: 'Diesen Befund akzeptieren', fr: 'Accepter ce constat' },
   'Accept this finding, with a reason and a name': {

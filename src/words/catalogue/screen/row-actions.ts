@@ -8,7 +8,7 @@ export const rowActions = {
   'New bus branch': { de: 'Neue Buslinie', fr: 'Nouvelle ligne de bus' },
   'New run': { de: 'Neue Leitung', fr: 'Nouvelle liaison' },
   'New conductor': { de: 'Neuer Leiter', fr: 'Nouveau conducteur' },
-  'New relay output': { de: 'Neuer Relaisausgang', fr: 'Nouvelle sortie de relais' },
+  'New relay output': { de: 'Neuer Relaisausgang', fr: 'Nouvelle sortie à relais' },
   'New contact': { de: 'Neuer Kontakt', fr: 'Nouveau contact' },
   'New feed': { de: 'Neuer Netzabgang', fr: 'Nouveau départ secteur' },
   'New enclosure': { de: 'Neues Gehäuse', fr: 'Nouvelle enveloppe' },

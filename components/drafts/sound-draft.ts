@@ -1,0 +1,44 @@
+import { MOST_ROWS } from '../../src/exchange/index.ts';
+import {
+  inputColumns, isNumeric, SHEET_NAMES, toContent, toSnapshot,
+  type Change, type InputColumn, type LoggedAction, type Row, type ScheduleDocument, type Snapshot,
+} from '../../src/schedule/index.ts';
+
+const OPERATIONS = [
+  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'load',
+] as const satisfies readonly Change['op'][];
+
+/** Ids are used again, so that none is ever much larger than the number of rows; a document has room for every id below its largest. */
+const LARGEST_ID = 10 * MOST_ROWS;
+
+/** Whether a log's entry, of whatever shape, can be carried out without harm. What it leads to is judged afterwards. */
+export function isAction(action: LoggedAction): boolean {
+  return action.cause !== 'act' || (typeof action.label === 'string' && action.changes.every((change) => OPERATIONS.includes(change.op)
+    && (change.op !== 'insert' || hasIds(change.rows)) && (change.op !== 'load' || isSnapshot(change.snapshot))));
+}
+
+/** Whether a document can be made of a snapshot, of whatever shape, without harm. */
+export function isSnapshot({ sheets }: Snapshot): boolean {
+  return SHEET_NAMES.every((sheet) => hasIds(sheets[sheet]));
+}
+
+/** Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the checks. */
+export function isSound(document: ScheduleDocument): boolean {
+  const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
+  return texts.every((text) => typeof text === 'string') && SHEET_NAMES.every((sheet) => {
+    const columns = inputColumns(sheet);
+    return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));
+  }) && toSnapshot(toContent(document)).problems.length === 0;
+}
+
+/** A cell may be empty, and hold a formula where it holds numbers. */
+function isOfKind(value: unknown, column: InputColumn): boolean {
+  if (value === null || typeof value === 'string') return true;
+  if (column.kind === 'boolean') return typeof value === 'boolean';
+  return isNumeric(column) && typeof value === 'number';
+}
+
+function hasIds(rows: readonly Row[]): boolean {
+  const ids = new Set(rows.map(({ id }) => id));
+  return ids.size === rows.length && [...ids].every((id) => Number.isInteger(id) && id >= 0 && id <= LARGEST_ID);
+}
