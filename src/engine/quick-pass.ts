@@ -18,7 +18,7 @@ type Columns = Readonly<Record<SheetName, SheetColumns>>;
  * it learns what is worth something else. Without it everything is worked out, into columns that hold nothing yet.
  */
 export function quickPass(document: ScheduleDocument, columns: Columns, solutions: Solutions, touched?: Touched): void {
-  for (const sheet of SHEET_NAMES) takeInputs(document, columns, sheet, touched);
+  for (const sheet of touched?.rows.keys() ?? SHEET_NAMES) takeInputs(document, columns, sheet, touched);
   for (const each of IN_ORDER) {
     if ('rule' in each) applyRule(each, document, columns, touched);
     else if ('solve' in each) for (const { sheet, id, key } of solutions.update(each, touched)) touched?.cell(sheet, id, key);

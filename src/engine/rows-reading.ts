@@ -8,11 +8,13 @@ export function rowsReading(
   sheet: SheetName, args: readonly Argument[], touched: Touched, document: ScheduleDocument,
   columns: Readonly<Record<SheetName, SheetColumns>>,
 ): Set<number> {
+  if (!touched.rows.has(sheet) && !args.some((arg) => touched.rows.has(arg.sheet))) return new Set();
   const found = rowsTouched(touched, sheet, args.map(({ by, key }) => by ?? key));
   for (const by of new Set(args.map((arg) => arg.by))) {
     if (by === undefined) continue;
     const read = args.filter((arg) => arg.by === by);
     const to = read[0]!.sheet;
+    if (!touched.rows.has(to)) continue;
     const rows = rowsTouched(touched, to, read.map(({ key }) => key));
     if (rows.size === 0) continue;
     const isMeant = new Uint8Array(document.capacity(to));
