@@ -1,4 +1,4 @@
-import { explain, MANY_ROWS, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
+import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
 import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
@@ -24,8 +24,6 @@ export interface LoadScheduleOptions {
    * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives its key.
    */
   readonly engineLicenseKey?: string;
-  /** Rows from which on a change is worked out at once and given to the formula engine later; 200 unless said otherwise. */
-  readonly manyRows?: number;
   /** The language in which findings and explanations speak; English unless said otherwise. */
   readonly words?: Words;
   /** An earlier session to go on with, in the place of a content: what it began with, and all that was done in it, which can be undone. */
@@ -54,7 +52,7 @@ export class LoadSchedule {
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
     for (const action of session?.actions ?? []) this.#history.repeat(action);
-    this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3', options.manyRows ?? MANY_ROWS);
+    this.#book = new Workbook(this.document, options.engineLicenseKey ?? 'gpl-v3');
     this.#findings = new Findings(this.document, this.#book, this.#words);
   }
 
@@ -161,8 +159,8 @@ export class LoadSchedule {
   }
 
   /**
-   * Makes ready for edits, one short step at a time. Figures are known before; a page calls this while it is idle, so that
-   * the first edit of a large schedule need not wait.
+   * Makes ready for formulas, one short step at a time. Figures are known before and edits need no formula engine; a page calls
+   * this while it is idle, so that the first formula in a large schedule need not wait.
    * @returns whether everything is ready.
    */
   prepareStep(): boolean {
@@ -172,7 +170,6 @@ export class LoadSchedule {
   /** Carries out changes as one action, which `undo` takes back in one step. */
   act(label: string, changes: readonly Change[]): void {
     if (changes.length === 0) return;
-    this.#book.prepare();
     const inverse = this.#history.act(label, changes);
     this.#follow(label, 'act', changes, inverse);
   }
@@ -244,7 +241,6 @@ export class LoadSchedule {
   }
 
   #step(cause: 'undo' | 'redo', label: string | undefined): string | undefined {
-    this.#book.prepare();
     const step = this.#history[cause]();
     if (label !== undefined && step !== undefined) this.#follow(label, cause, step.changes, step.inverse);
     return label;

@@ -5,6 +5,7 @@ import type { CellLayout } from './cell-layout.ts';
 import type { CellWrite } from './formula-engine.ts';
 import { RULES, ruleOf } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { Touched } from './touched.ts';
 import type { TypedFormulas } from './typed-formulas.ts';
 
 /** What the formula engine is given for the cells of a document. */
@@ -42,11 +43,16 @@ export class CellContents {
     return typeof own === 'string' ? `'${own}` : own;
   }
 
-  /** Contents of the held cells of the rows with ids below `end`, by id. */
-  lines(sheet: SheetName, end: number): RawCellContent[][] {
+  /** The cells to be written again after a change. */
+  writesOf(touched: Touched): CellWrite[] {
+    return [...touched.cells()].flatMap(({ sheet, id, keys }) => this.writes(sheet, id, keys));
+  }
+
+  /** Contents of all held cells of a sheet, by id. */
+  lines(sheet: SheetName): RawCellContent[][] {
     const keys = this.#layout.keys(sheet);
-    const lines: RawCellContent[][] = Array.from({ length: end }, () => []);
-    for (const { id } of this.#document.rows(sheet)) if (id < end) lines[id] = keys.map((key) => this.of(sheet, id, key));
+    const lines: RawCellContent[][] = Array.from({ length: this.#document.capacity(sheet) }, () => []);
+    for (const { id } of this.#document.rows(sheet)) lines[id] = keys.map((key) => this.of(sheet, id, key));
     return lines;
   }
 

@@ -4,4 +4,4 @@ export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts
 export { roomIn, type Room } from './room.ts';
 export { RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
 export { Touched } from './touched.ts';
-export { MANY_ROWS, Workbook } from './workbook.ts';
+export { Workbook } from './workbook.ts';

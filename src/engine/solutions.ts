@@ -2,6 +2,7 @@ import {
   type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
 import { argumentReader, type ArgumentReader } from './argument-reader.ts';
+import { rowsReading } from './rows-reading.ts';
 import type { Argument, PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Touched } from './touched.ts';
@@ -103,27 +104,12 @@ export class Solutions {
   /** Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named them. */
   #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
     const targets = this.#columns[from].targets.get(by)!;
-    const concerned = this.#reading(sheet, of, touched);
-    for (const id of this.#reading(from, [...each, { path: by, sheet: from, key: by }], touched)) {
+    const concerned = rowsReading(sheet, of, touched, this.#document, this.#columns);
+    const read = [...each, { path: by, sheet: from, key: by }];
+    for (const id of rowsReading(from, read, touched, this.#document, this.#columns)) {
       for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);
     }
     return concerned;
-  }
-
-  /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
-  #reading(sheet: SheetName, args: readonly Argument[], touched: Touched): Set<number> {
-    const own = args.map(({ by, key }) => by ?? key);
-    const found = rowsTouched(touched, sheet, own);
-    for (const by of new Set(args.map((arg) => arg.by))) {
-      if (by === undefined) continue;
-      const read = args.filter((arg) => arg.by === by);
-      const rows = rowsTouched(touched, read[0]!.sheet, read.map(({ key }) => key));
-      if (rows.size === 0) continue;
-      const targets = this.#columns[sheet].targets.get(by)!;
-      const count = this.#document.capacity(sheet);
-      for (let id = 0; id < count; id += 1) if (rows.has(targets[id]!)) found.add(id);
-    }
-    return found;
   }
 
   /** The rows that name each row concerned, in the order of their ids. */
@@ -192,15 +178,6 @@ export class Solutions {
   #reader(own: SheetName, argument: Argument): ArgumentReader {
     return argumentReader(argument, own, this.#document, this.#columns);
   }
-}
-
-/** Ids of the rows of a sheet of which one of some columns was touched. */
-function rowsTouched(touched: Touched, sheet: SheetName, keys: readonly string[]): Set<number> {
-  const found = new Set<number>();
-  for (const [id, touchedKeys] of touched.rows.get(sheet) ?? []) {
-    if (touchedKeys === null || keys.some((key) => touchedKeys.has(key))) found.add(id);
-  }
-  return found;
 }
 
 function same(before: readonly CellValue[] | undefined, after: readonly CellValue[]): boolean {

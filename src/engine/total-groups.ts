@@ -1,4 +1,5 @@
 import { findColumn, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { isPartial } from './is-partial.ts';
 import type { PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 
@@ -11,12 +12,10 @@ export interface ChangedTotal {
 /**
  * Gathers a total for all rows of its sheet in one pass over the columns of the rows that it is taken from, always in
  * full, so that no rounding error can build up over many edits.
- * @param isPartial whether a figure follows from a total that itself lacks rows.
  * @returns the rows whose total differs from what the columns hold, and those that lack another number of rows.
  */
 export function regroup(
   total: PreparedTotal, document: ScheduleDocument, columns: Readonly<Record<SheetName, SheetColumns>>,
-  isPartial: (sheet: SheetName, id: number, key: string) => boolean,
 ): { changed: ChangedTotal[]; partialChanged: number[] } {
   const source = total.sum === undefined ? undefined : findColumn(total.from, total.sum);
   const sourceMayBePartial = source?.role === 'computed' && source.whenPartial !== undefined;
@@ -31,7 +30,7 @@ export function regroup(
     if (target < 0) continue;
     const value = values === undefined ? 1 : values[id]!;
     if (value === value) sums[target]! += value;
-    if (value !== value || (sourceMayBePartial && isPartial(total.from, id, source.key))) partial[target]! += 1;
+    if (value !== value || (sourceMayBePartial && isPartial(columns, total.from, id, source.key))) partial[target]! += 1;
   }
   const before = columns[total.sheet].numbers.get(total.key)!;
   const partialBefore = columns[total.sheet].partial.get(total.key)!;

@@ -31,16 +31,6 @@ export class Touched {
     return size;
   }
 
-  copy(): Touched {
-    const copy = new Touched();
-    copy.all = this.all;
-    for (const sheet of this.rearranged) copy.rearranged.add(sheet);
-    for (const [sheet, rows] of this.rows) {
-      copy.rows.set(sheet, new Map([...rows].map(([id, keys]) => [id, keys === null ? null : new Set(keys)])));
-    }
-    return copy;
-  }
-
   /** Takes in what another one holds. */
   add(other: Touched): void {
     for (const { sheet, id, keys } of other.cells()) {

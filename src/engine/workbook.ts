@@ -1,36 +1,33 @@
 import {
-  computedColumns, findColumn, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES,
+  findColumn, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES,
   type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
+import { Calculation } from './calculation.ts';
+import { CatchingUp } from './catching-up.ts';
 import { CellContents } from './cell-contents.ts';
 import { CellLayout } from './cell-layout.ts';
-import { errorOf, FormulaEngine, type CellResult, type CellWrite, type FormulaFault } from './formula-engine.ts';
+import { errorOf, type FormulaFault } from './formula-engine.ts';
 import { WRONG_ARGUMENTS } from './formula-functions.ts';
+import { isPartial } from './is-partial.ts';
 import { quickPass } from './quick-pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
-import { columnsGivenBy, columnsReadBy, ruleOf, SOLUTIONS, TOTALS, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
+import { ruleOf } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
-import { regroup } from './total-groups.ts';
 import { Touched } from './touched.ts';
 import { TypedFormulas } from './typed-formulas.ts';
 
-/**
- * A change of this many rows, as a large paste, is worked out in a quick pass and given to the formula engine afterwards: to
- * give it a thousand formulas takes a tenth of a second.
- */
-export const MANY_ROWS = 200;
-
-/** Rows of a sheet that the formula engine is given at once while it is prepared step by step. */
-const STEP = 250;
+/** A column that the formula engine holds. */
+interface HeldColumn {
+  readonly sheet: SheetName;
+  readonly key: string;
+}
 
 /**
- * Works out a document: cells and row formulas in the formula engine, totals gathered beside it in one pass over typed
- * columns and given to it as values. It reads the document and never changes it.
- *
- * A document without formulas of persons is worked out in a quick pass first, and the formula engine made ready
- * when there is time, at the latest before the first change.
+ * Works out a document, which it reads and never changes. As long as no person has typed a formula, the rules are applied
+ * to typed columns, and the formula engine learns what it missed when there is time, at the latest when a formula comes. With
+ * formulas, cells are worked out in the formula engine, totals gathered beside it and given to it as values.
  */
 export class Workbook {
   readonly #document: ScheduleDocument;
@@ -41,27 +38,13 @@ export class Workbook {
   #typed!: TypedFormulas;
   #contents!: CellContents;
   #solutions!: Solutions;
-  #faults = new Map<string, FormulaFault>();
-  #engine: FormulaEngine | undefined;
-  /**
-   * Rows that the formula engine has been given, by sheet, while it is being prepared; `undefined` before and after.
-   */
-  #given: Map<SheetName, number> | undefined;
-  /** What changed while the formula engine was being prepared. */
-  #missed = new Touched();
+  #calculation!: Calculation;
+  #catchingUp!: CatchingUp;
 
-  /** Whether somebody takes steps while idle, so that what waits will be done soon. */
-  #steps = false;
-  readonly #manyRows: number;
-
-  /**
-   * @param licenseKey key of the formula engine; see the README on its licence.
-   * @param manyRows rows from which on a change is given to the formula engine later.
-   */
-  constructor(document: ScheduleDocument, licenseKey: string, manyRows: number) {
+  /** @param licenseKey key of the formula engine; see the README on its licence. */
+  constructor(document: ScheduleDocument, licenseKey: string) {
     this.#document = document;
     this.#licenseKey = licenseKey;
-    this.#manyRows = manyRows;
     this.#build();
   }
 
@@ -128,17 +111,14 @@ export class Workbook {
 
   /** Whether a figure follows from a total that lacks a row whose value is unknown. */
   isPartial(sheet: SheetName, id: number, key: string): boolean {
-    const column = findColumn(sheet, key);
-    if (column?.role !== 'computed' || column.whenPartial === undefined) return false;
-    if (column.total !== undefined || column.solved !== undefined) return this.missing(sheet, id, key) > 0;
-    return column.rule?.of.some((path) => this.isPartial(sheet, id, path)) === true;
+    return isPartial(this.#columns, sheet, id, key);
   }
 
   /** Why the formula in a cell has no result, if it has none. */
   fault(sheet: SheetName, id: number, key: string): FormulaFault | undefined {
     if (this.#typed.size === 0) return undefined;
     if (this.#typed.loops(sheet, id, key)) return { type: 'LOOP', message: '' };
-    return this.#faults.get(`${sheet}#${id}.${key}`);
+    return this.#calculation.fault(sheet, id, key);
   }
 
   /**
@@ -146,64 +126,22 @@ export class Workbook {
    * @returns a sentence that goes on after the formula; `undefined` when it can stand in the column.
    */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
-    const engine = this.#readyEngine();
+    const engine = this.#catchingUp.ready();
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
       return words.say('this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).');
     }
-    this.#hold(formula);
+    this.#give(this.#hold(formula));
     const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
     if (result?.message === WRONG_ARGUMENTS) return words.say('it gives a function too few or too many arguments. Correct it.');
     return result?.type === 'NAME' ? words.say('it uses a function or a name that is not known. Correct its spelling.') : undefined;
   }
 
   /**
-   * Makes the formula engine ready, one step at a time so that a page stays responsive.
+   * Makes the formula engine ready for the first formula, one step at a time so that a page stays responsive.
    * @returns whether it is ready.
    */
   prepareStep(): boolean {
-    this.#steps = true;
-    return this.#step();
-  }
-
-  /**
-   * @param touched learns what is worth something else now; without it the results of a step are passed over, since they are
-   * known from the quick pass, and what the formula engine has yet to learn may make them wrong.
-   */
-  #step(touched?: Touched): boolean {
-    if (this.#engine !== undefined && this.#given === undefined) return true;
-    if (this.#engine === undefined || this.#given === undefined) {
-      this.#given = new Map(SHEET_NAMES.map((sheet) => [sheet, Math.min(STEP, this.#document.capacity(sheet))]));
-      this.#startEngine((sheet) => this.#given!.get(sheet)!);
-      return false;
-    }
-    const sheet = SHEET_NAMES.find((each) => this.#given!.get(each)! < this.#document.capacity(each));
-    if (sheet === undefined) {
-      const due = this.#missed.take(STEP);
-      if (due.size === 0) {
-        this.#catchUp(touched ?? new Touched());
-        return true;
-      }
-      this.#give(this.#writesOf(due), touched);
-      return false;
-    }
-    const from = this.#given.get(sheet)!;
-    const end = Math.min(from + STEP, this.#document.capacity(sheet));
-    const writes: CellWrite[] = [];
-    for (let id = from; id < end; id += 1) writes.push(...this.#contents.writes(sheet, id, null));
-    this.#given.set(sheet, end);
-    this.#give(writes, touched);
-    return false;
-  }
-
-  /** Gives the formula engine what it has to catch up with. */
-  #give(writes: readonly CellWrite[], touched: Touched | undefined): void {
-    const results = this.#engine!.write(writes);
-    if (touched !== undefined) this.#take(results, touched, new Set());
-  }
-
-  /** Makes the formula engine ready at once, unless that is under way step by step. */
-  prepare(): void {
-    if (this.#engine === undefined) this.#startEngine((sheet) => this.#document.capacity(sheet));
+    return this.#catchingUp.step();
   }
 
   /**
@@ -219,34 +157,22 @@ export class Workbook {
     for (const sheet of SHEET_NAMES) this.#columns[sheet].reserve(this.#document.capacity(sheet));
     this.#touchBlank(touched);
     this.#retarget(touched);
+    const missed = this.#catchingUp.isBehind;
     this.#noteFormulas(touched);
-    if (this.#waits(touched)) {
-      this.#given ??= new Map(SHEET_NAMES.map((sheet) => [sheet, this.#document.capacity(sheet)]));
-      this.#missed.add(touched);
-      const result = touched.copy();
-      this.#passQuickly(result);
-      return result;
+    if (this.#typed.size === 0) {
+      this.#calculation.forgetFaults();
+      this.#catchingUp.miss(touched);
+      quickPass(this.#document, this.#columns, this.#solutions, touched);
+      return touched;
     }
-    this.#readyEngine(touched);
-    this.#calculate(this.#writesOf(touched), touched);
+    const engine = this.#catchingUp.ready();
+    if (missed) this.#calculation.takeAll(engine, touched);
+    this.#calculation.run(engine, this.#contents.writesOf(touched), touched);
     return touched;
   }
 
-  #writesOf(touched: Touched): CellWrite[] {
-    return [...touched.cells()].flatMap(({ sheet, id, keys }) => this.#contents.writes(sheet, id, keys));
-  }
-
-  /** Whether a change is worked out in a quick pass, and given to the formula engine later. */
-  #waits(touched: Touched): boolean {
-    if (this.#typed.size > 0 || this.#engine === undefined) return false;
-    return (this.#given !== undefined && this.#steps) || touched.size >= this.#manyRows;
-  }
-
   destroy(): void {
-    this.#engine?.destroy();
-    this.#engine = undefined;
-    this.#given = undefined;
-    this.#missed = new Touched();
+    this.#catchingUp.destroy();
   }
 
   #build(): void {
@@ -257,16 +183,18 @@ export class Workbook {
     this.#references = new References(this.#document, this.#columns);
     this.#contents = new CellContents(this.#document, this.#columns, this.#layout, this.#typed);
     this.#solutions = new Solutions(this.#document, this.#columns);
-    this.#faults = new Map();
+    this.#calculation = new Calculation(this.#document, this.#columns, this.#layout, this.#contents, this.#solutions);
+    this.#catchingUp = new CatchingUp(this.#document, this.#layout, this.#contents, this.#licenseKey);
     this.#findTypedFormulas();
-    if (this.#typed.size > 0) this.prepare();
-    else this.#passQuickly();
-  }
-
-  /** @param touched learns what is worth something else. */
-  #passQuickly(touched?: Touched): void {
-    quickPass(this.#document, this.#columns, this.#solutions, (sheet, id, key) => this.isPartial(sheet, id, key),
-      (sheet, id, key) => touched?.cell(sheet, id, key));
+    if (this.#typed.size === 0) {
+      quickPass(this.#document, this.#columns, this.#solutions);
+      return;
+    }
+    const engine = this.#catchingUp.ready();
+    const touched = new Touched();
+    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
+    this.#calculation.takeAll(engine, touched);
+    this.#calculation.run(engine, [], touched);
   }
 
   #findTypedFormulas(): void {
@@ -276,49 +204,12 @@ export class Workbook {
         for (const key of keys) {
           const own = cells[key];
           if (!isFormula(own)) continue;
-          for (const { sheet: other, key: column } of this.#typed.columnsToHold(own)) this.#layout.add(other, column);
+          this.#hold(own);
           this.#typed.note(sheet, id, key, own);
         }
       }
     }
     this.#typed.checkLoops();
-  }
-
-  /** Builds the formula engine with the first rows of each sheet, and takes their results. */
-  #startEngine(rows: (sheet: SheetName) => number): void {
-    const contents = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, this.#contents.lines(sheet, rows(sheet))]));
-    this.#engine = new FormulaEngine(contents as never, this.#licenseKey);
-    if (this.#given !== undefined) return;
-    for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet);
-      this.#engine.values(sheet).forEach((line, id) => {
-        for (let place = 0; place < keys.length; place += 1) this.#keep(sheet, id, keys[place]!, line[place]);
-      });
-    }
-    const touched = new Touched();
-    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
-    this.#calculate([], touched);
-  }
-
-  /**
-   * Ends a preparation: writes all totals.
-   * @param touched learns what is worth something else now, as it does where rows have changed since.
-   */
-  #catchUp(touched: Touched): void {
-    this.#given = undefined;
-    const writes: CellWrite[] = [];
-    for (const { sheet, key } of [...TOTALS, ...SOLUTIONS.flatMap(columnsGivenBy)]) {
-      for (const { id } of this.#document.rows(sheet)) writes.push(...this.#contents.writes(sheet, id, new Set([key])));
-    }
-    this.#calculate(writes, touched);
-    this.#engine?.trim();
-  }
-
-  /** The formula engine, made ready if it is not. */
-  #readyEngine(touched = new Touched()): FormulaEngine {
-    if (this.#engine === undefined) this.prepare();
-    else while (!this.#step(touched));
-    return this.#engine!;
   }
 
   /** Rows that are blank now, or may have been before, are touched whole: in a blank row no default holds. */
@@ -345,16 +236,18 @@ export class Workbook {
   /** Notes the formulas of persons that came, went, or must be compiled again. */
   #noteFormulas(touched: Touched): void {
     let changed = false;
+    const held: HeldColumn[] = [];
     for (const { sheet, id, keys } of touched.cells()) {
       const cells = this.#document.row(sheet, id)?.cells ?? {};
       for (const key of keys ?? this.#layout.keys(sheet)) {
         const own = cells[key];
         if (!isFormula(own) && this.#typed.size === 0) continue;
         const formula = isFormula(own) && this.#isTypable(sheet, key) ? own : undefined;
-        if (formula !== undefined) this.#hold(formula, touched);
+        if (formula !== undefined) held.push(...this.#hold(formula));
         changed = this.#typed.note(sheet, id, key, formula) || changed;
       }
     }
+    this.#give(held);
     if (this.#typed.size === 0 && !changed) return;
     for (const sheet of touched.rearranged) {
       for (const cell of this.#typed.referringTo(sheet)) touched.cell(cell.sheet, cell.id, cell.key);
@@ -368,86 +261,21 @@ export class Workbook {
     return column?.role === 'input' && isNumeric(column);
   }
 
-  /** Has the formula engine hold the columns that a formula reads. */
-  #hold(formula: string, touched = new Touched()): void {
+  /** Makes places for the columns that a formula reads. @returns those that had none. */
+  #hold(formula: string): HeldColumn[] {
+    const held: HeldColumn[] = [];
     for (const { sheet, key } of this.#typed.columnsToHold(formula)) {
       if (this.#layout.place(sheet, key) !== undefined) continue;
-      const engine = this.#readyEngine(touched);
       this.#layout.add(sheet, key);
-      const only = new Set([key]);
-      engine.write(this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, only)));
+      held.push({ sheet, key });
     }
+    return held;
   }
 
-  /**
-   * Writes cells, then gathers totals until none changes. Adds to `touched` whatever is worth something else
-   * afterwards.
-   */
-  #calculate(writes: readonly CellWrite[], touched: Touched): void {
-    let dirty = new Set<string>();
-    for (const { sheet, keys } of touched.cells()) {
-      for (const key of keys ?? ['*']) dirty.add(`${sheet}.${key}`);
-    }
-    this.#take(this.#engine!.write(writes), touched, dirty);
-    for (;;) {
-      const due = TOTALS.filter(({ sheet, from, by, sum }) =>
-        [`${from}.${by}`, `${from}.${sum}`, `${from}.*`, `${sheet}.*`].some((name) => dirty.has(name)));
-      const toSolve = SOLUTIONS.filter((solution) => columnsReadBy(solution)
-        .some(({ sheet, key }) => dirty.has(`${sheet}.${key}`) || dirty.has(`${sheet}.*`)) || dirty.has(`${solution.sheet}.*`));
-      dirty = new Set();
-      const next: CellWrite[] = [];
-      for (const total of due) next.push(...this.#regroup(total, touched, dirty));
-      for (const solution of toSolve) next.push(...this.#solve(solution, touched, dirty));
-      if (next.length === 0 && dirty.size === 0) return;
-      this.#take(this.#engine!.write(next), touched, dirty);
-    }
-  }
-
-  #regroup(total: PreparedTotal, touched: Touched, dirty: Set<string>): CellWrite[] {
-    const { sheet, key } = total;
-    const { changed, partialChanged } = regroup(total, this.#document, this.#columns,
-      (from, id, source) => this.isPartial(from, id, source));
-    for (const id of partialChanged) touched.cell(sheet, id, key);
-    if (partialChanged.length > 0) {
-      for (const column of computedColumns(sheet)) if (column.whenPartial !== undefined) dirty.add(`${sheet}.${column.key}`);
-    }
-    const place = this.#layout.place(sheet, key)!;
-    const numbers = this.#columns[sheet].numbers.get(key)!;
-    for (const { id, value } of changed) {
-      numbers[id] = value;
-      touched.cell(sheet, id, key);
-    }
-    if (changed.length > 0) dirty.add(`${sheet}.${key}`);
-    return changed.map(({ id, value }) => ({ sheet, place, id, content: value }));
-  }
-
-  #solve(solution: PreparedSolution, touched: Touched, dirty: Set<string>): CellWrite[] {
-    const writes: CellWrite[] = [];
-    for (const { sheet, id, key } of this.#solutions.update(solution, touched)) {
-      touched.cell(sheet, id, key);
-      dirty.add(`${sheet}.${key}`);
-      const place = this.#layout.place(sheet, key);
-      if (place !== undefined) writes.push({ sheet, place, id, content: this.#contents.of(sheet, id, key) });
-    }
-    return writes;
-  }
-
-  /** Takes results over into the columns. */
-  #take(results: readonly CellResult[], touched: Touched, dirty: Set<string>): void {
-    for (const { sheet, place, id, value } of results) {
-      const key = this.#layout.keys(sheet)[place];
-      if (key === undefined) continue;
-      this.#keep(sheet, id, key, value);
-      dirty.add(`${sheet}.${key}`);
-      touched.cell(sheet, id, key);
-    }
-  }
-
-  #keep(sheet: SheetName, id: number, key: string, value: unknown): void {
-    const numbers = this.#columns[sheet].numbers.get(key);
-    if (numbers !== undefined) numbers[id] = typeof value === 'number' ? value : NaN;
-    const fault = errorOf(value);
-    if (fault !== undefined) this.#faults.set(`${sheet}#${id}.${key}`, fault);
-    else if (this.#faults.size > 0) this.#faults.delete(`${sheet}#${id}.${key}`);
+  /** Gives the formula engine columns that it has not held so far. */
+  #give(columns: readonly HeldColumn[]): void {
+    if (columns.length === 0) return;
+    this.#catchingUp.ready().write(columns.flatMap(({ sheet, key }) =>
+      this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, new Set([key])))));
   }
 }

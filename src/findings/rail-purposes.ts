@@ -28,7 +28,8 @@ export class RailPurposes {
     const count = this.#document.capacity('devices');
     const [rails, typesOf] = [this.#book.targets('devices', 'rail'), this.#book.targets('devices', 'type')];
     for (let id = 0; id < count; id += 1) {
-      const [rail, type] = [rails[id]!, typesOf[id]!];
+      const rail = rails[id]!;
+      const type = typesOf[id]!;
       if (rail >= 0 && type >= 0) this.#bits[rail]! |= ofType[type]!;
     }
     return this.#document.rows('supplies').map(({ id }) => id).filter((id) => this.#bits[id] !== before[id]);

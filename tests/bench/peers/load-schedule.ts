@@ -14,8 +14,8 @@ export class ScheduleCandidate implements Candidate {
   }
 
   prepare(): void {
-    // The first action has the formula engine built at once; this one concerns no figure.
-    this.#schedule.act('details', [{ op: 'details', details: { project: 'bench' } }]);
+    // The first formula of a person has the formula engine built at once.
+    this.#schedule.checkFormula('devices', 'qty', '=1');
   }
 
   prepareStep(): boolean {
