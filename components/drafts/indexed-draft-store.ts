@@ -19,24 +19,29 @@ export class IndexedDraftStore implements DraftStore {
   }
 
   async create(head: Omit<DraftHead, 'id' | 'count' | 'ended'>, { base, actions }: DraftBody): Promise<DraftHead> {
-    return this.#write(async (heads, entries) => {
-      const made = { ...head, count: actions.length, ended: false };
-      // The table gives the id.
-      const id = await heads.add(made as DraftHead);
-      await Promise.all([base, ...actions].map(async (entry, index) => entries.add(entry, [id, index])));
-      return { ...made, id };
+    const made = { ...head, id: newId(), count: actions.length, ended: false };
+    await this.#write(async (heads, entries) => {
+      await wholly(heads, [() => heads.add(made), ...[base, ...actions].map((entry, index) => () => entries.add(entry, [made.id, index]))]);
     });
+    return made;
   }
 
   async append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead> {
-    return this.#write(async (heads, entries) => {
-      const kept = await heads.get(head.id);
-      if (kept?.count !== head.count) throw new DraftTaken();
-      const made = { ...kept, at, count: head.count + actions.length, ended: false };
-      await Promise.all(actions.map(async (action, index) => entries.add(action, [head.id, head.count + 1 + index])));
-      await heads.put(made);
-      return made;
+    const made = { ...head, at, count: head.count + actions.length, ended: false };
+    const before = await this.#write(async (heads, entries) => {
+      const [kept] = await wholly(heads, [
+        () => heads.get(head.id),
+        ...actions.map((action, index) => () => entries.add(action, [head.id, head.count + 1 + index])),
+        () => heads.put(made),
+      ]);
+      return kept as DraftHead | undefined;
+    }).catch((error: unknown) => {
+      // An action of that number is there.
+      throw error instanceof DOMException && error.name === 'ConstraintError' ? new DraftTaken() : error;
     });
+    if (before === undefined) await this.remove(head.id);
+    if (before?.count !== head.count) throw new DraftTaken();
+    return made;
   }
 
   async read(id: number): Promise<DraftBody | undefined> {
@@ -80,7 +85,6 @@ export class IndexedDraftStore implements DraftStore {
     const transaction = (await this.#open()).transaction(['heads', 'entries'], 'readwrite');
     try {
       const result = await task(transaction.objectStore('heads'), transaction.objectStore('entries'));
-      transaction.commit();
       await transaction.done;
       return result;
     } catch (error) {
@@ -92,6 +96,28 @@ export class IndexedDraftStore implements DraftStore {
 type Both = ['heads', 'entries'];
 type Heads = IDBPObjectStore<Tables, Both, 'heads', 'readwrite'>;
 type Entries = IDBPObjectStore<Tables, Both, 'entries', 'readwrite'>;
+
+/**
+ * Asks for everything in one go and waits for nothing in between: what a page asks for while it is left is still done, and what
+ * it would ask for after an answer is not.
+ */
+async function wholly(heads: Heads, asks: readonly (() => Promise<unknown>)[]): Promise<unknown[]> {
+  const asked: Promise<unknown>[] = [];
+  try {
+    for (const ask of asks) asked.push(ask());
+    heads.transaction.commit();
+  } catch (error) {
+    // What was asked before fails with the transaction, for this reason.
+    void Promise.allSettled(asked);
+    throw error;
+  }
+  return Promise.all(asked);
+}
+
+/** A number that no draft has, without asking the table for it. */
+function newId(): number {
+  return Date.now() * 1000 + Math.floor(Math.random() * 1000);
+}
 
 /** The range of everything that belongs to a draft. */
 function entriesOf(id: number): IDBKeyRange {
