@@ -4,7 +4,7 @@ import { whenIdle } from '../look/when-idle.ts';
 /** A step that the page never found time for is taken this much later [ms]. */
 const LATEST_MILLISECONDS = 1000;
 
-/** Makes a schedule ready for edits while the page is idle, a step at a time, so that the first edit need not wait. */
+/** Makes a schedule ready for edits while the page is idle, a step at a time, so that the first formula need not wait. */
 export class IdlePreparation {
   readonly #told: (isRunning: boolean) => void;
   #cancel: (() => void) | undefined;

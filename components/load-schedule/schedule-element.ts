@@ -55,8 +55,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   });
   protected readonly files = new ScheduleFiles(this, this.holder);
   protected readonly drafts = new Drafts(this, () => {
-    const text = this.spoken.words.say('No draft is kept, because a part of the software could not be fetched. Save the schedule as a file before leaving the page.');
-    this.say({ text, tone: 'refused' });
+    const title = this.spoken.words.say('No draft is kept, because a part of the software could not be fetched. Save the schedule as a file before leaving the page.');
+    // It stays until it is put away: whoever works on must know.
+    this.files.refuse({ title, problems: [] });
   });
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;

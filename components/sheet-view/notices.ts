@@ -54,7 +54,7 @@ export function refusalList({ title, problems }: Refusal, words: Words, dismiss:
   return html`<section class="problems" aria-label=${words.say('What was refused')}>
     <header><h3><span role="alert">${title}</span></h3>
       <button type="button" title=${words.say('Dismiss')} aria-label=${words.say('Dismiss the problems')} @click=${dismiss}>${icon('close')}</button></header>
-    <ul tabindex="0" aria-label=${words.say('Problems')}>${problems.map((problem) => problemLine(problem, words))}</ul>
+    ${problems.length === 0 ? nothing : html`<ul tabindex="0" aria-label=${words.say('Problems')}>${problems.map((problem) => problemLine(problem, words))}</ul>`}
   </section>`;
 }
 

@@ -37,6 +37,7 @@ export const styles = css`
   .ways { display: flex; gap: 8px; }
   .problems { flex: none; border-block-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .problems header { display: flex; align-items: start; gap: 8px; padding: 6px 8px 0 12px; }
+  .problems h3:last-of-type { padding-block-end: 6px; }
   .problems h3 { flex: 1; padding-block-start: 4px; color: var(--elv-over); }
   .problems ul { max-block-size: 9.5em; margin: 0; padding: 2px 12px 8px; overflow-y: auto; list-style: none; }
   .problems li { padding: 2px 0; overflow-wrap: anywhere; }

@@ -96,8 +96,8 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
     const count = qty * (run.basis === 'demand' ? given(row, 'diversity') ?? given(type, 'diversity', 1)! : 1);
     const distanceMetres = given(row, 'distance') ?? length;
     if (type?.load !== 'power') return { distanceMetres, amps: count * draw / 1000 };
-    // A draw of the row itself, or of a type without a power, is the one at nominal voltage.
-    const isOwn = given(row, 'unitDraw') !== null || power === null;
+    // A draw of the row itself, or of a type without a power, is the one at nominal voltage; one that is the type's says nothing new.
+    const isOwn = power === null || typical === null || Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
     return { distanceMetres, watts: count * (isOwn ? draw / 1000 * (railVolts ?? supplyVolts) : power) };
   });
   const known = taps.filter((tap) => tap !== null);
