@@ -1,4 +1,4 @@
-import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, withUnit, type CellValue, type SheetName } from '../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -19,10 +19,7 @@ const NO_BREAK = '\u00a0';
 
 /** A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one. */
 export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
-  if (value === null) return words.say('unknown');
-  const column = columnOf(sheet, key);
-  const text = formatCell(column, value, words, 'show');
-  return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
+  return value === null ? words.say('unknown') : withUnit(columnOf(sheet, key), value, words);
 }
 
 /** The figure in a cell with its unit; with ≥ or ≤ in front where it follows from a partial total. */

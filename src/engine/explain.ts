@@ -1,6 +1,6 @@
 import {
-  columnOf, formatCell, isNumeric, rowCount, tagOf,
-  type CellValue, type Column, type Rule, type ScheduleDocument, type SheetName,
+  columnOf, isNumeric, rowCount, tagOf, withUnit,
+  type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
@@ -45,13 +45,6 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   feeds: message('{figure} of the feed {tag}'),
   enclosures: message('{figure} of the enclosure {tag}'),
 };
-
-/** A value with its unit, for a sentence. */
-export function withUnit(column: Column, value: CellValue, spoken: Words): string {
-  if (value === null) return spoken.say('not known');
-  const text = formatCell(column, value, spoken, 'show');
-  return column.unit === undefined ? text : `${text}\u00a0${column.unit}`;
-}
 
 /** The explanation as one line: `Demand = connected × diversity = 2.40 A × 70 % = 1.68 A`. */
 export function explanationText({ title, words, numbers, result }: Explanation): string {

@@ -1,23 +1,16 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import demo from '../../data/demo.schedule.json?raw';
 import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
-import { readSchedule } from '../../src/exchange/index.ts';
-import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
+import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { demoContent } from './support/demo-content.ts';
 import { englishLeft } from './support/english-left.ts';
 
 afterEach(() => {
   removeElements();
   localStorage.clear();
 });
-
-const demoContent = (): Content => {
-  const reading = readSchedule(demo);
-  if (!reading.ok) throw new Error('The demo cannot be read.');
-  return reading.content;
-};
 
 /** What an element in German and French is expected to say; the figures are those of the comment of the sample. */
 const SPOKEN = [

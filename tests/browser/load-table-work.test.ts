@@ -1,23 +1,18 @@
 import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import demo from '../../data/demo.schedule.json?raw';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { writeSchedule } from '../../src/exchange/index.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { demoContent } from './support/demo-content.ts';
+import { savedFiles } from './support/saved-files.ts';
 import { openWork, press } from './work-support.ts';
 
 afterEach(() => {
   removeElements();
   vi.restoreAllMocks();
 });
-
-function demoContent(): Content {
-  const read = readSchedule(demo);
-  if (!read.ok) throw new Error(read.problems[0]!.message);
-  return read.content;
-}
 
 async function open(content: Content, attributes?: Readonly<Record<string, string>>): Promise<LoadScheduleElement> {
   const element = await mountElement({ content, attributes });
@@ -26,18 +21,6 @@ async function open(content: Content, attributes?: Readonly<Record<string, strin
 }
 
 const frameOf = (element: Element) => part(element, 'elv-load-table iframe') as HTMLIFrameElement;
-
-/** Files that are handed to the person from now on. */
-function savedFiles(): File[] {
-  const files: File[] = [];
-  let last: Blob | undefined;
-  const make = URL.createObjectURL.bind(URL);
-  vi.spyOn(URL, 'createObjectURL').mockImplementation((blob) => make(last = blob as Blob));
-  vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function click(this: HTMLAnchorElement) {
-    files.push(new File([last!], this.download));
-  });
-  return files;
-}
 
 test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again without loss', async (form) => {
   const content = { ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] };

@@ -1,14 +1,13 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import demo from '../../data/demo.schedule.json?raw';
 import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { readSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
 import { GRID_KEY, mountElement, part, removeElements, sample, textOf } from './element-mount.ts';
+import { demoContent } from './support/demo-content.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
 
@@ -30,12 +29,6 @@ afterEach(() => {
   removeElements();
   localStorage.clear();
 });
-
-const demoContent = (): Content => {
-  const reading = readSchedule(demo);
-  if (!reading.ok) throw new Error('The demo cannot be read.');
-  return reading.content;
-};
 
 async function mountPseudo(content: Content, key: string | null = GRID_KEY): Promise<PseudoElement> {
   const element = new PseudoElement();

@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { promisify } from 'node:util';
 import { describe, expect, it } from 'vitest';
-import { runTakeoff } from '../../src/cli/run-takeoff.ts';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { TYPES } from './support.ts';
+import { runCommand } from './run-command.ts';
 
 interface Printed {
   readonly lines: readonly { readonly reason: string }[];
@@ -26,16 +26,9 @@ async function file(name: string, text: string): Promise<string> {
   return full;
 }
 
-async function run(...words: string[]) {
-  let out = '';
-  const warnings: string[] = [];
-  const code = await runTakeoff(words, { out: (text) => { out += text; }, warn: (line) => { warnings.push(line); } });
-  return { code, out, warnings };
-}
-
 describe('npm run takeoff', () => {
   it('prints what becomes of each line, and sums that balance', async () => {
-    const { code, out, warnings } = await run(data('takeoffs/workshop.tsv'));
+    const { code, out, warnings } = await runCommand(data('takeoffs/workshop.tsv'));
     const printed = JSON.parse(out) as Printed;
     expect(code).toBe(0);
     expect(printed).toMatchObject({ read: 80, taken: 30, leftOut: 40, undecided: 10 });
@@ -54,7 +47,7 @@ describe('npm run takeoff', () => {
     ['de', 'Sie trägt den Namen ihres Typs.', /: Gelesen 80 = übernommen 30 \+ weggelassen 40 \(40 in Summen\) \+ offen 10\.$/],
     ['fr-CH', 'Elle porte le nom de son type.', /: Lu 80 = retenu 30 \+ écarté 40 \(dont 40 en totaux\) \+ à décider 10\.$/],
   ])('gives its reasons in the language that is asked for, and the rest as ever: %s', async (lang, reason, equation) => {
-    const [english, other] = [await run(data('takeoffs/workshop.tsv')), await run(data('takeoffs/workshop.tsv'), '--lang', lang)];
+    const [english, other] = [await runCommand(data('takeoffs/workshop.tsv')), await runCommand(data('takeoffs/workshop.tsv'), '--lang', lang)];
     const withoutReasons = (text: string) => JSON.stringify(JSON.parse(text), (key, value: unknown) => key === 'reason' ? '' : value);
     expect(other.code).toBe(0);
     expect(withoutReasons(other.out)).toBe(withoutReasons(english.out));
@@ -63,13 +56,13 @@ describe('npm run takeoff', () => {
   });
 
   it('refuses a language that is not spoken', async () => {
-    expect(await run(data('takeoffs/workshop.tsv'), '--lang', 'it'))
+    expect(await runCommand(data('takeoffs/workshop.tsv'), '--lang', 'it'))
       .toMatchObject({ code: 2, out: '', warnings: ['--lang it is not spoken. Give one of en, de, fr.'] });
   });
 
   it('writes a schedule with the types, the new ones and the devices', async () => {
     const output = path.join(folder, 'workshop.schedule.json');
-    await run(data('takeoffs/workshop.tsv'), '--output', output, '--as', 'damper actuators=Damper actuator', '--as', 'K2, 2-key wall station=');
+    await runCommand(data('takeoffs/workshop.tsv'), '--output', output, '--as', 'damper actuators=Damper actuator', '--as', 'K2, 2-key wall station=');
     const written = readSchedule(await readFile(output, 'utf8'));
     if (!written.ok) throw new Error(JSON.stringify(written.problems));
     const { devices = [], types = [] } = written.content.sheets;
@@ -86,7 +79,7 @@ describe('npm run takeoff', () => {
     }));
     const takeoff = await file('flaps.csv', 'Device,Qty\nFlap drive,2\nRouter,1\n');
     const output = path.join(folder, 'flaps.schedule.json');
-    const { out } = await run(takeoff, '--types', types, '--output', output);
+    const { out } = await runCommand(takeoff, '--types', types, '--output', output);
     expect((JSON.parse(out) as Printed).lines.map(({ reason }) => reason).slice(1)).toEqual([
       'It has the name of its type.', '“Router” becomes a new type, whose draw is not known yet.',
     ]);
@@ -96,7 +89,7 @@ describe('npm run takeoff', () => {
 
   it('is told what columns hold', async () => {
     const takeoff = await file('odd.csv', 'What,Where to,How often\nRouter,Hall,2\n');
-    const { code, out } = await run(takeoff, '--column', 'type=What', '--column', 'qty=3', '--column', 'area=2');
+    const { code, out } = await runCommand(takeoff, '--column', 'type=What', '--column', 'qty=3', '--column', 'area=2');
     expect(code).toBe(0);
     expect(JSON.parse(out)).toMatchObject({ taken: 2, lines: [{}, { type: 'Router', area: 'Hall' }] });
   });
@@ -115,20 +108,20 @@ describe('npm run takeoff', () => {
   ];
 
   it.each(refused)('refuses %s with 2, says what to do and writes nothing', async (_, words, message) => {
-    const { code, out, warnings } = await run(...words);
+    const { code, out, warnings } = await runCommand(...words);
     expect({ code, out }).toEqual({ code: 2, out: '' });
     expect(warnings.join('\n')).toMatch(message);
   });
 
   it('names the line of a fault and the columns among which to choose', async () => {
-    expect(await run(await file('quote.csv', 'Device,Qty\nRouter,1\n"Router,2\n'))).toMatchObject({ code: 2, warnings: [expect.stringMatching(/quote\.csv:3: Line 3: /)] });
-    expect(await run(await file('none.csv', 'Device,Room\nRouter,Hall\n'))).toMatchObject({
+    expect(await runCommand(await file('quote.csv', 'Device,Qty\nRouter,1\n"Router,2\n'))).toMatchObject({ code: 2, warnings: [expect.stringMatching(/quote\.csv:3: Line 3: /)] });
+    expect(await runCommand(await file('none.csv', 'Device,Room\nRouter,Hall\n'))).toMatchObject({
       code: 2, warnings: [expect.stringContaining('No column is known to hold the quantities; the columns are 1 “Device”, 2 “Room”. Say which it is, as in --column qty=2.')],
     });
   });
 
   it('says what there is', async () => {
-    expect(await run('--help')).toMatchObject({ code: 0, out: expect.stringContaining('--types SCHEDULE') as string, warnings: [] });
+    expect(await runCommand('--help')).toMatchObject({ code: 0, out: expect.stringContaining('--types SCHEDULE') as string, warnings: [] });
   });
 
   it('runs from the terminal', async () => {

@@ -2,8 +2,8 @@ import { access, mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { expect, it } from 'vitest';
-import { runTakeoff } from '../../src/cli/run-takeoff.ts';
 import { makeWorkbook, type MadeSheet } from '../support/make-workbook.ts';
+import { runCommand } from './run-command.ts';
 
 const folder = await mkdtemp(path.join(tmpdir(), 'takeoff-xlsx-'));
 const ground: MadeSheet = { rows: [['Device', 'Room', 'Qty'], ['Router', 'Hall', 2]] };
@@ -15,15 +15,8 @@ async function file(name: string, bytes: Uint8Array): Promise<string> {
   return full;
 }
 
-async function run(...words: string[]) {
-  let out = '';
-  const warnings: string[] = [];
-  const code = await runTakeoff(words, { out: (text) => { out += text; }, warn: (line) => { warnings.push(line); } });
-  return { code, out, warnings };
-}
-
 it('reads the only sheet of a workbook', async () => {
-  const { code, out, warnings } = await run(await file('one.xlsx', makeWorkbook({ Ground: ground })));
+  const { code, out, warnings } = await runCommand(await file('one.xlsx', makeWorkbook({ Ground: ground })));
   expect(code).toBe(0);
   expect(JSON.parse(out)).toMatchObject({ read: 2, taken: 2, lines: [{}, { line: 2, type: 'Router', area: 'Hall', qty: 2 }] });
   expect(warnings).toEqual([expect.stringMatching(/one\.xlsx: Read 2 = taken 2 \+ left out 0 \+ undecided 0\.$/)]);
@@ -31,10 +24,10 @@ it('reads the only sheet of a workbook', async () => {
 
 it('reads the first of several, says so, and reads the one that is named', async () => {
   const several = await file('several.xlsx', makeWorkbook({ Ground: ground, Upper: upper }));
-  const first = await run(several);
+  const first = await runCommand(several);
   expect(JSON.parse(first.out)).toMatchObject({ taken: 2 });
   expect(first.warnings[0]).toBe(`${several}: The sheet “Ground” is read; the sheets are Ground, Upper. Another is chosen with --sheet-name.`);
-  const named = await run(several, '--sheet-name', 'Upper');
+  const named = await runCommand(several, '--sheet-name', 'Upper');
   expect(JSON.parse(named.out)).toMatchObject({ taken: 5, lines: [{ line: 1, outcome: 'left-out' }, {}, { line: 3, area: 'Attic' }] });
   expect(named.warnings).toHaveLength(1);
 });
@@ -47,7 +40,7 @@ it.each<[why: string, name: string, bytes: Uint8Array, words: string[], message:
   ['the sheet of a text', 'count.csv', new TextEncoder().encode('Device,Qty\nRouter,2\n'), ['--sheet-name', 'Ground'], /--sheet-name Ground: .*count\.csv is text and has no sheets\. Leave it out/],
 ])('refuses %s with 2 and writes nothing', async (_, name, bytes, words, message) => {
   const output = path.join(folder, `${name}.schedule.json`);
-  const { code, out, warnings } = await run(await file(name, bytes), '--output', output, ...words);
+  const { code, out, warnings } = await runCommand(await file(name, bytes), '--output', output, ...words);
   expect({ code, out }).toEqual({ code: 2, out: '' });
   expect(warnings.join('\n')).toMatch(message);
   await expect(access(output)).rejects.toThrow();

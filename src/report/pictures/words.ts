@@ -1,15 +1,12 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, formatCell, tagOf, type CellValue, type SheetName } from '../../schedule/index.ts';
+import { columnOf, tagOf, withUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 
 const NO_BREAK = '\u00a0';
 
 /** A value of a column with its unit: «7.90 A»; «not known» for an empty one. */
 export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
-  if (value === null) return words.say('not known');
-  const column = columnOf(sheet, key);
-  const text = formatCell(column, value, words, 'show');
-  return column.unit === undefined ? text : `${text}${NO_BREAK}${column.unit}`;
+  return withUnit(columnOf(sheet, key), value, words);
 }
 
 /** The figure in a cell with its unit, with ≥ or ≤ before it where it is partial. */

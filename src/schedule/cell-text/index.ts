@@ -4,3 +4,4 @@ export * from './detect-decimal.ts';
 export * from './format-cell.ts';
 export * from './parse-cell.ts';
 export * from './units.ts';
+export * from './with-unit.ts';
