@@ -4,7 +4,7 @@ import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } f
 import type { Words } from '../../src/words/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
-import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
+import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import { readAnyFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
@@ -48,10 +48,13 @@ export class ScheduleFiles {
   /** Opens a schedule or a draft, or reads a CSV file into its sheet. @returns what is wrong with it. */
   async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
     const { name } = file;
-    const named = file instanceof File ? await this.#read(file) : { ok: true as const, ...file };
+    const named = file instanceof File ? await this.#read(file) : { ok: true as const, ...file, edits: [] };
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
-    return this.take(name, sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet), byPerson);
+    const reading = sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet);
+    const problems = this.take(name, reading, byPerson);
+    if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
+    return problems;
   }
 
   /** Puts the content of a file in the place of what there is, as one action. @returns what is wrong with it. */

@@ -1,7 +1,8 @@
+import { isScheduleText } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { isScheduleFile, readScheduleFile, readText } from '../load-schedule/read-file.ts';
+import { readScheduleFile, readText } from '../load-schedule/read-file.ts';
 
 /** A schedule to compare with, and the file that it came from. */
 export interface OlderSchedule {
@@ -13,7 +14,7 @@ export interface OlderSchedule {
 export async function readOlder(file: File, words: Words): Promise<OlderSchedule | readonly string[]> {
   const named = await readText(file, words);
   if (!named.ok) return named.problems.map(({ message }) => message);
-  if (!isScheduleFile(named)) return [words.say('It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).')];
+  if (!isScheduleText(named)) return [words.say('It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).')];
   const reading = readScheduleFile(named, words);
   if (!reading.ok) return reading.problems.map(({ message }) => message);
   const schedule = new LoadSchedule(reading.content, { words });

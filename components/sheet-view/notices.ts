@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '../look/index.ts';
+import { MOST_PROBLEMS } from '../../src/exchange/index.ts';
+import { editsTitle } from '../../src/report/file-text.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
@@ -37,6 +39,13 @@ export function fileRefusal(words: Words, name: string, problems: readonly ElvPr
     ? words.say('{file} was not read because of {total} problems, of which the first {listed} are listed. The schedule is as it was.', { file: name, total, listed })
     : words.say('{file} was not read because of {total, plural, one {a problem} other {# problems}}. The schedule is as it was.', { file: name, total });
   return { title, problems };
+}
+
+/** What was not taken over from the worksheets of a load table, the first of it where there is much. */
+export function editsRefusal(words: Words, name: string, edits: readonly string[]): Refusal {
+  const more = edits.length - MOST_PROBLEMS;
+  const listed = more > 0 ? [...edits.slice(0, MOST_PROBLEMS), words.say('And {count} more of this kind.', { count: more })] : edits;
+  return { title: editsTitle(name, words), problems: listed.map((sentence) => ({ message: sentence })) };
 }
 
 /** What just happened, with a button that takes it back. Both regions always stand, so that what appears is spoken. */

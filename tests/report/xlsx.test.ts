@@ -2,7 +2,8 @@ import { read as readFile, utils, type WorkBook, type WorkSheet } from '@e965/xl
 import fc from 'fast-check';
 import { HyperFormula, type RawCellContent } from 'hyperformula';
 import { describe, expect, test } from 'vitest';
-import { embeddedInWorkbook, readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
 import { STATE_WORDS } from '../../src/report/model/state-words.ts';
@@ -19,7 +20,7 @@ const open = (bytes: Uint8Array): WorkBook => readFile(bytes, { type: 'array', c
 
 /** The schedule that a workbook carries, read and written again. */
 async function readBack(bytes: Uint8Array): Promise<string> {
-  const text = await embeddedInWorkbook(bytes);
+  const text = await readLoadTable(bytes);
   const read = text.ok ? readSchedule(text.text) : text;
   if (!read.ok) throw new Error(read.problems[0]!.message);
   return writeSchedule(read.content);
@@ -172,9 +173,9 @@ describe('the load table as a workbook', () => {
 
   test('what is no load table is refused with what to do', async () => {
     const bytes = await write(new LoadSchedule());
-    expect(await embeddedInWorkbook(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
+    expect(await readLoadTable(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
     const { write: save } = await import('@e965/xlsx');
     const other = new Uint8Array(save({ SheetNames: ['A'], Sheets: { A: utils.aoa_to_sheet([['x']]) } }, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
-    expect(await embeddedInWorkbook(other)).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });
+    expect(await readLoadTable(other)).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });
   });
 });

@@ -1,3 +1,4 @@
+export * from './column-letters.ts';
 export * from './content.ts';
 export * from './formula-problem.ts';
 export * from './formula-text.ts';
