@@ -1,4 +1,5 @@
 import { changesText, compareSchedules } from '../report/index.ts';
+import { ENGLISH } from '../words/index.ts';
 import { writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
@@ -41,7 +42,10 @@ export async function runChanges(words: readonly string[], { out, warn }: Stream
     }
     if (format !== 'text' && format !== 'json') throw new Refusal([`--format ${format} is not known. Give one of text, json.`]);
     const spoken = await spokenWords(lang);
-    const changes = compareSchedules(await openSchedule([old], warn, spoken), await openSchedule([present], warn, spoken));
+    const schedules = [await openSchedule([old], warn, spoken), await openSchedule([present], warn, spoken)] as const;
+    // What programs read is the same in every language.
+    if (format === 'json') for (const schedule of schedules) schedule.speak(ENGLISH);
+    const changes = compareSchedules(...schedules);
     await writeText(format === 'json' ? `${JSON.stringify(changes, null, 2)}\n` : changesText(changes, spoken), output, out);
     return 0;
   });
