@@ -1,5 +1,6 @@
 import { changesText, compareSchedules } from '../report/index.ts';
 import { ENGLISH } from '../words/index.ts';
+import { calledAs } from './called-as.ts';
 import { writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
@@ -9,7 +10,7 @@ import type { Streams } from './streams.ts';
 
 export const CHANGES_HELP = `Says what changed between two schedules.
 
-  npm run -s changes -- OLD NEW [--format text|json] [--output FILE]
+  ${calledAs('changes')} OLD NEW [--format text|json] [--output FILE]
 
 OLD, NEW       schedules (.schedule.json, or load tables in HTML)
 --format       text (default): rows added, removed, moved and changed, and what that did to every total
@@ -26,7 +27,7 @@ const OPTIONS = {
   format: { type: 'string', default: 'text' }, output: { type: 'string' }, lang: { type: 'string' }, help: { type: 'boolean' },
 } as const;
 
-const HINT = 'npm run -s changes -- --help says what there is.';
+const HINT = `${calledAs('changes')} --help says what there is.`;
 
 /** The command `changes`: compares two schedules. @returns the exit code: 0; 2 for bad input. */
 export async function runChanges(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {

@@ -18,7 +18,7 @@ export interface FileText {
  */
 export async function fileText(name: string, bytes: Uint8Array, words: Words): Promise<FileText | Unreadable> {
   if (isWorkbookFile(name, bytes)) {
-    const { readLoadTable } = await import('./xlsx/read-load-table.ts');
+    const { readLoadTable } = await import('./xlsx/index.ts');
     const read = await readLoadTable(bytes, words);
     return read.ok ? { ...read, name } : read;
   }

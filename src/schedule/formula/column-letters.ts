@@ -1,5 +1,3 @@
-import { SCHEMA, type SheetName } from '../schema/index.ts';
-
 /** Letters of a column, as spreadsheets name it, by its place from 0: 0 is A, 26 is AA. */
 export function columnLetters(place: number): string {
   return (place >= 26 ? columnLetters(Math.floor(place / 26) - 1) : '') + String.fromCharCode(65 + (place % 26));
@@ -8,9 +6,4 @@ export function columnLetters(place: number): string {
 /** Place of a column, from 0, by its letters in either case: A is 0, AA is 26; -1 for no letters. */
 export function columnPlace(letters: string): number {
   return Array.from(letters.toUpperCase()).reduce((place, letter) => (place + 1) * 26 + letter.charCodeAt(0) - 65, -1);
-}
-
-/** Letters that formulas call a column by, as in `=D3*2`: they count the columns of the schema. */
-export function letterOf(sheet: SheetName, key: string): string {
-  return columnLetters(SCHEMA[sheet].columns.findIndex((column) => column.key === key));
 }
