@@ -3,8 +3,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 
 for (const language of ['de', 'fr']) {
   const file = new URL(`../src/words/catalogue/${language}.json`, import.meta.url);
-  /** @type {Record<string, string>} */
-  const entries = JSON.parse(readFileSync(file, 'utf8'));
+  const entries = /** @type {Record<string, string>} */ (JSON.parse(readFileSync(file, 'utf8')));
   const sorted = Object.keys(entries).sort().map((english) => [english, entries[english]]);
   writeFileSync(file, `${JSON.stringify(Object.fromEntries(sorted), null, 2)}\n`);
 }

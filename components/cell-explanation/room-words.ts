@@ -2,7 +2,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { rowName, type Place } from '../look/index.ts';
 
 /** Columns of a device row in which the room on its branch is of interest; in the others it is that on its rail. */
-const OF_BRANCH = new Set(['branch', 'points']);
+const OF_BRANCH = new Set(['branch', 'nodes']);
 const OF_RAIL = new Set(['type', 'qty', 'rail', 'unitDraw', 'diversity', 'connected', 'demand', 'share']);
 
 /** The device type of most rows that name a row; -1 when there is none. */

@@ -55,7 +55,7 @@ export class ShareOut extends WorkArea {
 
   protected get about(): string {
     return this.request.over === 'branches'
-      ? this.words.say('Points of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
+      ? this.words.say('Nodes of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
       : this.words.say('Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.');
   }
 

@@ -27,7 +27,7 @@ test.each([
 
 test('keeps two supplies for each purpose', () => {
   expect(rows('supplies').map((row) => row.purpose).sort()).toEqual(
-    ['control', 'control', 'lighting', 'lighting', 'peripherals', 'peripherals']);
+    ['control', 'control', 'field', 'field', 'lighting', 'lighting']);
 });
 
 describe('tags', () => {

@@ -11,7 +11,7 @@ import { SUPPLY_CASES } from '../findings/supply-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
 import { reference } from '../support/schedules.ts';
 
 const CASES = [
@@ -94,11 +94,7 @@ const UNREACHED = new Set([
 ]);
 
 describe('in a language that nobody speaks', () => {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
+  const { words, messages } = recordedWords();
 
   test('everything is said through the words, and every message of the findings is among it', () => {
     const said = saidOf([...ofCases(), demoContent()], words);

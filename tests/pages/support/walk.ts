@@ -90,7 +90,7 @@ async function throughPanel(page: Page, schedule: Schedule): Promise<void> {
   await form.locator('button').first().click();
   await panel.locator('.withdraw').first().click();
   // The picture of a run, of supplies, of branches.
-  for (const [sheet, key] of [['runs', 'drop'], ['supplies', 'loading'], ['branches', 'points']] as const) {
+  for (const [sheet, key] of [['runs', 'drop'], ['supplies', 'loading'], ['branches', 'nodes']] as const) {
     await schedule.select(sheet, 1, key);
     if (sheet === 'runs') await schedule.element.locator('elv-sheet-view .views button').last().click();
     await schedule.element.locator('elv-picture svg').first().waitFor();
