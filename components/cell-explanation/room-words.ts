@@ -16,8 +16,9 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'branch', id: number): 
 }
 
 /**
- * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last, else of
- * the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is not known.
+ * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last,
+ * else of the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is
+ * not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {

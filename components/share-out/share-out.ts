@@ -14,7 +14,10 @@ import { SharingRun } from './sharing-run.ts';
 /** A wait that is shorter is not mentioned [ms]. */
 const SHORT_WAIT = 300;
 
-/** Shares devices out over branches or supplies: works it out beside the page, shows before and after, and carries it out. */
+/**
+ * Shares devices out over branches or supplies: works it out beside the page, shows before and after, and carries it
+ * out.
+ */
 export class ShareOut extends WorkArea {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, workAreaStyles, styles];
   static override properties: PropertyDeclarations = {

@@ -11,13 +11,16 @@ export type Translations = ReadonlyMap<string, string>;
 
 /**
  * Speaks one language to a person. A message is written in English where it is said, as ICU MessageFormat has it
- * (`{name}`, `{n, plural, one {# row} other {# rows}}`), and is the key under which the catalogue holds the other languages.
+ * (`{name}`, `{n, plural, one {# row} other {# rows}}`), and is the key under which the catalogue holds the other
+ * languages.
  */
 export interface Words {
   readonly language: Language;
   /** BCP 47 tag by whose custom numbers are written. */
   readonly locale: string;
-  /** Says a message with its values, each of which has to be given. Figures stand with the decimal sign of the locale. */
+  /**
+   * Says a message with its values, each of which has to be given. Figures stand with the decimal sign of the locale.
+   */
   say<Message extends string>(message: Message, ...values: ValuesOf<Message>): string;
   /** Says a text of the schema, which may hold braces of its own: a title, a help, the words of a rule. */
   text(message: string): string;

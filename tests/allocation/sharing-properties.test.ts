@@ -45,7 +45,9 @@ function scheduleFrom(from: Input): LoadSchedule {
   });
 }
 
-/** What each branch or supply carries beyond what it may; at most the rounding of the arithmetic where nothing is over. */
+/**
+ * What each branch or supply carries beyond what it may; at most the rounding of the arithmetic where nothing is over.
+ */
 function excess(schedule: LoadSchedule, over: 'branches' | 'supplies'): Map<string, number> {
   return new Map(schedule.rows(over).map(({ id, cells }) => {
     if (over === 'branches') return [String(cells.branch), -Number(schedule.value(over, id, 'free') ?? 0)];

@@ -26,7 +26,10 @@ afterEach(() => {
   document.querySelector('pseudo-sharing-schedule')?.remove();
 });
 
-/** Devices that move, have no place, or stay where there is too little; branches and supplies of which something is not known. */
+/**
+ * Devices that move, have no place, or stay where there is too little; branches and supplies of which something is not
+ * known.
+ */
 const CONTENT: Content = {
   details: {},
   sheets: {

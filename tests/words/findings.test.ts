@@ -87,7 +87,9 @@ const ANY_DATA = new RegExp(String.raw`(?<![\p{L}\d])(?:${[...DATA].sort((one, o
   .map((each) => each.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)).join('|')})(?![\p{L}\d])`, 'gu');
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
 
-/** What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have. */
+/**
+ * What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have.
+ */
 const UNREACHED = new Set([
   'note', '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.',
   '{name}: the formula in {column} cannot be worked out. Simplify it.',

@@ -8,8 +8,8 @@ type Schedule = ReturnType<typeof scheduleOf>;
 export type Saved = string[];
 
 /**
- * Goes through the whole software on a page that shows the demo: every sheet with its editors and lists, the panel, pictures,
- * every work area with every save, files in and out, drafts and languages.
+ * Goes through the whole software on a page that shows the demo: every sheet with its editors and lists, the panel,
+ * pictures, every work area with every save, files in and out, drafts and languages.
  * @returns names of the files that were saved, in order.
  */
 export async function walkThrough(page: Page): Promise<Saved> {
