@@ -51,7 +51,7 @@ export function sharedTexts(xml: string): string[] {
     if (name === 'si' && opens) texts.push('');
     else if (name === 'rPh') isSpoken = opens && !closes;
     else if (name === 't' && opens) from = index + whole.length;
-    else if (name === 't' && !isSpoken && texts.length > 0) texts[texts.length - 1] += xml.slice(from, index);
+    else if (name === 't' && !isSpoken && texts.length > 0) texts.push(`${texts.pop()!}${xml.slice(from, index)}`);
   }
   return texts.map(cellText);
 }
