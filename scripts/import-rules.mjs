@@ -125,8 +125,8 @@ function circleFaults(importedParts) {
 }
 
 /**
- * Files that import each other, directly or by way of others; types and what is loaded later count as well. Every circle is told
- * once, by a way round that is as short as can be from its first file on.
+ * Files that import each other, directly or by way of others; types and what is loaded later count as well. Every
+ * circle is told once, by a way round that is as short as can be from its first file on.
  *
  * @param {Map<string, Set<string>>} importedFiles
  * @returns {ImportFault[]}

@@ -8,6 +8,8 @@ import { readScheduleFile, readText } from '../load-schedule/read-file.ts';
 export interface OlderSchedule {
   readonly name: string;
   readonly schedule: LoadSchedule;
+  /** What was changed on its worksheets and is not in it. */
+  readonly edits: readonly string[];
 }
 
 /** Reads a schedule, or the load table that carries it. @returns the schedule, or what is wrong with the file. */
@@ -18,7 +20,7 @@ export async function readOlder(file: File, words: Words): Promise<OlderSchedule
   const reading = readScheduleFile(named, words);
   if (!reading.ok) return reading.problems.map(({ message }) => message);
   const schedule = new LoadSchedule(reading.content, { words });
-  if (schedule.formulaProblems.length === 0) return { name: file.name, schedule };
+  if (schedule.formulaProblems.length === 0) return { name: file.name, schedule, edits: named.edits };
   schedule.dispose();
   return schedule.formulaProblems.map(({ sheet, row, key, problem }) => words.say('{sheet}, row {row}, {column}: {problem}', {
     sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title), problem,

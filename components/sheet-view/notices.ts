@@ -44,7 +44,8 @@ export function fileRefusal(words: Words, name: string, problems: readonly ElvPr
 /** What was not taken over from the worksheets of a load table, the first of it where there is much. */
 export function editsRefusal(words: Words, name: string, edits: readonly string[]): Refusal {
   const more = edits.length - MOST_PROBLEMS;
-  const listed = more > 0 ? [...edits.slice(0, MOST_PROBLEMS), words.say('And {count} more of this kind.', { count: more })] : edits;
+  const rest = more > 0 ? [words.say('And {count} more of this kind.', { count: more })] : [];
+  const listed = [...edits.slice(0, MOST_PROBLEMS), ...rest];
   return { title: editsTitle(name, words), problems: listed.map((sentence) => ({ message: sentence })) };
 }
 

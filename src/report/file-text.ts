@@ -7,13 +7,13 @@ export interface FileText {
   readonly ok: true;
   readonly name: string;
   readonly text: string;
-  /** What was changed on the worksheets of a load table and is not in the schedule that it carries, a sentence for each place. */
+  /** What was changed on the worksheets of a load table and is not in the schedule that it carries, place by place. */
   readonly edits: readonly string[];
 }
 
 /**
- * The text of a file: its own, or the schedule that a load table in a workbook carries. What reads workbooks is loaded with the
- * first one.
+ * The text of a file: its own, or the schedule that a load table in a workbook carries. What reads workbooks is loaded
+ * with the first one.
  * @param words the language of what is said.
  */
 export async function fileText(name: string, bytes: Uint8Array, words: Words): Promise<FileText | Unreadable> {

@@ -2,6 +2,7 @@ import axe from 'axe-core';
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
+import type { LoadTable } from '../../components/load-table/load-table.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { letterOf, type Content } from '../../src/schedule/index.ts';
@@ -51,7 +52,8 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
       ? strToU8(text.replace(new RegExp(`(<c r="${letter}2"[^>]*><v>)[^<]*`), (_all, before: string) => `${before}77`)) : bytes];
   }));
   const other = await mountElement();
-  expect(await other.openFile(new File([zipSync(edited)], 'back.xlsx'))).toEqual([]);
+  const back = new File([zipSync(edited)], 'back.xlsx');
+  expect(await other.openFile(back)).toEqual([]);
   expect(other.schedule.rows('supplies')[0]!.cells).toEqual(row!.cells);
   await other.updateComplete;
   expect(textOf(other, '.problems h3')).toMatch(/^back\.xlsx: the schedule is as it was issued\./);
@@ -61,6 +63,10 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
   part(other, '.problems button')!.click();
   await other.updateComplete;
   expect(parts(other, '.problems')).toEqual([]);
+  // So they are where it is the older schedule that is compared with.
+  await (part(element, 'elv-load-table') as LoadTable).compareWith(back);
+  await press(element, '[data-view=changes]');
+  expect(textOf(element, 'elv-load-table .problems')).toContain('77.00 A on the worksheet');
 });
 
 test('in German all of it is German, and in English again when the page becomes English', async () => {

@@ -8,11 +8,11 @@ export interface WorksheetCell {
   readonly column: number;
   /** What it shows; `null` for nothing. An error is a text, such as `#N/A`. */
   readonly value: CellValue;
-  /** Its formula without the equals sign, empty where the file has it with another cell; `undefined` where it has none. */
+  /** Its formula without the equals sign, empty where it stands with another cell; `undefined` where it has none. */
   readonly formula: string | undefined;
 }
 
-/** Elements that matter to a cell: its row, itself, formula, value, text, and how a text is spoken, which is left out. */
+/** Elements that matter to a cell: row, cell, formula, value, text, and how a text is spoken, which is left out. */
 const TAG = /<(\/?)(?:\w+:)?(row|c|f|v|t|si|rPh)(\s[^<>]*?)?(\/?)>/g;
 
 /**

@@ -25,7 +25,8 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
     columns: textColumns(words.say('Sheet'), words.say('Tag'), words.say('What became of it'), words.say('Values')),
     rows: rows.map((change) => ({
       cells: [
-        words.text(SCHEMA[change.sheet].title), change.tag, kindWords(change, words), valueWords(change.sheet, change, words),
+        words.text(SCHEMA[change.sheet].title), change.tag, kindWords(change, words),
+        valueWords(change.sheet, change, words),
       ].map(textCell),
     })),
   });
@@ -38,7 +39,8 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
     rows: figures.flatMap(({ sheet, tag, values }) => values.map(({ key, before, after }) => {
       const column = columnOf(sheet, key);
       const [was, is] = [before, after].map((value) => numberCell(changedValue(column, value, words)));
-      return { cells: [textCell(words.text(SCHEMA[sheet].title)), textCell(tag), textCell(words.text(column.title)), was!, is!] };
+      const texts = [words.text(SCHEMA[sheet].title), tag, words.text(column.title)].map(textCell);
+      return { cells: [...texts, was!, is!] };
     })),
   });
   for (const { title, columns, rows: lines } of otherChanges(changes, words)) {

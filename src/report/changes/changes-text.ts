@@ -5,7 +5,10 @@ import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedule
 import { otherChanges } from './other-changes.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
-/** A value for a person: with its unit, a status in words, nothing as «–». @param column `undefined` for a key that is not known. */
+/**
+ * A value for a person: with its unit, a status in words, nothing as «–».
+ * @param column `undefined` for a key that is not known.
+ */
 export function changedValue(column: Column | undefined, value: CellValue, words: Words): string {
   if (value === null || value === '') return '–';
   if (column === undefined) return String(value);

@@ -6,7 +6,7 @@ import type { MatchedRows } from './match-rows.ts';
 
 /** What became of the acceptance of a finding. */
 export interface AcceptanceChange {
-  /** `lapsed`: it is kept and holds no longer, because the finding grew worse or is gone; `restored`: it holds again. */
+  /** `lapsed`: it is kept and holds no longer, as the finding grew worse or is gone; `restored`: it holds again. */
   readonly kind: 'added' | 'withdrawn' | 'changed' | 'lapsed' | 'restored';
   readonly acceptance: Acceptance;
   /** What the finding that it is meant for says now; `null` where there is none. */

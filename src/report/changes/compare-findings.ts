@@ -21,7 +21,7 @@ export interface FindingChange {
   readonly message: string;
 }
 
-/** Which findings came, went or are of another severity; a finding is the same while its row, its check and its column are. */
+/** Which findings came, went or are of another severity; one is the same while its row, check and column are. */
 export function compareFindings(
   before: LoadSchedule, after: LoadSchedule, matched: Readonly<Record<SheetName, MatchedRows>>,
 ): FindingChange[] {
@@ -31,14 +31,14 @@ export function compareFindings(
   const left = new Map(before.findings.map((finding) =>
     [nameOf(finding, ids.get(`${finding.sheet} ${finding.id}`) ?? -1 - finding.id), finding]));
   const change = (
-    kind: FindingChange['kind'], { sheet, tag, row, rule, key, message }: Finding, severities: Pick<FindingChange, 'before' | 'after'>,
-  ): FindingChange => ({ kind, sheet, tag, row, rule, key, ...severities, message });
+    kind: FindingChange['kind'], { sheet, tag, row, rule, key, message }: Finding, was: Severity | null, is: Severity | null,
+  ): FindingChange => ({ kind, sheet, tag, row, rule, key, before: was, after: is, message });
   const there = after.findings.flatMap((finding) => {
     const name = nameOf(finding, finding.id);
     const old = left.get(name);
     left.delete(name);
-    if (old === undefined) return [change('came', finding, { before: null, after: finding.severity })];
-    return old.severity === finding.severity ? [] : [change('changed', finding, { before: old.severity, after: finding.severity })];
+    if (old === undefined) return [change('came', finding, null, finding.severity)];
+    return old.severity === finding.severity ? [] : [change('changed', finding, old.severity, finding.severity)];
   });
-  return [...there, ...[...left.values()].map((finding) => change('went', finding, { before: finding.severity, after: null }))];
+  return [...there, ...[...left.values()].map((finding) => change('went', finding, finding.severity, null))];
 }

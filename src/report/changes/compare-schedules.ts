@@ -80,7 +80,8 @@ export function compareSchedules(before: LoadSchedule, after: LoadSchedule): Sch
 }
 
 function rowChanges(
-  sheet: SheetName, { pairs, removed, added }: MatchedRows, before: LoadSchedule, after: LoadSchedule, formulas: SameFormulas,
+  sheet: SheetName, { pairs, removed, added }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
+  formulas: SameFormulas,
 ): RowChange[] {
   const known = inputColumns(sheet).map(({ key }) => key);
   const place = (schedule: LoadSchedule, { id }: Row) => schedule.document.position(sheet, id) + 1;
@@ -115,13 +116,15 @@ function rowChanges(
   ];
 }
 
-/** What a cell holds, `null` for nothing; a key that is not known may hold more than a value, which is given as JSON. */
+/** What a cell holds, `null` for nothing; more than a value, as a key that is not known may hold, is given as JSON. */
 function plain(value: unknown): CellValue {
   if (value === undefined || value === null) return null;
   return typeof value === 'object' ? JSON.stringify(value) : value as CellValue;
 }
 
-function figureChanges(sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule): FigureChange[] {
+function figureChanges(
+  sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
+): FigureChange[] {
   const keys = computedColumns(sheet).map(({ key }) => key);
   return pairs.flatMap((pair) => {
     const values = keys.flatMap((key) => {

@@ -5,7 +5,7 @@
  * @returns indices into `places`.
  */
 export function inOrder(places: readonly number[], weights: readonly number[]): Set<number> {
-  // Beside the weight of the heaviest order that ends at a place, a tree of prefixes has the index that ends it (P. M. Fenwick, 1994).
+  // A tree over prefixes of places (P. M. Fenwick, 1994) has the index that ends the heaviest order within each.
   const size = places.reduce((most, place) => Math.max(most, place + 1), 0);
   const ends = new Int32Array(size + 1).fill(-1);
   const previous: number[] = [];
@@ -19,6 +19,7 @@ export function inOrder(places: readonly number[], weights: readonly number[]): 
     for (let node = place + 1; node <= size; node += node & -node) ends[node] = heavier(ends[node]!, index);
   });
   const kept = new Set<number>();
-  for (let index = ends.reduce((best, each) => heavier(best, each), -1); index >= 0; index = previous[index]!) kept.add(index);
+  const last = ends.reduce((best, each) => heavier(best, each), -1);
+  for (let index = last; index >= 0; index = previous[index]!) kept.add(index);
   return kept;
 }

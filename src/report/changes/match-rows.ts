@@ -20,13 +20,14 @@ export interface MatchedRows<Before extends Row = Row, After extends Row = Row> 
   readonly added: readonly After[];
 }
 
-/** What a row that is certainly the same counts in the order of rows; a row that keeps its number counts a little more. */
+/** What a row that is certainly the same counts in the order of rows; one that keeps its number counts 1 more. */
 const CERTAIN = 1_000_000;
 
 /**
- * Matches the rows of a sheet of two schedules: by tag; what is left by equal content, as when only the tag is another; rows
- * without a tag that are left, in order, when more than half of their cells agree. Where a tag or a content stands more than
- * once, or only the content tells, rows are the same only where they keep their order: what came and went is no move.
+ * Matches the rows of a sheet of two schedules: by tag; what is left by equal content, as when only the tag is another;
+ * rows without a tag that are left, in order, when more than half of their cells agree. Where a tag or a content stands
+ * more than once, or only the content tells, rows are the same only where they keep their order: what came and went is
+ * no move.
  * Blank rows are left out.
  */
 export function matchRows<Before extends Row, After extends Row>(
@@ -57,9 +58,11 @@ export function matchRows<Before extends Row, After extends Row>(
   const pairs = inNewOrder(matching.pairs);
   const kept = inOrder(pairs.map(([{ place }]) => place),
     pairs.map(([old, present]) => (certain.has(old) ? CERTAIN : 1) + (old.place === present.place ? 1 : 0)));
-  const same = pairs.map(([old, present], index) =>
-    ({ before: old.row, after: present.row, was: old.place, is: present.place, isMoved: !kept.has(index), isCertain: certain.has(old) }))
-    .filter(({ isMoved, isCertain }) => isCertain || !isMoved);
+  const same = pairs.flatMap(([old, present], index) => {
+    const isMoved = !kept.has(index);
+    if (isMoved && !certain.has(old)) return [];
+    return [{ before: old.row, after: present.row, was: old.place, is: present.place, isMoved }];
+  });
   const [stayed, found] = [new Set(same.map(({ was }) => was)), new Set(same.map(({ is }) => is))];
   return {
     pairs: same,

@@ -18,7 +18,7 @@ const ACCEPTANCE_WORDS: Readonly<Record<AcceptanceChange['kind'], string>> = {
 };
 const ENTRY_WORDS = { added: message('added'), removed: message('removed'), changed: message('changed') } as const;
 
-/** What changed beside details, rows and figures: findings, acceptances, revisions, and keys that this version does not know. */
+/** What changed beside details, rows and figures: findings, acceptances, revisions, keys that are not known. */
 export function otherChanges({ findings, accepted, revisions, unknown }: ScheduleChanges, words: Words): ChangeTable[] {
   const place = [words.say('Sheet'), words.say('Tag')];
   const became = words.say('What became of it');
@@ -26,14 +26,16 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
     {
       title: words.say('Findings'), columns: [became, ...place, words.say('Finding')],
       rows: findings.map((change) => [
-        findingWords(change, words), words.text(SCHEMA[change.sheet].title), change.tag || words.say('row {row}', { row: change.row }), change.message,
+        findingWords(change, words), words.text(SCHEMA[change.sheet].title),
+        change.tag || words.say('row {row}', { row: change.row }), change.message,
       ]),
     },
     {
       title: words.say('Acceptances'),
       columns: [became, ...place, words.say('Reason'), words.say('Accepted by'), words.say('Date'), words.say('Finding')],
       rows: accepted.map(({ kind, acceptance: { sheet, tag, reason, name, date }, message: said }) => [
-        words.say(ACCEPTANCE_WORDS[kind]), words.text(SCHEMA[sheet].title), tag, reason, name, date, said ?? words.say('The finding is gone.'),
+        words.say(ACCEPTANCE_WORDS[kind]), words.text(SCHEMA[sheet].title), tag, reason, name, date,
+        said ?? words.say('The finding is gone.'),
       ]),
     },
     {

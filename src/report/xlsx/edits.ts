@@ -22,26 +22,31 @@ interface ComparedRow extends Row {
 }
 
 /**
- * What was changed on the worksheets of a load table and is not in the schedule that it carries: the details, and the inputs and rows of
- * every sheet. Figures are left out, since they follow, and so are worksheets that only say what was found. A column is found
- * by the name of its range, wherever it stands by now.
+ * What was changed on the worksheets of a load table and is not in the schedule that it carries: the details, and the
+ * inputs and rows of every sheet. Figures are left out, since they follow, and so are worksheets that only say what was
+ * found. A column is found by the name of its range, wherever it stands by now.
  * @param schedule the schedule that the workbook carries, in the language in which its worksheets were written.
  * @param words the language of the sentences.
  * @returns a sentence for each place; one as well for each part that could not be compared.
  */
 export function editsOf(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
   const sheets = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).some((row) => !isBlank(row)));
-  return [...detailEdits(workbook, schedule, words), ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, sheet, words))];
+  return [
+    ...detailEdits(workbook, schedule, words),
+    ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, sheet, words)),
+  ];
 }
 
-function detailEdits(workbook: Workbook, { words: written, document: { details } }: LoadSchedule, words: Words): string[] {
+function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
+  const { words: written, document: { details } } = schedule;
   const cells = workbook.cells(worksheetName(written.say('Load table')));
   if (cells === undefined || 'ok' in cells) return [notFound(words.say('Details'), words)];
   return DETAIL_KEYS.flatMap((key) => {
     const title = cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key]));
     const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
     const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
-    return title !== undefined && before === after ? [] : [different(words.say(DETAIL_TITLES[key]), before ?? '–', after ?? '–', words)];
+    if (title !== undefined && before === after) return [];
+    return [different(words.say(DETAIL_TITLES[key]), before ?? '–', after ?? '–', words)];
   });
 }
 
@@ -62,10 +67,12 @@ function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName
   const formulas = new LiveFormulas(schedule);
   const ours = new Map(columns.map((column) => [column.key, skeletonOf(formulas.formula(sheet, column, 0))]));
   const carried = schedule.rows(sheet).map((row, place) => carriedRow(schedule, sheet, row, place, columns, ours));
-  const shown = worksheetRows(cells, first.row, new Map([...places].map(([key, { column }]) => [column, key])), columns, ours);
+  const keys = new Map([...places].map(([key, { column }]) => [column, key]));
+  const shown = worksheetRows(cells, first.row, keys, columns, ours);
   const { pairs, removed, added } = matchRows(sheet, carried, shown);
   const nameOf = (row: ComparedRow) => tagOf(sheet, row) || words.say('row {row}', { row: row.number });
-  const valueOf = (column: InputColumn, value: CellValue) => typeof value === 'string' ? value : changedValue(column, value, words);
+  const valueOf = (column: InputColumn, value: CellValue) =>
+    typeof value === 'string' ? value : changedValue(column, value, words);
   return [
     ...missing,
     ...pairs.flatMap(({ before, after }) => columns.flatMap((column) => {
@@ -73,7 +80,8 @@ function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName
       const [was, is] = [before.shown[key] ?? null, after.shown[key] ?? null];
       // A formula of ours follows other cells; where it stands in both, only they can have been changed.
       if ((!(key in before.cells) && !(key in after.cells)) || isSameValue(was, is)) return [];
-      return [different(`${title}, ${nameOf(before)}, ${words.text(column.title)}`, valueOf(column, was), valueOf(column, is), words)];
+      const place = `${title}, ${nameOf(before)}, ${words.text(column.title)}`;
+      return [different(place, valueOf(column, was), valueOf(column, is), words)];
     })),
     ...removed.map((row) => words.say('{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) })),
     ...added.map((row) => words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
@@ -85,7 +93,9 @@ function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName
 }
 
 function different(place: string, before: CellValue, after: CellValue, words: Words): string {
-  return words.say('{place}: {before} in the schedule, {after} on the worksheet.', { place, before: String(before), after: String(after) });
+  return words.say('{place}: {before} in the schedule, {after} on the worksheet.', {
+    place, before: String(before), after: String(after),
+  });
 }
 
 function notFound(part: string, words: Words): string {
@@ -101,7 +111,8 @@ function placeOf(range: string | undefined): { worksheet: string; row: number; c
 
 /** A row as the worksheet had it when it was written. */
 function carriedRow(
-  schedule: LoadSchedule, sheet: SheetName, row: Row, place: number, columns: readonly InputColumn[], ours: ReadonlyMap<string, string>,
+  schedule: LoadSchedule, sheet: SheetName, row: Row, place: number, columns: readonly InputColumn[],
+  ours: ReadonlyMap<string, string>,
 ): ComparedRow {
   const [cells, shown]: [Cells, Cells] = [{}, {}];
   for (const column of isBlank(row) ? [] : columns) {
@@ -128,7 +139,8 @@ function worksheetRows(
     const found = rows.get(row) ?? { id: row, cells: {}, shown: {}, number: row + 1 };
     rows.set(row, found);
     found.shown[column.key] = value;
-    const isOurs = column.derived !== undefined && formula !== undefined && (formula === '' || skeletonOf(formula) === ours.get(column.key));
+    const isOurs = column.derived !== undefined && formula !== undefined
+      && (formula === '' || skeletonOf(formula) === ours.get(column.key));
     if (!isOurs) found.cells[column.key] = value;
   }
   return [...rows.values()];
@@ -139,7 +151,7 @@ function skeletonOf(formula: string | undefined): string {
   return formula?.replace(/["'$\s\d]/g, '').toUpperCase() ?? '';
 }
 
-/** A value as it is compared: texts without the ends and line ends that programs change, and as texts where a column holds texts. */
+/** A value as it is compared: texts without the ends and line ends that programs change, numbers only in their columns. */
 function comparable(value: CellValue, isNumber: boolean): CellValue {
   if (value === null || typeof value === 'boolean' || (isNumber && typeof value === 'number')) return value;
   return String(value).replace(/\r\n?/g, '\n').trim() || null;

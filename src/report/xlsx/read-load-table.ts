@@ -42,10 +42,11 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
   return { ok: true, text, edits };
 }
 
-/** The words in which worksheets were written, by the names of the sheets; `undefined` where these words cannot be loaded. */
+/** The words in which worksheets were written, by the names of the sheets; `undefined` where they cannot be loaded. */
 async function wordsOf({ sheets }: Workbook, words: Words): Promise<Words | undefined> {
-  const fit = (each: Words) => SHEET_NAMES.filter((sheet) => sheets.includes(worksheetName(each.text(SCHEMA[sheet].title)))).length;
-  if (sheets.includes(worksheetName(words.say('Load table')))) return words;
+  const isNamed = (title: string) => sheets.includes(worksheetName(title));
+  const fit = (each: Words) => SHEET_NAMES.filter((sheet) => isNamed(each.text(SCHEMA[sheet].title))).length;
+  if (isNamed(words.say('Load table'))) return words;
   try {
     const all = await Promise.all(LANGUAGES.map(loadWords));
     return [words, ...all].reduce((best, each) => fit(each) > fit(best) ? each : best);
