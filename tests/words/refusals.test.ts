@@ -2,9 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { outOfRange } from '../../src/engine/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { checkCell, columnOf, formatCell, inputColumns, parseCell, SHEET_NAMES, type InputColumn } from '../../src/schedule/index.ts';
-import { cells } from '../../src/words/catalogue/schema/cells.ts';
-import { formulas } from '../../src/words/catalogue/schema/formulas.ts';
 import type { Words } from '../../src/words/index.ts';
+import { messagesSaidIn } from '../support/messages.ts';
 import { outside, PSEUDO } from '../support/pseudo-words.ts';
 import { reference, typeFormula } from '../support/schedules.ts';
 
@@ -27,7 +26,7 @@ const qty = columnOf('devices', 'qty') as InputColumn;
 const LIMITED: InputColumn = { role: 'input', key: 'limited', title: 'Limit', kind: 'number', unit: 'A', max: 5, help: 'What it is.' };
 
 describe('in a language that nobody speaks', () => {
-  test('whatever is wrong with a cell is said through the words, in every message of the catalogue', () => {
+  test('whatever is wrong with a cell is said through the words, in every message', () => {
     const { words, messages } = recorded();
     const said: string[] = [];
     for (const column of [...SHEET_NAMES.flatMap(inputColumns), LIMITED]) {
@@ -39,10 +38,10 @@ describe('in a language that nobody speaks', () => {
     }
     expect(said.filter((text) => text !== '').length).toBeGreaterThan(500);
     expect(withLettersOutside(said)).toEqual([]);
-    expect(Object.keys(cells).filter((message) => !messages.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/schedule/cell-text/parse-', 'src/schedule/cell-text/check-').filter((message) => !messages.has(message))).toEqual([]);
   });
 
-  test('whatever is wrong with a formula is said through the words, in every message of the catalogue', () => {
+  test('whatever is wrong with a formula is said through the words, in every message', () => {
     const { words, messages } = recorded();
     const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1' }], types: [{ type: 'T1' }] } }, { words });
     const status = reference('supplies', 'status');
@@ -54,7 +53,7 @@ describe('in a language that nobody speaks', () => {
     said.push(...[[qty, 0.5], [qty, -1], [qty, Infinity], [ratio, 0], [ratio, 2]].map(([column, value]) =>
       outOfRange(column as InputColumn, value as number, words) ?? 'accepted'));
     expect(withLettersOutside(said)).toEqual([]);
-    expect(Object.keys(formulas).filter((message) => !messages.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/schedule/formula/', 'src/engine/formula-functions.ts', 'src/engine/workbook.ts').filter((message) => !messages.has(message))).toEqual([]);
   });
 
   test('whatever a cell of the schema shows is its value, or said through the words', () => {
