@@ -38,6 +38,24 @@ describe('a result that the column does not allow is refused with a finding', ()
   });
 });
 
+/** A cell as a formula of its own sheet names it. */
+const addressIn = (sheet: SheetName, key: string, row: number) => reference(sheet, key, row).split('!')[1]!;
+
+describe('a text to look for', () => {
+  const types = `${addressIn('devices', 'type', 1)}:${addressIn('devices', 'type', 4)}`;
+  const devices = ['Spot', 'Spotlight', 'Wide spot', 'SPOT'].map((type) => ({ type, qty: 1 }));
+
+  test.each([
+    // Criteria of OpenFormula, with its settings for whole cells and wildcards (from memory); capitals do not matter.
+    ['a whole cell', 'Spot', 2], ['the beginning', 'Spot*', 3], ['the end', '*spot', 3], ['anywhere', '*spot*', 4], ['any one letter', 'Sp?t', 2],
+    ['no part of a cell', 'pot', 0],
+  ])('is %s', (_what, text, count) => {
+    const schedule = scheduleOf({ devices });
+    expect(typeFormula(schedule, 'devices', 0, 'qty', `=COUNTIF(${types};"${text}")`)).toBeUndefined();
+    expect(valueAt(schedule, 'devices', 0, 'qty')).toBe(count);
+  });
+});
+
 describe('unknown is not zero', () => {
   const row = (qty: Cells[string], unitDraw: Cells[string]): Cells => ({ ref: 'D', qty, unitDraw, rail: 'L1' });
   test('a formula that reads an empty cell is unknown, and so is what follows', () => {

@@ -91,14 +91,18 @@ describe('after any actions', () => {
       const start = [schedule.content(), allOf(schedule)];
       for (const action of actions) action(schedule);
       const end = [schedule.content(), allOf(schedule)];
-      while (schedule.redo() !== undefined);
+      // What the last actions took back is done again first.
+      let again = 0;
+      while (schedule.redo() !== undefined) again += 1;
       const redone = [schedule.content(), allOf(schedule)];
-      let steps = 0;
+      for (let step = 0; step < again; step += 1) schedule.undo();
+      expect([schedule.content(), allOf(schedule)]).toEqual(end);
+      let steps = again;
       while (schedule.undo() !== undefined) steps += 1;
       expect([schedule.content(), allOf(schedule)]).toEqual(start);
-      for (let step = 0; step < steps; step += 1) schedule.redo();
+      for (let step = 0; step < steps; step += 1) expect(schedule.redo()).toBeDefined();
       expect([schedule.content(), allOf(schedule)]).toEqual(redone);
-      expect(end).toBeDefined();
+      expect(schedule.redo()).toBeUndefined();
       schedule.dispose();
     }), { numRuns: Number(process.env.RUNS ?? 60) });
   });
