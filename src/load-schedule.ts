@@ -1,11 +1,20 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
 import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
 import {
-  acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
-  withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row,
+  acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
+  showFormula, toContent, toSnapshot, withdrawAcceptance, type Acceptance, type CellValue, type Change,
+  type Content, type FormulaProblem, type LoggedAction, type Row,
   type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
+
+/** How a formula was copied to where it is to stand. */
+export interface CopiedFormula {
+  /** Rows by which references to its own sheet move, apart from those with a dollar sign. */
+  readonly down: number;
+  /** Ids of rows that come to the end of its sheet together with it. */
+  readonly coming: readonly number[];
+}
 
 /** Something happened to a schedule. */
 export interface ScheduleEvent {
@@ -148,13 +157,21 @@ export class LoadSchedule {
   }
 
   /**
-   * Reads a formula that a person typed.
+   * Reads a formula that a person typed, or copied from elsewhere.
    * @returns the value for the cell, or a sentence that says what is wrong with it.
    */
-  checkFormula(sheet: SheetName, key: string, text: string): { ok: true; value: string } | { ok: false; problem: string } {
-    const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id, this.#words);
+  checkFormula(
+    sheet: SheetName, key: string, text: string, copied?: CopiedFormula,
+  ): { ok: true; value: string } | { ok: false; problem: string } {
+    const rowAt = (name: SheetName, position: number) => {
+      const rows = this.document.rows(name);
+      return rows[position]?.id ?? (name === sheet ? copied?.coming[position - rows.length] : undefined);
+    };
+    const read = readFormula(text, sheet, rowAt, this.#words, copied?.down);
     if (!read.ok) return { ok: false, problem: read.problem };
-    const problem = this.#book.problemOf(sheet, key, read.formula, this.#words);
+    // Rows that are still to come can be no part of a trial.
+    const tried = copied === undefined ? read.formula : mapReferences(read.formula, () => keepReference(undefined));
+    const problem = this.#book.problemOf(sheet, key, tried, this.#words);
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 

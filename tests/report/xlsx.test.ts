@@ -7,7 +7,7 @@ import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
 import { STATE_WORDS } from '../../src/report/model/state-words.ts';
-import { isBlank, SCHEMA, SHEET_NAMES, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type Content, type SheetName } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 import { someContent } from '../engine/random-actions.ts';
 import { demoContent } from './demo.ts';
@@ -46,7 +46,15 @@ function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
   return HyperFormula.buildFromSheets(Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false });
 }
 
-/** Every figure of the workbook that is not the schedule's, to 1e-9. */
+/** What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need. */
+function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValue {
+  const isRead = ['supplies.usable', 'outputs.rating'].includes(`${sheet}.${column.key}`);
+  if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isRead) return value;
+  const steps = 10 ** (column.decimals ?? 2);
+  return column.safeSide === 'down' ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
+}
+
+/** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
 function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
   return SHEET_NAMES.filter((name) => isShown(schedule, name)).flatMap((sheet) => {
     const { words } = schedule;
@@ -55,7 +63,7 @@ function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
       const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
       const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
       const expected = column.role === 'computed' && column.status === true && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
-        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : worth;
+        : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
       const value = found === '' ? null : found;
       const isSame = typeof value === 'number' && typeof expected === 'number'
         ? Math.abs(value - expected) <= 1e-9 * Math.max(1, Math.abs(expected)) : value === expected;

@@ -1,6 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
-import { amps, message, percent, volts } from '../../words/index.ts';
+import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
@@ -20,7 +20,7 @@ const underVoltage: Check = {
     return {
       value: end, limit: least,
       message: `${row.say('{name} ends at {end} and its devices need {least}: {lack} too little.', {
-        end: volts(end, least), least: volts(least, end), lack: volts(least - end, 0),
+        end: volts(end, least), least: roundedUp(volts(least, end)), lack: roundedUp(volts(least - end, 0)),
       })} ${remedy(row)}`,
     };
   },
@@ -30,9 +30,9 @@ const underVoltage: Check = {
 function remedy(row: RowReader): string {
   const longest = row.number('maxLength');
   const smallest = row.book.value('runs', row.row.id, 'smallestConductor');
-  const length = longest === null ? 0 : Math.floor(longest * 10) / 10;
+  const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
-  if (longest !== null && longest > 0) {
+  if (length > 0) {
     return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
       : row.say('With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker });
   }
@@ -58,7 +58,7 @@ const mayNotClear: Check = {
     return {
       value: fault, limit: trip * protection,
       message: row.say('{name}: a short circuit at its far end draws {fault}, and the protection of {protection} needs {needed} ({trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.', {
-        fault: amps(fault, trip * protection), protection: amps(protection), needed: amps(trip * protection, fault), trip,
+        fault: amps(fault, trip * protection), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
       }),
     };
   },
@@ -100,7 +100,7 @@ export const runChecks: readonly Check[] = [
       return {
         value: protection, limit: most,
         message: row.say('{name} is protected by {protection} and its conductor may carry {most}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
-          protection: amps(protection, most), most: amps(most, protection),
+          protection: amps(protection, most), most: roundedDown(amps(most, protection)),
         }),
       };
     },
@@ -117,7 +117,7 @@ export const runChecks: readonly Check[] = [
       return {
         value: ratio, limit: most,
         message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
-          drop: volts(drop), ratio: percent(ratio, most), most: percent(most, ratio),
+          drop: volts(drop), ratio: percent(ratio, most), most: roundedDown(percent(most, ratio)),
         })} ${remedy(row)}`,
       };
     },

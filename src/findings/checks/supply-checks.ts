@@ -1,4 +1,4 @@
-import { amps, degrees, message } from '../../words/index.ts';
+import { amps, degrees, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { missingInput, notChecked, overLimit, overTarget, partialTotal } from './limit-checks.ts';
 
@@ -23,8 +23,8 @@ export const supplyChecks: readonly Check[] = [
       const limit = row.number('fullUpTo');
       if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
       const said = row.number('lessPerKelvin') === null
-        ? row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.', { limit: degrees(limit) })
-        : row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.', { limit: degrees(limit), sheet: row.titleOf('enclosures') });
+        ? row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.', { limit: roundedDown(degrees(limit)) })
+        : row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.', { limit: roundedDown(degrees(limit)), sheet: row.titleOf('enclosures') });
       return { value: null, limit, message: said };
     },
   },

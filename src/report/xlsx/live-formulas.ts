@@ -1,6 +1,8 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName } from '../../schedule/index.ts';
-import { formulaTemplates } from './formula-templates.ts';
+import {
+  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
+} from '../../schedule/index.ts';
+import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
@@ -42,7 +44,7 @@ export class LiveFormulas {
       if (by === undefined) return '0';
       return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
     }
-    const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(column);
+    const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
       path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
@@ -123,9 +125,12 @@ function targetOf(sheet: SheetName, reference: string): SheetName {
 }
 
 /** The rule of a column as a formula, when it is arithmetic on known values. */
-function arithmeticOf(column: Column): string | undefined {
+function arithmeticOf(sheet: SheetName, column: Column): string | undefined {
   const words = column.role === 'computed' ? column.rule?.words : undefined;
   if (typeof words !== 'string' || !ARITHMETIC.test(words)) return undefined;
   const paths = [...new Set([...words.matchAll(/\{([\w.]+)\}/g)].map((found) => found[0]))];
-  return `IF(OR(${paths.map((path) => `${path}=""`).join(',')}),"",${words.replace(/[×÷−]/g, (sign) => SIGNS[sign]!)})`;
+  const exact = words.replace(/[×÷−]/g, (sign) => SIGNS[sign]!);
+  const side = WHOLE_LIMITS.has(`${sheet}.${column.key}`) ? undefined : column.safeSide;
+  const figure = side === undefined ? exact : roundedFormula(exact, decimalsOf(column), side);
+  return `IF(OR(${paths.map((path) => `${path}=""`).join(',')}),"",${figure})`;
 }

@@ -46,11 +46,13 @@ function sheetNamed(name: string, words: Words): SheetName {
 /** Where a formula stands, and the language in which to say what is wrong with it. */
 interface Reading {
   readonly own: SheetName;
+  /** References to this sheet without a dollar sign move by so many rows. */
+  readonly moved?: { readonly sheet: SheetName; readonly down: number } | undefined;
   readonly rowAt: RowAt;
   readonly words: Words;
 }
 
-function readCorner(text: string, { own, rowAt, words }: Reading): { sheet: SheetName; cell: CellReference } {
+function readCorner(text: string, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
   const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
   const sheet = name === undefined ? own : sheetNamed(name, words);
   const column = SCHEMA[sheet].columns[columnPlace(letters!)];
@@ -63,9 +65,10 @@ function readCorner(text: string, { own, rowAt, words }: Reading): { sheet: Shee
     throw new Unreadable(words.say('{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
       { title: words.text(column.title), sheet }));
   }
-  const id = rowAt(sheet, Number(digits) - 1);
+  const row = Number(digits) + (moved?.sheet === sheet && fixedRow === '' ? moved.down : 0);
+  const id = rowAt(sheet, row - 1);
   if (id === undefined) {
-    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: digits! }));
+    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: String(row) }));
   }
   return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
 }
@@ -87,8 +90,9 @@ function readReference(text: string, reading: Reading): Reference {
  * document keeps, in which a reference follows its row wherever it moves.
  * @param sheet the sheet that the formula stands on; references without a sheet mean it.
  * @param words the language in which to say what is wrong.
+ * @param down rows by which it has been copied down since it was written; what moves along is what `shiftFormula` moves.
  */
-export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH): Read {
+export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH, down = 0): Read {
   if (text.length > LONGEST_FORMULA) {
     return {
       ok: false,
@@ -102,7 +106,7 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
       if (part.startsWith('"')) return part;
       // The formula engine knows a small e only (hyperformula 3.5.0).
       if (/^\d/.test(part)) return part.toLowerCase();
-      return keepReference(readReference(part, { own: sheet, rowAt, words }));
+      return keepReference(readReference(part, { own: sheet, rowAt, words, moved: { sheet, down } }));
     });
     const problem = formulaProblem(formula, words);
     return problem === undefined ? { ok: true, formula } : { ok: false, problem };
