@@ -53,25 +53,46 @@ export function recalculate(schedule: InputSchedule): Figures {
   const usables = new Map(sheet('supplies').map((row) => [row, usableOf(row)]));
   const supplyOf = byTag(sheet('supplies'), 'rail');
 
-  const devices = sheet('devices').map((row) => {
-    const supply = named(supplyOf, row.rail);
+  const runs = byTag(sheet('runs'), 'run');
+  // A row without a rail of its own takes over that of its run.
+  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : named(runs, row.run)?.rail);
+
+  const devices = sheet('devices').map((row, index) => {
+    const supply = named(supplyOf, rails[index]);
     return deviceFigures(row, named(types, row.type), supply, supply ? usables.get(supply)! : null);
   });
   const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
 
-  const connected = gather(sheet('devices'), 'rail', (index) => devices[index]!.connected);
-  const demand = gather(sheet('devices'), 'rail', (index) => devices[index]!.demand);
-  const points = gather(sheet('devices'), 'branch', (index) => devices[index]!.points);
-  const cables = gather(sheet('runs'), 'branch', () => 1);
-  const currents = gather(sheet('outputs'), 'feed', (index) => outputs[index]!.current);
+  // Where a tag stands twice, nobody knows which row is meant: what is read there is not wholly known.
+  const doubled = (name: string, key: string, tag: Cell) => isGiven(tag) && sheet(name).filter((row) => row[key] === tag).length > 1;
+  const isUnsure = sheet('devices').map((row, index) => {
+    const [type, rail] = [doubled('types', 'type', row.type), doubled('supplies', 'rail', rails[index])];
+    const draw = !isGiven(row.unitDraw) && (type || rail);
+    return { draw, demand: draw || (!isGiven(row.diversity) && type), points: type };
+  });
+  const rail = (index: number) => rails[index];
+  const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
+  const connected = gather(sheet('devices'), rail, (index) => devices[index]!.connected, (index) => isUnsure[index]!.draw);
+  const demand = gather(sheet('devices'), rail, (index) => devices[index]!.demand, (index) => isUnsure[index]!.demand);
+  const points = gather(
+    sheet('devices'), of('devices', 'branch'), (index) => devices[index]!.points, (index) => isUnsure[index]!.points);
+  const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
+  const currents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
+  const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
 
   return {
     devices,
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      supplyFigures(row, usables.get(row)!, connected(tag), demand(tag))),
-    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) => branchFigures(row, points(tag), cables(tag).sum)),
-    outputs,
-    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) => feedFigures(row, currents(tag))),
+      incompleteIf(supplyFigures(row, usables.get(row)!, connected(tag), demand(tag)),
+        isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure))),
+    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
+      incompleteIf(branchFigures(row, points(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
+    outputs: outputs.map((figures, index) => {
+      const row = sheet('outputs')[index]!;
+      return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
+    }),
+    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
+      incompleteIf(feedFigures(row, currents(tag)), isDoubled('feeds', 'feed')(row))),
   };
 }
 
@@ -169,6 +190,11 @@ function feedFigures(row: InputRow, connected: Total): FeedFigures {
 
 const LOAD_KINDS: ReadonlySet<Cell> = new Set(['resistive', 'lamp', 'motor', 'coil']);
 
+/** A status that is not worse already becomes incomplete. */
+function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {
+  return isUnsure && figures.status === 'ok' ? { ...figures, status: 'incomplete' } : figures;
+}
+
 function worst(over: boolean, near: boolean, incomplete: boolean): Status {
   return over ? 'over' : near ? 'near' : incomplete ? 'incomplete' : 'ok';
 }
@@ -199,17 +225,20 @@ function firstOfTag<T>(rows: readonly InputRow[], key: string, figures: (row: In
   return rows.map((row) => figures(row, named(meant, row[key]) === row ? row[key] : null));
 }
 
-/** Adds up a figure of rows by the tag that they name. */
-function gather(rows: readonly InputRow[], key: string, figure: (index: number) => Known): (tag: Cell) => Total {
+/** Adds up a figure of rows by the tag that they name. @param isUnsure whether it is not wholly known though it has a value. */
+function gather(
+  rows: readonly InputRow[], tagOf: (index: number) => Cell, figure: (index: number) => Known,
+  isUnsure: (index: number) => boolean = () => false,
+): (tag: Cell) => Total {
   const totals = new Map<Cell, { sum: number; partial: boolean }>();
-  rows.forEach((row, index) => {
-    const tag = row[key];
+  rows.forEach((_row, index) => {
+    const tag = tagOf(index);
     if (!isGiven(tag)) return;
     let total = totals.get(tag);
     if (total === undefined) totals.set(tag, total = { sum: 0, partial: false });
     const value = figure(index);
-    if (value === null) total.partial = true;
-    else total.sum += value;
+    if (value === null || isUnsure(index)) total.partial = true;
+    total.sum += value ?? 0;
   });
   return (tag) => totals.get(tag) ?? NOTHING;
 }

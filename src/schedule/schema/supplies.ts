@@ -49,7 +49,7 @@ export const supplies: Sheet = {
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
-      role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', decimals: 2,
+      role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≤',
       help: 'What may be used: the rating of the units that count, derated.',
       rule: {
         of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
