@@ -1,6 +1,6 @@
 import { figureOf, type Argument, type TypedFault, type Workbook } from '../engine/index.ts';
 import { columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import type { MessageValues, Words } from '../words/index.ts';
+import type { ValuesOf, Words } from '../words/index.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 
@@ -27,8 +27,8 @@ export class RowReader {
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
-  say(message: string, values?: MessageValues): string {
-    return this.words.say(message, { name: this.name, ...values });
+  say<Message extends string>(message: Message, ...[values]: ValuesOf<Message, 'name'>): string {
+    return this.words.say<string>(message, { name: this.name, ...values });
   }
 
   /** What a person entered in a cell. */

@@ -19,14 +19,14 @@ export interface InputSchedule {
 export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
 export interface DeviceFigures {
-  unitDraw: Known; diversity: Known; connected: Known; demand: Known; share: Known; points: Known;
+  unitDraw: Known; diversity: Known; connected: Known; demand: Known; share: Known; nodes: Known;
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
   fuseLoading: Known; loss: Known; status: Status; partial: { connected: boolean; demand: boolean };
 }
 export interface BranchFigures {
-  points: number; free: Known; used: Known; cables: number; status: Status; partial: { points: boolean };
+  nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
 }
 export interface OutputFigures {
   current: Known; rating: Known; loading: Known; headroom: Known; inrushTotal: Known; inrushHeadroom: Known;
@@ -68,14 +68,14 @@ export function recalculate(schedule: InputSchedule): Figures {
   const isUnsure = sheet('devices').map((row, index) => {
     const [type, rail] = [doubled('types', 'type', row.type), doubled('supplies', 'rail', rails[index])];
     const draw = !isGiven(row.unitDraw) && (type || rail);
-    return { draw, demand: draw || (!isGiven(row.diversity) && type), points: type };
+    return { draw, demand: draw || (!isGiven(row.diversity) && type), nodes: type };
   });
   const rail = (index: number) => rails[index];
   const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
   const connected = gather(sheet('devices'), rail, (index) => devices[index]!.connected, (index) => isUnsure[index]!.draw);
   const demand = gather(sheet('devices'), rail, (index) => devices[index]!.demand, (index) => isUnsure[index]!.demand);
-  const points = gather(
-    sheet('devices'), of('devices', 'branch'), (index) => devices[index]!.points, (index) => isUnsure[index]!.points);
+  const nodes = gather(
+    sheet('devices'), of('devices', 'branch'), (index) => devices[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
   const currents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
   const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
@@ -86,7 +86,7 @@ export function recalculate(schedule: InputSchedule): Figures {
       incompleteIf(supplyFigures(row, usables.get(row)!, connected(tag), demand(tag)),
         isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure))),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
-      incompleteIf(branchFigures(row, points(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
     outputs: outputs.map((figures, index) => {
       const row = sheet('outputs')[index]!;
       return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
@@ -109,7 +109,7 @@ function deviceFigures(
   return {
     unitDraw, diversity, connected, demand,
     share: over(demand, usable),
-    points: times(qty, type ? number(type, 'points', 1) : null),
+    nodes: times(qty, type ? number(type, 'nodes', 1) : null),
   };
 }
 
@@ -139,15 +139,15 @@ function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: T
   };
 }
 
-function branchFigures(row: InputRow, points: Total, cables: number): BranchFigures {
+function branchFigures(row: InputRow, nodes: Total, cables: number): BranchFigures {
   const limit = number(row, 'limit', 50);
   const allowed = wholePart(times(limit, minus(1, number(row, 'reserve', 0))));
   return {
-    points: points.sum, cables,
-    free: minus(allowed, points.sum),
-    used: over(points.sum, limit),
-    status: worst(exceeds(points.sum, limit), exceeds(points.sum, allowed), allowed === null || points.partial),
-    partial: { points: points.partial },
+    nodes: nodes.sum, cables,
+    free: minus(allowed, nodes.sum),
+    used: over(nodes.sum, limit),
+    status: worst(exceeds(nodes.sum, limit), exceeds(nodes.sum, allowed), allowed === null || nodes.partial),
+    partial: { nodes: nodes.partial },
   };
 }
 

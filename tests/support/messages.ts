@@ -34,6 +34,12 @@ export function saidMessages(): { messages: SaidMessage[]; unreadable: Unreadabl
   return { messages, unreadable };
 }
 
+/** The messages that the files whose paths begin so say, as `src/findings/`. */
+export function messagesSaidIn(...places: readonly string[]): string[] {
+  const said = saidMessages().messages.filter(({ place }) => places.some((each) => place.startsWith(each)));
+  return [...new Set(said.map(({ text }) => text))];
+}
+
 function scan(file: string, code: string, messages: SaidMessage[], unreadable: Unreadable[]): void {
   const source = typescript.createSourceFile(file, code, typescript.ScriptTarget.ES2022, true);
   const visit = (node: typescript.Node): void => {
@@ -62,7 +68,8 @@ function calledName(called: typescript.Expression): string | undefined {
 /** What a first argument may be: both sides of a condition. */
 function choicesOf(node: typescript.Expression): typescript.Expression[] {
   if (typescript.isParenthesizedExpression(node)) return choicesOf(node.expression);
-  return typescript.isConditionalExpression(node) ? [...choicesOf(node.whenTrue), ...choicesOf(node.whenFalse)] : [node];
+  return typescript.isConditionalExpression(node)
+    ? [...choicesOf(node.whenTrue), ...choicesOf(node.whenFalse)] : [node];
 }
 
 /** Keys of the schema whose values a person reads; their words stand anywhere below a sheet. */
