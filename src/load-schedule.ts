@@ -175,13 +175,9 @@ export class LoadSchedule {
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
-  /**
-   * Makes ready for formulas, one short step at a time. Figures are known before and edits need no formula engine; a page calls
-   * this while it is idle, so that the first formula in a large schedule need not wait.
-   * @returns whether everything is ready.
-   */
-  prepareStep(): boolean {
-    return this.#book.prepareStep();
+  /** Builds the formula engine, so that the first formula need not wait for it: a page calls this while it is idle. */
+  startFormulas(): void {
+    this.#book.startFormulas();
   }
 
   /** Carries out changes as one action, which `undo` takes back in one step. */

@@ -39,7 +39,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @cssState dirty - A person changed something since the schedule was read or saved.
  * @cssState invalid - A finding is over a limit and not accepted, so that a form with the element is not sent.
- * @cssState computing - A file is being read, the formula engine is being prepared, or devices are being shared out.
+ * @cssState computing - A file is being read, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
  * @slot empty - What an empty sheet says, in place of how to begin.

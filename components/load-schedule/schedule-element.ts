@@ -48,7 +48,6 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   protected readonly holder = new ScheduleHolder(this, {
     told: (event, byPerson) => { this.#told(event, byPerson); },
     replaced: (schedule) => { this.#replaced(schedule); },
-    preparing: (isRunning) => { this.busy('engine', isRunning); },
   });
   protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, (sentence) => {
     this.say({ text: sentence, tone: 'refused' });

@@ -1,7 +1,10 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
-import { IdlePreparation } from './idle-preparation.ts';
+import { whenIdle } from '../look/when-idle.ts';
+
+/** The formula engine is built this much later [ms] on a page that is never idle. */
+const LATEST_MILLISECONDS = 1000;
 
 /** Who is told what happens to the schedule. */
 export interface HolderListener {
@@ -9,8 +12,6 @@ export interface HolderListener {
   told(event: ScheduleEvent, byPerson: boolean): void;
   /** After another schedule was put in. */
   replaced(schedule: LoadSchedule): void;
-  /** When the formula engine begins to be prepared, and when that ends. */
-  preparing(isRunning: boolean): void;
 }
 
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
@@ -19,17 +20,16 @@ export class ScheduleHolder implements ReactiveController {
   revision = 0;
   readonly #host: ReactiveControllerHost;
   readonly #listener: HolderListener;
-  readonly #preparation: IdlePreparation;
   #words = ENGLISH;
   #schedule: LoadSchedule | undefined;
   #own = false;
   #quiet = false;
   #end: (() => void) | undefined;
+  #callOff: (() => void) | undefined;
 
   constructor(host: ReactiveControllerHost, listener: HolderListener) {
     this.#host = host;
     this.#listener = listener;
-    this.#preparation = new IdlePreparation((isRunning) => { listener.preparing(isRunning); });
     host.addController(this);
   }
 
@@ -71,7 +71,7 @@ export class ScheduleHolder implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.#preparation.stop();
+    this.#callOff?.();
     this.#end?.();
     this.#end = undefined;
   }
@@ -93,11 +93,17 @@ export class ScheduleHolder implements ReactiveController {
       this.revision += 1;
       this.#host.requestUpdate();
       this.#listener.told(event, !this.#quiet);
-      if (event.touched.all) this.#preparation.start(this.schedule);
+      if (event.touched.all) this.#startWhenIdle();
     });
-    this.#preparation.start(this.schedule);
+    this.#startWhenIdle();
     // What happened to it while nobody listened shows at once.
     this.revision += 1;
     this.#host.requestUpdate();
+  }
+
+  /** The formula engine is built while the page is idle, so that the first formula need not wait for it. */
+  #startWhenIdle(): void {
+    this.#callOff?.();
+    this.#callOff = whenIdle(() => { this.schedule.startFormulas(); }, LATEST_MILLISECONDS);
   }
 }
