@@ -3,4 +3,5 @@ export * from './load-words.ts';
 export * from './message.ts';
 export * from './quantity.ts';
 export * from './rounding.ts';
+export * from './values-of.ts';
 export * from './words.ts';
