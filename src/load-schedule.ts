@@ -228,7 +228,10 @@ export class LoadSchedule {
     return [];
   }
 
-  /** Calls a listener after every action. @returns a function that ends it. */
+  /**
+   * Calls a listener after every action. What it throws is thrown again once everybody has heard of the action, outside of it.
+   * @returns a function that ends it.
+   */
   subscribe(listener: (event: ScheduleEvent) => void): () => void {
     this.#listeners.add(listener);
     return () => { this.#listeners.delete(listener); };
@@ -250,6 +253,15 @@ export class LoadSchedule {
     const touched = this.#book.update(Touched.by(changes, inverse));
     this.#findings.update(touched);
     const event: ScheduleEvent = { label, cause, changes, inverse, touched };
-    for (const listener of this.#listeners) listener(event);
+    for (const listener of this.#listeners) tell(listener, event);
+  }
+}
+
+/** Tells a listener. The action is done by then and others are to hear of it, so that its error is none of theirs. */
+function tell(listener: (event: ScheduleEvent) => void, event: ScheduleEvent): void {
+  try {
+    listener(event);
+  } catch (error) {
+    queueMicrotask(() => { throw error; });
   }
 }
