@@ -1,5 +1,5 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
+import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
   withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row,
@@ -187,6 +187,11 @@ export class LoadSchedule {
     this.act(this.#words.say('Withdrawal of an acceptance'), withdrawAcceptance(this.document, finding));
   }
 
+  /** What puts right what a finding is about, where that needs no choice. */
+  remedy(finding: Finding): Remedy | undefined {
+    return remedyOf(this.document, finding, this.#words);
+  }
+
   /** Takes the last action back. @returns its label, or `undefined` when there is none. */
   undo(): string | undefined {
     return this.#step('undo', this.#history.undoLabel);
@@ -213,6 +218,14 @@ export class LoadSchedule {
   /** What a file of this schedule holds. */
   content(): Content {
     return toContent(this.document);
+  }
+
+  /** What a file would hold after some changes, which are not carried out. */
+  contentAfter(changes: readonly Change[]): Content {
+    if (changes.length === 0) return this.content();
+    const document = new ScheduleDocument(this.document.snapshot());
+    document.perform(changes);
+    return toContent(document);
   }
 
   /**

@@ -1,9 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isBlank, type SheetName } from '../../src/schedule/index.ts';
+import { isBlank, type Change, type SheetName } from '../../src/schedule/index.ts';
 import { CommandEvent, type Grouping } from '../events/index.ts';
 import type { CellSelectEvent } from '../grid/events.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
 import { controls, remember, remembered, statusMarkStyles, type Place } from '../look/index.ts';
 import type { RowCommand } from '../schedule-toolbar/commands.ts';
@@ -68,6 +69,16 @@ export class SheetView extends LitElement {
   /** Carries out a command on the selected rows. */
   do(command: RowCommand): void {
     this.#grid?.[command]();
+  }
+
+  /** The changes that what stands in the open editor would make. */
+  changesTyped(): readonly Change[] {
+    return this.#grid?.changesTyped() ?? [];
+  }
+
+  /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
+  finishTyping(): Unsettled | undefined {
+    return this.#grid?.finishTyping();
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {

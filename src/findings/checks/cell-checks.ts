@@ -1,6 +1,6 @@
 import { outOfRange, READS_EMPTY, WRONG_ARGUMENTS, type FormulaFault } from '../../engine/index.ts';
 import {
-  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type InputColumn, type SheetName,
+  hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -67,7 +67,8 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
     rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete',
     find: (row) => {
       const own = row.own(column.key);
-      if (own === null || row.book.target(sheet, row.row.id, column.key) >= 0) return undefined;
+      // Of a tag with a character that cannot be seen there is more to say.
+      if (own === null || hiddenCharacters(String(own)).length > 0 || row.book.target(sheet, row.row.id, column.key) >= 0) return undefined;
       return {
         value: own, limit: null,
         message: row.say('{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', {
