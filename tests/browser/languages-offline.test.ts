@@ -2,9 +2,11 @@ import { afterEach, expect, test, vi } from 'vitest';
 import { mountElement, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 
 // As where the network is gone when the words are fetched.
-vi.mock('../../src/words/catalogue/index.ts', () => ({
-  translationsInto: () => { throw new Error('The catalogue cannot be fetched.'); },
+const { unreachable } = vi.hoisted(() => ({
+  unreachable: () => { throw new Error('The catalogue cannot be fetched.'); },
 }));
+vi.mock('../../src/words/catalogue/de.json', unreachable);
+vi.mock('../../src/words/catalogue/fr.json', unreachable);
 
 afterEach(removeElements);
 

@@ -34,6 +34,12 @@ export function saidMessages(): { messages: SaidMessage[]; unreadable: Unreadabl
   return { messages, unreadable };
 }
 
+/** The messages that the files whose paths begin so say, as `src/findings/`. */
+export function messagesSaidIn(...places: readonly string[]): string[] {
+  const said = saidMessages().messages.filter(({ place }) => places.some((each) => place.startsWith(each)));
+  return [...new Set(said.map(({ text }) => text))];
+}
+
 function scan(file: string, code: string, messages: SaidMessage[], unreadable: Unreadable[]): void {
   const source = typescript.createSourceFile(file, code, typescript.ScriptTarget.ES2022, true);
   const visit = (node: typescript.Node): void => {

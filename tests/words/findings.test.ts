@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
-import { findings } from '../../src/words/catalogue/findings/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { BRANCH_AND_FEED_CASES } from '../findings/branch-feed-cases.ts';
 import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
@@ -11,7 +10,8 @@ import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts'
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { messagesSaidIn } from '../support/messages.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
 import { reference } from '../support/schedules.ts';
 
 const CASES = [
@@ -87,24 +87,22 @@ const ANY_DATA = new RegExp(String.raw`(?<![\p{L}\d])(?:${[...DATA].sort((one, o
   .map((each) => each.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)).join('|')})(?![\p{L}\d])`, 'gu');
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
 
-/** What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have. */
+/**
+ * What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have.
+ */
 const UNREACHED = new Set([
   'note', '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.',
   '{name}: the formula in {column} cannot be worked out. Simplify it.',
 ]);
 
 describe('in a language that nobody speaks', () => {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
+  const { words, messages } = recordedWords();
 
-  test('everything is said through the words, and every message of the catalogue is among it', () => {
+  test('everything is said through the words, and every message of the findings is among it', () => {
     const said = saidOf([...ofCases(), demoContent()], words);
     expect(said.length).toBeGreaterThan(400);
     expect(said.filter((text) => /\p{L}/u.test(withoutData(outside(text).left)))).toEqual([]);
-    expect(Object.keys(findings).filter((message) => !messages.has(message) && !UNREACHED.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/findings/').filter((message) => !messages.has(message) && !UNREACHED.has(message))).toEqual([]);
   });
 });
 

@@ -2,21 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { outOfRange } from '../../src/engine/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { checkCell, columnOf, formatCell, inputColumns, parseCell, SHEET_NAMES, type InputColumn } from '../../src/schedule/index.ts';
-import { cells } from '../../src/words/catalogue/schema/cells.ts';
-import { formulas } from '../../src/words/catalogue/schema/formulas.ts';
-import type { Words } from '../../src/words/index.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { messagesSaidIn } from '../support/messages.ts';
+import { outside, PSEUDO, recordedWords } from '../support/pseudo-words.ts';
 import { reference, typeFormula } from '../support/schedules.ts';
-
-/** The language that nobody speaks, and what has been said in it. */
-function recorded(): { readonly words: Words; readonly messages: ReadonlySet<string> } {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
-  return { words, messages };
-}
 
 const withLettersOutside = (said: readonly string[]) => said.filter((text) => /\p{L}/u.test(outside(text).left));
 
@@ -27,8 +15,8 @@ const qty = columnOf('devices', 'qty') as InputColumn;
 const LIMITED: InputColumn = { role: 'input', key: 'limited', title: 'Limit', kind: 'number', unit: 'A', max: 5, help: 'What it is.' };
 
 describe('in a language that nobody speaks', () => {
-  test('whatever is wrong with a cell is said through the words, in every message of the catalogue', () => {
-    const { words, messages } = recorded();
+  test('whatever is wrong with a cell is said through the words, in every message', () => {
+    const { words, messages } = recordedWords();
     const said: string[] = [];
     for (const column of [...SHEET_NAMES.flatMap(inputColumns), LIMITED]) {
       for (const text of TYPED) {
@@ -39,11 +27,11 @@ describe('in a language that nobody speaks', () => {
     }
     expect(said.filter((text) => text !== '').length).toBeGreaterThan(500);
     expect(withLettersOutside(said)).toEqual([]);
-    expect(Object.keys(cells).filter((message) => !messages.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/schedule/cell-text/parse-', 'src/schedule/cell-text/check-').filter((message) => !messages.has(message))).toEqual([]);
   });
 
-  test('whatever is wrong with a formula is said through the words, in every message of the catalogue', () => {
-    const { words, messages } = recorded();
+  test('whatever is wrong with a formula is said through the words, in every message', () => {
+    const { words, messages } = recordedWords();
     const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1' }], types: [{ type: 'T1' }] } }, { words });
     const status = reference('supplies', 'status');
     const said = [
@@ -54,7 +42,7 @@ describe('in a language that nobody speaks', () => {
     said.push(...[[qty, 0.5], [qty, -1], [qty, Infinity], [ratio, 0], [ratio, 2]].map(([column, value]) =>
       outOfRange(column as InputColumn, value as number, words) ?? 'accepted'));
     expect(withLettersOutside(said)).toEqual([]);
-    expect(Object.keys(formulas).filter((message) => !messages.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/schedule/formula/', 'src/engine/formula-functions.ts', 'src/engine/workbook.ts').filter((message) => !messages.has(message))).toEqual([]);
   });
 
   test('whatever a cell of the schema shows is its value, or said through the words', () => {
