@@ -133,7 +133,7 @@ export class LoadScheduleElement extends ScheduleElement {
         ${this.#draftNotices()}
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
-          .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
+          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
@@ -220,10 +220,11 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   #do(command: AskedCommand): void {
-    if (command === 'dismiss' || command === 'cancelReading') {
-      if (command === 'dismiss') this.files.dismiss();
-      else this.files.cancel(true);
-      return;
+    switch (command) {
+      case 'dismiss': this.files.dismiss(); return;
+      case 'dismissTyped': this.files.dismissTyped(); return;
+      case 'cancelReading': this.files.cancel(true); return;
+      default:
     }
     this.settle();
     if (command === 'closeWork') {

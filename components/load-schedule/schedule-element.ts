@@ -2,7 +2,7 @@ import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, SCHEMA, tagOf, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type Change, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
@@ -229,13 +229,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** @ignore Takes over what a person is typing; what cannot be read is shown with what is wrong, and kept until it is put away. */
   settle(): void {
     const left = this.hasUpdated ? this.finishTyping() : undefined;
-    if (left === undefined) return;
-    const { words } = this.spoken;
-    const { sheet, row, text, problem } = left;
-    this.files.refuse({
-      title: words.say('What was being typed was not taken over. It is kept here until it is dismissed.'),
-      problems: [{ message: words.say('{sheet}, row {row}: {text} – {problem}', { sheet: words.text(SCHEMA[sheet].title), row, text, problem }) }],
-    });
+    if (left !== undefined) this.files.keepTyped(left);
   }
 
   /** @ignore Tells the person what happened. */

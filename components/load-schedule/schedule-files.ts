@@ -4,6 +4,7 @@ import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } f
 import type { Words } from '../../src/words/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import { readAnyFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
@@ -27,6 +28,8 @@ export interface FilesHost extends RemoteFileHost {
 export class ScheduleFiles {
   /** What was refused last, until it is dismissed. */
   refusal: Refusal | undefined;
+  /** What was being typed and could not be taken over, until it is dismissed. */
+  unsettled: Refusal | undefined;
   readonly #host: FilesHost;
   readonly #holder: ScheduleHolder;
   readonly #remote: RemoteFile;
@@ -177,6 +180,23 @@ export class ScheduleFiles {
     saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
     const text = this.#words.say('{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name });
     this.#host.say({ text, tone: 'info' });
+  }
+
+  /** Keeps a text that was being typed and could not be taken over, with what is wrong with it. */
+  keepTyped({ sheet, row, text, problem }: Unsettled): void {
+    const words = this.#words;
+    const message = words.say('{sheet}, row {row}: {text} – {problem}', { sheet: words.text(SCHEMA[sheet].title), row, text, problem });
+    this.unsettled = {
+      title: words.say('What was being typed was not taken over. It is kept here until it is dismissed.'),
+      problems: [...this.unsettled?.problems ?? [], { message }],
+    };
+    this.#host.requestUpdate();
+  }
+
+  /** Lets go of what was being typed. */
+  dismissTyped(): void {
+    this.unsettled = undefined;
+    this.#host.requestUpdate();
   }
 
   /** Shows what was refused, with every reason. */

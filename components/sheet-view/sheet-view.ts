@@ -21,7 +21,7 @@ export class SheetView extends LitElement {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
-    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
+    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true },
   };
@@ -39,6 +39,8 @@ export class SheetView extends LitElement {
   declare message: Message | undefined;
   /** What was refused last, until it is dismissed. */
   declare refusal: Refusal | undefined;
+  /** What was being typed and could not be taken over, until it is dismissed. */
+  declare unsettled: Refusal | undefined;
   /** Whether an empty sheet offers the demo of the page. */
   declare demo: boolean;
   declare protected place: Place | undefined;
@@ -87,11 +89,12 @@ export class SheetView extends LitElement {
   }
 
   override render(): TemplateResult {
-    const { schedule, revision, sheet, readonly, words, refusal } = this;
+    const { schedule, revision, sheet, readonly, words, refusal, unsettled } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
       <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .words=${words}>
       </elv-schedule-toolbar>
+      ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
       <div class="rows" @elv-cell-select=${this.#onCellSelect}>
         ${ready ? this.#rows() : nothing}

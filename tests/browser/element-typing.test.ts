@@ -32,7 +32,7 @@ async function type(element: LoadScheduleElement, row: string | number, text: st
 
 /** The open editor of a cell. */
 function editor(element: Element): HTMLTextAreaElement | undefined {
-  return parts(element, 'textarea.handsontableInput').find((each) => each.offsetHeight > 0 && each.offsetWidth > 0) as HTMLTextAreaElement | undefined;
+  return parts(element, 'textarea.handsontableInput').find((each) => each.closest('.ht_editor_hidden') === null) as HTMLTextAreaElement | undefined;
 }
 
 const devicesIn = (value: FormDataEntryValue | null): readonly { qty: unknown }[] =>
@@ -42,7 +42,7 @@ const devicesIn = (value: FormDataEntryValue | null): readonly { qty: unknown }[
 const refused = (element: Element) => [textOf(element, '.problems h3'), ...parts(element, '.problems li').map((each) => each.textContent)];
 
 const KEPT = 'What was being typed was not taken over. It is kept here until it is dismissed.';
-const NO_NUMBER = 'Devices, row 1: many – Qty: “many” cannot stand here; a whole number (0 or more) is allowed. Type that, or empty the cell.';
+const NO_NUMBER = 'Devices, row 1: many – Qty: “many” is not a number; a whole number (0 or more) is allowed. Type digits, or nothing.';
 
 test('what stands in an open editor is in the value and in the data of the form, and a person types on', async () => {
   const { element, form } = await typing('1');
