@@ -10,6 +10,8 @@ const LATEST_MILLISECONDS = 1000;
 export interface HolderListener {
   /** After each action. @param byPerson false for what the page itself did. */
   told(event: ScheduleEvent, byPerson: boolean): void;
+  /** Before another schedule is put in. */
+  replacing(): void;
   /** After another schedule was put in. */
   replaced(schedule: LoadSchedule): void;
 }
@@ -18,7 +20,7 @@ export interface HolderListener {
 export class ScheduleHolder implements ReactiveController {
   /** Changes whenever the schedule did, so that parts know to render again. */
   revision = 0;
-  readonly #host: ReactiveControllerHost;
+  readonly #host: ReactiveControllerHost & Node;
   readonly #listener: HolderListener;
   #words = ENGLISH;
   #schedule: LoadSchedule | undefined;
@@ -27,7 +29,7 @@ export class ScheduleHolder implements ReactiveController {
   #end: (() => void) | undefined;
   #callOff: (() => void) | undefined;
 
-  constructor(host: ReactiveControllerHost, listener: HolderListener) {
+  constructor(host: ReactiveControllerHost & Node, listener: HolderListener) {
     this.#host = host;
     this.#listener = listener;
     host.addController(this);
@@ -42,6 +44,7 @@ export class ScheduleHolder implements ReactiveController {
   /** Puts another schedule in. @param own whether the element made it, and so must free it. */
   replace(schedule: LoadSchedule, own: boolean): void {
     if (schedule === this.#schedule) return;
+    this.#listener.replacing();
     const before = this.#own ? this.#schedule : undefined;
     this.#hold(schedule, own);
     this.#listener.replaced(schedule);
@@ -71,6 +74,11 @@ export class ScheduleHolder implements ReactiveController {
   }
 
   hostDisconnected(): void {
+    // What is taken over because the element goes is heard of yet.
+    queueMicrotask(() => { if (!this.#host.isConnected) this.#deafen(); });
+  }
+
+  #deafen(): void {
     this.#callOff?.();
     this.#end?.();
     this.#end = undefined;
@@ -78,7 +86,7 @@ export class ScheduleHolder implements ReactiveController {
 
   #hold(schedule: LoadSchedule, own: boolean): void {
     const listening = this.#end !== undefined;
-    this.hostDisconnected();
+    this.#deafen();
     schedule.speak(this.#words);
     this.#schedule = schedule;
     this.#own = own;

@@ -1,6 +1,6 @@
 export * from './csv/index.ts';
 export { decodeText } from './decode-text.ts';
-export { EMBEDDED_ID, isHtml } from './html/index.ts';
+export { EMBEDDED_ID, embeddedSchedule, isHtml } from './html/index.ts';
 export { isScheduleText } from './is-schedule-text.ts';
 export * from './json/index.ts';
 export * from './problem.ts';

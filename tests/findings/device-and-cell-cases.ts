@@ -70,6 +70,15 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     message: 'Ref D1: there is no bus branch B9. Add it to the sheet Branches, or correct the tag.', silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE(WHOLE)],
   },
   {
+    rule: 'hidden-character', sheet: 'devices', sheets: DEVICE({ ...WHOLE, rail: 'L1\u200b' }), severity: 'incomplete', key: 'rail', value: 'L1\u200b', inStatus: false,
+    message: 'Ref D1: Rail contains U+200B, which cannot be seen, and so is not the tag that it looks like. Delete it.', silent: [DEVICE(WHOLE)],
+  },
+  {
+    rule: 'hidden-character', sheet: 'supplies', sheets: { supplies: [{ rail: '\u202eL1\u202c', rated: 10 }] }, severity: 'incomplete', key: 'rail',
+    value: '\u202eL1\u202c', inStatus: false, silent: [{ supplies: [{ rail: 'L\u00a01', rated: 10 }] }, { supplies: [{ rail: '☀\ufe0f', rated: 10 }] }],
+    message: 'Rail \u202eL1\u202c: Rail contains U+202E, U+202C, which cannot be seen, and so is not the tag that it looks like. Delete it.',
+  },
+  {
     rule: 'tag-missing', sheet: 'supplies', sheets: { supplies: [{ rated: 10 }] }, severity: 'note', key: 'rail', value: null, inStatus: false,
     message: 'A supply without a tag: nothing can refer to it. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
   },

@@ -1,6 +1,7 @@
 import { LONGEST_WAY, outOfRange, READS_EMPTY, REFERRED_SHEETS, RULES, SOLUTIONS, WRONG_ARGUMENTS, type Argument, type TypedFault } from '../../engine/index.ts';
 import {
-  columnOf, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type Column, type InputColumn, type SheetName,
+  columnOf, hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type Column,
+  type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import { amps, message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -74,7 +75,8 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
     rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete',
     find: (row) => {
       const own = row.own(column.key);
-      if (own === null || row.names(column.key)) return undefined;
+      // Of a tag with a character that cannot be seen there is more to say.
+      if (own === null || hiddenCharacters(String(own)).length > 0 || row.names(column.key)) return undefined;
       const values = { row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to) };
       const current = sheet === 'devices' && column.key === 'rail' ? row.number('connected') : null;
       return {
