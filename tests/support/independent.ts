@@ -102,7 +102,7 @@ export function recalculate(schedule: InputSchedule): Figures {
   const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
 
   return {
-    devices: sheet('devices').map((row, index) => {
+    devices: sheet('devices').map((_row, index) => {
       const supply = named(supplyOf, rails[index]);
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
