@@ -31,7 +31,9 @@ export class AcceptanceForm extends LitElement {
       .missing { grid-column: 1 / -1; }
     }
   `, css`:host { container-type: inline-size; }`];
-  static override properties = { schedule: { attribute: false }, finding: { attribute: false }, missing: { state: true } };
+  static override properties = {
+    schedule: { attribute: false }, finding: { attribute: false }, missing: { state: true },
+  };
 
   declare schedule: LoadSchedule;
   declare finding: Finding;

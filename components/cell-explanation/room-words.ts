@@ -2,7 +2,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { rowName, type Place } from '../look/index.ts';
 
 /** Columns of a device row in which the room on its branch is of interest; in the others it is that on its rail. */
-const OF_BRANCH = new Set(['branch', 'points']);
+const OF_BRANCH = new Set(['branch', 'nodes']);
 const OF_RAIL = new Set(['type', 'qty', 'rail', 'unitDraw', 'diversity', 'connected', 'demand', 'share']);
 
 /** The device type of most rows that name a row; -1 when there is none. */
@@ -16,8 +16,9 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'branch', id: number): 
 }
 
 /**
- * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last, else of
- * the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is not known.
+ * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last,
+ * else of the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is
+ * not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {

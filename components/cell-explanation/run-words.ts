@@ -6,7 +6,9 @@ export function runOf(schedule: LoadSchedule, { sheet, id }: Place): number {
   return sheet === 'runs' ? id : sheet === 'devices' ? schedule.target('devices', id, 'run') : -1;
 }
 
-/** How long a run may be with its conductor, and how small its conductor at its length; empty where neither is known. */
+/**
+ * How long a run may be with its conductor, and how small its conductor at its length; empty where neither is known.
+ */
 export function runWords(schedule: LoadSchedule, run: number): string {
   const { words } = schedule;
   const parts = [longest(schedule, run), smallest(schedule, run)].filter((part) => part !== '');

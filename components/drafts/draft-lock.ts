@@ -5,8 +5,8 @@ const holdsNothing = () => { /* there is nothing to let go of */ };
 
 /**
  * Holds a draft against all other pages and tabs of the site; a tab that is gone, however it went, holds nothing.
- * @returns a function that lets go of it; `undefined` when another holds it. Where a page may not use locks, as by plain HTTP,
- * everyone is let in, and the count of actions in the store tells who comes second.
+ * @returns a function that lets go of it; `undefined` when another holds it. Where a page may not use locks, as by
+ * plain HTTP, everyone is let in, and the count of actions in the store tells who comes second.
  */
 export async function holdDraft(id: number): Promise<(() => void) | undefined> {
   const locks = (globalThis as { navigator?: { locks?: LockManager } }).navigator?.locks;

@@ -38,7 +38,7 @@ export class DraftNotices extends LitElement {
   #line(notice: DraftNotice): TemplateResult {
     const { keeper, words } = this;
     const { kind } = notice;
-    const text = words.say(TEXTS[kind], 'at' in notice ? { time: timeIn(words, notice.at) } : {});
+    const text = words.say<string>(TEXTS[kind], 'at' in notice ? { time: timeIn(words, notice.at) } : {});
     const away = words.say('Put this notice away');
     return html`<li data-kind=${kind}><span class="text ${TROUBLE.includes(kind) ? 'trouble' : ''}">${text}</span>
       ${'id' in notice ? this.#offers(notice) : nothing}

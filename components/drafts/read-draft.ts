@@ -11,7 +11,9 @@ import { isAction, isSnapshot, isSound } from './sound-draft.ts';
 export function readDraft(body: DraftBody): LoadSchedule | undefined {
   let schedule: LoadSchedule | undefined;
   try {
-    if (!isSnapshot(body.base) || !body.actions.every(isAction) || !isSound(new ScheduleDocument(body.base))) return undefined;
+    if (
+      !isSnapshot(body.base) || !body.actions.every(isAction) || !isSound(new ScheduleDocument(body.base))
+    ) return undefined;
     schedule = new LoadSchedule(undefined, { session: body });
     if (isSound(schedule.document)) return schedule;
   } catch {

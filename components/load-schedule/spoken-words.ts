@@ -4,8 +4,8 @@ import { localeOf, rootsOf } from './locale-of.ts';
 import { WORDS_NOT_LOADED } from './words-not-loaded.ts';
 
 /**
- * The language in which an element speaks, that of its place on the page: heeds the place, loads the words, and has the element
- * wait for them before it shows anything.
+ * The language in which an element speaks, that of its place on the page: heeds the place, loads the words, and has the
+ * element wait for them before it shows anything.
  */
 export class SpokenWords implements ReactiveController {
   words: Words = ENGLISH;
@@ -19,7 +19,8 @@ export class SpokenWords implements ReactiveController {
 
   /**
    * @param spoken called when other words are there.
-   * @param failed called when words could not be loaded, and English takes their place, with what a person is to be told.
+   * @param failed called when words could not be loaded, and English takes their place, with what a person is to be
+   * told.
    */
   constructor(host: ReactiveControllerHost & Element, spoken: (words: Words) => void, failed: (sentence: string) => void) {
     this.#host = host;

@@ -24,7 +24,10 @@ const PAPER_WORDS: Readonly<Record<Paper, string>> = {
 
 const WORKBOOK = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
 
-/** What is handed over: looked at, printed, saved in every form; the history of issues; what changed since an older schedule. */
+/**
+ * What is handed over: looked at, printed, saved in every form; the history of issues; what changed since an older
+ * schedule.
+ */
 export class LoadTable extends WorkArea {
   static override styles = [controls, workAreaStyles, statusMarkStyles, styles];
   static override properties: PropertyDeclarations = {

@@ -7,8 +7,8 @@ export function isReady({ contentDocument }: HTMLIFrameElement): boolean {
 }
 
 /**
- * Shows a load table in a frame that has an empty page, as a browser shows the saved file. Its styles are put in as a sheet that a page's
- * policy allows, and its elements by the same way as all others of the element.
+ * Shows a load table in a frame that has an empty page, as a browser shows the saved file. Its styles are put in as a
+ * sheet that a page's policy allows, and its elements by the same way as all others of the element.
  * @param page the load table in HTML, every text in it escaped.
  * @param language that the load table is in.
  */

@@ -45,7 +45,9 @@ function changeLabel({ revision }: Revision, index: number, key: Key, words: Wor
     : words.say('Revision {name}: {column} changed', { name: revision, column });
 }
 
-/** What a new line begins with: the present issue while it is not listed, else nothing but today and who prepares it. */
+/**
+ * What a new line begins with: the present issue while it is not listed, else nothing but today and who prepares it.
+ */
 function nextRevision({ document: { details, revisions } }: LoadSchedule): Revision {
   const name = details.preparedBy ?? '';
   const { revision = '' } = details;

@@ -14,8 +14,8 @@ import { ENGLISH, type Words } from '../../src/words/index.ts';
 export type PictureKind = 'run' | 'supplies' | 'branches';
 
 /**
- * A picture of a schedule: the voltage along a run, the loading of the supplies, or how full the branches are. It follows
- * the schedule by itself, at most once in a frame, and can be saved as an SVG file.
+ * A picture of a schedule: the voltage along a run, the loading of the supplies, or how full the branches are. It
+ * follows the schedule by itself, at most once in a frame, and can be saved as an SVG file.
  */
 export class SchedulePicture extends LitElement {
   static override styles = [controls, styles];

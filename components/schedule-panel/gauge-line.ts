@@ -5,7 +5,9 @@ import type { Words } from '../../src/words/index.ts';
 import type { Gauge } from './gauge.ts';
 
 /** One gauge as a line that leads to its cell: name and status, bar, sentence. */
-export function gaugeLine({ sheet, id, key, tag, about, loading, target, status, sentence }: Gauge, words: Words): TemplateResult {
+export function gaugeLine(
+  { sheet, id, key, tag, about, loading, target, status, sentence }: Gauge, words: Words,
+): TemplateResult {
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
   return html`<li><button type="button" class="gauge" @click=${go}>
     <span class="head"><b>${tag}</b>${about === '' ? nothing : html` <span class="quiet about">${about}</span>`}${statusMark(status, words)}</span>

@@ -58,7 +58,9 @@ export function gaugeOf(row: GaugeRow, figures: GaugeFigures): Gauge {
 }
 
 /** The sentence with what makes the status, where that is not what the bar shows. */
-function withReason({ schedule, sheet, id, words }: GaugeRow, { loading, target, sentence }: GaugeFigures, status: Mark): string {
+function withReason(
+  { schedule, sheet, id, words }: GaugeRow, { loading, target, sentence }: GaugeFigures, status: Mark,
+): string {
   const limit = status === 'over' ? 1 : status === 'near' ? target ?? 1 : null;
   if (limit === null || (loading !== null && loading > limit)) return sentence;
   const worst = schedule.findingsOf(sheet, id).find(({ severity }) => severity === status);

@@ -60,7 +60,9 @@ export interface SectionRows {
 }
 
 /** Rows that are not blank: in the order of their sheet, or the worst first where not all are listed. */
-export function sectionRows(schedule: LoadSchedule, { sheet, most, sorted, left }: GaugeSection, all: boolean): SectionRows {
+export function sectionRows(
+  schedule: LoadSchedule, { sheet, most, sorted, left }: GaugeSection, all: boolean,
+): SectionRows {
   const rows = schedule.rows(sheet).filter(({ id }) => schedule.value(sheet, id, 'status') !== null)
     .map(({ id }) => ({ id, status: statusOf(schedule, sheet, id) }));
   const counts = new Map(RANK.map((mark) => [mark, rows.filter(({ status }) => status === mark).length]));
@@ -68,7 +70,9 @@ export function sectionRows(schedule: LoadSchedule, { sheet, most, sorted, left 
     const sign = left === 'inside' ? -1 : 1;
     const keyed = rows.map(({ id, status }) => (
       { id, rank: RANK.indexOf(status), left: numberAt(schedule, { sheet, id, key: left }) ?? Infinity }));
-    keyed.sort((one, other) => one.rank - other.rank || sign * (one.left < other.left ? -1 : one.left > other.left ? 1 : 0));
+    keyed.sort(
+      (one, other) => one.rank - other.rank || sign * (one.left < other.left ? -1 : one.left > other.left ? 1 : 0),
+    );
     return { ids: (all ? keyed : keyed.slice(0, most)).map(({ id }) => id), counts };
   }
   return { ids: rows.map(({ id }) => id), counts };

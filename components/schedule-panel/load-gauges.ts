@@ -12,23 +12,23 @@ export function demandGauge(most: 'usable' | 'rated', about?: string): (row: Gau
   };
 }
 
-/** Points on a branch against its limit; the tick stands where the reserve begins. */
+/** Nodes on a branch against its limit; the tick stands where the reserve begins. */
 export function branchGauge(row: GaugeRow): GaugeFigures {
   return { key: 'used', about: '', loading: row.number('used'), target: 1 - (row.number('reserve') ?? 0), sentence: branchSentence(row) };
 }
 
 function branchSentence(row: GaugeRow): string {
   const { words } = row;
-  const figures = { points: row.text('points'), limit: row.text('limit'), share: row.text('used') };
-  if (row.number('used') === null) return words.say('{points} of {limit} points', figures);
-  const beyond = (row.number('points') ?? 0) - (row.number('limit') ?? 0);
+  const figures = { nodes: row.text('nodes'), limit: row.text('limit'), share: row.text('used') };
+  if (row.number('used') === null) return words.say('{nodes} of {limit} nodes', figures);
+  const beyond = (row.number('nodes') ?? 0) - (row.number('limit') ?? 0);
   if (beyond > 0) {
-    return words.say('{points} of {limit} points, {share}, {beyond} too many', { ...figures, beyond: valueText('branches', 'points', beyond, words) });
+    return words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: valueText('branches', 'nodes', beyond, words) });
   }
   const free = row.number('free') ?? 0;
   return free < 0
-    ? words.say('{points} of {limit} points, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words) })
-    : words.say('{points} of {limit} points, {share}, {free} free', { ...figures, free: row.text('free') });
+    ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words) })
+    : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: row.text('free') });
 }
 
 /** Current of an output against the rating of its contact. */

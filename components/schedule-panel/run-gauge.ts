@@ -3,8 +3,8 @@ import { numberAt } from '../look/index.ts';
 import type { GaugeFigures, GaugeRow } from './gauge.ts';
 
 /**
- * Drop on a run against the drop at which the devices lack voltage: `drop ÷ (rail voltage − needed voltage)`; the tick is
- * the most drop allowed. Where no device says what it needs, the bar goes up to the most drop.
+ * Drop on a run against the drop at which the devices lack voltage: `drop ÷ (rail voltage − needed voltage)`; the tick
+ * is the most drop allowed. Where no device says what it needs, the bar goes up to the most drop.
  */
 export function runGauge(row: GaugeRow): GaugeFigures {
   const { schedule, id } = row;

@@ -102,7 +102,9 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     </details>`;
   }
 
-  /** How many rows of a section have a status, as shape and number; in words under the pointer and for a screen reader. */
+  /**
+   * How many rows of a section have a status, as shape and number; in words under the pointer and for a screen reader.
+   */
   #count(mark: Mark, number: number): TemplateResult | typeof nothing {
     if (number === 0) return nothing;
     const said = markCount(mark, number, this.schedule.words);

@@ -16,7 +16,8 @@ export interface CommandButtonOptions {
 
 /** The button of a command. */
 export function commandButton(
-  name: CommandName, words: Words, { disabled = false, about, small = false, pressed = false }: CommandButtonOptions = {},
+  name: CommandName, words: Words,
+  { disabled = false, about, small = false, pressed = false }: CommandButtonOptions = {},
 ): TemplateResult {
   const { title, help, icon: drawing, keys } = COMMANDS[name];
   const hint = about === undefined ? words.say('{help} ({keys})', { help: words.say(help), keys: words.say(keys) })

@@ -11,7 +11,7 @@ export interface FillLine {
   /** What a supply is for; `null` where that is not known, and for branches. */
   readonly serves: Served | null;
   readonly isNew: boolean;
-  /** Points or amperes that it may carry; `null` when not known. */
+  /** Nodes or amperes that it may carry; `null` when not known. */
   readonly capacity: number | null;
   readonly before: number | null;
   /** `null` where what stays is not known. */
@@ -39,12 +39,12 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
   const rows = schedule.rows(over).flatMap((row): FillLine[] => {
     const tag = tagOf(over, row);
     const figure = (key: string) => numeric(schedule.value(over, row.id, key));
-    const before = figure(over === 'branches' ? 'points' : 'demand');
+    const before = figure(over === 'branches' ? 'nodes' : 'demand');
     const filling = byTag.get(tag);
     if (filling === undefined && (before ?? 0) === 0) return [];
     byTag.delete(tag);
     const capacity = filling?.capacity ?? capacityOf(over, figure, before);
-    const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'points' : 'demand');
+    const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'nodes' : 'demand');
     return [lineOf(tag, filling?.serves ?? null, false, capacity, before, filling, sign)];
   });
   const added = [...byTag.values()].map((filling) => lineOf(filling.tag, filling.serves, true, filling.capacity, 0, filling));

@@ -14,7 +14,10 @@ import { SharingRun } from './sharing-run.ts';
 /** A wait that is shorter is not mentioned [ms]. */
 const SHORT_WAIT = 300;
 
-/** Shares devices out over branches or supplies: works it out beside the page, shows before and after, and carries it out. */
+/**
+ * Shares devices out over branches or supplies: works it out beside the page, shows before and after, and carries it
+ * out.
+ */
 export class ShareOut extends WorkArea {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, workAreaStyles, styles];
   static override properties: PropertyDeclarations = {
@@ -55,7 +58,7 @@ export class ShareOut extends WorkArea {
 
   protected get about(): string {
     return this.request.over === 'branches'
-      ? this.words.say('Points of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
+      ? this.words.say('Nodes of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
       : this.words.say('Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.');
   }
 

@@ -12,8 +12,8 @@ export interface SharingListener {
 }
 
 /**
- * One search for a sharing, in a worker, so that the page answers meanwhile. Where a worker cannot start, as when the script
- * comes from another server, it runs on the page in short steps.
+ * One search for a sharing, in a worker, so that the page answers meanwhile. Where a worker cannot start, as when the
+ * script comes from another server, it runs on the page in short steps.
  */
 export class SharingRun {
   readonly #problem: SharingProblem;

@@ -9,8 +9,8 @@ const POLICY = 'elv-load-schedule';
 let trust: ((address: string) => string) | undefined;
 
 /**
- * A worker of a file that comes with the software. A page with trusted types takes its address only by a policy, which is
- * made when it is first needed; where the page does not allow that policy, the constructor throws.
+ * A worker of a file that comes with the software. A page with trusted types takes its address only by a policy, which
+ * is made when it is first needed; where the page does not allow that policy, the constructor throws.
  */
 export const TrustedWorker = function trustedWorker(address: URL, options: WorkerOptions): Worker {
   trust ??= policy();

@@ -15,7 +15,8 @@ export type NumberListProblem = (words: Words) => string;
  */
 export function readNumberList(
   text: string, whole: boolean,
-): { readonly ok: true; readonly numbers: readonly number[] } | { readonly ok: false; readonly problem: NumberListProblem } {
+): { readonly ok: true; readonly numbers: readonly number[] }
+  | { readonly ok: false; readonly problem: NumberListProblem } {
   const parts = text.split(/[;\s]+/).filter((part) => part !== '');
   const numbers = parts.map((part) => Number(part.replace(/,$/, '').replace(',', '.')));
   const fits = (number: number) => number > 0 && Number.isFinite(number) && (!whole || Number.isInteger(number));

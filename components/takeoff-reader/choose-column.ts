@@ -4,8 +4,8 @@ import type { RememberedColumns, TakeoffColumn, TakeoffField } from '../../src/e
 const JOINED: readonly TakeoffField[] = ['area', 'note'];
 
 /**
- * What the columns hold after a person chose for one of them: another column that held the same is not read any more, unless
- * several may hold it. Headings that occur twice are told apart by number.
+ * What the columns hold after a person chose for one of them: another column that held the same is not read any more,
+ * unless several may hold it. Headings that occur twice are told apart by number.
  */
 export function chooseColumn(
   columns: readonly TakeoffColumn[], index: number, field: TakeoffField | undefined,

@@ -5,7 +5,9 @@ const STORE = 'elv-load-schedule takeoff columns';
 /** How many lists with headings of their own are remembered. */
 const MOST_LISTS = 30;
 
-/** What the browser remembers of a list with these headings; nothing where it may not remember, or does not know them. */
+/**
+ * What the browser remembers of a list with these headings; nothing where it may not remember, or does not know them.
+ */
 export function recallColumns(columns: readonly TakeoffColumn[]): RememberedColumns {
   return readStore()[keyOf(columns)] ?? {};
 }

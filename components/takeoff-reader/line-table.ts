@@ -29,7 +29,10 @@ export const OUTCOMES: Readonly<Record<TakeoffOutcome, { readonly title: string;
 
 const FROM_WORDS = { remembered: message('as before'), heading: message('by its heading'), values: message('by its values') };
 
-/** Every line as it stands in the list, with what becomes of it and why; what each column holds is chosen in its heading. */
+/**
+ * Every line as it stands in the list, with what becomes of it and why; what each column holds is chosen in its
+ * heading.
+ */
 export function lineTable(options: LineTableOptions): TemplateResult {
   const { takeoff, filter, most, showAll, words } = options;
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);

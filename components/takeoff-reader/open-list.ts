@@ -17,7 +17,9 @@ interface ListFile {
   readonly from?: OpenSheet;
 }
 
-/** Reads a file with a list: text, or the first sheet of a workbook. What reads workbooks is loaded with the first one. */
+/**
+ * Reads a file with a list: text, or the first sheet of a workbook. What reads workbooks is loaded with the first one.
+ */
 export async function openList(file: File, words: Words): Promise<ListFile> {
   const large = tooLarge(file.size, words);
   if (large !== undefined) return { read: large };

@@ -23,7 +23,9 @@ import { styles } from './takeoff-reader.styles.ts';
 const FIRST_LINES = 200;
 const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 
-/** Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and takes the devices. */
+/**
+ * Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and takes the devices.
+ */
 export class TakeoffReader extends WorkArea {
   static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
   static override properties: PropertyDeclarations = {

@@ -4,7 +4,10 @@ import { CommandEvent } from '../events/index.ts';
 import { icon } from '../look/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
-/** A job on the whole schedule that takes the place of the sheets while it is done: heading, body, foot with what it offers. */
+/**
+ * A job on the whole schedule that takes the place of the sheets while it is done: heading, body, foot with what it
+ * offers.
+ */
 export abstract class WorkArea extends LitElement {
   static override properties: PropertyDeclarations = {
     schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false }, active: { attribute: false },

@@ -21,7 +21,9 @@ export function elementBesidePages(): Plugin {
       filter: { id: source },
       handler: () => ({ id: placeholder, external: true }),
     },
-    renderChunk: (code, { fileName }) => (code.includes(placeholder) ? { code: addressed(code, fileName), map: null } : null),
+    renderChunk: (code, { fileName }) => (
+      code.includes(placeholder) ? { code: addressed(code, fileName), map: null } : null
+    ),
     generateBundle: {
       order: 'post',
       handler(_options, bundle) {

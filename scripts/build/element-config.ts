@@ -6,8 +6,8 @@ import { leaveOutUnused } from '../leave-out-unused.ts';
 import { projectFolder } from '../project-folder.mjs';
 
 /**
- * The element as a page's script tag names it: `elv-load-schedule.js`, with what it loads later in `chunks/` beside it. It is
- * built without the pages, whose shares in its modules would break it into many small files.
+ * The element as a page's script tag names it: `elv-load-schedule.js`, with what it loads later in `chunks/` beside it.
+ * It is built without the pages, whose shares in its modules would break it into many small files.
  *
  * @param dist folder that the build is made in
  */

@@ -13,8 +13,8 @@ const entries = [
 ];
 
 /**
- * The modules of the package: a file for each file of the source, as plain ES modules that are neither bundled nor made small, so
- * that whoever uses them shares libraries with them and leaves out what is not used.
+ * The modules of the package: a file for each file of the source, as plain ES modules that are neither bundled nor made
+ * small, so that whoever uses them shares libraries with them and leaves out what is not used.
  *
  * @param dist folder that the build is made in
  */
@@ -48,7 +48,9 @@ export function modulesConfig(dist: string): InlineConfig {
   };
 }
 
-/** Whether a module is one of a package; the grid's styles are none, because only a bundler could load them from there. */
+/**
+ * Whether a module is one of a package; the grid's styles are none, because only a bundler could load them from there.
+ */
 function isPackage(specifier: string): boolean {
   return !/^[./\0]|^[a-z]:|\?inline$/i.test(specifier) || specifier.startsWith('node:');
 }

@@ -14,8 +14,9 @@ export interface BundledLibrary {
 }
 
 /**
- * Writes `NOTICES.txt` beside the built files: the licences of the libraries in them, which making small takes out of the code,
- * and which whoever passes the files on has to pass on with them. The file itself names them at its top where it stands alone.
+ * Writes `NOTICES.txt` beside the built files: the licences of the libraries in them, which making small takes out of
+ * the code, and which whoever passes the files on has to pass on with them. The file itself names them at its top where
+ * it stands alone.
  *
  * @param banner name of the built file that is to name them
  * @returns a plugin of Vite, for builds only; it fails where a library does not say its licence

@@ -31,8 +31,8 @@ export function keepWorkerAddress(): Plugin {
 }
 
 /**
- * Leaves the worker out of a build of one file: a second file is not there, and a worker made of text is forbidden on strict
- * pages. Sharing out then runs on the page in short steps, as wherever a worker cannot start.
+ * Leaves the worker out of a build of one file: a second file is not there, and a worker made of text is forbidden on
+ * strict pages. Sharing out then runs on the page in short steps, as wherever a worker cannot start.
  */
 export function withoutWorker(): Plugin {
   return replaceStart('without-worker', '(() => { throw new Error(\'One file holds no worker.\'); })()');

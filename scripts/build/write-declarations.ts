@@ -9,7 +9,8 @@ const entries = ['src/index', 'src/electrical/index', 'components/load-schedule/
 const relativeImport = /(\bfrom |\bimport |\bimport\()(['"])(\.{1,2}\/[^'"]+)\.ts\2/g;
 
 /**
- * Writes the types of the package beside its modules. The compiler leaves addresses in types as they are, so those that end in
+ * Writes the types of the package beside its modules. The compiler leaves addresses in types as they are, so those that
+ * end in
  * `.ts` are given the name of the module that is delivered.
  *
  * @param folder that of the modules

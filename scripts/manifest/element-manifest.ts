@@ -39,8 +39,8 @@ const definePath = 'dist/modules/components/load-schedule/load-schedule.define.j
 const calledByOthers = /Callback$|^(?:scheduleUpdate|willUpdate|render)$/;
 
 /**
- * Describes the element for tools, in the format of the custom-elements manifest: what its class says in comments, the defaults
- * that a new element has, the classes of its events.
+ * Describes the element for tools, in the format of the custom-elements manifest: what its class says in comments, the
+ * defaults that a new element has, the classes of its events.
  *
  * @see https://github.com/webcomponents/custom-elements-manifest
  */
@@ -102,7 +102,8 @@ function eventClasses(declarations: readonly ClassDeclaration[]): Map<string, Cl
 }
 
 /**
- * Attributes of the element, in the order of its comment: those that it watches, and those that a property of the same name reads.
+ * Attributes of the element, in the order of its comment: those that it watches, and those that a property of the same
+ * name reads.
  */
 function attributeNames({ attributes, members }: ElementDeclaration): string[] {
   const { observedAttributes } = door.LoadScheduleElement;

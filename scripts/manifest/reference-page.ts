@@ -11,7 +11,9 @@ export function referencePage(manifest: ElementManifest): string {
   const members = element.members;
   const fields = members.filter((member): member is ClassField & { readonly readonly?: boolean } => member.kind === 'field');
   const methods = members.filter((member): member is ClassMethod => member.kind === 'method');
-  const eventClasses = new Map(manifest.modules[0]!.declarations!.slice(1).map((each) => [each.name, each as ClassDeclaration]));
+  const eventClasses = new Map(
+    manifest.modules[0]!.declarations!.slice(1).map((each) => [each.name, each as ClassDeclaration]),
+  );
   const sections = [
     table('Attributes', ['attribute', 'type', 'default', 'meaning'], element.attributes.map(({ name, type, default: value, description }) =>
       [code(name), code(type?.text), code(value), description])),

@@ -2,8 +2,8 @@ import type { Plugin } from '@custom-elements-manifest/analyzer';
 import type { ClassMethod, JavaScriptModule } from 'custom-elements-manifest/schema';
 
 /**
- * Gives methods the type that their code says they return, with the words of `@returns`: of a comment without a type the
- * analyser makes a method without one.
+ * Gives methods the type that their code says they return, with the words of `@returns`: of a comment without a type
+ * the analyser makes a method without one.
  */
 export const returnedValues: Plugin = {
   name: 'returned-values',

@@ -24,9 +24,9 @@ export interface ScratchProject {
 }
 
 /**
- * Packs the package as npm publishes it, and makes a project that has it, and of other packages only those that it names as its
- * dependencies and peers: what it uses beyond them is missing there, as it would be at a user's. They are those of this project,
- * so that no network is needed and no newer version comes in unseen.
+ * Packs the package as npm publishes it, and makes a project that has it, and of other packages only those that it
+ * names as its dependencies and peers: what it uses beyond them is missing there, as it would be at a user's. They are
+ * those of this project, so that no network is needed and no newer version comes in unseen.
  *
  * @param folder empty folder for the project
  */

@@ -1,4 +1,7 @@
-/** TypeScript of a user of the package: every line compiles, and every line marked so does not, so that no type is `any`. */
+/**
+ * TypeScript of a user of the package: every line compiles, and every line marked so does not, so that no type is
+ * `any`.
+ */
 export const USER_CODE = `
 import {
   buildReport, LoadSchedule, loadTableHtml, readSchedule, setCells, writeSchedule, type Finding, type ScheduleEvent, type SheetName,

@@ -1,5 +1,6 @@
 import {
-  leftOutSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement, type Sharing,
+  leftOutSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
+  type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';

@@ -15,8 +15,8 @@ export { refuseFormulas } from './open-schedule.ts';
 
 /**
  * The command `table`: reads a schedule, works it out, writes it.
- * @returns the exit code: 0; 1 when `--check` is given and a finding is `over`, or when the digits of `--check-digest` are those of
- *   another schedule; 2 for bad input, of which nothing is written to `out`.
+ * @returns the exit code: 0; 1 when `--check` is given and a finding is `over`, or when the digits of `--check-digest`
+ *   are those of another schedule; 2 for bad input, of which nothing is written to `out`.
  */
 export async function runTable(words: readonly string[], streams: Streams): Promise<0 | 1 | 2> {
   const { out, warn } = streams;

@@ -35,7 +35,9 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     const file = await readTakeoffFile(options.file, options.sheetName, words);
     for (const note of file.notes) warn(`${options.file}: ${note}`);
     const takeoff = readDecided(file, types, options, words);
-    if (options.output !== undefined) await writeText(scheduleOf(takeoff, types, options.types, words), options.output, out);
+    if (options.output !== undefined) await writeText(
+      scheduleOf(takeoff, types, options.types, words), options.output, out,
+    );
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${options.file}: ${remark}`);
     out(jsonOf(takeoff));
@@ -44,7 +46,9 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
 }
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
-function readDecided(file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words): Takeoff {
+function readDecided(
+  file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words,
+): Takeoff {
   const first = readOnce(file, { types, columns, words });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};

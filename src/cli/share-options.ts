@@ -18,7 +18,7 @@ export const SHARE_HELP = `Shares the devices of a schedule out over the least n
 
 INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
                a sheet in CSV takes the place of that sheet of the schedule
---over         branches (default): points, up to the limit of a branch less its reserve
+--over         branches (default): nodes, up to the limit of a branch less its reserve
                supplies: demand, up to what may be used of a supply times its target, each
                purpose on supplies of its own
 --whole-rows   no row is split

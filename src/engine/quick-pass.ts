@@ -12,10 +12,10 @@ import type { Touched } from './touched.ts';
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
 
 /**
- * Works a document out by the same rules, without the formula engine: some milliseconds for all of 10,000 device rows, where to
- * build the engine takes most of a second. It knows no formulas of persons.
- * @param touched what changed, with the references that mean another row now; all that follows from it is worked out, and
- * it learns what is worth something else. Without it everything is worked out, into columns that hold nothing yet.
+ * Works a document out by the same rules, without the formula engine: some milliseconds for all of 10,000 device rows,
+ * where to build the engine takes most of a second. It knows no formulas of persons.
+ * @param touched what changed, with the references that mean another row now; all that follows from it is worked out,
+ * and it learns what is worth something else. Without it everything is worked out, into columns that hold nothing yet.
  */
 export function quickPass(document: ScheduleDocument, columns: Columns, solutions: Solutions, touched?: Touched): void {
   for (const sheet of touched?.rows.keys() ?? SHEET_NAMES) takeInputs(document, columns, sheet, touched);

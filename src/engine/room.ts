@@ -123,12 +123,12 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
 function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const own = (key: string) => book.number('branches', id, key);
   const limit = {
-    before: message('before the limit'), most: own('limit'), taken: own('points'), each: book.number('types', typeId, 'points'),
+    before: message('before the limit'), most: own('limit'), taken: own('nodes'), each: book.number('types', typeId, 'nodes'),
   };
   return {
     type: typeName(document, typeId), limits: [limit],
     target: { ...limit, before: message('before the reserve'), most: own('free') + limit.taken },
-    isPartial: book.isPartial('branches', id, 'points'),
+    isPartial: book.isPartial('branches', id, 'nodes'),
   };
 }
 

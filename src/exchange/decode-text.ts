@@ -6,7 +6,9 @@ import { tooLarge, unreadable, type Unreadable } from './problem.ts';
  * out.
  * @returns the text; else the problem of a file that is too large or not in one of these encodings.
  */
-export function decodeText(bytes: Uint8Array, words: Words = ENGLISH): { readonly ok: true; readonly text: string } | Unreadable {
+export function decodeText(
+  bytes: Uint8Array, words: Words = ENGLISH,
+): { readonly ok: true; readonly text: string } | Unreadable {
   const large = tooLarge(bytes.length, words);
   if (large !== undefined) return large;
   const [first, second] = bytes;

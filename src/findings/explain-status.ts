@@ -8,7 +8,9 @@ import { STATE_WORDS } from './state-words.ts';
  * Explains the status of a row.
  * @param deciding the findings that make it what it is; none where it is within limits.
  */
-export function explainStatus(sheet: SheetName, status: Status, deciding: readonly Finding[], words: Words): Explanation {
+export function explainStatus(
+  sheet: SheetName, status: Status, deciding: readonly Finding[], words: Words,
+): Explanation {
   return {
     title: words.text(columnOf(sheet, 'status').title),
     words: words.say('the worst that the limits of this {row} say', { row: words.text(SCHEMA[sheet].rowName) }),

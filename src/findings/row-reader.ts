@@ -1,6 +1,6 @@
 import type { Workbook } from '../engine/index.ts';
 import { SCHEMA, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import type { MessageValues, Words } from '../words/index.ts';
+import type { ValuesOf, Words } from '../words/index.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 
 /** One row as the checks read it. */
@@ -20,8 +20,8 @@ export class RowReader {
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
-  say(message: string, values?: MessageValues): string {
-    return this.words.say(message, { name: this.name, ...values });
+  say<Message extends string>(message: Message, ...[values]: ValuesOf<Message, 'name'>): string {
+    return this.words.say<string>(message, { name: this.name, ...values });
   }
 
   /** What a person entered in a cell. */

@@ -3,8 +3,8 @@ import type { Language } from '../words/index.ts';
 const SOFT_HYPHEN = '\u00ad';
 
 /**
- * Parts of compounds and endings before which a long word of a heading may go on in the next line. Browsers know such places of a
- * language only where they have its dictionary, which those that print documents often lack.
+ * Parts of compounds and endings before which a long word of a heading may go on in the next line. Browsers know such
+ * places of a language only where they have its dictionary, which those that print documents often lack.
  */
 const PARTS: Readonly<Record<Language, readonly string[]>> = {
   en: [],

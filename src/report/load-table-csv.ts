@@ -3,8 +3,8 @@ import { guardText } from '../exchange/index.ts';
 import type { Report, ReportTable } from './model/index.ts';
 
 /**
- * The whole load table as CSV (RFC 4180), for spreadsheets: one table under another, with a blank line between. Figures are written
- * as they are printed. A text that a spreadsheet would run as a formula has an apostrophe in front.
+ * The whole load table as CSV (RFC 4180), for spreadsheets: one table under another, with a blank line between. Figures
+ * are written as they are printed. A text that a spreadsheet would run as a formula has an apostrophe in front.
  */
 export function loadTableCsv({ words, title, subject, details, issue, cautions, sections }: Report): string {
   const head = [

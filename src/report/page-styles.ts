@@ -9,7 +9,10 @@ export type Paper = (typeof PAPERS)[number];
 const NARROW = '@media print { table.long { font-size: 6.5pt; } table.long :is(th, td) { padding: 0.5mm 0.7mm; } }\n';
 const ROOMY = '@media print { table:not(.widest) td.short { white-space: nowrap; } }\n';
 
-/** What stands at the foot of each printed page: what it is, when and by what it was made, which schedule, which page of how many. */
+/**
+ * What stands at the foot of each printed page: what it is, when and by what it was made, which schedule, which page of
+ * how many.
+ */
 export function pageStyles({ words, title, subject, details, issue }: Report, paper: Paper | undefined): string {
   const revision = details.find(({ key }) => key === 'revision')?.text ?? '';
   const what = [title, subject, ...(revision === '' ? [] : [words.say('revision {revision}', { revision })])].filter((part) => part !== '').join(' – ');

@@ -12,7 +12,8 @@ const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, () => Promise<{ defau
 
 /**
  * The words of a language, whose catalogue is loaded only where it is not English.
- * @param locale BCP 47 tag; a language that the software does not speak gives English words with numbers of that locale.
+ * @param locale BCP 47 tag; a language that the software does not speak gives English words with numbers of that
+ * locale.
  * @throws where the catalogue cannot be loaded, as when the network is gone.
  */
 export async function loadWords(locale: string): Promise<Words> {

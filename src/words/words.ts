@@ -1,6 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { isWellFormed, languageOf, type Language } from './language.ts';
 import type { Quantity } from './quantity.ts';
+import type { ValuesOf } from './values-of.ts';
 
 /** What a message may be given: a text that is said already, a number, or a figure with its unit. */
 export type MessageValue = string | number | Quantity;
@@ -10,14 +11,17 @@ export type Translations = ReadonlyMap<string, string>;
 
 /**
  * Speaks one language to a person. A message is written in English where it is said, as ICU MessageFormat has it
- * (`{name}`, `{n, plural, one {# row} other {# rows}}`), and is the key under which the catalogue holds the other languages.
+ * (`{name}`, `{n, plural, one {# row} other {# rows}}`), and is the key under which the catalogue holds the other
+ * languages.
  */
 export interface Words {
   readonly language: Language;
   /** BCP 47 tag by whose custom numbers are written. */
   readonly locale: string;
-  /** Says a message with its values. Figures stand with the decimal sign of the locale. */
-  say(message: string, values?: MessageValues): string;
+  /**
+   * Says a message with its values, each of which has to be given. Figures stand with the decimal sign of the locale.
+   */
+  say<Message extends string>(message: Message, ...values: ValuesOf<Message>): string;
   /** Says a text of the schema, which may hold braces of its own: a title, a help, the words of a rule. */
   text(message: string): string;
   /** Writes a number with the decimal sign of the locale: all its digits, or as many decimals as are asked for. */
@@ -61,7 +65,7 @@ export function makeWords(locale: string, translations?: Translations): Words {
     formats.set(message, made);
     return made;
   };
-  const say = (message: string, values: MessageValues = {}): string => {
+  const say: Words['say'] = (message: string, values: MessageValues = {}): string => {
     const { format, counted } = prepared(message);
     const given: Record<string, string | number> = {};
     for (const [name, value] of Object.entries(values)) {

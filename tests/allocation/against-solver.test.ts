@@ -65,7 +65,7 @@ describe('agrees with an exact solver (HiGHS, mixed-integer linear programming)'
       if (compared === CASES) break;
       const schedule = scheduleOf({
         branches,
-        types: types.map((points, index) => ({ type: `T${index}`, points })),
+        types: types.map((nodes, index) => ({ type: `T${index}`, nodes })),
         devices: rows.map(({ type, qty, on, area }) => ({
           type: `T${type}`, qty, ...(on < branches.length && qty < 3 ? { branch: `B${on + 1}` } : {}), ...(area && { area }),
         })),
@@ -77,7 +77,7 @@ describe('agrees with an exact solver (HiGHS, mixed-integer linear programming)'
   }, 120_000);
 
   test(`on ${CASES} random cases of supplies of three purposes, split and whole`, async () => {
-    const purposes = ['lighting', 'peripherals', 'control'];
+    const purposes = ['lighting', 'field', 'control'];
     const cases = fc.record({
       ratings: fc.array(fc.constantFrom(1.25, 2.5, 5), { minLength: 3, maxLength: 6 }),
       draws: fc.array(fc.integer({ min: 100, max: 1200 }), { minLength: 3, maxLength: 3 }),

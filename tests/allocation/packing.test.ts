@@ -40,7 +40,8 @@ describe('packing whole items', () => {
 
   test('never fills a bin beyond its capacity, loses nothing, and needs no more bins when they are larger', async () => {
     await fc.assert(fc.asyncProperty(
-      fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { maxLength: 30 }), fc.double({ min: 1, max: 2, noNaN: true }),
+      fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { maxLength: 30 }),
+      fc.double({ min: 1, max: 2, noNaN: true }),
       async (sizes, factor) => {
         const [small, large] = [await packBins(sizes, 1), await packBins(sizes, factor)];
         for (const [packing, capacity] of [[small, 1], [large, factor]] as const) {

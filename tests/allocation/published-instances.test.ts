@@ -3,8 +3,9 @@ import { describe, expect, test } from 'vitest';
 import { packBins } from '../../src/allocation/index.ts';
 
 /*
- * E. Falkenauer, A hybrid grouping genetic algorithm for bin packing, Journal of Heuristics 2 (1996), uniform class with
- * 120 items; distributed in the OR-Library (J.E. Beasley, file binpack1). The optima were proven by an exact method.
+ * E. Falkenauer, A hybrid grouping genetic algorithm for bin packing, Journal of Heuristics 2 (1996), uniform class
+ * with 120 items; distributed in the OR-Library (J.E. Beasley, file binpack1). The optima were proven by an exact
+ * method.
  */
 interface Instance {
   readonly name: string;

@@ -7,8 +7,8 @@ import { scheduleOf } from '../support/schedules.ts';
 import { quantity, shareAndApply } from './support.ts';
 
 const types = fc.array(fc.record({
-  purpose: fc.constantFrom('lighting', 'peripherals', 'control', 'other', undefined),
-  draw: fc.constantFrom(0, 20, 350, 1250, 333.3, undefined), points: fc.constantFrom(0, 1, 1, 2, 5, 0.5),
+  purpose: fc.constantFrom('lighting', 'field', 'control', 'other', undefined),
+  draw: fc.constantFrom(0, 20, 350, 1250, 333.3, undefined), nodes: fc.constantFrom(0, 1, 1, 2, 5, 0.5),
 }), { minLength: 1, maxLength: 4 });
 const devices = fc.array(fc.record({
   type: fc.integer({ min: 0, max: 4 }), qty: fc.constantFrom(0, 1, 2, 5, 17, 60, undefined),
@@ -45,7 +45,9 @@ function scheduleFrom(from: Input): LoadSchedule {
   });
 }
 
-/** What each branch or supply carries beyond what it may; at most the rounding of the arithmetic where nothing is over. */
+/**
+ * What each branch or supply carries beyond what it may; at most the rounding of the arithmetic where nothing is over.
+ */
 function excess(schedule: LoadSchedule, over: 'branches' | 'supplies'): Map<string, number> {
   return new Map(schedule.rows(over).map(({ id, cells }) => {
     if (over === 'branches') return [String(cells.branch), -Number(schedule.value(over, id, 'free') ?? 0)];
@@ -85,15 +87,15 @@ describe('whatever the schedule', () => {
 
   test('the count never grows when the limit grows', async () => {
     const cases = fc.record({
-      points: fc.array(fc.integer({ min: 1, max: 6 }), { minLength: 1, maxLength: 25 }),
+      nodes: fc.array(fc.integer({ min: 1, max: 6 }), { minLength: 1, maxLength: 25 }),
       limit: fc.integer({ min: 6, max: 20 }), more: fc.integer({ min: 0, max: 10 }), wholeRows: fc.boolean(),
     });
-    await fc.assert(fc.asyncProperty(cases, async ({ points, limit, more, wholeRows }) => {
+    await fc.assert(fc.asyncProperty(cases, async ({ nodes, limit, more, wholeRows }) => {
       const used = await Promise.all([limit, limit + more].map(async (each) => {
         const schedule = scheduleOf({
-          types: points.map((count, index) => ({ type: `T${index}`, points: count })),
+          types: nodes.map((count, index) => ({ type: `T${index}`, nodes: count })),
           branches: [{ branch: 'B1', limit: each }],
-          devices: points.map((_, index) => ({ type: `T${index}`, qty: 1 + (index % 3) })),
+          devices: nodes.map((_, index) => ({ type: `T${index}`, qty: 1 + (index % 3) })),
         });
         const sharing = await shareOut(readSharing(schedule, { over: 'branches', wholeRows }));
         // With whole rows, a larger limit may take in rows that were left out before.
@@ -110,7 +112,7 @@ test('1,000 rows are shared out over the least number, proven, and others have t
   }), { numRuns: 1000, seed: 3 });
   const schedule = scheduleOf({
     types: Array.from({ length: 20 }, (_, index) => ({
-      type: `T${index}`, points: 1 + (index % 3), draw: 20 + 17 * index, purpose: index % 2 === 0 ? 'lighting' : 'control',
+      type: `T${index}`, nodes: 1 + (index % 3), draw: 20 + 17 * index, purpose: index % 2 === 0 ? 'lighting' : 'control',
     })),
     branches: [{ branch: 'B1', limit: 50, reserve: 0.1 }],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 }],

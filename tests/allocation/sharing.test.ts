@@ -6,8 +6,8 @@ import { ENGLISH } from '../../src/words/index.ts';
 import { scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 import { quantitiesOn, quantity, shareAndApply } from './support.ts';
 
-const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 100, points: 1 };
-const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, points: 0 };
+const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 100, nodes: 1 };
+const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 };
 
 /** Tags that the rows of an area are on. */
 function tagsByArea(placements: readonly { row: number; tag: string }[], devices: readonly Cells[]): Record<string, string[]> {
@@ -52,11 +52,11 @@ describe('sharing out over branches', () => {
     expect(placements).toMatchObject([{ row: 1, ref: 'D2', tag: 'B1', qty: 20 }]);
     expect(leftOut).toMatchObject([{ row: 0, ref: 'D1', qty: 21, code: 'too-large' }]);
     expect(leftOutSentence('branches', leftOut[0]!, ENGLISH))
-      .toBe('The row takes 21 points; a branch has room for 20 points at most. Split the row, or enter a larger branch.');
-    expect(valueAt(schedule, 'branches', 0, 'points')).toBe(20);
+      .toBe('The row takes 21 nodes; a branch has room for 20 nodes at most. Split the row, or enter a larger branch.');
+    expect(valueAt(schedule, 'branches', 0, 'nodes')).toBe(20);
   });
 
-  test('what has no known quantity or points is left out and named; what takes no points needs no branch', async () => {
+  test('what has no known quantity or nodes is left out and named; what takes no nodes needs no branch', async () => {
     const schedule = scheduleOf({
       types: [sensor, lamp], branches: [{ branch: 'B1' }],
       devices: [{ type: 'Sensor' }, { qty: 3 }, { type: 'Lamp', qty: 4 }, { type: 'Sensor', qty: 5 }, {}],
@@ -92,13 +92,13 @@ describe('sharing out over branches', () => {
     expect(sharing).toMatchObject({ used: 1, proven: true, placements: [{ ref: 'D2', tag: 'B2', qty: 6 }], kept: [{ ref: 'D1' }] });
   });
 
-  test('nothing is added to a branch that keeps devices of unknown points', async () => {
+  test('nothing is added to a branch that keeps devices of unknown nodes', async () => {
     const schedule = scheduleOf({
       types: [sensor], branches: [{ branch: 'B1' }], devices: [{ qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
     });
     const { placements, notes } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
     expect(placements).toMatchObject([{ tag: 'B2', qty: 6 }]);
-    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B1 keeps devices whose points are not known, so nothing is added to it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B1 keeps devices whose nodes are not known, so nothing is added to it.']);
   });
 
   test('a new branch is not given a tag that something names already', async () => {

@@ -8,7 +8,7 @@ import { scheduleOf } from '../support/schedules.ts';
 import { leastCost } from './milp.ts';
 
 const lists = { ratings: [2.5, 5, 10], ways: [4, 8, 12] };
-const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, points: 0, diversity: 0.5 };
+const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0, diversity: 0.5 };
 const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50 };
 
 async function counts(sheets: Parameters<typeof scheduleOf>[0], options = {}): Promise<[string, number][]> {
@@ -19,16 +19,16 @@ describe('sizing', () => {
   test('takes the fewest supplies, then the smallest total rating, for each purpose', async () => {
     const devices = [{ type: 'Lamp', qty: 40 }, { type: 'Sensor', qty: 30 }];
     // Lighting: 40 × 0.5 A × 0.5 = 10 A, ÷ 80 % = 12.5 A of rating: 2 supplies at least, of which 10 + 2.5 just does.
-    // Control: 30 × 0.05 A = 1.5 A, ÷ 80 % = 1.875 A: one of 2.5 A. Branches: 30 points in one of 50.
+    // Control: 30 × 0.05 A = 1.5 A, ÷ 80 % = 1.875 A: one of 2.5 A. Branches: 30 nodes in one of 50.
     expect(await counts({ types: [lamp, sensor], devices })).toEqual([
       ['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1], ['Supply 24 V, control, 2.5 A', 1],
-      ['Bus branch, 50 points', 1],
+      ['Bus branch, 50 nodes', 1],
     ]);
   });
 
   test('puts whole devices on each supply, so that what the sum alone would allow may not do', async () => {
     // 3 × 3 A = 9 A, ÷ 90 % = 10 A, which two of 5 A have; but each may carry 4.5 A, which is one device.
-    const types = [{ type: 'Spot', purpose: 'lighting', draw: 3000, points: 0 }];
+    const types = [{ type: 'Spot', purpose: 'lighting', draw: 3000, nodes: 0 }];
     expect(await counts({ types, devices: [{ type: 'Spot', qty: 3 }] }, { target: 0.9, lists: { ratings: [5], ways: [4] } }))
       .toEqual([['Supply 24 V, lighting, 5 A', 3]]);
   });
@@ -39,7 +39,7 @@ describe('sizing', () => {
       types: [sensor], branches: [{ branch: 'B1', limit: 40, reserve: 0.25 }], devices: [{ type: 'Sensor', qty: 61 }],
       contacts: [{ contact: 'K5' }, { contact: 'K16' }], outputs: [...outputs, { output: 'Q17' }],
     })).toEqual([
-      ['Supply 24 V, control, 5 A', 1], ['Bus branch, 30 points', 3],
+      ['Supply 24 V, control, 5 A', 1], ['Bus branch, 30 nodes', 3],
       ...await relayRows(13), ['Relay module, K16, 4 ways', 1], ['Relay outputs without a contact', 1],
     ]);
   });
@@ -65,7 +65,7 @@ describe('sizing', () => {
     expect(rows).toEqual([
       { item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2, why: 'D2 ask for more than 8.00 A in one piece, up to which the largest supply kept may be loaded.' },
       { item: 'Devices of unknown demand, 24 V, control', quantity: 0, why: 'Not counted above: D1. Enter their quantity and draw.' },
-      { item: 'Devices of unknown points', quantity: 0, why: 'Not counted above: D1. Enter their quantity and a type that says how many points one takes.' },
+      { item: 'Devices of unknown nodes', quantity: 0, why: 'Not counted above: D1. Enter their quantity and a type that says how many nodes one counts.' },
     ]);
   });
 

@@ -18,11 +18,11 @@ export type Operation =
 
 /** What every candidate works out, and what is compared after each kind of operation. */
 export const COMPARED = {
-  devices: ['unitDraw', 'diversity', 'connected', 'demand', 'share', 'points'],
+  devices: ['unitDraw', 'diversity', 'connected', 'demand', 'share', 'nodes'],
   supplies: [
     'usable', 'connected', 'demand', 'loading', 'spare', 'limitDiversity', 'fuseLoading', 'loss', 'status',
   ],
-  branches: ['points', 'free', 'used', 'status'],
+  branches: ['nodes', 'free', 'used', 'status'],
 } as const;
 
 /** Values by sheet, row and the keys of `COMPARED`. */

@@ -59,7 +59,7 @@ export class Reference implements Candidate {
       const demand = connected * diversity;
       return {
         unitDraw, diversity, connected, demand, share: demand / usableOf(rail),
-        points: number(cells, 'qty')! * number(type, 'points')!,
+        nodes: number(cells, 'qty')! * number(type, 'nodes')!,
       };
     });
     const total = (by: string, key: string) => {
@@ -72,12 +72,12 @@ export class Reference implements Candidate {
     };
     const connectedOf = total('rail', 'connected');
     const demandOf = total('rail', 'demand');
-    const pointsOf = total('branch', 'points');
+    const nodesOf = total('branch', 'nodes');
     return picked({
       devices,
       supplies: this.#rows.supplies.map((cells) =>
         supplyFigures(cells, usableOf(cells), connectedOf(cells.rail), demandOf(cells.rail))),
-      branches: this.#rows.branches.map((cells) => branchFigures(cells, pointsOf(cells.branch))),
+      branches: this.#rows.branches.map((cells) => branchFigures(cells, nodesOf(cells.branch))),
     });
   }
 }
@@ -93,10 +93,10 @@ function supplyFigures(cells: Cells, usable: number, connected: number, demand: 
   };
 }
 
-function branchFigures(cells: Cells, points: number): Figures {
+function branchFigures(cells: Cells, nodes: number): Figures {
   const limit = number(cells, 'limit')!;
-  const free = Math.floor(limit * (1 - number(cells, 'reserve')!) + 1e-9) - points;
-  return { points, free, used: points / limit, status: points > limit ? 'over' : free < 0 ? 'near' : 'ok' };
+  const free = Math.floor(limit * (1 - number(cells, 'reserve')!) + 1e-9) - nodes;
+  return { nodes, free, used: nodes / limit, status: nodes > limit ? 'over' : free < 0 ? 'near' : 'ok' };
 }
 
 function picked(figures: Record<keyof Results, readonly Figures[]>): Results {

@@ -16,12 +16,12 @@ export const SIZES: readonly Size[] = [
 
 export type Workload = Readonly<Record<WorkSheet, readonly Cells[]>>;
 
-const PURPOSES = ['lighting', 'peripherals', 'control'] as const;
+const PURPOSES = ['lighting', 'field', 'control'] as const;
 const TYPE_COUNT = 24;
 /** Demand of one device row of this workload on average [A]; it only scales the ratings. */
 const USUAL_DEMAND_AMPS = 0.225;
-/** Points of one device row on average; it only scales the limits. */
-const USUAL_POINTS = 6.5;
+/** Nodes of one device row on average; it only scales the limits. */
+const USUAL_NODES = 6.5;
 
 const tag = (letter: string, index: number) => `${letter}${String(index + 1).padStart(4, '0')}`;
 export const railTag = (index: number) => tag('L', index);
@@ -50,11 +50,11 @@ export function deviceRow({ rails, branches }: Size, index: number, variant = 0)
 export function workload(size: Size): Workload {
   const { rows, rails, branches } = size;
   const usable = (rows / rails) * USUAL_DEMAND_AMPS;
-  const points = (rows / branches) * USUAL_POINTS;
+  const nodes = (rows / branches) * USUAL_NODES;
   return {
     devices: Array.from({ length: rows }, (_, index) => deviceRow(size, index)),
     types: Array.from({ length: TYPE_COUNT }, (_, index): Cells => ({
-      type: typeTag(index), purpose: PURPOSES[index % PURPOSES.length]!, points: 1 + (index % 3),
+      type: typeTag(index), purpose: PURPOSES[index % PURPOSES.length]!, nodes: 1 + (index % 3),
       diversity: (50 + index * 2) / 100,
       // Every fourth type gives its power, as a data sheet of a lamp does.
       ...(index % 4 === 3 ? { power: 1.2 + index / 10 } : { draw: 30 + index * 5 }),
@@ -65,7 +65,7 @@ export function workload(size: Size): Workload {
       fuse: Math.round(usable * 2), efficiency: 0.9,
     })),
     branches: Array.from({ length: branches }, (_, index): Cells => ({
-      branch: branchTag(index), limit: Math.round(points * (0.8 + (index % 6) / 10)), reserve: (index % 3) / 10,
+      branch: branchTag(index), limit: Math.round(nodes * (0.8 + (index % 6) / 10)), reserve: (index % 3) / 10,
       terminated: true,
     })),
   };

@@ -157,7 +157,9 @@ test.each<[string, () => void]>([
   ['IndexedDB refuses', () => { vi.spyOn(indexedDB, 'open').mockImplementation(() => { throw new DOMException('denied', 'SecurityError'); }); }],
   ['IndexedDB is missing', () => { vi.spyOn(window, 'indexedDB', 'get').mockReturnValue(undefined as never); }],
   ['IndexedDB never answers', () => {
-    const silent = Object.assign(Object.create(IDBOpenDBRequest.prototype) as IDBOpenDBRequest, { addEventListener: () => undefined });
+    const silent = Object.assign(
+      Object.create(IDBOpenDBRequest.prototype) as IDBOpenDBRequest, { addEventListener: () => undefined },
+    );
     vi.spyOn(indexedDB, 'open').mockReturnValue(silent);
   }],
 ])('where a browser keeps nothing a person is told once, and everything else works: %s', async (_name, break_) => {

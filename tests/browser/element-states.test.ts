@@ -107,7 +107,9 @@ test('what was set before the element was defined is kept', async () => {
 test('every attribute and its property go together, and each has its default', async () => {
   const bare = document.createElement('elv-load-schedule');
   expect(bare.getAttributeNames()).toEqual([]);
-  const defaults = [bare.licenseKey, bare.src, bare.demoSrc, bare.storageKey, bare.name, bare.readonly, bare.disabled, bare.lang];
+  const defaults = [
+    bare.licenseKey, bare.src, bare.demoSrc, bare.storageKey, bare.name, bare.readonly, bare.disabled, bare.lang,
+  ];
   expect(defaults).toEqual([null, null, null, null, '', false, false, '']);
   const given: Record<string, string> = {
     'license-key': 'some', 'src': addressOf(1), 'demo-src': '/demo.json', 'storage-key': '',

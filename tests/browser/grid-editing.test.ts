@@ -176,9 +176,9 @@ describe('lists', () => {
     const { grid, schedule, messages } = await mountGrid(sample(), { sheet: 'supplies' });
     await userEvent.click(cellAt(grid, 0, placeOf('supplies', 'purpose')));
     await userEvent.keyboard('per{Enter}');
-    expect(schedule.document.rows('supplies')[0]!.cells.purpose).toBe('peripherals');
+    expect(schedule.document.rows('supplies')[0]!.cells.purpose).toBe('field');
     await userEvent.keyboard('heating{Enter}');
-    expect(messages.at(-1)!.text).toContain('lighting, peripherals, control, other');
+    expect(messages.at(-1)!.text).toContain('lighting, field, control, other');
     expect(schedule.document.rows('supplies')[1]!.cells.purpose).toBe('control');
   });
 

@@ -35,11 +35,11 @@ describe('device rows per rail and per branch', () => {
       'L1, lighting, 0.96 A of 10.00 A, 10 %, target 80 %, within limits, 2 rows');
   });
 
-  test('per branch they count points', async () => {
+  test('per branch they count nodes', async () => {
     const { grid } = await mountGrid(sample(), { grouping: 'branch' });
     const plain = headings(grid).map((text) => text.replace(/[\u00a0\u202f]/g, ' '));
-    expect(plain[0]).toMatch(/^B1 6 of 50 points, 12 %/);
-    expect(plain[2]).toBe('No known branch 3 points on no branch 1 row');
+    expect(plain[0]).toMatch(/^B1 6 of 50 nodes, 12 %/);
+    expect(plain[2]).toBe('No known branch 3 nodes on no branch 1 row');
   });
 
   test('the heading of the first visible row stays in view, and the next one pushes it out', async () => {

@@ -44,7 +44,8 @@ describe('life of the element', () => {
     expect(textsOf(grid, [COLUMN.ref], [0])).toEqual([['D1']]);
   });
 
-  // On a busy machine the browser now and then holds a second one for a while; a leak would hold all thirty, every time.
+  // On a busy machine the browser now and then holds a second one for a while; a leak would hold all thirty, every
+  // time.
   test('removed from the page, nothing of it stays in memory', { retry: 3, timeout: 60_000 }, async () => {
     const alive: WeakRef<object>[] = [];
     for (let turn = 0; turn < 30; turn += 1) {

@@ -58,8 +58,8 @@ test('the picture follows the selection, and the area keeps its height whatever 
   expect(area(element).offsetHeight).toBe(height);
   await element.select('supplies', 'L1', 'demand');
   await expect.poll(title).toBe('Loading of the supplies');
-  await element.select('branches', 'B1', 'points');
-  await expect.poll(title).toBe('Points on the bus branches');
+  await element.select('branches', 'B1', 'nodes');
+  await expect.poll(title).toBe('Nodes on the bus branches');
   expect(area(element).offsetHeight).toBe(height);
 });
 
@@ -136,7 +136,7 @@ test('room for more of the type of the selected row is said for its rail and its
   // 10 A less 2 A; the target is 8 A.
   await expect.poll(() => more(element)).toEqual(['L1: Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
   await element.select('devices', 'D2', 'branch');
-  // Of 10 points 2 are taken; 2 are kept in reserve.
+  // Of 10 nodes 2 are taken; 2 are kept in reserve.
   await expect.poll(() => more(element)).toEqual(['B1: Room for 8 more of the type Ampere before the limit, 6 before the reserve.']);
   await element.select('supplies', 'L1', 'demand');
   await expect.poll(() => more(element)).toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);

@@ -144,7 +144,10 @@ test.each(['run', 'supplies', 'branches'] as const)('%s: a name for screen reade
   const box = svg.getBoundingClientRect();
   for (const text of svg.querySelectorAll('text')) {
     const { left, right, top, bottom } = text.getBoundingClientRect();
-    expect([text.textContent, left >= box.left - 1 && right <= box.right + 1 && top >= box.top - 1 && bottom <= box.bottom + 1])
+    expect([
+      text.textContent,
+      left >= box.left - 1 && right <= box.right + 1 && top >= box.top - 1 && bottom <= box.bottom + 1,
+    ])
       .toEqual([text.textContent, true]);
   }
 });

@@ -16,7 +16,7 @@ const cellTexts = (element: Element, tag: string) =>
   parts(element, `[data-tag="${tag}"] td`).map((cell) => cell.textContent.replace(/\s+/g, ' ').trim());
 
 test('before and after are shown by tag, and applied as one action', async () => {
-  // 12 points on B1, which may carry 10; by hand, two branches are the least.
+  // 12 nodes on B1, which may carry 10; by hand, two branches are the least.
   const content: Content = {
     details: {},
     sheets: {
@@ -33,10 +33,10 @@ test('before and after are shown by tag, and applied as one action', async () =>
   expect(cellTexts(element, 'B1')).toEqual(['B1', '', '12 of 10', '', expect.stringMatching(/^\d+ of 10$/), '1 go']);
   expect(element.value).toBe(before);
   await press(element, '[data-do=share]');
-  const points = element.schedule.rows('branches').map(({ id }) => element.schedule.value('branches', id, 'points') as number);
-  expect(points).toHaveLength(2);
-  expect(points[0]! + points[1]!).toBe(12);
-  expect(Math.max(...points)).toBeLessThanOrEqual(10);
+  const nodes = element.schedule.rows('branches').map(({ id }) => element.schedule.value('branches', id, 'nodes') as number);
+  expect(nodes).toHaveLength(2);
+  expect(nodes[0]! + nodes[1]!).toBe(12);
+  expect(Math.max(...nodes)).toBeLessThanOrEqual(10);
   expect(element.undo()).toBe('Sharing out over 2 branches');
   expect(element.value).toBe(before);
 });
@@ -57,7 +57,7 @@ test('it is said when nothing can be shared out, and why', async () => {
   const element = await mountElement({ content: { details: {}, sheets: { devices: [{ ref: 'D1', type: 'Winch', qty: 2 }] } } });
   await openWork(element, 'shareOut');
   await expect.poll(() => textOf(element, '.verdict')).toBe('No device can be given a place.');
-  expect(textOf(element, 'elv-share-out ul')).toMatch(/^The points of its type are not known\..* D1$/);
+  expect(textOf(element, 'elv-share-out ul')).toMatch(/^The nodes of its type are not known\..* D1$/);
   expect(textOf(element, '[data-do=share]')).toBe('Nothing to change');
 });
 

@@ -26,11 +26,14 @@ afterEach(() => {
   document.querySelector('pseudo-sharing-schedule')?.remove();
 });
 
-/** Devices that move, have no place, or stay where there is too little; branches and supplies of which something is not known. */
+/**
+ * Devices that move, have no place, or stay where there is too little; branches and supplies of which something is not
+ * known.
+ */
 const CONTENT: Content = {
   details: {},
   sheets: {
-    types: [{ type: 'Sensor', draw: 100 }, { type: 'Winch', purpose: 'lighting', draw: 9000 }, { type: 'Lamp', purpose: 'lighting', draw: 500, points: 0 }],
+    types: [{ type: 'Sensor', draw: 100 }, { type: 'Winch', purpose: 'lighting', draw: 9000 }, { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 }],
     branches: [{ branch: 'B1', limit: 10 }, { branch: 'B2', limit: '=1/0' }],
     supplies: [{ rail: 'L1', rated: 2.5, purpose: 'lighting' }, { rail: 'L2' }],
     devices: [
@@ -80,7 +83,7 @@ const SPOKEN = [
   },
   {
     lang: 'fr', verdict: '2 lignes de bus, dont 1 nouvelle : nombre minimal démontré.', offer: 'Répartir sur 2 lignes de bus', label: 'Répartition sur 2 lignes de bus',
-    change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer', problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des points-virgules.',
+    change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer', problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des nodes-virgules.',
   },
 ];
 

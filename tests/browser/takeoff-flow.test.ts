@@ -17,7 +17,9 @@ interface Case {
   readonly name: string;
   readonly text: string;
   readonly into: 'paste' | 'drop';
-  /** What a person says of lines that are open once the likest types are confirmed: a number, or nothing that counts. */
+  /**
+   * What a person says of lines that are open once the likest types are confirmed: a number, or nothing that counts.
+   */
   readonly lines: Readonly<Record<number, number | 'leave-out'>>;
   /** Devices in the list, added up by hand from its lines (or, for the hotel, as its grand total says). */
   readonly devices: number;
@@ -34,7 +36,8 @@ const CASES: readonly Case[] = [
   { name: 'maison-de-sante.csv', text: maisonDeSante, into: 'drop', lines: { 14: 3 }, devices: 1233 },
   // 4 + 12 + 2 + 30 + 6 + 8
   { name: 'swimming-pool.tsv', text: swimmingPool, into: 'paste', lines: {}, devices: 62 },
-  // 8 + 3 + 4 + 2 + 2 + 6 + 2, 5 + 1 + 2 + 2 × 3 + 1; four of nothing named are left out, and the total counts otherwise.
+  // 8 + 3 + 4 + 2 + 2 + 6 + 2, 5 + 1 + 2 + 2 × 3 + 1; four of nothing named are left out, and the total counts
+  // otherwise.
   { name: 'workshop.tsv', text: workshop, into: 'paste', lines: { 15: 'leave-out', 16: 6, 18: 'leave-out' }, devices: 42 },
 ];
 

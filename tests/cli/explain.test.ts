@@ -12,7 +12,9 @@ const DEMO = fileURLToPath(new URL('../../data/demo.schedule.json', import.meta.
 async function run(...words: string[]) {
   let out = '';
   const warnings: string[] = [];
-  const code = await runTable([DEMO, ...words], { out: (text) => { out += text; }, warn: (line) => { warnings.push(line); } });
+  const code = await runTable(
+    [DEMO, ...words], { out: (text) => { out += text; }, warn: (line) => { warnings.push(line); } },
+  );
   return { code, out, warnings };
 }
 

@@ -22,7 +22,7 @@ async function run(files: Readonly<Record<string, string>>, ...words: string[]) 
 }
 
 const FILES = {
-  'types.csv': 'Type,Purpose,Draw (mA),Points\nSensor,control,100,1\nGateway,control,200,7\nLamp,lighting,500,0\n',
+  'types.csv': 'Type,Purpose,Draw (mA),Nodes\nSensor,control,100,1\nGateway,control,200,7\nLamp,lighting,500,0\n',
   'branches.csv': 'Branch,Limit\nB1,20\n',
   'supplies.csv': 'Rail,Purpose,Rated (A)\nC1,control,2.5\nL1,lighting,5\n',
   'devices.csv': 'Ref,Area,Type,Qty\nD1,Hall,Sensor,12\nD2,Attic,Gateway,3\nD3,Hall,Lamp,6\nD4,,Sensor,\n',
@@ -33,7 +33,7 @@ describe('share', () => {
     const { code, out, warnings } = await run(FILES);
     const printed = JSON.parse(out) as Record<string, unknown>;
     expect(code).toBe(0);
-    // 12 + 3 × 7 = 33 points in branches of 20.
+    // 12 + 3 × 7 = 33 nodes in branches of 20.
     expect(printed).toMatchObject({ over: 'branches', used: 2, lowerBound: 2, proven: true, added: ['B2'] });
     const placements = printed.placements as { row: number; ref: string; tag: string; qty: number }[];
     expect(placements.filter(({ ref }) => ref === 'D2').reduce((sum, { qty }) => sum + qty, 0)).toBe(3);
@@ -44,7 +44,7 @@ describe('share', () => {
 
   it('keeps rows whole where asked to', async () => {
     const { out } = await run(FILES, '--whole-rows');
-    // The 21 points of D2 exceed a branch.
+    // The 21 nodes of D2 exceed a branch.
     expect(JSON.parse(out)).toMatchObject({
       used: 1, placements: [{ row: 0, ref: 'D1', tag: 'B1', qty: 12 }], leftOut: [{ ref: 'D2', code: 'too-large' }, {}, {}],
     });
@@ -59,7 +59,7 @@ describe('share', () => {
     if (!written.ok) throw new Error('The schedule cannot be read back.');
     expect(written.content.sheets.devices!.map(({ rail }) => rail)).toEqual(['C1', 'C1', 'L1', undefined]);
     const lines = (await readFile(sizing, 'utf8')).split('\r\n');
-    const items = ['Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch', 'Devices of unknown points'];
+    const items = ['Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch', 'Devices of unknown nodes'];
     expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item)))).toEqual([...items, undefined]);
   });
 

@@ -31,7 +31,7 @@ describe('device types', () => {
     expect(types.length).toBeGreaterThanOrEqual(40);
     expect(new Set(types.map((row) => row.type)).size).toBe(types.length);
     expect(types.filter((row) => typeof row.description !== 'string')).toEqual([]);
-    expect(new Set(types.map((row) => row.purpose))).toEqual(new Set(['lighting', 'peripherals', 'control']));
+    expect(new Set(types.map((row) => row.purpose))).toEqual(new Set(['lighting', 'field', 'control']));
   });
 
   test.each(types.map((row) => [row.type, row] as const))('%s is plausible', (_name, row) => {
@@ -41,7 +41,7 @@ describe('device types', () => {
     const watts = row.power ?? Number(row.draw) * 24 / 1000;
     expect(watts).toBeGreaterThan(0);
     expect(watts).toBeLessThanOrEqual(40);
-    expect([0, 1]).toContain(row.points);
+    expect([0, 1]).toContain(row.nodes);
     expect(row.diversity).toBeGreaterThan(0);
     expect(row.diversity).toBeLessThanOrEqual(1);
     if (row.minVoltage !== undefined) expect([19.2, 20.4, 21.6]).toContain(row.minVoltage);

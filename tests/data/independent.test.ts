@@ -29,8 +29,8 @@ describe('plain arithmetic in a cell', () => {
 });
 
 const TYPES: InputRow[] = [
-  { type: 'strip', draw: 400, diversity: 0.5, points: 0 },
-  { type: 'panel', power: 12, points: 2 },
+  { type: 'strip', draw: 400, diversity: 0.5, nodes: 0 },
+  { type: 'panel', power: 12, nodes: 2 },
   { type: 'blank' },
 ];
 
@@ -41,31 +41,31 @@ function devicesOn(supply: InputRow, ...devices: InputRow[]): Figures {
 describe('device rows', () => {
   const supply = { rail: 'L1', voltage: 48, rated: 10 };
   test.each<[string, InputRow, Expected]>([
-    ['take draw, diversity and points of the type', { type: 'strip', qty: 5, rail: 'L1' },
+    ['take draw, diversity and nodes of the type', { type: 'strip', qty: 5, rail: 'L1' },
       // 5 × 400 mA = 2 A, × 0.5 = 1 A, of 10 A
-      { unitDraw: 400, diversity: 0.5, connected: 2, demand: 1, share: near(0.1), points: 0 }],
+      { unitDraw: 400, diversity: 0.5, connected: 2, demand: 1, share: near(0.1), nodes: 0 }],
     ['work the draw out from the power and the rail', { type: 'panel', qty: 4, rail: 'L1' },
       // 12 W ÷ 48 V = 250 mA, × 4 = 1 A; 4 × 2 places
-      { unitDraw: near(250), diversity: 1, connected: near(1), demand: near(1), share: near(0.1), points: 8 }],
+      { unitDraw: near(250), diversity: 1, connected: near(1), demand: near(1), share: near(0.1), nodes: 8 }],
     ['prefer their own draw and diversity', { type: 'strip', qty: 2, rail: 'L1', unitDraw: 300, diversity: 0.25 },
       { unitDraw: 300, diversity: 0.25, connected: 0.6, demand: 0.15, share: near(0.015) }],
     ['understand a typed formula', { type: 'strip', qty: '=3*4', rail: 'L1' }, { connected: 4.8, demand: 2.4 }],
     ['need no type when they have a draw', { qty: 3, rail: 'L1', unitDraw: 100 },
-      { connected: near(0.3), diversity: 1, demand: near(0.3), points: null }],
+      { connected: near(0.3), diversity: 1, demand: near(0.3), nodes: null }],
     ['have no draw from a power without a rail', { type: 'panel', qty: 4 },
-      { unitDraw: null, connected: null, points: 8 }],
+      { unitDraw: null, connected: null, nodes: 8 }],
     ['keep a current without a rail', { type: 'strip', qty: 5 }, { connected: 2, demand: 1, share: null }],
     ['know nothing of a type that is not listed', { type: 'other', qty: 4, rail: 'L1' },
-      { unitDraw: null, diversity: 1, connected: null, demand: null, share: null, points: null }],
+      { unitDraw: null, diversity: 1, connected: null, demand: null, share: null, nodes: null }],
     ['know nothing without a quantity', { type: 'strip', rail: 'L1' },
-      { unitDraw: 400, connected: null, points: null }],
+      { unitDraw: 400, connected: null, nodes: null }],
     ['do not fall back when what was typed has no result', { type: 'strip', qty: 2, rail: 'L1', unitDraw: '=1/0' },
       { unitDraw: null, connected: null }],
     ['do not take part of a device from a formula', { type: 'strip', qty: '=5/2', rail: 'L1' }, { connected: null }],
     ['do not take a diversity above 1 from a formula', { type: 'strip', qty: 2, rail: 'L1', diversity: '=3/2' },
       { connected: 0.8, diversity: null, demand: null }],
     ['know nothing beyond what a number can hold', { qty: 1e300, unitDraw: 1e300, rail: 'L1' }, { connected: null }],
-    ['may count zero devices', { type: 'strip', qty: 0, rail: 'L1' }, { connected: 0, demand: 0, share: 0, points: 0 }],
+    ['may count zero devices', { type: 'strip', qty: 0, rail: 'L1' }, { connected: 0, demand: 0, share: 0, nodes: 0 }],
   ])('%s', (_name, device, expected) => {
     expect(devicesOn(supply, device).devices[0]).toMatchObject(expected);
   });
@@ -172,8 +172,8 @@ describe('enclosures, and supplies in their warmth', () => {
 describe('branches', () => {
   const panels = (qty: number) => ({ type: 'panel', qty, branch: 'B1' });
   test.each<[string, InputRow, InputRow[], Expected]>([
-    ['are ok when just full', {}, [panels(25)], { points: 50, free: 0, used: 1, status: 'ok' }],
-    ['are over beyond the limit', {}, [panels(26)], { points: 52, free: -2, used: 1.04, status: 'over' }],
+    ['are ok when just full', {}, [panels(25)], { nodes: 50, free: 0, used: 1, status: 'ok' }],
+    ['are over beyond the limit', {}, [panels(26)], { nodes: 52, free: -2, used: 1.04, status: 'over' }],
     ['round what the reserve leaves down', { limit: 50, reserve: 0.25 }, [panels(18)],
       // 50 × 0.75 = 37.5, so 37, less 36
       { free: 1, status: 'ok' }],
@@ -182,7 +182,7 @@ describe('branches', () => {
       { free: 1, status: 'ok' }],
     ['are near within the reserve', { limit: 50, reserve: 0.25 }, [panels(19)], { free: -1, status: 'near' }],
     ['are partial when a row takes unknown places', {}, [panels(2), { branch: 'B1', qty: 1, unitDraw: 10 }],
-      { points: 4, status: 'incomplete', partial: { points: true } }],
+      { nodes: 4, status: 'incomplete', partial: { nodes: true } }],
   ])('%s', (_name, branch, devices, expected) => {
     const runs = [{ run: 'W1', branch: 'B1' }, { run: 'W2', branch: 'B1' }, { run: 'W3' }];
     const branches = [{ branch: 'B1', ...branch }];

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  alternatingCurrent, connectedCurrent, contactRating, demandCurrent, devicePoints, drawFromPower, exceeds, freePoints,
+  alternatingCurrent, connectedCurrent, contactRating, demandCurrent, deviceNodes, drawFromPower, exceeds, freeNodes,
   headroom, inrushHeadroom, inrushTotal, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent,
 } from '../../src/electrical/index.ts';
 import { closeTo } from '../support/close-to.ts';
@@ -21,7 +21,7 @@ describe('loads add up', () => {
     fc.assert(fc.property(quantity, quantity, milliamps, (one, other, draw) => {
       const apart = connectedCurrent(one, draw) + connectedCurrent(other, draw);
       expect(connectedCurrent(one + other, draw)).toEqual(closeTo(apart, ROUNDING));
-      expect(devicePoints(one + other, 3)).toBe(devicePoints(one, 3) + devicePoints(other, 3));
+      expect(deviceNodes(one + other, 3)).toBe(deviceNodes(one, 3) + deviceNodes(other, 3));
     }));
   });
 
@@ -59,16 +59,16 @@ describe('limits', () => {
 
   test.each([
     // Common practice, no source: 50 devices on a branch; the second figure is by hand.
-    { limit: 50, reserve: 0, points: 50, free: 0 },
-    { limit: 50, reserve: 0.2, points: 38, free: 2 },
-    { limit: 50, reserve: 0.2, points: 41, free: -1 },
-    { limit: 50, reserve: 0.25, points: 0, free: 37 },
+    { limit: 50, reserve: 0, nodes: 50, free: 0 },
+    { limit: 50, reserve: 0.2, nodes: 38, free: 2 },
+    { limit: 50, reserve: 0.2, nodes: 41, free: -1 },
+    { limit: 50, reserve: 0.25, nodes: 0, free: 37 },
     // 10 × (1 − 0.9) is 0.9999999999999998 in binary, and one place all the same.
-    { limit: 10, reserve: 0.9, points: 0, free: 1 },
+    { limit: 10, reserve: 0.9, nodes: 0, free: 1 },
     // EIA RS-485: 32 unit loads.
-    { limit: 32, reserve: 0, points: 33, free: -1 },
-  ])('$points points of $limit with $reserve in reserve leave $free', ({ limit, reserve, points, free }) => {
-    expect(freePoints(limit, reserve, points)).toBe(free);
+    { limit: 32, reserve: 0, nodes: 33, free: -1 },
+  ])('$nodes nodes of $limit with $reserve in reserve leave $free', ({ limit, reserve, nodes, free }) => {
+    expect(freeNodes(limit, reserve, nodes)).toBe(free);
   });
 
   test('a sum that only rounding lifts above its limit does not exceed it', () => {

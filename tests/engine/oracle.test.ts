@@ -21,7 +21,7 @@ const CHECKED = ['devices', 'supplies', 'branches', 'outputs', 'feeds', 'enclosu
 const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'supplies.connected': ['connected', 'limitDiversity'],
   'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
-  'branches.points': ['points', 'free', 'used'],
+  'branches.nodes': ['nodes', 'free', 'used'],
   'feeds.connected': ['connected', 'demand', 'loading', 'spare'],
   'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside'],
 };
@@ -111,7 +111,7 @@ test.each([
   ['=1/0', 'outputs', 'powerFactor'], ['=1/0', 'outputs', 'target'], ['=1/0', 'feeds', 'diversity'], ['=1/0', 'feeds', 'target'],
   ['=1/0', 'feeds', 'voltage'], ['=1/0', 'devices', 'qty'], ['=1/0', 'devices', 'unitDraw'], ['=1/0', 'devices', 'diversity'],
   ['=2*3', 'devices', 'qty'], ['=1/4', 'devices', 'diversity'], ['=3*4', 'types', 'power'], ['=1/0', 'types', 'diversity'],
-  ['=1/0', 'types', 'draw'], ['=1/0', 'types', 'points'], ['=1/0', 'contacts', 'lamp'], ['=1/0', 'contacts', 'inrush'],
+  ['=1/0', 'types', 'draw'], ['=1/0', 'types', 'nodes'], ['=1/0', 'contacts', 'lamp'], ['=1/0', 'contacts', 'inrush'],
   ...(['height', 'width', 'depth', 'transfer', 'otherLoss', 'ambient', 'maxInside'] as const).map((key) => ['=1/0', 'enclosures', key] as const),
   ['=1/0', 'supplies', 'lessPerKelvin'], ['=1/0', 'supplies', 'efficiency'], ['=30+7.5', 'enclosures', 'ambient'],
 ] as const)('the formula %s in %s.%s tells on the figures and the status as it does there', (formula, sheet, key) => {

@@ -3,7 +3,10 @@ import type { Tap } from '../../src/electrical/index.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
 import { nodalVoltages } from '../support/nodal-solver.ts';
 
-/** Numbers of two decimals, as people enter them; places closer than a centimetre would strain the matrix, not the rules. */
+/**
+ * Numbers of two decimals, as people enter them; places closer than a centimetre would strain the matrix, not the
+ * rules.
+ */
 const between = (min: number, max: number) => fc.integer({ min: min * 100, max: max * 100 }).map((hundredths) => hundredths / 100);
 /** A cell that is mostly filled. */
 const mostly = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { freq: 8 });
@@ -96,7 +99,8 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
     const count = qty * (run.basis === 'demand' ? given(row, 'diversity') ?? given(type, 'diversity', 1)! : 1);
     const distanceMetres = given(row, 'distance') ?? length;
     if (type?.load !== 'power') return { distanceMetres, amps: count * draw / 1000 };
-    // A draw of the row itself, or of a type without a power, is the one at nominal voltage; one that is the type's says nothing new.
+    // A draw of the row itself, or of a type without a power, is the one at nominal voltage; one that is the type's
+    // says nothing new.
     const isOwn = power === null || typical === null || Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
     return { distanceMetres, watts: count * (isOwn ? draw / 1000 * (railVolts ?? supplyVolts) : power) };
   });

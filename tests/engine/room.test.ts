@@ -47,8 +47,8 @@ describe('room on an output, by hand', () => {
 
 describe('room for devices of a type, by hand', () => {
   const types: Cells[] = [
-    { type: 'driver', power: 12, diversity: 0.8 }, { type: 'switch', draw: 100, points: 3 }, { type: 'unknown' },
-    { type: 'passive', draw: 0, points: 0 },
+    { type: 'driver', power: 12, diversity: 0.8 }, { type: 'switch', draw: 100, nodes: 3 }, { type: 'unknown' },
+    { type: 'passive', draw: 0, nodes: 0 },
   ];
   const schedule = scheduleOf({
     types,
@@ -62,7 +62,7 @@ describe('room for devices of a type, by hand', () => {
     devices: [
       { type: 'switch', qty: 40, rail: 'A' }, { type: 'switch', qty: 40, rail: 'B' },
       { type: 'switch', qty: 40, rail: 'C' }, { type: 'unknown', qty: 1, rail: 'C' },
-      // 30 points of 50, 40 less the reserve.
+      // 30 nodes of 50, 40 less the reserve.
       { type: 'switch', qty: 10, branch: 'P' }, { type: 'nowhere', qty: 1, branch: 'Q' },
     ],
   });

@@ -101,8 +101,12 @@ describe('what makes no difference', () => {
       if (typeof row?.qty !== 'number') return;
       const first = Math.min(part, row.qty);
       const rest = row.qty - first;
-      const split = devices.flatMap((each): Cells[] => each === row ? [{ ...row, qty: first }, { ...row, qty: rest }] : [each]);
-      const [one, two] = [new LoadSchedule(content), new LoadSchedule({ ...content, sheets: { ...content.sheets, devices: split } })];
+      const split = devices.flatMap(
+        (each): Cells[] => each === row ? [{ ...row, qty: first }, { ...row, qty: rest }] : [each],
+      );
+      const [one, two] = [
+        new LoadSchedule(content), new LoadSchedule({ ...content, sheets: { ...content.sheets, devices: split } }),
+      ];
       expect(withoutVolts(figuresOf(two))).toEqual(near(figuresOf(one)));
     }), { numRuns: 60 });
   });

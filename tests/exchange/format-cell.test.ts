@@ -53,7 +53,9 @@ describe('formatCell', () => {
       fc.constantFrom('en', 'de', 'fr-CH'),
       fc.constantFrom('edit' as const, 'copy' as const),
       (each, value, locale, use) => {
-        const parsed = parseCell(each, formatCell(each, value, makeWords(locale), use), { decimal: decimalSign(locale) });
+        const parsed = parseCell(
+          each, formatCell(each, value, makeWords(locale), use), { decimal: decimalSign(locale) },
+        );
         expect(parsed).toEqual({ ok: true, value: value + 0 });
       },
     ));

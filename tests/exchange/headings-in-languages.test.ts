@@ -13,8 +13,11 @@ describe.each(['de', 'fr'])('headings in %s', (language) => {
     const words = await loadWords(language);
     for (const sheet of SHEET_NAMES) {
       for (const column of SCHEMA[sheet].columns) {
-        for (const heading of [words.text(column.title), titleWithUnit(column, words), column.title, titleWithUnit(column), column.key]) {
-          expect([sheet, heading, readHeading(sheet, heading, words).column?.key]).toEqual([sheet, heading, column.key]);
+        for (const heading of [
+          words.text(column.title), titleWithUnit(column, words), column.title, titleWithUnit(column), column.key,
+        ]) {
+          expect([sheet, heading, readHeading(sheet, heading, words).column?.key])
+            .toEqual([sheet, heading, column.key]);
         }
       }
     }
@@ -25,7 +28,8 @@ describe.each(['de', 'fr'])('headings in %s', (language) => {
     for (const sheet of SHEET_NAMES) {
       const headings = SCHEMA[sheet].columns.map((column) => titleWithUnit(column, words));
       expect(recogniseSheet(headings, words)).toEqual({ ok: true, sheet });
-      expect(recogniseSheet(inputColumns(sheet).map(({ title }) => words.text(title)), words)).toEqual({ ok: true, sheet });
+      expect(recogniseSheet(inputColumns(sheet).map(({ title }) => words.text(title)), words))
+        .toEqual({ ok: true, sheet });
     }
   });
 

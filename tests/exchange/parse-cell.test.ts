@@ -103,7 +103,7 @@ const refused: [path: string, text: string, parts: string[], context?: CellConte
   ['devices.diversity', '-5 %', ['0 to 1']],
   ['supplies.redundant', 'maybe', ['“maybe”', 'yes or no']],
   ['runs.trip', 'E', ['“E”', '1 to 100', 'B, C, D, gG']],
-  ['types.purpose', 'heating', ['“heating”', 'lighting, peripherals, control, other']],
+  ['types.purpose', 'heating', ['“heating”', 'lighting, field, control, other']],
   ['devices.note', 'a\0b', ['NUL']],
   ['devices.area', 'x\0'.padEnd(50, 'x'), ['NUL']],
 ];

@@ -100,7 +100,7 @@ describe('readSchedule', () => {
     ['a list in a cell', file({ devices: [{ qty: [1] }] }), { code: 'wrong-kind', path: '/sheets/devices/0/qty' }, 'a list'],
     ['true in a column of numbers', file({ devices: [{ qty: true }] }), { code: 'value-refused' }, 'a whole number (0 or more)'],
     ['a number out of range', file({ devices: [{ diversity: 1.4 }] }), { code: 'value-refused', received: '1.4' }, 'type 0.714'],
-    ['a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' }, 'lighting, peripherals'],
+    ['a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' }, 'lighting, field'],
     ['a formula without its row', file({ devices: [{ qty: '=D9' }] }),
       { code: 'formula-unreadable', path: '/sheets/devices/0/qty', line: 1 }, 'no row 9'],
     ['an acceptance on no sheet', file({}, { accepted: [{ sheet: 'lamps', tag: '', rule: '', reason: '', name: '', date: '' }] }),

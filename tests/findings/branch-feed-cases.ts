@@ -10,19 +10,19 @@ const FEED = (amps: number, feed: Cells) => ({ feeds: [{ feed: 'F1', ...feed }],
 
 export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
-    rule: 'branch-over-limit', sheet: 'branches', sheets: BRANCH(53), severity: 'over', key: 'points', value: 53, limit: 50, inStatus: true,
-    message: 'Branch B1 carries 53 points and may carry 50: 3 too many. Move devices to another branch.',
-    silent: [BRANCH(50), BRANCH(500, { limit: 50 }, { points: 0.1 })],
+    rule: 'branch-over-limit', sheet: 'branches', sheets: BRANCH(53), severity: 'over', key: 'nodes', value: 53, limit: 50, inStatus: true,
+    message: 'Branch B1 carries 53 nodes and may carry 50: 3 too many. Move devices to another branch.',
+    silent: [BRANCH(50), BRANCH(500, { limit: 50 }, { nodes: 0.1 })],
   },
   {
     rule: 'branch-over-reserve', sheet: 'branches', sheets: BRANCH(42, { reserve: 0.2 }), severity: 'near', key: 'free', value: -2, limit: 0, inStatus: true,
-    message: 'Branch B1 carries 42 points of 50, 2 into its reserve of 20 %. Move devices to another branch, or give up part of the reserve.',
-    silent: [BRANCH(40, { reserve: 0.2 }), BRANCH(51, { reserve: 0.2 }), BRANCH(370, { limit: 37 }, { points: 0.1 })],
+    message: 'Branch B1 carries 42 nodes of 50, 2 into its reserve of 20 %. Move devices to another branch, or give up part of the reserve.',
+    silent: [BRANCH(40, { reserve: 0.2 }), BRANCH(51, { reserve: 0.2 }), BRANCH(370, { limit: 37 }, { nodes: 0.1 })],
   },
   {
-    rule: 'branch-points-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
-    severity: 'incomplete', key: 'points', value: 0, inStatus: true,
-    message: 'Branch B1 carries at least 0 points: 2 device rows on it have no known number of points. Complete them to know the rest.',
+    rule: 'branch-nodes-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
+    severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
+    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it have no known number of nodes. Complete them to know the rest.',
     silent: [BRANCH(0)],
   },
   {

@@ -30,8 +30,8 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.', silent: [DEVICE(WHOLE)],
   },
   {
-    rule: 'device-points-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }), severity: 'incomplete', key: 'points', value: null, inStatus: false,
-    message: 'Ref D1 takes an unknown number of points on branch B1. Enter its quantity and a type that says how many points one device takes.',
+    rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
+    message: 'Ref D1 counts an unknown number of nodes on branch B1. Enter its quantity and a type that says how many nodes one device counts.',
     silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' })],
   },
   {

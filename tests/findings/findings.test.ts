@@ -34,7 +34,7 @@ describe('each rule finds what it is for, says so, and is silent otherwise', () 
 
   test('every limit names both of its numbers with their units, and every sentence a remedy', () => {
     for (const { rule, value, limit, message, severity } of CASES) {
-      const numbers = message.match(/\d[\d.]*(?: (?:A|V|%|°C|K|m|mA|points?))?/g) ?? [];
+      const numbers = message.match(/\d[\d.]*(?: (?:A|V|%|°C|K|m|mA|nodes?))?/g) ?? [];
       if (typeof value === 'number' && typeof limit === 'number' && severity !== 'incomplete') {
         expect([rule, numbers.length >= 2]).toEqual([rule, true]);
       }

@@ -24,7 +24,8 @@ export const MEASURED_CASES: readonly FindingCase[] = [
     rule: 'supply-measured-current-differs', sheet: 'supplies', sheets: SUPPLY({ measuredCurrent: 6 }), severity: 'near', key: 'measuredCurrent', value: 6, limit: 5,
     message: 'Rail L1: 6.00 A measured, 5.00 A worked out: 1.00 A more, where 0.50 A may differ. Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
     silent: [
-      SUPPLY({}), SUPPLY({ measuredCurrent: 5.5 }), SUPPLY({ measuredCurrent: 4.5 }), SUPPLY({ measuredCurrent: 6, currentTolerance: 0.2 }),
+      SUPPLY({}), SUPPLY({ measuredCurrent: 5.5 }), SUPPLY({ measuredCurrent: 4.5 }),
+      SUPPLY({ measuredCurrent: 6, currentTolerance: 0.2 }),
       { ...SUPPLY({ measuredCurrent: 6 }), devices: [{ rail: 'L1', qty: 1, unitDraw: 5000 }, { rail: 'L1', qty: 1 }] },
     ],
     inStatus: false,
@@ -42,7 +43,8 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'run-measured-voltage-differs', sheet: 'runs', sheets: RUN({ measuredVoltage: 22 }), severity: 'near', key: 'measuredVoltage', value: 22, limit: 23,
     message: 'Run W1: 22.00 V measured, 23.00 V worked out: 1.00 V less, where 0.46 V may differ. Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.',
-    silent: [RUN({}), RUN({ measuredVoltage: 22.54 }), RUN({ measuredVoltage: 22, voltageTolerance: 0.05 })], inStatus: false,
+    silent: [RUN({}), RUN({ measuredVoltage: 22.54 }), RUN({ measuredVoltage: 22, voltageTolerance: 0.05 })],
+    inStatus: false,
   },
   {
     rule: 'run-measured-under-voltage', sheet: 'runs', sheets: RUN({ measuredVoltage: 20 }), severity: 'over', key: 'measuredVoltage', value: 20, limit: 21,

@@ -100,13 +100,16 @@ describe('hostile texts in every cell that takes a text', () => {
     expect(fields.filter((field) => /^[=+@\t\r]|^-\D/.test(field))).toEqual([]);
     const read = readCsv(text, sheet);
     const before = schedule.rows(sheet).map(({ cells }) => cells);
-    expect(read.ok && JSON.stringify(read.rows.map((cells) => plain(cells)))).toBe(JSON.stringify(before.map((cells) => plain(cells))));
+    expect(read.ok && JSON.stringify(read.rows.map((cells) => plain(cells))))
+      .toBe(JSON.stringify(before.map((cells) => plain(cells))));
   });
 
   test('give figures and findings without a fault, and change nothing outside the schedule', () => {
     const schedule = new LoadSchedule(content);
     for (const { message } of schedule.findings) expect(message.length).toBeGreaterThan(10);
-    for (const sheet of SHEET_NAMES) for (const { id } of schedule.rows(sheet)) schedule.explain(sheet, id, inputColumns(sheet)[0]!.key);
+    for (const sheet of SHEET_NAMES) {
+      for (const { id } of schedule.rows(sheet)) schedule.explain(sheet, id, inputColumns(sheet)[0]!.key);
+    }
     expect(Object.keys(Object.prototype)).toEqual([]);
     expect(({} as Record<string, unknown>).qty).toBeUndefined();
   });

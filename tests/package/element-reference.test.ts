@@ -22,7 +22,8 @@ function textIn(folder: string): string {
 
 const names = (parts: readonly { readonly name: string }[] = []): string[] => parts.map(({ name }) => name).sort();
 
-const found = (text: string, pattern: RegExp): string[] => [...new Set([...text.matchAll(pattern)].map(([, name]) => name!))].sort();
+const found = (text: string, pattern: RegExp): string[] =>
+  [...new Set([...text.matchAll(pattern)].map(([, name]) => name!))].sort();
 
 describe('the manifest of the element', () => {
   test('is one as the format has it', () => {

@@ -213,7 +213,8 @@ test.each(['react', 'vue', 'svelte'])('hosted by %s: properties, events, slots, 
   // From the page to the element.
   await page.locator('#project').fill('Walled garden');
   await expect.poll(async () => (await schedule.file()).details.project).toBe('Walled garden');
-  expect((await schedule.file()).sheets.devices).toEqual((JSON.parse(edited) as { sheets: { devices: unknown } }).sheets.devices);
+  expect((await schedule.file()).sheets.devices)
+    .toEqual((JSON.parse(edited) as { sheets: { devices: unknown } }).sheets.devices);
   await page.locator('#readonly').check();
   await expect.poll(() => schedule.command('takeoff').isDisabled()).toBe(true);
   await page.locator('#readonly').uncheck();

@@ -90,7 +90,9 @@ test('from right to left: the left arrow goes on, and figures keep their directi
   const { page, faults } = await site.open('hardest/right-to-left.html');
   const schedule = scheduleOf(page);
   await schedule.shown();
-  const [area, type] = [await schedule.cell(0, COLUMN.area).boundingBox(), await schedule.cell(0, COLUMN.type).boundingBox()];
+  const [area, type] = [
+    await schedule.cell(0, COLUMN.area).boundingBox(), await schedule.cell(0, COLUMN.type).boundingBox(),
+  ];
   expect(type!.x).toBeLessThan(area!.x);
   await schedule.cell(0, COLUMN.type).click();
   await page.keyboard.press('ArrowLeft');
@@ -104,7 +106,8 @@ test('from right to left: the left arrow goes on, and figures keep their directi
   expect(list!.y).toBeCloseTo(cell!.y + cell!.height, -1);
   await page.keyboard.press('Escape');
   // In a line from right to left «2.42 A of 5.00 A» would begin at its end without a direction of its own.
-  const places = (part: string, words: readonly string[]) => schedule.element.locator(part).evaluate((each, [start, end]) => {
+  const places = (part: string, words: readonly string[]) => schedule.element.locator(part)
+    .evaluate((each, [start, end]) => {
     const texts = document.createTreeWalker(each.shadowRoot!, NodeFilter.SHOW_TEXT);
     while (texts.nextNode() !== null) if (texts.currentNode.textContent!.includes(start!)) break;
     return [start!, end!].map((word) => {

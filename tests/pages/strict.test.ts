@@ -17,7 +17,8 @@ test('strict policies have nothing to report on a walk through the whole, and no
   expect(faults).toEqual([]);
   expect(await page.locator('#reports').innerText()).toBe('0');
   const paths = requests.map((each) => each.replace(address, ''));
-  // The script of the page, what it loads later from the folder of chunks, its styles, and what the attribute `src` names.
+  // The script of the page, what it loads later from the folder of chunks, its styles, and what the attribute `src`
+  // names.
   const own = /^\/(?:elv-load-schedule\.js|examples\/hardest\/policy\.js|(?:chunks|assets)\/[\w.-]+\.(?:js|css))$/;
   expect(paths.filter((path) => !own.test(path))).toEqual(['/examples/hardest/policy.html', '/data/demo.schedule.json']);
   expect(paths.filter((path) => path.includes('sharing-worker')).length).toBeGreaterThan(0);

@@ -60,9 +60,9 @@ test('how full branches are, with ticks where reserves begin', () => {
     devices: [{ branch: 'P', type: 'T', qty: 20 }, { branch: 'Q', type: 'T', qty: 43 }, { branch: 'R', type: 'T', qty: 22 }],
   }));
   expect(readOff(picture)).toEqual([
-    { filled: closeTo(0.4, EXACT), tick: null, hatched: false, words: ['P', 'within limits', '20 of 50 points, 40 %, 30 free'] },
-    { filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false, words: ['Q', 'near the limit', '43 of 50 points, 86 %, 3 into the reserve'] },
-    { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 points, 110 %, 2 too many'] },
+    { filled: closeTo(0.4, EXACT), tick: null, hatched: false, words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 free'] },
+    { filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false, words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'] },
+    { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 nodes, 110 %, 2 too many'] },
   ]);
 });
 

@@ -63,10 +63,10 @@ describe('measured with a ruler', () => {
   test('the curve begins at the supply, passes every device and stays level behind the last', () => {
     const early = drawn([{ type: 'sensor', qty: 10, distance: 20 }]).picture;
     const [metres, volts] = [ruler(withClass(early, 'metres'), 'x'), ruler(withClass(early, 'volts'), 'y')];
-    const points = withClass(early, 'curve')[0]!.attributes.d!.split(/[ML]/).slice(1).map((point) => point.split(' ').map(Number))
+    const nodes = withClass(early, 'curve')[0]!.attributes.d!.split(/[ML]/).slice(1).map((point) => point.split(' ').map(Number))
       .map(([x, y]) => [metres(x!), volts(y!)]);
     // 1.5 A over 20 m of 0.0242 Ω/m, by hand: 0.726 V.
-    expect(points.flat()).toEqual([0, 24, 20, 23.274, 55, 23.274].map((value) => closeTo(value, { absolute: 0.01, relative: 0 })));
+    expect(nodes.flat()).toEqual([0, 24, 20, 23.274, 55, 23.274].map((value) => closeTo(value, { absolute: 0.01, relative: 0 })));
   });
 
   test('the scale that it states is that of the paper: 180 mm wide, 4 units to the millimetre', () => {

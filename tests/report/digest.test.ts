@@ -24,7 +24,10 @@ test('it agrees with another implementation, around every edge of a block and on
     const data = Uint8Array.from({ length }, (_byte, index) => (index * 37 + length) & 255);
     expect([length, sha256(data)]).toEqual([length, other(data)]);
   }
-  fc.assert(fc.property(fc.uint8Array({ maxLength: 5000 }), (data) => { expect(sha256(data)).toBe(other(data)); }), { numRuns: 100 });
+  fc.assert(
+    fc.property(fc.uint8Array({ maxLength: 5000 }), (data) => { expect(sha256(data)).toBe(other(data)); }),
+    { numRuns: 100 },
+  );
 });
 
 const content: Content = { details: { project: 'Mill' }, sheets: { supplies: [{ rail: 'L1', rated: 10 }] } };

@@ -24,7 +24,9 @@ describe('the load table in HTML', () => {
   });
 
   test('escapes every text, in the page, in its styles and in the schedule that it carries', () => {
-    const html = page({ details: { project: NASTY, panel: NASTY, revision: NASTY }, sheets: { devices: [{ ref: NASTY, note: NASTY }] } });
+    const html = page({
+      details: { project: NASTY, panel: NASTY, revision: NASTY }, sheets: { devices: [{ ref: NASTY, note: NASTY }] },
+    });
     expect(html).not.toContain('<script>');
     expect(html.match(/<\/style>/g)).toHaveLength(1);
     expect(html.match(/<\/template>/g)).toHaveLength(1);

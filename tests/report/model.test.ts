@@ -44,7 +44,9 @@ describe('the load table of the demo', () => {
   test('subtotals of rails are the totals of the supplies', () => {
     const { tables } = sectionOf(report, 'devices-per-rail');
     const supplies = sectionOf(report, 'supplies').tables.at(-1)!;
-    const place = (of: typeof supplies, title: string) => of.columns.findIndex((column) => column.title.startsWith(title));
+    const place = (of: typeof supplies, title: string) => of.columns.findIndex(
+      (column) => column.title.startsWith(title),
+    );
     for (const [index, table] of tables.entries()) {
       const total = table.rows.at(-1)!;
       expect(total.isTotal).toBe(true);
@@ -93,8 +95,12 @@ test('each standard that the schema names is in the list of standards', () => {
   const sources = SHEET_NAMES.flatMap((sheet) => SCHEMA[sheet].columns.flatMap(sourcesOf));
   const numbers = sources.flatMap((source) => source.match(/\b(?:IEC(?: TR)?|ISO|EN|BS|NEC|UL|NFPA) \d[\d-]*/g) ?? []);
   expect(numbers.length).toBeGreaterThan(10);
-  for (const number of numbers) expect([number, STANDARDS.some((each) => namesStandard(number, each.number))]).toEqual([number, true]);
-  for (const { number } of STANDARDS) expect([number, sources.some((source) => namesStandard(source, number))]).toEqual([number, true]);
+  for (const number of numbers) {
+    expect([number, STANDARDS.some((each) => namesStandard(number, each.number))]).toEqual([number, true]);
+  }
+  for (const { number } of STANDARDS) {
+    expect([number, sources.some((source) => namesStandard(source, number))]).toEqual([number, true]);
+  }
   expect(namesStandard('category AC-3, IEC 60947-4-1', 'IEC 60947')).toBe(false);
 });
 

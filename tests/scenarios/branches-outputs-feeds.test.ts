@@ -4,8 +4,8 @@ import { closeTo, EXACT } from '../support/close-to.ts';
 import { findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
 describe('a branch that may carry 50 devices (common practice, no source)', () => {
-  const branch = (cells: Cells, qty: number, points?: number) => scheduleOf({
-    types: [{ type: 'T', draw: 10, ...(points === undefined ? {} : { points }) }], branches: [{ branch: 'B1', terminated: true, ...cells }],
+  const branch = (cells: Cells, qty: number, nodes?: number) => scheduleOf({
+    types: [{ type: 'T', draw: 10, ...(nodes === undefined ? {} : { nodes }) }], branches: [{ branch: 'B1', terminated: true, ...cells }],
     devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
   });
   test.each<[Cells, number, number | undefined, number, string]>([
@@ -23,18 +23,18 @@ describe('a branch that may carry 50 devices (common practice, no source)', () =
     [{ reserve: 0.25 }, 38, undefined, -1, 'near'],
     [{ reserve: 0.9 }, 5, undefined, 0, 'ok'], // 50 × 0.1 is 4.999… in binary
     [{ reserve: 1 }, 1, undefined, -1, 'near'],
-  ])('%o with %d devices of %s points has %d free and is %s', (cells, qty, points, free, status) => {
-    const schedule = branch(cells, qty, points);
+  ])('%o with %d devices of %s nodes has %d free and is %s', (cells, qty, nodes, free, status) => {
+    const schedule = branch(cells, qty, nodes);
     expect([valueAt(schedule, 'branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')]).toEqual([free, status]);
   });
 
   test('places that are parts of one add up without the noise of binary fractions', () => {
     const schedule = scheduleOf({
-      types: [{ type: 'T', draw: 10, points: 0.1 }], branches: [{ branch: 'B1', limit: 3, reserve: 0.1 }],
+      types: [{ type: 'T', draw: 10, nodes: 0.1 }], branches: [{ branch: 'B1', limit: 3, reserve: 0.1 }],
       devices: [7, 9, 4].map((qty) => ({ type: 'T', qty, branch: 'B1' })),
     });
     // 0.7 + 0.9 + 0.4 of 2
-    expect(valueAt(schedule, 'branches', 0, 'points')).toEqual(closeTo(2, EXACT));
+    expect(valueAt(schedule, 'branches', 0, 'nodes')).toEqual(closeTo(2, EXACT));
     expect(valueAt(schedule, 'branches', 0, 'status')).toBe('ok');
   });
 
@@ -44,9 +44,9 @@ describe('a branch that may carry 50 devices (common practice, no source)', () =
     expect(valueAt(schedule, 'branches', 0, 'status')).toBe('ok');
   });
 
-  test('a device row whose points are not known makes it partial', () => {
+  test('a device row whose nodes are not known makes it partial', () => {
     const schedule = scheduleOf({ branches: [{ branch: 'B1' }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });
-    expect([valueAt(schedule, 'branches', 0, 'points'), schedule.partialSign('branches', 0, 'points'), schedule.partialSign('branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')])
+    expect([valueAt(schedule, 'branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')])
       .toEqual([0, '≥', '≤', 'incomplete']);
   });
 });

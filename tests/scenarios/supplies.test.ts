@@ -144,14 +144,14 @@ test('a rail without a rating is incomplete, whatever it carries', () => {
     .toEqual([5, null, 'incomplete']);
 });
 
-test('lighting, peripherals and control on one rail are noted (common practice, no source)', () => {
-  const types = ['lighting', 'peripherals', 'control', 'other'].map((purpose) => ({ type: purpose, draw: 10, purpose }));
+test('lighting, field and control on one rail are noted (common practice, no source)', () => {
+  const types = ['lighting', 'field', 'control', 'other'].map((purpose) => ({ type: purpose, draw: 10, purpose }));
   const mixed = (supply: Cells, ...kinds: string[]) => findingsAt(
     rail({ rated: 10, ...supply }, kinds.map((type) => ({ type, qty: 1 })), { types }), 'supplies')
     .find(({ rule }) => rule === 'supply-purposes-mixed');
   expect(mixed({ purpose: 'lighting' }, 'lighting', 'lighting')).toBeUndefined();
   expect(mixed({}, 'lighting', 'other')).toBeUndefined();
   expect(mixed({ purpose: 'lighting' }, 'control')).toMatchObject({ severity: 'note', value: 'lighting, control' });
-  expect(mixed({}, 'lighting', 'peripherals', 'control')?.message).toBe(
-    'Rail L1 serves lighting, peripherals and control together. Common practice is a separate supply for each: move the devices of the other purposes.');
+  expect(mixed({}, 'lighting', 'field', 'control')?.message).toBe(
+    'Rail L1 serves lighting, field and control together. Common practice is a separate supply for each: move the devices of the other purposes.');
 });

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  insertRows, moveRows, pasteCells, removeRows, renameTag, ScheduleDocument, setCells, setRevisions, toContent, toSnapshot,
+  insertRows, moveRows, pasteCells, removeRows, renameTag, ScheduleDocument, setCells, setRevisions, toContent,
+  toSnapshot,
   type Cells, type Change, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 

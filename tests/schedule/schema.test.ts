@@ -7,11 +7,11 @@ import { computedColumns, findColumn, inputColumns, SCHEMA, SHEET_NAMES, type Co
  * between, none may go or change places.
  */
 const KEYS: Readonly<Record<SheetName, string>> = {
-  devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share points terminalVoltage',
-  types: 'type description purpose draw power load points diversity minVoltage note |',
+  devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
+  types: 'type description purpose draw power load nodes diversity minVoltage note |',
   supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure note'
     + ' | usable connected demand loading spare limitDiversity fuseLoading loss status',
-  branches: 'branch limit reserve terminated note | points free used cables status',
+  branches: 'branch limit reserve terminated note | nodes free used cables status',
   runs: 'run rail branch conductor pairs length temperature basis protection trip maxDrop note'
     + ' | current drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent source |',
@@ -30,7 +30,7 @@ const UNITS: Readonly<Record<string, string>> = {
   inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
 };
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
-  'types.load': 'current', 'types.points': 1, 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
+  'types.load': 'current', 'types.nodes': 1, 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
   'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.limit': 50, 'branches.reserve': 0, 'runs.pairs': 1,
   'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8, 'enclosures.transfer': 5.5,

@@ -65,7 +65,7 @@ describe('trip multiple of gG fuses against BS 7671 Table 41.2, 0.4 s, as reprin
 });
 
 test('quick-acting fuses: 4 × within 300 ms and 10 × within 20 ms, IEC 60127-2 as reprinted', () => {
-  const points = TRIP_CHARACTERISTICS.filter(({ name }) => name.startsWith('quick-acting'))
+  const nodes = TRIP_CHARACTERISTICS.filter(({ name }) => name.startsWith('quick-acting'))
     .map(({ multiple, withinSeconds }) => [multiple, withinSeconds]);
-  expect(points).toEqual([[4, 0.3], [10, 0.02]]);
+  expect(nodes).toEqual([[4, 0.3], [10, 0.02]]);
 });

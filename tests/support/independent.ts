@@ -19,14 +19,14 @@ export interface InputSchedule {
 export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
 export interface DeviceFigures {
-  unitDraw: Known; diversity: Known; connected: Known; demand: Known; share: Known; points: Known;
+  unitDraw: Known; diversity: Known; connected: Known; demand: Known; share: Known; nodes: Known;
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
   fuseLoading: Known; loss: Known; status: Status; partial: { connected: boolean; demand: boolean };
 }
 export interface BranchFigures {
-  points: number; free: Known; used: Known; cables: number; status: Status; partial: { points: boolean };
+  nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
 }
 export interface OutputFigures {
   current: Known; rating: Known; loading: Known; headroom: Known; inrushTotal: Known; inrushHeadroom: Known;
@@ -62,7 +62,7 @@ export function recalculate(schedule: InputSchedule): Figures {
     deviceCurrents(row, named(types, row.type), named(supplyOf, row.rail)));
   const connected = gather(sheet('devices'), 'rail', (index) => currents[index]!.connected);
   const demand = gather(sheet('devices'), 'rail', (index) => currents[index]!.demand);
-  const points = gather(sheet('devices'), 'branch', (index) => currents[index]!.points);
+  const nodes = gather(sheet('devices'), 'branch', (index) => currents[index]!.nodes);
   const cables = gather(sheet('runs'), 'branch', () => 1);
 
   // The warmth of an enclosure follows from what its supplies are asked for, and what they may give from its warmth.
@@ -86,7 +86,7 @@ export function recalculate(schedule: InputSchedule): Figures {
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       supplyFigures(row, usables.get(row)!, connected(tag), demand(tag))),
-    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) => branchFigures(row, points(tag), cables(tag).sum)),
+    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) => branchFigures(row, nodes(tag), cables(tag).sum)),
     outputs,
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) => feedFigures(row, outputCurrents(tag))),
     enclosures,
@@ -105,7 +105,7 @@ function deviceCurrents(
   const demand = times(connected, diversity);
   return {
     unitDraw, diversity, connected, demand,
-    points: times(qty, type ? number(type, 'points', 1) : null),
+    nodes: times(qty, type ? number(type, 'nodes', 1) : null),
   };
 }
 
@@ -190,15 +190,15 @@ function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: T
   };
 }
 
-function branchFigures(row: InputRow, points: Total, cables: number): BranchFigures {
+function branchFigures(row: InputRow, nodes: Total, cables: number): BranchFigures {
   const limit = number(row, 'limit', 50);
   const allowed = wholePart(times(limit, minus(1, number(row, 'reserve', 0))));
   return {
-    points: points.sum, cables,
-    free: minus(allowed, points.sum),
-    used: over(points.sum, limit),
-    status: worst(exceeds(points.sum, limit), exceeds(points.sum, allowed), allowed === null || points.partial),
-    partial: { points: points.partial },
+    nodes: nodes.sum, cables,
+    free: minus(allowed, nodes.sum),
+    used: over(nodes.sum, limit),
+    status: worst(exceeds(nodes.sum, limit), exceeds(nodes.sum, allowed), allowed === null || nodes.partial),
+    partial: { nodes: nodes.partial },
   };
 }
 

@@ -26,7 +26,7 @@ const COUNT: Range = { min: 1, whole: true };
 
 const RANGES: Readonly<Record<string, Range>> = {
   qty: { min: 0, whole: true }, units: COUNT, limit: COUNT,
-  unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, points: AT_LEAST_0,
+  unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, nodes: AT_LEAST_0,
   voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
   inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,

@@ -19,8 +19,8 @@ const DAY_MS = 86_400_000;
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 
 /**
- * Makes a workbook of sheets by name, as small as ISO/IEC 29500-1 allows: texts shared, days as numbers with a format of
- * days (14).
+ * Makes a workbook of sheets by name, as small as ISO/IEC 29500-1 allows: texts shared, days as numbers with a format
+ * of days (14).
  * @param more parts that are added or replaced.
  */
 export function makeWorkbook(sheets: Readonly<Record<string, MadeSheet>>, more: Zippable = {}): Uint8Array<ArrayBuffer> {

@@ -68,7 +68,8 @@ function calledName(called: typescript.Expression): string | undefined {
 /** What a first argument may be: both sides of a condition. */
 function choicesOf(node: typescript.Expression): typescript.Expression[] {
   if (typescript.isParenthesizedExpression(node)) return choicesOf(node.expression);
-  return typescript.isConditionalExpression(node) ? [...choicesOf(node.whenTrue), ...choicesOf(node.whenFalse)] : [node];
+  return typescript.isConditionalExpression(node)
+    ? [...choicesOf(node.whenTrue), ...choicesOf(node.whenFalse)] : [node];
 }
 
 /** Keys of the schema whose values a person reads; their words stand anywhere below a sheet. */

@@ -1,4 +1,4 @@
-import { ENGLISH, type Words } from '../../src/words/index.ts';
+import { ENGLISH, type MessageValues, type Words } from '../../src/words/index.ts';
 
 /**
  * A language that nobody speaks: English between brackets, which shows what is said through the words and what is not.
@@ -6,7 +6,7 @@ import { ENGLISH, type Words } from '../../src/words/index.ts';
  */
 export const PSEUDO: Words = {
   ...ENGLISH,
-  say: (message, values) => `⟦${ENGLISH.say(message, values)}⟧`,
+  say: (message: string, values?: MessageValues) => `⟦${ENGLISH.say<string>(message, values)}⟧`,
   text: (message) => (message === '' ? '' : `⟦${message}⟧`),
   within: (title) => `⟦${ENGLISH.within(title)}⟧`,
 };
@@ -20,4 +20,14 @@ export function outside(text: string, depth = 0): { readonly left: string; reado
     else if (depth === 0) left += sign;
   }
   return { left, depth };
+}
+
+/** The language that nobody speaks, and the messages that have been said in it so far. */
+export function recordedWords(): { readonly words: Words; readonly messages: ReadonlySet<string> } {
+  const messages = new Set<string>();
+  const say = (message: string, values?: MessageValues) => {
+    messages.add(message);
+    return PSEUDO.say<string>(message, values);
+  };
+  return { words: { ...PSEUDO, say }, messages };
 }

@@ -19,7 +19,8 @@ it('finds files whose sizes are known only behind them, as programs write that d
 });
 
 it('finds sizes and places that are kept among the extra fields', () => {
-  // By hand: a header of 30 bytes, the name, 3 bytes; the directory with an unknown field of 2 bytes, then size, packed size and place.
+  // By hand: a header of 30 bytes, the name, 3 bytes; the directory with an unknown field of 2 bytes, then size, packed
+  // size and place.
   const header = Buffer.alloc(30);
   header.writeUInt32LE(0x04034b50, 0);
   header.writeUInt16LE(1, 26);

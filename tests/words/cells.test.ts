@@ -28,7 +28,7 @@ describe('what is typed', () => {
     ['de', 'types.purpose', ' steuerung ', 'control'],
     ['de', 'types.purpose', 'lighting', 'lighting'],
     ['fr', 'types.purpose', 'éclairage', 'lighting'],
-    ['fr', 'types.purpose', 'Périphériques', 'peripherals'],
+    ['fr', 'types.purpose', 'Terrain', 'field'],
     ['fr', 'outputs.kind', 'moteur', 'motor'],
     ['de', 'outputs.kind', 'Lampe', 'lamp'],
     ['de', 'enclosures.mounting', 'Einzelgehäuse Wandanbau', 'wall'],
@@ -68,7 +68,7 @@ describe('what is typed', () => {
     ['de', 'devices.diversity', '1,4', '„1,4“ ist mehr als 1; erlaubt: 0 bis 1 (höchstens 100\u202f%). Der Gleichzeitigkeitsfaktor ist der gleichzeitig zu erwartende Anteil. '
       + 'Manche Unterlagen nennen den Kehrwert: in diesem Fall 0,714 eingeben.'],
     ['de', 'supplies.target', '80', '„80“ ist mehr als 1; erlaubt: mehr als 0 und höchstens 1 (höchstens 100\u202f%). 80\u202f% oder 0,8 eingeben, wenn 80 von hundert gemeint ist.'],
-    ['fr', 'types.purpose', 'heating', '«\u00a0heating\u00a0» n’est pas dans la liste\u202f; valeurs permises\u00a0: éclairage, périphériques, commande, autre. Saisir l’une d’elles ou rien.'],
+    ['fr', 'types.purpose', 'heating', '«\u00a0heating\u00a0» n’est pas dans la liste\u202f; valeurs permises\u00a0: éclairage, terrain, commande, autre. Saisir l’une d’elles ou rien.'],
     ['de', 'supplies.redundant', 'vielleicht', '„vielleicht“ ist weder ja noch nein; nur diese sind erlaubt. Ja oder nein eingeben oder die Zelle leeren.'],
     ['de', 'devices.unitDraw', '8,4 lm', '„8,4 lm“ hat die Einheit „lm“, die hier nicht passt; erlaubt: eine Zahl (mindestens 0 mA). Die Zahl allein oder mit mA, A oder W eingeben.'],
     ['it', 'devices.qty', '12,5', '“12,5” is not a whole number; a whole number (0 or more) is allowed. Type 12 or 13.'],
@@ -117,7 +117,7 @@ describe('what is written', () => {
 describe('what a value is held against', () => {
   test.each<[language: string, path: string, value: CellValue, problem: string]>([
     ['de', 'devices.qty', 2.5, '„2,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 2 oder 3 eingeben.'],
-    ['fr', 'types.purpose', 3, '«\u00a03\u00a0» ne peut pas figurer ici\u202f; valeur permise\u00a0: éclairage, périphériques, commande, autre. Saisir une telle valeur ou vider la cellule.'],
+    ['fr', 'types.purpose', 3, '«\u00a03\u00a0» ne peut pas figurer ici\u202f; valeur permise\u00a0: éclairage, terrain, commande, autre. Saisir une telle valeur ou vider la cellule.'],
     ['de', 'supplies.peak', 20, '„20“ liegt außerhalb des Bereichs; erlaubt: 1 bis 10. Einen solchen Wert eingeben oder die Zelle leeren.'],
   ])('in %s, %s refuses %j', (language, path, value, problem) => {
     expect(checkCell(column(path), value, undefined, SPOKEN[language])).toBe(problem);

@@ -9,7 +9,7 @@ import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/ind
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { messagesSaidIn } from '../support/messages.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CSV = [
   '', 'A\0B', '"D1', 'Ref,Qty\n"D1"x,2', 'Xyz,Uvw', 'Note\nD1', 'Ref,Qty,Ref\nD1,2,D1', 'Ref,Unit draw (kg)\nD1,2', 'Ref,Qty (kg)\nD1,2',
@@ -92,11 +92,7 @@ const UNREACHED = new Set([
 ]);
 
 describe('in a language that nobody speaks', () => {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
+  const { words, messages } = recordedWords();
 
   test('every sentence is said through the words, and every message of the readers is among them', async () => {
     const said = await everythingSaid(words);

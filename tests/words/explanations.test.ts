@@ -68,7 +68,8 @@ describe('an explanation', () => {
     }
   });
 
-  // The figures by hand: 3 × 12.5 W ÷ 24 V is 520.83 mA each; 10 A × (2 − 1) × 1 in an enclosure that stays below 45 °C.
+  // The figures by hand: 3 × 12.5 W ÷ 24 V is 520.83 mA each; 10 A × (2 − 1) × 1 in an enclosure that stays below 45
+  // °C.
   test.each<[locale: string, sheet: 'devices' | 'supplies' | 'branches', key: string, text: string]>([
     ['de', 'devices', 'unitDraw', 'Stromaufnahme je Gerät = Leistung des Gerätetyps T1 ÷ Spannung der Versorgung R1 × 1000 = 12,50\u00a0W ÷ 24,0\u00a0V × 1000 = 520,8\u00a0mA'],
     ['fr', 'devices', 'demand', 'Courant demandé = courant raccordé × facteur de simultanéité = 1,56\u00a0A × 75\u202f% = 1,17\u00a0A'],

@@ -11,7 +11,7 @@ import { SUPPLY_CASES } from '../findings/supply-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
 import { reference } from '../support/schedules.ts';
 
 const CASES = [
@@ -87,18 +87,16 @@ const ANY_DATA = new RegExp(String.raw`(?<![\p{L}\d])(?:${[...DATA].sort((one, o
   .map((each) => each.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)).join('|')})(?![\p{L}\d])`, 'gu');
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
 
-/** What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have. */
+/**
+ * What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have.
+ */
 const UNREACHED = new Set([
   'note', '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.',
   '{name}: the formula in {column} cannot be worked out. Simplify it.',
 ]);
 
 describe('in a language that nobody speaks', () => {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
+  const { words, messages } = recordedWords();
 
   test('everything is said through the words, and every message of the findings is among it', () => {
     const said = saidOf([...ofCases(), demoContent()], words);

@@ -2,20 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { outOfRange } from '../../src/engine/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { checkCell, columnOf, formatCell, inputColumns, parseCell, SHEET_NAMES, type InputColumn } from '../../src/schedule/index.ts';
-import type { Words } from '../../src/words/index.ts';
 import { messagesSaidIn } from '../support/messages.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { outside, PSEUDO, recordedWords } from '../support/pseudo-words.ts';
 import { reference, typeFormula } from '../support/schedules.ts';
-
-/** The language that nobody speaks, and what has been said in it. */
-function recorded(): { readonly words: Words; readonly messages: ReadonlySet<string> } {
-  const messages = new Set<string>();
-  const words: Words = { ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } };
-  return { words, messages };
-}
 
 const withLettersOutside = (said: readonly string[]) => said.filter((text) => /\p{L}/u.test(outside(text).left));
 
@@ -27,7 +16,7 @@ const LIMITED: InputColumn = { role: 'input', key: 'limited', title: 'Limit', ki
 
 describe('in a language that nobody speaks', () => {
   test('whatever is wrong with a cell is said through the words, in every message', () => {
-    const { words, messages } = recorded();
+    const { words, messages } = recordedWords();
     const said: string[] = [];
     for (const column of [...SHEET_NAMES.flatMap(inputColumns), LIMITED]) {
       for (const text of TYPED) {
@@ -42,7 +31,7 @@ describe('in a language that nobody speaks', () => {
   });
 
   test('whatever is wrong with a formula is said through the words, in every message', () => {
-    const { words, messages } = recorded();
+    const { words, messages } = recordedWords();
     const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1' }], types: [{ type: 'T1' }] } }, { words });
     const status = reference('supplies', 'status');
     const said = [

@@ -8,11 +8,11 @@ import { loadWords, type Words } from '../../src/words/index.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { saidMessages } from '../support/messages.ts';
-import { outside, PSEUDO } from '../support/pseudo-words.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const TYPES: readonly Cells[] = [
-  { type: 'T1', purpose: 'lighting', draw: 500, points: 0 }, { type: 'T2', purpose: 'control', draw: 100 }, { type: 'T3', draw: 100, points: 60 },
-  { type: 'T4', purpose: 'lighting', draw: 3000, points: 0.5 }, { type: 'T5' },
+  { type: 'T1', purpose: 'lighting', draw: 500, nodes: 0 }, { type: 'T2', purpose: 'control', draw: 100 }, { type: 'T3', draw: 100, nodes: 60 },
+  { type: 'T4', purpose: 'lighting', draw: 3000, nodes: 0.5 }, { type: 'T5' },
 ];
 const OUTPUTS: readonly Cells[] = [{ output: 'Q1', contact: 'K1' }, { output: 'Q2' }, {}, { note: 'spare' }];
 
@@ -58,7 +58,7 @@ const TRIPLES = Array.from({ length: 20 }, (_, place) => [251 + place * 4, 300 +
 const HARD: (typeof SCHEDULES)[number] = {
   request: { over: 'branches' },
   sheets: {
-    branches: [{ branch: 'B1', limit: 1000 }], types: TRIPLES.map((points, place) => ({ type: `T${place}`, points })),
+    branches: [{ branch: 'B1', limit: 1000 }], types: TRIPLES.map((nodes, place) => ({ type: `T${place}`, nodes })),
     devices: TRIPLES.map((_, place) => ({ type: `T${place}`, qty: 1 })),
   },
 };
@@ -89,11 +89,8 @@ async function everythingSaid(words: Words): Promise<string[]> {
 }
 
 test('in a language that nobody speaks, everything is said through the words, and every message is among it', async () => {
-  const messages = new Set<string>();
-  const said = await everythingSaid({ ...PSEUDO, say: (message, values) => {
-    messages.add(message);
-    return PSEUDO.say(message, values);
-  } });
+  const { words, messages } = recordedWords();
+  const said = await everythingSaid(words);
   expect(said.length).toBeGreaterThan(100);
   const isData = (text: string) => /^[\s,]*(?:[A-Z]\d?-?[A-Z]?\d+(?:-\d+)?[\s,]*)*$/.test(text);
   expect(said.filter((text) => !isData(outside(text).left))).toEqual([]);
@@ -118,6 +115,6 @@ test('German and French sentences of one sharing, word for word', async () => {
     const sharing = await shareOut(readSharing(new LoadSchedule({ details: {}, sheets }, { words }), request));
     return leftOutSentence(sharing.over, sharing.leftOut[0]!, words);
   };
-  expect(await of('de')).toBe('Die Zeile braucht 9 Busplätze; eine Buslinie hat höchstens Platz für 5 Busplätze. Die Zeile teilen oder eine größere Buslinie eintragen.');
-  expect(await of('fr')).toBe('La ligne demande 9 points\u202f; une ligne de bus en reçoit au plus 5. Diviser la ligne ou indiquer une ligne de bus plus grande.');
+  expect(await of('de')).toBe('Die Zeile braucht 9 Teilnehmer; eine Buslinie hat höchstens Platz für 5 Teilnehmer. Die Zeile teilen oder eine größere Buslinie eintragen.');
+  expect(await of('fr')).toBe('La ligne demande 9 participants\u202f; une ligne de bus en reçoit au plus 5. Diviser la ligne ou indiquer une ligne de bus plus grande.');
 });

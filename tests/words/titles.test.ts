@@ -4,7 +4,9 @@ import { loadWords } from '../../src/words/index.ts';
 
 const LOCALES = ['en', 'de', 'fr'];
 const languages = await Promise.all(LOCALES.map((locale) => loadWords(locale)));
-const cases = LOCALES.flatMap((locale, index) => SHEET_NAMES.map((sheet) => ({ locale, sheet, words: languages[index]! })));
+const cases = LOCALES.flatMap(
+  (locale, index) => SHEET_NAMES.map((sheet) => ({ locale, sheet, words: languages[index]! })),
+);
 
 /** A name as headings are compared, without their case. */
 const plain = (name: string) => name.toLowerCase();
@@ -14,7 +16,9 @@ describe('titles', () => {
     const { columns } = SCHEMA[sheet];
     for (const column of columns) {
       const title = plain(words.text(column.title));
-      const meant = columns.filter((other) => [other.key, other.title, words.text(other.title)].map(plain).includes(title));
+      const meant = columns.filter(
+        (other) => [other.key, other.title, words.text(other.title)].map(plain).includes(title),
+      );
       expect(meant.map(({ key }) => key)).toEqual([column.key]);
     }
   });

@@ -15,7 +15,8 @@ export interface ClipboardHost {
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
   const ended = new AbortController();
   const options = { signal: ended.signal, capture: true };
-  // A cell that has been drawn anew has lost the focus to the body, and WebKit names the outermost host of shadow roots.
+  // A cell that has been drawn anew has lost the focus to the body, and WebKit names the outermost host of shadow
+  // roots.
   const mine = (event: ClipboardEvent): boolean => host.takesClipboard
     && (event.composedPath().includes(element) || (event.target instanceof Node && isAround(event.target, element)));
   const copy = (event: ClipboardEvent): void => {

@@ -10,12 +10,13 @@ export interface NamedColumn {
 const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim();
 
 /**
- * Reads the first line of a pasted table as headings: keys or titles of the sheet in the language of the person or in English,
- * with a unit in brackets or without.
+ * Reads the first line of a pasted table as headings: keys or titles of the sheet in the language of the person or in
+ * English, with a unit in brackets or without.
  * @returns the column of each cell; `undefined` when the line is no line of headings.
  */
 export function headingColumns(sheet: SheetName, cells: readonly string[], words: Words): NamedColumn[] | undefined {
-  // Headings are for the most part those of the sheet: a line that is many times as long is none, and need not be looked through.
+  // Headings are for the most part those of the sheet: a line that is many times as long is none, and need not be
+  // looked through.
   if (cells.length > SCHEMA[sheet].columns.length * 4) return undefined;
   const named = cells.map((text) => columnNamed(sheet, text, words));
   const filled = cells.filter((text) => text.trim() !== '').length;

@@ -3,8 +3,8 @@ import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { Words } from '../../../src/words/index.ts';
 
 /**
- * What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no, named values; words
- * in the language of the person.
+ * What may be entered in a column, for its list: tags of another sheet, words of a choice, yes and no, named values;
+ * words in the language of the person.
  */
 export function suggestionsFor(schedule: LoadSchedule, column: InputColumn, words: Words): readonly string[] {
   switch (column.kind) {

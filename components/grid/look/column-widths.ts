@@ -5,7 +5,10 @@ import type { Words } from '../../../src/words/index.ts';
 
 /** Rows whose texts are measured. */
 const SAMPLE = 150;
-/** Bounds of a width that follows from texts, and room beside the text for padding, line and marks, in sizes of the font. */
+/**
+ * Bounds of a width that follows from texts, and room beside the text for padding, line and marks, in sizes of the
+ * font.
+ */
 const NARROWEST = 3.8;
 const WIDEST = 15;
 const ROOM = 1.5;

@@ -50,18 +50,18 @@ function branchFigures({ schedule, words }: GridModel, id: number): Load {
   const figure = (key: string): string => figureText(schedule, { sheet: 'branches', id, key });
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'branches', id, key });
   const reserve = number('reserve') ?? 0;
-  const figures = { points: figure('points'), limit: figure('limit'), share: figure('used'), reserve: figure('reserve') };
-  const sentence = reserve > 0 ? words.say('{points} of {limit} points, {share}, {reserve} kept free', figures)
-    : words.say('{points} of {limit} points, {share}', figures);
+  const figures = { nodes: figure('nodes'), limit: figure('limit'), share: figure('used'), reserve: figure('reserve') };
+  const sentence = reserve > 0 ? words.say('{nodes} of {limit} nodes, {share}, {reserve} kept free', figures)
+    : words.say('{nodes} of {limit} nodes, {share}', figures);
   return { sentence, loading: number('used'), target: reserve > 0 ? 1 - reserve : null };
 }
 
 function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: HeadingLine, rows: string): GroupFigures {
-  const key = sheet === 'supplies' ? 'demand' : 'points';
+  const key = sheet === 'supplies' ? 'demand' : 'nodes';
   const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
   const total = valueText('devices', key, sum, words);
   const said = sheet === 'supplies' ? { title: words.say('No known rail'), sentence: words.say('{current} on no supply', { current: total }) }
-    : { title: words.say('No known branch'), sentence: words.say('{points} points on no branch', { points: total }) };
+    : { title: words.say('No known branch'), sentence: words.say('{nodes} nodes on no branch', { nodes: total }) };
   return { ...said, purpose: '', rows, loading: null, target: null, status: undefined };
 }
 

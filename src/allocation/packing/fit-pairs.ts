@@ -1,13 +1,13 @@
 import type { Fill, SizeClasses } from './size-classes.ts';
 
 /**
- * Packs one bin after the other: the largest item that fits, then more of the largest, and at the end the two items, or the
- * one, that leave the least waste. Of the places at which the end may begin, that with the least waste is taken.
+ * Packs one bin after the other: the largest item that fits, then more of the largest, and at the end the two items, or
+ * the one, that leave the least waste. Of the places at which the end may begin, that with the least waste is taken.
  *
  * @returns what each bin holds; `undefined` when not everything fits this way, which does not say that it cannot
  *
- * Source: after the minimum bin slack heuristic of J.N.D. Gupta, J.C. Ho, A new heuristic algorithm for the one-dimensional
- * bin-packing problem, Production Planning & Control 10 (1999); from memory.
+ * Source: after the minimum bin slack heuristic of J.N.D. Gupta, J.C. Ho, A new heuristic algorithm for the
+ * one-dimensional bin-packing problem, Production Planning & Control 10 (1999); from memory.
  *
  * @example fitPairs({ sizes: [6, 5, 4, 3, 2], counts: [1, 1, 1, 1, 1] }, [10, 10]) // [[1, 0, 1, 0, 0], [0, 1, 0, 1, 1]]
  */

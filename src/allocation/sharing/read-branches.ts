@@ -1,12 +1,12 @@
-import { freePoints } from '../../electrical/index.ts';
+import { freeNodes } from '../../electrical/index.ts';
 import { columnOf, type InputColumn } from '../../schedule/index.ts';
 import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
 import type { Figures, ShareRequest } from './read-sharing.ts';
 import type { FurtherBins, LeftOut, Placement, ShareBin, ShareRow, SharingNote, SharingProblem } from './sharing-problem.ts';
 
 /**
- * What there is to share out over the bus branches: the points of the devices, up to the limit of a branch less its
- * reserve. To a branch that keeps devices whose points are not known nothing is added.
+ * What there is to share out over the bus branches: the nodes of the devices, up to the limit of a branch less its
+ * reserve. To a branch that keeps devices whose nodes are not known nothing is added.
  */
 export function readBranches(
   schedule: Figures, { wholeRows = false, keepPlaced = false }: ShareRequest,
@@ -19,19 +19,19 @@ export function readBranches(
   const rows: ShareRow[] = [];
 
   for (const device of deviceRows(schedule, 'branch')) {
-    const points = numberOf(schedule, 'devices', device.id, 'points');
+    const nodes = numberOf(schedule, 'devices', device.id, 'nodes');
     const tag = tags.get(device.on);
     if (keepPlaced && tag !== undefined) {
       kept.push(keptPlacement(device, tag));
-      carried.set(device.on, (carried.get(device.on) ?? 0) + (points ?? Infinity));
+      carried.set(device.on, (carried.get(device.on) ?? 0) + (nodes ?? Infinity));
     } else if (device.qty === null) {
       left.push(leftOut(device, 'quantity-unknown'));
-    } else if (points === null) {
+    } else if (nodes === null) {
       left.push(leftOut(device, 'size-unknown'));
-    } else if (points === 0) {
+    } else if (nodes === 0) {
       left.push(leftOut(device, 'takes-none'));
     } else {
-      rows.push(shareRow(device, points, wholeRows, null));
+      rows.push(shareRow(device, nodes, wholeRows, null));
     }
   }
 
@@ -41,8 +41,8 @@ export function readBranches(
     if (capacity === null) notes.push({ code: 'limit-unknown', tag });
     return [{ id, tag, capacity: capacity ?? 0, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
   });
-  for (const { tag, kept: points } of bins) {
-    if (points === Infinity) notes.push({ code: 'points-unknown', tag });
+  for (const { tag, kept: nodes } of bins) {
+    if (nodes === Infinity) notes.push({ code: 'nodes-unknown', tag });
   }
   return {
     over: 'branches', groups: [{ serves: null, pool: '', rows, bins, further: furtherOf(schedule, bins) }],
@@ -50,10 +50,10 @@ export function readBranches(
   };
 }
 
-/** Points that a branch may carry, its reserve kept free. */
+/** Nodes that a branch may carry, its reserve kept free. */
 export function capacityOf(schedule: Figures, id: number): number | null {
   const [limit, reserve] = [numberOf(schedule, 'branches', id, 'limit'), numberOf(schedule, 'branches', id, 'reserve')];
-  return limit === null || reserve === null ? null : Math.max(0, freePoints(limit, reserve, 0));
+  return limit === null || reserve === null ? null : Math.max(0, freeNodes(limit, reserve, 0));
 }
 
 /** Branches like the last one whose limit is known; without any, like an empty row of the sheet. */

@@ -3,7 +3,7 @@ import type { LeftOut, LeftOutCode, LeftOutPiece, Served, SharedSheet, SharingNo
 
 const NOTES: Readonly<Record<SharingNote['code'], string>> = {
   'limit-unknown': message('Branch {tag} has no known limit, so nothing is put on it.'),
-  'points-unknown': message('Branch {tag} keeps devices whose points are not known, so nothing is added to it.'),
+  'nodes-unknown': message('Branch {tag} keeps devices whose nodes are not known, so nothing is added to it.'),
   'rating-unknown': message('Supply {tag} has no known rating, so nothing is put on it.'),
   'purposes-mixed': message('Supply {tag} keeps devices of several purposes, so nothing is added to it.'),
   'demand-unknown': message('Supply {tag} keeps devices whose demand is not known, so nothing is added to it.'),
@@ -27,8 +27,8 @@ export function leftOutSentence(over: SharedSheet, left: LeftOut, words: Words):
 
 const REASONS: Readonly<Record<SharedSheet, Readonly<Record<Exclude<LeftOutCode, 'too-large' | 'no-room'>, string>>>> = {
   branches: reasons({
-    'size-unknown': message('The points of its type are not known. Choose a type that says how many points one device takes.'),
-    'takes-none': message('It takes no point of a branch.'),
+    'size-unknown': message('The nodes of its type are not known. Choose a type that says how many nodes one device counts.'),
+    'takes-none': message('It counts no nodes on a branch.'),
   }),
   supplies: reasons({
     'size-unknown': message('Its demand is not known. Enter its unit draw, or a type that has a draw or a power.'),
@@ -50,8 +50,8 @@ function reasons(own: Readonly<Record<'size-unknown' | 'takes-none', string>>) {
 function noRoomOnBranch(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
   const values = { of, size: rounded(size), most: rounded(most) };
   return code === 'no-room'
-    ? words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# point} other {# points}}, and no branch that is large enough has room left. Enter another one.', values)
-    : words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# point} other {# points}}; a branch has room for {most, plural, one {# point} other {# points}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.', values);
+    ? words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has room left. Enter another one.', values)
+    : words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has room for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.', values);
 }
 
 function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {

@@ -136,7 +136,9 @@ function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
   return [...byRow.values()];
 }
 
-function leftOutOf({ bins, further }: ShareGroup, { piece: { size, parts }, count }: Lot, tooLarge: boolean): LeftOut[] {
+function leftOutOf(
+  { bins, further }: ShareGroup, { piece: { size, parts }, count }: Lot, tooLarge: boolean,
+): LeftOut[] {
   const [first] = parts;
   const of = first!.row.run !== null ? 'run' : first!.qty > 1 ? 'row' : 'device';
   const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, capacity - kept)));

@@ -10,7 +10,7 @@ export type LeftOutCode =
 export interface LeftOutPiece {
   /** What it consists of: all devices of a run, or of a row, or one device. */
   readonly of: 'run' | 'row' | 'device';
-  /** What it takes: points, or demand [A]. */
+  /** What it takes: nodes, or demand [A]. */
   readonly size: number;
   /** The most that one branch or supply has room for. */
   readonly most: number;
@@ -31,7 +31,7 @@ export type LeftOut = {
 
 /** What a person should know of a branch or a supply to which nothing is added. */
 export interface SharingNote {
-  readonly code: 'limit-unknown' | 'points-unknown' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
+  readonly code: 'limit-unknown' | 'nodes-unknown' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
   readonly tag: string;
 }
 
@@ -51,7 +51,7 @@ export interface ShareRow {
   readonly area: string | null;
   /** Number of devices, above 0. */
   readonly qty: number;
-  /** What one device takes: points, or demand [A]. */
+  /** What one device takes: nodes, or demand [A]. */
   readonly each: number;
   /** The devices of the row stay together. */
   readonly whole: boolean;
@@ -64,7 +64,7 @@ export interface ShareBin {
   /** Id of its row. */
   readonly id: number;
   readonly tag: string;
-  /** What it may carry: points, or demand [A]. */
+  /** What it may carry: nodes, or demand [A]. */
   readonly capacity: number;
   /** What it carries of devices that stay. */
   readonly kept: number;

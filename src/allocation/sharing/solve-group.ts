@@ -11,8 +11,8 @@ export interface SolvedGroup {
   /** What has no place, and whether one alone is larger than every bin. */
   readonly leftOut: readonly { readonly lot: Lot; readonly tooLarge: boolean }[];
   /**
-   * No sharing of the group does with fewer bins, when it is given so many bins of the contended pool, from 0 to all. One
-   * number where no other group takes bins of the pool.
+   * No sharing of the group does with fewer bins, when it is given so many bins of the contended pool, from 0 to all.
+   * One number where no other group takes bins of the pool.
    */
   readonly leastWith: readonly number[];
 }

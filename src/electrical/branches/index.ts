@@ -1,1 +1,1 @@
-export * from './free-points.ts';
+export * from './free-nodes.ts';

@@ -1,4 +1,4 @@
 export * from './connected-current.ts';
 export * from './demand-current.ts';
-export * from './device-points.ts';
+export * from './device-nodes.ts';
 export * from './draw-from-power.ts';

@@ -52,7 +52,10 @@ export function hasKnownUnit({ column, unit }: Heading): boolean {
     || understandsUnit(column, unit);
 }
 
-/** Headings of a sheet as they are written, in English whatever the language of a person: files stay the same everywhere. */
+/**
+ * Headings of a sheet as they are written, in English whatever the language of a person: files stay the same
+ * everywhere.
+ */
 export function headingsOf(sheet: SheetName): string[] {
   return SCHEMA[sheet].columns.map((column) => titleWithUnit(column));
 }

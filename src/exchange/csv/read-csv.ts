@@ -20,10 +20,10 @@ export interface ReadCsv {
 /**
  * Reads a sheet from CSV. All or nothing: every row, or every problem with line, column and what to do.
  *
- * The first line holds keys or titles of columns, in English or the language of `words`, in any order, with or without a
- * unit; numbers below another unit than the column's are converted. Computed columns are ignored; columns that the sheet
- * does not have are left out and named in a note. Lines without any character are left out, and so are rows at the end
- * in which nothing is entered.
+ * The first line holds keys or titles of columns, in English or the language of `words`, in any order, with or without
+ * a unit; numbers below another unit than the column's are converted. Computed columns are ignored; columns that the
+ * sheet does not have are left out and named in a note. Lines without any character are left out, and so are rows at
+ * the end in which nothing is entered.
  *
  * @param text the file as text; at most 64 MB.
  * @param sheet the sheet that the file holds; by default the one whose headings it has.

@@ -16,7 +16,8 @@ interface RecognisedSheet {
 export function recogniseSheet(headings: readonly string[], words = ENGLISH): RecognisedSheet | Unreadable {
   const texts = headings.filter((text) => text.trim() !== '');
   const fits = SHEET_NAMES.map((sheet) => {
-    const columns = texts.map((text) => readHeading(sheet, text, words).column).filter((column) => column !== undefined);
+    const columns = texts.map((text) => readHeading(sheet, text, words).column)
+      .filter((column) => column !== undefined);
     const named = columns.some(({ key }) => key === SCHEMA[sheet].tag);
     return { sheet, known: columns.length, points: columns.length + (named ? 0.5 : 0) };
   }).sort((a, b) => b.points - a.points);

@@ -18,7 +18,8 @@ export class Reading {
   object(value: unknown, path: string, name: string): Readonly<Record<string, unknown>> {
     if (value === undefined) return {};
     if (typeof value === 'object' && value !== null && !Array.isArray(value)) return value as Record<string, unknown>;
-    this.wrongKind(value, path, this.words.say("{name} must be an object: '{…}'", { name }), 'object');
+    // Braces in quotes are no value, which the type of `say` cannot tell.
+    this.wrongKind(value, path, this.words.say<string>("{name} must be an object: '{…}'", { name }), 'object');
     return {};
   }
 

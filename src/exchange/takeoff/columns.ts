@@ -121,8 +121,8 @@ class Draft {
   }
 
   /**
-   * «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area, and «Unit
-   * price» or «P.U.» over 35.50 no unit.
+   * «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area, and
+   * «Unit price» or «P.U.» over 35.50 no unit.
    */
   #borneOut(field: TakeoffField, exact: boolean): TakeoffField | undefined {
     if (this.#sample.length === 0) return field;

@@ -46,7 +46,9 @@ export function readQuantity(text: string, unit = '', decimal?: DecimalSign, wor
       : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text: plain, unit });
     return { qty: onlyNumber(plain, decimal, words), doubt };
   }
-  return { ...readCount(behind[1]!, decimal, words), ...(units.some((word) => METRES.has(word)) ? { isLength: true } : {}) };
+  return {
+    ...readCount(behind[1]!, decimal, words), ...(units.some((word) => METRES.has(word)) ? { isLength: true } : {}),
+  };
 }
 
 function readCount(text: string, decimal: DecimalSign | undefined, words: Words): Quantity {

@@ -21,7 +21,9 @@ export interface TakeoffOptions {
   /** The decimal sign of the quantities; found out from them by default. */
   readonly decimal?: DecimalSign;
   readonly decisions?: TakeoffDecisions;
-  /** The language of what is said; English by default. Lists are understood in every language that the software speaks. */
+  /**
+   * The language of what is said; English by default. Lists are understood in every language that the software speaks.
+   */
   readonly words?: Words;
 }
 

@@ -15,8 +15,8 @@ export interface SheetRows {
 const [MOST_CELLS, MOST_ROWS] = [2_000_000, 1_048_576];
 
 /**
- * Reads the cells of a sheet: texts, numbers, yes or no, dates; `null` where there is none, where a formula has no result, and
- * in all but the first of merged cells, unless a text is merged downwards.
+ * Reads the cells of a sheet: texts, numbers, yes or no, dates; `null` where there is none, where a formula has no
+ * result, and in all but the first of merged cells, unless a text is merged downwards.
  * @param parts the parts of the workbook that matter to this sheet, by path.
  * @param path which of the parts is the sheet.
  * @param place place of the sheet among all, from 1.

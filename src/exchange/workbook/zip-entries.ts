@@ -27,7 +27,8 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   }
   const entries: ZipEntry[] = [];
   for (let at = view.getUint32(end + 16, true); at < end && view.getUint32(at, true) === DIRECTORY_ENTRY;) {
-    const [nameSize, extraSize, commentSize] = [28, 30, 32].map((offset) => view.getUint16(at + offset, true)) as [number, number, number];
+    const [nameSize, extraSize, commentSize] = [28, 30, 32]
+      .map((offset) => view.getUint16(at + offset, true)) as [number, number, number];
     const [packedSize, place] = sizeAndPlace(view, at, at + 46 + nameSize, extraSize);
     // The header before the file repeats the name, and has extra fields of its own.
     const start = place + 30 + view.getUint16(place + 26, true) + view.getUint16(place + 28, true);
@@ -42,7 +43,9 @@ export function zipEntries(bytes: Uint8Array): ZipEntry[] {
   return entries;
 }
 
-function sizeAndPlace(view: DataView, at: number, extraStart: number, extraSize: number): [packedSize: number, place: number] {
+function sizeAndPlace(
+  view: DataView, at: number, extraStart: number, extraSize: number,
+): [packedSize: number, place: number] {
   const short = [24, 20, 42].map((offset) => view.getUint32(at + offset, true));
   for (let field = extraStart; field < extraStart + extraSize; field += 4 + view.getUint16(field + 2, true)) {
     if (view.getUint16(field, true) !== 1) continue;

@@ -6,25 +6,25 @@ import { overLimit, partialTotal } from './limit-checks.ts';
 /** What bus branches are held against. */
 export const branchChecks: readonly Check[] = [
   overLimit({
-    rule: 'branch-over-limit', sheet: 'branches', key: 'points', limit: (row) => row.number('limit'),
-    message: message('{name} carries {value, plural, one {# point} other {# points}} and may carry {limit}: {excess} too many. Move devices to another branch.'),
+    rule: 'branch-over-limit', sheet: 'branches', key: 'nodes', limit: (row) => row.number('limit'),
+    message: message('{name} carries {value, plural, one {# node} other {# nodes}} and may carry {limit}: {excess} too many. Move devices to another branch.'),
     write: (value, limit) => ({ value, limit, excess: value - limit }),
   }),
   {
     rule: 'branch-over-reserve', sheet: 'branches', key: 'free', severity: 'near', inStatus: true,
     find: (row) => {
-      const [free, points, limit, reserve] = [row.number('free'), row.number('points'), row.number('limit'), row.number('reserve')];
-      if (free === null || points === null || limit === null || reserve === null) return undefined;
-      if (!exceeds(points, points + free) || exceeds(points, limit)) return undefined;
+      const [free, nodes, limit, reserve] = [row.number('free'), row.number('nodes'), row.number('limit'), row.number('reserve')];
+      if (free === null || nodes === null || limit === null || reserve === null) return undefined;
+      if (!exceeds(nodes, nodes + free) || exceeds(nodes, limit)) return undefined;
       return {
         value: free, limit: 0,
-        message: row.say('{name} carries {points, plural, one {# point} other {# points}} of {limit}, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
-          points, limit, into: -free, reserve: percent(reserve),
+        message: row.say('{name} carries {nodes, plural, one {# node} other {# nodes}} of {limit}, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
+          nodes, limit, into: -free, reserve: percent(reserve),
         }),
       };
     },
   },
-  partialTotal('branch-points-partial', 'branches', 'points', message('{name} carries at least {value, plural, one {# point} other {# points}}: {missing, plural, one {# device row on it has no known number of points. Complete it} other {# device rows on it have no known number of points. Complete them}} to know the rest.'), (value) => value),
+  partialTotal('branch-nodes-partial', 'branches', 'nodes', message('{name} carries at least {value, plural, one {# node} other {# nodes}}: {missing, plural, one {# device row on it has no known number of nodes. Complete it} other {# device rows on it have no known number of nodes. Complete them}} to know the rest.'), (value) => value),
   {
     rule: 'branch-not-terminated', sheet: 'branches', key: 'terminated', severity: 'note',
     find: (row) => row.own('terminated') === true ? undefined : {

@@ -48,11 +48,11 @@ export const deviceChecks: readonly Check[] = [
       : unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')),
   },
   {
-    rule: 'device-points-missing', sheet: 'devices', key: 'points', severity: 'incomplete',
+    rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete',
     find: (row) => {
       const branch = row.own('branch');
-      return branch === null || row.number('points') !== null ? undefined
-        : unknown(row, message('{name} takes an unknown number of points on branch {branch}. Enter its quantity and a type that says how many points one device takes.'), { branch: String(branch) });
+      return branch === null || row.number('nodes') !== null ? undefined
+        : unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), { branch: String(branch) });
     },
   },
   {

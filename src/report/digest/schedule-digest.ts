@@ -6,8 +6,8 @@ import { sha256 } from './sha-256.ts';
 const FEWEST_DIGITS = 16;
 
 /**
- * The SHA-256 of a schedule, for matching paper and file. It is that of the file as `writeSchedule` writes it on one line, in
- * UTF-8, so that line breaks, indents and the order of keys in a file do not matter, and every value does.
+ * The SHA-256 of a schedule, for matching paper and file. It is that of the file as `writeSchedule` writes it on one
+ * line, in UTF-8, so that line breaks, indents and the order of keys in a file do not matter, and every value does.
  * @returns 64 hexadecimal digits in small letters.
  */
 export function scheduleDigest(content: Content): string {

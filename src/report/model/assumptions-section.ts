@@ -42,7 +42,9 @@ interface Line {
   count: number;
 }
 
-/** A line for each value that a column has in some rows, and where it came from. Single draws stand in their own sheets. */
+/**
+ * A line for each value that a column has in some rows, and where it came from. Single draws stand in their own sheets.
+ */
 function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, rows: readonly Row[]): ReportRow[] {
   const { words } = schedule;
   const { key, title, unit, derived, kind, source = '' } = column;

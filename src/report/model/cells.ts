@@ -5,7 +5,10 @@ import { STATE_WORDS } from './state-words.ts';
 import type { ReportCell, ReportColumn } from './report.ts';
 import type { Words } from '../../words/index.ts';
 
-/** A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «16 A contact» at a space; a long text must be able to. */
+/**
+ * A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «16 A contact» at a space; a long text must be
+ * able to.
+ */
 export function textCell(text: string): ReportCell {
   return { text, kind: /^(?:\S{1,16}|.{1,13})$/.test(text) ? 'tag' : 'text' };
 }

@@ -49,6 +49,7 @@ function measuredTable(schedule: LoadSchedule, sheet: 'supplies' | 'runs', rows:
 function verdict(schedule: LoadSchedule, sheet: 'supplies' | 'runs', id: number): ReportCell {
   const measured = ['measuredCurrent', 'measuredVoltage'].filter((key) => schedule.value(sheet, id, key) !== null);
   if (measured.length === 0) return TO_FILL;
-  const found = schedule.findingsOf(sheet, id).filter(({ key }) => measured.includes(key)).map(({ message }) => message);
+  const found = schedule.findingsOf(sheet, id).filter(({ key }) => measured.includes(key))
+    .map(({ message }) => message);
   return textCell(found.length === 0 ? schedule.words.say('as worked out') : found.join(' '));
 }

@@ -24,15 +24,15 @@ interface Grouping {
 
 const BY_RAIL: Grouping = {
   by: 'rail', sheet: 'supplies', name: 'devices-per-rail', title: message('Devices per rail'), onNone: message('On no rail'),
-  without: ['rail', 'points'], totals: ['qty', 'connected', 'demand', 'share'],
+  without: ['rail', 'nodes'], totals: ['qty', 'connected', 'demand', 'share'],
   sentence: message('{demand} of {usable} usable, {loading}; target {target}; {status}.'), figures: ['demand', 'usable', 'loading', 'target'],
 };
 
 const BY_BRANCH: Grouping = {
   by: 'branch', sheet: 'branches', name: 'devices-per-branch', title: message('Devices per branch'), onNone: message('On no branch'),
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
-  totals: ['qty', 'points'],
-  sentence: message('{points} of {limit} points, {used}; free {free}; {status}.'), figures: ['points', 'limit', 'used', 'free'],
+  totals: ['qty', 'nodes'],
+  sentence: message('{nodes} of {limit} nodes, {used}; free {free}; {status}.'), figures: ['nodes', 'limit', 'used', 'free'],
 };
 
 /** Devices gathered by the rail that feeds them, with subtotals; those on none come last. */

@@ -28,7 +28,8 @@ function isWorkedOut(column: Column): boolean {
 
 /** The first row in which a figure is known and was not entered. */
 function example(schedule: LoadSchedule, sheet: SheetName, { key }: Column): ReportRow[] {
-  const row = filledRows(schedule, sheet).find(({ id }) => schedule.value(sheet, id, key) !== null && !schedule.isOwn(sheet, id, key));
+  const row = filledRows(schedule, sheet)
+    .find(({ id }) => schedule.value(sheet, id, key) !== null && !schedule.isOwn(sheet, id, key));
   const explanation = row && schedule.explain(sheet, row.id, key);
   if (row === undefined || explanation === undefined) return [];
   const { title, words, numbers = '', result, source } = explanation;

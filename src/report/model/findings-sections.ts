@@ -16,7 +16,10 @@ export function findingsSection(schedule: LoadSchedule, only?: SheetName): Repor
   const findings = found(schedule, only, ({ severity, accepted }) => severity !== 'note' && accepted === undefined);
   const section = { name: 'findings', title: words.say('Findings') };
   return findings.length === 0 ? { ...section, sentences: [words.say('Nothing is open.')], tables: [] }
-    : { ...section, sentences: [], tables: [{ columns: place(words), rows: findings.map((each) => ({ cells: cells(each, words) })) }] };
+    : {
+      ...section, sentences: [],
+      tables: [{ columns: place(words), rows: findings.map((each) => ({ cells: cells(each, words) })) }],
+    };
 }
 
 /** What was found and accepted, by whom, when and why; `undefined` when nothing was. */

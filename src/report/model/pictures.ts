@@ -11,7 +11,10 @@ export function summaryPictures(schedule: LoadSchedule): string[] {
   ].map((picture) => pictureText(picture));
 }
 
-/** A picture of the voltage along every run whose drop is known or that has no working voltage; `undefined` when there is none. */
+/**
+ * A picture of the voltage along every run whose drop is known or that has no working voltage; `undefined` when there
+ * is none.
+ */
 export function runPicturesSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
   const drawn = filledRows(schedule, 'runs').filter(({ id }) =>

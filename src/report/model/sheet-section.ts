@@ -9,8 +9,9 @@ export function filledRows(schedule: LoadSchedule, sheet: SheetName): readonly R
 }
 
 /**
- * The columns of a sheet that are printed: those with a value in one of the rows, apart from those that hold nothing but their
- * default, which the assumptions name, and from the other names of types, which serve for reading takeoffs alone.
+ * The columns of a sheet that are printed: those with a value in one of the rows, apart from those that hold nothing
+ * but their default, which the assumptions name, and from the other names of types, which serve for reading takeoffs
+ * alone.
  */
 export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[]): Column[] {
   return SCHEMA[sheet].columns.filter((column) => column.key !== 'aliases' && rows.some(({ id }) =>
@@ -39,8 +40,8 @@ const MOST_COLUMNS = 15;
 const MEASURED = /^measured|Tolerance$/;
 
 /**
- * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it has
- * no rows.
+ * A sheet as it is, where it is wide in several tables: as entered, as measured, and as worked out; `undefined` when it
+ * has no rows.
  */
 export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSection | undefined {
   const { words } = schedule;

@@ -23,7 +23,9 @@ export function namesStandard(text: string, number: string): boolean {
 export function standardsTable(schedule: LoadSchedule): ReportTable {
   const { words } = schedule;
   const columns = SHEET_NAMES.filter((sheet) => filledRows(schedule, sheet).length > 0)
-    .flatMap((sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesOf(column) })));
+    .flatMap(
+      (sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesOf(column) })),
+    );
   const rows = STANDARDS.flatMap(({ number, edition, title }) => {
     const used = columns.filter(({ sources }) => sources.some((source) => namesStandard(source, number)));
     const uses = [...new Set(used.map(({ sheet }) => sheet))].map((sheet) => {

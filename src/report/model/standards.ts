@@ -9,8 +9,8 @@ export interface Standard {
 }
 
 /**
- * The standards behind the rules and defaults. Editions and titles are from memory, except IEC 61558-1 and BS 7671, whose
- * editions the sources of the schema give: hold them against the copy that applies to the job.
+ * The standards behind the rules and defaults. Editions and titles are from memory, except IEC 61558-1 and BS 7671,
+ * whose editions the sources of the schema give: hold them against the copy that applies to the job.
  */
 export const STANDARDS: readonly Standard[] = [
   { number: 'IEC 60038', edition: '2009', title: message('IEC standard voltages') },

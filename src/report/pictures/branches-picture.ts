@@ -14,20 +14,20 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
     const count = (key: string, value: number) => valueText('branches', key, value, words);
-    const beyond = (numberAt(schedule, 'branches', id, 'points') ?? 0) - (numberAt(schedule, 'branches', id, 'limit') ?? 0);
-    const figures = { points: text('points'), limit: text('limit'), share: text('used') };
+    const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (numberAt(schedule, 'branches', id, 'limit') ?? 0);
+    const figures = { nodes: text('nodes'), limit: text('limit'), share: text('used') };
     return [{
       name: nameOf(schedule, 'branches', id), about: '', loading: numberAt(schedule, 'branches', id, 'used'), status,
       target: reserve === null ? null : 1 - reserve,
       sentence: beyond > 0
-        ? words.say('{points} of {limit} points, {share}, {beyond} too many', { ...figures, beyond: count('points', beyond) })
+        ? words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: count('nodes', beyond) })
         : free !== null && free < 0
-          ? words.say('{points} of {limit} points, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free) })
-          : words.say('{points} of {limit} points, {share}, {free} free', { ...figures, free: text('free') }),
+          ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free) })
+          : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: text('free') }),
     }];
   });
   return loadingBars({
-    title: words.say('Points on the bus branches'), none: words.say('There are no bus branches yet.'), bars, words,
+    title: words.say('Nodes on the bus branches'), none: words.say('There are no bus branches yet.'), bars, words,
     key: words.say('The tick marks where the reserve begins; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'),
   });
 }

@@ -42,8 +42,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.status': status(
       [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
     ),
-    'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{points})`,
-    'branches.status': status([exceeds('points', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[points]>0)'),
+    'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{nodes})`,
+    'branches.status': status([exceeds('nodes', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[nodes]>0)'),
     'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
       (otherwise, kind) => `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
     ),

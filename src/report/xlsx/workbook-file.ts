@@ -2,7 +2,9 @@ import type { Zippable } from 'fflate';
 import { escaped } from '../html.ts';
 import type { CellStyles } from './cell-styles.ts';
 
-/** One cell of a worksheet: a value, a formula with the value that it had when the file was written, or both left out. */
+/**
+ * One cell of a worksheet: a value, a formula with the value that it had when the file was written, or both left out.
+ */
 export interface WorkbookCell {
   readonly value?: string | number | boolean | null;
   /** A formula without its equals sign. */

@@ -46,7 +46,9 @@ function numberText(kind: 'integer' | 'number' | 'ratio', words: Words): string 
  * @param text how the value was written, for the sentence; the value itself unless said otherwise.
  * @returns what is wrong in one sentence: what was found, what is allowed, what to do. `undefined` when nothing is.
  */
-export function checkCell(column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH): string | undefined {
+export function checkCell(
+  column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH,
+): string | undefined {
   return fits(column, value) ? undefined : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
 }
 

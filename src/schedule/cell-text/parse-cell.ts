@@ -15,7 +15,10 @@ export interface CellContext {
   readonly voltage?: number | undefined;
   /** The unit of a number that bears none, where it is not that of the column. */
   readonly unit?: string | undefined;
-  /** The language of sentences, and of words of a list, which are understood in English as well; English unless said otherwise. */
+  /**
+   * The language of sentences, and of words of a list, which are understood in English as well; English unless said
+   * otherwise.
+   */
   readonly words?: Words | undefined;
 }
 
@@ -31,9 +34,9 @@ const NO = new Set(['no', 'n', 'false', '0', 'nein', 'non']);
 
 /**
  * Reads what a person typed or pasted into a cell: numbers with a decimal point or comma, with units (`8.4 W`,
- * `350 mA`, `70 %`, `12 no.`), or by a name of the trade (`B`); yes and no, words of a list. A text in a column of numbers
- * that begins with `=` is a formula and returned as it is. Tags and references lose the spaces around them, other texts
- * nothing.
+ * `350 mA`, `70 %`, `12 no.`), or by a name of the trade (`B`); yes and no, words of a list. A text in a column of
+ * numbers that begins with `=` is a formula and returned as it is. Tags and references lose the spaces around them,
+ * other texts nothing.
  * @returns the value, `null` for an empty text; else one sentence: what was found, what is allowed, what to do.
  */
 export function parseCell(column: InputColumn, text: string, context: CellContext = {}): ParsedCell {

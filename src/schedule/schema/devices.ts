@@ -1,4 +1,4 @@
-import { connectedCurrent, demandCurrent, devicePoints, drawFromPower, loadingRatio } from '../../electrical/index.ts';
+import { connectedCurrent, demandCurrent, deviceNodes, drawFromPower, loadingRatio } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 
@@ -20,10 +20,10 @@ export const devices: Sheet = {
   columns: [
     { role: 'input', key: 'ref', title: 'Ref', kind: 'text', tag: true, help: 'Reference of the row, as on the drawing.' },
     { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
-    { role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types', help: 'Device type; gives the unit draw, the points and the diversity where the row has none of its own.' },
+    { role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types', help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.' },
     { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
     { role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds the devices.' },
-    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that the devices take places on.' },
+    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that the devices are nodes on.' },
     { role: 'input', key: 'run', title: 'Run', kind: 'reference', to: 'runs', help: 'Field cable that feeds the devices.' },
     { role: 'input', key: 'distance', title: 'Distance', kind: 'number', unit: 'm', min: 0, decimals: 1, help: 'Distance along the run; empty: at its far end.' },
     {
@@ -64,9 +64,9 @@ export const devices: Sheet = {
       rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
     },
     {
-      role: 'computed', key: 'points', title: 'Points', kind: 'number', decimals: 0,
-      help: 'Places taken on the bus branch.',
-      rule: { of: ['qty', 'type.points'], by: devicePoints, words: '{qty} × {type.points}', source: ARITHMETIC },
+      role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0,
+      help: 'Bus participants that the row counts on its branch.',
+      rule: { of: ['qty', 'type.nodes'], by: deviceNodes, words: '{qty} × {type.nodes}', source: ARITHMETIC },
     },
     { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', solved: { of: ['rail.voltage', 'distance', 'run.length'], words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})', source: 'Ohm’s law along the cable' } },
   ],

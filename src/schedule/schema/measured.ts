@@ -3,7 +3,8 @@ import type { InputColumn } from './column.ts';
 const TOLERANCE = 'common practice, no source';
 
 /**
- * What is measured at commissioning, and by how much it may differ from what was worked out. Empty until it is measured.
+ * What is measured at commissioning, and by how much it may differ from what was worked out. Empty until it is
+ * measured.
  * @param where says at what place and in which state it is measured: `at its terminals, with its devices on`.
  */
 export function measuredColumns(currentWhere: string, voltageWhere: string): readonly InputColumn[] {

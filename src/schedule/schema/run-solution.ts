@@ -71,8 +71,8 @@ function tapOf(device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, on
 }
 
 /**
- * The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. Both are those of the row's
- * own rail, which by mistake may not be that of the run.
+ * The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. Both are those of
+ * the row's own rail, which by mistake may not be that of the run.
  */
 function unitPower(device: DeviceLine, draw: number, supplyVolts: number): number {
   const nominalVolts = device.number('rail.voltage') ?? supplyVolts;

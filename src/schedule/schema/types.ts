@@ -1,13 +1,13 @@
 import type { Sheet } from './column.ts';
 
-export const PURPOSES = ['lighting', 'peripherals', 'control', 'other'] as const;
+export const PURPOSES = ['lighting', 'field', 'control', 'other'] as const;
 
 /** The kinds of device that the schedule counts. */
 export const types: Sheet = {
   name: 'types',
   title: 'Types',
   rowName: 'device type',
-  help: 'One row for each kind of device: what one draws and how many places it takes on a bus branch.',
+  help: 'One row for each kind of device: what one draws and how many nodes it counts on a bus branch.',
   tag: 'type',
   columns: [
     { role: 'input', key: 'type', title: 'Type', kind: 'text', tag: true, help: 'Name of the type, as device rows give it.' },
@@ -16,7 +16,7 @@ export const types: Sheet = {
     { role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1, help: 'Current of one device at nominal voltage.' },
     { role: 'input', key: 'power', title: 'Power', kind: 'number', unit: 'W', min: 0, decimals: 2, help: 'Power of one device; used where no draw is given.' },
     { role: 'input', key: 'load', title: 'Load', kind: 'choice', choices: ['current', 'power'], default: 'current', help: 'Whether the device draws a constant current or, as a converter does, a constant power.' },
-    { role: 'input', key: 'points', title: 'Points', kind: 'number', min: 0, default: 1, decimals: 0, help: 'Places that one device takes on its bus branch.', source: 'common practice, no source' },
+    { role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, default: 1, decimals: 0, help: 'Bus participants that one device counts on its branch.', source: 'common practice, no source' },
     { role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1, help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.' },
     { role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', min: 0, decimals: 1, optional: true, help: 'Lowest voltage at which the device works.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying, the source of the figures first.' },

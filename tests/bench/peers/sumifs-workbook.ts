@@ -7,14 +7,14 @@ import type { Workload } from '../workload.ts';
 const COLUMNS = {
   devices: [
     'ref', 'area', 'type', 'qty', 'rail', 'branch', 'ownDraw', 'ownDiversity', 'note',
-    'unitDraw', 'diversity', 'connected', 'demand', 'share', 'points',
+    'unitDraw', 'diversity', 'connected', 'demand', 'share', 'nodes',
   ],
-  types: ['type', 'draw', 'power', 'points', 'diversity'],
+  types: ['type', 'draw', 'power', 'nodes', 'diversity'],
   supplies: [
     'rail', 'voltage', 'rated', 'units', 'derating', 'target', 'fuse', 'efficiency',
     'usable', 'connected', 'demand', 'loading', 'spare', 'limitDiversity', 'fuseLoading', 'loss', 'status',
   ],
-  branches: ['branch', 'limit', 'reserve', 'points', 'free', 'used', 'status'],
+  branches: ['branch', 'limit', 'reserve', 'nodes', 'free', 'used', 'status'],
 } as const satisfies Record<WorkSheet, readonly string[]>;
 
 const FIRST_DEVICE_FORMULA = COLUMNS.devices.indexOf('unitDraw');

@@ -9,7 +9,7 @@ const ROOM = 1_000;
 const REFERENCES: Readonly<Record<string, WorkSheet>> = { type: 'types', rail: 'supplies', branch: 'branches' };
 const OWN: Readonly<Record<string, string>> = { unitDraw: 'ownDraw', diversity: 'ownDiversity' };
 const INPUTS = {
-  types: ['draw', 'power', 'points', 'diversity'],
+  types: ['draw', 'power', 'nodes', 'diversity'],
   supplies: ['voltage', 'rated', 'units', 'derating', 'target', 'fuse', 'efficiency'],
   branches: ['limit', 'reserve'],
 } as const;
@@ -142,11 +142,11 @@ export class TypedLoop implements Candidate {
 
   #calculate(): void {
     const { types, supplies, branches } = this.#tables;
-    const { type, rail, branch, qty, ownDraw, ownDiversity, unitDraw, diversity, connected, demand, share, points } =
+    const { type, rail, branch, qty, ownDraw, ownDiversity, unitDraw, diversity, connected, demand, share, nodes } =
       this.#columns as Record<'type' | 'rail' | 'branch', Int32Array> & Record<string, Float64Array>;
     const { rated, units, derating, usable } = supplies;
     for (let at = 0; at < usable!.length; at += 1) usable![at] = rated![at]! * units![at]! * derating![at]!;
-    for (const column of [supplies.connected, supplies.demand, branches.points]) column!.fill(0);
+    for (const column of [supplies.connected, supplies.demand, branches.nodes]) column!.fill(0);
     for (let at = 0; at < this.#count; at += 1) {
       const [ofType, ofRail] = [type[at]!, rail[at]!];
       const typeDraw = types.draw![ofType]!;
@@ -159,10 +159,10 @@ export class TypedLoop implements Candidate {
       connected![at] = amps;
       demand![at] = amps * factor;
       share![at] = amps * factor / usable![ofRail]!;
-      points![at] = qty![at]! * types.points![ofType]!;
+      nodes![at] = qty![at]! * types.nodes![ofType]!;
       supplies.connected![ofRail]! += amps;
       supplies.demand![ofRail]! += amps * factor;
-      branches.points![branch[at]!]! += points![at]!;
+      branches.nodes![branch[at]!]! += nodes![at]!;
     }
     this.#judgeSupplies(supplies);
     this.#judgeBranches(branches);
@@ -180,11 +180,11 @@ export class TypedLoop implements Candidate {
     }
   }
 
-  #judgeBranches({ limit, reserve, points, free, used, status }: Table): void {
+  #judgeBranches({ limit, reserve, nodes, free, used, status }: Table): void {
     for (let at = 0; at < limit!.length; at += 1) {
-      free![at] = Math.floor(limit![at]! * (1 - reserve![at]!) + 1e-9) - points![at]!;
-      used![at] = points![at]! / limit![at]!;
-      status![at] = points![at]! > limit![at]! ? 2 : free![at]! < 0 ? 1 : 0;
+      free![at] = Math.floor(limit![at]! * (1 - reserve![at]!) + 1e-9) - nodes![at]!;
+      used![at] = nodes![at]! / limit![at]!;
+      status![at] = nodes![at]! > limit![at]! ? 2 : free![at]! < 0 ? 1 : 0;
     }
   }
 }

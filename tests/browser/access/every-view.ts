@@ -42,6 +42,7 @@ export function withHolders(element: Element): Element[] {
 
 /** Whether an element takes room that a person can see, and may be used. */
 export function isSeen(element: Element): boolean {
-  return element.checkVisibility({ opacityProperty: true, visibilityProperty: true }) && element.getClientRects().length > 0
+  return element.checkVisibility({ opacityProperty: true, visibilityProperty: true })
+    && element.getClientRects().length > 0
     && withHolders(element).every((each) => !each.matches('[inert]'));
 }

@@ -9,7 +9,10 @@ afterEach(async () => {
   await page.viewport(1280, 800);
 });
 
-/** What may be wider than the page: tables in two dimensions, and pictures and previews, which scroll in a box of their own. */
+/**
+ * What may be wider than the page: tables in two dimensions, and pictures and previews, which scroll in a box of their
+ * own.
+ */
 const TWO_DIMENSIONS = 'elv-schedule-grid, table, iframe, elv-picture, .lines';
 
 // 320 × 256 CSS px is a window of 1280 × 1024 enlarged four times: WCAG 2.2, success criterion 1.4.10.

@@ -9,7 +9,9 @@ const WORDS = [
 ];
 const ENGLISH_WORDS = new RegExp(`(?<!\\p{L})(?:${WORDS.join('|')})(?!\\p{L})`, 'iu');
 
-/** Every text inside an element that still has an English word, in whatever language it should speak. Data do not count. */
+/**
+ * Every text inside an element that still has an English word, in whatever language it should speak. Data do not count.
+ */
 export function englishLeft(element: LoadScheduleElement, within: ShadowRoot = element.shadowRoot!): string[] {
   const data = dataOf(element);
   const found = new Set<string>();

@@ -5,8 +5,8 @@ import { dataOf, nameOf, readTexts, withoutData } from './read-texts.ts';
 const UNITS = /(?<!\p{L})(?:mA|A|V|W|mm²?|m|K|°C|Ω\/km|m²|W\/\(m²K\))(?!\p{L})/gu;
 
 /**
- * Every text inside an element that speaks the pseudo language and was not said through its words: those on the screen and
- * those in attributes that a person reads or hears. Data of the schedule, figures and their units do not count.
+ * Every text inside an element that speaks the pseudo language and was not said through its words: those on the screen
+ * and those in attributes that a person reads or hears. Data of the schedule, figures and their units do not count.
  * @param within the shadow root to look through; the whole element unless said otherwise.
  */
 export function untranslated(element: LoadScheduleElement, within: ShadowRoot = element.shadowRoot!): string[] {

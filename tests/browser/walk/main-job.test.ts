@@ -10,7 +10,8 @@ afterEach(removeElements);
 
 /** Every figure of the element against the calculation that shares no code with it. */
 function expectRight(schedule: LoadSchedule, value: string): void {
-  const figures = recalculate(JSON.parse(value) as InputSchedule) as unknown as Record<string, Record<string, unknown>[]>;
+  const figures = recalculate(JSON.parse(value) as InputSchedule) as unknown as
+    Record<string, Record<string, unknown>[]>;
   for (const sheet of Object.keys(figures) as SheetName[]) {
     schedule.rows(sheet).forEach(({ id }, row) => {
       for (const [key, expected] of Object.entries(figures[sheet]![row]!)) {

@@ -39,7 +39,9 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
     async enter(row: number, column: number, text: string): Promise<void> {
       // Rows that are scrolled are drawn anew in the next frame, and a cell is then another.
       await cell(row, column).scrollIntoViewIfNeeded();
-      await page.evaluate(() => new Promise((drawn) => { requestAnimationFrame(() => { requestAnimationFrame(drawn); }); }));
+      await page.evaluate(
+        () => new Promise((drawn) => { requestAnimationFrame(() => { requestAnimationFrame(drawn); }); }),
+      );
       await cell(row, column).click();
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
@@ -47,7 +49,8 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
     /** Has the element select a cell, as a page does. */
     async select(sheet: string, row: number, key: string): Promise<void> {
       await element.evaluate(async (each, [name, at, of]) => {
-        await (each as unknown as { select(sheet: string, row: number, key: string): Promise<boolean> }).select(name, at, of);
+        await (each as unknown as { select(sheet: string, row: number, key: string): Promise<boolean> })
+          .select(name, at, of);
       }, [sheet, row, key] as const);
     },
     /** What a part says, in single spaces. */

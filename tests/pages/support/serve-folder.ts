@@ -15,8 +15,8 @@ export interface Server {
 }
 
 /**
- * Serves a folder on a free port of this machine, and the same again under `/copy`. What is posted to `/echo` comes back
- * as JSON: the names and values of the form's fields.
+ * Serves a folder on a free port of this machine, and the same again under `/copy`. What is posted to `/echo` comes
+ * back as JSON: the names and values of the form's fields.
  * @param headers sent with every answer.
  */
 export async function serveFolder(folder: string, headers: OutgoingHttpHeaders = {}): Promise<Server> {

@@ -8,8 +8,8 @@ type Schedule = ReturnType<typeof scheduleOf>;
 export type Saved = string[];
 
 /**
- * Goes through the whole software on a page that shows the demo: every sheet with its editors and lists, the panel, pictures,
- * every work area with every save, files in and out, drafts and languages.
+ * Goes through the whole software on a page that shows the demo: every sheet with its editors and lists, the panel,
+ * pictures, every work area with every save, files in and out, drafts and languages.
  * @returns names of the files that were saved, in order.
  */
 export async function walkThrough(page: Page): Promise<Saved> {
@@ -90,7 +90,7 @@ async function throughPanel(page: Page, schedule: Schedule): Promise<void> {
   await form.locator('button').first().click();
   await panel.locator('.withdraw').first().click();
   // The picture of a run, of supplies, of branches.
-  for (const [sheet, key] of [['runs', 'drop'], ['supplies', 'loading'], ['branches', 'points']] as const) {
+  for (const [sheet, key] of [['runs', 'drop'], ['supplies', 'loading'], ['branches', 'nodes']] as const) {
     await schedule.select(sheet, 1, key);
     if (sheet === 'runs') await schedule.element.locator('elv-sheet-view .views button').last().click();
     await schedule.element.locator('elv-picture svg').first().waitFor();

@@ -6,15 +6,15 @@ const ROUNDING = 1e-9;
  *
  * `f = ⌊L × (1 − r)⌋ − p`
  *
- * @param limit L, most places that the branch may carry, 1 or more
+ * @param limit L, most nodes that the branch may carry, 1 or more
  * @param reserve r, share of the limit kept free for later, 0 to 1
- * @param points p, places taken, 0 or more
+ * @param nodes p, nodes on it, 0 or more
  * @returns f; negative when the reserve is being used
  *
  * Source: arithmetic; for an RS-485 line the limit is 32 unit loads, EIA RS-485.
  *
- * @example freePoints(50, 0.25, 30) // 7
+ * @example freeNodes(50, 0.25, 30) // 7
  */
-export function freePoints(limit: number, reserve: number, points: number): number {
-  return Math.floor(limit * (1 - reserve) + ROUNDING) - points;
+export function freeNodes(limit: number, reserve: number, nodes: number): number {
+  return Math.floor(limit * (1 - reserve) + ROUNDING) - nodes;
 }
