@@ -34,7 +34,8 @@ function contents(sheet: WorkSheet): RawCellContent[][] {
   const { e: end } = utils.decode_range(sheet['!ref']!);
   return Array.from({ length: end.r + 1 }, (_row, r) => Array.from({ length: end.c + 1 }, (_column, c) => {
     const cell = sheet[utils.encode_cell({ r, c })] as { f?: string; v?: RawCellContent } | undefined;
-    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v ?? null : `=${cell.f}`;
+    // INT goes down in every spreadsheet; that of this engine goes towards zero (hyperformula 3.5.0).
+    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v ?? null : `=${cell.f.replace(/\bINT\(/g, 'FLOOR.MATH(')}`;
   }));
 }
 

@@ -23,7 +23,7 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; status: Status; partial: { connected: boolean; demand: boolean };
+  fuseLoading: Known; loss: Known; status: Status; partial: { usable: boolean; connected: boolean; demand: boolean };
 }
 export interface BranchFigures {
   nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
@@ -95,7 +95,7 @@ export function recalculate(schedule: InputSchedule): Figures {
   }));
 
   // What follows from a warmth that lacks a loss is not wholly known either.
-  const isWarmthPartial = (row: InputRow) => isGiven(row.fullUpTo) && isGiven(row.lessPerKelvin)
+  const isWarmthPartial = (row: InputRow) => isGiven(row.fullUpTo)
     && named(enclosureOf, row.enclosure) !== undefined && supplyLoss(row.enclosure ?? null).partial;
 
   const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
@@ -107,7 +107,7 @@ export function recalculate(schedule: InputSchedule): Figures {
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      incompleteIf(supplyFigures(row, usables.get(row)!, connected(tag), demand(tag)),
+      incompleteIf(supplyFigures(row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag)),
         isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isWarmthPartial(row))),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
@@ -117,7 +117,8 @@ export function recalculate(schedule: InputSchedule): Figures {
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
       incompleteIf(feedFigures(row, outputCurrents(tag)), isDoubled('feeds', 'feed')(row))),
-    enclosures,
+    enclosures: enclosures.map((figures, index) =>
+      incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
   };
 }
 
@@ -199,7 +200,9 @@ function enclosureFigures(row: InputRow, supplyLoss: Total): EnclosureFigures {
   };
 }
 
-function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: Total): SupplyFigures {
+function supplyFigures(
+  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total,
+): SupplyFigures {
   const target = number(row, 'target', 0.8);
   const fuse = number(row, 'fuse');
   const loading = over(demand.sum, usable);
@@ -214,7 +217,7 @@ function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: T
       exceeds(loading, target),
       usable === null || target === null || demand.partial,
     ),
-    partial: { connected: connected.partial, demand: demand.partial },
+    partial: { usable: isUsablePartial, connected: connected.partial, demand: demand.partial },
   };
 }
 
