@@ -96,7 +96,8 @@ export function recalculate(schedule: InputSchedule): Figures {
 
   // What follows from a warmth that lacks a loss is not wholly known either.
   const isWarmthPartial = (row: InputRow) => isGiven(row.fullUpTo)
-    && named(enclosureOf, row.enclosure) !== undefined && supplyLoss(row.enclosure ?? null).partial;
+    && named(enclosureOf, row.enclosure) !== undefined
+    && (supplyLoss(row.enclosure ?? null).partial || doubled('enclosures', 'enclosure', row.enclosure));
 
   const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
   const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
