@@ -138,7 +138,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     }
     const { schedule, sheet } = view.model;
     const id = idAt(view.model, line);
-    return { sheet, row: (id < 0 ? schedule.rows(sheet).length : schedule.document.position(sheet, id)) + 1, text, problem: plan.text };
+    const position = id < 0 ? schedule.rows(sheet).length : schedule.document.position(sheet, id);
+    return { sheet, row: position + 1, text, problem: plan.text };
   }
 
   insertAbove(): void { this.#act((model, selection) => insertBeside(model, selection, 'above')); }

@@ -33,7 +33,9 @@ export function saveBlob(name: string, blob: Blob): void {
 }
 
 /** The text that an address gave, or a sentence that says why there is none. */
-export type FetchedText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string };
+export type FetchedText =
+  | { readonly ok: true; readonly text: string }
+  | { readonly ok: false; readonly problem: string };
 
 /** Fetches the text at an address. */
 export async function fetchText(address: string, signal: AbortSignal, words: Words): Promise<FetchedText> {

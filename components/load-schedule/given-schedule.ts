@@ -43,8 +43,8 @@ export class GivenSchedule {
   }
 
   /**
-   * Why what is shown must not be taken for the page's file; `undefined` where the file is shown, or something else that a
-   * person opened, or began once the file could not be had.
+   * Why what is shown must not be taken for the page's file; `undefined` where the file is shown, or something else
+   * that a person opened, or began once the file could not be had.
    */
   get missing(): Missing | undefined {
     return this.#missing === 'failed' && this.#host.schedule.lastAction !== this.#before ? undefined : this.#missing;

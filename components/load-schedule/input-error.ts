@@ -3,7 +3,7 @@ import { message, type Words } from '../../src/words/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { NamedText } from './files.ts';
 
-/** What a page gave the element is not what it takes; nothing has changed. The message says what was given and what is taken. */
+/** What a page gave the element is not what it takes; nothing has changed. The message says what was given and is taken. */
 export class ElvInputError extends TypeError {
   override readonly name = 'ElvInputError';
   /** The property or method that was given it. */
@@ -70,5 +70,6 @@ export function sheetOf(member: string, given: unknown, words: Words): SheetName
   const sheet = SHEET_NAMES.find((name) => name === given);
   if (sheet !== undefined) return sheet;
   const values = { member, found: shown(given), sheets: SHEET_NAMES.join(', ') };
-  throw new ElvInputError(member, words.say('“{member}” was given {found} as a sheet. There are {sheets}. Nothing has changed.', values));
+  const sentence = words.say('“{member}” was given {found} as a sheet. There are {sheets}. Nothing has changed.', values);
+  throw new ElvInputError(member, sentence);
 }

@@ -40,7 +40,8 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
  * @cssState dirty - A person changed something since the schedule was read or saved.
- * @cssState invalid - A finding is over a limit and not accepted, so that a form with the element is not sent.
+ * @cssState invalid - A form with the element is not sent: a finding is over a limit and not accepted, or the file that
+ * `src` names is not there yet, or could not be had.
  * @cssState computing - A file is being read, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
@@ -133,7 +134,8 @@ export class LoadScheduleElement extends ScheduleElement {
         ${this.#draftNotices()}
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
-          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled} ?demo=${this.demoSrc !== null}>
+          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
+          ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
@@ -161,7 +163,8 @@ export class LoadScheduleElement extends ScheduleElement {
   get #shownMessage(): Message | undefined {
     const { waitingFor } = this.files;
     if (waitingFor !== '') {
-      return { text: this.spoken.words.say('Reading {file} …', { file: waitingFor }), tone: 'info', offers: ['cancelReading'] };
+      const text = this.spoken.words.say('Reading {file} …', { file: waitingFor });
+      return { text, tone: 'info', offers: ['cancelReading'] };
     }
     return this.locked && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
   }

@@ -30,8 +30,8 @@ export class RemoteFile implements ReactiveController {
   }
 
   /**
-   * @returns what the address gave, or that a person waited no longer; `undefined` when another request or the element's
-   * removal ended the wait.
+   * @returns what the address gave, or that a person waited no longer; `undefined` when another request or the
+   * element's removal ended the wait.
    */
   async fetch(address: string, words: Words): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
     this.cancel();

@@ -124,8 +124,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * The schedule that is shown. Putting another in leaves nothing to undo, and is silent. What is no schedule is refused with an
-   * `ElvInputError`.
+   * The schedule that is shown. Putting another in leaves nothing to undo, and is silent. What is no schedule is
+   * refused with an `ElvInputError`.
    */
   get schedule(): LoadSchedule {
     return this.holder.schedule;
@@ -141,9 +141,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * The schedule as the text of its file, with what is being typed as far as it can be read. Empty while the file that `src`
-   * names is on its way, and after it could not be had until a person opens or begins something. A text that cannot be read
-   * changes nothing, and its problems are shown; what is no text is refused with an `ElvInputError`.
+   * The schedule as the text of its file, with what is being typed as far as it can be read. Empty while the file that
+   * `src` names is on its way, and after it could not be had until a person opens or begins something. A text that
+   * cannot be read changes nothing, and its problems are shown; what is no text is refused with an `ElvInputError`.
    */
   override get value(): string {
     if (this.#given.missing !== undefined) return '';
@@ -176,8 +176,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action. Of files
-   * that are asked for at the same time the last one is shown. What is no file is refused with an `ElvInputError`.
+   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action.
+   * Of files that are asked for at the same time the last one is shown. What is no file is refused with an
+   * `ElvInputError`.
    * @returns what is wrong with the file; nothing when it was read.
    */
   async openFile(file: File | NamedText): Promise<readonly ElvProblem[]> {
@@ -185,8 +186,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * Reads a CSV text, whose rows replace those of its sheet; one action to undo. What is no text, and what is no name of a sheet,
-   * is refused with an `ElvInputError`.
+   * Reads a CSV text, whose rows replace those of its sheet; one action to undo. What is no text, and what is no name
+   * of a sheet, is refused with an `ElvInputError`.
    * @param sheet the sheet that it holds; by default the one whose headings it has.
    * @returns what is wrong with the text; nothing when it was read.
    */
@@ -225,7 +226,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     return this.holder.quietly(() => this.schedule.redo());
   }
 
-  /** @ignore Takes over what a person is typing; what cannot be read is shown with what is wrong, and kept until it is put away. */
+  /** @ignore Takes over what a person is typing; what cannot be read is kept, with what is wrong, until it is put away. */
   settle(): void {
     const left = this.hasUpdated ? this.finishTyping() : undefined;
     if (left !== undefined) this.files.keepTyped(left);
@@ -372,8 +373,12 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   get #fault(): string {
     const { words } = this.spoken;
     const { missing } = this.#given;
-    if (missing === 'loading') return words.say('The schedule is still being read. Wait until it is shown, or cancel the reading.');
-    if (missing === 'failed') return words.say('The schedule of this page could not be read. Open a file or begin a schedule first.');
+    if (missing === 'loading') {
+      return words.say('The schedule is still being read. Wait until it is shown, or cancel the reading.');
+    }
+    if (missing === 'failed') {
+      return words.say('The schedule of this page could not be read. Open a file or begin a schedule first.');
+    }
     const open = openOverLimits(this.schedule);
     return open === 0 ? '' : words.say(
       '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}',

@@ -71,11 +71,14 @@ export class ScheduleFiles {
   }
 
   /** Opens a schedule or a draft, or reads a CSV file into its sheet. @returns what is wrong with it. */
-  async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName, turn = this.next()): Promise<readonly ElvProblem[]> {
+  async open(
+    file: File | NamedText, byPerson: boolean, sheet?: SheetName, turn = this.next(),
+  ): Promise<readonly ElvProblem[]> {
     const { name } = file;
     const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
     if (this.#turns.isOutrun(turn)) {
-      return [{ message: this.#words.say('{file} was not taken, because something else was opened after it.', { file: name }) }];
+      const message = this.#words.say('{file} was not taken, because something else was opened after it.', { file: name });
+      return [{ message }];
     }
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
@@ -187,7 +190,8 @@ export class ScheduleFiles {
   /** Keeps a text that was being typed and could not be taken over, with what is wrong with it. */
   keepTyped({ sheet, row, text, problem }: Unsettled): void {
     const words = this.#words;
-    const message = words.say('{sheet}, row {row}: {text} – {problem}', { sheet: words.text(SCHEMA[sheet].title), row, text, problem });
+    const values = { sheet: words.text(SCHEMA[sheet].title), row, text, problem };
+    const message = words.say('{sheet}, row {row}: {text} – {problem}', values);
     this.unsettled = {
       title: words.say('What was being typed was not taken over. It is kept here until it is dismissed.'),
       problems: [...this.unsettled?.problems ?? [], { message }],

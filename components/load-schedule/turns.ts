@@ -1,4 +1,4 @@
-/** The order in which contents are asked for: the one that was asked for last is shown, in whichever order they arrive. */
+/** The order in which contents are asked for: the last one asked for is shown, in whichever order they arrive. */
 export class Turns {
   #asked = 0;
   #shown = 0;

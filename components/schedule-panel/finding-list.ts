@@ -40,8 +40,8 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
           aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
       : html`<button type="button" class="link withdraw" title=${words.say('The finding is open again')}
           @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}
-    ${remedy === undefined ? nothing : html`<button type="button" class="link remedy" @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>
-      ${remedy.label}</button>`}</div>
+    ${remedy === undefined ? nothing : html`<button type="button" class="link remedy"
+      @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>${remedy.label}</button>`}</div>
     ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
       @close=${() => { host.accept(''); }}></elv-acceptance-form>` : nothing}
   </li>`;

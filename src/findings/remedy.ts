@@ -12,8 +12,10 @@ export interface Remedy {
 }
 
 /** The remedy of a finding; `undefined` where a person has to choose. */
-export function remedyOf(document: ScheduleDocument, { rule, sheet, id, key, value }: Finding, words: Words): Remedy | undefined {
+export function remedyOf(document: ScheduleDocument, finding: Finding, words: Words): Remedy | undefined {
+  const { rule, sheet, id, key, value } = finding;
   if (rule !== HIDDEN_CHARACTER) return undefined;
   const characters = hiddenCharacters(String(value)).join(', ');
-  return { label: words.say('Delete {characters}', { characters }), changes: () => deleteHidden(document, sheet, id, key) };
+  const label = words.say('Delete {characters}', { characters });
+  return { label, changes: () => deleteHidden(document, sheet, id, key) };
 }

@@ -18,10 +18,9 @@ function slow(): (name: string) => void {
     if (!gates.has(name)) gates.set(name, { opened, open });
     return gates.get(name)!;
   };
-  const { arrayBuffer } = Blob.prototype;
   vi.spyOn(Blob.prototype, 'arrayBuffer').mockImplementation(async function read(this: Blob) {
     if (this instanceof File && this.name.startsWith('slow')) await gateOf(this.name).opened;
-    return arrayBuffer.call(this);
+    return new Response(this).arrayBuffer();
   });
   const { fetch } = globalThis;
   vi.spyOn(globalThis, 'fetch').mockImplementation(async (address, options) => {

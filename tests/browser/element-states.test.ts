@@ -61,7 +61,7 @@ test('invalid: as long as a finding is over a limit and not accepted', async () 
 
 test('computing: while a file is on its way, and while the formula engine is prepared', async () => {
   const element = await mountElement({ key: null, attributes: { src: addressOf(3) } });
-  expect(states(element)).toEqual(['computing']);
+  expect(states(element)).toEqual(['invalid', 'computing']);
   await expect.poll(() => qtyOf(element)).toBe(3);
   expect(await settled(element)).toEqual([]);
   element.schedule = new LoadSchedule(one(1));

@@ -54,8 +54,8 @@ const WRONG: readonly Wrong[] = [
 test.each(WRONG)('“%s” refuses %s with a sentence', async (member, given, give, sentence) => {
   const element = await mountElement({ content: one(1), key: null });
   const before = element.value;
-  const answer = async () => give(element, given as never);
-  const error: unknown = await answer().then(() => 'nothing was thrown', (thrown: unknown) => thrown);
+  const answer = Promise.resolve().then(() => give(element, given as never));
+  const error: unknown = await answer.then(() => 'nothing was thrown', (thrown: unknown) => thrown);
   expect(error).toBeInstanceOf(ElvInputError);
   expect(error).toMatchObject({ name: 'ElvInputError', member, message: sentence });
   await element.updateComplete;
@@ -76,10 +76,9 @@ let tags = 0;
 /** An element that stood on the page, with a property, before its tag was defined. */
 async function upgraded(property: object): Promise<LoadScheduleElement> {
   const tag = `elv-load-schedule-${tags += 1}`;
-  const element = Object.assign(document.createElement(tag), property);
-  document.body.append(element);
+  document.body.append(Object.assign(document.createElement(tag), property));
   await LoadScheduleElement.define(tag);
-  return element as LoadScheduleElement;
+  return document.querySelector<LoadScheduleElement>(tag)!;
 }
 
 test('what was set before the element was defined is taken over', async () => {

@@ -1,7 +1,7 @@
 /**
- * A character that nothing shows, such as those of no width and those that turn the direction of writing: those that Unicode has
- * ignored by default (property Default_Ignorable_Code_Point, Unicode Standard Annex 44), without those that choose how the
- * character before them looks.
+ * A character that nothing shows, such as those of no width and those that turn the direction of writing: those that
+ * Unicode has ignored by default (property Default_Ignorable_Code_Point, Unicode Standard Annex 44, as remembered),
+ * without those that choose how the character before them looks.
  */
 const HIDDEN = /(?!\p{Variation_Selector})\p{Default_Ignorable_Code_Point}/gu;
 
