@@ -1,8 +1,9 @@
 import { playwright } from '@vitest/browser-playwright';
 import { webdriverio } from '@vitest/browser-webdriverio';
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { browserFlags } from './scripts/browser-flags.mjs';
-import { findBrowser } from './scripts/find-browser.mjs';
+import { findBrowser } from './src/cli/find-browser.mjs';
 import { findFirefox, findWebKit } from './scripts/find-other-browsers.mjs';
 import { leaveOutStyles } from './scripts/leave-out-styles.ts';
 import { nameTestFrame } from './tests/browser/engines/name-test-frame.ts';
@@ -10,6 +11,8 @@ import { WEBKIT_PORT } from './tests/browser/engines/start-webkit.ts';
 
 /** Undefined where none is installed: then the test driver takes its own. */
 const executablePath = findBrowser();
+
+const cores = availableParallelism();
 
 /** What the tests in every browser have in common. */
 const inBrowser = {
@@ -22,6 +25,8 @@ const inBrowser = {
 };
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
+/** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
+const parts = [...walk, 'tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,hostile,languages,panel}*.test.ts'];
 
 const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
@@ -64,6 +69,8 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           testTimeout: 30_000,
+          // Left to itself, one core is kept free.
+          maxWorkers: cores,
           sequence: { groupOrder: 0 },
         },
       },
@@ -76,7 +83,13 @@ export default defineConfig({
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
           sequence: { groupOrder: 1 },
-          browser: { enabled: true, headless: true, viewport, provider: chromium, instances: [{ browser: 'chromium' }] },
+          // Two side by side, each a browser of its own with its own clipboard and focus.
+          browser: {
+            enabled: true, headless: true, viewport, provider: chromium, instances: [
+              { browser: 'chromium', name: 'browser, work', exclude: parts },
+              { browser: 'chromium', name: 'browser, parts', include: parts },
+            ],
+          },
         },
       },
       {

@@ -1,7 +1,10 @@
 import type { Reporter, TestModule } from 'vitest/node';
-import { closingLine } from './closing-line.mjs';
+import { closingLine, flakyLine } from './closing-line.mjs';
 
-/** Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. */
+/**
+ * Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. A line for
+ * each test that passed on another try than the first comes before it.
+ */
 export default class ClosingLineReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
     const counts = { passed: 0, failed: errors.length, skipped: 0 };
@@ -11,6 +14,7 @@ export default class ClosingLineReporter implements Reporter {
         const { state } = test.result();
         counts[state === 'pending' ? 'skipped' : state] += 1;
         if (state === 'failed') failedTests += 1;
+        if (test.diagnostic()?.flaky === true) console.log(flakyLine(`${module.relativeModuleId} > ${test.fullName}`));
       }
       // A file that could not be read, or a hook that threw, has failed although no test of it did.
       if (failedTests === 0 && module.state() === 'failed') counts.failed += 1;

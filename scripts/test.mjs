@@ -1,7 +1,9 @@
 // Installs what is missing, a browser included, and checks everything.
 // The last line is `N passed, N failed, N skipped`.
-import { closingLine, readClosingLine } from './closing-line.mjs';
+import { join } from 'node:path';
+import { closingLine, readClosingLine, readFlakyLine } from './closing-line.mjs';
 import { ensurePackages } from './ensure-packages.mjs';
+import { projectFolder } from './project-folder.mjs';
 import { provideBrowser } from './provide-browser.mjs';
 import { provideOtherBrowsers } from './provide-other-browsers.mjs';
 import { runNpm, runProgram } from './run-program.mjs';
@@ -9,35 +11,60 @@ import { runNpm, runProgram } from './run-program.mjs';
 const counts = { passed: 0, failed: 0, skipped: 0 };
 /** @type {string[]} */
 const summary = [];
+/** Tests that passed on another try than the first. @type {string[]} */
+const flaky = [];
+/** More of them are a failure. */
+const MOST_FLAKY = 2;
 
 /**
- * Runs one step and notes its time. A step that fails without a failed test of its own counts as one failure.
+ * Runs one step and notes its time. A step that fails counts as one failure, unless it counted its own.
  *
  * @param {string} name
  * @param {() => Promise<boolean>} run
+ * @param {() => number} [counted] failures that it has counted so far
  */
-async function step(name, run) {
+async function step(name, run, counted = () => 0) {
   console.log(`\n--- ${name}`);
-  const failedBefore = counts.failed;
+  const before = counted();
   const startMs = performance.now();
   const succeeded = await run().catch((/** @type {unknown} */ error) => {
     console.error(error instanceof Error ? error.message : error);
     return false;
   });
-  if (!succeeded && counts.failed === failedBefore) counts.failed += 1;
+  if (!succeeded && counted() === before) counts.failed += 1;
   const seconds = ((performance.now() - startMs) / 1000).toFixed(1);
   summary.push(`${succeeded ? 'ok    ' : 'FAILED'}  ${seconds.padStart(6)} s  ${name}`);
   return succeeded;
 }
 
+/** @param {string} name a command of npm */
+const command = (name) => step(name, () => runNpm(['run', '--silent', name]));
+
+async function checkCode() {
+  await command('lint');
+  await command('types');
+}
+
+/** @returns {Promise<boolean>} whether `dist/` holds what was built now */
+async function checkBuild() {
+  await command('imports');
+  const built = await command('build');
+  await command('size');
+  await command('package');
+  return built;
+}
+
 /**
  * Runs one project of tests, and adds up what its closing line says.
  *
+ * @param {string} name
  * @param {string} project
  * @param {Record<string, string>} [environment]
  */
-function runTests(project, environment = {}) {
+function testStep(name, project, environment = {}) {
   const onLine = (/** @type {string} */ line) => {
+    const test = readFlakyLine(line);
+    if (test !== undefined) flaky.push(test);
     const read = readClosingLine(line);
     if (!read) return true;
     counts.passed += read.passed;
@@ -46,26 +73,34 @@ function runTests(project, environment = {}) {
     return false;
   };
   const vitest = 'node_modules/vitest/vitest.mjs';
-  return runProgram(process.execPath, [vitest, 'run', '--project', project], { environment, onLine });
+  const run = () => runProgram(process.execPath, [vitest, 'run', '--project', project], { environment, onLine });
+  return step(name, run, () => counts.failed);
 }
 
 if (await step('packages', async () => (await ensurePackages(), true))) {
-  for (const name of ['lint', 'types', 'imports', 'build', 'size', 'package']) {
-    await step(name, () => runNpm(['run', '--silent', name]));
-  }
+  // Each takes one core.
+  const [built] = await Promise.all([checkBuild(), checkCode()]);
   /** @type {Record<string, string>} */
   let environment = {};
   await step('a browser', async () => {
-    environment = await provideBrowser();
+    environment = { ...await provideBrowser() };
     return true;
   });
   // Some of the first drive a browser from outside, on pages that are built and served as they are delivered.
-  await step('tests in Node', () => runTests('node', environment));
-  await step('tests in a browser', () => runTests('browser', environment));
+  if (built) environment.BUILT_FOLDER = join(projectFolder, 'dist');
+  await testStep('tests in Node', 'node', environment);
+  await testStep('tests in a browser', 'browser', environment);
   for (const [project, name] of await provideOtherBrowsers()) {
-    await step(`walk through the main job in ${name}`, () => runTests(project));
+    await testStep(`walk through the main job in ${name}`, project);
   }
 }
 
+if (flaky.length > 0) {
+  console.log(`\nFlaky, ${flaky.length} passed on another try than the first:\n${flaky.join('\n')}`);
+  if (flaky.length > MOST_FLAKY) {
+    counts.failed += 1;
+    summary.push(`FAILED            more than ${MOST_FLAKY} flaky tests`);
+  }
+}
 console.log(`\n${summary.join('\n')}\n\n${closingLine(counts)}`);
 process.exitCode = counts.failed === 0 ? 0 : 1;

@@ -1,5 +1,5 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
+import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
   showFormula, toContent, toSnapshot, withdrawAcceptance, type Acceptance, type CellValue, type Change,
@@ -175,13 +175,9 @@ export class LoadSchedule {
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
-  /**
-   * Makes ready for formulas, one short step at a time. Figures are known before and edits need no formula engine; a page calls
-   * this while it is idle, so that the first formula in a large schedule need not wait.
-   * @returns whether everything is ready.
-   */
-  prepareStep(): boolean {
-    return this.#book.prepareStep();
+  /** Builds the formula engine, so that the first formula need not wait for it: a page calls this while it is idle. */
+  startFormulas(): void {
+    this.#book.startFormulas();
   }
 
   /** Carries out changes as one action, which `undo` takes back in one step. */
@@ -202,6 +198,11 @@ export class LoadSchedule {
   /** Takes the acceptance of a finding back, as one action. */
   withdraw(finding: Finding): void {
     this.act(this.#words.say('Withdrawal of an acceptance'), withdrawAcceptance(this.document, finding));
+  }
+
+  /** What puts right what a finding is about, where that needs no choice. */
+  remedy(finding: Finding): Remedy | undefined {
+    return remedyOf(this.document, finding, this.#words);
   }
 
   /** Takes the last action back. @returns its label, or `undefined` when there is none. */
@@ -232,6 +233,14 @@ export class LoadSchedule {
     return toContent(this.document);
   }
 
+  /** What a file would hold after some changes, which are not carried out. */
+  contentAfter(changes: readonly Change[]): Content {
+    if (changes.length === 0) return this.content();
+    const document = new ScheduleDocument(this.document.snapshot());
+    document.perform(changes);
+    return toContent(document);
+  }
+
   /**
    * Replaces everything, as one action. Nothing happens when a formula of the content cannot be read.
    * @returns the formulas that cannot be read.
@@ -245,7 +254,10 @@ export class LoadSchedule {
     return [];
   }
 
-  /** Calls a listener after every action. @returns a function that ends it. */
+  /**
+   * Calls a listener after every action. What it throws is thrown again once everybody has heard of the action, outside of it.
+   * @returns a function that ends it.
+   */
   subscribe(listener: (event: ScheduleEvent) => void): () => void {
     this.#listeners.add(listener);
     return () => { this.#listeners.delete(listener); };
@@ -267,6 +279,15 @@ export class LoadSchedule {
     const touched = this.#book.update(Touched.by(changes, inverse));
     this.#findings.update(touched);
     const event: ScheduleEvent = { label, cause, changes, inverse, touched };
-    for (const listener of this.#listeners) listener(event);
+    for (const listener of this.#listeners) tell(listener, event);
+  }
+}
+
+/** Tells a listener. The action is done by then and others are to hear of it, so that its error is none of theirs. */
+function tell(listener: (event: ScheduleEvent) => void, event: ScheduleEvent): void {
+  try {
+    listener(event);
+  } catch (error) {
+    queueMicrotask(() => { throw error; });
   }
 }

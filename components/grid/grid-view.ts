@@ -3,7 +3,7 @@ import { Autofill } from 'handsontable/plugins/autofill';
 import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
 import { registerPlugin } from 'handsontable/plugins/registry';
 import { SCHEMA } from '../../src/schedule/index.ts';
-import { editorsFor, takesKeys, type EditorHost } from './editing/cell-editor.ts';
+import { editorsFor, isOwnEditor, type EditorHost, type Typed } from './editing/cell-editor.ts';
 import { idAt, type GridModel } from './grid-model.ts';
 import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
@@ -97,6 +97,15 @@ export class GridView implements SettingsSource {
 
   get isEditing(): boolean {
     return this.hot.getActiveEditor()?.isOpened() === true;
+  }
+
+  /** What an open editor holds that is not in the schedule yet. @param closes whether the editor is closed for it. */
+  typed(closes: boolean): Typed | undefined {
+    const editor = this.hot.getActiveEditor();
+    if (!this.isEditing || !isOwnEditor(editor)) return undefined;
+    const typed = editor.typed();
+    if (closes) editor.abandon();
+    return typed;
   }
 
   /** Shows another sheet, grouping, schedule or language; where a person was on it before is found again. */
@@ -245,7 +254,7 @@ export class GridView implements SettingsSource {
 
   #takeKey(event: KeyboardEvent): boolean {
     const editor = this.hot.getActiveEditor();
-    const taken = this.isEditing ? takesKeys(editor) && editor.takeKey(event) : this.#host.takeKey(event);
+    const taken = this.isEditing ? isOwnEditor(editor) && editor.takeKey(event) : this.#host.takeKey(event);
     if (taken) {
       event.preventDefault();
       event.stopPropagation();

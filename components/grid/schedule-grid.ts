@@ -1,6 +1,6 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { SheetName } from '../../src/schedule/index.ts';
+import type { Change, SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
@@ -10,13 +10,14 @@ import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboa
 import { copyCells, type Copied } from './clipboard/copy-text.ts';
 import { readEntered } from './clipboard/entered-cells.ts';
 import { CellSelectEvent, MessageEvent } from './events.ts';
-import { shownColumns, type GridModel } from './grid-model.ts';
+import { idAt, shownColumns, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
 import { GridView, type ViewHost } from './grid-view.ts';
 import { commandOf, type GridCommand } from './keys.ts';
 import { buildLines, linesAfter } from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
+import type { Unsettled } from './unsettled.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /**
@@ -117,6 +118,27 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** Opens the editor of the selected cell. */
   startEditing(): void {
     this.#view?.edit();
+  }
+
+  /** The changes that what stands in the open editor would make. */
+  changesTyped(): readonly Change[] {
+    const plan = this.#view?.typed(false)?.plan;
+    return plan?.kind === 'act' ? plan.changes : [];
+  }
+
+  /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
+  finishTyping(): Unsettled | undefined {
+    const view = this.#view;
+    const typed = view?.typed(true);
+    if (view === undefined || typed === undefined) return undefined;
+    const { line, text, plan } = typed;
+    if (plan.kind !== 'refused') {
+      this.#perform(plan);
+      return undefined;
+    }
+    const { schedule, sheet } = view.model;
+    const id = idAt(view.model, line);
+    return { sheet, row: (id < 0 ? schedule.rows(sheet).length : schedule.document.position(sheet, id)) + 1, text, problem: plan.text };
   }
 
   insertAbove(): void { this.#act((model, selection) => insertBeside(model, selection, 'above')); }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { leftOutSentence, noteSentence, readSharing, shareOut } from '../../src/allocation/index.ts';
+import { piecesOf } from '../../src/allocation/sharing/pieces.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { ENGLISH } from '../../src/words/index.ts';
 import { scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
@@ -143,6 +144,22 @@ describe('areas', () => {
   });
 });
 
+describe('what is placed as one', () => {
+  const row = (at: number, area: string | null, run: number | null, whole = false) =>
+    ({ row: at, id: at, ref: null, area, qty: 2, each: 1, whole, run });
+  const areasOf = (...rows: Parameters<typeof piecesOf>[0]) => piecesOf(rows).map(({ area, size, count }) => [area, size, count]);
+
+  test('has an area only where all of it has the same', () => {
+    expect(areasOf(row(0, 'Hall', 7), row(1, 'Hall', 7))).toEqual([['Hall', 4, 1]]);
+    expect(areasOf(row(0, 'Hall', 7), row(1, 'Attic', 7))).toEqual([[null, 4, 1]]);
+    expect(areasOf(row(0, 'Hall', 7), row(1, 'Hall', 7), row(2, 'Attic', 7))).toEqual([[null, 6, 1]]);
+    expect(areasOf(row(0, 'Hall', 7), row(1, null, 7))).toEqual([[null, 4, 1]]);
+    expect(areasOf(row(0, null, 7), row(1, 'Hall', 7))).toEqual([[null, 4, 1]]);
+    expect(areasOf(row(0, 'Hall', 7), row(1, 'Attic', 8))).toEqual([['Hall', 2, 1], ['Attic', 2, 1]]);
+    expect(areasOf(row(0, 'Hall', null), row(1, 'Attic', null, true))).toEqual([['Hall', 1, 2], ['Attic', 2, 1]]);
+  });
+});
+
 describe('sharing out over supplies', () => {
   test('purposes keep to supplies of their own, up to what may be used times the target, and the fuse', async () => {
     const schedule = scheduleOf({
@@ -236,6 +253,35 @@ describe('sharing out over supplies', () => {
     const { placements, leftOut } = await shareOut(readSharing(schedule, { over: 'supplies', keepPlaced: true }));
     expect(placements).toMatchObject([{ row: 1, tag: 'L1' }]);
     expect(leftOut).toMatchObject([{ row: 2, code: 'run-elsewhere' }]);
+  });
+
+  test('a number is not called the least where devices are left out for want of room', async () => {
+    // Runs of 14 A: L1 carries 20 A × 80 % = 16 A and takes one. More are made like L2, of 4 A, and take none; so one supply is
+    // used, and no sharing does with fewer.
+    const spot: Cells = { type: 'Spot', purpose: 'lighting', draw: 7000 };
+    const schedule = scheduleOf({
+      types: [spot], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 20 }, { rail: 'L2', purpose: 'lighting', rated: 5 }],
+      devices: [{ type: 'Spot', qty: 2 }, { type: 'Spot', qty: 2 }],
+    });
+    const sharing = await shareOut(readSharing(schedule, { over: 'supplies', wholeRows: true }));
+    expect(sharing.leftOut).toMatchObject([{ code: 'no-room', qty: 2, piece: { of: 'row', size: 14, most: 16 } }]);
+    expect(sharing).toMatchObject({ used: 1, lowerBound: 1, proven: false });
+  });
+
+  test('a device does not join the others of its run on a rail of another voltage', async () => {
+    const schedule = scheduleOf({
+      types: [lamp, { type: 'Spot', purpose: 'lighting', power: 6 }],
+      supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'L2', purpose: 'lighting', rated: 10, voltage: 12 }],
+      // Without a rail of its own, what is for lighting is taken to need the voltage of the last supply for it, 12 V.
+      runs: [{ run: 'W1' }, { run: 'W2' }],
+      devices: [
+        { type: 'Lamp', qty: 1, rail: 'L1', run: 'W1' }, { type: 'Spot', qty: 1, run: 'W1' },
+        { type: 'Lamp', qty: 1, rail: 'L2', run: 'W2' }, { type: 'Spot', qty: 1, run: 'W2' },
+      ],
+    });
+    const { placements, leftOut } = await shareOut(readSharing(schedule, { over: 'supplies', keepPlaced: true }));
+    expect(leftOut).toMatchObject([{ row: 1, code: 'run-elsewhere' }]);
+    expect(placements).toMatchObject([{ row: 3, tag: 'L2' }]);
   });
 
   test('without a supply of known rating nothing can be shared, and that is said', async () => {

@@ -52,6 +52,13 @@ describe('sizing', () => {
     return rows;
   }
 
+  test('devices of diversity 0 ask for nothing and have the smallest supply kept, wherever it stands in the list', async () => {
+    const devices = [{ type: 'Lamp', qty: 3, diversity: 0 }];
+    for (const ratings of [[2.5, 5, 10], [10, 2.5, 5], [10, 5, 2.5]]) {
+      expect(await counts({ types: [lamp], devices }, { lists: { ratings, ways: [4] } })).toEqual([['Supply 24 V, lighting, 2.5 A', 1]]);
+    }
+  });
+
   test('names what it cannot count', async () => {
     const devices: Cells[] = [{ ref: 'D1', type: 'Sensor' }, { ref: 'D2', type: 'Lamp', qty: 2, unitDraw: 9000, diversity: 1 }];
     const rows = await sizePanel(scheduleOf({ types: [lamp, sensor], devices }), { lists });

@@ -122,6 +122,53 @@ describe('supplies', () => {
   });
 });
 
+describe('enclosures, and supplies in their warmth', () => {
+  // 9 A of 24 V at 80 %: 216 × (1 ÷ 0.8 − 1) = 54 W, with 46 W of other devices 100 W. 1 × 0.5 × 0.4 m against a wall:
+  // 1.4 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.9 × 0.4 = 0.28 + 0.7 + 0.72 = 1.7 m²; 100 ÷ (4 × 1.7) = 14.70588 K.
+  const enclosure = { enclosure: 'E', height: 1000, width: 500, depth: 400, mounting: 'wall', transfer: 4, otherLoss: 46, ambient: 20, maxInside: 45 };
+  const supply = { rail: 'L1', rated: 10, efficiency: 0.8, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.05 };
+  const figures = (own: InputRow = {}, its: InputRow = {}, ...more: InputRow[]) => recalculate({ sheets: {
+    enclosures: [{ ...enclosure, ...own }], supplies: [{ ...supply, ...its }], devices: [{ rail: 'L1', qty: 90, unitDraw: 100 }, ...more],
+  } });
+  const RISE = 100 / 6.8;
+
+  test.each<[string, InputRow, Expected]>([
+    ['add losses, weigh faces and warm up', {},
+      { supplyLoss: near(54), loss: near(100), area: near(1.7), rise: near(RISE), inside: near(20 + RISE), status: 'ok', partial: { supplyLoss: false } }],
+    // 0.7 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.5 × 0.4 = 1.24
+    ['covered all round', { mounting: 'row-middle-wall-covered' }, { area: near(1.24) }],
+    // 1.4 × 0.2 + 2 × 0.9 × 0.5 + (0.9 + 0.5) × 0.4 = 1.74
+    ['at the end of a row, free', { mounting: 'row-end-free' }, { area: near(1.74) }],
+    ['take 5.5 W/(m²K) where nothing is entered', { transfer: null }, { rise: near(100 / (5.5 * 1.7)) }],
+    ['are near from 5 K below what they may get', { maxInside: 25 + RISE }, { status: 'near' }],
+    ['are within limits below that', { maxInside: 25.001 + RISE }, { status: 'ok' }],
+    ['are near at it', { maxInside: 20 + RISE }, { status: 'near' }],
+    ['are over above it', { maxInside: 19.9 + RISE }, { status: 'over' }],
+    ['are not checked without one', { maxInside: null }, { status: 'ok' }],
+    ['of no mounting have no surface', { mounting: null }, { loss: near(100), area: null, inside: null, status: 'incomplete' }],
+    ['of a mounting that is not known neither', { mounting: 'toString' }, { area: null, status: 'incomplete' }],
+    ['without other losses have none known', { otherLoss: null }, { supplyLoss: near(54), loss: null, inside: null, status: 'incomplete' }],
+  ])('%s', (_name, own, expected) => expect(figures(own).enclosures[0]).toMatchObject(expected));
+
+  test('are partial by a supply of unknown efficiency, and by one of partial demand', () => {
+    expect(figures({}, { efficiency: null }).enclosures[0]).toMatchObject({ supplyLoss: 0, inside: near(20 + 46 / 6.8), status: 'incomplete', partial: { supplyLoss: true } });
+    expect(figures({}, {}, { rail: 'L1', qty: 1 }).enclosures[0]).toMatchObject({ supplyLoss: near(54), status: 'incomplete', partial: { supplyLoss: true } });
+  });
+
+  test.each<[string, InputRow, InputRow, Expected]>([
+    // 10 × (1 − 0.05 × (34.70588 − 30))
+    ['less above its temperature', {}, {}, { usable: near(10 - 0.5 * (RISE - 10)), loading: near(9 / (10 - 0.5 * (RISE - 10))), status: 'over' }],
+    ['all up to it', { ambient: 30 - RISE }, {}, { usable: 10, status: 'near' }],
+    ['nothing, and never less, far above it', { ambient: 60 }, {}, { usable: 0, loading: null, status: 'over' }],
+    ['what is unknown where its enclosure is', { ambient: null }, {}, { usable: null, status: 'incomplete' }],
+    ['what is unknown where its enclosure is not listed', {}, { enclosure: 'F' }, { usable: null, status: 'incomplete' }],
+    ['what is unknown where it stands in none', {}, { enclosure: null }, { usable: null, status: 'incomplete' }],
+    ['what is unknown without what it loses', {}, { lessPerKelvin: null }, { usable: null, status: 'incomplete' }],
+    ['all of it where no temperature is given', { ambient: null }, { fullUpTo: null }, { usable: 10 }],
+    ['both deratings', {}, { derating: 0.9 }, { usable: near(9 * (1 - 0.05 * (RISE - 10))) }],
+  ])('a supply gives %s', (_name, own, its, expected) => expect(figures(own, its).supplies[0]).toMatchObject(expected));
+});
+
 describe('branches', () => {
   const panels = (qty: number) => ({ type: 'panel', qty, branch: 'B1' });
   test.each<[string, InputRow, InputRow[], Expected]>([

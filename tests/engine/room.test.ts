@@ -27,8 +27,9 @@ describe('room on an output, by hand', () => {
       sentence: 'Room for 3 more of this load before the rating, 1 before the target.',
     },
     {
-      why: 'exactly up to the rating, in spite of rounding', cells: { qty: 7, power: 23, target: 1, inrush: 0 }, contact: { ...CONTACT, lamp: 1 },
-      count: 3, within: 3, sentence: 'Room for 3 more of this load before the rating.',
+      // 0.1 A each: (1 − 0.4) ÷ 0.1 is 5.999999999999999 in binary.
+      why: 'exactly up to the rating, in spite of rounding', cells: { qty: 4, power: 23, target: 1, inrush: 0 }, contact: { ...CONTACT, lamp: 1 },
+      count: 6, within: 6, sentence: 'Room for 6 more of this load before the rating.',
     },
     { why: 'beyond the target', cells: { qty: 9, power: 230, inrush: 1 }, count: 1, within: 0, sentence: 'Room for 1 more of this load before the rating, none before the target.' },
     { why: 'beyond the rating', cells: { qty: 11, power: 230, inrush: 1 }, count: 0, within: 0, sentence: 'Room for no more of this load before the rating.' },

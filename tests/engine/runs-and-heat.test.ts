@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Cells } from '../../src/schedule/index.ts';
+import { insertRows, type Cells } from '../../src/schedule/index.ts';
 import { readData } from '../data/read-data.ts';
 import { closeTo } from '../support/close-to.ts';
 import { recalculateRuns } from '../support/independent-runs.ts';
-import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 const NEAR = { absolute: 1e-9, relative: 1e-9 };
 
@@ -68,6 +68,37 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     // What is known is already too warm: over, though the rest is not known.
     expect(statusOf({ maxInside: 39 }, { efficiency: null })).toBe('over');
   });
+
+  test('a loss that is known in part makes the whole enclosure so: what is shown is the least that it can be', () => {
+    const schedule = warm();
+    expect(schedule.partialSign('enclosures', 0, 'supplyLoss')).toBe('');
+    schedule.act('add', insertRows(schedule.document, 'devices', 1, [{ rail: 'A', qty: 1 }]));
+    // The supply has its efficiency; its demand lacks the draw of the new row.
+    expect(valueAt(schedule, 'enclosures', 0, 'supplyLoss')).toEqual(closeTo(480 * (1 / 0.92 - 1), NEAR));
+    for (const key of ['supplyLoss', 'loss', 'rise', 'inside']) expect([key, schedule.partialSign('enclosures', 0, key)]).toEqual([key, '≥']);
+    expect(schedule.partialSign('enclosures', 0, 'area')).toBe('');
+    expect(findingsAt(schedule, 'enclosures').map(({ rule }) => rule)).toContain('enclosure-loss-partial');
+    expect(valueAt(schedule, 'enclosures', 0, 'status')).toBe('incomplete');
+    enter(schedule, 'devices', 1, { unitDraw: 0 });
+    expect(schedule.partialSign('enclosures', 0, 'inside')).toBe('');
+    expect(valueAt(schedule, 'enclosures', 0, 'status')).toBe('ok');
+  });
+
+  test.each([['no formula is typed', undefined], ['a formula is typed', '=100+100']])(
+    'a supply follows its enclosure from when it has a temperature up to which it gives all, until it has none: %s', (_when, formula) => {
+      const schedule = warm({}, { fullUpTo: null });
+      if (formula !== undefined) expect(typeFormula(schedule, 'devices', 0, 'qty', formula)).toBeUndefined();
+      const usable = () => valueAt(schedule, 'supplies', 0, 'usable');
+      expect(usable()).toBe(25);
+      enter(schedule, 'supplies', 0, { fullUpTo: 40 });
+      expect(usable()).toEqual(closeTo(25 * (1 - 0.025 * RISE), NEAR));
+      enter(schedule, 'enclosures', 0, { ambient: 50 });
+      expect(usable()).toEqual(closeTo(25 * (1 - 0.025 * (10 + RISE)), NEAR));
+      enter(schedule, 'supplies', 0, { fullUpTo: null });
+      expect(usable()).toBe(25);
+      schedule.undo();
+      expect(usable()).toEqual(closeTo(25 * (1 - 0.025 * (10 + RISE)), NEAR));
+    });
 
   test('a supply whose enclosure is not complete has no usable current, and says so', () => {
     const schedule = warm({ ambient: null });

@@ -1,5 +1,5 @@
 import {
-  exceeds, isGiven, minus, number, over, times, wholePart, type Cell, type InputRow, type Known,
+  exceeds, isGiven, minus, number, over, plus, times, wholePart, type Cell, type InputRow, type Known,
 } from './known-number.ts';
 
 /**
@@ -23,7 +23,7 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; status: Status; partial: { connected: boolean; demand: boolean };
+  fuseLoading: Known; loss: Known; status: Status; partial: { usable: boolean; connected: boolean; demand: boolean };
 }
 export interface BranchFigures {
   nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
@@ -35,49 +35,97 @@ export interface OutputFigures {
 export interface FeedFigures {
   connected: number; demand: Known; loading: Known; spare: Known; status: Status; partial: { connected: boolean };
 }
+export interface EnclosureFigures {
+  supplyLoss: number; loss: Known; area: Known; rise: Known; inside: Known; status: Status;
+  partial: { supplyLoss: boolean };
+}
 export interface Figures {
   devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[]; outputs: OutputFigures[];
-  feeds: FeedFigures[];
+  feeds: FeedFigures[]; enclosures: EnclosureFigures[];
 }
 
 /**
- * Every computed figure of devices, supplies, branches, outputs and feeds, apart from what needs the runs.
+ * Every computed figure of devices, supplies, branches, outputs, feeds and enclosures; those of runs, and the voltage of
+ * devices on them, are worked out in `independent-runs.ts`.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only
- * @returns one row of figures for each row of the five sheets, in their order
+ * @returns one row of figures for each row of the six sheets, in their order
  * @throws SyntaxError for a formula that is not plain arithmetic
  */
 export function recalculate(schedule: InputSchedule): Figures {
   const sheet = (name: string): readonly InputRow[] => schedule.sheets[name] ?? [];
   const types = byTag(sheet('types'), 'type');
   const contacts = byTag(sheet('contacts'), 'contact');
-  const usables = new Map(sheet('supplies').map((row) => [row, usableOf(row)]));
   const supplyOf = byTag(sheet('supplies'), 'rail');
+  const enclosureOf = byTag(sheet('enclosures'), 'enclosure');
 
-  const devices = sheet('devices').map((row) => {
-    const supply = named(supplyOf, row.rail);
-    return deviceFigures(row, named(types, row.type), supply, supply ? usables.get(supply)! : null);
+  const runs = byTag(sheet('runs'), 'run');
+  // A row without a rail of its own takes over that of its run.
+  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : named(runs, row.run)?.rail);
+  const currents = sheet('devices').map((row, index) =>
+    deviceCurrents(row, named(types, row.type), named(supplyOf, rails[index])));
+
+  // Where a tag stands twice, nobody knows which row is meant: what is read there is not wholly known.
+  const doubled = (name: string, key: string, tag: Cell) =>
+    isGiven(tag) && sheet(name).filter((row) => row[key] === tag).length > 1;
+  const isUnsure = sheet('devices').map((row, index) => {
+    const [type, rail] = [doubled('types', 'type', row.type), doubled('supplies', 'rail', rails[index])];
+    const draw = !isGiven(row.unitDraw) && (type || rail);
+    return { draw, demand: draw || (!isGiven(row.diversity) && type), nodes: type };
   });
-  const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
+  const rail = (index: number) => rails[index];
+  const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
+  const connected = gather(
+    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw);
+  const demand = gather(
+    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand);
+  const nodes = gather(
+    sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
+  const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
+  const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
 
-  const connected = gather(sheet('devices'), 'rail', (index) => devices[index]!.connected);
-  const demand = gather(sheet('devices'), 'rail', (index) => devices[index]!.demand);
-  const nodes = gather(sheet('devices'), 'branch', (index) => devices[index]!.nodes);
-  const cables = gather(sheet('runs'), 'branch', () => 1);
-  const currents = gather(sheet('outputs'), 'feed', (index) => outputs[index]!.current);
+  // The warmth of an enclosure follows from what its supplies are asked for, and what they may give from its warmth.
+  const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
+  const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
+    (index) => losses[index]!.watts, (index) => losses[index]!.partial);
+  const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) => enclosureFigures(row, supplyLoss(tag)));
+  const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.inside]));
+  const usables = new Map(sheet('supplies').map((row) => {
+    const enclosure = named(enclosureOf, row.enclosure);
+    return [row, usableOf(row, enclosure === undefined ? null : warmth.get(enclosure)!)];
+  }));
+
+  // What follows from a warmth that lacks a loss is not wholly known either.
+  const isWarmthPartial = (row: InputRow) => isGiven(row.fullUpTo)
+    && named(enclosureOf, row.enclosure) !== undefined
+    && (supplyLoss(row.enclosure ?? null).partial || doubled('enclosures', 'enclosure', row.enclosure));
+
+  const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
+  const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
 
   return {
-    devices,
+    devices: sheet('devices').map((_row, index) => {
+      const supply = named(supplyOf, rails[index]);
+      return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
+    }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      supplyFigures(row, usables.get(row)!, connected(tag), demand(tag))),
-    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) => branchFigures(row, nodes(tag), cables(tag).sum)),
-    outputs,
-    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) => feedFigures(row, currents(tag))),
+      incompleteIf(supplyFigures(row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag)),
+        isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isWarmthPartial(row))),
+    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
+    outputs: outputs.map((figures, index) => {
+      const row = sheet('outputs')[index]!;
+      return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
+    }),
+    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
+      incompleteIf(feedFigures(row, outputCurrents(tag)), isDoubled('feeds', 'feed')(row))),
+    enclosures: enclosures.map((figures, index) =>
+      incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
   };
 }
 
-function deviceFigures(
-  row: InputRow, type: InputRow | undefined, supply: InputRow | undefined, usable: Known,
-): DeviceFigures {
+function deviceCurrents(
+  row: InputRow, type: InputRow | undefined, supply: InputRow | undefined,
+): Omit<DeviceFigures, 'share'> {
   const unitDraw = isGiven(row.unitDraw) ? number(row, 'unitDraw')
     : isGiven(type?.draw) ? number(type, 'draw')
       : times(over(number(type, 'power'), supply ? number(supply, 'voltage', 24) : null), 1000);
@@ -87,34 +135,90 @@ function deviceFigures(
   const demand = times(connected, diversity);
   return {
     unitDraw, diversity, connected, demand,
-    share: over(demand, usable),
     nodes: times(qty, type ? number(type, 'nodes', 1) : null),
   };
 }
 
-function usableOf(row: InputRow): Known {
+/** What may be used of a supply; above the temperature up to which it gives all, less for each kelvin, down to none. */
+function usableOf(row: InputRow, inside: Known): Known {
   const units = number(row, 'units', 1);
   const counting = row.redundant === true ? minus(units, 1) : units;
-  return times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
+  const cool = times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
+  const fullUpTo = number(row, 'fullUpTo');
+  if (fullUpTo === null) return cool;
+  const lost = times(minus(inside, fullUpTo), number(row, 'lessPerKelvin'));
+  return lost === null ? null : times(cool, lost <= 0 ? 1 : lost >= 1 ? 0 : 1 - lost);
 }
 
-function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: Total): SupplyFigures {
+/** Heat of a supply [W], and whether it lacks some. */
+function lossOf(row: InputRow, demand: Total): { watts: Known; partial: boolean } {
+  const lost = minus(over(1, number(row, 'efficiency')), 1);
+  return { watts: times(times(number(row, 'voltage', 24), demand.sum), lost), partial: demand.partial };
+}
+
+/**
+ * What a square metre of a face counts for, by mounting: top, front, back, left and right (IEC TR 60890, Table 3: a top
+ * 1.4, covered 0.7; any other face 0.9, against a wall or a neighbour 0.5; number of the table from memory).
+ */
+const FACES: Readonly<Record<string, readonly [number, number, number, number, number]>> = {
+  'free': [1.4, 0.9, 0.9, 0.9, 0.9],
+  'wall': [1.4, 0.9, 0.5, 0.9, 0.9],
+  'row-end-free': [1.4, 0.9, 0.9, 0.9, 0.5],
+  'row-end-wall': [1.4, 0.9, 0.5, 0.9, 0.5],
+  'row-middle-free': [1.4, 0.9, 0.9, 0.5, 0.5],
+  'row-middle-wall': [1.4, 0.9, 0.5, 0.5, 0.5],
+  'row-middle-wall-covered': [0.7, 0.9, 0.5, 0.5, 0.5],
+};
+
+/** Cooling surface [m²]. */
+function areaOf(row: InputRow): Known {
+  const metres = (key: string) => over(number(row, key), 1000);
+  const [height, width, depth] = [metres('height'), metres('width'), metres('depth')];
+  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting) ? FACES[row.mounting]! : undefined;
+  if (height === null || width === null || depth === null || faces === undefined) return null;
+  const [top, front, back, left, right] = faces;
+  return top * width * depth + front * width * height + back * width * height + left * depth * height
+    + right * depth * height;
+}
+
+/** An enclosure this close to the most that it may get inside is near it [K]. */
+const CLOSE_KELVINS = 5;
+
+function enclosureFigures(row: InputRow, supplyLoss: Total): EnclosureFigures {
+  const loss = plus(supplyLoss.sum, number(row, 'otherLoss'));
+  const area = areaOf(row);
+  const rise = over(loss, times(number(row, 'transfer', 5.5), area));
+  const inside = plus(number(row, 'ambient'), rise);
+  const most = number(row, 'maxInside');
+  return {
+    supplyLoss: supplyLoss.sum, loss, area, rise, inside,
+    status: worst(
+      exceeds(inside, most),
+      inside !== null && most !== null && !exceeds(most - CLOSE_KELVINS, inside),
+      inside === null || supplyLoss.partial,
+    ),
+    partial: { supplyLoss: supplyLoss.partial },
+  };
+}
+
+function supplyFigures(
+  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total,
+): SupplyFigures {
   const target = number(row, 'target', 0.8);
   const fuse = number(row, 'fuse');
   const loading = over(demand.sum, usable);
-  const lost = minus(over(1, number(row, 'efficiency')), 1);
   return {
     usable, connected: connected.sum, demand: demand.sum, loading,
     spare: minus(times(usable, target), demand.sum),
     limitDiversity: over(times(usable, target), connected.sum),
     fuseLoading: over(demand.sum, fuse),
-    loss: times(times(number(row, 'voltage', 24), demand.sum), lost),
+    loss: lossOf(row, demand).watts,
     status: worst(
       exceeds(demand.sum, usable) || exceeds(demand.sum, fuse),
       exceeds(loading, target),
       usable === null || target === null || demand.partial,
     ),
-    partial: { connected: connected.partial, demand: demand.partial },
+    partial: { usable: isUsablePartial, connected: connected.partial, demand: demand.partial },
   };
 }
 
@@ -169,6 +273,11 @@ function feedFigures(row: InputRow, connected: Total): FeedFigures {
 
 const LOAD_KINDS: ReadonlySet<Cell> = new Set(['resistive', 'lamp', 'motor', 'coil']);
 
+/** A status that is not worse already becomes incomplete. */
+function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {
+  return isUnsure && figures.status === 'ok' ? { ...figures, status: 'incomplete' } : figures;
+}
+
 function worst(over: boolean, near: boolean, incomplete: boolean): Status {
   return over ? 'over' : near ? 'near' : incomplete ? 'incomplete' : 'ok';
 }
@@ -199,17 +308,20 @@ function firstOfTag<T>(rows: readonly InputRow[], key: string, figures: (row: In
   return rows.map((row) => figures(row, named(meant, row[key]) === row ? row[key] : null));
 }
 
-/** Adds up a figure of rows by the tag that they name. */
-function gather(rows: readonly InputRow[], key: string, figure: (index: number) => Known): (tag: Cell) => Total {
+/** Adds up a figure of rows by the tag that they name. @param isUnsure whether it is not wholly known though it has a value. */
+function gather(
+  rows: readonly InputRow[], tagOf: (index: number) => Cell, figure: (index: number) => Known,
+  isUnsure: (index: number) => boolean = () => false,
+): (tag: Cell) => Total {
   const totals = new Map<Cell, { sum: number; partial: boolean }>();
-  rows.forEach((row, index) => {
-    const tag = row[key];
+  rows.forEach((_row, index) => {
+    const tag = tagOf(index);
     if (!isGiven(tag)) return;
     let total = totals.get(tag);
     if (total === undefined) totals.set(tag, total = { sum: 0, partial: false });
     const value = figure(index);
-    if (value === null) total.partial = true;
-    else total.sum += value;
+    if (value === null || isUnsure(index)) total.partial = true;
+    total.sum += value ?? 0;
   });
   return (tag) => totals.get(tag) ?? NOTHING;
 }

@@ -29,6 +29,9 @@ const RANGES: Readonly<Record<string, Range>> = {
   unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, nodes: AT_LEAST_0,
   voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
   inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
+  height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
+  ambient: { min: -40, max: 70 }, maxInside: { min: -40, max: 120 },
+  fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 
@@ -61,6 +64,11 @@ export function times(a: Known, b: Known): Known {
 /** Quotient; unknown where a part is, or on a division by zero. */
 export function over(a: Known, b: Known): Known {
   return a === null || b === null || b === 0 ? null : finite(a / b);
+}
+
+/** Sum; unknown where a part is. */
+export function plus(a: Known, b: Known): Known {
+  return a === null || b === null ? null : finite(a + b);
 }
 
 /** Difference; unknown where a part is. */

@@ -28,7 +28,7 @@ export const supplyChecks: readonly Check[] = [
       return { value: null, limit, message: said };
     },
   },
-  partialTotal('supply-demand-partial', 'supplies', 'demand', message('{name} carries at least {value}: {missing, plural, one {# device row on it has no known current. Complete it} other {# device rows on it have no known current. Complete them}} to know the rest.'), amps),
+  partialTotal('supply-demand-partial', 'supplies', 'demand', message('{name} carries at least {value}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'), amps),
   notChecked('supply-fuse-not-checked', 'supplies', 'fuse', message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')),
   notChecked('supply-loss-not-checked', 'supplies', 'efficiency', message('{name} has no efficiency entered: its losses are not worked out. Enter it to know them.')),
   notChecked('supply-enclosure-not-checked', 'supplies', 'enclosure', message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')),

@@ -1,7 +1,9 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, decimalsOf, findColumn, SCHEMA, tagOf, type Column, type InputColumn, type SheetName } from '../../schedule/index.ts';
+import {
+  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
+} from '../../schedule/index.ts';
 import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
-import { letters, worksheetName } from './workbook-file.ts';
+import { worksheetName } from './package-parts.ts';
 
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
@@ -52,7 +54,7 @@ export class LiveFormulas {
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
   range(sheet: SheetName, key: string): string | undefined {
     const count = this.#schedule.rows(sheet).length;
-    const letter = columnLetter(sheet, key);
+    const letter = letterOf(sheet, key);
     return count === 0 ? undefined : `${this.#worksheet(sheet)}!$${letter}$2:$${letter}$${count + 1}`;
   }
 
@@ -63,7 +65,7 @@ export class LiveFormulas {
   }
 
   #own(sheet: SheetName, key: string, row: number): string {
-    return `$${columnLetter(sheet, key)}${row + 2}`;
+    return `$${letterOf(sheet, key)}${row + 2}`;
   }
 
   #value(sheet: SheetName, path: string, row: number): string {
@@ -116,11 +118,6 @@ export class LiveFormulas {
       return this.#schedule.rows(name).flatMap(({ cells }) => keys.map((key) => cells[key]).filter((tag) => typeof tag === 'string'));
     });
   }
-}
-
-/** Letters of a column of the schedule in the spreadsheet. */
-export function columnLetter(sheet: SheetName, key: string): string {
-  return letters(SCHEMA[sheet].columns.findIndex((column) => column.key === key));
 }
 
 function targetOf(sheet: SheetName, reference: string): SheetName {

@@ -6,7 +6,7 @@ import { STATE_WORDS } from '../model/state-words.ts';
 import type { CellStyles } from './cell-styles.ts';
 import { WHOLE_LIMITS } from './formula-templates.ts';
 import type { LiveFormulas } from './live-formulas.ts';
-import { worksheetName, type WorkbookCell, type Worksheet } from './workbook-file.ts';
+import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
 import { fixed, type Words } from '../../words/index.ts';
 
 /** Decimals of a share or number that a person typed, as far as they are shown. */
@@ -20,11 +20,11 @@ export function scheduleSheet(schedule: LoadSchedule, sheet: SheetName, formulas
   const { columns, title } = SCHEMA[sheet];
   const { words } = schedule;
   const heading = (column: Column) => titleWithUnit(column, words);
-  const headings = columns.map((column): WorkbookCell => ({
+  const headings = columns.map((column): CellToWrite => ({
     value: isFixed(sheet, column, formulas) ? `${heading(column)} *` : heading(column), style: styles.number({ font: 'heading', wraps: true }),
   }));
   const empty = { style: styles.number({}) };
-  const rows: readonly (readonly WorkbookCell[])[] = schedule.rows(sheet).map((row, place) =>
+  const rows: readonly (readonly CellToWrite[])[] = schedule.rows(sheet).map((row, place) =>
     columns.map((column) => isBlank(row) ? empty : cellOf(schedule, sheet, row, place, column, formulas, styles)));
   const widths = columns.map((column, index) => {
     const longest = rows.reduce((most, cells) => Math.max(most, isNumeric(column) && !isWhole(sheet, column) ? 0 : String(cells[index]!.value ?? '').length), 0);
@@ -40,8 +40,8 @@ export function isFixed(sheet: SheetName, column: Column, formulas: LiveFormulas
 
 function cellOf(
   schedule: LoadSchedule, sheet: SheetName, { id }: Row, place: number, column: Column, formulas: LiveFormulas, styles: CellStyles,
-): WorkbookCell {
-  const value = asShown(sheet, column, inWords(column, schedule.value(sheet, id, column.key), schedule.words));
+): CellToWrite {
+  const value = asShown(sheet, column, shownValue(column, schedule.value(sheet, id, column.key), schedule.words));
   const format = formatOf(column, value, isWhole(sheet, column));
   if (column.role === 'input' && (column.derived === undefined || schedule.isOwn(sheet, id, column.key))) {
     const isInherited = value !== null && !schedule.isOwn(sheet, id, column.key);
@@ -60,8 +60,8 @@ function asShown(sheet: SheetName, column: Column, value: CellValue): CellValue 
   return Number(fixed(value, decimalsOf(column), column.safeSide));
 }
 
-/** A status and a choice as they are called; every other value as it is. */
-function inWords(column: Column, value: CellValue, words: Words): CellValue {
+/** A value as a worksheet has it: a status and a choice as they are called, every other one as it is. */
+export function shownValue(column: Column, value: CellValue, words: Words): CellValue {
   if (typeof value !== 'string') return value;
   if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
   return column.kind === 'choice' ? formatCell(column, value, words, 'show') : value;

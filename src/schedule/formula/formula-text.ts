@@ -1,6 +1,7 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { ScheduleDocument } from '../document.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { columnLetters, columnPlace } from './column-letters.ts';
 import { withDecimalSign, withPoints } from './decimals.ts';
 import { formulaProblem } from './formula-problem.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
@@ -11,17 +12,6 @@ export const LONGEST_FORMULA = 2000;
 /** Whether the value of a cell in a column of numbers is a formula. */
 export function isFormula(value: CellValue | undefined): value is string {
   return typeof value === 'string' && value.startsWith('=');
-}
-
-/** Letters of a column, as spreadsheets name it: 0 is A, 26 is AA. */
-export function columnLetters(index: number): string {
-  return (index >= 26 ? columnLetters(Math.floor(index / 26) - 1) : '') + String.fromCharCode(65 + (index % 26));
-}
-
-function columnIndex(letters: string): number {
-  let index = 0;
-  for (const letter of letters.toUpperCase()) index = index * 26 + letter.charCodeAt(0) - 64;
-  return index - 1;
 }
 
 const CELL = String.raw`\$?[A-Za-z]{1,2}\$?\d{1,7}`;
@@ -65,7 +55,7 @@ interface Reading {
 function readCorner(text: string, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
   const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
   const sheet = name === undefined ? own : sheetNamed(name, words);
-  const column = SCHEMA[sheet].columns[columnIndex(letters!)];
+  const column = SCHEMA[sheet].columns[columnPlace(letters!)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
     throw new Unreadable(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',

@@ -24,7 +24,7 @@ export interface Rule {
    * The formula of the trade. Called with known values only, unless `takesUnknown`; `null` says that there is no
    * finite result.
    */
-  readonly by: (...values: never[]) => number | null;
+  readonly by: (...values: never[]) => number | string | null;
   /**
    * Paths that are read only in rows where another input, named here, is filled in: so that no row follows what means nothing
    * to it.

@@ -50,6 +50,7 @@ export const supplies: Sheet = {
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
+      whenPartial: '≤',
       help: 'What may be used: the rating of the units that count, derated.',
       rule: {
         of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
