@@ -86,6 +86,7 @@ export class ScheduleDocument {
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
   readonly #free = {} as Record<SheetName, number[]>;
   readonly #positions = new Map<SheetName, Int32Array>();
+  readonly #maybeFormulas = {} as Record<SheetName, Set<number>>;
 
   constructor(snapshot: Snapshot = EMPTY) {
     this.#load(snapshot);
@@ -99,6 +100,11 @@ export class ScheduleDocument {
   /** The row with this id, if it is in the document. */
   row(sheet: SheetName, id: number): Row | undefined {
     return this.#byId[sheet][id];
+  }
+
+  /** Ids of the rows of a sheet that hold a formula in some cell, and perhaps a few others: those that held one. */
+  rowsWithFormulas(sheet: SheetName): ReadonlySet<number> {
+    return this.#maybeFormulas[sheet];
   }
 
   /** Place of a row in its sheet, from 0; -1 when it is not in the document. */
@@ -181,6 +187,7 @@ export class ScheduleDocument {
     const row = this.#byId[change.sheet][change.id];
     if (row === undefined) throw new RangeError(`The sheet ${change.sheet} has no row with id ${change.id}.`);
     const before = row.cells[change.key] ?? null;
+    if (isFormulaText(change.value)) this.#maybeFormulas[change.sheet].add(change.id);
     if (change.value === null) delete row.cells[change.key];
     else row.cells[change.key] = change.value;
     return { ...change, value: before };
@@ -197,6 +204,7 @@ export class ScheduleDocument {
         byId.push(undefined);
       }
       byId[id] = { id, cells: { ...cells } };
+      if (Object.values(cells).some(isFormulaText)) this.#maybeFormulas[sheet].add(id);
     }
     this.#free[sheet] = this.#free[sheet].filter((id) => !taken.has(id));
     const order = this.#order[sheet];
@@ -211,6 +219,7 @@ export class ScheduleDocument {
     const removed = this.#order[sheet].splice(at, count);
     for (const row of removed) {
       this.#byId[sheet][row.id] = undefined;
+      this.#maybeFormulas[sheet].delete(row.id);
       this.#free[sheet].push(row.id);
     }
     this.#positions.delete(sheet);
@@ -239,10 +248,16 @@ export class ScheduleDocument {
       for (const row of rows) byId[row.id] = row;
       this.#order[name] = rows;
       this.#byId[name] = byId;
+      this.#maybeFormulas[name] = new Set(rows.filter(({ cells }) => Object.values(cells).some(isFormulaText)).map(({ id }) => id));
       this.#free[name] = [...byId.keys()].filter((id) => byId[id] === undefined).reverse();
     }
     this.#positions.clear();
   }
+}
+
+/** Whether a value is a text that is a formula, where it stands in a column of numbers. */
+function isFormulaText(value: CellValue): boolean {
+  return typeof value === 'string' && value.startsWith('=');
 }
 
 /** Text of the cell that names a row; empty when it has no tag. */
