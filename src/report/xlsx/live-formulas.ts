@@ -19,6 +19,7 @@ export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
+  #partialBehind: boolean | undefined;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
@@ -33,7 +34,8 @@ export class LiveFormulas {
   /**
    * The formula of a figure, without its equals sign; an empty text stands for what is unknown.
    * @param row place of the row on its sheet, from 0.
-   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, and references by tags that it would not tell apart.
+   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, references by tags that it would not tell apart, and statuses
+   * where a figure lacks something that stands elsewhere.
    */
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     const total = column.role === 'computed' ? column.total : undefined;
@@ -44,11 +46,17 @@ export class LiveFormulas {
       if (by === undefined) return '0';
       return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
     }
+    if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
       path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
     return `IFERROR(${filled},"")`;
+  }
+
+  /** Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow changes then. */
+  get #hasPartialBehind(): boolean {
+    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => rule === 'figure-partial' || rule === 'formula-partial');
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
