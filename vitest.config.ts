@@ -3,7 +3,7 @@ import { webdriverio } from '@vitest/browser-webdriverio';
 import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { browserFlags } from './scripts/browser-flags.mjs';
-import { findBrowser } from './scripts/find-browser.mjs';
+import { findBrowser } from './src/cli/find-browser.mjs';
 import { findFirefox, findWebKit } from './scripts/find-other-browsers.mjs';
 import { leaveOutStyles } from './scripts/leave-out-styles.ts';
 import { nameTestFrame } from './tests/browser/engines/name-test-frame.ts';

@@ -27,17 +27,21 @@ export function findImportFaults(texts) {
   const faults = [];
   /** @type {Map<string, Set<string>>} */
   const importedParts = new Map();
+  /** @type {Map<string, Set<string>>} */
+  const importedFiles = new Map();
   for (const [file, text] of texts) {
     const part = partOf(file);
     if (part === undefined) continue;
-    for (const specifier of importsOf(text)) {
+    const specifiers = importsOf(text);
+    importedFiles.set(file, new Set(specifiers.filter((each) => each.startsWith('.')).map((each) => targetOf(file, each))));
+    for (const specifier of specifiers) {
       const message = specifier.startsWith('.')
         ? relativeFault(file, part, specifier, importedParts)
         : packageFault(file, part, specifier);
       if (message !== undefined) faults.push({ file, specifier, message });
     }
   }
-  return [...faults, ...circleFaults(importedParts)];
+  return [...faults, ...circleFaults(importedParts), ...fileCircles(importedFiles)];
 }
 
 /**
@@ -58,13 +62,22 @@ function importsOf(text) {
 
 /**
  * @param {string} file
+ * @param {string} specifier one that begins with a dot
+ * @returns {string} the file that it names, by its path from the project's folder
+ */
+function targetOf(file, specifier) {
+  return path.posix.join(path.posix.dirname(file), specifier.replace(/\?.*$/, ''));
+}
+
+/**
+ * @param {string} file
  * @param {string} part
  * @param {string} specifier
  * @param {Map<string, Set<string>>} importedParts
  * @returns {string | undefined}
  */
 function relativeFault(file, part, specifier, importedParts) {
-  const target = path.posix.join(path.posix.dirname(file), specifier.replace(/\?.*$/, ''));
+  const target = targetOf(file, specifier);
   if (target.startsWith('data/') || (part === 'cli' && target.startsWith('scripts/'))) return undefined;
   const targetPart = partOf(target);
   if (targetPart === undefined) return 'only src, components and data are imported from here';
@@ -109,4 +122,40 @@ function circleFaults(importedParts) {
     specifier: [...importedParts.get(part) ?? []].join(', '),
     message: `${part} imports itself by way of these parts`,
   }));
+}
+
+/**
+ * Files that import each other, directly or by way of others; types and what is loaded later count as well. Every
+ * circle is told once, by a way round that is as short as can be from its first file on.
+ *
+ * @param {Map<string, Set<string>>} importedFiles
+ * @returns {ImportFault[]}
+ */
+function fileCircles(importedFiles) {
+  /** @type {Set<string>} */
+  const told = new Set();
+  return [...importedFiles.keys()].sort().flatMap((file) => {
+    const way = told.has(file) ? undefined : wayRound(importedFiles, file);
+    if (way === undefined) return [];
+    for (const each of way) told.add(each);
+    return [{ file, specifier: way[1] ?? file, message: `the files import each other in a circle: ${[...way, file].join(' → ')}` }];
+  });
+}
+
+/**
+ * @param {Map<string, Set<string>>} importedFiles
+ * @param {string} file
+ * @returns {string[] | undefined} the files of the shortest way from a file back to itself, itself first
+ */
+function wayRound(importedFiles, file) {
+  /** @type {Map<string, string[]>} */
+  const ways = new Map([[file, [file]]]);
+  for (const [from, way] of ways) {
+    for (const next of importedFiles.get(from) ?? []) {
+      if (next === file) return way;
+      // A map goes on to what is put into it on the way.
+      if (!ways.has(next)) ways.set(next, [...way, next]);
+    }
+  }
+  return undefined;
 }

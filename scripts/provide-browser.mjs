@@ -2,7 +2,7 @@ import { existsSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import path from 'node:path';
 import { browserFlags } from './browser-flags.mjs';
-import { findBrowser } from './find-browser.mjs';
+import { findBrowser } from '../src/cli/find-browser.mjs';
 import { runProgram } from './run-program.mjs';
 
 /**

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { chromium } from 'playwright';
 import { preview } from 'vite';
 import { browserFlags } from './browser-flags.mjs';
-import { findBrowser } from './find-browser.mjs';
+import { findBrowser } from '../src/cli/find-browser.mjs';
 import { projectFolder } from './project-folder.mjs';
 import { readJson } from './read-json.mjs';
 

@@ -24,7 +24,7 @@ export { checkCell, formatCell, parseCell, type CellContext, type ParsedCell } f
 
 // Why a figure is what it is, how many more fit, what was found.
 export { explanationText, type Explanation, type ExplanationPart, type Room, type Touched } from './engine/index.ts';
-export { SEVERITIES, type Finding, type Severity, type Status } from './findings/index.ts';
+export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
 // Files.
 export {

@@ -1,11 +1,20 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, Findings, type Finding, type Severity } from './findings/index.ts';
+import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
-  acceptFinding, columnOf, History, isFormula, isNumeric, readFormula, ScheduleDocument, showFormula, toContent, toSnapshot,
-  withdrawAcceptance, type Acceptance, type CellValue, type Change, type Content, type FormulaProblem, type LoggedAction, type Row,
+  acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
+  showFormula, toContent, toSnapshot, withdrawAcceptance, type Acceptance, type CellValue, type Change,
+  type Content, type FormulaProblem, type LoggedAction, type Row,
   type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
+
+/** How a formula was copied to where it is to stand. */
+export interface CopiedFormula {
+  /** Rows by which references to its own sheet move, apart from those with a dollar sign. */
+  readonly down: number;
+  /** Ids of rows that come to the end of its sheet together with it. */
+  readonly coming: readonly number[];
+}
 
 /** Something happened to a schedule. */
 export interface ScheduleEvent {
@@ -148,23 +157,27 @@ export class LoadSchedule {
   }
 
   /**
-   * Reads a formula that a person typed.
+   * Reads a formula that a person typed, or copied from elsewhere.
    * @returns the value for the cell, or a sentence that says what is wrong with it.
    */
-  checkFormula(sheet: SheetName, key: string, text: string): { ok: true; value: string } | { ok: false; problem: string } {
-    const read = readFormula(text, sheet, (name, position) => this.document.rows(name)[position]?.id, this.#words);
+  checkFormula(
+    sheet: SheetName, key: string, text: string, copied?: CopiedFormula,
+  ): { ok: true; value: string } | { ok: false; problem: string } {
+    const rowAt = (name: SheetName, position: number) => {
+      const rows = this.document.rows(name);
+      return rows[position]?.id ?? (name === sheet ? copied?.coming[position - rows.length] : undefined);
+    };
+    const read = readFormula(text, sheet, rowAt, this.#words, copied?.down);
     if (!read.ok) return { ok: false, problem: read.problem };
-    const problem = this.#book.problemOf(sheet, key, read.formula, this.#words);
+    // Rows that are still to come can be no part of a trial.
+    const tried = copied === undefined ? read.formula : mapReferences(read.formula, () => keepReference(undefined));
+    const problem = this.#book.problemOf(sheet, key, tried, this.#words);
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
-  /**
-   * Makes ready for formulas, one short step at a time. Figures are known before and edits need no formula engine; a page calls
-   * this while it is idle, so that the first formula in a large schedule need not wait.
-   * @returns whether everything is ready.
-   */
-  prepareStep(): boolean {
-    return this.#book.prepareStep();
+  /** Builds the formula engine, so that the first formula need not wait for it: a page calls this while it is idle. */
+  startFormulas(): void {
+    this.#book.startFormulas();
   }
 
   /** Carries out changes as one action, which `undo` takes back in one step. */
@@ -185,6 +198,11 @@ export class LoadSchedule {
   /** Takes the acceptance of a finding back, as one action. */
   withdraw(finding: Finding): void {
     this.act(this.#words.say('Withdrawal of an acceptance'), withdrawAcceptance(this.document, finding));
+  }
+
+  /** What puts right what a finding is about, where that needs no choice. */
+  remedy(finding: Finding): Remedy | undefined {
+    return remedyOf(this.document, finding, this.#words);
   }
 
   /** Takes the last action back. @returns its label, or `undefined` when there is none. */
@@ -215,6 +233,14 @@ export class LoadSchedule {
     return toContent(this.document);
   }
 
+  /** What a file would hold after some changes, which are not carried out. */
+  contentAfter(changes: readonly Change[]): Content {
+    if (changes.length === 0) return this.content();
+    const document = new ScheduleDocument(this.document.snapshot());
+    document.perform(changes);
+    return toContent(document);
+  }
+
   /**
    * Replaces everything, as one action. Nothing happens when a formula of the content cannot be read.
    * @returns the formulas that cannot be read.
@@ -228,7 +254,10 @@ export class LoadSchedule {
     return [];
   }
 
-  /** Calls a listener after every action. @returns a function that ends it. */
+  /**
+   * Calls a listener after every action. What it throws is thrown again once everybody has heard of the action, outside of it.
+   * @returns a function that ends it.
+   */
   subscribe(listener: (event: ScheduleEvent) => void): () => void {
     this.#listeners.add(listener);
     return () => { this.#listeners.delete(listener); };
@@ -250,6 +279,15 @@ export class LoadSchedule {
     const touched = this.#book.update(Touched.by(changes, inverse));
     this.#findings.update(touched);
     const event: ScheduleEvent = { label, cause, changes, inverse, touched };
-    for (const listener of this.#listeners) listener(event);
+    for (const listener of this.#listeners) tell(listener, event);
+  }
+}
+
+/** Tells a listener. The action is done by then and others are to hear of it, so that its error is none of theirs. */
+function tell(listener: (event: ScheduleEvent) => void, event: ScheduleEvent): void {
+  try {
+    listener(event);
+  } catch (error) {
+    queueMicrotask(() => { throw error; });
   }
 }

@@ -1,7 +1,7 @@
 import { html, LitElement, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { DETAIL_KEYS, type DetailKey } from '../../src/schedule/index.ts';
+import { DETAIL_KEYS, type Change, type DetailKey, type Details } from '../../src/schedule/index.ts';
 import { DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
 import { controls } from '../look/index.ts';
 import { styles } from './details-strip.styles.ts';
@@ -30,19 +30,43 @@ export class DetailsStrip extends LitElement {
         autocomplete="off" spellcheck="false" data-key=${key} @change=${this.#onChange} @keydown=${this.#onKeydown}></label>`;
   }
 
-  readonly #onChange = (event: Event): void => {
-    const { dataset, value } = event.currentTarget as HTMLInputElement;
+  /** The changes that what is being typed would make. */
+  changesTyped(): readonly Change[] {
+    const field = this.#typedIn;
+    const now = field === undefined ? undefined : this.#detailsWith(field);
+    return now === undefined ? [] : [{ op: 'details', details: now }];
+  }
+
+  /** Takes over what is being typed. */
+  finishTyping(): void {
+    if (this.#typedIn !== undefined) this.#take(this.#typedIn);
+  }
+
+  get #typedIn(): HTMLInputElement | undefined {
+    const { activeElement } = this.renderRoot as ShadowRoot;
+    return activeElement instanceof HTMLInputElement ? activeElement : undefined;
+  }
+
+  /** The details with what stands in a field; `undefined` when that is nothing new. */
+  #detailsWith({ dataset, value }: HTMLInputElement): Details | undefined {
     const key = dataset.key as DetailKey;
-    const schedule = this.schedule;
     const text = value.trim();
-    if (text === (schedule.document.details[key] ?? '')) {
+    const { [key]: before = '', ...others } = this.schedule.document.details;
+    return text === before ? undefined : text === '' ? others : { ...others, [key]: text };
+  }
+
+  #take(field: HTMLInputElement): void {
+    const { schedule } = this;
+    const details = this.#detailsWith(field);
+    if (details === undefined) {
       this.requestUpdate();
       return;
     }
-    const { [key]: _before, ...others } = schedule.document.details;
-    const label = schedule.words.say('{title} changed', { title: schedule.words.text(DETAIL_TITLES[key]) });
-    schedule.act(label, [{ op: 'details', details: text === '' ? others : { ...others, [key]: text } }]);
-  };
+    const title = schedule.words.text(DETAIL_TITLES[field.dataset.key as DetailKey]);
+    schedule.act(schedule.words.say('{title} changed', { title }), [{ op: 'details', details }]);
+  }
+
+  readonly #onChange = (event: Event): void => { this.#take(event.currentTarget as HTMLInputElement); };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const field = event.currentTarget as HTMLInputElement;

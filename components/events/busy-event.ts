@@ -1,5 +1,5 @@
 /** What an element is just busy with. */
-export type Task = 'engine' | 'file' | 'sharing';
+export type Task = 'file' | 'sharing';
 
 /** Says, inside the element, that a task begins or ends. */
 export class BusyEvent extends Event {

@@ -37,15 +37,6 @@ export function clipboardColumns({ sheet, columns }: GridModel): Column[] {
   return SCHEMA[sheet].columns.filter((column) => columns.includes(column));
 }
 
-/** Letters that formulas call a column by, as in `=D3*2`: they count the columns of the schema. */
-export function letterOf(sheet: SheetName, column: Column): string {
-  let letters = '';
-  for (let index = SCHEMA[sheet].columns.indexOf(column) + 1; index > 0; index = Math.floor((index - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((index - 1) % 26)) + letters;
-  }
-  return letters;
-}
-
 /** Id of the row on a line; -1 when the line is no row. */
 export function idAt(model: GridModel, index: number): number {
   const line = model.lines[index];

@@ -3,9 +3,9 @@ import { Autofill } from 'handsontable/plugins/autofill';
 import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
 import { registerPlugin } from 'handsontable/plugins/registry';
 import { SCHEMA } from '../../src/schedule/index.ts';
-import { editorsFor, takesKeys, type EditorHost } from './editing/cell-editor.ts';
+import { editorsFor, isOwnEditor, type EditorHost, type Typed } from './editing/cell-editor.ts';
 import { idAt, type GridModel } from './grid-model.ts';
-import { selectionOf, type Block, type GridSelection } from './grid-selection.ts';
+import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
 import { skipHeadings } from './lines/index.ts';
@@ -22,7 +22,7 @@ export interface ViewHost extends Omit<EditorHost, 'model'> {
   readonly readonly: boolean;
   /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
   takeKey(event: KeyboardEvent): boolean;
-  fill(from: readonly number[], into: readonly number[], columns: readonly number[]): void;
+  fill(from: CellBlock, into: CellBlock): void;
   selectionChanged(): void;
 }
 
@@ -97,6 +97,15 @@ export class GridView implements SettingsSource {
 
   get isEditing(): boolean {
     return this.hot.getActiveEditor()?.isOpened() === true;
+  }
+
+  /** What an open editor holds that is not in the schedule yet. @param closes whether the editor is closed for it. */
+  typed(closes: boolean): Typed | undefined {
+    const editor = this.hot.getActiveEditor();
+    if (!this.isEditing || !isOwnEditor(editor)) return undefined;
+    const typed = editor.typed();
+    if (closes) editor.abandon();
+    return typed;
   }
 
   /** Shows another sheet, grouping, schedule or language; where a person was on it before is found again. */
@@ -218,9 +227,7 @@ export class GridView implements SettingsSource {
       // Nothing is ever written to the library's own data: edits are actions of the schedule.
       beforeChange: () => false,
       beforeAutofill: (_data, from, into) => {
-        const origin = { row: 0, col: 0 };
-        const [source, target] = [selectionOf([from as Block], origin), selectionOf([into as Block], origin)];
-        this.#host.fill(source.lines, target.lines, source.columns);
+        this.#host.fill(blockOf(from as Block), blockOf(into as Block));
         return false as never;
       },
       modifyTransformStart: (delta) => {
@@ -247,7 +254,7 @@ export class GridView implements SettingsSource {
 
   #takeKey(event: KeyboardEvent): boolean {
     const editor = this.hot.getActiveEditor();
-    const taken = this.isEditing ? takesKeys(editor) && editor.takeKey(event) : this.#host.takeKey(event);
+    const taken = this.isEditing ? isOwnEditor(editor) && editor.takeKey(event) : this.#host.takeKey(event);
     if (taken) {
       event.preventDefault();
       event.stopPropagation();

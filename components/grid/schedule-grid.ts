@@ -1,21 +1,23 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { SheetName } from '../../src/schedule/index.ts';
+import type { Change, SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
   toggle, type Plan,
 } from './actions/index.ts';
 import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
-import { copyText } from './clipboard/copy-text.ts';
+import { copyCells, type Copied } from './clipboard/copy-text.ts';
+import { readEntered } from './clipboard/entered-cells.ts';
 import { CellSelectEvent, MessageEvent } from './events.ts';
-import { shownColumns, type GridModel } from './grid-model.ts';
+import { idAt, shownColumns, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
 import { GridView, type ViewHost } from './grid-view.ts';
 import { commandOf, type GridCommand } from './keys.ts';
 import { buildLines, linesAfter } from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
+import type { Unsettled } from './unsettled.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 /**
@@ -118,6 +120,27 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#view?.edit();
   }
 
+  /** The changes that what stands in the open editor would make. */
+  changesTyped(): readonly Change[] {
+    const plan = this.#view?.typed(false)?.plan;
+    return plan?.kind === 'act' ? plan.changes : [];
+  }
+
+  /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
+  finishTyping(): Unsettled | undefined {
+    const view = this.#view;
+    const typed = view?.typed(true);
+    if (view === undefined || typed === undefined) return undefined;
+    const { line, text, plan } = typed;
+    if (plan.kind !== 'refused') {
+      this.#perform(plan);
+      return undefined;
+    }
+    const { schedule, sheet } = view.model;
+    const id = idAt(view.model, line);
+    return { sheet, row: (id < 0 ? schedule.rows(sheet).length : schedule.document.position(sheet, id)) + 1, text, problem: plan.text };
+  }
+
   insertAbove(): void { this.#act((model, selection) => insertBeside(model, selection, 'above')); }
 
   insertBelow(): void { this.#act((model, selection) => insertBeside(model, selection, 'below')); }
@@ -133,17 +156,21 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   clearCells(): void { this.#act(clearCells); }
 
   /** Pastes a text as if it came from the clipboard. */
-  pasteText(text: string): void { this.#act((model, selection) => pasteText(model, selection, text)); }
+  pasteText(text: string, entered = ''): void {
+    this.#act((model, selection) => pasteText(model, selection, text, readEntered(entered, text, model.sheet)));
+  }
 
   /** Puts the selected cells on the clipboard. */
   async copy(): Promise<void> {
-    const copied = await writeClipboard(this.copiedText());
-    if (!copied) this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.'), 'refused');
+    const copied = this.copied();
+    if (copied !== undefined && !await writeClipboard(copied)) this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.'), 'refused');
   }
 
   /** Puts the selected cells on the clipboard and empties them. */
   async cut(): Promise<void> {
-    if (await writeClipboard(this.copiedText())) this.cutDone();
+    const copied = this.copied();
+    if (copied === undefined) return;
+    if (await writeClipboard(copied)) this.cutDone();
     else this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.'), 'refused');
   }
 
@@ -151,9 +178,14 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.#view?.hot.isListening() === true && !this.#view.isEditing;
   }
 
-  copiedText(): string {
+  copied(): Copied | undefined {
     const selection = this.#view?.selection();
-    return this.#view === undefined || selection === undefined ? '' : copyText(this.#view.model, selection);
+    if (this.#view === undefined || selection === undefined) return undefined;
+    const copied = copyCells(this.#view.model, selection);
+    if (copied === undefined) {
+      this.#say(this.words.say('The selected blocks are no table together. Select blocks of the same rows or of the same columns to copy them.'), 'refused');
+    }
+    return copied;
   }
 
   cutDone(): void {
@@ -187,7 +219,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       planForAll: (text) => enterTextInAll(this.#view!.model, this.#view!.selection()!, text),
       perform: (plan) => { this.#perform(plan); },
       takeKey: (event) => this.#takeKey(event),
-      fill: (from, into, columns) => { this.#act((model) => fillFrom(model, from, into, columns)); },
+      fill: (from, into) => { this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }])); },
       selectionChanged: () => { this.#selectionChanged(); },
     };
   }
@@ -237,7 +269,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       return;
     }
     const selection = this.#view?.selection();
-    const keys = plan.select?.keys ?? selection?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
+    const keys = plan.select?.keys ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
     this.schedule!.act(plan.label, plan.changes);
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
     if (plan.message !== undefined) this.#say(plan.message, 'info', true);

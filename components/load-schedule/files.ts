@@ -1,3 +1,4 @@
+import { embeddedSchedule, isHtml } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -31,17 +32,27 @@ export function saveBlob(name: string, blob: Blob): void {
   setTimeout(() => { URL.revokeObjectURL(address); }, 0);
 }
 
-/** The text that an address gives, or a sentence that says why there is none. */
-export async function fetchText(
-  address: string, signal: AbortSignal, words: Words,
-): Promise<{ ok: true; text: string } | { ok: false; problem: string }> {
+/** The text that an address gave, or a sentence that says why there is none. */
+export type FetchedText = { readonly ok: true; readonly text: string } | { readonly ok: false; readonly problem: string };
+
+/** Fetches the text at an address. */
+export async function fetchText(address: string, signal: AbortSignal, words: Words): Promise<FetchedText> {
   try {
     const answer = await fetch(address, { signal });
-    if (answer.ok) return { ok: true, text: await answer.text() };
+    if (answer.ok) return fetched(await answer.text(), words);
     const status = `${answer.status} ${answer.statusText}`.trim();
     return { ok: false, problem: words.say('The server answered {status}. Check the address, or open a file instead.', { status }) };
   } catch (error) {
     if (signal.aborted) throw error;
     return { ok: false, problem: words.say('It could not be reached. Check the address and the connection, or open a file instead.') };
   }
+}
+
+/** Servers that want a person to sign in answer with a page that asks for it, as if it were the file. */
+function fetched(text: string, words: Words): FetchedText {
+  if (!isHtml(text) || embeddedSchedule(text) !== undefined) return { ok: true, text };
+  return {
+    ok: false,
+    problem: words.say('The server answered with a web page in the place of a schedule, as it does where one must sign in first. Sign in and load the page again, or check the address.'),
+  };
 }

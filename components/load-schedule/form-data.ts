@@ -1,7 +1,10 @@
 /** What a form is to be given. */
 interface FormPart extends Element {
   readonly name: string;
+  /** Empty where there is nothing to give. */
   readonly value: string;
+  /** Takes over what a person is typing. */
+  settle(): void;
 }
 
 /**
@@ -18,12 +21,18 @@ export class FormDataSource {
 
   /** Serves the form that the element belongs to from now on. */
   follow(form: HTMLFormElement | null): void {
+    this.#form?.removeEventListener('submit', this.#settle, true);
     this.#form?.removeEventListener('formdata', this.#give);
     this.#form = form;
+    form?.addEventListener('submit', this.#settle, true);
     form?.addEventListener('formdata', this.#give);
   }
 
+  readonly #settle = (): void => { this.#part.settle(); };
+
   readonly #give = (event: FormDataEvent): void => {
-    if (this.#part.name !== '' && !this.#part.matches(':disabled')) event.formData.append(this.#part.name, this.#part.value);
+    const { name } = this.#part;
+    const value = name === '' || this.#part.matches(':disabled') ? '' : this.#part.value;
+    if (value !== '') event.formData.append(name, value);
   };
 }

@@ -23,9 +23,12 @@ export abstract class FormElement extends LitElement {
     this.disabled = this.barred = false;
   }
 
-  /** What a form is given under the name. */
+  /** What a form is given under the name; nothing where it is empty. */
   abstract get value(): string;
   abstract set value(text: string);
+
+  /** @ignore Takes over what a person is typing. */
+  abstract settle(): void;
 
   /** Name under which a form is given the value. */
   get name(): string {
@@ -107,8 +110,11 @@ export abstract class FormElement extends LitElement {
   /** Whether there is something for the browser to bring back when a person comes back to the page. */
   protected abstract get isWorthRestoring(): boolean;
 
-  /** Says that the form cannot be sent, and why; empty when it can. @param place where a person is shown it. */
-  protected judge(sentence: string, place: HTMLElement): void {
+  /**
+   * Says that the form cannot be sent, and why; empty when it can.
+   * @param place where a person is shown it; there is none before the element shows anything.
+   */
+  protected judge(sentence: string, place: HTMLElement | undefined): void {
     if (sentence === this.internals.validationMessage && sentence !== '' && place === this.#judgedAt) return;
     this.#judgedAt = place;
     if (sentence === '') this.internals.setValidity({});
@@ -118,6 +124,7 @@ export abstract class FormElement extends LitElement {
 
   /** The browser takes what it is to bring back when the page is left: to give it with every edit would write everything out each time. */
   readonly #onLeave = (): void => {
-    if (this.form !== null && this.isWorthRestoring) this.internals.setFormValue(null, this.value);
+    const value = this.form !== null && this.isWorthRestoring ? this.value : '';
+    if (value !== '') this.internals.setFormValue(null, value);
   };
 }

@@ -8,7 +8,11 @@ export interface GivenHost {
   readonly schedule: LoadSchedule;
   /** Address of the page's file. */
   readonly src: string | null;
+  requestUpdate(): void;
 }
+
+/** Why nobody can know what the page's file holds: it is on its way, or could not be had. */
+export type Missing = 'loading' | 'failed';
 
 /**
  * Shows what the page gives an element, its file or a schedule, and knows what takes its place: a draft, or what the browser
@@ -19,10 +23,13 @@ export class GivenSchedule {
   readonly #files: ScheduleFiles;
   readonly #drafts: Drafts;
   #isShown = false;
-  /** Whether the browser brought something back before the page's file was asked for. */
-  #isOutdated = false;
   /** What the page had put in when a draft took its place. */
   #content: Content | undefined;
+  /** The turn of the page's file. */
+  #turn = 0;
+  #missing: Missing | undefined;
+  /** The last action before the page's file was asked for. */
+  #before: object | undefined;
 
   constructor(host: GivenHost, files: ScheduleFiles, drafts: Drafts) {
     this.#host = host;
@@ -35,6 +42,14 @@ export class GivenSchedule {
     return this.#isShown;
   }
 
+  /**
+   * Why what is shown must not be taken for the page's file; `undefined` where the file is shown, or something else that a
+   * person opened, or began once the file could not be had.
+   */
+  get missing(): Missing | undefined {
+    return this.#missing === 'failed' && this.#host.schedule.lastAction !== this.#before ? undefined : this.#missing;
+  }
+
   /** Has the page put a schedule in. @param put says whether it could be read. */
   put(put: () => boolean): void {
     if (!put()) return;
@@ -42,9 +57,15 @@ export class GivenSchedule {
     this.#content = undefined;
   }
 
-  /** Another schedule is shown, whoever put it in. */
+  /** Another content is shown, whoever put it in. */
   replaced(): void {
+    this.#missing = undefined;
+  }
+
+  /** Another schedule is shown, whoever put it in. */
+  exchanged(): void {
     this.#isShown = false;
+    this.replaced();
   }
 
   /** A draft is about to take the place of what is shown. */
@@ -52,30 +73,50 @@ export class GivenSchedule {
     if (this.#isShown) this.#content = this.#host.schedule.content();
   }
 
-  /** The browser brought back what is newer than the page's file. @param isFirst nothing was asked for yet. */
-  outdate(isFirst: boolean): void {
-    this.#files.cancel();
-    this.#isOutdated = isFirst;
-  }
-
   /** Shows what the page gave in the place of a draft. */
   async bringBack(): Promise<void> {
-    const { src } = this.#host;
     const content = this.#content;
     if (content !== undefined) this.put(() => this.#files.start(content).length === 0);
-    else if (src !== null && src !== '') await this.#files.startFrom(src);
-    else this.#files.start({ details: {}, sheets: {} });
+    else if (this.#hasSource) {
+      this.askSource();
+      await this.#fetchSource();
+    } else this.#files.start({ details: {}, sheets: {} });
+  }
+
+  /** The page names another file, which is to be shown: what was asked for before it gives way. */
+  askSource(): void {
+    this.#turn = this.#files.next();
+    this.#before = this.#host.schedule.lastAction;
+    this.#missing = this.#hasSource ? 'loading' : undefined;
+    this.#files.cancel();
   }
 
   /** Shows the page's file, unless something newer takes its place. */
   async showSource(): Promise<void> {
-    const { src } = this.#host;
-    if (src === null || src === '') return;
+    const turn = this.#turn;
+    if (!this.#hasSource) return;
     await this.#drafts.ready;
-    const isOutdated = this.#isOutdated;
-    this.#isOutdated = false;
-    if (isOutdated || src !== this.#host.src || this.#drafts.takesPlace()) return;
+    if (turn !== this.#turn) return;
+    if (this.#drafts.takesPlace()) this.replaced();
+    if (this.#missing === undefined) return;
     this.#content = undefined;
-    await this.#files.startFrom(src);
+    await this.#fetchSource();
+  }
+
+  /** Fetches again what was being fetched when the element was taken off its page. */
+  async resume(): Promise<void> {
+    if (this.#missing === 'loading' && this.#files.isInterrupted) await this.#fetchSource();
+  }
+
+  get #hasSource(): boolean {
+    return (this.#host.src ?? '') !== '';
+  }
+
+  async #fetchSource(): Promise<void> {
+    const turn = this.#turn;
+    const isShown = await this.#files.startFrom(this.#host.src!, turn);
+    if (isShown !== false || turn !== this.#turn || this.#missing === undefined) return;
+    this.#missing = 'failed';
+    this.#host.requestUpdate();
   }
 }

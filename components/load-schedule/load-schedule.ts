@@ -1,7 +1,9 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, SHEET_NAMES, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type { AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import type { DetailsStrip } from '../details-strip/details-strip.ts';
 import type { MessageEvent } from '../grid/events.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
@@ -39,7 +41,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @cssState dirty - A person changed something since the schedule was read or saved.
  * @cssState invalid - A finding is over a limit and not accepted, so that a form with the element is not sent.
- * @cssState computing - A file is being read, the formula engine is being prepared, or devices are being shared out.
+ * @cssState computing - A file is being read, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
  * @slot empty - What an empty sheet says, in place of how to begin.
@@ -131,7 +133,7 @@ export class LoadScheduleElement extends ScheduleElement {
         ${this.#draftNotices()}
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
-          .message=${this.#shownMessage} .refusal=${this.files.refusal} ?demo=${this.demoSrc !== null}>
+          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled} ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
@@ -158,7 +160,9 @@ export class LoadScheduleElement extends ScheduleElement {
 
   get #shownMessage(): Message | undefined {
     const { waitingFor } = this.files;
-    if (waitingFor !== '') return { text: this.spoken.words.say('Reading {file} …', { file: waitingFor }), tone: 'info' };
+    if (waitingFor !== '') {
+      return { text: this.spoken.words.say('Reading {file} …', { file: waitingFor }), tone: 'info', offers: ['cancelReading'] };
+    }
     return this.locked && this.message !== undefined ? { ...this.message, offers: [] } : this.message;
   }
 
@@ -173,6 +177,15 @@ export class LoadScheduleElement extends ScheduleElement {
       .words=${this.spoken.words}></elv-draft-notices>`;
   }
 
+  protected override changesTyped(): readonly Change[] {
+    return [...this.#details.changesTyped(), ...this.#view.changesTyped()];
+  }
+
+  protected override finishTyping(): Unsettled | undefined {
+    this.#details.finishTyping();
+    return this.#view.finishTyping();
+  }
+
   protected override async goTo(place: Place): Promise<void> {
     this.showSheet(place.sheet);
     await this.updateComplete;
@@ -181,6 +194,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** @ignore */
   override showSheet(sheet: SheetName): void {
+    this.settle();
     super.showSheet(sheet);
     this.#work.close();
   }
@@ -201,11 +215,18 @@ export class LoadScheduleElement extends ScheduleElement {
     return this.renderRoot.querySelector('elv-sheet-view')!;
   }
 
+  get #details(): DetailsStrip {
+    return this.renderRoot.querySelector('elv-details-strip')!;
+  }
+
   #do(command: AskedCommand): void {
-    if (command === 'dismiss') {
-      this.files.dismiss();
-      return;
+    switch (command) {
+      case 'dismiss': this.files.dismiss(); return;
+      case 'dismissTyped': this.files.dismissTyped(); return;
+      case 'cancelReading': this.files.cancel(true); return;
+      default:
     }
+    this.settle();
     if (command === 'closeWork') {
       this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`)?.focus();
       this.#work.close();

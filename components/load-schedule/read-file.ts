@@ -1,7 +1,6 @@
-import {
-  decodeText, embeddedInWorkbook, isHtml, isWorkbook, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
-} from '../../src/exchange/index.ts';
+import { isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { fileText, type FileText } from '../../src/report/file-text.ts';
 import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { isDraftFile, readDraftFile } from '../drafts/index.ts';
@@ -25,10 +24,8 @@ export type FileReading =
   | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
 
 /** Takes the text out of a file: that of the file itself, or the schedule that a load table in a workbook carries. */
-export async function readText(file: File, words: Words): Promise<(NamedText & { readonly ok: true }) | Unreadable> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const read = isWorkbook(bytes) ? await embeddedInWorkbook(bytes, words) : decodeText(bytes, words);
-  return read.ok ? { ok: true, name: file.name, text: read.text } : read;
+export async function readText(file: File, words: Words): Promise<FileText | Unreadable> {
+  return fileText(file.name, new Uint8Array(await file.arrayBuffer()), words);
 }
 
 /** Reads a schedule, which replaces everything. */
@@ -40,7 +37,7 @@ export function readScheduleFile({ name, text }: NamedText, words: Words): FileR
 /** Reads a file that a person opens: a schedule, a draft that was saved as a file, or a sheet as CSV. */
 export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReading {
   if (isDraftFile(named.text)) return readDraft(named, schedule.words);
-  return isScheduleFile(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
+  return isScheduleText(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
 }
 
 function readDraft({ name, text }: NamedText, words: Words): FileReading {
@@ -69,11 +66,6 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
       label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named),
     },
   };
-}
-
-/** Whether a file holds a whole schedule rather than one sheet, by its name or else by how it begins. */
-export function isScheduleFile({ name, text }: NamedText): boolean {
-  return /\.(json|html?|xlsx)$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && (/^\uFEFF?\s*\{/.test(text) || isHtml(text)));
 }
 
 /** Whoever has a takeoff may not know yet that it is read in a place of its own. */

@@ -5,6 +5,9 @@ import { fetchText } from './files.ts';
 /** A wait shorter than this is not announced. */
 const PATIENCE_MILLISECONDS = 300;
 
+/** Why a wait was ended by a person. */
+const STOPPED = 'stopped';
+
 /** What the fetching of files needs of an element. */
 export interface RemoteFileHost extends ReactiveControllerHost, Element {
   /** Begins or ends being busy. */
@@ -26,10 +29,12 @@ export class RemoteFile implements ReactiveController {
     host.addController(this);
   }
 
-  /** @returns what the address gave; `undefined` when another request or the element's removal ended the wait. */
+  /**
+   * @returns what the address gave, or that a person waited no longer; `undefined` when another request or the element's
+   * removal ended the wait.
+   */
   async fetch(address: string, words: Words): Promise<Awaited<ReturnType<typeof fetchText>> | undefined> {
     this.cancel();
-    this.interrupted = '';
     this.#address = address;
     const abort = this.#abort = new AbortController();
     this.#host.busy('file', true);
@@ -37,6 +42,9 @@ export class RemoteFile implements ReactiveController {
     try {
       return await fetchText(address, abort.signal, words);
     } catch (error) {
+      if (abort.signal.reason === STOPPED) {
+        return { ok: false, problem: words.say('Reading it was cancelled. Open a file, or load the page again.') };
+      }
       if (abort.signal.aborted) return undefined;
       throw error;
     } finally {
@@ -48,8 +56,10 @@ export class RemoteFile implements ReactiveController {
     }
   }
 
-  cancel(): void {
-    this.#abort?.abort();
+  /** Ends the wait. @param byPerson whoever waits for the file is told of it as of one that could not be had. */
+  cancel(byPerson = false): void {
+    this.interrupted = '';
+    this.#abort?.abort(byPerson ? STOPPED : undefined);
     this.#abort = undefined;
     this.#end();
   }
@@ -58,8 +68,8 @@ export class RemoteFile implements ReactiveController {
     // An element that is moved is back on a page by then, and waits on.
     queueMicrotask(() => {
       if (this.#host.isConnected || this.#abort === undefined) return;
-      this.interrupted = this.#address;
       this.cancel();
+      this.interrupted = this.#address;
     });
   }
 

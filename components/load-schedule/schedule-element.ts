@@ -2,9 +2,10 @@ import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, tagOf, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type Change, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import type { Place } from '../look/index.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import { DirtyMark } from './dirty-mark.ts';
@@ -12,6 +13,7 @@ import { ElvChangeEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
+import { addressOf, fileOf, scheduleOf, sheetOf, textOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
@@ -21,16 +23,13 @@ import { SpokenWords } from './spoken-words.ts';
 /** What a page sees of the element: its schedule, its attributes, its methods, its part in a form. */
 export abstract class ScheduleElement extends FormElement implements FilesHost, DraftsHost {
   static override properties: PropertyDeclarations = {
-    schedule: { attribute: false, noAccessor: true }, value: { attribute: false, noAccessor: true },
-    licenseKey: { attribute: 'license-key' }, src: {}, demoSrc: { attribute: 'demo-src' },
+    licenseKey: { attribute: 'license-key' }, demoSrc: { attribute: 'demo-src' },
     storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
     takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true },
   };
 
   /** Key of the grid library. */
   declare licenseKey: string | null;
-  /** Address of the schedule file to show. */
-  declare src: string | null;
   /** Address of the schedule file that an empty element offers. */
   declare demoSrc: string | null;
   /**
@@ -47,10 +46,14 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare protected message: Message | undefined;
   protected readonly holder = new ScheduleHolder(this, {
     told: (event, byPerson) => { this.#told(event, byPerson); },
+    replacing: () => { this.settle(); },
     replaced: (schedule) => { this.#replaced(schedule); },
-    preparing: (isRunning) => { this.busy('engine', isRunning); },
   });
-  protected readonly spoken = new SpokenWords(this, (words) => { this.holder.speak(words); }, (sentence) => {
+  protected readonly spoken = new SpokenWords(this, (words) => {
+    // It is read by the decimal sign with which it was typed.
+    this.settle();
+    this.holder.speak(words);
+  }, (sentence) => {
     this.say({ text: sentence, tone: 'refused' });
   });
   protected readonly files = new ScheduleFiles(this, this.holder);
@@ -63,27 +66,36 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   protected offer: Offer | undefined;
   readonly #mark = new DirtyMark();
   readonly #given = new GivenSchedule(this, this.files, this.drafts);
+  #src: string | null = null;
 
   constructor() {
     super();
-    this.licenseKey = this.src = this.demoSrc = this.storageKey = null;
+    this.licenseKey = this.demoSrc = this.storageKey = null;
     this.readonly = false;
     this.takeoffColumns = {};
     this.sheet = 'devices';
+    for (const name of ['src', 'value', 'schedule'] as const) this.#takeEarly(name);
   }
 
   static override get observedAttributes(): string[] {
-    return [...super.observedAttributes, 'lang'];
+    return [...super.observedAttributes, 'lang', 'src'];
   }
 
   override attributeChangedCallback(name: string, before: string | null, now: string | null): void {
     super.attributeChangedCallback(name, before, now);
     if (name === 'lang' && this.isConnected) this.spoken.heed();
+    if (name === 'src') this.src = now;
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
-    void this.files.resume();
+    void this.#given.resume();
+  }
+
+  override disconnectedCallback(): void {
+    // An element that is moved is back on a page by then, and a person types on; the parts end after this.
+    queueMicrotask(() => { if (!this.isConnected) this.settle(); });
+    super.disconnectedCallback();
   }
 
   /** Moving in the page by `moveBefore` leaves everything alive; only the language may be another. */
@@ -96,26 +108,52 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     while (this.undo() !== undefined) { /* one action further back */ }
   }
 
-  /** The schedule that is shown. Putting another in leaves nothing to undo, and is silent. */
+  /** Address of the schedule file to show. What is no address is refused with an `ElvInputError`. */
+  get src(): string | null {
+    return this.#src;
+  }
+
+  set src(address: string | null) {
+    const before = this.#src;
+    const now = addressOf(address, this.spoken.words);
+    if (now === before) return;
+    this.#src = now;
+    this.#given.askSource();
+    this.#judge();
+    this.requestUpdate('src', before);
+  }
+
+  /**
+   * The schedule that is shown. Putting another in leaves nothing to undo, and is silent. What is no schedule is refused with an
+   * `ElvInputError`.
+   */
   get schedule(): LoadSchedule {
     return this.holder.schedule;
   }
 
-  set schedule(schedule: LoadSchedule) {
+  set schedule(given: LoadSchedule) {
+    const schedule = scheduleOf(given, this.spoken.words);
     this.#given.put(() => {
       this.holder.replace(schedule, false);
+      this.#supersede();
       return true;
     });
   }
 
-  /** The schedule as the text of its file. A text that cannot be read changes nothing, and its problems are shown. */
+  /**
+   * The schedule as the text of its file, with what is being typed as far as it can be read. Empty while the file that `src`
+   * names is on its way, and after it could not be had until a person opens or begins something. A text that cannot be read
+   * changes nothing, and its problems are shown; what is no text is refused with an `ElvInputError`.
+   */
   override get value(): string {
-    return writeSchedule(this.schedule.content());
+    if (this.#given.missing !== undefined) return '';
+    return writeSchedule(this.schedule.contentAfter(this.hasUpdated ? this.changesTyped() : []));
   }
 
-  override set value(text: string) {
+  override set value(given: string) {
+    const text = textOf('value', given, this.spoken.words);
     // A page that binds it both ways gives back what it was told, which leaves the undo as it is.
-    if (text === this.value) return;
+    if (text !== '' && text === this.value) return;
     this.#given.put(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
   }
 
@@ -131,32 +169,37 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     await this.drafts.keeper?.saved();
   }
 
-  /** The schedule as the object that its file holds, for `JSON.stringify`. */
+  /** The schedule as the object that its file holds, for `JSON.stringify`; `null` while there is no value. */
   toJSON(): unknown {
-    return JSON.parse(this.value);
+    const { value } = this;
+    return value === '' ? null : JSON.parse(value);
   }
 
   /**
-   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action.
+   * Opens a schedule file, which replaces everything, or a CSV file, which replaces the rows of its sheet: one action. Of files
+   * that are asked for at the same time the last one is shown. What is no file is refused with an `ElvInputError`.
    * @returns what is wrong with the file; nothing when it was read.
    */
-  openFile(file: File | NamedText): Promise<readonly ElvProblem[]> {
-    return this.files.open(file, false);
+  async openFile(file: File | NamedText): Promise<readonly ElvProblem[]> {
+    return this.files.open(fileOf(file, this.spoken.words), false);
   }
 
   /**
-   * Reads a CSV text, whose rows replace those of its sheet; one action to undo.
+   * Reads a CSV text, whose rows replace those of its sheet; one action to undo. What is no text, and what is no name of a sheet,
+   * is refused with an `ElvInputError`.
    * @param sheet the sheet that it holds; by default the one whose headings it has.
    * @returns what is wrong with the text; nothing when it was read.
    */
   importCsv(text: string, sheet?: SheetName): readonly ElvProblem[] {
-    const name = 'CSV';
-    return this.files.take(name, readSheetFile({ name, text }, this.schedule, sheet), false);
+    const { words } = this.spoken;
+    const named = { name: 'CSV', text: textOf('importCsv', text, words) };
+    const into = sheet === undefined ? undefined : sheetOf('importCsv', sheet, words);
+    return this.files.take(named.name, readSheetFile(named, this.schedule, into), false);
   }
 
   /** A sheet as CSV text, with its computed columns. */
   exportCsv(sheet: SheetName): string {
-    return writeCsv(this.schedule, sheet);
+    return writeCsv(this.schedule, sheetOf('exportCsv', sheet, this.spoken.words));
   }
 
   /**
@@ -165,7 +208,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
    * @returns whether there is such a row.
    */
   async select(sheet: SheetName, row: number | string, key: string): Promise<boolean> {
-    columnOf(sheet, key);
+    columnOf(sheetOf('select', sheet, this.spoken.words), key);
     const rows = this.schedule.rows(sheet);
     const found = typeof row === 'number' ? rows[row - 1] : rows.find((each) => tagOf(sheet, each) === row);
     if (found !== undefined) await this.goTo({ sheet, id: found.id, key });
@@ -180,6 +223,12 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Does the last action that was taken back again. @returns its name. */
   redo(): string | undefined {
     return this.holder.quietly(() => this.schedule.redo());
+  }
+
+  /** @ignore Takes over what a person is typing; what cannot be read is shown with what is wrong, and kept until it is put away. */
+  settle(): void {
+    const left = this.hasUpdated ? this.finishTyping() : undefined;
+    if (left !== undefined) this.files.keepTyped(left);
   }
 
   /** @ignore Tells the person what happened. */
@@ -216,6 +265,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   showDraft(schedule: LoadSchedule): void {
     this.#given.makeWay();
     this.holder.replace(schedule, true);
+    this.#supersede();
     this.#mark.soil();
   }
 
@@ -236,18 +286,21 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (['readonly', 'disabled', 'barred', 'licenseKey'].some((name) => changed.has(name))) this.settle();
     if (changed.has('storageKey') || changed.has('readonly')) this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '');
     if (changed.has('src')) void this.#given.showSource();
   }
 
   protected override updated(): void {
-    const open = openOverLimits(this.schedule);
-    this.judge(open === 0 ? '' : this.spoken.words.say(
-      '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}',
-      { open },
-    ), this.validityPlace);
+    this.#judge();
     this.states.set('dirty', this.dirty);
   }
+
+  /** The changes that what a person is typing would make. */
+  protected abstract changesTyped(): readonly Change[];
+
+  /** Takes over what a person is typing, and ends it. @returns what could not be read. */
+  protected abstract finishTyping(): Unsettled | undefined;
 
   /** Where a person is shown that the schedule is not valid; it can be given the focus. */
   protected abstract get validityPlace(): HTMLElement;
@@ -260,10 +313,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   protected override restore(value: string): void {
     const before = this.schedule;
     this.value = value;
-    if (this.schedule === before) return;
-    this.#mark.soil();
-    // The page's file, which is on its way or asked for with the first update, is older than this.
-    this.#given.outdate(!this.hasUpdated);
+    if (this.schedule !== before) this.#mark.soil();
   }
 
   /** Drafts keep more than a form can. */
@@ -275,7 +325,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   protected abstract goTo(place: Place): Promise<void>;
 
   #replaced(schedule: LoadSchedule): void {
-    this.#given.replaced();
+    this.#given.exchanged();
     this.#mark.clean(schedule);
     this.drafts.replaced(schedule);
   }
@@ -285,6 +335,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     const { words } = this.spoken;
     this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
+    if (cause === 'load') this.#given.replaced();
     this.offer = cause === 'undo' ? 'redo' : 'undo';
     queueMicrotask(() => { this.offer = undefined; });
     const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
@@ -292,5 +343,41 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.message = { text, tone: 'info', offers: [this.offer] };
     if (this.files.refusal?.passing === true) this.files.dismiss();
     if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
+  }
+
+  /** What is shown now is newer than whatever was asked for before. */
+  #supersede(): void {
+    this.files.show(this.files.next());
+  }
+
+  /** Takes over what a page set before the element was defined. */
+  #takeEarly(name: 'src' | 'value' | 'schedule'): void {
+    if (!Object.hasOwn(this, name)) return;
+    const given = (this as Record<typeof name, unknown>)[name];
+    Reflect.deleteProperty(this, name);
+    try {
+      Object.assign(this, { [name]: given });
+    } catch (error) {
+      // Whoever set it is gone.
+      reportError(error);
+      this.files.refuse({ title: (error as Error).message, problems: [] });
+    }
+  }
+
+  #judge(): void {
+    this.judge(this.#fault, this.hasUpdated ? this.validityPlace : undefined);
+  }
+
+  /** Why a form must not be sent; empty when it may. */
+  get #fault(): string {
+    const { words } = this.spoken;
+    const { missing } = this.#given;
+    if (missing === 'loading') return words.say('The schedule is still being read. Wait until it is shown, or cancel the reading.');
+    if (missing === 'failed') return words.say('The schedule of this page could not be read. Open a file or begin a schedule first.');
+    const open = openOverLimits(this.schedule);
+    return open === 0 ? '' : words.say(
+      '{open, plural, one {# finding is over a limit: put it right or accept it.} other {# findings are over a limit: put them right or accept them.}}',
+      { open },
+    );
   }
 }

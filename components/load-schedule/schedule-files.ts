@@ -4,10 +4,12 @@ import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } f
 import type { Words } from '../../src/words/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
-import { fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
+import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import { readAnyFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
+import { Turns } from './turns.ts';
 
 /** What the files of an element need of it. */
 export interface FilesHost extends RemoteFileHost {
@@ -18,15 +20,22 @@ export interface FilesHost extends RemoteFileHost {
   fileOpened(): void;
   /** The schedule was saved as a file. */
   fileSaved(): void;
+  /** Takes over what a person is typing, before something else takes the place of what there is. */
+  settle(): void;
 }
 
 /** Reads files into the schedule of an element and writes them: all of a file or nothing, and one action to undo. */
 export class ScheduleFiles {
   /** What was refused last, until it is dismissed. */
   refusal: Refusal | undefined;
+  /** What was being typed and could not be taken over, until it is dismissed. */
+  unsettled: Refusal | undefined;
   readonly #host: FilesHost;
   readonly #holder: ScheduleHolder;
   readonly #remote: RemoteFile;
+  readonly #turns = new Turns();
+  /** The turn of the file that is being fetched. */
+  #fetching = 0;
   /** What keeping the rows of before would give, for as long as it is offered. */
   #both: { readonly content: Content; readonly label: string } | undefined;
 
@@ -45,22 +54,46 @@ export class ScheduleFiles {
     return this.#holder.schedule.words;
   }
 
+  /** Whether the element was taken off its page while a file was on its way. */
+  get isInterrupted(): boolean {
+    return this.#remote.interrupted !== '';
+  }
+
+  /** The turn of what is asked for now. */
+  next(): number {
+    return this.#turns.next();
+  }
+
+  /** What had a turn is shown now: what was asked for before it is not waited for any longer. */
+  show(turn: number): void {
+    this.#turns.show(turn);
+    if (this.#fetching < turn) this.cancel();
+  }
+
   /** Opens a schedule or a draft, or reads a CSV file into its sheet. @returns what is wrong with it. */
-  async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName): Promise<readonly ElvProblem[]> {
+  async open(file: File | NamedText, byPerson: boolean, sheet?: SheetName, turn = this.next()): Promise<readonly ElvProblem[]> {
     const { name } = file;
-    const named = file instanceof File ? await this.#read(file) : { ok: true as const, ...file };
+    const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
+    if (this.#turns.isOutrun(turn)) {
+      return [{ message: this.#words.say('{file} was not taken, because something else was opened after it.', { file: name }) }];
+    }
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
-    return this.take(name, sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet), byPerson);
+    const reading = sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet);
+    const problems = this.take(name, reading, byPerson, turn);
+    if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
+    return problems;
   }
 
   /** Puts the content of a file in the place of what there is, as one action. @returns what is wrong with it. */
-  take(name: string, reading: FileReading, byPerson: boolean): readonly ElvProblem[] {
+  take(name: string, reading: FileReading, byPerson: boolean, turn = this.next()): readonly ElvProblem[] {
     if (!reading.ok) return this.#refuse(name, reading.problems, byPerson, reading.total);
+    this.dismiss();
+    this.#host.settle();
     const load = () => this.#holder.schedule.load(reading.content, reading.label);
     const faults = byPerson ? load() : this.#holder.quietly(load);
     if (faults.length > 0) return this.#refuse(name, faults.map((fault) => this.#problem(fault)), byPerson);
-    this.dismiss();
+    this.show(turn);
     if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
     else if (reading.isDraft !== true) this.#host.fileOpened();
     this.#both = reading.both;
@@ -80,11 +113,12 @@ export class ScheduleFiles {
   }
 
   /** Begins with a content: there is nothing to undo. @returns what is wrong with it. */
-  start(content: Content): readonly ElvProblem[] {
+  start(content: Content, turn = this.next()): readonly ElvProblem[] {
     const schedule = new LoadSchedule(content);
     if (schedule.formulaProblems.length === 0) {
-      this.#holder.replace(schedule, true);
       this.dismiss();
+      this.#holder.replace(schedule, true);
+      this.show(turn);
       return [];
     }
     schedule.dispose();
@@ -92,44 +126,45 @@ export class ScheduleFiles {
   }
 
   /** Begins with the text of a schedule file. @returns what is wrong with it, which a person is told too. */
-  startText(name: string, text: string): readonly ElvProblem[] {
+  startText(name: string, text: string, turn = this.next()): readonly ElvProblem[] {
     const reading = readSchedule(text, this.#words);
     if (!reading.ok) return this.#refuse(name, reading.problems, true, reading.total);
-    const problems = this.start(reading.content);
+    const problems = this.start(reading.content, turn);
     return problems.length === 0 ? [] : this.#refuse(name, problems, true);
   }
 
-  /** Begins with the file at an address. What a person did while it was on its way can be had back by undoing. */
-  async startFrom(address: string): Promise<void> {
+  /**
+   * Begins with the file at an address. What a person did while it was on its way can be had back by undoing.
+   * @returns whether it is shown; `undefined` when something else took its place.
+   */
+  async startFrom(address: string, turn = this.next()): Promise<boolean | undefined> {
     const { lastAction } = this.#holder.schedule;
-    const fetched = await this.#remote.fetch(address, this.#words);
-    if (fetched === undefined) return;
+    const fetched = await this.#fetch(address, turn);
+    if (fetched === undefined) return undefined;
     if (!fetched.ok) {
       this.#refuse(address, [{ message: fetched.problem }], true);
-      return;
+      return false;
     }
+    this.#host.settle();
     const idle = this.#holder.schedule.lastAction === lastAction;
-    const problems = idle ? this.startText(address, fetched.text)
-      : this.take(address, readScheduleFile({ name: address, text: fetched.text }, this.#words), false);
+    const problems = idle ? this.startText(address, fetched.text, turn)
+      : this.take(address, readScheduleFile({ name: address, text: fetched.text }, this.#words), false, turn);
     if (problems.length === 0) this.#host.dispatchEvent(new ElvLoadEvent(address));
+    return problems.length === 0;
   }
 
-  /** Waits for no file any longer. */
-  cancel(): void {
-    this.#remote.cancel();
-  }
-
-  /** Fetches again what was being fetched when the element was taken off its page. */
-  async resume(): Promise<void> {
-    if (this.#remote.interrupted !== '') await this.startFrom(this.#remote.interrupted);
+  /** Waits for no file any longer. @param byPerson it is told as a file that could not be had. */
+  cancel(byPerson = false): void {
+    this.#remote.cancel(byPerson);
   }
 
   /** Opens the file at an address, as if a person had it. */
   async openFrom(address: string): Promise<void> {
-    const fetched = await this.#remote.fetch(address, this.#words);
+    const turn = this.next();
+    const fetched = await this.#fetch(address, turn);
     if (fetched === undefined) return;
     const name = address.split('/').at(-1)!;
-    if (fetched.ok) await this.open({ name, text: fetched.text }, true);
+    if (fetched.ok) await this.open({ name, text: fetched.text }, true, undefined, turn);
     else this.#refuse(name, [{ message: fetched.problem }], true);
   }
 
@@ -149,6 +184,23 @@ export class ScheduleFiles {
     this.#host.say({ text, tone: 'info' });
   }
 
+  /** Keeps a text that was being typed and could not be taken over, with what is wrong with it. */
+  keepTyped({ sheet, row, text, problem }: Unsettled): void {
+    const words = this.#words;
+    const message = words.say('{sheet}, row {row}: {text} – {problem}', { sheet: words.text(SCHEMA[sheet].title), row, text, problem });
+    this.unsettled = {
+      title: words.say('What was being typed was not taken over. It is kept here until it is dismissed.'),
+      problems: [...this.unsettled?.problems ?? [], { message }],
+    };
+    this.#host.requestUpdate();
+  }
+
+  /** Lets go of what was being typed. */
+  dismissTyped(): void {
+    this.unsettled = undefined;
+    this.#host.requestUpdate();
+  }
+
   /** Shows what was refused, with every reason. */
   refuse(refusal: Refusal): void {
     this.refusal = refusal;
@@ -166,6 +218,11 @@ export class ScheduleFiles {
     return problems;
   }
 
+  #fetch(address: string, turn: number): ReturnType<RemoteFile['fetch']> {
+    this.#fetching = turn;
+    return this.#remote.fetch(address, this.#words);
+  }
+
   async #read(file: File): ReturnType<typeof readText> {
     this.#host.busy('file', true);
     try {
@@ -180,4 +237,8 @@ export class ScheduleFiles {
     const place = { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) };
     return { message: words.say('{sheet}, row {row}, {column}: {text} – {problem}', { ...place, text, problem }) };
   }
+}
+
+function isText(file: File | NamedText): file is NamedText {
+  return typeof file.text === 'string';
 }

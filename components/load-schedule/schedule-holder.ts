@@ -1,35 +1,37 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import { LoadSchedule, type ScheduleEvent } from '../../src/load-schedule.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
-import { IdlePreparation } from './idle-preparation.ts';
+import { whenIdle } from '../look/when-idle.ts';
+
+/** The formula engine is built this much later [ms] on a page that is never idle. */
+const LATEST_MILLISECONDS = 1000;
 
 /** Who is told what happens to the schedule. */
 export interface HolderListener {
   /** After each action. @param byPerson false for what the page itself did. */
   told(event: ScheduleEvent, byPerson: boolean): void;
+  /** Before another schedule is put in. */
+  replacing(): void;
   /** After another schedule was put in. */
   replaced(schedule: LoadSchedule): void;
-  /** When the formula engine begins to be prepared, and when that ends. */
-  preparing(isRunning: boolean): void;
 }
 
 /** Holds the schedule of an element and tells it of every change while it is on a page. */
 export class ScheduleHolder implements ReactiveController {
   /** Changes whenever the schedule did, so that parts know to render again. */
   revision = 0;
-  readonly #host: ReactiveControllerHost;
+  readonly #host: ReactiveControllerHost & Node;
   readonly #listener: HolderListener;
-  readonly #preparation: IdlePreparation;
   #words = ENGLISH;
   #schedule: LoadSchedule | undefined;
   #own = false;
   #quiet = false;
   #end: (() => void) | undefined;
+  #callOff: (() => void) | undefined;
 
-  constructor(host: ReactiveControllerHost, listener: HolderListener) {
+  constructor(host: ReactiveControllerHost & Node, listener: HolderListener) {
     this.#host = host;
     this.#listener = listener;
-    this.#preparation = new IdlePreparation((isRunning) => { listener.preparing(isRunning); });
     host.addController(this);
   }
 
@@ -42,6 +44,7 @@ export class ScheduleHolder implements ReactiveController {
   /** Puts another schedule in. @param own whether the element made it, and so must free it. */
   replace(schedule: LoadSchedule, own: boolean): void {
     if (schedule === this.#schedule) return;
+    this.#listener.replacing();
     const before = this.#own ? this.#schedule : undefined;
     this.#hold(schedule, own);
     this.#listener.replaced(schedule);
@@ -71,14 +74,19 @@ export class ScheduleHolder implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    this.#preparation.stop();
+    // What is taken over because the element goes is heard of yet.
+    queueMicrotask(() => { if (!this.#host.isConnected) this.#deafen(); });
+  }
+
+  #deafen(): void {
+    this.#callOff?.();
     this.#end?.();
     this.#end = undefined;
   }
 
   #hold(schedule: LoadSchedule, own: boolean): void {
     const listening = this.#end !== undefined;
-    this.hostDisconnected();
+    this.#deafen();
     schedule.speak(this.#words);
     this.#schedule = schedule;
     this.#own = own;
@@ -93,11 +101,17 @@ export class ScheduleHolder implements ReactiveController {
       this.revision += 1;
       this.#host.requestUpdate();
       this.#listener.told(event, !this.#quiet);
-      if (event.touched.all) this.#preparation.start(this.schedule);
+      if (event.touched.all) this.#startWhenIdle();
     });
-    this.#preparation.start(this.schedule);
+    this.#startWhenIdle();
     // What happened to it while nobody listened shows at once.
     this.revision += 1;
     this.#host.requestUpdate();
+  }
+
+  /** The formula engine is built while the page is idle, so that the first formula need not wait for it. */
+  #startWhenIdle(): void {
+    this.#callOff?.();
+    this.#callOff = whenIdle(() => { this.schedule.startFormulas(); }, LATEST_MILLISECONDS);
   }
 }

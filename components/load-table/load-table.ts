@@ -9,6 +9,7 @@ import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
 import { controls, statusMarkStyles, today } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { styles } from './load-table.styles.ts';
+import { editsRefusal } from '../sheet-view/notices.ts';
 import { readOlder, type OlderSchedule } from './older-schedule.ts';
 import { isReady, showPage } from './page-frame.ts';
 import { revisionList } from './revision-list.ts';
@@ -104,6 +105,9 @@ export class LoadTable extends WorkArea {
       return;
     }
     this.#put(read);
+    if (read.edits.length === 0) return;
+    const { title, problems } = editsRefusal(this.words, read.name, read.edits);
+    this.problems = [title, ...problems.map(({ message }) => message)];
   }
 
   #put(older: OlderSchedule | undefined): void {

@@ -1,6 +1,6 @@
 import { columnOf, tagOf, withUnit, type CellValue, type SheetName } from '../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Words } from '../../src/words/index.ts';
+import type { SafeSide, Words } from '../../src/words/index.ts';
 
 /** One cell of a schedule, by the row's id. */
 export interface Place {
@@ -17,9 +17,14 @@ export function rowName(schedule: LoadSchedule, { sheet, id }: Pick<Place, 'shee
 
 const NO_BREAK = '\u00a0';
 
-/** A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one. */
-export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
-  return value === null ? words.say('unknown') : withUnit(columnOf(sheet, key), value, words);
+/**
+ * A value of a column as a sentence gives it, with its unit: «7.90 A»; «unknown» for an empty one.
+ * @param safeSide the side to which a limit is rounded where it is not one of the column itself.
+ */
+export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words, safeSide?: SafeSide): string {
+  if (value === null) return words.say('unknown');
+  const column = columnOf(sheet, key);
+  return withUnit(safeSide === undefined ? column : { ...column, safeSide }, value, words);
 }
 
 /** The figure in a cell with its unit; with ≥ or ≤ in front where it follows from a partial total. */

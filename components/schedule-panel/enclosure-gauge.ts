@@ -20,7 +20,7 @@ function sentenceOf(row: GaugeRow, inside: number | null, most: number | null): 
   if (most === null) return words.say('{inside} inside, no most given', figures);
   if (inside === null) return words.say('{inside} inside of {most}', figures);
   const left = most - inside;
-  const kelvin = valueText('enclosures', 'rise', Math.abs(left), words);
+  const kelvin = valueText('enclosures', 'rise', Math.abs(left), words, left < 0 ? 'up' : 'down');
   return left < 0 ? words.say('{inside} inside of {most}, {kelvin} too warm', { ...figures, kelvin })
     : words.say('{inside} inside of {most}, {kelvin} left', { ...figures, kelvin });
 }

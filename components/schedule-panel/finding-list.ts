@@ -32,13 +32,16 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
   const where = words.say('{sheet}, row {row}, {column}', { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) });
   const name = findingName(finding);
+  const remedy = host.readonly ? undefined : host.schedule.remedy(finding);
   return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>
       ${markShape(severity)}<span class="spoken">${standingOut(finding.message, tag)}${acceptedLine(finding, words)}</span></button>
     ${host.readonly ? nothing : accepted === undefined
       ? html`<button type="button" class="accept" data-finding=${name} title=${words.say('Accept this finding, with a reason and a name')} aria-label=${words.say('Accept this finding')}
           aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
       : html`<button type="button" class="link withdraw" title=${words.say('The finding is open again')}
-          @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}</div>
+          @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}
+    ${remedy === undefined ? nothing : html`<button type="button" class="link remedy" @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>
+      ${remedy.label}</button>`}</div>
     ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
       @close=${() => { host.accept(''); }}></elv-acceptance-form>` : nothing}
   </li>`;
@@ -83,8 +86,8 @@ export const findingListStyles = css`
   .finding .mark { position: relative; inset-block-start: 1px; }
   .finding:focus-visible { outline-offset: -3px; }
   .accept { flex: none; padding: 0; margin-inline-end: 6px; justify-content: center; color: var(--elv-ink-default); }
-  .accept:focus-visible, .withdraw:focus-visible { outline-offset: -2px; }
-  .withdraw { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
+  .accept:focus-visible, .withdraw:focus-visible, .remedy:focus-visible { outline-offset: -2px; }
+  .withdraw, .remedy { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
   .acceptance { display: block; }
   elv-acceptance-form { margin: 0 14px 4px; }
   .more { margin: 2px 14px 6px; }

@@ -27,7 +27,7 @@ function branchSentence(row: GaugeRow): string {
   }
   const free = row.number('free') ?? 0;
   return free < 0
-    ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words) })
+    ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words, 'up') })
     : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: row.text('free') });
 }
 
@@ -42,6 +42,6 @@ function outputSentence(row: GaugeRow): string {
   if (row.number('loading') === null) return words.say('{amount} of {most}', figures);
   const left = row.number('headroom');
   return left !== null && left < 0
-    ? words.say('{amount} of {most}, {share}, {over} too much', { ...figures, over: valueText('outputs', 'headroom', -left, words) })
+    ? words.say('{amount} of {most}, {share}, {over} too much', { ...figures, over: valueText('outputs', 'headroom', -left, words, 'up') })
     : words.say('{amount} of {most}, {share}, {left} left', { ...figures, left: row.text('headroom') });
 }

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { leftOutSentence, rowNames, servedText, type SharedSheet, type Sharing } from '../../src/allocation/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
-import type { Words } from '../../src/words/index.ts';
+import { fixed, type SafeSide, type Words } from '../../src/words/index.ts';
 import { loadingBar, valueText } from '../look/index.ts';
 import type { FillLine, Move } from './fill-lines.ts';
 
@@ -51,9 +51,9 @@ function movesText(coming: number, going: number, words: Words): string {
 
 function fillCells(over: SharedSheet, carried: number | null, capacity: number | null, words: Words, sign = ''): TemplateResult {
   const share = carried === null || capacity === null || capacity <= 0 ? null : carried / capacity;
-  const amount = (value: number | null) => value === null ? words.say('unknown')
-    : over === 'branches' ? words.number(Math.round(value * 1000) / 1000) : valueText('supplies', 'demand', value, words);
-  const text = words.say('{carried} of {capacity}', { carried: amount(carried), capacity: amount(capacity) });
+  const amount = (value: number | null, side?: SafeSide) => value === null ? words.say('unknown')
+    : over === 'branches' ? words.number(Number(fixed(value, 3, side))) : valueText('supplies', 'demand', value, words, side);
+  const text = words.say('{carried} of {capacity}', { carried: amount(carried), capacity: amount(capacity, 'down') });
   return html`<td>${loadingBar(share, null, share !== null && share > 1 + ROUNDING ? 'over' : 'ok')}</td>
     <td class="figure">${sign === '' ? nothing : `${sign}\u00a0`}${text}</td>`;
 }

@@ -1,13 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { icon } from '../look/index.ts';
+import { MOST_PROBLEMS } from '../../src/exchange/index.ts';
+import { editsTitle } from '../../src/report/file-text.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
 /** What can be done about what just happened. */
-export type Offer = 'undo' | 'redo' | 'keepBoth';
+export type Offer = 'undo' | 'redo' | 'keepBoth' | 'cancelReading';
 
 const OFFER_WORDS: Readonly<Record<Offer, string>> = {
   undo: message('Undo'), redo: message('Redo'), keepBoth: message('Keep the rows from before too'),
+  cancelReading: message('Cancel the reading'),
 };
 
 /** What the line below the grid says. */
@@ -37,6 +40,14 @@ export function fileRefusal(words: Words, name: string, problems: readonly ElvPr
     ? words.say('{file} was not read because of {total} problems, of which the first {listed} are listed. The schedule is as it was.', { file: name, total, listed })
     : words.say('{file} was not read because of {total, plural, one {a problem} other {# problems}}. The schedule is as it was.', { file: name, total });
   return { title, problems };
+}
+
+/** What was not taken over from the worksheets of a load table, the first of it where there is much. */
+export function editsRefusal(words: Words, name: string, edits: readonly string[]): Refusal {
+  const more = edits.length - MOST_PROBLEMS;
+  const rest = more > 0 ? [words.say('And {count} more of this kind.', { count: more })] : [];
+  const listed = [...edits.slice(0, MOST_PROBLEMS), ...rest];
+  return { title: editsTitle(name, words), problems: listed.map((sentence) => ({ message: sentence })) };
 }
 
 /** What just happened, with a button that takes it back. Both regions always stand, so that what appears is spoken. */

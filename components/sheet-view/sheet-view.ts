@@ -1,9 +1,10 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isBlank, type SheetName } from '../../src/schedule/index.ts';
+import { isBlank, type Change, type SheetName } from '../../src/schedule/index.ts';
 import { CommandEvent, type Grouping } from '../events/index.ts';
 import type { CellSelectEvent } from '../grid/events.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
+import type { Unsettled } from '../grid/unsettled.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
 import { controls, remember, remembered, statusMarkStyles, type Place } from '../look/index.ts';
 import type { RowCommand } from '../schedule-toolbar/commands.ts';
@@ -20,7 +21,7 @@ export class SheetView extends LitElement {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
-    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, demo: { type: Boolean },
+    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true },
   };
@@ -38,6 +39,8 @@ export class SheetView extends LitElement {
   declare message: Message | undefined;
   /** What was refused last, until it is dismissed. */
   declare refusal: Refusal | undefined;
+  /** What was being typed and could not be taken over, until it is dismissed. */
+  declare unsettled: Refusal | undefined;
   /** Whether an empty sheet offers the demo of the page. */
   declare demo: boolean;
   declare protected place: Place | undefined;
@@ -70,17 +73,28 @@ export class SheetView extends LitElement {
     this.#grid?.[command]();
   }
 
+  /** The changes that what stands in the open editor would make. */
+  changesTyped(): readonly Change[] {
+    return this.#grid?.changesTyped() ?? [];
+  }
+
+  /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
+  finishTyping(): Unsettled | undefined {
+    return this.#grid?.finishTyping();
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
     if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
   }
 
   override render(): TemplateResult {
-    const { schedule, revision, sheet, readonly, words, refusal } = this;
+    const { schedule, revision, sheet, readonly, words, refusal, unsettled } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
       <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .words=${words}>
       </elv-schedule-toolbar>
+      ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
       <div class="rows" @elv-cell-select=${this.#onCellSelect}>
         ${ready ? this.#rows() : nothing}

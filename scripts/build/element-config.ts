@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import type { InlineConfig } from 'vite';
+import type { InlineConfig, Plugin } from 'vite';
 import { knownPlugins } from '../known-plugins.ts';
 import { leaveOutStyles } from '../leave-out-styles.ts';
 import { leaveOutUnused } from '../leave-out-unused.ts';
@@ -17,7 +17,7 @@ export function elementConfig(dist: string): InlineConfig {
     root: projectFolder,
     base: './',
     publicDir: false,
-    plugins: [leaveOutUnused(), knownPlugins()],
+    plugins: [leaveOutUnused(), knownPlugins(), nameLicences],
     css: leaveOutStyles,
     worker: { rolldownOptions: { output: { entryFileNames: 'chunks/[name]-[hash].js' } } },
     build: {
@@ -36,3 +36,14 @@ export function elementConfig(dist: string): InlineConfig {
     },
   };
 }
+
+/** Has the script say where the licences of what it holds and loads are: making it small takes them out of the code. */
+const nameLicences: Plugin = {
+  name: 'name-licences',
+  apply: 'build',
+  generateBundle(_options, bundle) {
+    const script = bundle['elv-load-schedule.js'];
+    if (script?.type !== 'chunk') this.error('The build has no elv-load-schedule.js.');
+    script.code = `/*! It and chunks/ hold parts of libraries; their licences are in NOTICES.txt, which goes with these files. */\n${script.code}`;
+  },
+};

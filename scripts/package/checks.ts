@@ -1,5 +1,5 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { publint } from 'publint';
 import { formatMessage } from 'publint/utils';
 import { projectFolder } from '../project-folder.mjs';
@@ -48,9 +48,42 @@ const importsInNode: Check = async ({ folder, package: { name, exports } }) => {
 
 const holdsFiles: Check = async ({ installed, package: { customElements } }) => {
   const { modules } = readJson(join(installed, customElements)) as { modules: { path: string }[] };
-  const missing = ['LICENSE', 'README.md', 'dist/NOTICES.txt', 'dist/modules/data/schedule.schema.json', ...modules.map(({ path }) => path)]
-    .filter((path) => !existsSync(join(installed, path)));
+  const named = ['LICENSE', 'README.md', 'dist/NOTICES.txt', 'dist/modules/data/schedule.schema.json', ...modules.map(({ path }) => path)];
+  const missing = named.filter((path) => !existsSync(join(installed, path)));
   if (missing.length > 0) throw new Error(`The package lacks ${missing.join(', ')}.`);
+  return Promise.resolve();
+};
+
+const leadsSomewhere: Check = ({ installed }) => {
+  const texts = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.md'));
+  const dead = texts.flatMap((path) => [...readFileSync(join(installed, path), 'utf8').matchAll(/\]\(([^)#\s]+)[^)]*\)/g)]
+    .map(([, target]) => target!).filter((target) => !/^[a-z]+:/.test(target) && !existsSync(join(installed, dirname(path), target)))
+    .map((target) => `${path}: ${target}`));
+  if (!texts.includes('README.md')) throw new Error('The package has no README.md.');
+  if (dead.length > 0) throw new Error(`Links that lead nowhere in the package:\n${dead.join('\n')}`);
+  return Promise.resolve();
+};
+
+/** The script that pages are told to take, and everything that it loads later, as it names them. */
+const holdsScript: Check = ({ installed }) => {
+  const dist = join(installed, 'dist');
+  const script = readFileSync(join(dist, 'elv-load-schedule.js'), 'utf8');
+  const chunks = [...new Set([...script.matchAll(/chunks\/[\w.-]+\.js/g)].map(([path]) => path))];
+  if (chunks.length === 0) throw new Error('dist/elv-load-schedule.js names no chunk, although it loads the grid later.');
+  const missing = chunks.filter((path) => !existsSync(join(dist, path)));
+  if (missing.length > 0) throw new Error(`The package lacks ${missing.join(', ')}.`);
+  return Promise.resolve();
+};
+
+/** The licences of all that stands in built files are declared, each by its name. */
+const declaresLicences: Check = ({ installed, package: { license } }) => {
+  const notices = readFileSync(join(installed, 'dist/NOTICES.txt'), 'utf8');
+  const held = [...notices.matchAll(/^={80}\n\S+ \S+: (.+)\n={80}$/gm)].map(([, name]) => name!);
+  if (held.length === 0) throw new Error('NOTICES.txt names no library.');
+  const names = license.split(/ AND |[()]/);
+  const undeclared = [...new Set(held)].map((name) => (name === 'SEE LICENSE IN LICENSE.txt' ? 'LicenseRef-Handsontable' : name))
+    .filter((name) => !names.includes(name));
+  if (undeclared.length > 0) throw new Error(`package.json declares ${license}, and built files hold parts under ${undeclared.join(', ')}.`);
   return Promise.resolve();
 };
 
@@ -65,15 +98,18 @@ const compilesForUsers: Check = async ({ folder }) => {
 
 const runsCommands: Check = async ({ folder, installed, package: { bin } }) => {
   const demo = join(installed, 'dist/modules/data/demo.schedule.json');
+  const command = (name: string, ...words: string[]) => run(process.execPath, [join(folder, 'node_modules/.bin', name), ...words], folder);
   for (const [name, path] of Object.entries(bin)) {
-    const command = join(installed, path);
-    if (!readFileSync(command, 'utf8').startsWith('#!/usr/bin/env node\n')) throw new Error(`A shell cannot run ${name}.`);
-    await run(process.execPath, [command, '--help'], folder);
+    if (!readFileSync(join(installed, path), 'utf8').startsWith('#!/usr/bin/env node\n')) throw new Error(`A shell cannot run ${name}.`);
+    const help = await command(name, '--help');
+    if (!help.includes(`\n  ${name} `) || help.includes('npm run')) throw new Error(`The help of ${name} calls it otherwise:\n${help}`);
   }
-  const table = JSON.parse(await run(process.execPath, [join(installed, bin['elv-table']!), demo], folder)) as { sheets: { supplies: unknown[] } };
+  const table = JSON.parse(await command('elv-table', demo)) as { sheets: { supplies: unknown[] } };
   if (table.sheets.supplies.length === 0) throw new Error('The command elv-table gives no supplies of the demo.');
-  const takeoff = join(installed, 'dist/modules/data/takeoffs/library-refit.csv');
-  await run(process.execPath, [join(installed, bin['elv-takeoff']!), takeoff], folder);
+  await command('elv-takeoff', join(installed, 'dist/modules/data/takeoffs/library-refit.csv'));
+  await command('elv-table', demo, '--format', 'pdf', '--output', 'load-table.pdf');
+  const pdf = readFileSync(join(folder, 'load-table.pdf'), 'latin1');
+  if (!pdf.startsWith('%PDF-') || !pdf.includes('/MediaBox')) throw new Error('The command elv-table prints no document of pages.');
 };
 
 const survivesShaking: Check = async ({ folder, installed, package: { name } }) => {
@@ -105,8 +141,11 @@ export const CHECKS: readonly (readonly [title: string, check: Check])[] = [
   ['its description (publint)', isWellDescribed],
   ['the types of its entries (arethetypeswrong)', hasRightTypes],
   ['files that it names', holdsFiles],
+  ['links in its texts', leadsSomewhere],
+  ['the script for pages with what it loads later', holdsScript],
+  ['licences of what it holds', declaresLicences],
   ['every entry imported in plain Node', importsInNode],
   ['TypeScript of a user', compilesForUsers],
-  ['the terminal commands', runsCommands],
+  ['the terminal commands, a document in PDF among what they make', runsCommands],
   ['a bundler keeps what defines the element', survivesShaking],
 ];

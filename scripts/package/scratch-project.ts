@@ -7,6 +7,7 @@ import { npm } from './run.ts';
 export interface PackageFile {
   readonly name: string;
   readonly version: string;
+  readonly license: string;
   readonly exports: Readonly<Record<string, unknown>>;
   readonly customElements: string;
   readonly bin: Readonly<Record<string, string>>;
@@ -42,6 +43,8 @@ export async function makeScratchProject(folder: string): Promise<ScratchProject
     mkdirSync(dirname(join(packages, name)), { recursive: true });
     symlinkSync(join(projectFolder, 'node_modules', name), join(packages, name), 'junction');
   }
+  mkdirSync(join(packages, '.bin'));
+  for (const [name, path] of Object.entries(description.bin)) symlinkSync(join(installed, path), join(packages, '.bin', name));
   writeFileSync(join(folder, 'package.json'), '{ "private": true, "type": "module" }\n');
   return { folder, tarball: join(folder, filename), installed, package: description };
 }

@@ -1,14 +1,9 @@
 import { readFile, writeFile } from 'node:fs/promises';
-import { decodeText, embeddedInWorkbook, isWorkbook, type Unreadable } from '../exchange/index.ts';
+import type { Unreadable } from '../exchange/index.ts';
+import { fileText, type FileText } from '../report/index.ts';
 import type { Words } from '../words/index.ts';
 import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
-
-/** A file of text. */
-export interface TextFile {
-  readonly name: string;
-  readonly text: string;
-}
 
 /**
  * Reads the bytes of a file.
@@ -26,11 +21,10 @@ export async function readBytes(name: string): Promise<Uint8Array> {
  * Reads a file of text, or the schedule that a load table in a workbook carries.
  * @throws Refusal when it is not there or holds neither.
  */
-export async function readText(name: string, words: Words): Promise<TextFile> {
-  const bytes = await readBytes(name);
-  const decoded = isWorkbook(bytes) ? await embeddedInWorkbook(bytes, words) : decodeText(bytes, words);
-  if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
-  return { name, text: decoded.text };
+export async function readText(name: string, words: Words): Promise<FileText> {
+  const read = await fileText(name, await readBytes(name), words);
+  if (!read.ok) throw new Refusal(problemLines(name, read));
+  return read;
 }
 
 /** What is wrong with a file, a line for each problem: its name, line, column and what to do. */

@@ -1,5 +1,6 @@
 import { PAPERS, type Paper } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
+import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
@@ -32,7 +33,7 @@ export interface TableOptions {
 
 export const HELP = `Works out a load schedule and writes it as a table.
 
-  npm run -s table -- INPUT… [--sheet NAME] [--format json|csv|html|pdf|xlsx] [--output FILE] [--check]
+  ${calledAs('table')} INPUT… [--sheet NAME] [--format json|csv|html|pdf|xlsx] [--output FILE] [--check]
 
 INPUT          a schedule (.schedule.json, or a load table in HTML or XLSX), or sheets in CSV, each known
                by its headings; a sheet in CSV takes the place of that sheet of the schedule
@@ -77,7 +78,7 @@ const OPTIONS = {
   help: { type: 'boolean' },
 } as const;
 
-const HINT = 'npm run -s table -- --help says what there is.';
+const HINT = `${calledAs('table')} --help says what there is.`;
 
 /**
  * Reads the words behind the command.
@@ -98,7 +99,7 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
     values.whole && format !== 'csv' ? '--whole goes with --format csv: the other formats are whole, or take --sheet.' : '',
     values.paper !== undefined && format !== 'html' && format !== 'pdf' ? '--paper goes with --format html and pdf.' : '',
     values.since !== undefined && (format === 'json' || (format === 'csv' && !values.whole))
-      ? '--since goes with --format html, pdf, xlsx and csv --whole; npm run -s changes -- OLD NEW gives the changes alone.' : '',
+      ? `--since goes with --format html, pdf, xlsx and csv --whole; ${calledAs('changes')} OLD NEW gives the changes alone.` : '',
     values.sheet !== undefined && (format === 'xlsx' || values.whole) ? '--sheet does not go with the whole load table. Leave one of them out.' : '',
   ].filter((line) => line !== '');
   if (unfit.length > 0 && values['check-digest'] === undefined) throw new Refusal(unfit);

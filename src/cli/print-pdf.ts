@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { promisify } from 'node:util';
-import { findBrowser } from '../../scripts/find-browser.mjs';
+import { findBrowser } from './find-browser.mjs';
 import { Refusal } from './refusal.ts';
 
 const run = promisify(execFile);

@@ -1,7 +1,8 @@
-import { isHtml, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
+import { isScheduleText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
 import type { Cells, Content, SheetName } from '../schedule/index.ts';
+import { editsTitle, type FileText } from '../report/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
-import { problemLines, readText, type TextFile } from './files.ts';
+import { problemLines, readText } from './files.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the files hold, taken together. */
@@ -20,13 +21,13 @@ export interface Inputs {
  */
 export async function readInputs(names: readonly string[], words: Words = ENGLISH): Promise<Inputs> {
   const files = await Promise.all(names.map((name) => readText(name, words)));
-  const schedules = files.filter(isSchedule);
+  const schedules = files.filter(isScheduleText);
   if (schedules.length > 1) {
     throw new Refusal([`${schedules[1]!.name}: is a second schedule. Give one schedule, with sheets in CSV if need be.`]);
   }
   const refused: string[] = [];
   const base = schedules[0] && readOne(schedules[0], ({ text }) => readSchedule(text, words), refused);
-  const sheets = files.filter((file) => !isSchedule(file));
+  const sheets = files.filter((file) => !isScheduleText(file));
   const voltageOf = railVoltages(suppliesIn(sheets, words) ?? base?.content.sheets.supplies ?? []);
   const read = sheets.flatMap((file) => {
     const sheet = readOne(file, ({ text }) => readCsv(text, undefined, voltageOf, words), refused);
@@ -46,6 +47,7 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
     content: { details: {}, ...base?.content, sheets: { ...base?.content.sheets, ...rows } },
     notes: [
       ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
+      ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)]),
       ...read.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`)),
     ],
     nameOf: (sheet) => bySheet.get(sheet)?.name ?? schedules[0]?.name ?? '',
@@ -53,7 +55,7 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
 }
 
 /** Rows of the supplies among sheets in CSV: their voltages, at which watts become a draw, are needed by the others. */
-function suppliesIn(files: readonly TextFile[], words: Words): readonly Cells[] | undefined {
+function suppliesIn(files: readonly FileText[], words: Words): readonly Cells[] | undefined {
   for (const { text } of files) {
     const read = readCsv(text, undefined, undefined, words);
     if (read.ok && read.sheet === 'supplies') return read.rows;
@@ -61,12 +63,8 @@ function suppliesIn(files: readonly TextFile[], words: Words): readonly Cells[] 
   return undefined;
 }
 
-function isSchedule({ name, text }: TextFile): boolean {
-  return /\.(json|html?)$/i.test(name) || (!/\.(csv|tsv|txt)$/i.test(name) && (/^\s*\{/.test(text) || isHtml(text)));
-}
-
 function readOne<Result extends { readonly ok: true }>(
-  file: TextFile, read: (file: TextFile) => Result | Unreadable, refused: string[],
+  file: FileText, read: (file: FileText) => Result | Unreadable, refused: string[],
 ): Result | undefined {
   const result = read(file);
   if (result.ok) return result;

@@ -1,4 +1,6 @@
 import { changesText, compareSchedules } from '../report/index.ts';
+import { ENGLISH } from '../words/index.ts';
+import { calledAs } from './called-as.ts';
 import { writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
@@ -8,7 +10,7 @@ import type { Streams } from './streams.ts';
 
 export const CHANGES_HELP = `Says what changed between two schedules.
 
-  npm run -s changes -- OLD NEW [--format text|json] [--output FILE]
+  ${calledAs('changes')} OLD NEW [--format text|json] [--output FILE]
 
 OLD, NEW       schedules (.schedule.json, or load tables in HTML)
 --format       text (default): rows added, removed, moved and changed, and what that did to every total
@@ -25,7 +27,7 @@ const OPTIONS = {
   format: { type: 'string', default: 'text' }, output: { type: 'string' }, lang: { type: 'string' }, help: { type: 'boolean' },
 } as const;
 
-const HINT = 'npm run -s changes -- --help says what there is.';
+const HINT = `${calledAs('changes')} --help says what there is.`;
 
 /** The command `changes`: compares two schedules. @returns the exit code: 0; 2 for bad input. */
 export async function runChanges(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
@@ -41,7 +43,10 @@ export async function runChanges(words: readonly string[], { out, warn }: Stream
     }
     if (format !== 'text' && format !== 'json') throw new Refusal([`--format ${format} is not known. Give one of text, json.`]);
     const spoken = await spokenWords(lang);
-    const changes = compareSchedules(await openSchedule([old], warn, spoken), await openSchedule([present], warn, spoken));
+    const schedules = [await openSchedule([old], warn, spoken), await openSchedule([present], warn, spoken)] as const;
+    // What programs read is the same in every language.
+    if (format === 'json') for (const schedule of schedules) schedule.speak(ENGLISH);
+    const changes = compareSchedules(...schedules);
     await writeText(format === 'json' ? `${JSON.stringify(changes, null, 2)}\n` : changesText(changes, spoken), output, out);
     return 0;
   });

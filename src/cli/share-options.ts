@@ -1,4 +1,5 @@
 import type { ShareRequest } from '../allocation/index.ts';
+import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
@@ -14,7 +15,7 @@ export interface ShareOptions {
 
 export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
 
-  npm run -s share -- INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--output FILE] [--sizing FILE]
+  ${calledAs('share')} INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--output FILE] [--sizing FILE]
 
 INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
                a sheet in CSV takes the place of that sheet of the schedule
@@ -50,7 +51,7 @@ const OPTIONS = {
   help: { type: 'boolean' },
 } as const;
 
-const HINT = 'npm run -s share -- --help says what there is.';
+const HINT = `${calledAs('share')} --help says what there is.`;
 
 /**
  * Reads the words behind the command.

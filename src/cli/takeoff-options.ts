@@ -1,5 +1,6 @@
 import { fileURLToPath } from 'node:url';
 import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../exchange/takeoff/index.ts';
+import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
@@ -19,7 +20,7 @@ export interface TakeoffCommand {
 
 export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
 
-  npm run -s takeoff -- FILE [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  ${calledAs('takeoff')} FILE [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
 
 FILE              the takeoff: a workbook (.xlsx), or text with fields parted by comma, semicolon or tab, UTF-8
 --sheet-name NAME the sheet of the workbook that holds the list; by default the first that is shown
@@ -51,7 +52,7 @@ const OPTIONS = {
   help: { type: 'boolean' },
 } as const;
 
-const HINT = 'npm run -s takeoff -- --help says what there is.';
+const HINT = `${calledAs('takeoff')} --help says what there is.`;
 
 /**
  * Reads the words behind the command.

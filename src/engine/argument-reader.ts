@@ -1,6 +1,9 @@
-import { findColumn, isNumeric, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { findColumn, isFormula, isNumeric, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import type { Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { TagIndex } from './tag-index.ts';
+
+type Columns = Readonly<Record<SheetName, SheetColumns>>;
 
 /** Gives what a rule reads for the row with an id; `null` when it is unknown. */
 export type ArgumentReader = (id: number) => CellValue;
@@ -8,10 +11,10 @@ export type ArgumentReader = (id: number) => CellValue;
 /**
  * Finds once where the values of an argument stand, so that reading them row by row costs little.
  * @param own the sheet whose rows are read for.
+ * @param withFaults a formula without a result gives NaN, not `null`: no default may take its place.
  */
 export function argumentReader(
-  { by, sheet, key }: Argument, own: SheetName, document: ScheduleDocument,
-  columns: Readonly<Record<SheetName, SheetColumns>>,
+  { by, sheet, key }: Argument, own: SheetName, document: ScheduleDocument, columns: Columns, withFaults = false,
 ): ArgumentReader {
   const column = findColumn(sheet, key)!;
   const numbers = isNumeric(column) ? columns[sheet].numbers.get(key) : undefined;
@@ -19,9 +22,29 @@ export function argumentReader(
   const read: ArgumentReader = (id) => {
     if (numbers === undefined) return document.row(sheet, id)?.cells[key] ?? empty;
     const value = numbers[id]!;
-    return Number.isNaN(value) ? null : value;
+    if (!Number.isNaN(value)) return value;
+    return withFaults && isFormula(document.row(sheet, id)?.cells[key]) ? NaN : null;
   };
   if (by === undefined) return read;
   const targets = columns[own].targets.get(by)!;
   return (id) => targets[id]! < 0 ? null : read(targets[id]!);
+}
+
+/**
+ * Finds once whether what is read of a row may be less than the whole: a figure that lacks rows, or a value of a row that
+ * shares its tag with another, so that nobody knows which is meant.
+ * @returns `undefined` where all that it reads is whole, as it mostly is.
+ */
+export function partialReader(
+  { by, sheet, key }: Argument, own: SheetName, columns: Columns, tags: TagIndex,
+): ((id: number) => boolean) | undefined {
+  const partial = columns[sheet].partial.get(key);
+  const rows = by === undefined ? undefined : tags.shared(sheet);
+  if (partial === undefined && (rows === undefined || rows.size === 0)) return undefined;
+  if (by === undefined) return (id) => partial![id] !== 0;
+  const targets = columns[own].targets.get(by)!;
+  return (id) => {
+    const target = targets[id]!;
+    return target >= 0 && ((partial !== undefined && partial[target] !== 0) || rows!.has(target));
+  };
 }

@@ -46,6 +46,14 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   enclosures: message('{figure} of the enclosure {tag}'),
 };
 
+/** A figure with the row that it belongs to: «Demand of the supply L1». */
+export function figureOf(document: ScheduleDocument, sheet: SheetName, id: number, key: string, spoken: Words): string {
+  const row = document.row(sheet, id);
+  return spoken.say(OF_ROW[sheet], {
+    figure: spoken.text(columnOf(sheet, key).title), tag: row === undefined ? '' : tagOf(sheet, row),
+  }).trimEnd();
+}
+
 /** The explanation as one line: `Demand = connected × diversity = 2.40 A × 70 % = 1.68 A`. */
 export function explanationText({ title, words, numbers, result }: Explanation): string {
   return [title, words, ...(numbers === undefined ? [] : [numbers]), result].join(' = ');

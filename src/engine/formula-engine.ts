@@ -1,7 +1,6 @@
 import { DetailedCellError, ErrorType, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent } from 'hyperformula';
-import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
-import { EMPTY_SHEET } from './cell-layout.ts';
-import { registerScheduleFunctions } from './formula-functions.ts';
+import { columnLetters, SCHEMA, SHEET_NAMES, type SheetName } from '../schedule/index.ts';
+import { registerScheduleFunctions, type FormulaFault, type FunctionContext } from './formula-functions.ts';
 
 /** Rows that one sheet may have; files reach their own limit of size long before. */
 const MOST_ROWS = 1_000_000;
@@ -18,64 +17,66 @@ const OPTIONS: Partial<ConfigParams> = {
   nullDate: { year: 1899, month: 12, day: 30 }, useWildcards: true, matchWholeCell: true,
 };
 
-/** Something that a cell came to. */
-export interface CellResult {
-  readonly sheet: SheetName;
-  readonly place: number;
+/** Sheet that holds a number for each range that formulas read, in the row of its place: it changes when a cell of the range did. */
+const RANGES = 'ranges';
+
+/** A cell of the formula engine: of a schedule, by row id, or the one of a range, whose key is not used. */
+export interface EngineCell {
+  readonly sheet: SheetName | typeof RANGES;
+  readonly key: string;
   readonly id: number;
-  readonly value: unknown;
 }
 
 /** One cell to be given a content. */
-export interface CellWrite {
-  readonly sheet: SheetName;
-  readonly place: number;
-  readonly id: number;
+export interface CellWrite extends EngineCell {
   readonly content: RawCellContent;
 }
 
-/** From this many on, cells are written with calculation suspended, and gathered into blocks. */
-const MANY = 24;
+const COLUMNS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+  [sheet, new Map(SCHEMA[sheet].columns.map(({ key }, place) => [key, place]))])) as Record<SheetName, Map<string, number>>;
 
-/** The formula engine: holds cells, takes contents, answers with every result that changed. */
+const placeOf = ({ sheet, key }: EngineCell) => sheet === RANGES ? 0 : COLUMNS[sheet].get(key)!;
+
+/** Address of a cell in a formula on any sheet. */
+export function addressOf(cell: EngineCell): string {
+  return `${cell.sheet}!$${columnLetters(placeOf(cell))}$${cell.id + 1}`;
+}
+
+/** The cell that tells of changes in the range with a number. */
+export function cellOfRange(place: number): EngineCell {
+  return { sheet: RANGES, key: '', id: place };
+}
+
+/**
+ * The formula engine. It holds the formulas that persons typed and the single cells that these name, a sheet for each sheet, the
+ * row with id n in its row n. Ranges it reads from outside, so that the first formula need not wait until thousands of cells
+ * are taken in.
+ */
 export class FormulaEngine {
   readonly #engine: HyperFormula;
-  readonly #sheetIds = {} as Record<SheetName, number>;
-  readonly #names: SheetName[] = [];
+  readonly #ids = new Map<string, number>();
 
-  constructor(sheets: Readonly<Record<SheetName, RawCellContent[][]>>, licenseKey: string) {
+  constructor(licenseKey: string, context: FunctionContext) {
     registerScheduleFunctions();
-    this.#engine = HyperFormula.buildFromSheets({ ...sheets, [EMPTY_SHEET]: [] }, { ...OPTIONS, licenseKey });
-    for (const name of SHEET_NAMES) {
-      const id = this.#engine.getSheetId(name)!;
-      this.#sheetIds[name] = id;
-      this.#names[id] = name;
-    }
-    this.trim();
+    const sheets = [...SHEET_NAMES, RANGES];
+    this.#engine = HyperFormula.buildFromSheets(Object.fromEntries(sheets.map((name) => [name, []])), { ...OPTIONS, licenseKey, context });
+    for (const name of sheets) this.#ids.set(name, this.#engine.getSheetId(name)!);
   }
 
-  /** Gives back memory that the engine keeps in reserve. */
-  trim(): void {
-    trimEdges(this.#engine);
-  }
-
-  /** Everything that the cells of a sheet came to, by row and place. */
-  values(sheet: SheetName): unknown[][] {
-    return this.#engine.getSheetValues(this.#sheetIds[sheet]);
-  }
-
-  /** Gives cells their contents. @returns every cell whose result changed. */
-  write(writes: readonly CellWrite[]): CellResult[] {
+  /** Gives cells their contents. @returns every cell of the schedule whose result changed. */
+  write(writes: readonly CellWrite[]): EngineCell[] {
     if (writes.length === 0) return [];
-    if (writes.length < MANY) {
-      return this.#results(writes.flatMap(({ sheet, place, id, content }) =>
-        this.#engine.setCellContents({ sheet: this.#sheetIds[sheet], col: place, row: id }, content)));
-    }
+    // Many cells one by one are quadratic, each followed by a calculation (hyperformula 3.5.0).
     this.#engine.suspendEvaluation();
     for (const { sheet, place, id, block } of blocksOf(writes)) {
-      this.#engine.setCellContents({ sheet: this.#sheetIds[sheet], col: place, row: id }, block);
+      this.#engine.setCellContents({ sheet: this.#ids.get(sheet)!, col: place, row: id }, block);
     }
-    return this.#results(this.#engine.resumeEvaluation());
+    return this.#engine.resumeEvaluation().flatMap((change) => this.#cellOf(change));
+  }
+
+  /** What a cell came to. */
+  value(cell: EngineCell): unknown {
+    return this.#engine.getCellValue({ sheet: this.#ids.get(cell.sheet)!, col: placeOf(cell), row: cell.id });
   }
 
   /** Whether a text is a formula that can be read. */
@@ -85,72 +86,43 @@ export class FormulaEngine {
 
   /** What a formula would come to, without keeping it. */
   tryFormula(formula: string): unknown {
-    return this.#engine.calculateFormula(formula, this.#sheetIds.devices);
+    return this.#engine.calculateFormula(formula, this.#ids.get(RANGES)!);
+  }
+
+  /** Empties all cells. */
+  clear(): void {
+    for (const id of this.#ids.values()) this.#engine.clearSheet(id);
   }
 
   destroy(): void {
     this.#engine.destroy();
   }
 
-  #results(changes: readonly ExportedChange[]): CellResult[] {
-    return changes.flatMap((change) => 'address' in change && this.#names[change.address.sheet] !== undefined
-      ? [{ sheet: this.#names[change.address.sheet]!, place: change.address.col, id: change.address.row, value: change.newValue }]
-      : []);
-  }
-}
-
-/**
- * Gives back what the engine's lists of dependents keep in reserve: a list that has grown by `push` holds room for 17
- * entries and mostly has one or two, a third of the heap at 10,000 device rows (hyperformula 3.5.0). It reaches into
- * the engine's graph, and does nothing where that looks different.
- */
-function trimEdges(engine: HyperFormula): void {
-  const { graph } = engine.dependencyGraph as unknown as { graph?: { edgesSparseArray?: unknown } };
-  const edges = graph?.edgesSparseArray;
-  if (!Array.isArray(edges)) return;
-  for (let node = 0; node < edges.length; node += 1) {
-    const list: unknown = edges[node];
-    if (Array.isArray(list)) edges[node] = list.slice();
+  #cellOf(change: ExportedChange): EngineCell[] {
+    if (!('address' in change)) return [];
+    const sheet = SHEET_NAMES.find((name) => this.#ids.get(name) === change.address.sheet);
+    return sheet === undefined ? [] : [{ sheet, key: SCHEMA[sheet].columns[change.address.col]!.key, id: change.address.row }];
   }
 }
 
 interface Block {
-  readonly sheet: SheetName;
+  readonly sheet: string;
   readonly place: number;
   readonly id: number;
   readonly block: RawCellContent[][];
 }
 
-/** Writes gathered into runs of neighbouring places of a row; runs alike in rows below one another become one block. */
+/** Writes below one another, gathered into blocks. */
 function blocksOf(writes: readonly CellWrite[]): Block[] {
-  const sorted = [...writes].sort((a, b) => a.sheet === b.sheet ? a.id - b.id || a.place - b.place : a.sheet < b.sheet ? -1 : 1);
-  const runs: Block[] = [];
-  for (const { sheet, place, id, content } of sorted) {
-    const last = runs.at(-1);
-    const line = last?.sheet === sheet && last.id === id ? last.block[0]! : undefined;
-    if (line !== undefined && last!.place + line.length === place) line.push(content);
-    else runs.push({ sheet, place, id, block: [[content]] });
-  }
-  const open = new Map<string, Block>();
+  const cells = writes.map((write) => ({ sheet: write.sheet, place: placeOf(write), id: write.id, content: write.content }))
+    .sort((a, b) => a.sheet === b.sheet ? a.place - b.place || a.id - b.id : a.sheet < b.sheet ? -1 : 1);
   const blocks: Block[] = [];
-  for (const run of runs) {
-    const shape = `${run.sheet} ${run.place} ${run.block[0]!.length}`;
-    const above = open.get(shape);
-    if (above !== undefined && above.id + above.block.length === run.id) above.block.push(run.block[0]!);
-    else {
-      open.set(shape, run);
-      blocks.push(run);
-    }
+  for (const { sheet, place, id, content } of cells) {
+    const last = blocks.at(-1);
+    if (last?.sheet === sheet && last.place === place && last.id + last.block.length === id) last.block.push([content]);
+    else blocks.push({ sheet, place, id, block: [[content]] });
   }
   return blocks;
-}
-
-/** Why a formula has no result. */
-export interface FormulaFault {
-  readonly type: string;
-  readonly message: string;
-  /** The number that it comes to, where that cannot stand in its column. */
-  readonly value?: number;
 }
 
 /** The error of a result, if it is one. */

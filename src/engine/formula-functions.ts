@@ -1,25 +1,41 @@
 import {
   CellError, EmptyValue, ErrorType, FunctionArgumentType, FunctionPlugin, HyperFormula, SimpleRangeValue,
 } from 'hyperformula';
-import { columnOf, SHEET_NAMES, type InputColumn, type SheetName } from '../schedule/index.ts';
+import { columnOf, type CellValue, type InputColumn, type SheetName } from '../schedule/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
-import { RULES, type PreparedRule } from './schema-rules.ts';
 
-/**
- * Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads.
+/*
+ * Our functions have names of their own: registering them changes nothing for a page that uses the same library itself.
  */
-export const TYPED_FUNCTION = 'TYPED.INPUT';
 
-/**
- * Function that makes one range of cells that a person sees side by side and the engine holds apart: number of columns,
- * then the ranges of each column in turn.
- */
-export const RANGE_FUNCTION = 'TYPED.RANGE';
+/** Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads. */
+export const TYPED_FUNCTION = 'ELV.TYPED';
+/** Function that gives the cells of a range: its number, then cells that make the engine work it out again. */
+export const RANGE_FUNCTION = 'ELV.RANGE';
+/** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */
+export const INT_FUNCTION = 'ELV.INT';
 
 /** Why a formula has no result where it reads an empty cell. */
 export const READS_EMPTY = 'a cell that it reads is empty';
 /** What the formula engine says of a function with another number of arguments than it takes (hyperformula 3.5.0). */
 export const WRONG_ARGUMENTS = 'Wrong number of arguments.';
+
+/** Why a formula has no result. */
+export interface FormulaFault {
+  readonly type: string;
+  readonly message: string;
+  /** The number that it comes to, where that cannot stand in its column. */
+  readonly value?: number;
+}
+
+/** The cells of a range, line by line: their values, and faults where a formula has no result. */
+export type RangeLines = readonly (readonly (CellValue | FormulaFault)[])[];
+
+/** What the functions are given with the formula engine. */
+export interface FunctionContext {
+  /** The cells of the range with a number; `undefined` where an end of it is gone. */
+  readonly range: (place: number) => RangeLines | undefined;
+}
 
 /** A part of a formula; its type is not published. */
 type Ast = never;
@@ -27,7 +43,7 @@ interface State { readonly formulaAddress: unknown }
 interface Call { readonly args: readonly Ast[] }
 
 /** A value of the formula engine as the schedule knows it; what is neither is unknown. */
-function plain(value: unknown): number | string | boolean | null {
+function plain(value: unknown): CellValue {
   if (typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean') return value;
   // Percentages, dates and the like come as objects that hold their number.
   if (typeof value === 'object' && value !== null && 'val' in value && typeof value.val === 'number') return value.val;
@@ -45,27 +61,15 @@ export function outOfRange(column: InputColumn, value: number, words: Words): st
   return undefined;
 }
 
-/**
- * The functions that the compiled formulas call: one for each rule of the schema, two for formulas typed by a
- * person, and INT. A rule with an unknown argument gives an unknown result, which the engine holds as an empty value.
- */
-class ScheduleFunctions extends FunctionPlugin {
-  static override implementedFunctions: Record<string, { method: string; parameters: never[] }> = {};
-  static override aliases = {};
+const ERRORS: Readonly<Record<string, ErrorType>> = Object.fromEntries(Object.values(ErrorType).map((type) => [type, type]));
 
-  runRule(rule: PreparedRule, call: Call, state: State): unknown {
-    const takesUnknown = rule.rule.takesUnknown === true;
-    const values: (number | string | boolean | null)[] = [];
-    for (const arg of call.args) {
-      const result: unknown = this.evaluateAst(arg, state as never);
-      const value = plain(result);
-      if (value === null && !takesUnknown) return EmptyValue;
-      // A formula without a result is not the same as nothing entered: no default may take its place.
-      values.push(result instanceof CellError ? NaN : value);
-    }
-    const result = rule.rule.by(...(values as never[]));
-    return result === null || !Number.isFinite(result) ? EmptyValue : result;
-  }
+/** The functions that compiled formulas call. */
+class ScheduleFunctions extends FunctionPlugin {
+  static override implementedFunctions = {
+    [TYPED_FUNCTION]: { method: 'typedInput', parameters: [] }, [RANGE_FUNCTION]: { method: 'range', parameters: [] },
+    [INT_FUNCTION]: { method: 'roundedDown', parameters: [{ argumentType: FunctionArgumentType.NUMBER }] },
+  };
+  static override aliases = {};
 
   typedInput(call: Call, state: State): unknown {
     const [column, formula, ...cells] = call.args.map((arg) => this.evaluateAst(arg, state as never) as unknown);
@@ -78,18 +82,18 @@ class ScheduleFunctions extends FunctionPlugin {
     return fits ? value : new CellError(ErrorType.NUM, String(value));
   }
 
-  /** INT as OpenFormula has it, down; that of the formula engine goes towards zero (hyperformula 3.5.0). */
-  roundedDown(call: Call, state: State): unknown {
-    return this.runFunction(call.args as never, state as never, this.metadata('INT'), Math.floor);
+  range(call: Call, state: State): unknown {
+    const place: unknown = this.evaluateAst(call.args[0]!, state as never);
+    const lines = (this.config.context as FunctionContext).range(Number(place));
+    if (lines === undefined) return new CellError(ErrorType.REF);
+    return SimpleRangeValue.onlyValues(lines.map((line) => line.map((value) => {
+      if (value === null) return EmptyValue;
+      return typeof value === 'object' ? new CellError(ERRORS[value.type] ?? ErrorType.ERROR, value.message) : value;
+    })));
   }
 
-  typedRange(call: Call, state: State): unknown {
-    const [width, ...ranges] = call.args.map((arg) => this.evaluateAst(arg, state as never));
-    const values = ranges.flatMap((range) => range instanceof SimpleRangeValue ? range.data.flat() : [range]);
-    const height = values.length / Number(width);
-    const lines = Array.from({ length: height }, (_line, line) =>
-      Array.from({ length: Number(width) }, (_value, column) => values[column * height + line]!));
-    return SimpleRangeValue.onlyValues(lines as never);
+  roundedDown(call: Call, state: State): unknown {
+    return this.runFunction(call.args as never, state as never, this.metadata(INT_FUNCTION), Math.floor);
   }
 }
 
@@ -99,18 +103,6 @@ let registered = false;
 export function registerScheduleFunctions(): void {
   if (registered) return;
   registered = true;
-  const names: Record<string, string> = { [TYPED_FUNCTION]: TYPED_FUNCTION, [RANGE_FUNCTION]: RANGE_FUNCTION, INT: 'INT' };
-  ScheduleFunctions.implementedFunctions = {
-    [TYPED_FUNCTION]: { method: 'typedInput', parameters: [] }, [RANGE_FUNCTION]: { method: 'typedRange', parameters: [] },
-    INT: { method: 'roundedDown', parameters: [{ argumentType: FunctionArgumentType.NUMBER }] as never },
-  };
-  const methods = ScheduleFunctions.prototype as unknown as Record<string, unknown>;
-  for (const rule of SHEET_NAMES.flatMap((sheet) => RULES[sheet])) {
-    ScheduleFunctions.implementedFunctions[rule.functionName] = { method: rule.functionName, parameters: [] };
-    names[rule.functionName] = rule.functionName;
-    methods[rule.functionName] = function (this: ScheduleFunctions, call: Call, state: State) {
-      return this.runRule(rule, call, state);
-    };
-  }
-  HyperFormula.registerFunctionPlugin(ScheduleFunctions, { enGB: names });
+  const names = Object.keys(ScheduleFunctions.implementedFunctions);
+  HyperFormula.registerFunctionPlugin(ScheduleFunctions, { enGB: Object.fromEntries(names.map((name) => [name, name])) });
 }

@@ -1,19 +1,29 @@
-import { inputColumns, SCHEMA, SHEET_NAMES, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { rowsReading } from './rows-reading.ts';
+import { argument, type Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { Touched } from './touched.ts';
 
 interface ReferenceColumn {
   readonly sheet: SheetName;
   readonly key: string;
   readonly to: SheetName;
+  /** The reference that an empty cell takes over from the row that another one names. */
+  readonly from?: Argument & { readonly by: string };
 }
 
+/** Those that take others over come after them. */
 const REFERENCES: readonly ReferenceColumn[] = SHEET_NAMES.flatMap((sheet) =>
-  inputColumns(sheet).flatMap(({ key, to }) => to === undefined ? [] : [{ sheet, key, to }]));
+  inputColumns(sheet).flatMap(({ key, to, derived }): ReferenceColumn[] => {
+    if (to === undefined) return [];
+    const from = derived === undefined ? undefined : argument(sheet, derived.of[0]!);
+    return [from?.by === undefined ? { sheet, key, to } : { sheet, key, to, from: { ...from, by: from.by } }];
+  })).sort((one, other) => Number(one.from !== undefined) - Number(other.from !== undefined));
 
 /** Sheets whose rows are named by references. */
 export const REFERRED_SHEETS: ReadonlySet<SheetName> = new Set(REFERENCES.map(({ to }) => to));
 
-/** A reference that names another row than before. */
+/** A reference that means another row than before, or may. */
 export interface Retargeted {
   readonly sheet: SheetName;
   readonly id: number;
@@ -33,9 +43,13 @@ export class References {
     for (const reference of REFERENCES) this.#resolveColumn(reference);
   }
 
-  /** Id of the row of a sheet with this tag; -1 when there is none. */
-  find(sheet: SheetName, tag: string): number {
-    return this.#rowByTag.get(sheet)?.get(tag) ?? -1;
+  /** The tag in a reference cell: its own, or the one that it takes over. */
+  text(sheet: SheetName, id: number, key: string): CellValue {
+    const own = this.#document.row(sheet, id)?.cells[key] ?? null;
+    const from = own === null ? REFERENCES.find((each) => each.sheet === sheet && each.key === key)?.from : undefined;
+    if (from === undefined) return own;
+    const target = this.#columns[sheet].target(from.by, id);
+    return target < 0 ? null : this.text(from.sheet, target, from.key);
   }
 
   /** Reads the tags of a sheet again. @returns the references that mean another row now. */
@@ -44,10 +58,31 @@ export class References {
     return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => this.#resolveColumn(reference));
   }
 
+  /** The references that name one of some rows of a sheet. */
+  naming(sheet: SheetName, ids: ReadonlySet<number>): Retargeted[] {
+    return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => this.#document.rows(reference.sheet)
+      .filter(({ id }) => ids.has(this.#columns[reference.sheet].target(reference.key, id)))
+      .map(({ id }) => ({ sheet: reference.sheet, id, key: reference.key })));
+  }
+
   /** Resolves the references of one row. @returns those that mean another row now. */
   resolveRow(sheet: SheetName, id: number): Retargeted[] {
     return REFERENCES.filter((reference) => reference.sheet === sheet)
       .flatMap((reference) => this.#resolve(reference, id, this.#document.row(sheet, id)));
+  }
+
+  /** Resolves again what is taken over from rows whose reference was touched. @returns the cells that take it over. */
+  takeOver(touched: Touched): Retargeted[] {
+    return REFERENCES.flatMap((reference) => {
+      const { sheet, key, from } = reference;
+      if (from === undefined) return [];
+      return [...rowsReading(sheet, [from], touched, this.#document, this.#columns)].flatMap((id) => {
+        const row = this.#document.row(sheet, id);
+        if ((row?.cells[key] ?? null) !== null) return NONE;
+        this.#resolve(reference, id, row);
+        return [{ sheet, id, key }];
+      });
+    });
   }
 
   #index(sheet: SheetName): void {
@@ -66,13 +101,19 @@ export class References {
     return changed;
   }
 
-  #resolve({ sheet, key, to }: ReferenceColumn, id: number, row: Row | undefined): Retargeted[] {
-    const text = row?.cells[key];
-    const target = typeof text === 'string' ? this.find(to, text) : -1;
+  #resolve({ sheet, key, to, from }: ReferenceColumn, id: number, row: Row | undefined): Retargeted[] {
+    const text = row?.cells[key] ?? null;
+    const target = typeof text === 'string' ? this.#rowByTag.get(to)?.get(text) ?? -1
+      : from === undefined || row === undefined ? -1 : this.#takenOver(sheet, id, from);
     const targets = this.#columns[sheet].targets.get(key)!;
     if (targets[id] === target) return NONE;
     targets[id] = target;
     return [{ sheet, id, key }];
+  }
+
+  #takenOver(sheet: SheetName, id: number, { by, sheet: through, key }: Argument & { readonly by: string }): number {
+    const target = this.#columns[sheet].target(by, id);
+    return target < 0 ? -1 : this.#columns[through].target(key, target);
   }
 }
 

@@ -1,6 +1,6 @@
 import {
   computedColumns, findColumn, inputColumns, isNumeric, SCHEMA, SHEET_NAMES,
-  type ComputedColumn, type Rule, type SheetName, type Solution, type Total,
+  type Rule, type SheetName, type Solution, type Total,
 } from '../schedule/index.ts';
 
 /** Where a rule finds a value: in its own row, or in the row that the reference column `by` names. */
@@ -17,8 +17,6 @@ export interface PreparedRule {
   readonly key: string;
   readonly rule: Rule;
   readonly args: readonly Argument[];
-  /** Name of the function in the formula engine that calls `rule.by`. */
-  readonly functionName: string;
 }
 
 /** A total of the schema, ready for the engine. */
@@ -55,10 +53,7 @@ export function argument(sheet: SheetName, path: string): Argument {
 }
 
 function prepare(sheet: SheetName, key: string, rule: Rule): PreparedRule {
-  return {
-    sheet, key, rule, args: rule.of.map((path) => argument(sheet, path)),
-    functionName: `RULE.${sheet}.${key}`.toUpperCase(),
-  };
+  return { sheet, key, rule, args: rule.of.map((path) => argument(sheet, path)) };
 }
 
 const rulesBySheet = {} as Record<SheetName, PreparedRule[]>;
@@ -120,47 +115,29 @@ function isOnDemand(sheet: SheetName, key: string): boolean {
   return column?.role === 'computed' && column.onDemand === true;
 }
 
-/** Columns that the formula engine always holds: numbers, and what the rules read. */
-export const HELD_KEYS: Readonly<Record<SheetName, readonly string[]>> = (() => {
-  const read = new Set(SHEET_NAMES
-    .flatMap((sheet) => RULES[sheet].filter(({ key }) => !isOnDemand(sheet, key)))
-    .flatMap(({ args }) => args.map((arg) => `${arg.sheet}.${arg.key}`)));
-  return Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, SCHEMA[sheet].columns
-    .filter((column) => (isNumeric(column) && (column.role === 'input' || isWorkedOut(column))) || read.has(`${sheet}.${column.key}`))
-    .map(({ key }) => key)])) as Record<SheetName, string[]>;
-})();
-
-function isWorkedOut(column: ComputedColumn): boolean {
-  return column.onDemand !== true && (column.rule !== undefined || column.total !== undefined);
-}
-
-/** What directly depends on a column, by the schema alone; `summed` marks the step into a total. */
-export interface Dependent {
+/** A column of a sheet. */
+export interface ColumnName {
   readonly sheet: SheetName;
   readonly key: string;
-  readonly summed: boolean;
 }
 
-const dependents = new Map<string, Dependent[]>();
-function addDependent(from: string, dependent: Dependent): void {
-  dependents.set(from, [...(dependents.get(from) ?? []), dependent]);
+const dependents = new Map<string, ColumnName[]>();
+function addDependent(from: ColumnName, dependent: ColumnName): void {
+  const name = `${from.sheet}.${from.key}`;
+  dependents.set(name, [...(dependents.get(name) ?? []), dependent]);
 }
 for (const sheet of SHEET_NAMES) {
-  for (const { key, args } of RULES[sheet]) {
-    for (const arg of args) addDependent(`${arg.sheet}.${arg.key}`, { sheet, key, summed: false });
-  }
+  for (const { key, args } of RULES[sheet]) for (const arg of args) addDependent(arg, { sheet, key });
 }
 for (const { sheet, key, from, by, sum } of TOTALS) {
-  for (const source of [by, ...(sum === undefined ? [] : [sum])]) addDependent(`${from}.${source}`, { sheet, key, summed: true });
+  for (const source of [by, ...(sum === undefined ? [] : [sum])]) addDependent({ sheet: from, key: source }, { sheet, key });
 }
 for (const solution of SOLUTIONS) {
-  for (const read of columnsReadBy(solution)) {
-    for (const given of columnsGivenBy(solution)) addDependent(`${read.sheet}.${read.key}`, { ...given, summed: true });
-  }
+  for (const read of columnsReadBy(solution)) for (const given of columnsGivenBy(solution)) addDependent(read, given);
 }
 
-/** The columns that directly depend on a column. */
-export function dependentsOf(sheet: SheetName, key: string): readonly Dependent[] {
+/** The columns that directly depend on a column, by the schema alone. */
+export function dependentsOf(sheet: SheetName, key: string): readonly ColumnName[] {
   return dependents.get(`${sheet}.${key}`) ?? [];
 }
 
@@ -174,23 +151,23 @@ for (const { sheet, key } of SHEET_NAMES.flatMap((name) => RULES[name])) {
 export type Source = PreparedRule | PreparedTotal | PreparedSolution;
 
 /** The columns that a rule, a total or a solution gives. */
-function given(source: Source): { sheet: SheetName; key: string }[] {
+function given(source: Source): ColumnName[] {
   return 'solve' in source ? columnsGivenBy(source) : [source];
 }
 
 /**
- * Every rule, total and solution, each after all that it reads.
+ * Every rule of numbers, total and solution, each after all that it reads.
  * @throws SchemaFault when one depends on itself, which would leave it without a value.
  */
 export const IN_ORDER: readonly Source[] = (() => {
-  const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet]).filter(({ sheet, key }) => !isOnDemand(sheet, key));
+  const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet]).filter(({ sheet, key }) => isNumeric(findColumn(sheet, key)!));
   const all: Source[] = [...rules, ...TOTALS, ...SOLUTIONS];
   const byName = new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
   const reads = new Map(all.map((each) => [each, new Set<Source>()]));
   for (const each of all) {
     for (const { sheet, key } of given(each).flatMap((column) => dependentsOf(column.sheet, column.key))) {
-      if (isOnDemand(sheet, key)) continue;
-      reads.get(byName.get(`${sheet}.${key}`)!)!.add(each);
+      const reader = byName.get(`${sheet}.${key}`);
+      if (reader !== undefined) reads.get(reader)!.add(each);
     }
   }
   const ordered = new Set<Source>();

@@ -3,13 +3,13 @@ import { inputColumns, isNumeric, SCHEMA, type SheetName } from '../schedule/ind
 const GROWTH = 1.5;
 
 /**
- * The numbers and the resolved references of one sheet, in columns indexed by row id: what totals are gathered from and
- * what the screen reads. NaN stands for an unknown number, -1 for a reference that names nothing.
+ * The numbers and the resolved references of one sheet, in columns indexed by row id: what rules and totals are worked out from
+ * and what the screen reads. NaN stands for an unknown number, -1 for a reference that names nothing.
  */
 export class SheetColumns {
   readonly numbers = new Map<string, Float64Array>();
   readonly targets = new Map<string, Int32Array>();
-  /** How many rows a total left out, or took too low, because a value is unknown. */
+  /** What figures lack, as `setPartial` says; a column in which no figure lacks anything has none. */
   readonly partial = new Map<string, Int32Array>();
   /** Texts that were worked out. */
   readonly #texts = new Map<string, (string | null)[]>();
@@ -18,12 +18,16 @@ export class SheetColumns {
   constructor(sheet: SheetName, capacity: number) {
     this.#capacity = capacity;
     for (const column of SCHEMA[sheet].columns) {
-      if (isNumeric(column)) this.numbers.set(column.key, new Float64Array(capacity).fill(NaN));
-      if (column.role === 'computed' && (column.total !== undefined || column.solved !== undefined)) this.partial.set(column.key, new Int32Array(capacity));
+      if (isNumeric(column) && !(column.role === 'computed' && column.onDemand === true)) this.hold(column.key);
     }
     for (const { key, to } of inputColumns(sheet)) {
       if (to !== undefined) this.targets.set(key, new Int32Array(capacity).fill(-1));
     }
+  }
+
+  /** Keeps the numbers of a column from now on, unknown at first. */
+  hold(key: string): void {
+    this.numbers.set(key, new Float64Array(this.#capacity).fill(NaN));
   }
 
   /** Makes room for row ids below `needed`. */
@@ -42,6 +46,14 @@ export class SheetColumns {
     return value === undefined || Number.isNaN(value) ? null : value;
   }
 
+  /** Keeps a number, NaN where it is unknown. @returns whether it differs from before. */
+  setNumber(key: string, id: number, value: number): boolean {
+    const numbers = this.numbers.get(key)!;
+    if (Object.is(numbers[id], value)) return false;
+    numbers[id] = value;
+    return true;
+  }
+
   /** A text that was worked out; `null` when it is unknown. */
   text(key: string, id: number): string | null {
     return this.#texts.get(key)?.[id] ?? null;
@@ -53,6 +65,28 @@ export class SheetColumns {
     const texts = this.#texts.get(key) ?? [];
     texts[id] = text;
     this.#texts.set(key, texts);
+    return true;
+  }
+
+  /** How many rows a total or a solution leaves out, or takes too low, because a value is not wholly known. */
+  missing(key: string, id: number): number {
+    return Math.max(0, this.partial.get(key)?.[id] ?? 0);
+  }
+
+  /** Whether a figure leaves rows out, or follows from one that does. */
+  isPartial(key: string, id: number): boolean {
+    return (this.partial.get(key)?.[id] ?? 0) !== 0;
+  }
+
+  /**
+   * Keeps what a figure lacks: a number of rows, -1 where it follows from another that lacks some, 0 where it is whole.
+   * @returns whether that differs from before.
+   */
+  setPartial(key: string, id: number, lacking: number): boolean {
+    let partial = this.partial.get(key);
+    if ((partial?.[id] ?? 0) === lacking) return false;
+    if (partial === undefined) this.partial.set(key, partial = new Int32Array(this.#capacity));
+    partial[id] = lacking;
     return true;
   }
 

@@ -1,10 +1,11 @@
 import {
-  type CellValue, type ScheduleDocument, type SheetName, type Solved,
+  findColumn, type CellValue, type ScheduleDocument, type SheetName, type Solved,
 } from '../schedule/index.ts';
-import { argumentReader, type ArgumentReader } from './argument-reader.ts';
+import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
 import type { Argument, PreparedSolution } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { TagIndex } from './tag-index.ts';
 import type { Touched } from './touched.ts';
 
 type Columns = Readonly<Record<SheetName, SheetColumns>>;
@@ -43,11 +44,13 @@ interface Memory {
 export class Solutions {
   readonly #document: ScheduleDocument;
   readonly #columns: Columns;
+  readonly #tags: TagIndex;
   readonly #memories = new Map<PreparedSolution, Memory>();
 
-  constructor(document: ScheduleDocument, columns: Columns) {
+  constructor(document: ScheduleDocument, columns: Columns, tags: TagIndex) {
     this.#document = document;
     this.#columns = columns;
+    this.#tags = tags;
   }
 
   /** Outcome of a row's solution that is no figure. */
@@ -65,7 +68,7 @@ export class Solutions {
     const { sheet, from, by } = solution;
     const memory = this.#memory(solution);
     const whole = this.#whole(solution, memory.whole);
-    const all = touched === undefined || touched.rows.get(sheet)?.has(-1) === true || whole !== memory.whole;
+    const all = touched === undefined || whole !== memory.whole;
     memory.whole = whole;
     const concerned = all ? undefined : this.#concerned(solution, touched, memory.targets);
     const changed: ChangedFigure[] = [];
@@ -75,6 +78,8 @@ export class Solutions {
     const members = this.#members(solution, concerned);
     const readOwn = solution.of.map((argument) => this.#reader(sheet, argument));
     const readEach = solution.each.map((argument) => this.#reader(from, argument));
+    const isPartialOwn = this.#partialReader(solution.of, sheet);
+    const isPartialEach = this.#partialReader(solution.each, from);
     for (const id of concerned ?? this.#document.rows(sheet).map((row) => row.id)) {
       if (this.#document.row(sheet, id) === undefined) {
         memory.kept[id] = undefined;
@@ -83,11 +88,12 @@ export class Solutions {
       const own = readOwn.map((read) => read(id));
       const naming = members.get(id) ?? [];
       const each = naming.map((member) => readEach.map((read) => read(member)));
-      const inputs = [whole.version, ...own, ...naming, ...each.flat()];
+      const isPartial = isPartialOwn(id) || naming.some(isPartialEach);
+      const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat()];
       if (same(memory.kept[id]?.inputs, inputs)) continue;
       const solved = solution.solve(own, each, whole.lines);
       memory.kept[id] = { inputs, outcome: solved.outcome };
-      this.#take(solution, id, naming, solved, changed);
+      this.#take(solution, id, naming, solved, isPartial, changed);
     }
     return changed;
   }
@@ -135,17 +141,19 @@ export class Solutions {
   }
 
   #take(
-    solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, changed: ChangedFigure[],
+    solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, isPartial: boolean, changed: ChangedFigure[],
   ): void {
     const { sheet, from } = solution;
     for (const key of solution.gives) {
       const differs = this.#set(sheet, id, key, solved.figures[key] ?? null);
-      if (this.#setMissing(sheet, id, key, solved.missing) || differs) changed.push({ sheet, id, key });
+      const lacking = lacksRows(sheet, key) ? solved.missing : 0;
+      if (this.#columns[sheet].setPartial(key, id, lacking || (isPartial ? -1 : 0)) || differs) changed.push({ sheet, id, key });
     }
     for (const key of solution.givesEach) {
+      const lacking = isPartial || (lacksRows(from, key) && solved.missing > 0) ? -1 : 0;
       naming.forEach((member, place) => {
-        const value = solved.each?.[key]?.[place] ?? null;
-        if (this.#set(from, member, key, value)) changed.push({ sheet: from, id: member, key });
+        const differs = this.#set(from, member, key, solved.each?.[key]?.[place] ?? null);
+        if (this.#columns[from].setPartial(key, member, lacking) || differs) changed.push({ sheet: from, id: member, key });
       });
     }
   }
@@ -155,29 +163,34 @@ export class Solutions {
     const targets = this.#columns[from].targets.get(by)!;
     for (const id of touched === undefined ? targets.keys() : touched.rows.get(from)?.keys() ?? []) {
       if ((targets[id] ?? -1) >= 0) continue;
-      for (const key of givesEach) if (this.#set(from, id, key, null)) changed.push({ sheet: from, id, key });
+      for (const key of givesEach) {
+        const differs = this.#set(from, id, key, null);
+        if (this.#columns[from].setPartial(key, id, 0) || differs) changed.push({ sheet: from, id, key });
+      }
     }
   }
 
   #set(sheet: SheetName, id: number, key: string, value: number | string | null): boolean {
-    const numbers = this.#columns[sheet].numbers.get(key);
-    if (numbers === undefined) return this.#columns[sheet].setText(key, id, typeof value === 'string' ? value : null);
-    const number = typeof value === 'number' && Number.isFinite(value) ? value : NaN;
-    if (Object.is(numbers[id], number)) return false;
-    numbers[id] = number;
-    return true;
-  }
-
-  #setMissing(sheet: SheetName, id: number, key: string, missing: number): boolean {
-    const partial = this.#columns[sheet].partial.get(key);
-    if (partial === undefined || partial[id] === missing) return false;
-    partial[id] = missing;
-    return true;
+    if (!this.#columns[sheet].numbers.has(key)) {
+      return this.#columns[sheet].setText(key, id, typeof value === 'string' ? value : null);
+    }
+    return this.#columns[sheet].setNumber(key, id, typeof value === 'number' && Number.isFinite(value) ? value : NaN);
   }
 
   #reader(own: SheetName, argument: Argument): ArgumentReader {
     return argumentReader(argument, own, this.#document, this.#columns);
   }
+
+  #partialReader(args: readonly Argument[], own: SheetName): (id: number) => boolean {
+    const readers = args.map((argument) => partialReader(argument, own, this.#columns, this.#tags)).filter((each) => each !== undefined);
+    return (id) => readers.some((isPartial) => isPartial(id));
+  }
+}
+
+/** Whether a figure is less than the whole where rows cannot be reckoned with. */
+function lacksRows(sheet: SheetName, key: string): boolean {
+  const column = findColumn(sheet, key);
+  return column?.role === 'computed' && column.whenPartial !== undefined;
 }
 
 function same(before: readonly CellValue[] | undefined, after: readonly CellValue[]): boolean {

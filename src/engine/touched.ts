@@ -39,22 +39,6 @@ export class Touched {
     }
   }
 
-  /** Gives up to `most` rows away. */
-  take(most: number): Touched {
-    const taken = new Touched();
-    let count = 0;
-    for (const [sheet, rows] of this.rows) {
-      for (const [id, keys] of rows) {
-        if (count === most) return taken;
-        count += 1;
-        if (keys === null) taken.row(sheet, id);
-        else for (const key of keys) taken.cell(sheet, id, key);
-        rows.delete(id);
-      }
-    }
-    return taken;
-  }
-
   cell(sheet: SheetName, id: number, key: string): void {
     const rows = this.#rowsOf(sheet);
     const keys = rows.get(id);

@@ -1,45 +1,27 @@
 import {
-  findColumn, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES,
-  type CellValue, type ScheduleDocument, type SheetName,
+  findColumn, isBlank, isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
-import { Calculation } from './calculation.ts';
-import { CatchingUp } from './catching-up.ts';
-import { CellContents } from './cell-contents.ts';
-import { CellLayout } from './cell-layout.ts';
-import { errorOf, type FormulaFault } from './formula-engine.ts';
-import { WRONG_ARGUMENTS } from './formula-functions.ts';
-import { isPartial } from './is-partial.ts';
-import { quickPass } from './quick-pass.ts';
+import { pass, type Calculation } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
-import { ruleOf } from './schema-rules.ts';
+import { rowsReading } from './rows-reading.ts';
+import { ruleOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
-import { Touched } from './touched.ts';
-import { TypedFormulas } from './typed-formulas.ts';
-
-/** A column that the formula engine holds. */
-interface HeldColumn {
-  readonly sheet: SheetName;
-  readonly key: string;
-}
+import { TagIndex } from './tag-index.ts';
+import type { Touched } from './touched.ts';
+import { TypedFormulas, type TypedFault } from './typed-formulas.ts';
 
 /**
- * Works out a document, which it reads and never changes. As long as no person has typed a formula, the rules are applied
- * to typed columns, and the formula engine learns what it missed when there is time, at the latest when a formula comes. With
- * formulas, cells are worked out in the formula engine, totals gathered beside it and given to it as values.
+ * Works out a document, which it reads and never changes. Rules, totals and solutions are applied to typed columns in passes over the
+ * rows that a change concerns. The formulas that persons typed are worked out between two passes, until nothing changes any more.
  */
 export class Workbook {
   readonly #document: ScheduleDocument;
   readonly #licenseKey: string;
-  #columns!: Record<SheetName, SheetColumns>;
-  #layout!: CellLayout;
+  #calculation!: Calculation;
   #references!: References;
   #typed!: TypedFormulas;
-  #contents!: CellContents;
-  #solutions!: Solutions;
-  #calculation!: Calculation;
-  #catchingUp!: CatchingUp;
 
   /** @param licenseKey key of the formula engine; see the README on its licence. */
   constructor(document: ScheduleDocument, licenseKey: string) {
@@ -55,15 +37,14 @@ export class Workbook {
   value(sheet: SheetName, id: number, key: string): CellValue {
     const column = findColumn(sheet, key);
     const row = this.#document.row(sheet, id);
-    if (column === undefined || row === undefined) return null;
-    if (column.role === 'computed') {
-      if (isBlank(row)) return null;
-      if (column.onDemand === true) return this.#onDemand(sheet, id, key);
-      return isNumeric(column) ? this.#columns[sheet].number(key, id) : this.#columns[sheet].text(key, id);
+    if (column === undefined || row === undefined || isBlank(row)) return null;
+    if (isNumeric(column)) {
+      const columns = this.#columns[sheet];
+      return columns.numbers.has(key) ? columns.number(key, id) : this.#onDemand(sheet, id, key);
     }
-    const own = row.cells[key] ?? null;
-    if (isNumeric(column)) return own === null && isBlank(row) ? null : this.#columns[sheet].number(key, id);
-    return own ?? (isBlank(row) ? null : column.default ?? null);
+    if (column.role === 'computed') return this.#columns[sheet].text(key, id);
+    if (column.to !== undefined) return this.#references.text(sheet, id, key);
+    return row.cells[key] ?? column.default ?? null;
   }
 
   /** The number in a cell; NaN when it is unknown. */
@@ -80,7 +61,7 @@ export class Workbook {
     });
     if (values.includes(null) && rule.takesUnknown !== true) return null;
     const result = rule.by(...(values as never[]));
-    return result === null || !Number.isFinite(result) ? null : result;
+    return typeof result !== 'number' || !Number.isFinite(result) ? null : result;
   }
 
   /** The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a change. */
@@ -99,26 +80,42 @@ export class Workbook {
     return this.#document.rows(sheet).filter(({ id }) => targets?.[id] === target).map(({ id }) => id);
   }
 
+  /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
+  rowsReading(sheet: SheetName, args: readonly Argument[], touched: Touched): ReadonlySet<number> {
+    return rowsReading(sheet, args, touched, this.#document, this.#columns);
+  }
+
+  /** Whether other rows of its sheet bear the tag of a row, so that whoever names it may mean another. */
+  isShared(sheet: SheetName, id: number): boolean {
+    return this.#calculation.tags.shared(sheet).has(id);
+  }
+
   /** Outcome of the solution of a row that is no figure, such as that no working voltage exists. */
   outcome(sheet: SheetName, id: number): string | undefined {
-    return this.#solutions.outcome(sheet, id);
+    return this.#calculation.solutions.outcome(sheet, id);
   }
 
-  /** How many rows a total or a solution lacks because their value is unknown. */
+  /** How many rows a total or a solution lacks because their value is not wholly known. */
   missing(sheet: SheetName, id: number, key: string): number {
-    return this.#columns[sheet].partial.get(key)?.[id] ?? 0;
+    return this.#columns[sheet].missing(key, id);
   }
 
-  /** Whether a figure follows from a total that lacks a row whose value is unknown. */
+  /**
+   * Whether a figure is less than the whole: a total that lacks a row whose value is not wholly known, or what follows from one, by
+   * references and formulas too.
+   */
   isPartial(sheet: SheetName, id: number, key: string): boolean {
-    return isPartial(this.#columns, sheet, id, key);
+    const column = findColumn(sheet, key);
+    if (column?.role !== 'computed' || column.onDemand !== true) return this.#columns[sheet].isPartial(key, id);
+    return ruleOf(sheet, key)!.args.some((arg) => {
+      const holder = arg.by === undefined ? id : this.target(sheet, id, arg.by);
+      return holder >= 0 && (this.isPartial(arg.sheet, holder, arg.key) || (arg.by !== undefined && this.isShared(arg.sheet, holder)));
+    });
   }
 
   /** Why the formula in a cell has no result, if it has none. */
-  fault(sheet: SheetName, id: number, key: string): FormulaFault | undefined {
-    if (this.#typed.size === 0) return undefined;
-    if (this.#typed.loops(sheet, id, key)) return { type: 'LOOP', message: '' };
-    return this.#calculation.fault(sheet, id, key);
+  fault(sheet: SheetName, id: number, key: string): TypedFault | undefined {
+    return this.#typed.fault(sheet, id, key);
   }
 
   /**
@@ -126,22 +123,12 @@ export class Workbook {
    * @returns a sentence that goes on after the formula; `undefined` when it can stand in the column.
    */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
-    const engine = this.#catchingUp.ready();
-    if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
-      return words.say('this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).');
-    }
-    this.#give(this.#hold(formula));
-    const result = errorOf(engine.tryFormula(this.#typed.compile(sheet, -1, key, formula) ?? '=0'));
-    if (result?.message === WRONG_ARGUMENTS) return words.say('it gives a function too few or too many arguments. Correct it.');
-    return result?.type === 'NAME' ? words.say('it uses a function or a name that is not known. Correct its spelling.') : undefined;
+    return this.#typed.problemOf(sheet, key, formula, words);
   }
 
-  /**
-   * Makes the formula engine ready for the first formula, one step at a time so that a page stays responsive.
-   * @returns whether it is ready.
-   */
-  prepareStep(): boolean {
-    return this.#catchingUp.step();
+  /** Builds the formula engine, so that the first formula need not wait for it. */
+  startFormulas(): void {
+    this.#typed.start();
   }
 
   /**
@@ -157,59 +144,39 @@ export class Workbook {
     for (const sheet of SHEET_NAMES) this.#columns[sheet].reserve(this.#document.capacity(sheet));
     this.#touchBlank(touched);
     this.#retarget(touched);
-    const missed = this.#catchingUp.isBehind;
-    this.#noteFormulas(touched);
-    if (this.#typed.size === 0) {
-      this.#calculation.forgetFaults();
-      this.#catchingUp.miss(touched);
-      quickPass(this.#document, this.#columns, this.#solutions, touched);
-      return touched;
-    }
-    const engine = this.#catchingUp.ready();
-    if (missed) this.#calculation.takeAll(engine, touched);
-    this.#calculation.run(engine, this.#contents.writesOf(touched), touched);
+    this.#typed.note(touched);
+    this.#work(touched);
     return touched;
   }
 
   destroy(): void {
-    this.#catchingUp.destroy();
+    this.#typed.destroy();
+  }
+
+  get #columns(): Calculation['columns'] {
+    return this.#calculation.columns;
   }
 
   #build(): void {
-    this.#columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-      [sheet, new SheetColumns(sheet, this.#document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
-    this.#layout = new CellLayout();
-    this.#typed = new TypedFormulas(this.#document, this.#layout);
-    this.#references = new References(this.#document, this.#columns);
-    this.#contents = new CellContents(this.#document, this.#columns, this.#layout, this.#typed);
-    this.#solutions = new Solutions(this.#document, this.#columns);
-    this.#calculation = new Calculation(this.#document, this.#columns, this.#layout, this.#contents, this.#solutions);
-    this.#catchingUp = new CatchingUp(this.#document, this.#layout, this.#contents, this.#licenseKey);
-    this.#findTypedFormulas();
-    if (this.#typed.size === 0) {
-      quickPass(this.#document, this.#columns, this.#solutions);
-      return;
-    }
-    const engine = this.#catchingUp.ready();
-    const touched = new Touched();
-    for (const sheet of SHEET_NAMES) touched.row(sheet, -1);
-    this.#calculation.takeAll(engine, touched);
-    this.#calculation.run(engine, [], touched);
+    const document = this.#document;
+    const columns = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+      [sheet, new SheetColumns(sheet, document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
+    const tags = new TagIndex(document);
+    this.#calculation = { document, columns, tags, solutions: new Solutions(document, columns, tags) };
+    this.#references = new References(document, columns);
+    this.#typed = new TypedFormulas(this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey);
+    this.#typed.note();
+    this.#work();
   }
 
-  #findTypedFormulas(): void {
-    for (const sheet of SHEET_NAMES) {
-      const keys = this.#layout.keys(sheet).filter((key) => this.#isTypable(sheet, key));
-      for (const { id, cells } of this.#document.rows(sheet)) {
-        for (const key of keys) {
-          const own = cells[key];
-          if (!isFormula(own)) continue;
-          this.#hold(own);
-          this.#typed.note(sheet, id, key, own);
-        }
-      }
-    }
-    this.#typed.checkLoops();
+  /** Works out what follows from changes; everything when they are absent. */
+  #work(touched?: Touched): void {
+    let pending = touched;
+    do {
+      pass(this.#calculation, pending);
+      if (pending !== touched) touched?.add(pending!);
+      pending = this.#typed.follow(pending);
+    } while (pending.size > 0);
   }
 
   /** Rows that are blank now, or may have been before, are touched whole: in a blank row no default holds. */
@@ -221,6 +188,19 @@ export class Workbook {
     }
   }
 
+  /** Ids of the rows that share their tag now and did not, or the other way round, by sheet. */
+  #sharedOtherwise(touched: Touched): Map<SheetName, Set<number>> {
+    const found = new Map<SheetName, Set<number>>();
+    for (const { sheet, id, keys } of touched.cells()) {
+      if (keys !== null && !keys.has(SCHEMA[sheet].tag)) continue;
+      const was = this.isShared(sheet, id);
+      const others = this.#calculation.tags.update(sheet, id);
+      const changed = was === this.isShared(sheet, id) ? others : [id, ...others];
+      if (changed.length > 0) found.set(sheet, new Set([...found.get(sheet) ?? [], ...changed]));
+    }
+    return found;
+  }
+
   /** References that mean another row now are touched too, and with them what is read through them. */
   #retarget(touched: Touched): void {
     const rows = [...touched.cells()].filter(({ sheet, keys }) =>
@@ -230,52 +210,11 @@ export class Workbook {
         && (touched.rearranged.has(sheet) || touched.concerns(sheet, SCHEMA[sheet].tag)))
       .flatMap((sheet) => this.#references.reindex(sheet));
     for (const { sheet, id } of rows) retargeted.push(...this.#references.resolveRow(sheet, id));
+    for (const [sheet, ids] of this.#sharedOtherwise(touched)) {
+      retargeted.push(...this.#references.naming(sheet, ids));
+      for (const id of ids) retargeted.push({ sheet, id, key: SCHEMA[sheet].tag });
+    }
     for (const { sheet, id, key } of retargeted) touched.cell(sheet, id, key);
-  }
-
-  /** Notes the formulas of persons that came, went, or must be compiled again. */
-  #noteFormulas(touched: Touched): void {
-    let changed = false;
-    const held: HeldColumn[] = [];
-    for (const { sheet, id, keys } of touched.cells()) {
-      const cells = this.#document.row(sheet, id)?.cells ?? {};
-      for (const key of keys ?? this.#layout.keys(sheet)) {
-        const own = cells[key];
-        if (!isFormula(own) && this.#typed.size === 0) continue;
-        const formula = isFormula(own) && this.#isTypable(sheet, key) ? own : undefined;
-        if (formula !== undefined) held.push(...this.#hold(formula));
-        changed = this.#typed.note(sheet, id, key, formula) || changed;
-      }
-    }
-    this.#give(held);
-    if (this.#typed.size === 0 && !changed) return;
-    for (const sheet of touched.rearranged) {
-      for (const cell of this.#typed.referringTo(sheet)) touched.cell(cell.sheet, cell.id, cell.key);
-    }
-    if (changed) for (const cell of this.#typed.checkLoops()) touched.cell(cell.sheet, cell.id, cell.key);
-  }
-
-  /** Whether a person may type a formula in a column. */
-  #isTypable(sheet: SheetName, key: string): boolean {
-    const column = findColumn(sheet, key);
-    return column?.role === 'input' && isNumeric(column);
-  }
-
-  /** Makes places for the columns that a formula reads. @returns those that had none. */
-  #hold(formula: string): HeldColumn[] {
-    const held: HeldColumn[] = [];
-    for (const { sheet, key } of this.#typed.columnsToHold(formula)) {
-      if (this.#layout.place(sheet, key) !== undefined) continue;
-      this.#layout.add(sheet, key);
-      held.push({ sheet, key });
-    }
-    return held;
-  }
-
-  /** Gives the formula engine columns that it has not held so far. */
-  #give(columns: readonly HeldColumn[]): void {
-    if (columns.length === 0) return;
-    this.#catchingUp.ready().write(columns.flatMap(({ sheet, key }) =>
-      this.#document.rows(sheet).flatMap(({ id }) => this.#contents.writes(sheet, id, new Set([key])))));
+    for (const { sheet, id, key } of this.#references.takeOver(touched)) touched.cell(sheet, id, key);
   }
 }

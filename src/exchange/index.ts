@@ -1,7 +1,7 @@
 export * from './csv/index.ts';
 export { decodeText } from './decode-text.ts';
-export { EMBEDDED_ID, isHtml } from './html/index.ts';
+export { EMBEDDED_ID, embeddedSchedule, isHtml } from './html/index.ts';
+export { isScheduleText } from './is-schedule-text.ts';
 export * from './json/index.ts';
 export * from './problem.ts';
 export { railVoltages } from './rail-voltages.ts';
-export * from './xlsx/index.ts';

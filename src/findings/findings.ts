@@ -1,14 +1,14 @@
 import type { Touched, Workbook } from '../engine/index.ts';
 import {
-  isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName,
+  isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
-import { RowReader } from './row-reader.ts';
-import { TagIndex } from './tag-index.ts';
+import { Reads } from './reads.ts';
+import { RowReader, type ReaderSource } from './row-reader.ts';
 
 type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & { readonly inStatus: boolean };
 
@@ -16,22 +16,13 @@ type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & { readonly 
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
   CHECKS[sheet].some(({ inStatus }) => inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
 
-/** What checks read of the rows that their row refers to: a change there need not change a figure of the row itself. */
-const READ_BEHIND: readonly { sheet: SheetName; by: string; to: SheetName; keys: readonly string[] }[] = [
-  { sheet: 'devices', by: 'type', to: 'types', keys: ['power'] },
-  { sheet: 'devices', by: 'run', to: 'runs', keys: ['rail', 'length'] },
-  { sheet: 'runs', by: 'rail', to: 'supplies', keys: ['voltage', 'rated'] },
-  { sheet: 'runs', by: 'conductor', to: 'conductors', keys: ['resistance', 'maxCurrent'] },
-  { sheet: 'outputs', by: 'contact', to: 'contacts', keys: ['inrush'] },
-];
-
 /** What was found in a schedule, kept row by row, so that an edit costs only the rows that it concerns. */
 export class Findings {
   readonly #document: ScheduleDocument;
   readonly #book: Workbook;
   #kept!: Record<SheetName, Map<number, readonly Kept[]>>;
-  #tags!: TagIndex;
   #purposes!: RailPurposes;
+  readonly #reads = new Reads();
   #all: readonly Finding[] | undefined;
   #words: Words;
 
@@ -94,15 +85,11 @@ export class Findings {
       this.#checkAll();
       return;
     }
-    const extra: [SheetName, number][] = [];
-    for (const { sheet, id, keys } of touched.cells()) {
-      if (keys !== null && !keys.has(SCHEMA[sheet].tag)) continue;
-      for (const other of this.#tags.update(sheet, id)) extra.push([sheet, other]);
-    }
-    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) extra.push(['supplies', id]);
-    extra.push(...this.#readingBehind(touched));
-    for (const { sheet, id } of touched.cells()) this.#check(sheet, id);
-    for (const [sheet, id] of extra) this.#check(sheet, id);
+    const due = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+      [sheet, new Set(touched.rows.get(sheet)?.keys())])) as Record<SheetName, Set<number>>;
+    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) due.supplies.add(id);
+    for (const [sheet, id] of this.#reads.rowsConcerned(touched, this.#book)) due[sheet].add(id);
+    for (const sheet of SHEET_NAMES) for (const id of due[sheet]) this.#check(sheet, id);
   }
 
   #concernsPurposes(touched: Touched): boolean {
@@ -110,21 +97,14 @@ export class Findings {
       || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
-  /** The rows whose checks read what changed in a row that they refer to. */
-  #readingBehind(touched: Touched): [SheetName, number][] {
-    const read = READ_BEHIND.filter(({ to, keys }) => keys.some((key) => touched.concerns(to, key)));
-    return read.flatMap(({ sheet, by, to }) => {
-      const changed = touched.rows.get(to)!;
-      return this.#document.rows(sheet).filter(({ id }) => changed.has(this.#book.target(sheet, id, by)))
-        .map(({ id }): [SheetName, number] => [sheet, id]);
-    });
-  }
-
   #checkAll(): void {
     this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, new Map()])) as never;
-    this.#tags = new TagIndex(this.#document);
     this.#purposes = new RailPurposes(this.#document, this.#book);
     for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
+  }
+
+  get #source(): ReaderSource {
+    return { document: this.#document, book: this.#book, words: this.#words, reads: this.#reads };
   }
 
   #check(sheet: SheetName, id: number): void {
@@ -135,26 +115,20 @@ export class Findings {
   }
 
   #find(sheet: SheetName, row: Row): Kept[] {
-    const reader = new RowReader(sheet, row, this.#document, this.#book, this.#words);
+    const reader = new RowReader(sheet, row, this.#source);
     const kept: Kept[] = [];
     for (const { rule, key, severity, inStatus, find } of CHECKS[sheet]) {
       const found = find(reader);
       if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, ...found });
     }
-    const keep = (rule: string, severity: Severity, key: string, value: CellValue, message: string) =>
-      kept.push({ rule, severity, sheet, id: row.id, key, inStatus: false, value, limit: null, message });
-    const tag = tagOf(sheet, row);
-    if (tag !== '' && this.#tags.isShared(sheet, tag)) {
-      keep('tag-used-twice', sheet === 'devices' ? 'note' : 'incomplete', SCHEMA[sheet].tag, tag, reader.say(sheet === 'devices'
-        ? '{name} stands in more than one row. Give each row a tag of its own.'
-        : '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.'));
-    }
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
     if (purposes.length > 1) {
-      keep('supply-purposes-mixed', 'note', 'purpose', purposes.join(', '),
-        reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
-          purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
-        }));
+      const message = reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
+        purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
+      });
+      kept.push({
+        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false, value: purposes.join(', '), limit: null, message,
+      });
     }
     return kept;
   }

@@ -1,22 +1,29 @@
-import type { Workbook } from '../engine/index.ts';
-import { SCHEMA, tagOf, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { figureOf, type Argument, type TypedFault, type Workbook } from '../engine/index.ts';
+import { columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
+import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 
-/** One row as the checks read it. */
-export class RowReader {
-  readonly sheet: SheetName;
-  readonly row: Row;
+/** What all rows are read from. */
+export interface ReaderSource {
   readonly document: ScheduleDocument;
   readonly book: Workbook;
   readonly words: Words;
+  readonly reads: Reads;
+}
 
-  constructor(sheet: SheetName, row: Row, document: ScheduleDocument, book: Workbook, words: Words) {
+/** One row as the checks read it. What is read of other rows is noted, so that the row is checked again when it changes. */
+export class RowReader {
+  readonly sheet: SheetName;
+  readonly row: Row;
+  readonly words: Words;
+  readonly #source: ReaderSource;
+
+  constructor(sheet: SheetName, row: Row, source: ReaderSource) {
     this.sheet = sheet;
     this.row = row;
-    this.document = document;
-    this.book = book;
-    this.words = words;
+    this.words = source.words;
+    this.#source = source;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -30,30 +37,73 @@ export class RowReader {
   }
 
   value(key: string): CellValue {
-    return this.book.value(this.sheet, this.row.id, key);
+    return this.#source.book.value(this.sheet, this.row.id, key);
   }
 
   /** A number of the row; `null` when it is unknown. */
   number(key: string): number | null {
-    const value = this.book.number(this.sheet, this.row.id, key);
+    const value = this.#source.book.number(this.sheet, this.row.id, key);
     return Number.isNaN(value) ? null : value;
   }
 
   /** How many rows a total lacks. */
   missing(key: string): number {
-    return this.book.missing(this.sheet, this.row.id, key);
+    return this.#source.book.missing(this.sheet, this.row.id, key);
   }
 
   isPartial(key: string): boolean {
-    return this.book.isPartial(this.sheet, this.row.id, key);
+    return this.#source.book.isPartial(this.sheet, this.row.id, key);
+  }
+
+  /** Why the formula in a cell has no result, if it has none. */
+  fault(key: string): TypedFault | undefined {
+    return this.#source.book.fault(this.sheet, this.row.id, key);
+  }
+
+  /** Outcome of the row that is no figure. */
+  get outcome(): string | undefined {
+    return this.#source.book.outcome(this.sheet, this.row.id);
+  }
+
+  /** Whether other rows bear the same tag. */
+  get isShared(): boolean {
+    return this.#source.book.isShared(this.sheet, this.row.id);
+  }
+
+  /** Whether a reference, its own or one taken over, names a row. */
+  names(reference: string): boolean {
+    return this.#target(reference) >= 0;
+  }
+
+  /** Whether the row that a reference names shares its tag with others. */
+  namesShared(reference: string): boolean {
+    const target = this.#target(reference);
+    return target >= 0 && this.#source.book.isShared(this.#sheetOf(reference), target);
   }
 
   /** A number of the row that a reference names; `null` when it is unknown. */
-  numberOf(reference: string, sheet: SheetName, key: string): number | null {
-    const target = this.book.target(this.sheet, this.row.id, reference);
-    if (target < 0) return null;
-    const value = this.book.number(sheet, target, key);
-    return Number.isNaN(value) ? null : value;
+  numberOf(reference: string, key: string): number | null {
+    const value = this.valueOf(reference, key);
+    return typeof value === 'number' ? value : null;
+  }
+
+  /** What a cell of the row that a reference names is worth; `null` when that is unknown, or no row is named. */
+  valueOf(reference: string, key: string): CellValue {
+    const target = this.#read(reference, key);
+    return target < 0 ? null : this.#source.book.value(this.#sheetOf(reference), target, key);
+  }
+
+  /** The figure behind a reference that is less than the whole, in words: «Inside of the enclosure E1»; `undefined` when it is whole. */
+  partialBehind({ by, sheet, key }: Argument): string | undefined {
+    const target = by === undefined ? -1 : this.#read(by, key);
+    if (target < 0 || !this.#source.book.isPartial(sheet, target, key)) return undefined;
+    this.#read(by!, SCHEMA[sheet].tag);
+    return this.figure(sheet, target, key);
+  }
+
+  /** A figure of any row in words: «Demand of the supply L1». */
+  figure(sheet: SheetName, id: number, key: string): string {
+    return figureOf(this.#source.document, sheet, id, key, this.words);
   }
 
   /** The row as a sentence names it: «Rail L1», or «A supply without a tag», whose place the finding tells. */
@@ -65,5 +115,19 @@ export class RowReader {
   /** The name of a sheet, to which a remedy sends. */
   titleOf(sheet: SheetName): string {
     return this.words.text(SCHEMA[sheet].title);
+  }
+
+  #target(reference: string): number {
+    return this.#source.book.target(this.sheet, this.row.id, reference);
+  }
+
+  /** Notes that a column behind a reference is read. @returns id of the row that it names. */
+  #read(reference: string, key: string): number {
+    this.#source.reads.note(this.sheet, reference, key);
+    return this.#target(reference);
+  }
+
+  #sheetOf(reference: string): SheetName {
+    return (columnOf(this.sheet, reference) as InputColumn).to!;
   }
 }

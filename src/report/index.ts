@@ -1,6 +1,7 @@
 export { CAUTIONS } from './cautions.ts';
 export { changesText, compareSchedules, type ScheduleChanges } from './changes/index.ts';
 export { matchesDigest, scheduleDigest } from './digest/index.ts';
+export { editsTitle, fileText, type FileText } from './file-text.ts';
 export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';

@@ -6,8 +6,8 @@ type Catalogue = Readonly<Record<string, string>>;
 
 /** The catalogues, each a file of its own, so that a page loads only the language that it speaks. */
 const CATALOGUES: Readonly<Record<Exclude<Language, 'en'>, () => Promise<{ default: Catalogue }>>> = {
-  de: () => import('./catalogue/de.json', { with: { type: 'json' } }),
-  fr: () => import('./catalogue/fr.json', { with: { type: 'json' } }),
+  de: () => import('./catalogue/de.json'),
+  fr: () => import('./catalogue/fr.json'),
 };
 
 /**

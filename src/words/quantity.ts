@@ -1,3 +1,5 @@
+import { fixed, type SafeSide } from './rounding.ts';
+
 /** A figure in a sentence, which each language writes with its own decimal sign. */
 export interface Quantity {
   readonly value: number;
@@ -45,4 +47,18 @@ export function kelvins(value: number): Quantity {
 /** A share in a sentence: «79 %»; with decimals where rounding would hide that it differs from `other`. */
 export function percent(value: number, other?: number): Quantity {
   return quantity(value * 100, other === undefined ? undefined : other * 100, 0, '%');
+}
+
+/** A limit that must not be passed upwards, or what is left before one, in a sentence: rounded down. */
+export function roundedDown(limit: Quantity): Quantity {
+  return rounded(limit, 'down');
+}
+
+/** What is needed at least, or what is too much, in a sentence: rounded up. */
+export function roundedUp(limit: Quantity): Quantity {
+  return rounded(limit, 'up');
+}
+
+function rounded({ value, decimals, unit }: Quantity, side: SafeSide): Quantity {
+  return { value: Number(fixed(value, decimals, side)), decimals, unit };
 }

@@ -1,4 +1,7 @@
-import type { MessageValue } from './words.ts';
+import type { Quantity } from './quantity.ts';
+
+/** What a message may be given: a text that is said already, a number, or a figure with its unit. */
+export type MessageValue = string | number | Quantity;
 
 /** What stands before the first brace of a message, that brace, and what follows it. */
 type Cut<Text extends string> =

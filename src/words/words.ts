@@ -1,10 +1,7 @@
 import { IntlMessageFormat } from 'intl-messageformat';
 import { isWellFormed, languageOf, type Language } from './language.ts';
-import type { Quantity } from './quantity.ts';
-import type { ValuesOf } from './values-of.ts';
+import type { MessageValue, ValuesOf } from './values-of.ts';
 
-/** What a message may be given: a text that is said already, a number, or a figure with its unit. */
-export type MessageValue = string | number | Quantity;
 export type MessageValues = Readonly<Record<string, MessageValue>>;
 /** The messages of one language by the English ones. */
 export type Translations = ReadonlyMap<string, string>;

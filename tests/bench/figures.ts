@@ -2,16 +2,16 @@ import { KINDS } from './kinds.ts';
 import type { CandidateName } from './peers/index.ts';
 import type { Report } from './sample.ts';
 
-/** A candidate as the tables know it; `steps` is the schedule made ready step by step. */
-export type Contestant = CandidateName | 'steps';
-
 /** Measured figures of one size: by name of the figure, then by candidate. Times in ms, heap in KB a row. */
-export type Figures = ReadonlyMap<string, ReadonlyMap<Contestant, number>>;
+export type Figures = ReadonlyMap<string, ReadonlyMap<CandidateName, number>>;
 
 export const BUILD = 'build';
 export const FIRST_FIGURES = 'build, until figures are known';
-export const LONGEST_STEP = 'build in steps, longest';
+export const FORMULAS_START = 'start of the formula engine, once on a page, while it is idle';
 export const HEAP = 'heap per row';
+export const FORMULA_AFTER = [0, 1_000, 10_000];
+export const firstFormula = (pasted: number) =>
+  pasted === 0 ? 'first typed formula' : `first typed formula after a paste of ${pasted.toLocaleString('en')} rows`;
 export const firstOf = (kind: string) => `first ${kind} of a session`;
 const LONGEST = ', longest';
 export const longestOf = (kind: string) => `${kind}${LONGEST}`;
@@ -32,13 +32,13 @@ const middle = (name: string, values: readonly number[]) => isLongest(name) ? Ma
  */
 export class FigureGatherer {
   readonly #rows: number;
-  readonly #values = new Map<string, Map<Contestant, number[]>>();
+  readonly #values = new Map<string, Map<CandidateName, number[]>>();
 
   constructor(rows: number) {
     this.#rows = rows;
   }
 
-  add(contestant: Contestant, reports: readonly Report[]): void {
+  add(contestant: CandidateName, reports: readonly Report[]): void {
     for (const report of reports) {
       if ('heapBytes' in report) this.#addBuild(contestant, report);
       else this.#addKind(contestant, report);
@@ -50,18 +50,16 @@ export class FigureGatherer {
       [name, new Map([...byContestant].map(([contestant, values]) => [contestant, middle(name, values)]))]));
   }
 
-  #addBuild(contestant: Contestant, report: Extract<Report, { kind: 'build' }>): void {
-    if (contestant === 'steps') {
-      this.#put(LONGEST_STEP, 'schedule', report.longestStep);
-      return;
-    }
+  #addBuild(contestant: CandidateName, report: Extract<Report, { kind: 'build' }>): void {
     this.#put(FIRST_FIGURES, contestant, report.firstFigures);
-    this.#put(BUILD, contestant, report.time);
+    if (contestant === 'schedule') this.#put(FORMULAS_START, contestant, report.formulasStart);
+    else this.#put(BUILD, contestant, report.time);
     this.#put(HEAP, contestant, report.heapBytes / 1024 / this.#rows);
   }
 
-  #addKind(contestant: Contestant, { kind, times, undoTimes }: Exclude<Report, { kind: 'build'; time: number }>): void {
+  #addKind(contestant: CandidateName, { kind, times, undoTimes }: Exclude<Report, { kind: 'build'; time: number }>): void {
     this.#put(kind, contestant, median(times));
+    if (FORMULA_AFTER.map(firstFormula).includes(kind)) return;
     this.#put(longestOf(kind), contestant, Math.max(...times));
     if (kind === KINDS[0]!.name || KINDS.find(({ name }) => name === kind)!.family === 'paste') {
       this.#put(firstOf(kind), contestant, times[0]!);
@@ -69,8 +67,8 @@ export class FigureGatherer {
     if (undoTimes.length > 0) this.#put(undoOf(kind), contestant, median(undoTimes));
   }
 
-  #put(name: string, contestant: Contestant, value: number): void {
-    const byContestant = this.#values.get(name) ?? new Map<Contestant, number[]>();
+  #put(name: string, contestant: CandidateName, value: number): void {
+    const byContestant = this.#values.get(name) ?? new Map<CandidateName, number[]>();
     this.#values.set(name, byContestant);
     byContestant.set(contestant, [...byContestant.get(contestant) ?? [], value]);
   }

@@ -33,10 +33,10 @@ export interface Candidate {
   apply(operation: Operation): void;
   undo(): void;
   results(): Results;
-  /** Makes ready for edits what the constructor has put off, where it has. */
+  /** Makes ready for formulas, as a page does while it is idle. */
   prepare?(): void;
-  /** The same in steps, so that a page stays responsive. @returns whether everything is ready. */
-  prepareStep?(): boolean;
+  /** Types a SUM over a column of devices, as the first formula of a session. */
+  typeFormula?(): void;
   /** Puts everything that was found in order, as a list on the screen needs it, where the candidate has such a list. */
   listFindings?(): number;
 }

@@ -1,7 +1,7 @@
 import { availableParallelism, loadavg, totalmem } from 'node:os';
 import { isMet, type Budget } from './budgets.ts';
 import {
-  BUILD, FIRST_FIGURES, firstOf, HEAP, LONGEST_STEP, longestOf, undoOf, type Figures,
+  FIRST_FIGURES, firstFormula, firstOf, FORMULAS_START, FORMULA_AFTER, HEAP, longestOf, undoOf, type Figures,
 } from './figures.ts';
 import { KINDS } from './kinds.ts';
 
@@ -10,10 +10,10 @@ export const HEADING = ['', 'schedule', 'SUMIFS workbook', 'part', 'plain loop',
 
 /** Names of the figures, in the order of the tables. */
 const NAMES = [
-  FIRST_FIGURES, BUILD, LONGEST_STEP,
+  FIRST_FIGURES, FORMULAS_START,
   ...KINDS.flatMap(({ name, family }) =>
     [firstOf(name), name, ...family === 'row' ? [longestOf(name)] : [], undoOf(name)]),
-  HEAP,
+  ...FORMULA_AFTER.map(firstFormula), HEAP,
 ];
 
 /** A time [ms] with three digits. */

@@ -2,7 +2,7 @@ import { parseArgs } from 'node:util';
 import { browserBudgets, browserLines } from './browser/browser-report.ts';
 import { budgets, isMet, type Budget } from './budgets.ts';
 import { effortOf } from './effort.ts';
-import { FigureGatherer, type Contestant, type Figures } from './figures.ts';
+import { FigureGatherer, FORMULA_AFTER, type Figures } from './figures.ts';
 import { measure } from './measure.ts';
 import { CANDIDATES } from './peers/index.ts';
 import { budgetLines, busyLine, HEADING, machine, sizeLines } from './report.ts';
@@ -20,16 +20,19 @@ const HELP = `npm run bench -- [options]
 /** Measures one size: fresh processes, one round after the other, every second round in reverse order. */
 async function measureSize(rows: number, quick: boolean): Promise<Figures> {
   const gatherer = new FigureGatherer(rows);
-  const contestants: Contestant[] = ['schedule', 'steps', ...CANDIDATES.filter((name) => name !== 'schedule')];
-  const efforts = contestants.map((contestant) =>
-    ({ contestant, ...effortOf(contestant === 'steps' ? 'schedule' : contestant, rows, quick) }));
+  const efforts = CANDIDATES.map((contestant) => ({ contestant, ...effortOf(contestant, rows, quick) }));
+  for (let round = 0; round < (quick ? 2 : 3); round += 1) {
+    for (const formulaAfter of FORMULA_AFTER) {
+      const { reports } = await measure({ candidate: 'schedule', rows, calls: {}, formulaAfter }, 300);
+      gatherer.add('schedule', reports.slice(1));
+    }
+  }
   const mostRounds = Math.max(...efforts.map(({ rounds }) => rounds));
   for (let round = 0; round < mostRounds; round += 1) {
     for (const { contestant, rounds, calls, capSeconds } of round % 2 === 0 ? efforts : efforts.toReversed()) {
       if (round >= rounds) continue;
       process.stderr.write(`${rows} rows, round ${round + 1}: ${contestant}\n`);
-      const task: Task = contestant === 'steps'
-        ? { candidate: 'schedule', rows, calls: {}, inSteps: true } : { candidate: contestant, rows, calls };
+      const task: Task = { candidate: contestant, rows, calls };
       const { reports, capped } = await measure(task, capSeconds);
       if (capped) console.log(`${contestant} at ${rows} rows: ended after ${capSeconds} s, what it had done counts.`);
       gatherer.add(contestant, reports);

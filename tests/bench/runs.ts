@@ -70,7 +70,6 @@ for (const [runs, each] of [[1, 1000], [1000, 20]] as const) {
   const name = `${runs.toLocaleString('en')} run${runs === 1 ? '' : 's'} of ${each.toLocaleString('en')} devices`;
   lines.push([`schedule, first figures, ${name}`, median(() => { new LoadSchedule(content).dispose(); }, 5).toFixed(1)]);
   const schedule = new LoadSchedule(content);
-  while (!schedule.prepareStep());
   lines.push([`schedule, edit of a length, ${name}`, edit(schedule, 'length', [70, 75]).toFixed(2)]);
   const { id } = schedule.rows('supplies')[0]!;
   let turn = 0;

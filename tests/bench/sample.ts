@@ -1,26 +1,27 @@
 import { compare } from './compare.ts';
 import type { Calls } from './effort.ts';
 import { KINDS } from './kinds.ts';
-import type { Candidate } from './operation.ts';
+import { firstFormula } from './figures.ts';
+import { PASTE_KEYS } from './operation.ts';
 import { BUILD, type CandidateName } from './peers/index.ts';
 import { Reference } from './reference.ts';
-import { SIZES, workload } from './workload.ts';
+import { block, SIZES, workload } from './workload.ts';
 
 /** What one process is to measure. */
 export interface Task {
   readonly candidate: CandidateName;
   readonly rows: number;
   readonly calls: Calls;
-  /** Make ready in steps, as a page does while it is idle, instead of at once. */
-  readonly inSteps?: true;
+  /** Times the first formula of a session only, right after a paste of so many rows. */
+  readonly formulaAfter?: number;
 }
 
 /** One line of what a process reports. Times in milliseconds, in the order of the calls. */
 export type Report =
   | {
     readonly kind: 'build'; readonly time: number; readonly heapBytes: number;
-    /** Until the figures are known, and the longest that a page was busy afterwards. */
-    readonly firstFigures: number; readonly longestStep: number;
+    /** Until the figures are known, and how long it takes to make ready for formulas. */
+    readonly firstFigures: number; readonly formulasStart: number;
   }
   | { readonly kind: string; readonly times: readonly number[]; readonly undoTimes: readonly number[] };
 
@@ -40,24 +41,6 @@ function timed(work: () => void): number {
   return performance.now() - start;
 }
 
-/** @returns the time of the longest step. */
-function makeReady(candidate: Candidate): number {
-  if (!task.inSteps) return timed(() => candidate.prepare?.());
-  let longest = 0;
-  for (;;) {
-    const start = performance.now();
-    const ready = candidate.prepareStep!();
-    longest = Math.max(longest, performance.now() - start);
-    if (ready) return longest;
-  }
-}
-
-/** What a page does between two actions of a person: it lets a candidate catch up with what it put off. Not timed. */
-function rest(): void {
-  while (candidate.prepareStep?.() === false);
-  collect();
-}
-
 const report = (line: Report) => process.stdout.write(`${JSON.stringify(line)}\n`);
 
 const task = JSON.parse(process.argv[2]!) as Task;
@@ -67,10 +50,15 @@ const before = heapBytes();
 const start = performance.now();
 const candidate = BUILD[task.candidate](sheets);
 const firstFigures = performance.now() - start;
-const longestStep = makeReady(candidate);
+const formulasStart = timed(() => candidate.prepare?.());
 const time = performance.now() - start;
-report({ kind: 'build', time, heapBytes: heapBytes() - before, firstFigures, longestStep });
+report({ kind: 'build', time, heapBytes: heapBytes() - before, firstFigures, formulasStart });
 
+if (task.formulaAfter !== undefined) {
+  if (task.formulaAfter > 0) candidate.apply({ op: 'paste', at: 0, lines: block(size, task.formulaAfter, PASTE_KEYS, 1) });
+  report({ kind: firstFormula(task.formulaAfter), times: [timed(() => candidate.typeFormula!())], undoTimes: [] });
+  process.exit(0);
+}
 const reference = new Reference(sheets);
 const check = (when: string) => compare(`${task.candidate} ${when}`, candidate.results(), reference.results());
 check('after the build');
@@ -79,7 +67,7 @@ for (const { name, operation, listsFindings } of KINDS) {
   const { times: calls, undo } = task.calls[name] ?? { times: 0, undo: false };
   if (calls === 0 || (listsFindings && candidate.listFindings === undefined)) continue;
   const operations = Array.from({ length: calls }, (_, call) => operation(size, call));
-  rest();
+  collect();
   const times = operations.map((each) => timed(() => {
     candidate.apply(each);
     if (listsFindings) candidate.listFindings!();
@@ -90,7 +78,7 @@ for (const { name, operation, listsFindings } of KINDS) {
     report({ kind: name, times, undoTimes: [] });
     continue;
   }
-  rest();
+  collect();
   const undoTimes = operations.map(() => timed(() => {
     candidate.undo();
     if (listsFindings) candidate.listFindings!();

@@ -11,7 +11,7 @@ export interface Size {
 export const SIZES: readonly Size[] = [
   { rows: 1_000, rails: 10, branches: 40 },
   { rows: 10_000, rails: 20, branches: 200 },
-  { rows: 50_000, rails: 50, branches: 1_000 },
+  { rows: 100_000, rails: 80, branches: 2_000 },
 ];
 
 export type Workload = Readonly<Record<WorkSheet, readonly Cells[]>>;

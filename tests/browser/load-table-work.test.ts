@@ -1,9 +1,11 @@
 import axe from 'axe-core';
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
+import type { LoadTable } from '../../components/load-table/load-table.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
-import type { Content } from '../../src/schedule/index.ts';
+import { letterOf, type Content } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { savedFiles } from './support/saved-files.ts';
@@ -33,6 +35,38 @@ test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again withou
   expect(await other.openFile(files[0]!)).toEqual([]);
   expect(other.value).toBe(writeSchedule(content));
   expect(other.schedule.undoLabel).toBe(`KP-1-load-table.${form} opened`);
+});
+
+test('a cell that was edited in the saved workbook is told, with what it is in the schedule, until that is put away', async () => {
+  const element = await open(sample());
+  const files = savedFiles();
+  await press(element, '[data-do=xlsx]');
+  await expect.poll(() => files.length, { timeout: 10_000 }).toBe(1);
+  const packed = unzipSync(new Uint8Array(await files[0]!.arrayBuffer()));
+  const [row] = element.schedule.rows('supplies');
+  // The rating of the first supply, as it stands in its worksheet.
+  const letter = letterOf('supplies', 'rated');
+  const edited = Object.fromEntries(Object.entries(packed).map(([path, bytes]) => {
+    const text = strFromU8(bytes);
+    return [path, text.includes('>Rail<') && text.includes('>Rated (A)<')
+      ? strToU8(text.replace(new RegExp(`(<c r="${letter}2"[^>]*><v>)[^<]*`), (_all, before: string) => `${before}77`)) : bytes];
+  }));
+  const other = await mountElement();
+  const back = new File([zipSync(edited)], 'back.xlsx');
+  expect(await other.openFile(back)).toEqual([]);
+  expect(other.schedule.rows('supplies')[0]!.cells).toEqual(row!.cells);
+  await other.updateComplete;
+  expect(textOf(other, '.problems h3')).toMatch(/^back\.xlsx: the schedule is as it was issued\./);
+  expect(parts(other, '.problems li').map((line) => line.textContent)).toEqual([
+    `Supplies, ${String(row!.cells.rail)}, Rated: ${Number(row!.cells.rated).toFixed(2)}\u00a0A in the schedule, 77.00\u00a0A on the worksheet.`,
+  ]);
+  part(other, '.problems button')!.click();
+  await other.updateComplete;
+  expect(parts(other, '.problems')).toEqual([]);
+  // So they are where it is the older schedule that is compared with.
+  await (part(element, 'elv-load-table') as LoadTable).compareWith(back);
+  await press(element, '[data-view=changes]');
+  expect(textOf(element, 'elv-load-table .problems')).toContain('77.00 A on the worksheet');
 });
 
 test('in German all of it is German, and in English again when the page becomes English', async () => {

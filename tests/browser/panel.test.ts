@@ -116,3 +116,19 @@ test('the panel can be put away', async () => {
   expect(part(element, 'elv-schedule-panel')!.offsetWidth).toBe(0);
   expect(button.ariaExpanded).toBe('false');
 });
+
+test('a character that cannot be seen in a tag is named, and one press deletes it', async () => {
+  const content = sample();
+  const [first, ...others] = content.sheets.devices!;
+  const element = await mountElement({ content: { ...content, sheets: { ...content.sheets, devices: [{ ...first, rail: 'L1\u200b' }, ...others] } } });
+  const remedies = () => parts(element, 'elv-schedule-panel .remedy');
+  await expect.poll(() => remedies().map((each) => each.textContent.trim())).toEqual(['Delete U+200B']);
+  expect(remedies()[0]!.closest('li')!.textContent).toContain('Ref D1: Rail contains U+200B, which cannot be seen');
+  remedies()[0]!.click();
+  await expect.poll(remedies).toEqual([]);
+  expect(element.schedule.rows('devices')[0]!.cells.rail).toBe('L1');
+  element.undo();
+  await expect.poll(() => remedies().length).toBe(1);
+  element.readonly = true;
+  await expect.poll(remedies).toEqual([]);
+});

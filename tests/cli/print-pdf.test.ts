@@ -3,7 +3,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { findBrowser } from '../../scripts/find-browser.mjs';
+import { findBrowser } from '../../src/cli/find-browser.mjs';
 import { runTable } from '../../src/cli/run-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, PAPERS, scheduleDigest } from '../../src/report/index.ts';

@@ -84,6 +84,6 @@ describe('share', () => {
   it('says what it does', async () => {
     const { code, out } = await run({}, '--help');
     expect(code).toBe(0);
-    expect(out).toContain('npm run -s share');
+    expect(out).toContain('elv-share INPUT');
   });
 });

@@ -145,7 +145,7 @@ describe('table', () => {
     ['a sheet that comes twice', ['supplies.csv', 'over.csv'], ['over.csv: holds supplies, as supplies.csv does.']],
     ['two schedules', ['good.schedule.json', 'bad.json'], ['bad.json: is a second schedule.']],
     ['no input', [], ['No input is named.']],
-    ['an unknown option', ['good.schedule.json', '--colour'], ["Unknown option '--colour'. npm run -s table -- --help"]],
+    ['an unknown option', ['good.schedule.json', '--colour'], ["Unknown option '--colour'. elv-table --help"]],
     ['an option without its value', ['good.schedule.json', '--sheet'], ["Option '--sheet <value>' argument missing."]],
     ['an unknown sheet', ['good.schedule.json', '--sheet', 'lamps'], ['--sheet lamps is not known. Give one of devices,']],
     ['an unknown format', ['good.schedule.json', '--format', 'docx'], ['--format docx is not known. Give one of json, csv, html']],

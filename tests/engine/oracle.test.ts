@@ -19,6 +19,7 @@ const CHECKED = ['devices', 'supplies', 'branches', 'outputs', 'feeds', 'enclosu
 
 /** Keys whose figures follow from each total, the total itself first; what is partial bears a sign. */
 const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
+  'supplies.usable': ['usable', 'limitDiversity', 'loading', 'spare'],
   'supplies.connected': ['connected', 'limitDiversity'],
   'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
   'branches.nodes': ['nodes', 'free', 'used'],
@@ -32,7 +33,7 @@ function expectedRow(sheet: SheetName, figures: object): Record<string, unknown>
   const row: Record<string, unknown> = Object.fromEntries(Object.entries(values)
     .map(([key, value]) => [key, typeof value === 'number' ? closeTo(value, TOLERANCE) : value]));
   for (const [total, is] of Object.entries(partial)) {
-    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is;
+    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is || row[`${key} is partial`] === true;
   }
   return row;
 }

@@ -89,7 +89,8 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
 
   const taps = devices.map((row): Tap | null => {
     const type = find('types', 'type', row.type);
-    const rail = find('supplies', 'rail', row.rail);
+    // A row without a rail of its own takes over that of its run.
+    const rail = find('supplies', 'rail', row.rail ?? run.rail);
     const railVolts = rail === undefined ? null : given(rail, 'voltage', 24);
     const power = given(type, 'power');
     const typical = given(type, 'draw') ?? (power === null || railVolts === null ? null : power / railVolts * 1000);

@@ -22,7 +22,7 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
     rule: 'branch-nodes-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
     severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
-    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it have no known number of nodes. Complete them to know the rest.',
+    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them to know the rest.',
     silent: [BRANCH(0)],
   },
   {
@@ -48,7 +48,7 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
     rule: 'feed-current-partial', sheet: 'feeds', sheets: { feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }] },
     severity: 'incomplete', key: 'connected', value: 0, inStatus: true,
-    message: 'Feed F1 carries at least 0.00 A: 1 output on it has no known current. Complete it to know the rest.',
+    message: 'Feed F1 carries at least 0.00 A: 1 output on it is not wholly known. Complete it to know the rest.',
     silent: [FEED(0, { rated: 10 })],
   },
 ];

@@ -1,4 +1,5 @@
 import type { Cells } from '../../src/schedule/index.ts';
+import { reference } from '../support/schedules.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
@@ -6,6 +7,25 @@ const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
   runs: [{ run: 'W1', rail: 'L1', length: 30 }], ...more, devices: [{ ref: 'D1', ...device }],
 });
 const WHOLE = { type: 'T', qty: 2, rail: 'L1' };
+
+const OUTPUT = (first: string, second: string) => ({
+  contacts: [{ contact: first, resistive: 10 }, { contact: second, resistive: 10 }],
+  outputs: [{ output: 'Q1', contact: first, kind: 'resistive', power: 100 }],
+});
+/** Two supplies in one enclosure, the first derated above 40 °C; 24 V × 5 A × (1 ÷ 0.9 − 1) on 2 × 2 × 1 m² warms little. */
+const WARM = (second: number | undefined) => ({
+  enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
+  supplies: [
+    { rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 40, lessPerKelvin: 0.03 },
+    { rail: 'L2', rated: 10, enclosure: 'E', ...(second === undefined ? {} : { efficiency: second }) },
+  ],
+  devices: [{ ref: 'D1', qty: 1, unitDraw: 5000, rail: 'L1' }, { ref: 'D2', qty: 1, unitDraw: 5000, rail: 'L2' }],
+});
+/** A supply rated twice what the second one is asked for: 2 A and a row of so many devices of 1 A. */
+const RATED = (qty: number | undefined) => ({
+  supplies: [{ rail: 'L1', rated: `=2*${reference('supplies', 'demand', 2).split('!')[1]}` }, { rail: 'L2', rated: 10 }],
+  devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' }],
+});
 
 export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
@@ -50,6 +70,15 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     message: 'Ref D1: there is no bus branch B9. Add it to the sheet Branches, or correct the tag.', silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE(WHOLE)],
   },
   {
+    rule: 'hidden-character', sheet: 'devices', sheets: DEVICE({ ...WHOLE, rail: 'L1\u200b' }), severity: 'incomplete', key: 'rail', value: 'L1\u200b', inStatus: false,
+    message: 'Ref D1: Rail contains U+200B, which cannot be seen, and so is not the tag that it looks like. Delete it.', silent: [DEVICE(WHOLE)],
+  },
+  {
+    rule: 'hidden-character', sheet: 'supplies', sheets: { supplies: [{ rail: '\u202eL1\u202c', rated: 10 }] }, severity: 'incomplete', key: 'rail',
+    value: '\u202eL1\u202c', inStatus: false, silent: [{ supplies: [{ rail: 'L\u00a01', rated: 10 }] }, { supplies: [{ rail: '☀\ufe0f', rated: 10 }] }],
+    message: 'Rail \u202eL1\u202c: Rail contains U+202E, U+202C, which cannot be seen, and so is not the tag that it looks like. Delete it.',
+  },
+  {
     rule: 'tag-missing', sheet: 'supplies', sheets: { supplies: [{ rated: 10 }] }, severity: 'note', key: 'rail', value: null, inStatus: false,
     message: 'A supply without a tag: nothing can refer to it. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
   },
@@ -57,6 +86,33 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     rule: 'tag-used-twice', sheet: 'types', sheets: { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }] }, severity: 'incomplete', key: 'type', value: 'T', inStatus: false,
     message: 'Type T stands in more than one row. References mean the first of them. Give each row a tag of its own.',
     silent: [{ types: [{ type: 'T', draw: 1 }, { type: 't', draw: 2 }] }, { types: [{ draw: 1 }, { draw: 2 }] }],
+  },
+  {
+    rule: 'tag-used-twice', sheet: 'supplies', sheets: { supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L1', rated: 20 }] },
+    severity: 'incomplete', key: 'rail', value: 'L1', inStatus: true,
+    message: 'Rail L1 stands in more than one row. References mean the first of them. Give each row a tag of its own.',
+    silent: [{ supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 20 }] }],
+  },
+  {
+    rule: 'tag-not-unique', sheet: 'outputs', sheets: OUTPUT('K', 'K'), severity: 'incomplete', key: 'contact', value: 'K', inStatus: true,
+    message: 'Output Q1: K stands in more than one row of the sheet Contacts, and the first of them is meant. Give each a tag of its own.',
+    silent: [OUTPUT('K', 'M')],
+  },
+  {
+    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({ type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L9' }] }),
+    severity: 'incomplete', key: 'rail', value: null, inStatus: false,
+    message: 'Ref D1 is fed from rail L9 as its run is, and there is no such supply, so its current counts in none. Add it to the sheet Supplies, or correct the run.',
+    silent: [DEVICE({ type: 'T', qty: 2, run: 'W1' })],
+  },
+  {
+    rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable', value: 10, inStatus: true,
+    message: 'Rail L1: Usable follows from Inside of the enclosure E, which is not wholly known. Complete that first.',
+    silent: [WARM(0.9), { ...WARM(undefined), supplies: WARM(undefined).supplies.map(({ fullUpTo: _full, ...cells }) => cells) }],
+  },
+  {
+    rule: 'formula-partial', sheet: 'supplies', sheets: RATED(undefined), severity: 'incomplete', key: 'rated', value: 4, inStatus: true,
+    message: 'Rail L1: the formula in Rated reads a figure that is not wholly known, and may come to another result. Complete what that follows from.',
+    silent: [RATED(3)],
   },
   {
     rule: 'formula-without-result', sheet: 'supplies', sheets: { supplies: [{ rail: 'L1', rated: '=10/0' }] }, severity: 'incomplete', key: 'rated', value: null, inStatus: true,

@@ -31,7 +31,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
   },
   {
     rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(null, { rated: 10 }), severity: 'incomplete', key: 'demand', value: 0,
-    message: 'Rail L1 carries at least 0.00 A: 1 device row on it has no known current. Complete it to know the rest.',
+    message: 'Rail L1 carries at least 0.00 A: 1 device row on it is not wholly known. Complete it to know the rest.',
     silent: [ON(0, { rated: 10 })], inStatus: true,
   },
   {

@@ -1,6 +1,7 @@
 import { strToU8 } from 'fflate';
 import { describe, expect, test } from 'vitest';
-import { embeddedInWorkbook, readCsv, readSchedule } from '../../src/exchange/index.ts';
+import { readCsv, readSchedule } from '../../src/exchange/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { readTakeoff } from '../../src/exchange/takeoff/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -48,7 +49,10 @@ describe('what is too much is refused with a sentence, in time', () => {
     const workbook = openWorkbook(bomb);
     const read = await inTime(() => workbook.ok ? workbook.read('A') : workbook);
     expect(read.ok || read.problems[0]!.message).not.toMatch(/undefined|NaN/);
-    const embedded = await inTime(() => embeddedInWorkbook(bomb));
+    const carrier = makeWorkbook({ 'Schedule data': { rows: [['{}']] } }, {
+      'xl/worksheets/sheet1.xml': strToU8(`<worksheet>${' '.repeat(65 * MB)}`),
+    });
+    const embedded = await inTime(() => readLoadTable(carrier));
     expect(embedded.ok || embedded.problems[0]!.message).toMatch(/larger than 64 MB when it is unpacked/);
   });
 

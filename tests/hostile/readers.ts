@@ -1,4 +1,5 @@
-import { decodeText, embeddedInWorkbook, readCsv, readSchedule } from '../../src/exchange/index.ts';
+import { decodeText, readCsv, readSchedule } from '../../src/exchange/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { readTakeoff } from '../../src/exchange/takeoff/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
@@ -29,7 +30,7 @@ export const BYTE_READERS: Readonly<Record<string, (bytes: Uint8Array<ArrayBuffe
     return workbook.ok && workbook.sheets.length > 0 ? workbook.read(workbook.sheets[0]!) : workbook.ok ? { ok: true } : workbook;
   },
   'a workbook with a load table': async (bytes) => {
-    const read = await embeddedInWorkbook(bytes);
+    const read = await readLoadTable(bytes);
     return typeof read === 'object' && 'ok' in read ? read : { ok: true };
   },
 };

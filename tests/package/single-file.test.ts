@@ -6,7 +6,7 @@ import { promisify } from 'node:util';
 import { chromium } from 'playwright';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { browserFlags } from '../../scripts/browser-flags.mjs';
-import { findBrowser } from '../../scripts/find-browser.mjs';
+import { findBrowser } from '../../src/cli/find-browser.mjs';
 import { serveFolder } from '../pages/support/serve-folder.ts';
 import { walkThrough } from '../pages/support/walk.ts';
 import { watch } from '../pages/support/watch.ts';

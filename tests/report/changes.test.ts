@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
+import { writeSchedule } from '../../src/exchange/index.ts';
+import { inOrder } from '../../src/report/changes/in-order.ts';
 import { buildReport, changesText, compareSchedules } from '../../src/report/index.ts';
 import { insertRows, isBlank, moveRows, removeRows, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
@@ -15,9 +17,11 @@ const of = (devices: Cells[], more: Content['sheets'] = {}) => scheduleOf({ supp
 const rows = (before: LoadSchedule, after: LoadSchedule) =>
   compareSchedules(before, after).rows.map(({ kind, tag, was, row }) => [kind, tag, was, row]);
 
+const NOTHING = { isSame: true, details: [], rows: [], figures: [], findings: [], accepted: [], revisions: [], unknown: [] };
+
 test('nothing is different from itself', () => {
   const changes = compareSchedules(of(DEVICES), of(DEVICES));
-  expect(changes).toEqual({ details: [], rows: [], figures: [] });
+  expect(changes).toEqual(NOTHING);
   expect(changesText(changes)).toBe('Nothing is different.\n');
 });
 
@@ -33,6 +37,8 @@ test('a value, and what it does to totals and statuses', () => {
   expect(changesText(changes)).toBe([
     'Devices', '  D2: changed: Qty 2 → 3', '', 'What that did to totals and statuses',
     '  Supplies, L1: Connected 7.00\u00a0A → 10.00\u00a0A; Demand 7.00\u00a0A → 10.00\u00a0A; Loading 70\u202f% → 100\u202f%; Spare 1.00\u00a0A → −2.00\u00a0A; Limit diversity 1.14 → 0.80; Status within limits → near the limit',
+    '', 'Findings',
+    `  new: near the limit: Supplies; L1; ${after.findings.find(({ sheet }) => sheet === 'supplies')!.message}`,
     '',
   ].join('\n'));
 });
@@ -74,7 +80,7 @@ test('as many rows come and go as the lengths differ, whatever is done', () => {
       const count = (changes: typeof there, kind: string) => changes.rows.filter((row) => row.sheet === sheet && row.kind === kind).length;
       expect(count(there, 'added') - count(there, 'removed')).toBe(filled(after) - filled(before));
     }
-    expect(compareSchedules(after, after)).toEqual({ details: [], rows: [], figures: [] });
+    expect(compareSchedules(after, after)).toEqual(NOTHING);
     before.dispose();
     after.dispose();
   }), { numRuns: 40 });
@@ -95,5 +101,128 @@ test('a section of the load table', () => {
   const { sections } = buildReport(of([DEVICES[0]!, { ...DEVICES[1], qty: 3 }, DEVICES[2]!]), { generated: '', since: before });
   const section = sections.find(({ name }) => name === 'changes')!;
   expect(section.sentences[0]).toBe('Compared with revision A of 2026-01-01. Rows are matched by their tags, then by what they hold.');
-  expect(section.tables.map(({ title }) => title)).toEqual(['Details', 'Rows', 'What that did to totals and statuses']);
+  expect(section.tables.map(({ title }) => title)).toEqual(['Details', 'Rows', 'What that did to totals and statuses', 'Findings']);
+});
+
+/** A schedule whose supply is over its rating: 20 A on 10 A. */
+const over = (more: Partial<Content> = {}, supply: Cells = {}): Content => ({
+  details: {}, sheets: { supplies: [{ rail: 'L1', rated: 10, ...supply }], devices: [{ ref: 'D1', rail: 'L1', qty: 20, unitDraw: 1000 }] }, ...more,
+});
+const ACCEPTED = { sheet: 'supplies' as const, tag: 'L1', reason: 'brief test', name: 'A. Reader', date: '2026-11-01' };
+/** Accepts what a schedule says is over, as a person does. */
+function accepting(content: Content): Content {
+  const schedule = new LoadSchedule(content);
+  for (const finding of schedule.findings.filter(({ severity }) => severity === 'over')) schedule.accept(finding, ACCEPTED);
+  return schedule.content();
+}
+const compared = (before: Content, after: Content) => compareSchedules(new LoadSchedule(before), new LoadSchedule(after));
+const kindsOf = (list: readonly { kind: string }[]) => list.map(({ kind }) => kind);
+
+test('acceptances added, withdrawn, changed and lapsed, and those that hold again', () => {
+  const [open, accepted] = [over(), accepting(over())];
+  const rules = accepted.accepted!.map(({ rule }) => rule);
+  expect(rules.length).toBeGreaterThan(0);
+  const added = compared(open, accepted);
+  expect(added).toMatchObject({ isSame: false, rows: [], figures: [], findings: [] });
+  expect(added.accepted).toMatchObject(rules.map((rule) => ({ kind: 'added', acceptance: { ...ACCEPTED, rule } })));
+  expect(changesText(added)).toMatch(/^Acceptances\n {2}accepted: Supplies; L1; brief test; A\. Reader; 2026-11-01; /);
+  expect(kindsOf(compared(accepted, open).accepted)).toEqual(rules.map(() => 'withdrawn'));
+  const other = { ...accepted, accepted: accepted.accepted!.map((each) => ({ ...each, reason: 'for one night' })) };
+  expect(kindsOf(compared(accepted, other).accepted)).toEqual(rules.map(() => 'changed'));
+  // 30 A instead of 20 A are worse than what was accepted; at 1 A nothing is left to accept.
+  const with30 = (content: Content, qty: number) => ({ ...content, sheets: { ...content.sheets, devices: [{ ref: 'D1', rail: 'L1', qty, unitDraw: 1000 }] } });
+  const worse = compared(accepted, with30(accepted, 30));
+  expect(worse.accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: expect.stringContaining('30') as string })));
+  expect(compared(accepted, with30(accepted, 1)).accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: null })));
+  expect(kindsOf(compared(with30(accepted, 30), accepted).accepted)).toEqual(rules.map(() => 'restored'));
+});
+
+test('findings that came, went, or are worse', () => {
+  const supplies = (changes: ReturnType<typeof compared>) => changes.findings.filter(({ sheet, rule }) => sheet === 'supplies' && /usable|target/.test(rule))
+    .map(({ kind, tag, rule, before, after }) => [kind, tag, rule, before, after]);
+  // 20 A on 10 A are over; 20 A on 40 A are within limits.
+  expect(supplies(compared(over(), over({}, { rated: 40 })))).toContainEqual(['went', 'L1', 'supply-over-usable', 'over', null]);
+  const came = compared(over({}, { rated: 40 }), over());
+  expect(supplies(came)).toContainEqual(['came', 'L1', 'supply-over-usable', null, 'over']);
+  expect(changesText(came)).toContain('new: over: Supplies; L1; ');
+  // A finding goes with its row: another tag makes none of it new.
+  const renamed = over({ sheets: { supplies: [{ rail: 'L7', rated: 10 }], devices: [{ ref: 'D1', rail: 'L7', qty: 20, unitDraw: 1000 }] } });
+  expect(supplies(compared(over(), renamed))).toEqual([]);
+});
+
+test('revisions, keys that are not known, and the order that nothing else shows', () => {
+  const revision = { revision: 'A', date: '2026-01-01', name: 'A. Reader', text: 'first issue' };
+  const later = { ...revision, revision: 'B' };
+  expect(compared(over(), over({ revisions: [revision] })).revisions).toEqual([{ kind: 'added', before: null, after: revision }]);
+  expect(compared(over({ revisions: [revision] }), over()).revisions).toMatchObject([{ kind: 'removed' }]);
+  const text = changesText(compared(over({ revisions: [revision] }), over({ revisions: [{ ...revision, text: 'issued' }] })));
+  expect(text).toBe('Revisions\n  changed: A; 2026-01-01; A. Reader; issued\n');
+  expect(changesText(compared(over({ revisions: [revision, later] }), over({ revisions: [later, revision] }))))
+    .toBe('Only blank rows, or the order of revisions and acceptances, are different.\n');
+  const unknown = over({ unknown: { file: { owner: { a: 1, b: 2 } }, details: { floor: 3 }, sheets: {} } });
+  expect(compared(over(), unknown).unknown).toEqual([
+    { path: 'owner', before: null, after: { a: 1, b: 2 } }, { path: 'details/floor', before: null, after: 3 },
+  ]);
+  expect(changesText(compared(over(), unknown))).toContain('details/floor: –; 3');
+  const inRow = compared(over(), over({}, { colour: 'red' }));
+  expect(inRow.rows).toMatchObject([{ kind: 'changed', values: [{ key: 'colour', before: null, after: 'red' }] }]);
+  expect(changesText(inRow)).toContain('L1: changed: colour – → red');
+});
+
+test('files are told to be the same when they are, and then only', () => {
+  fc.assert(fc.property(someContent, fc.array(someAction, { minLength: 1, maxLength: 4 }), (content, actions) => {
+    const [before, after] = [new LoadSchedule(content), new LoadSchedule(content)];
+    for (const action of actions) action(after);
+    const { isSame, ...lists } = compareSchedules(before, after);
+    const isListed = Object.values(lists).some((list) => list.length > 0);
+    expect(isSame).toBe(writeSchedule(before.content()) === writeSchedule(after.content()));
+    if (isSame) expect(isListed).toBe(false);
+    before.dispose();
+    after.dispose();
+  }), { numRuns: 40 });
+});
+
+test('a row is moved only where its order among the others is another, and never from a row to itself', () => {
+  const many = Array.from({ length: 8 }, (_row, index): Cells => ({ ref: `D${index + 1}`, rail: 'L1', qty: 1, unitDraw: 100 }));
+  const at = (...numbers: number[]) => of(numbers.map((number) => many[number - 1]!));
+  // Rows 1 and 2 go: those below have other numbers, and the same order.
+  expect(kindsOf(compareSchedules(at(1, 2, 3, 4, 5), at(3, 4, 5)).rows)).toEqual(['removed', 'removed']);
+  // Row 1 goes, and 3 now stands above 2, which keeps its number.
+  const swapped = compareSchedules(at(1, 2, 3, 4), at(3, 2, 4));
+  expect(swapped.rows).toMatchObject([{ kind: 'removed', tag: 'D1' }, { kind: 'moved', tag: 'D3', was: 3, row: 1, below: null }]);
+  expect(changesText(swapped)).toContain('D3: moved to the top, from row 3');
+  // Three rows go and D4 is put three rows further down: it keeps its number and is moved all the same.
+  const same = changesText(compareSchedules(at(1, 2, 3, 4, 5, 6, 7, 8), at(5, 6, 7, 4, 8)));
+  expect(same).toContain('D4: moved below D7\n');
+  expect(changesText(compareSchedules(at(1, 2, 3), at(2, 3, 1)))).toContain('D1: moved below D3, from row 1 to row 3');
+  fc.assert(fc.property(fc.shuffledSubarray([1, 2, 3, 4, 5, 6, 7, 8]), (order) => {
+    expect(changesText(compareSchedules(at(1, 2, 3, 4, 5, 6, 7, 8), at(...order)))).not.toMatch(/from row (\d+) to row \1\b/);
+  }), { numRuns: 60 });
+});
+
+test('what came and went is no move where rows are alike', () => {
+  const alike: Cells = { rail: 'L1', qty: 1, unitDraw: 100 };
+  const other: Cells = { rail: 'L1', qty: 7, unitDraw: 30 };
+  // The first of two rows without a tag goes; the other one stays where it was.
+  expect(rows(of([alike, other, alike]), of([other, alike]))).toEqual([['removed', '', 1, null]]);
+  // A row goes, and one with the same content and another tag comes far from it.
+  const named = ['A', 'B', 'C'].map((ref, index): Cells => ({ ...other, ref, qty: index + 20 }));
+  expect(rows(of([{ ...alike, ref: 'D1' }, ...named]), of([...named, { ...alike, ref: 'D99' }])))
+    .toEqual([['removed', 'D1', 1, null], ['added', 'D99', null, 4]]);
+  // A tag that stands twice: one of the rows goes, another one comes.
+  expect(rows(of([{ ...alike, ref: 'D' }, { ...other, ref: 'D' }]), of([{ ...other, ref: 'D' }, { ...other, ref: 'D', qty: 9 }])).map(([kind]) => kind))
+    .toEqual(['removed', 'added']);
+});
+
+test('the heaviest part that ascends is that of trying all', () => {
+  const someWeights = fc.array(fc.integer({ min: 1, max: 9 }), { minLength: 8, maxLength: 8 });
+  fc.assert(fc.property(fc.shuffledSubarray([0, 1, 2, 3, 4, 5, 6, 7]), someWeights, (places, weights) => {
+    const kept = [...inOrder(places, weights)].sort((one, another) => one - another);
+    const weigh = (indices: readonly number[]) => indices.reduce((sum, index) => sum + weights[index]!, 0);
+    const ascends = (indices: readonly number[]) => indices.every((index, at) => at === 0 || places[indices[at - 1]!]! < places[index]!);
+    const subsets = Array.from({ length: 2 ** places.length }, (_subset, bits) =>
+      [...places.keys()].filter((index) => (bits >> index) & 1));
+    expect(ascends(kept)).toBe(true);
+    expect(weigh(kept)).toBe(Math.max(0, ...subsets.filter(ascends).map(weigh)));
+  }), { numRuns: 60 });
 });

@@ -114,7 +114,7 @@ describe('a total that lacks rows is partial', () => {
       expect(['connected', 'demand', 'loading', 'fuseLoading'].map(sign)).toEqual(['≥', '≥', '≥', '≥']);
       expect(['spare', 'limitDiversity', 'usable', 'rated'].map(sign)).toEqual(['≤', '≤', '', '']);
       expect(findingsAt(schedule, 'supplies').find(({ rule }) => rule === 'supply-demand-partial')?.message)
-        .toBe(`Rail L1 carries at least ${amps.toFixed(2)} A: 1 device row on it has no known current. Complete it to know the rest.`);
+        .toBe(`Rail L1 carries at least ${amps.toFixed(2)} A: 1 device row on it is not wholly known. Complete it to know the rest.`);
     });
 
   test('a row that is completed makes it whole', () => {

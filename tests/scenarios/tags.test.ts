@@ -47,7 +47,7 @@ describe('a tag that names nothing', () => {
   test('is told, and its row counts in no total until the row comes', () => {
     const schedule = scheduleOf({ supplies: [{ rail: 'L2', rated: 5 }], devices: [LOAD] });
     expect(findingsAt(schedule, 'devices').find(({ rule }) => rule === 'tag-names-nothing')).toMatchObject({
-      key: 'rail', value: 'L1', message: 'Ref D1: there is no supply L1. Add it to the sheet Supplies, or correct the tag.',
+      key: 'rail', value: 'L1', message: 'Ref D1: there is no supply L1, so 1.00 A count in none. Add it to the sheet Supplies, or correct the tag.',
     });
     expect(valueAt(schedule, 'supplies', 0, 'demand')).toBe(0);
     expect(valueAt(schedule, 'devices', 0, 'demand')).toBe(1);

@@ -23,7 +23,7 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; status: Status; partial: { connected: boolean; demand: boolean };
+  fuseLoading: Known; loss: Known; status: Status; partial: { usable: boolean; connected: boolean; demand: boolean };
 }
 export interface BranchFigures {
   nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
@@ -58,17 +58,35 @@ export function recalculate(schedule: InputSchedule): Figures {
   const supplyOf = byTag(sheet('supplies'), 'rail');
   const enclosureOf = byTag(sheet('enclosures'), 'enclosure');
 
-  const currents = sheet('devices').map((row) =>
-    deviceCurrents(row, named(types, row.type), named(supplyOf, row.rail)));
-  const connected = gather(sheet('devices'), 'rail', (index) => currents[index]!.connected);
-  const demand = gather(sheet('devices'), 'rail', (index) => currents[index]!.demand);
-  const nodes = gather(sheet('devices'), 'branch', (index) => currents[index]!.nodes);
-  const cables = gather(sheet('runs'), 'branch', () => 1);
+  const runs = byTag(sheet('runs'), 'run');
+  // A row without a rail of its own takes over that of its run.
+  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : named(runs, row.run)?.rail);
+  const currents = sheet('devices').map((row, index) =>
+    deviceCurrents(row, named(types, row.type), named(supplyOf, rails[index])));
+
+  // Where a tag stands twice, nobody knows which row is meant: what is read there is not wholly known.
+  const doubled = (name: string, key: string, tag: Cell) =>
+    isGiven(tag) && sheet(name).filter((row) => row[key] === tag).length > 1;
+  const isUnsure = sheet('devices').map((row, index) => {
+    const [type, rail] = [doubled('types', 'type', row.type), doubled('supplies', 'rail', rails[index])];
+    const draw = !isGiven(row.unitDraw) && (type || rail);
+    return { draw, demand: draw || (!isGiven(row.diversity) && type), nodes: type };
+  });
+  const rail = (index: number) => rails[index];
+  const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
+  const connected = gather(
+    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw);
+  const demand = gather(
+    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand);
+  const nodes = gather(
+    sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
+  const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
+  const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
 
   // The warmth of an enclosure follows from what its supplies are asked for, and what they may give from its warmth.
   const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
-  const supplyLoss = gather(
-    sheet('supplies'), 'enclosure', (index) => losses[index]!.watts, (index) => losses[index]!.partial);
+  const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
+    (index) => losses[index]!.watts, (index) => losses[index]!.partial);
   const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) => enclosureFigures(row, supplyLoss(tag)));
   const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.inside]));
   const usables = new Map(sheet('supplies').map((row) => {
@@ -76,20 +94,32 @@ export function recalculate(schedule: InputSchedule): Figures {
     return [row, usableOf(row, enclosure === undefined ? null : warmth.get(enclosure)!)];
   }));
 
+  // What follows from a warmth that lacks a loss is not wholly known either.
+  const isWarmthPartial = (row: InputRow) => isGiven(row.fullUpTo)
+    && named(enclosureOf, row.enclosure) !== undefined
+    && (supplyLoss(row.enclosure ?? null).partial || doubled('enclosures', 'enclosure', row.enclosure));
+
   const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
-  const outputCurrents = gather(sheet('outputs'), 'feed', (index) => outputs[index]!.current);
+  const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
 
   return {
-    devices: sheet('devices').map((row, index) => {
-      const supply = named(supplyOf, row.rail);
+    devices: sheet('devices').map((_row, index) => {
+      const supply = named(supplyOf, rails[index]);
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      supplyFigures(row, usables.get(row)!, connected(tag), demand(tag))),
-    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) => branchFigures(row, nodes(tag), cables(tag).sum)),
-    outputs,
-    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) => feedFigures(row, outputCurrents(tag))),
-    enclosures,
+      incompleteIf(supplyFigures(row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag)),
+        isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isWarmthPartial(row))),
+    branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
+    outputs: outputs.map((figures, index) => {
+      const row = sheet('outputs')[index]!;
+      return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
+    }),
+    feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
+      incompleteIf(feedFigures(row, outputCurrents(tag)), isDoubled('feeds', 'feed')(row))),
+    enclosures: enclosures.map((figures, index) =>
+      incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
   };
 }
 
@@ -171,7 +201,9 @@ function enclosureFigures(row: InputRow, supplyLoss: Total): EnclosureFigures {
   };
 }
 
-function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: Total): SupplyFigures {
+function supplyFigures(
+  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total,
+): SupplyFigures {
   const target = number(row, 'target', 0.8);
   const fuse = number(row, 'fuse');
   const loading = over(demand.sum, usable);
@@ -186,7 +218,7 @@ function supplyFigures(row: InputRow, usable: Known, connected: Total, demand: T
       exceeds(loading, target),
       usable === null || target === null || demand.partial,
     ),
-    partial: { connected: connected.partial, demand: demand.partial },
+    partial: { usable: isUsablePartial, connected: connected.partial, demand: demand.partial },
   };
 }
 
@@ -241,6 +273,11 @@ function feedFigures(row: InputRow, connected: Total): FeedFigures {
 
 const LOAD_KINDS: ReadonlySet<Cell> = new Set(['resistive', 'lamp', 'motor', 'coil']);
 
+/** A status that is not worse already becomes incomplete. */
+function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {
+  return isUnsure && figures.status === 'ok' ? { ...figures, status: 'incomplete' } : figures;
+}
+
 function worst(over: boolean, near: boolean, incomplete: boolean): Status {
   return over ? 'over' : near ? 'near' : incomplete ? 'incomplete' : 'ok';
 }
@@ -271,18 +308,19 @@ function firstOfTag<T>(rows: readonly InputRow[], key: string, figures: (row: In
   return rows.map((row) => figures(row, named(meant, row[key]) === row ? row[key] : null));
 }
 
-/** Adds up a figure of rows by the tag that they name; `partial` says of a known one that it lacks something. */
+/** Adds up a figure of rows by the tag that they name. @param isUnsure whether it is not wholly known though it has a value. */
 function gather(
-  rows: readonly InputRow[], key: string, figure: (index: number) => Known, partial?: (index: number) => boolean,
+  rows: readonly InputRow[], tagOf: (index: number) => Cell, figure: (index: number) => Known,
+  isUnsure: (index: number) => boolean = () => false,
 ): (tag: Cell) => Total {
   const totals = new Map<Cell, { sum: number; partial: boolean }>();
-  rows.forEach((row, index) => {
-    const tag = row[key];
+  rows.forEach((_row, index) => {
+    const tag = tagOf(index);
     if (!isGiven(tag)) return;
     let total = totals.get(tag);
     if (total === undefined) totals.set(tag, total = { sum: 0, partial: false });
     const value = figure(index);
-    if (value === null || partial?.(index) === true) total.partial = true;
+    if (value === null || isUnsure(index)) total.partial = true;
     total.sum += value ?? 0;
   });
   return (tag) => totals.get(tag) ?? NOTHING;

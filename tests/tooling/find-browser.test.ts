@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { browserPaths, findBrowser } from '../../scripts/find-browser.mjs';
+import { browserPaths, findBrowser } from '../../src/cli/find-browser.mjs';
 
 describe('the browser of the tests', () => {
   it('is the one that a person names, before any other', () => {

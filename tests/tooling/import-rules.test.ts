@@ -49,4 +49,18 @@ describe('direction of imports', () => {
     });
     expect(faults.map(({ file }) => file)).toEqual(['src/report', 'src/findings', 'src/exchange']);
   });
+
+  it('refuses a circle of files in one part, types among them, and tells it once', () => {
+    const faults = faultsOf({
+      'src/engine/a.ts': 'import { b } from \'./inner/b.ts\'; import \'./d.ts\';',
+      'src/engine/inner/b.ts': 'export const c = () => import(\'../c.ts\');',
+      'src/engine/c.ts': 'import type { A } from \'./a.ts\';',
+      'src/engine/d.ts': '',
+      'src/engine/e.ts': 'import \'./a.ts\';',
+    });
+    expect(faults).toEqual([{
+      file: 'src/engine/a.ts', specifier: 'src/engine/inner/b.ts',
+      message: 'the files import each other in a circle: src/engine/a.ts → src/engine/inner/b.ts → src/engine/c.ts → src/engine/a.ts',
+    }]);
+  });
 });

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import {
-  decodeText, embeddedInWorkbook, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
+  decodeText, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
 } from '../../src/exchange/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
 import { equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions } from '../../src/exchange/takeoff/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
@@ -69,7 +70,7 @@ async function everythingSaid(words: Words): Promise<string[]> {
     const read = openWorkbook(bytes, words);
     said.push(...problemsOf(read));
     if (read.ok) for (const name of [...read.sheets, 'Zzz']) said.push(...problemsOf(await read.read(name)));
-    said.push(...problemsOf(await embeddedInWorkbook(bytes, words)));
+    said.push(...problemsOf(await readLoadTable(bytes, words)));
   }
   return said;
 }

@@ -66,7 +66,8 @@ function saidOf(schedules: readonly Content[], words: Words): string[] {
       .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => schedule.explain(sheet, id, 'status') ?? []))
       .flatMap(({ title, words: rule, numbers, result, source, parts }) =>
         [title, rule, numbers ?? '', result, source, ...parts.flatMap(({ label, text }) => [label, text])]);
-    const said = [...schedule.findings.map(({ message }) => message), ...explained];
+    const remedies = schedule.findings.flatMap((finding) => schedule.remedy(finding)?.label ?? []);
+    const said = [...schedule.findings.map(({ message }) => message), ...remedies, ...explained];
     if (schedule.rows('supplies').length > 2) {
       // A formula loses the row that it refers to.
       schedule.act('Deletion', removeRows(schedule.document, 'supplies', [schedule.rows('supplies')[1]!.id]));

@@ -2,7 +2,8 @@ import { unzipSync } from 'fflate';
 import Papa from 'papaparse';
 import { parse, type DefaultTreeAdapterTypes } from 'parse5';
 import { describe, expect, test } from 'vitest';
-import { embeddedInWorkbook, readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, type Report } from '../../src/report/index.ts';
 import type { ReportCell } from '../../src/report/model/index.ts';
@@ -164,7 +165,7 @@ describe.each(['de', 'fr'])('in %s', (language) => {
     const schedule = present(await loadWords(language));
     const texts = await workbookTexts(schedule);
     expect(texts.filter((text) => has(ENGLISH_LEFT, text))).toEqual([]);
-    const embedded = await embeddedInWorkbook(await loadTableXlsx(schedule, buildReport(schedule, OPTIONS)));
+    const embedded = await readLoadTable(await loadTableXlsx(schedule, buildReport(schedule, OPTIONS)));
     const read = embedded.ok ? readSchedule(embedded.text) : embedded;
     expect(read.ok && writeSchedule(read.content)).toBe(writeSchedule(schedule.content()));
   });

@@ -1,6 +1,8 @@
-import { formatCell, insertRows, renameTag, setCells, type CellValue, type InputColumn } from '../../../src/schedule/index.ts';
+import {
+  formatCell, insertRows, renameTag, setCells, type CellEdit, type CellValue, type InputColumn, type ParsedCell,
+} from '../../../src/schedule/index.ts';
 import { cellsOfGroup, idAt, inputAt, type GridModel } from '../grid-model.ts';
-import type { GridSelection } from '../grid-selection.ts';
+import { columnsByLine, type GridSelection } from '../grid-selection.ts';
 import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
 import { ROW_ACTIONS } from './row-words.ts';
@@ -56,16 +58,22 @@ function changedCell(model: GridModel, id: number, column: InputColumn, value: C
 
 /** Takes a text for every selected cell that may be filled in. Tags are left out when more than one row is selected. */
 export function enterTextInAll(model: GridModel, selection: GridSelection, text: string): Plan {
+  return enterInAll(model, selection, (id, column) => readCell(model, id, column, text));
+}
+
+/** Takes for every selected cell that may be filled in what `read` makes of it, as `enterTextInAll`. */
+export function enterInAll(
+  model: GridModel, selection: GridSelection, read: (id: number, column: InputColumn) => ParsedCell,
+): Plan {
   const { schedule: { document }, sheet, words } = model;
-  const rows = selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
-  const columns = selection.columns.map((index) => inputAt(model, index))
-    .filter((column): column is InputColumn => column !== undefined && (column.tag !== true || rows.length <= 1));
-  const edits = [];
-  for (const column of columns) {
-    for (const id of rows) {
-      const read = readCell(model, id, column, text);
-      if (!read.ok) return refused(unread(model, column, read.problem));
-      edits.push({ sheet, id, key: column.key, value: read.value });
+  const rows = [...columnsByLine(selection)].map(([line, columns]) => ({ id: idAt(model, line), columns })).filter(({ id }) => id >= 0);
+  const edits: CellEdit[] = [];
+  for (const { id, columns } of rows) {
+    for (const column of columns.flatMap((index) => inputAt(model, index) ?? [])) {
+      if (column.tag === true && rows.length > 1) continue;
+      const found = read(id, column);
+      if (!found.ok) return refused(unread(model, column, found.problem));
+      edits.push({ sheet, id, key: column.key, value: found.value });
     }
   }
   const changes = setCells(document, edits);

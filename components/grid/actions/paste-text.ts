@@ -3,13 +3,15 @@ import {
   type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
 } from '../../../src/schedule/index.ts';
 import { MOST_ROWS } from '../../../src/exchange/index.ts';
+import type { EnteredCells } from '../clipboard/entered-cells.ts';
 import { headingColumns } from '../clipboard/heading-columns.ts';
 import { readTable } from '../clipboard/read-table.ts';
 import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
-import { enterTextInAll } from './enter-text.ts';
+import { enterInAll, enterTextInAll } from './enter-text.ts';
 import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
+import { readEnteredCell } from './read-entered.ts';
 import type { Words } from '../../../src/words/index.ts';
 
 /** A table from the clipboard and the columns of the sheet that its columns go to. */
@@ -20,34 +22,56 @@ interface Pasted {
   /** Number of the first line in what was copied, from 1. */
   readonly firstLine: number;
   readonly notes: readonly string[];
+  /** What was entered in these cells, where a schedule says so. */
+  readonly entered: EnteredCells | undefined;
 }
 
 /**
  * Takes a table from the clipboard into the rows from the first selected line on, in the order in which they are shown;
  * the sheet grows where it ends. A first line of headings chooses the columns; else they follow from the first selected
  * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be.
+ * @param entered what was entered in the cells, where they come from a schedule: it counts before the text.
  */
-export function pasteText(model: GridModel, selection: GridSelection, text: string): Plan {
+export function pasteText(model: GridModel, selection: GridSelection, text: string, entered?: EnteredCells): Plan {
   const { words } = model;
-  const table = readTable(text);
+  const table = entered === undefined ? readTable(text) : wholeTable(readTable(text), entered);
   if (table.length === 0) return nothing(words.say('The clipboard holds no text to paste.'));
-  if (table.length === 1 && table[0]!.length === 1 && selection.lines.length * selection.columns.length > 1) {
-    return enterTextInAll(model, selection, table[0]![0]!);
+  const block = selection.blocks[0]!;
+  const hasMany = selection.blocks.length > 1 || block.lines.length * block.columns.length > 1;
+  if (table.length === 1 && table[0]!.length === 1 && hasMany) return fillAll(model, selection, table[0]![0]!, entered);
+  if (selection.blocks.length > 1) {
+    return refused(words.say('Several blocks are selected, and a table goes to one place. Select the cell where it is to begin.'));
   }
   if (model.schedule.rows(model.sheet).length + table.length > MOST_ROWS) {
     return refused(words.say('The clipboard holds {found} rows; a sheet may have at most {most}. Paste fewer.', { found: table.length, most: MOST_ROWS }));
   }
-  const pasted = withColumns(model, selection.columns[0] ?? selection.column, table);
+  const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered);
   if (pasted.lines.length === 0) return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
   if (pasted.columns.every((column) => column === undefined)) {
     return nothing(words.say('Computed figures cannot be pasted over: they follow from the cells that are filled in.'));
   }
-  return planOf(model, selection.lines[0] ?? selection.line, pasted);
+  return planOf(model, block.lines[0] ?? selection.line, pasted);
 }
 
-function withColumns(model: GridModel, first: number, table: readonly (readonly string[])[]): Pasted {
+/** The table with the empty cells and lines at its ends, which a text does not tell apart. */
+function wholeTable(table: readonly (readonly string[])[], { rows, keys }: EnteredCells): string[][] {
+  return rows.map((_row, line) => keys.map((_key, place) => table[line]?.[place] ?? ''));
+}
+
+/** One cell goes to all selected ones. */
+function fillAll(model: GridModel, selection: GridSelection, text: string, entered: EnteredCells | undefined): Plan {
+  if (entered === undefined) return enterTextInAll(model, selection, text);
+  return enterInAll(model, selection, (id, column) => {
+    const row = model.schedule.document.position(model.sheet, id) + 1;
+    return readEnteredCell(model, entered, { line: 0, place: 0, column, row, coming: [] }) ?? readCell(model, id, column, text);
+  });
+}
+
+function withColumns(
+  model: GridModel, first: number, table: readonly (readonly string[])[], entered: EnteredCells | undefined,
+): Pasted {
   const { words } = model;
-  const named = headingColumns(model.sheet, table[0]!, words);
+  const named = entered !== undefined ? undefined : headingColumns(model.sheet, table[0]!, words);
   const width = table.reduce((most, cells) => Math.max(most, cells.length), 0);
   const ordered = clipboardColumns(model);
   const begin = ordered.indexOf(model.columns[first]!);
@@ -61,6 +85,7 @@ function withColumns(model: GridModel, first: number, table: readonly (readonly 
     columns: columns.map((column) => (column?.role === 'input' ? column : undefined)),
     units: named?.map(({ unit }) => unit) ?? [],
     firstLine: named === undefined ? 1 : 2,
+    entered,
     notes: [
       ...(computed.length > 0 ? [words.say('left out as computed: {columns}', { columns: computed.join(', ') })] : []),
       ...(unknown.length > 0 ? [words.say('left out as this sheet has no such column: {headings}', { headings: unknown.join(', ') })] : []),
@@ -128,13 +153,19 @@ function readCells(model: GridModel, targets: readonly number[], pasted: Pasted)
   const { words } = model;
   const decimal = detectDecimal(numericTexts(pasted));
   const voltageOf = pastedVoltages(model, pasted);
+  const { schedule: { document }, sheet } = model;
+  const coming = document.freeIds(sheet, Math.max(0, pasted.lines.length - targets.length));
+  const rowOf = (index: number) => index < targets.length ? document.position(sheet, targets[index]!) + 1
+    : document.rows(sheet).length + index - targets.length + 1;
   const problems: string[] = [];
   const hints: string[] = [];
   const values = pasted.lines.map((cells, index): ReadCells => pasted.columns.flatMap((column, place) => {
     const text = cells[place];
     if (column === undefined || text === undefined) return [];
     const context = { decimal, unit: pasted.units[place], voltage: voltageOf(cells) };
-    const read = readCell(model, targets[index] ?? -1, column, text, context);
+    const landing = { line: index, place, column, row: rowOf(index), coming };
+    const read = (pasted.entered && readEnteredCell(model, pasted.entered, landing))
+      ?? readCell(model, targets[index] ?? -1, column, text, context);
     if (!read.ok) {
       const line = index + pasted.firstLine;
       problems.push(words.say('Line {line}, {column}: {problem}', { line, column: words.text(column.title), problem: read.problem }));

@@ -1,15 +1,21 @@
+import type { Copied } from './copy-text.ts';
+import { ENTERED_TYPE } from './entered-cells.ts';
+
 /** What the grid does with the clipboard. */
 export interface ClipboardHost {
   /** Whether keys and the clipboard are the grid's now: it has the focus, and no cell is being edited. */
   readonly takesClipboard: boolean;
-  copiedText(): string;
+  /** What is selected; `undefined` leaves the clipboard as it is. */
+  copied(): Copied | undefined;
   cutDone(): void;
-  pasteText(text: string): void;
+  /** @param entered what a schedule put beside the text; empty where there is none. */
+  pasteText(text: string, entered: string): void;
 }
 
 /**
- * Listens for copy, cut and paste while the grid has the focus. Only plain text is read and written: HTML from a
- * clipboard would have to be parsed, which a strict content security policy reports.
+ * Listens for copy, cut and paste while the grid has the focus. HTML is neither read nor written: it would have to be parsed,
+ * which a strict content security policy reports. What was entered travels as an entry of our own beside the plain text, which
+ * browsers hand on to pages of the same browser.
  * @returns a function that takes the listeners away.
  */
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
@@ -23,7 +29,9 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
     if (!mine(event)) return;
     event.preventDefault();
     event.stopPropagation();
-    event.clipboardData?.setData('text/plain', host.copiedText());
+    const copied = host.copied();
+    if (copied === undefined) return;
+    give(event, copied);
     if (event.type === 'cut') host.cutDone();
   };
   document.addEventListener('copy', copy, options);
@@ -32,7 +40,7 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
     if (!mine(event)) return;
     event.preventDefault();
     event.stopPropagation();
-    host.pasteText(event.clipboardData?.getData('text/plain') ?? '');
+    host.pasteText(event.clipboardData?.getData('text/plain') ?? '', event.clipboardData?.getData(ENTERED_TYPE) ?? '');
   }, options);
   return () => { ended.abort(); };
 }
@@ -44,8 +52,31 @@ function isAround(node: Node, element: Element): boolean {
   return at === node;
 }
 
-/** Puts a text on the clipboard, from a button. @returns whether the browser allowed it. */
-export async function writeClipboard(text: string): Promise<boolean> {
+function give(event: ClipboardEvent, { text, entered }: Copied): void {
+  event.clipboardData?.setData('text/plain', text);
+  event.clipboardData?.setData(ENTERED_TYPE, entered);
+}
+
+/**
+ * Puts cells on the clipboard, from a button. The clipboard that is written to by calls takes no entry of our own in every browser,
+ * so that the browser's own copying is asked for first; where it refuses, what is shown goes alone.
+ * @returns whether the browser allowed it.
+ */
+export async function writeClipboard(copied: Copied): Promise<boolean> {
+  const { text } = copied;
+  const done = new AbortController();
+  let isGiven = false as boolean;
+  addEventListener('copy', (event) => {
+    event.preventDefault();
+    event.stopImmediatePropagation();
+    give(event, copied);
+    isGiven = true;
+  }, { capture: true, signal: done.signal });
+  // The one call that hands the page a clipboard of the event's own kind (Clipboard API and events, 6.1).
+  // eslint-disable-next-line @typescript-eslint/no-deprecated -- nothing has come in its place for entries of a page's own
+  const isTaken = document.execCommand('copy');
+  done.abort();
+  if (isTaken && isGiven) return true;
   try {
     await navigator.clipboard.writeText(text);
     return true;

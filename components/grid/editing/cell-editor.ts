@@ -18,13 +18,25 @@ export interface EditorHost {
   perform(plan: Plan): void;
 }
 
-/** An editor of a cell that takes keys before the grid does. */
-export interface KeyTaker {
-  /** @returns whether the key has been dealt with. */
-  takeKey(event: KeyboardEvent): boolean;
+/** What an open editor holds that is not in the schedule yet. */
+export interface Typed {
+  readonly line: number;
+  readonly text: string;
+  /** What entering it comes to. */
+  readonly plan: Plan;
 }
 
-export const takesKeys = (editor: unknown): editor is KeyTaker =>
+/** An editor of a cell as this grid has it. */
+export interface OwnEditor {
+  /** Takes a key before the grid does. @returns whether the key has been dealt with. */
+  takeKey(event: KeyboardEvent): boolean;
+  /** What stands in it and differs from what it began with; `undefined` when nothing does. */
+  typed(): Typed | undefined;
+  /** Closes it and leaves the cell as it is. */
+  abandon(): void;
+}
+
+export const isOwnEditor = (editor: unknown): editor is OwnEditor =>
   typeof editor === 'object' && editor !== null && 'takeKey' in editor;
 
 /** What an editor is called: its column, and its row by the number as entered. */
@@ -46,7 +58,7 @@ const EDITING = 'STATE_EDITING';
  * editor when a key would close it.
  */
 export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed: typeof TextEditor } {
-  class CellEditor extends TextEditor implements KeyTaker {
+  class CellEditor extends TextEditor implements OwnEditor {
     /** The text that the editor began with; `undefined` when a person began by typing. */
     begunWith: string | undefined;
 
@@ -83,13 +95,20 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     }
 
     takeKey(event: KeyboardEvent): boolean {
-      if (!this.isOpened() || this.state !== EDITING || !this.#closes(event)) return false;
-      const text = this.typedText();
-      if (text === this.begunWith) return false;
-      const plan = host.plan(this.row!, this.col!, text);
-      if (plan.kind !== 'refused') return false;
+      const plan = this.#closes(event) ? this.typed()?.plan : undefined;
+      if (plan?.kind !== 'refused') return false;
       host.perform(plan);
       return true;
+    }
+
+    typed(): Typed | undefined {
+      const text = this.isOpened() && this.state === EDITING ? this.typedText() : undefined;
+      if (text === undefined || text === this.begunWith) return undefined;
+      return { line: this.row!, text, plan: host.plan(this.row!, this.col!, text) };
+    }
+
+    abandon(): void {
+      super.finishEditing(true);
     }
 
     typedText(): string {

@@ -1,5 +1,4 @@
-import { letterOf } from '../grid-model.ts';
-import type { Column, SheetName } from '../../../src/schedule/index.ts';
+import { letterOf, type Column, type SheetName } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 
 /** Draws the heading of a column: its title, below it the letter that formulas call it by and its unit. */
@@ -10,7 +9,7 @@ export function drawColumnHeading(sheet: SheetName, column: Column, words: Words
   title.textContent = words.text(column.title);
   const letter = document.createElement('span');
   letter.className = 'letter';
-  letter.textContent = letterOf(sheet, column);
+  letter.textContent = letterOf(sheet, column.key);
   const unit = document.createElement('span');
   unit.className = 'unit';
   unit.textContent = column.kind === 'ratio' ? '%' : column.unit ?? '';

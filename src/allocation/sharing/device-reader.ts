@@ -1,7 +1,6 @@
 import { tagOf, type SheetName } from '../../schedule/index.ts';
-import type { Figures } from './read-sharing.ts';
 import { rowsInFormulas } from './rows-in-formulas.ts';
-import type { LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
+import type { Figures, LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
 
 /** A device row on its way into a sharing. */
 export interface DeviceRow {

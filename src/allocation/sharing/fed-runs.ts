@@ -2,8 +2,7 @@ import { tagOf } from '../../schedule/index.ts';
 import type { Carried } from './carried.ts';
 import { leftOut } from './device-reader.ts';
 import type { Rail } from './rails.ts';
-import type { Figures } from './read-sharing.ts';
-import type { LeftOut, Placement } from './sharing-problem.ts';
+import type { Figures, LeftOut, Placement } from './sharing-problem.ts';
 import type { SupplyDevice } from './supply-devices.ts';
 
 /** Devices whose rail follows from their run. */

@@ -1,5 +1,5 @@
 export { answerSharing, type SharingAnswer, type SharingMessage, type SharingPort } from './answer-sharing.ts';
-export { readSharing, type ShareRequest } from './read-sharing.ts';
+export { readSharing } from './read-sharing.ts';
 export { shareChanges } from './share-changes.ts';
 export { leftOutSentence, noteSentence, servedText } from './sentences.ts';
 export { shareOut, type SharingOptions, type SharingProgress } from './share-out.ts';

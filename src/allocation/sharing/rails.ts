@@ -1,6 +1,5 @@
 import { numberOf, taggedRows, textOf } from './device-reader.ts';
-import type { Figures } from './read-sharing.ts';
-import type { FurtherBins } from './sharing-problem.ts';
+import type { Figures, FurtherBins } from './sharing-problem.ts';
 
 /** Voltage of a supply where nothing says otherwise; the default of the sheet [V]. */
 const DEFAULT_VOLTAGE = 24;

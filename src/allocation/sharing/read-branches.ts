@@ -1,8 +1,9 @@
 import { freeNodes } from '../../electrical/index.ts';
 import { columnOf, type InputColumn } from '../../schedule/index.ts';
 import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
-import type { Figures, ShareRequest } from './read-sharing.ts';
-import type { FurtherBins, LeftOut, Placement, ShareBin, ShareRow, SharingNote, SharingProblem } from './sharing-problem.ts';
+import type {
+  Figures, FurtherBins, LeftOut, Placement, ShareBin, ShareRequest, ShareRow, SharingNote, SharingProblem,
+} from './sharing-problem.ts';
 
 /**
  * What there is to share out over the bus branches: the nodes of the devices, up to the limit of a branch less its

@@ -3,8 +3,9 @@ import { Carried } from './carried.ts';
 import { keptPlacement, leftOut, shareRow, takenTags } from './device-reader.ts';
 import { onFedRuns } from './fed-runs.ts';
 import { furtherRails, readRails, type Rail } from './rails.ts';
-import type { Figures, ShareRequest } from './read-sharing.ts';
-import type { LeftOut, LeftOutCode, ShareBin, ShareGroup, ShareRow, SharingNote, SharingProblem } from './sharing-problem.ts';
+import type {
+  Figures, LeftOut, LeftOutCode, ShareBin, ShareGroup, ShareRequest, ShareRow, SharingNote, SharingProblem,
+} from './sharing-problem.ts';
 import { supplyDevices, type SupplyDevice } from './supply-devices.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { message, type Words } from '../../words/index.ts';
+import { fixed, message, type Words } from '../../words/index.ts';
 import type { LeftOut, LeftOutCode, LeftOutPiece, Served, SharedSheet, SharingNote } from './sharing-problem.ts';
 
 const NOTES: Readonly<Record<SharingNote['code'], string>> = {
@@ -48,14 +48,14 @@ function reasons(own: Readonly<Record<'size-unknown' | 'takes-none', string>>) {
 }
 
 function noRoomOnBranch(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
-  const values = { of, size: rounded(size), most: rounded(most) };
+  const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
     ? words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has room left. Enter another one.', values)
     : words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has room for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.', values);
 }
 
 function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
-  const values = { of, size: rounded(size), most: rounded(most) };
+  const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
     ? words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has room left. Enter another one.', values)
     : words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has room for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.', values);
@@ -63,5 +63,5 @@ function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftO
 
 /** A quantity to three decimals, as a sentence gives it. */
 function rounded(value: number): number {
-  return Math.round(value * 1000) / 1000;
+  return Number(fixed(value, 3));
 }

@@ -1,5 +1,18 @@
+import type { LoadSchedule } from '../../load-schedule.ts';
+
 /** What devices are shared out over. */
 export type SharedSheet = 'branches' | 'supplies';
+
+/** What reading needs of a schedule. */
+export type Figures = Pick<LoadSchedule, 'document' | 'rows' | 'value' | 'target'>;
+
+export interface ShareRequest {
+  readonly over: SharedSheet;
+  /** Rows are not split. */
+  readonly wholeRows?: boolean | undefined;
+  /** Devices that have a place keep it. */
+  readonly keepPlaced?: boolean | undefined;
+}
 
 /** Why devices were left out of the sharing. */
 export type LeftOutCode =

@@ -1,7 +1,7 @@
 import { connectedCurrent, demandCurrent, drawFromPower } from '../../electrical/index.ts';
 import { deviceRows, numberOf, textOf, type DeviceRow } from './device-reader.ts';
 import { voltageFor, type Rail } from './rails.ts';
-import type { Figures } from './read-sharing.ts';
+import type { Figures } from './sharing-problem.ts';
 
 /** A device row with what decides which supply it may be put on. */
 export interface SupplyDevice extends DeviceRow {

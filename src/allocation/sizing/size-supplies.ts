@@ -4,7 +4,7 @@ import { classesOfPieces, piecesOf } from '../sharing/pieces.ts';
 import { readRails } from '../sharing/rails.ts';
 import { supplyDevices, type SupplyDevice } from '../sharing/supply-devices.ts';
 import { PURPOSES } from '../../schedule/index.ts';
-import { amps } from '../../words/index.ts';
+import { amps, roundedDown, roundedUp } from '../../words/index.ts';
 import { rowNames } from '../row-names.ts';
 import { leastSet } from './least-set.ts';
 import type { SizedSchedule, SizingRow } from './sizing.ts';
@@ -58,7 +58,7 @@ function* sizeGroup(
       rows.push({
         item: words.say('Supply {voltage} V, {purpose}, {rating} A', { ...group, rating: ratings[place]! }), quantity,
         why: words.say('Demand {demand} at a target of {target} % needs {needed} of rating; {total} in {supplies} is {claim, select, smallest {the least number and, with it, the smallest total rating of those kept} least {the least number of those kept} other {the fewest found}}, with whole devices on each.', {
-          demand: amps(demand), target: Math.round(target * 1000) / 10, needed: amps(demand / target),
+          demand: amps(demand), target: Math.round(target * 1000) / 10, needed: roundedUp(amps(demand / target)),
           total: amps(total), supplies: set.length,
           claim: !isLeast ? 'fewest' : isSmallest ? 'smallest' : 'least',
         }),
@@ -70,7 +70,7 @@ function* sizeGroup(
       item: words.say('Supply {voltage} V, {purpose}, larger than {rating} A', { ...group, rating: Math.max(...ratings) }),
       quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
       why: words.say('{rows} ask for more than {most} in one piece, up to which the largest supply kept may be loaded.', {
-        rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words), most: amps(largest),
+        rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words), most: roundedDown(amps(largest)),
       }),
     });
   }

@@ -1,5 +1,5 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import type { Figures } from '../sharing/read-sharing.ts';
+import type { Figures } from '../sharing/sharing-problem.ts';
 import type { OfficeLists } from './office-lists.ts';
 
 /** What sizing needs of a schedule, whose language it speaks. */

@@ -1,5 +1,5 @@
-import { attribute, attributesOf } from '../xlsx/index.ts';
-import { columnNumber } from './used-range.ts';
+import { columnPlace } from '../../schedule/index.ts';
+import { attribute, attributesOf } from './xml-elements.ts';
 
 /**
  * Repeats a text in cells that are merged downwards, as a room that stands once beside all of its devices. Numbers are not
@@ -11,7 +11,8 @@ export function fillMerged(rows: readonly unknown[][], xml: string): void {
   for (const attributes of attributesOf(xml, 'mergeCell')) {
     const ends = /^([A-Z]+)(\d+):([A-Z]+)(\d+)$/.exec(attribute(attributes, 'ref') ?? '');
     if (ends === null || ends[1] !== ends[3]) continue;
-    const [column, first, last] = [columnNumber(ends[1]!) - 1, Number(ends[2]) - 1, Math.min(Number(ends[4]), rows.length) - 1];
+    const column = columnPlace(ends[1]!);
+    const [first, last] = [Number(ends[2]) - 1, Math.min(Number(ends[4]), rows.length) - 1];
     const text = rows[first]?.[column];
     if (typeof text !== 'string') continue;
     // A cell with content ends it: ranges that overlap, which no program writes, would else cost time without end.

@@ -1,20 +1,26 @@
 import { ENGLISH, message, type Words } from '../../words/index.ts';
 import { megabytes, unreadable, type Unreadable } from '../problem.ts';
-import { isWorkbook, sheetsOf, type WorkbookSheet } from '../xlsx/index.ts';
+import { isWorkbook } from './is-workbook-file.ts';
+import { isRefused, Package, type Parts } from './package.ts';
+import { readCells, sharedTexts, type WorksheetCell } from './read-cells.ts';
 import { readRows, type SheetRows } from './read-rows.ts';
-import { isRefused, Package } from './package.ts';
 import { MOST_PACKED } from './unpack.ts';
+import { namedRanges, sheetsOf, type WorkbookSheet } from './workbook-sheets.ts';
 
 /** A workbook that is open for reading. */
 export interface Workbook {
   readonly ok: true;
   /** Names of the sheets with cells that are shown, in order; at least one. */
   readonly sheets: readonly string[];
-  /** Reads a sheet. */
+  /** Reads a sheet as a table. */
   readonly read: (name: string) => Promise<SheetRows | Unreadable>;
+  /** Ranges that have a name, as formulas name them: `Devices!$A$2:$A$9`. */
+  readonly ranges: ReadonlyMap<string, string>;
+  /** Cells of a sheet, hidden or not, as the file has them; `undefined` where there is no such sheet. */
+  readonly cells: (name: string) => readonly WorksheetCell[] | Unreadable | undefined;
 }
 
-const [WORKBOOK, RELATIONS] = ['xl/workbook.xml', 'xl/_rels/workbook.xml.rels'];
+const [WORKBOOK, RELATIONS, SHARED] = ['xl/workbook.xml', 'xl/_rels/workbook.xml.rels', 'xl/sharedStrings.xml'];
 /** Parts that may become large and say nothing about cells. */
 const ASIDE = /^xl\/(?:charts|chartsheets|comments|drawings|externalLinks|media|pivotCache|pivotTables|tables|theme)/;
 const NONE = message('The file is no workbook in the format .xlsx. Save the list as .xlsx or as CSV.');
@@ -37,7 +43,7 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
   const pack = new Package(bytes, words);
   const base = pack.unpack((name) => name === WORKBOOK || name === RELATIONS);
   if (isRefused(base)) return base;
-  const [workbook, relations] = [WORKBOOK, RELATIONS].map((path) => base[path] && new TextDecoder().decode(base[path]));
+  const [workbook, relations] = [textOf(base, WORKBOOK), textOf(base, RELATIONS)];
   if (workbook === undefined || relations === undefined) {
     return unreadable('not-a-workbook', '', words.say(NONE));
   }
@@ -46,7 +52,13 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
   const shown = withCells.some(({ isHidden }) => !isHidden) ? withCells.filter(({ isHidden }) => !isHidden) : withCells;
   if (shown.length === 0) return unreadable('not-a-workbook', '', words.say('The workbook has no sheet with cells. Choose another file.'));
   const sheets = shown.map(({ name }) => name);
-  return { ok: true, sheets, read: async (name) => {
+  const cells = (name: string) => {
+    const path = all.find((each) => each.name === name)?.path;
+    if (path === undefined) return undefined;
+    const parts = pack.unpack((each) => each === path || each === SHARED);
+    return isRefused(parts) ? parts : readCells(textOf(parts, path) ?? '', sharedTexts(textOf(parts, SHARED) ?? ''));
+  };
+  return { ok: true, sheets, ranges: namedRanges(workbook), cells, read: async (name) => {
     const sheet = shown.find((each) => each.name === name);
     if (sheet === undefined) {
       return unreadable('sheet-missing', '', words.say('There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.', { sheet: name, sheets: sheets.join(', ') }));
@@ -54,6 +66,10 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
     const parts = pack.unpack((path) => isNeeded(path, sheet, withCells));
     return isRefused(parts) ? parts : readRows(parts, sheet.path!, all.indexOf(sheet) + 1, words);
   } };
+}
+
+function textOf(parts: Parts, path: string): string | undefined {
+  return parts[path] && new TextDecoder().decode(parts[path]);
 }
 
 function isNeeded(path: string, sheet: WorkbookSheet, sheets: readonly WorkbookSheet[]): boolean {

@@ -1,3 +1,5 @@
+import { columnPlace } from '../../schedule/index.ts';
+
 /** How far a sheet reaches. */
 export interface UsedRange {
   readonly rows: number;
@@ -14,7 +16,7 @@ export function usedRange(xml: string): UsedRange {
   for (const [tag, letters, digits] of xml.matchAll(/<(?:\w+:)?c\s(?:[^<>]*?\s)?r=["']([A-Z]+)(\d+)["'][^<>]*>/g)) {
     if (tag.endsWith('/>')) continue;
     rows = Math.max(rows, Number(digits));
-    columns = Math.max(columns, columnNumber(letters!));
+    columns = Math.max(columns, columnPlace(letters!) + 1);
   }
   return { rows, columns };
 }
@@ -27,9 +29,4 @@ export function lastRow(xml: string): number {
     last = Math.max(last + 1, Number(digits ?? 0));
   }
   return last;
-}
-
-/** Number of a column from 1: A is 1, AA is 27. */
-export function columnNumber(letters: string): number {
-  return Array.from(letters).reduce((number, letter) => number * 26 + letter.charCodeAt(0) - 64, 0);
 }

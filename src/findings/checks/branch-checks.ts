@@ -24,7 +24,7 @@ export const branchChecks: readonly Check[] = [
       };
     },
   },
-  partialTotal('branch-nodes-partial', 'branches', 'nodes', message('{name} carries at least {value, plural, one {# node} other {# nodes}}: {missing, plural, one {# device row on it has no known number of nodes. Complete it} other {# device rows on it have no known number of nodes. Complete them}} to know the rest.'), (value) => value),
+  partialTotal('branch-nodes-partial', 'branches', 'nodes', message('{name} carries at least {value, plural, one {# node} other {# nodes}}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'), (value) => value),
   {
     rule: 'branch-not-terminated', sheet: 'branches', key: 'terminated', severity: 'note',
     find: (row) => row.own('terminated') === true ? undefined : {

@@ -1,8 +1,9 @@
-import { outOfRange, READS_EMPTY, WRONG_ARGUMENTS, type FormulaFault } from '../../engine/index.ts';
+import { LONGEST_WAY, outOfRange, READS_EMPTY, REFERRED_SHEETS, RULES, SOLUTIONS, WRONG_ARGUMENTS, type Argument, type TypedFault } from '../../engine/index.ts';
 import {
-  inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type InputColumn, type SheetName,
+  columnOf, hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type Column,
+  type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
-import { message } from '../../words/index.ts';
+import { amps, message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown } from './limit-checks.ts';
@@ -12,8 +13,7 @@ const FAULTS: Readonly<Record<string, string>> = {
   DIV_BY_ZERO: message('{name}: the formula in {column} divides by zero. Check the cell that it divides by.'),
   NAME: message('{name}: the formula in {column} uses a function or a name that is not known. Correct its spelling.'),
   REF: message('{name}: the formula in {column} refers to a row that has been deleted. Refer to another one.'),
-  CYCLE: message('{name}: the formula in {column} depends on its own result. Take the reference back to this cell out.'),
-  LOOP: message('{name}: the formula in {column} reads a total that its own cell feeds. Refer to another cell.'),
+  CYCLE: message('{name}: the formula in {column} reads one that depends on its own result. Put that one right.'),
   NUM: message('{name}: the formula in {column} has no finite result. Check what it refers to.'),
   VALUE: message('{name}: the formula in {column} does not give a number. Check what it refers to.'),
   ERROR: message('{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.'),
@@ -21,8 +21,13 @@ const FAULTS: Readonly<Record<string, string>> = {
 };
 
 /** What is wrong with a formula, and what to do. */
-function faultOf(row: RowReader, column: InputColumn, fault: FormulaFault): string {
+function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string {
   const values = { column: row.words.text(column.title) };
+  if (fault.way !== undefined) {
+    const names = fault.way.map(({ sheet, id, key }) => row.figure(sheet, id, key));
+    const way = [...names, ...(names.length < LONGEST_WAY ? [] : ['…']), names[0]!].join(' → ');
+    return row.say('{name}: the formula in {column} depends on its own result: {way}. Take one of these references out.', { ...values, way });
+  }
   if (fault.message === READS_EMPTY) return row.say('{name}: the formula in {column} reads a cell that is empty. Fill that cell.', values);
   if (fault.message === WRONG_ARGUMENTS) return row.say('{name}: the formula in {column} gives a function too few or too many arguments. Correct it.', values);
   const problem = fault.value === undefined ? undefined : outOfRange(column, fault.value, row.words);
@@ -34,14 +39,17 @@ function faultOf(row: RowReader, column: InputColumn, fault: FormulaFault): stri
 /** Inputs that no limit of their row needs, so that its status does not suffer. */
 const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { supplies: ['voltage', 'peak'], feeds: ['voltage'] };
 
+function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
+  return column.optional === true || BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true };
+}
+
 function formulaFault(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete',
-    ...(column.optional === true || BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true as const }),
+    rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
     find: (row) => {
       const own = row.own(column.key);
       if (!isFormula(own)) return undefined;
-      const fault = row.book.fault(sheet, row.row.id, column.key);
+      const fault = row.fault(column.key);
       return fault === undefined ? undefined : { value: null, limit: null, message: faultOf(row, column, fault) };
     },
   };
@@ -67,13 +75,77 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
     rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete',
     find: (row) => {
       const own = row.own(column.key);
-      if (own === null || row.book.target(sheet, row.row.id, column.key) >= 0) return undefined;
+      // Of a tag with a character that cannot be seen there is more to say.
+      if (own === null || hiddenCharacters(String(own)).length > 0 || row.names(column.key)) return undefined;
+      const values = { row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to) };
+      const current = sheet === 'devices' && column.key === 'rail' ? row.number('connected') : null;
       return {
         value: own, limit: null,
-        message: row.say('{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', {
-          row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to),
+        message: current === null ? row.say('{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', values)
+          : row.say('{name}: there is no {row} {tag}, so {current} count in none. Add it to the sheet {sheet}, or correct the tag.', {
+            ...values, current: amps(current),
+          }),
+      };
+    },
+  };
+}
+
+/** Finds a formula that reads a figure which is less than the whole. */
+function formulaPartial(sheet: SheetName, column: InputColumn): Check {
+  return {
+    rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
+    find: (row) => !isFormula(row.own(column.key)) || !row.isPartial(column.key) ? undefined : {
+      value: row.number(column.key), limit: null,
+      message: row.say('{name}: the formula in {column} reads a figure that is not wholly known, and may come to another result. Complete what that follows from.', {
+        column: row.words.text(column.title),
+      }),
+    },
+  };
+}
+
+/** Finds a figure that follows through a reference from one that is less than the whole. */
+function partialBehind(sheet: SheetName, key: string, args: readonly Argument[]): Check {
+  const behind = args.filter(({ by }) => by !== undefined);
+  return {
+    rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true,
+    find: (row) => {
+      if (!row.isPartial(key)) return undefined;
+      const source = behind.map((arg) => row.partialBehind(arg)).find((each) => each !== undefined);
+      return source === undefined ? undefined : {
+        value: row.value(key), limit: null,
+        message: row.say('{name}: {column} follows from {source}, which is not wholly known. Complete that first.', {
+          column: row.words.text(columnOf(sheet, key).title), source,
         }),
       };
+    },
+  };
+}
+
+/** Whether a column holds numbers that are worked out ahead. */
+function isKept(column: Column): boolean {
+  return isNumeric(column) && !(column.role === 'computed' && column.onDemand === true);
+}
+
+function namesShared(sheet: SheetName, { key }: InputColumn, to: SheetName): Check {
+  return {
+    rule: 'tag-not-unique', sheet, key, severity: 'incomplete', inStatus: true,
+    find: (row) => !row.namesShared(key) ? undefined : {
+      value: row.value(key), limit: null,
+      message: row.say('{name}: {tag} stands in more than one row of the sheet {sheet}, and the first of them is meant. Give each a tag of its own.', {
+        tag: String(row.value(key)), sheet: row.titleOf(to),
+      }),
+    },
+  };
+}
+
+function usedTwice(sheet: SheetName): Check {
+  const isNamed = REFERRED_SHEETS.has(sheet);
+  return {
+    rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
+    find: (row) => !row.isShared ? undefined : {
+      value: tagOf(sheet, row.row), limit: null,
+      message: row.say(isNamed ? message('{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.')
+        : message('{name} stands in more than one row. Give each row a tag of its own.')),
     },
   };
 }
@@ -89,8 +161,12 @@ function withoutTag(sheet: SheetName): Check {
 /** What every row of every sheet is held against, by sheet. */
 export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
   ...(sheet === 'devices' ? [] : [withoutTag(sheet)]),
+  usedTwice(sheet),
+  ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
+    .map(({ key, args }) => partialBehind(sheet, key, args)),
+  ...SOLUTIONS.filter((solution) => solution.sheet === sheet).map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
   ...inputColumns(sheet).flatMap((column) => [
-    ...(isNumeric(column) ? [formulaFault(sheet, column), numberOutOfRange(sheet, column)] : []),
-    ...(column.to === undefined ? [] : [namesNothing(sheet, column, column.to)]),
+    ...(isNumeric(column) ? [formulaFault(sheet, column), formulaPartial(sheet, column), numberOutOfRange(sheet, column)] : []),
+    ...(column.to === undefined ? [] : [namesNothing(sheet, column, column.to), namesShared(sheet, column, column.to)]),
   ]),
 ]);

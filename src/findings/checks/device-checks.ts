@@ -13,7 +13,7 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
     if (row.own('type') === null) {
       return { key: 'unitDraw', message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.') };
     }
-    if (row.numberOf('type', 'types', 'power') !== null) {
+    if (row.numberOf('type', 'power') !== null) {
       return { key: 'unitDraw', message: message('The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.') };
     }
     return { key: 'unitDraw', message: message('The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.') };
@@ -44,8 +44,14 @@ export const deviceChecks: readonly Check[] = [
   currentUnknown('device-diversity-missing', 'diversity'),
   {
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete',
-    find: (row) => row.own('rail') !== null ? undefined
-      : unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')),
+    find: (row) => {
+      if (row.own('rail') !== null || row.names('rail')) return undefined;
+      const rail = row.value('rail');
+      return rail === null ? unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.'))
+        : unknown(row, message('{name} is fed from rail {rail} as its run is, and there is no such supply, so its current counts in none. Add it to the sheet {sheet}, or correct the run.'), {
+          rail: String(rail), sheet: row.titleOf('supplies'),
+        });
+    },
   },
   {
     rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete',
@@ -58,14 +64,13 @@ export const deviceChecks: readonly Check[] = [
   {
     rule: 'device-run-on-other-rail', sheet: 'devices', key: 'run', severity: 'incomplete',
     find: (row) => {
-      const run = row.book.target('devices', row.row.id, 'run');
-      if (run < 0 || row.own('rail') === null) return undefined;
-      const rail = row.document.row('runs', run)?.cells.rail ?? null;
+      if (row.own('rail') === null) return undefined;
+      const rail = row.valueOf('run', 'rail');
       if (rail === null || rail === row.own('rail')) return undefined;
       return {
         value: row.own('rail'), limit: rail,
         message: row.say('{name} is on rail {rail} but its run {run} is fed from rail {other}. Correct one of them.', {
-          rail: String(row.own('rail')), run: tagOf('runs', row.document.row('runs', run)!), other: String(rail),
+          rail: String(row.own('rail')), run: String(row.own('run')), other: String(rail),
         }),
       };
     },
@@ -73,7 +78,7 @@ export const deviceChecks: readonly Check[] = [
   {
     rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete',
     find: (row) => {
-      const [distance, length] = [row.number('distance'), row.numberOf('run', 'runs', 'length')];
+      const [distance, length] = [row.number('distance'), row.numberOf('run', 'length')];
       if (distance === null || length === null || !exceeds(distance, length)) return undefined;
       return {
         value: distance, limit: length,

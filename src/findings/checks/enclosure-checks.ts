@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { degrees, kelvins, message } from '../../words/index.ts';
+import { degrees, kelvins, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { missingInput, notChecked, overLimit } from './limit-checks.ts';
 
@@ -11,7 +11,9 @@ export const enclosureChecks: readonly Check[] = [
   overLimit({
     rule: 'enclosure-over-temperature', sheet: 'enclosures', key: 'inside', limit: (row) => row.number('maxInside'),
     message: message('{name} gets {value} inside and may get {limit}: {excess} too warm. Use a larger or better ventilated enclosure, or move supplies out of it.'),
-    write: (value, limit) => ({ value: degrees(value, limit), limit: degrees(limit, value), excess: kelvins(value - limit) }),
+    write: (value, limit) => ({
+      value: degrees(value, limit), limit: roundedDown(degrees(limit, value)), excess: roundedUp(kelvins(value - limit)),
+    }),
   }),
   {
     rule: 'enclosure-near-temperature', sheet: 'enclosures', key: 'inside', severity: 'near', inStatus: true,
@@ -21,7 +23,7 @@ export const enclosureChecks: readonly Check[] = [
       return {
         value: inside, limit: most,
         message: row.say('{name} gets {inside} inside, {left} below the {most} that it may get. Use a larger or better ventilated enclosure to have more in hand.', {
-          inside: degrees(inside), left: kelvins(most - inside), most: degrees(most),
+          inside: degrees(inside), left: roundedDown(kelvins(most - inside)), most: roundedDown(degrees(most)),
         }),
       };
     },

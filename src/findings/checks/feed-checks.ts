@@ -13,5 +13,5 @@ export const feedChecks: readonly Check[] = [
     message: message('{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs to another feed, or lower the diversity if not all are on at once.'),
   }),
   missingInput('feed-rating-missing', 'feeds', 'rated', message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of its protection in A.')),
-  partialTotal('feed-current-partial', 'feeds', 'connected', message('{name} carries at least {value}: {missing, plural, one {# output on it has no known current. Complete it} other {# outputs on it have no known current. Complete them}} to know the rest.'), amps),
+  partialTotal('feed-current-partial', 'feeds', 'connected', message('{name} carries at least {value}: {missing, plural, one {# output on it is not wholly known. Complete it} other {# outputs on it are not wholly known. Complete them}} to know the rest.'), amps),
 ];

@@ -5,6 +5,7 @@ import { cellChecks } from './cell-checks.ts';
 import { deviceChecks } from './device-checks.ts';
 import { enclosureChecks } from './enclosure-checks.ts';
 import { feedChecks } from './feed-checks.ts';
+import { hiddenCharacterChecks } from './hidden-characters.ts';
 import { measuredChecks } from './measured-checks.ts';
 import { outputChecks } from './output-checks.ts';
 import { runChecks } from './run-checks.ts';
@@ -12,7 +13,7 @@ import { supplyChecks } from './supply-checks.ts';
 
 const ALL: readonly Check[] = [
   ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...measuredChecks,
-  ...cellChecks,
+  ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

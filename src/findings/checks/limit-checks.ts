@@ -1,6 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import { isFormula, type SheetName } from '../../schedule/index.ts';
-import { amps, percent, type MessageValues } from '../../words/index.ts';
+import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 
@@ -8,7 +8,7 @@ import type { RowReader } from '../row-reader.ts';
 type WriteExcess = (value: number, limit: number) => MessageValues;
 
 const inAmps: WriteExcess = (value, limit) => ({
-  value: amps(value, limit), limit: amps(limit, value), excess: amps(value - limit, 0),
+  value: amps(value, limit), limit: roundedDown(amps(limit, value)), excess: roundedUp(amps(value - limit, 0)),
 });
 
 interface Limit {
@@ -57,7 +57,8 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
       const values = {
-        loading: percent(loading, target), rating: amps(most), target: percent(target, loading), excess: amps(used - target * most, 0),
+        loading: percent(loading, target), rating: roundedDown(amps(most)), target: roundedDown(percent(target, loading)),
+        excess: roundedUp(amps(used - target * most, 0)),
       };
       return { value: loading, limit: target, message: row.say(message, values) };
     },

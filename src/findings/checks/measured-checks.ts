@@ -1,6 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
-import { amps, message, volts, type Quantity } from '../../words/index.ts';
+import { amps, message, roundedDown, roundedUp, volts, type Quantity } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 
 interface Measurement {
@@ -29,7 +29,7 @@ function asWorkedOut({ rule, sheet, key, expected, tolerance, write, more, less 
       if (!exceeds(difference, allowed)) return undefined;
       const values = {
         measured: write(measured, worked), worked: write(worked, measured), difference: write(difference, allowed),
-        allowed: write(allowed, difference),
+        allowed: roundedDown(write(allowed, difference)),
       };
       const said = measured > worked
         ? `${row.say('{name}: {measured} measured, {worked} worked out: {difference} more, where {allowed} may differ.', values)} ${row.say(more)}`
@@ -49,7 +49,8 @@ export const measuredChecks: readonly Check[] = [
       return {
         value: measured, limit: usable,
         message: row.say('{name} was measured at {measured} and may be used for {usable}: {excess} too much. Move devices to another rail, or fit a larger supply.', {
-          measured: amps(measured, usable), usable: amps(usable, measured), excess: amps(measured - usable, 0),
+          measured: amps(measured, usable), usable: roundedDown(amps(usable, measured)),
+          excess: roundedUp(amps(measured - usable, 0)),
         }),
       };
     },
@@ -62,7 +63,7 @@ export const measuredChecks: readonly Check[] = [
       return {
         value: measured, limit: least,
         message: row.say('{name} was measured at {measured} at its far end, where a device needs {least}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
-          measured: volts(measured, least), least: volts(least, measured),
+          measured: volts(measured, least), least: roundedUp(volts(least, measured)),
         }),
       };
     },

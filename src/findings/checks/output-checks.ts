@@ -10,7 +10,7 @@ export const outputChecks: readonly Check[] = [
     values: (row) => ({ kind: String(row.value('kind')) }),
   }),
   overLimit({
-    rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'contacts', 'inrush'),
+    rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'inrush'),
     message: message('{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'),
   }),
   overTarget({
@@ -33,7 +33,7 @@ export const outputChecks: readonly Check[] = [
   notChecked('output-inrush-not-checked', 'outputs', 'inrush', message('{name} has no inrush entered: whether the contact may make it is not checked. Enter the peak current of one load in A.'), (row) => row.number('power') !== 0),
   {
     rule: 'output-making-not-checked', sheet: 'outputs', key: 'inrushHeadroom', severity: 'note',
-    find: (row) => row.number('inrushTotal') === null || row.numberOf('contact', 'contacts', 'inrush') !== null ? undefined
+    find: (row) => row.number('inrushTotal') === null || row.numberOf('contact', 'inrush') !== null ? undefined
       : unknown(row, message('{name} has an inrush but its contact has none entered that it may make: it is not checked. Enter it on the sheet {sheet}.'), { sheet: row.titleOf('contacts') }),
   },
   notChecked('output-feed-not-checked', 'outputs', 'feed', message('{name} has no feed entered: its current counts in none. Choose the feed behind the contact.'), (row) => row.number('power') !== 0),

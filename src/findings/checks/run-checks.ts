@@ -1,13 +1,13 @@
 import { exceeds } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
-import { amps, message, percent, volts } from '../../words/index.ts';
+import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
 
 /** What the conductors of a run carry together; `null` when no source says. */
 function carries(row: RowReader): number | null {
-  const most = row.numberOf('conductor', 'conductors', 'maxCurrent');
+  const most = row.numberOf('conductor', 'maxCurrent');
   const pairs = row.number('pairs');
   return most === null || pairs === null ? null : most * pairs;
 }
@@ -20,7 +20,7 @@ const underVoltage: Check = {
     return {
       value: end, limit: least,
       message: `${row.say('{name} ends at {end} and its devices need {least}: {lack} too little.', {
-        end: volts(end, least), least: volts(least, end), lack: volts(least - end, 0),
+        end: volts(end, least), least: roundedUp(volts(least, end)), lack: roundedUp(volts(least - end, 0)),
       })} ${remedy(row)}`,
     };
   },
@@ -29,10 +29,10 @@ const underVoltage: Check = {
 /** What would put a run right: a shorter one, or a thicker conductor. */
 function remedy(row: RowReader): string {
   const longest = row.number('maxLength');
-  const smallest = row.book.value('runs', row.row.id, 'smallestConductor');
-  const length = longest === null ? 0 : Math.floor(longest * 10) / 10;
+  const smallest = row.value('smallestConductor');
+  const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
-  if (longest !== null && longest > 0) {
+  if (length > 0) {
     return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
       : row.say('With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker });
   }
@@ -44,7 +44,7 @@ function remedy(row: RowReader): string {
 
 const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
-  find: (row) => row.book.outcome('runs', row.row.id) !== NO_WORKING_VOLTAGE ? undefined : {
+  find: (row) => row.outcome !== NO_WORKING_VOLTAGE ? undefined : {
     value: null, limit: null,
     message: `${row.say('{name} has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`,
   },
@@ -58,7 +58,7 @@ const mayNotClear: Check = {
     return {
       value: fault, limit: trip * protection,
       message: row.say('{name}: a short circuit at its far end draws {fault}, and the protection of {protection} needs {needed} ({trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.', {
-        fault: amps(fault, trip * protection), protection: amps(protection), needed: amps(trip * protection, fault), trip,
+        fault: amps(fault, trip * protection), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
       }),
     };
   },
@@ -79,7 +79,7 @@ const partial: Check = {
 function unknownBehind(rule: string, key: string, sheet: 'supplies' | 'conductors', of: string, message: string): Check {
   return {
     rule, sheet: 'runs', key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.own(key) === null || row.numberOf(key, sheet, of) !== null ? undefined
+    find: (row) => row.own(key) === null || row.numberOf(key, of) !== null ? undefined
       : { value: row.own(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
   };
 }
@@ -100,7 +100,7 @@ export const runChecks: readonly Check[] = [
       return {
         value: protection, limit: most,
         message: row.say('{name} is protected by {protection} and its conductor may carry {most}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
-          protection: amps(protection, most), most: amps(most, protection),
+          protection: amps(protection, most), most: roundedDown(amps(most, protection)),
         }),
       };
     },
@@ -117,7 +117,7 @@ export const runChecks: readonly Check[] = [
       return {
         value: ratio, limit: most,
         message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
-          drop: volts(drop), ratio: percent(ratio, most), most: percent(most, ratio),
+          drop: volts(drop), ratio: percent(ratio, most), most: roundedDown(percent(most, ratio)),
         })} ${remedy(row)}`,
       };
     },
@@ -133,9 +133,9 @@ export const runChecks: readonly Check[] = [
     rule: 'run-short-circuit-unknown', sheet: 'runs', key: 'faultCurrent', severity: 'incomplete', inStatus: true,
     find: (row) => {
       const isKnown = row.number('faultCurrent') !== null || row.number('protection') === null;
-      const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'conductors', 'resistance') !== null;
-      if (isKnown || !cableIsKnown || row.numberOf('rail', 'supplies', 'rated') !== null) return undefined;
-      if (row.numberOf('rail', 'supplies', 'voltage') === null) return undefined;
+      const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'resistance') !== null;
+      if (isKnown || !cableIsKnown || row.numberOf('rail', 'rated') !== null) return undefined;
+      if (row.numberOf('rail', 'voltage') === null) return undefined;
       return unknown(row, message('{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.'), {
         sheet: row.titleOf('supplies'),
       });
@@ -144,7 +144,7 @@ export const runChecks: readonly Check[] = [
   notChecked('run-protection-not-checked', 'runs', 'protection', message('{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.')),
   {
     rule: 'run-conductor-not-checked', sheet: 'runs', key: 'conductor', severity: 'note',
-    find: (row) => row.book.target('runs', row.row.id, 'conductor') < 0 || carries(row) !== null ? undefined
+    find: (row) => !row.names('conductor') || carries(row) !== null ? undefined
       : unknown(row, message('{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.'), { sheet: row.titleOf('conductors') }),
   },
   {

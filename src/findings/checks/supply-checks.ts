@@ -1,4 +1,4 @@
-import { amps, degrees, message } from '../../words/index.ts';
+import { amps, degrees, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { missingInput, notChecked, overLimit, overTarget, partialTotal } from './limit-checks.ts';
 
@@ -23,12 +23,12 @@ export const supplyChecks: readonly Check[] = [
       const limit = row.number('fullUpTo');
       if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
       const said = row.number('lessPerKelvin') === null
-        ? row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.', { limit: degrees(limit) })
-        : row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.', { limit: degrees(limit), sheet: row.titleOf('enclosures') });
+        ? row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.', { limit: roundedDown(degrees(limit)) })
+        : row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.', { limit: roundedDown(degrees(limit)), sheet: row.titleOf('enclosures') });
       return { value: null, limit, message: said };
     },
   },
-  partialTotal('supply-demand-partial', 'supplies', 'demand', message('{name} carries at least {value}: {missing, plural, one {# device row on it has no known current. Complete it} other {# device rows on it have no known current. Complete them}} to know the rest.'), amps),
+  partialTotal('supply-demand-partial', 'supplies', 'demand', message('{name} carries at least {value}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'), amps),
   notChecked('supply-fuse-not-checked', 'supplies', 'fuse', message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')),
   notChecked('supply-loss-not-checked', 'supplies', 'efficiency', message('{name} has no efficiency entered: its losses are not worked out. Enter it to know them.')),
   notChecked('supply-enclosure-not-checked', 'supplies', 'enclosure', message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')),

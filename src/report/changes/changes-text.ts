@@ -1,29 +1,41 @@
-import { columnOf, formatCell, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
+import { findColumn, formatCell, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
 import { DETAIL_TITLES } from '../model/detail-titles.ts';
 import { STATE_WORDS } from '../model/state-words.ts';
 import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
+import { otherChanges } from './other-changes.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
-/** A value for a person: with its unit, a status in words, nothing as «–». */
-export function changedValue(column: Column, value: CellValue, words: Words): string {
+/**
+ * A value for a person: with its unit, a status in words, nothing as «–».
+ * @param column `undefined` for a key that is not known.
+ */
+export function changedValue(column: Column | undefined, value: CellValue, words: Words): string {
   if (value === null || value === '') return '–';
+  if (column === undefined) return String(value);
   if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
   const text = formatCell(column, value, words, 'show');
   return column.unit === undefined || typeof value !== 'number' ? text : `${text}\u00a0${column.unit}`;
 }
 
 /** What became of a row, in a few words. */
-export function kindWords({ kind, row, was }: RowChange, words: Words): string {
+export function kindWords({ kind, row, was, below = null }: RowChange, words: Words): string {
   switch (kind) {
     case 'added': return words.say('added as row {row}', { row: row! });
     case 'removed': return words.say('removed, was row {was}', { was: was! });
-    case 'moved': return words.say('moved from row {was} to row {row}', { was: was!, row: row! });
+    case 'moved': {
+      if (below === null) return words.say('moved to the top, from row {was}', { was: was! });
+      const above = typeof below === 'string' ? below : words.say('row {row}', { row: below });
+      // Where rows above came or went besides, a row may stand below another one and keep its number.
+      return was === row ? words.say('moved below {above}', { above })
+        : words.say('moved below {above}, from row {was} to row {row}', { above, was: was!, row: row! });
+    }
     case 'changed': return words.say('changed');
   }
 }
 
 /** The changes between two schedules as lines for a terminal. */
-export function changesText({ details, rows, figures }: ScheduleChanges, words = ENGLISH): string {
+export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
+  const { isSame, details, rows, figures } = changes;
   const lines: string[] = [];
   const block = (title: string, inner: readonly string[]) => {
     if (inner.length > 0) lines.push(title, ...inner.map((line) => `  ${line}`), '');
@@ -41,21 +53,30 @@ export function changesText({ details, rows, figures }: ScheduleChanges, words =
   }
   block(words.say('What that did to totals and statuses'), figures.map(({ sheet, tag, row, values }) =>
     line(`${words.text(SCHEMA[sheet].title)}, ${tag || words.say('row {row}', { row: row })}`, pairWords(sheet, values, words))));
-  return lines.length === 0 ? `${words.say('Nothing is different.')}\n` : `${lines.slice(0, -1).join('\n')}\n`;
+  for (const { title, rows: others } of otherChanges(changes, words)) {
+    block(title, others.map(([first = '', ...rest]) => line(first, rest.filter((text) => text !== '').join(words.say('; ')))));
+  }
+  if (isSame) return `${words.say('Nothing is different.')}\n`;
+  return lines.length > 0 ? `${lines.slice(0, -1).join('\n')}\n`
+    : `${words.say('Only blank rows, or the order of revisions and acceptances, are different.')}\n`;
 }
 
 /** The values of a changed row as before and after, those of an added or removed one as they are. */
 export function valueWords(sheet: SheetName, { kind, values }: RowChange, words: Words): string {
   if (kind === 'changed') return pairWords(sheet, values, words);
   return values.filter(({ key }) => key !== SCHEMA[sheet].tag).map(({ key, before, after }) => {
-    const column = columnOf(sheet, key);
-    return `${words.text(column.title)} ${changedValue(column, after ?? before, words)}`;
+    const column = findColumn(sheet, key);
+    return `${titleOf(column, key, words)} ${changedValue(column, after ?? before, words)}`;
   }).join(words.say('; '));
 }
 
 function pairWords(sheet: SheetName, values: readonly ValueChange[], words: Words): string {
   return values.map(({ key, before, after }) => {
-    const column = columnOf(sheet, key);
-    return `${words.text(column.title)} ${changedValue(column, before, words)} → ${changedValue(column, after, words)}`;
+    const column = findColumn(sheet, key);
+    return `${titleOf(column, key, words)} ${changedValue(column, before, words)} → ${changedValue(column, after, words)}`;
   }).join(words.say('; '));
+}
+
+function titleOf(column: Column | undefined, key: string, words: Words): string {
+  return column === undefined ? key : words.text(column.title);
 }

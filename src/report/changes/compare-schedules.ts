@@ -1,11 +1,15 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   computedColumns, DETAIL_KEYS, inputColumns, isFormula, keepReference, mapReferences, SHEET_NAMES, tagOf,
-  type CellReference, type CellValue, type DetailKey, type Row, type SheetName,
+  type CellReference, type CellValue, type DetailKey, type Revision, type Row, type SheetName,
 } from '../../schedule/index.ts';
+import { scheduleDigest } from '../digest/index.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
+import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
+import { compareFindings, type FindingChange } from './compare-findings.ts';
+import { compareLists, compareUnknown, type ListChange, type UnknownChange } from './compare-lists.ts';
 import { matchRows, type MatchedRows } from './match-rows.ts';
-import { movedAmong } from './moved.ts';
+import { isSameValue } from './same-value.ts';
 
 /** A value before and after; formulas as they are read. */
 export interface ValueChange {
@@ -16,13 +20,16 @@ export interface ValueChange {
 
 /** What became of a row. `row` is its number in the new schedule, `was` that in the old one, both from 1. */
 export interface RowChange {
+  /** `moved`: it stands in another order among the other rows; that its number is another is no move. */
   readonly kind: 'added' | 'removed' | 'moved' | 'changed';
   readonly sheet: SheetName;
   readonly tag: string;
   readonly row: number | null;
   readonly was: number | null;
-  /** What was entered: all of an added or removed row, the differences of a changed one. */
+  /** What was entered, unknown keys included: all of an added or removed row, the differences of a changed one. */
   readonly values: readonly ValueChange[];
+  /** Tag of the row above a moved one, or its number; `null` for one that was moved to the top. */
+  readonly below?: string | number | null;
 }
 
 /** What changes did to the totals and statuses of a row that both schedules have. */
@@ -35,73 +42,97 @@ export interface FigureChange {
 
 /** What is different between two schedules. */
 export interface ScheduleChanges {
+  /** Whether the files hold the same, to the last value; then everything else is empty. */
+  readonly isSame: boolean;
   readonly details: readonly (ValueChange & { readonly key: DetailKey })[];
   readonly rows: readonly RowChange[];
   readonly figures: readonly FigureChange[];
+  readonly findings: readonly FindingChange[];
+  readonly accepted: readonly AcceptanceChange[];
+  readonly revisions: readonly ListChange<Revision>[];
+  /** Keys beside those of rows that this version does not know. */
+  readonly unknown: readonly UnknownChange[];
 }
 
-/** Differences that only rounding makes. */
-const ROUNDING = 1e-9;
-
-/** Compares two schedules: their details, their rows, and what that did to every total and status. */
+/**
+ * Compares two schedules: all that their files hold, what that did to every total and status, and which findings came
+ * and went. Both
+ * speak the same language.
+ */
 export function compareSchedules(before: LoadSchedule, after: LoadSchedule): ScheduleChanges {
   const matched = Object.fromEntries(SHEET_NAMES.map((sheet) =>
     [sheet, matchRows(sheet, before.rows(sheet), after.rows(sheet))])) as Record<SheetName, MatchedRows>;
   const formulas = new SameFormulas(matched);
+  const [old, present] = [before.content(), after.content()];
   return {
+    isSame: scheduleDigest(old) === scheduleDigest(present),
     details: DETAIL_KEYS.flatMap((key) => {
-      const [old, present] = [before.document.details[key] ?? null, after.document.details[key] ?? null];
-      return old === present ? [] : [{ key, before: old, after: present }];
+      const [was, is] = [old.details[key] ?? null, present.details[key] ?? null];
+      return was === is ? [] : [{ key, before: was, after: is }];
     }),
     rows: SHEET_NAMES.flatMap((sheet) => rowChanges(sheet, matched[sheet], before, after, formulas)),
     figures: SHEETS_WITH_STATUS.flatMap((sheet) => figureChanges(sheet, matched[sheet], before, after)),
+    findings: compareFindings(before, after, matched),
+    accepted: compareAcceptances(before, after, matched),
+    revisions: compareLists(old.revisions ?? [], present.revisions ?? [], ({ revision }) => revision),
+    unknown: compareUnknown(old, present),
   };
 }
 
 function rowChanges(
-  sheet: SheetName, { pairs, removed, added }: MatchedRows, before: LoadSchedule, after: LoadSchedule, formulas: SameFormulas,
+  sheet: SheetName, { pairs, removed, added }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
+  formulas: SameFormulas,
 ): RowChange[] {
-  const keys = inputColumns(sheet).map(({ key }) => key);
-  const place = (schedule: LoadSchedule, { id }: Row) => schedule.document.position(sheet, id);
-  const entered = (schedule: LoadSchedule, { id, cells }: Row, key: string) => schedule.formulaText(sheet, id, key) ?? cells[key] ?? null;
-  const values = (old: Row | undefined, present: Row | undefined): ValueChange[] => keys.flatMap((key) => {
-    const isSame = formulas.isSame(old?.cells[key] ?? null, present?.cells[key] ?? null);
-    return isSame ? [] : [{
-      key, before: old === undefined ? null : entered(before, old, key), after: present === undefined ? null : entered(after, present, key),
-    }];
-  });
-  const change = (kind: RowChange['kind'], old: Row | undefined, present: Row | undefined, changed: readonly ValueChange[]): RowChange => ({
+  const known = inputColumns(sheet).map(({ key }) => key);
+  const place = (schedule: LoadSchedule, { id }: Row) => schedule.document.position(sheet, id) + 1;
+  const entered = (schedule: LoadSchedule, row: Row | undefined, key: string) =>
+    row === undefined ? null : schedule.formulaText(sheet, row.id, key) ?? plain(row.cells[key]);
+  const values = (old: Row | undefined, present: Row | undefined): ValueChange[] => {
+    const keys = new Set([...known, ...Object.keys(old?.cells ?? {}), ...Object.keys(present?.cells ?? {})]);
+    return [...keys].flatMap((key) => {
+      const isSame = formulas.isSame(plain(old?.cells[key]), plain(present?.cells[key]));
+      return isSame ? [] : [{ key, before: entered(before, old, key), after: entered(after, present, key) }];
+    });
+  };
+  const change = (
+    kind: RowChange['kind'], old: Row | undefined, present: Row | undefined, changed: readonly ValueChange[],
+  ): RowChange => ({
     kind, sheet, tag: tagOf(sheet, (present ?? old)!), values: changed,
-    row: present === undefined ? null : place(after, present) + 1, was: old === undefined ? null : place(before, old) + 1,
+    row: present === undefined ? null : place(after, present), was: old === undefined ? null : place(before, old),
   });
-  const ordered = [...pairs].sort(([, one], [, other]) => place(after, one) - place(after, other));
-  const moved = movedAmong(ordered.map(([old]) => place(before, old)));
+  const below = (row: number): RowChange['below'] => {
+    const above = after.rows(sheet)[row - 2];
+    return above === undefined ? null : tagOf(sheet, above) || row - 1;
+  };
   return [
     ...removed.map((row) => change('removed', row, undefined, values(row, undefined))),
     ...added.map((row) => change('added', undefined, row, values(undefined, row))),
-    ...ordered.filter((_pair, index) => moved.has(index)).map(([old, present]) => change('moved', old, present, [])),
-    ...ordered.flatMap(([old, present]) => {
-      const changed = values(old, present);
-      return changed.length === 0 ? [] : [change('changed', old, present, changed)];
+    ...pairs.filter(({ isMoved }) => isMoved).map((pair) =>
+      ({ ...change('moved', pair.before, pair.after, []), below: below(pair.is + 1) })),
+    ...pairs.flatMap((pair) => {
+      const changed = values(pair.before, pair.after);
+      return changed.length === 0 ? [] : [change('changed', pair.before, pair.after, changed)];
     }),
   ];
 }
 
-function figureChanges(sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule): FigureChange[] {
-  const keys = computedColumns(sheet).map(({ key }) => key);
-  return pairs.flatMap(([old, present]) => {
-    const values = keys.flatMap((key) => {
-      const [was, is] = [before.value(sheet, old.id, key), after.value(sheet, present.id, key)];
-      return isSameFigure(was, is) ? [] : [{ key, before: was, after: is }];
-    });
-    const row = after.document.position(sheet, present.id) + 1;
-    return values.length === 0 ? [] : [{ sheet, tag: tagOf(sheet, present), row, values }];
-  }).sort((one, other) => one.row - other.row);
+/** What a cell holds, `null` for nothing; more than a value, as a key that is not known may hold, is given as JSON. */
+function plain(value: unknown): CellValue {
+  if (value === undefined || value === null) return null;
+  return typeof value === 'object' ? JSON.stringify(value) : value as CellValue;
 }
 
-function isSameFigure(one: CellValue, other: CellValue): boolean {
-  if (typeof one !== 'number' || typeof other !== 'number') return one === other;
-  return Math.abs(one - other) <= ROUNDING * Math.max(Math.abs(one), Math.abs(other));
+function figureChanges(
+  sheet: SheetName, { pairs }: MatchedRows, before: LoadSchedule, after: LoadSchedule,
+): FigureChange[] {
+  const keys = computedColumns(sheet).map(({ key }) => key);
+  return pairs.flatMap((pair) => {
+    const values = keys.flatMap((key) => {
+      const [was, is] = [before.value(sheet, pair.before.id, key), after.value(sheet, pair.after.id, key)];
+      return isSameValue(was, is) ? [] : [{ key, before: was, after: is }];
+    });
+    return values.length === 0 ? [] : [{ sheet, tag: tagOf(sheet, pair.after), row: pair.is + 1, values }];
+  });
 }
 
 /** Tells whether cells hold the same: formulas do when they refer to the same rows, wherever these stand now. */
@@ -110,7 +141,7 @@ class SameFormulas {
 
   constructor(matched: Readonly<Record<SheetName, MatchedRows>>) {
     for (const sheet of SHEET_NAMES) {
-      for (const [before, after] of matched[sheet].pairs) this.#old.set(`${sheet} ${after.id}`, before.id);
+      for (const { before, after } of matched[sheet].pairs) this.#old.set(`${sheet} ${after.id}`, before.id);
     }
   }
 

@@ -3,6 +3,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { loadingBars } from './loading-bars.ts';
 import type { Shape } from './shape.ts';
 import { figureText, nameOf, numberAt, valueText } from './words.ts';
+import type { SafeSide } from '../../words/index.ts';
 
 /** Draws how full every bus branch is; the tick stands where its reserve begins. */
 export function branchesPicture(schedule: LoadSchedule): Shape {
@@ -13,7 +14,7 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
     const text = (key: string) => figureText(schedule, 'branches', id, key);
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
-    const count = (key: string, value: number) => valueText('branches', key, value, words);
+    const count = (key: string, value: number, side?: SafeSide) => valueText('branches', key, value, words, side);
     const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (numberAt(schedule, 'branches', id, 'limit') ?? 0);
     const figures = { nodes: text('nodes'), limit: text('limit'), share: text('used') };
     return [{
@@ -22,7 +23,7 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
       sentence: beyond > 0
         ? words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: count('nodes', beyond) })
         : free !== null && free < 0
-          ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free) })
+          ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free, 'up') })
           : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: text('free') }),
     }];
   });

@@ -123,7 +123,7 @@ function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: 
 
 /** The line of the most drop in words. */
 function limitText({ text, words }: DrawnRun, limitVolts: number): string {
-  const voltage = valueText('runs', 'endVoltage', limitVolts, words);
+  const voltage = valueText('runs', 'endVoltage', limitVolts, words, 'up');
   return words.say('most drop {share}: {voltage}', { share: text('maxDrop'), voltage });
 }
 

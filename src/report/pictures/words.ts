@@ -1,12 +1,16 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, tagOf, withUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
-import type { Words } from '../../words/index.ts';
+import type { SafeSide, Words } from '../../words/index.ts';
 
 const NO_BREAK = '\u00a0';
 
-/** A value of a column with its unit: «7.90 A»; «not known» for an empty one. */
-export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words): string {
-  return withUnit(columnOf(sheet, key), value, words);
+/**
+ * A value of a column with its unit: «7.90 A»; «not known» for an empty one.
+ * @param safeSide the side to which a limit is rounded where it is not one of the column itself.
+ */
+export function valueText(sheet: SheetName, key: string, value: CellValue, words: Words, safeSide?: SafeSide): string {
+  const column = columnOf(sheet, key);
+  return withUnit(safeSide === undefined ? column : { ...column, safeSide }, value, words);
 }
 
 /** The figure in a cell with its unit, with ≥ or ≤ before it where it is partial. */

@@ -1,9 +1,18 @@
 import { STATE_WORDS } from '../model/state-words.ts';
 import { columnOf, formatCell, type SheetName } from '../../schedule/index.ts';
-import type { Words } from '../../words/index.ts';
+import type { SafeSide, Words } from '../../words/index.ts';
 
 /** Differences that only rounding makes, written as every spreadsheet reads it. */
 const ROUNDING = '0.000000001';
+
+/** Limits that other formulas of the workbook read: they stay whole, and are shown with all their decimals. */
+export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'outputs.rating']);
+
+/** A limit rounded to its safe side. INT goes down for what is below zero too, where the rounding functions of spreadsheets differ. */
+export function roundedFormula(formula: string, decimals: number, side: SafeSide): string {
+  const step = 10 ** decimals;
+  return side === 'down' ? `INT((${formula})*${step}+${ROUNDING})/${step}` : `-INT(-(${formula})*${step}+${ROUNDING})/${step}`;
+}
 
 const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""`).join(',');
 
@@ -42,7 +51,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.status': status(
       [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
     ),
-    'branches.free': `IF(OR(${known('limit', 'reserve')}),"",INT({limit}*(1-{reserve})+${ROUNDING})-{nodes})`,
+    'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status([exceeds('nodes', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[nodes]>0)'),
     'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
       (otherwise, kind) => `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',

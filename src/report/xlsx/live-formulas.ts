@@ -1,7 +1,9 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, findColumn, SCHEMA, tagOf, type Column, type InputColumn, type SheetName } from '../../schedule/index.ts';
-import { formulaTemplates } from './formula-templates.ts';
-import { letters, worksheetName } from './workbook-file.ts';
+import {
+  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
+} from '../../schedule/index.ts';
+import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
+import { worksheetName } from './package-parts.ts';
 
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
@@ -42,7 +44,7 @@ export class LiveFormulas {
       if (by === undefined) return '0';
       return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
     }
-    const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(column);
+    const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
       path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
@@ -52,7 +54,7 @@ export class LiveFormulas {
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
   range(sheet: SheetName, key: string): string | undefined {
     const count = this.#schedule.rows(sheet).length;
-    const letter = columnLetter(sheet, key);
+    const letter = letterOf(sheet, key);
     return count === 0 ? undefined : `${this.#worksheet(sheet)}!$${letter}$2:$${letter}$${count + 1}`;
   }
 
@@ -63,7 +65,7 @@ export class LiveFormulas {
   }
 
   #own(sheet: SheetName, key: string, row: number): string {
-    return `$${columnLetter(sheet, key)}${row + 2}`;
+    return `$${letterOf(sheet, key)}${row + 2}`;
   }
 
   #value(sheet: SheetName, path: string, row: number): string {
@@ -118,19 +120,17 @@ export class LiveFormulas {
   }
 }
 
-/** Letters of a column of the schedule in the spreadsheet. */
-export function columnLetter(sheet: SheetName, key: string): string {
-  return letters(SCHEMA[sheet].columns.findIndex((column) => column.key === key));
-}
-
 function targetOf(sheet: SheetName, reference: string): SheetName {
   return (findColumn(sheet, reference) as InputColumn).to!;
 }
 
 /** The rule of a column as a formula, when it is arithmetic on known values. */
-function arithmeticOf(column: Column): string | undefined {
+function arithmeticOf(sheet: SheetName, column: Column): string | undefined {
   const words = column.role === 'computed' ? column.rule?.words : undefined;
   if (typeof words !== 'string' || !ARITHMETIC.test(words)) return undefined;
   const paths = [...new Set([...words.matchAll(/\{([\w.]+)\}/g)].map((found) => found[0]))];
-  return `IF(OR(${paths.map((path) => `${path}=""`).join(',')}),"",${words.replace(/[×÷−]/g, (sign) => SIGNS[sign]!)})`;
+  const exact = words.replace(/[×÷−]/g, (sign) => SIGNS[sign]!);
+  const side = WHOLE_LIMITS.has(`${sheet}.${column.key}`) ? undefined : column.safeSide;
+  const figure = side === undefined ? exact : roundedFormula(exact, decimalsOf(column), side);
+  return `IF(OR(${paths.map((path) => `${path}=""`).join(',')}),"",${figure})`;
 }

@@ -6,7 +6,7 @@ import { CellStyles } from './cell-styles.ts';
 import { LiveFormulas } from './live-formulas.ts';
 import { embeddedSheet, frontSheet, sectionSheet } from './report-sheets.ts';
 import { scheduleSheet } from './schedule-sheet.ts';
-import { workbookParts, type DefinedName } from './workbook-file.ts';
+import { packageParts, type DefinedName } from './package-parts.ts';
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
 const SECTIONS: readonly string[] = ['revisions', 'changes', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning'];
@@ -29,5 +29,5 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
   ];
   const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => ({ name: `${sheet}.${key}`, range: formulas.range(sheet, key)! })));
   // The time of a file in a package cannot be before 1980; a fixed one makes the same schedule the same file.
-  return zipSync(workbookParts(sheets, defined, styles), { mtime: '1980-01-02' });
+  return zipSync(packageParts(sheets, defined, styles), { mtime: '1980-01-02' });
 }

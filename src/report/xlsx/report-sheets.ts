@@ -1,15 +1,16 @@
-import { EMBEDDED_SHEET } from '../../exchange/index.ts';
 import type { Report, ReportSection } from '../model/index.ts';
 import type { CellStyles } from './cell-styles.ts';
-import { worksheetName, type WorkbookCell, type Worksheet } from './workbook-file.ts';
+import { worksheetName, type CellToWrite, type Worksheet } from './package-parts.ts';
 
+/** Name of the worksheet, not shown, that holds the schedule. */
+export const EMBEDDED_SHEET = 'Schedule data';
 /** Longest text of a cell, as the format allows 32,767 characters. */
 const LONGEST = 32_000;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
 export function frontSheet({ words, title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
   const usual = styles.number({ wraps: true });
-  const line = (...texts: readonly string[]) => texts.map((value): WorkbookCell => ({ value, style: usual }));
+  const line = (...texts: readonly string[]) => texts.map((value): CellToWrite => ({ value, style: usual }));
   return {
     name: worksheetName(title), widths: [26, 100],
     rows: [
@@ -32,7 +33,7 @@ export function frontSheet({ words, title, subject, details, issue, cautions }: 
 export function sectionSheet({ title, sentences, tables }: ReportSection, styles: CellStyles): Worksheet {
   const heading = styles.number({ font: 'heading', wraps: true });
   const usual = styles.number({ wraps: true });
-  const line = (texts: readonly string[], style: number) => texts.map((value): WorkbookCell => ({ value, style }));
+  const line = (texts: readonly string[], style: number) => texts.map((value): CellToWrite => ({ value, style }));
   const rows = [
     line([title], styles.number({ font: 'title' })),
     ...sentences.map((text) => line([text], styles.number({}))),

@@ -1,4 +1,4 @@
-import type { Words } from '../../words/index.ts';
+import { fixed, type Words } from '../../words/index.ts';
 import type { CellValue, Column } from '../schema/index.ts';
 import { decimalSign } from './decimal-sign.ts';
 
@@ -10,8 +10,8 @@ const MOST_TYPED_DECIMALS = 6;
 /**
  * Writes the value of a cell as text that `parseCell` reads back in the same language.
  * @param use `show`: as a printed table has it, the same decimals down a column, thousands parted above 9999, shares in
- *   percent; an input shows all the decimals that were typed. `edit`: full precision, shares in percent. `copy`: full
- *   precision, shares as a number from 0 to 1, for another program.
+ *   percent, limits rounded to their safe side; an input shows all the decimals that were typed. `edit`: full precision,
+ *   shares in percent. `copy`: full precision, shares as a number from 0 to 1, for another program.
  * @returns the text; empty for `null`.
  */
 export function formatCell(column: Column, value: CellValue, words: Words, use: 'show' | 'edit' | 'copy'): string {
@@ -23,6 +23,11 @@ export function formatCell(column: Column, value: CellValue, words: Words, use: 
   const sign = decimalSign(words.locale);
   if (use !== 'show') return plain.replace('.', sign) + (percent ? ' %' : '');
   return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : '');
+}
+
+/** Decimals with which the figures of a column are shown; a ratio counts those of its percentage. */
+export function decimalsOf({ decimals, unit }: Column): number {
+  return decimals ?? (unit === 'A' ? 2 : 0);
 }
 
 /** Moves the decimal point in the text, so that nothing is rounded: 0.07 is 7 %, not 7.000000000000001 %. */
@@ -40,11 +45,10 @@ function movePoint(text: string, places: number): string {
 }
 
 function shown(column: Column, plain: string): string {
-  const decimals = column.decimals ?? (column.unit === 'A' ? 2 : 0);
+  const decimals = decimalsOf(column);
   const typed = plain.split('.')[1]?.length ?? 0;
   const asTyped = column.role === 'input' && typed <= MOST_TYPED_DECIMALS;
-  const fixed = Number(plain).toFixed(asTyped ? Math.max(decimals, typed) : decimals);
-  const rounded = /[1-9]/.test(fixed) ? fixed : fixed.replace('-', '');
+  const rounded = fixed(Number(plain), asTyped ? Math.max(decimals, typed) : decimals, column.safeSide);
   const [whole, fraction] = rounded.split('.');
   const grouped = /\d{5}/.test(whole!) ? whole!.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole!;
   return (fraction === undefined ? grouped : `${grouped}.${fraction}`).replace('-', '−');

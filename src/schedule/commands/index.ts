@@ -1,4 +1,5 @@
 export * from './accept-finding.ts';
+export * from './delete-hidden.ts';
 export * from './insert-rows.ts';
 export * from './move-rows.ts';
 export * from './paste-cells.ts';

@@ -1,6 +1,7 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { ScheduleDocument } from '../document.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { columnLetters, columnPlace } from './column-letters.ts';
 import { withDecimalSign, withPoints } from './decimals.ts';
 import { formulaProblem } from './formula-problem.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
@@ -11,17 +12,6 @@ export const LONGEST_FORMULA = 2000;
 /** Whether the value of a cell in a column of numbers is a formula. */
 export function isFormula(value: CellValue | undefined): value is string {
   return typeof value === 'string' && value.startsWith('=');
-}
-
-/** Letters of a column, as spreadsheets name it: 0 is A, 26 is AA. */
-export function columnLetters(index: number): string {
-  return (index >= 26 ? columnLetters(Math.floor(index / 26) - 1) : '') + String.fromCharCode(65 + (index % 26));
-}
-
-function columnIndex(letters: string): number {
-  let index = 0;
-  for (const letter of letters.toUpperCase()) index = index * 26 + letter.charCodeAt(0) - 64;
-  return index - 1;
 }
 
 const CELL = String.raw`\$?[A-Za-z]{1,2}\$?\d{1,7}`;
@@ -56,14 +46,16 @@ function sheetNamed(name: string, words: Words): SheetName {
 /** Where a formula stands, and the language in which to say what is wrong with it. */
 interface Reading {
   readonly own: SheetName;
+  /** References to this sheet without a dollar sign move by so many rows. */
+  readonly moved?: { readonly sheet: SheetName; readonly down: number } | undefined;
   readonly rowAt: RowAt;
   readonly words: Words;
 }
 
-function readCorner(text: string, { own, rowAt, words }: Reading): { sheet: SheetName; cell: CellReference } {
+function readCorner(text: string, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
   const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
   const sheet = name === undefined ? own : sheetNamed(name, words);
-  const column = SCHEMA[sheet].columns[columnIndex(letters!)];
+  const column = SCHEMA[sheet].columns[columnPlace(letters!)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
     throw new Unreadable(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',
@@ -73,9 +65,10 @@ function readCorner(text: string, { own, rowAt, words }: Reading): { sheet: Shee
     throw new Unreadable(words.say('{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
       { title: words.text(column.title), sheet }));
   }
-  const id = rowAt(sheet, Number(digits) - 1);
+  const row = Number(digits) + (moved?.sheet === sheet && fixedRow === '' ? moved.down : 0);
+  const id = rowAt(sheet, row - 1);
   if (id === undefined) {
-    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: digits! }));
+    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: String(row) }));
   }
   return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
 }
@@ -97,8 +90,9 @@ function readReference(text: string, reading: Reading): Reference {
  * document keeps, in which a reference follows its row wherever it moves.
  * @param sheet the sheet that the formula stands on; references without a sheet mean it.
  * @param words the language in which to say what is wrong.
+ * @param down rows by which it has been copied down since it was written; what moves along is what `shiftFormula` moves.
  */
-export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH): Read {
+export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH, down = 0): Read {
   if (text.length > LONGEST_FORMULA) {
     return {
       ok: false,
@@ -112,7 +106,7 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
       if (part.startsWith('"')) return part;
       // The formula engine knows a small e only (hyperformula 3.5.0).
       if (/^\d/.test(part)) return part.toLowerCase();
-      return keepReference(readReference(part, { own: sheet, rowAt, words }));
+      return keepReference(readReference(part, { own: sheet, rowAt, words, moved: { sheet, down } }));
     });
     const problem = formulaProblem(formula, words);
     return problem === undefined ? { ok: true, formula } : { ok: false, problem };

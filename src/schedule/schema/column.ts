@@ -1,3 +1,5 @@
+import type { SafeSide } from '../../words/index.ts';
+
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
   'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
@@ -22,7 +24,7 @@ export interface Rule {
    * The formula of the trade. Called with known values only, unless `takesUnknown`; `null` says that there is no
    * finite result.
    */
-  readonly by: (...values: never[]) => number | null;
+  readonly by: (...values: never[]) => number | string | null;
   /**
    * Paths that are read only in rows where another input, named here, is filled in: so that no row follows what means nothing
    * to it.
@@ -103,6 +105,8 @@ interface ColumnBase {
   readonly help: string;
   /** Decimals shown; a ratio counts those of its percentage. */
   readonly decimals?: number;
+  /** The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest. */
+  readonly safeSide?: SafeSide;
 }
 
 /** A column that a person fills in. */

@@ -22,7 +22,10 @@ export const devices: Sheet = {
     { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
     { role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types', help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.' },
     { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
-    { role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds the devices.' },
+    {
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds the devices; empty: that of their run.',
+      derived: { of: ['run.rail'], by: (rail: string) => rail, words: '{run.rail}', source: ARITHMETIC },
+    },
     { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that the devices are nodes on.' },
     { role: 'input', key: 'run', title: 'Run', kind: 'reference', to: 'runs', help: 'Field cable that feeds the devices.' },
     { role: 'input', key: 'distance', title: 'Distance', kind: 'number', unit: 'm', min: 0, decimals: 1, help: 'Distance along the run; empty: at its far end.' },
@@ -59,7 +62,7 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio', onDemand: true,
+      role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio', onDemand: true, whenPartial: '≥',
       help: 'Part of what the rail may be used for that this row takes.',
       rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
     },
@@ -68,6 +71,6 @@ export const devices: Sheet = {
       help: 'Bus participants that the row counts on its branch.',
       rule: { of: ['qty', 'type.nodes'], by: deviceNodes, words: '{qty} × {type.nodes}', source: ARITHMETIC },
     },
-    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', solved: { of: ['rail.voltage', 'distance', 'run.length'], words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})', source: 'Ohm’s law along the cable' } },
+    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'distance', 'run.length'], words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})', source: 'Ohm’s law along the cable' } },
   ],
 };

@@ -23,7 +23,7 @@ export const enclosures: Sheet = {
     { role: 'input', key: 'transfer', title: 'Transfer', kind: 'number', unit: 'W/(m²K)', above: 0, default: 5.5, decimals: 2, help: 'Heat that a square metre gives off for each kelvin.', source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables' },
     { role: 'input', key: 'otherLoss', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1, help: 'Heat of everything else in it.' },
     { role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 70, decimals: 1, help: 'Highest temperature around it.' },
-    { role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', min: -40, max: 120, decimals: 1, optional: true, help: 'Highest temperature allowed inside.' },
+    { role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40, max: 120, decimals: 1, optional: true, help: 'Highest temperature allowed inside.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     { role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat of the supplies in it.', total: { from: 'supplies', by: 'enclosure', sum: 'loss', words: 'sum of loss over the supplies that name it', source: 'arithmetic of the load schedule' } },
     { role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat given off inside.', rule: { of: ['supplyLoss', 'otherLoss'], by: (supplies: number, others: number) => supplies + others, words: '{supplyLoss} + {otherLoss}', source: 'arithmetic of the load schedule' } },

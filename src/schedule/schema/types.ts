@@ -18,7 +18,7 @@ export const types: Sheet = {
     { role: 'input', key: 'load', title: 'Load', kind: 'choice', choices: ['current', 'power'], default: 'current', help: 'Whether the device draws a constant current or, as a converter does, a constant power.' },
     { role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, default: 1, decimals: 0, help: 'Bus participants that one device counts on its branch.', source: 'common practice, no source' },
     { role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1, help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.' },
-    { role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', min: 0, decimals: 1, optional: true, help: 'Lowest voltage at which the device works.' },
+    { role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0, decimals: 1, optional: true, help: 'Lowest voltage at which the device works.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying, the source of the figures first.' },
     { role: 'input', key: 'aliases', title: 'Aliases', kind: 'text', help: 'Other names of the type, as takeoffs give them, with a semicolon between them.' },
   ],

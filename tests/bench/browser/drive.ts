@@ -1,6 +1,6 @@
 import { chromium, type Browser } from 'playwright';
 import { browserFlags } from '../../../scripts/browser-flags.mjs';
-import { findBrowser } from '../../../scripts/find-browser.mjs';
+import { findBrowser } from '../../../src/cli/find-browser.mjs';
 import { railTag } from '../workload.ts';
 import { servePage } from './serve.ts';
 import type { EditTime } from './page.ts';

@@ -14,16 +14,18 @@ export class ScheduleCandidate implements Candidate {
   }
 
   prepare(): void {
-    // The first formula of a person has the formula engine built at once.
-    this.#schedule.checkFormula('devices', 'qty', '=1');
-  }
-
-  prepareStep(): boolean {
-    return this.#schedule.prepareStep();
+    this.#schedule.startFormulas();
   }
 
   apply(operation: Operation): void {
     this.#schedule.act(operation.op, this.#changes(operation));
+  }
+
+  typeFormula(): void {
+    const read = this.#schedule.checkFormula('supplies', 'fuse', `=SUM(devices!D1:D${this.#schedule.rows('devices').length})`);
+    if (!read.ok) throw new Error(read.problem);
+    const { id } = this.#schedule.rows('supplies')[0]!;
+    this.#schedule.act('formula', setCells(this.#schedule.document, [{ sheet: 'supplies', id, key: 'fuse', value: read.value }]));
   }
 
   undo(): void {

@@ -1,7 +1,7 @@
 import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright';
 import { afterAll, afterEach, beforeAll } from 'vitest';
 import { browserFlags } from '../../../scripts/browser-flags.mjs';
-import { findBrowser } from '../../../scripts/find-browser.mjs';
+import { findBrowser } from '../../../src/cli/find-browser.mjs';
 import { buildPages, type Built } from './build-pages.ts';
 import { serveFolder, type Server } from './serve-folder.ts';
 import { watch, type Watched } from './watch.ts';

@@ -1,4 +1,4 @@
-import { attribute, attributesOf } from './xml-elements.ts';
+import { attribute, attributesOf, plainText } from './xml-elements.ts';
 
 /** A sheet of a workbook. */
 export interface WorkbookSheet {
@@ -25,4 +25,10 @@ export function sheetsOf(workbook: string, relations: string): WorkbookSheet[] {
       isHidden: /hidden/i.test(attribute(attributes, 'state') ?? ''),
     };
   });
+}
+
+/** Ranges of a workbook that have a name, by that name. @param workbook the part `xl/workbook.xml`. */
+export function namedRanges(workbook: string): Map<string, string> {
+  const found = workbook.matchAll(/<(?:\w+:)?definedName(\s[^<>]*)>([^<]*)</g);
+  return new Map([...found].map(([, attributes = '', range = '']) => [attribute(attributes, 'name') ?? '', plainText(range)]));
 }

@@ -1,30 +1,32 @@
 import { SHEET_NAMES, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 
-/** Which rows bear which tag, kept up row by row, so that tags that are used twice are found without a search. */
+/**
+ * Which rows bear which tag, kept up row by row, so that rows that share theirs are found without a search: whoever names one of
+ * them may mean the other.
+ */
 export class TagIndex {
   readonly #document: ScheduleDocument;
   readonly #tags = {} as Record<SheetName, string[]>;
   /** The one row that bears a tag, or the set of those that share it. */
   readonly #rows = {} as Record<SheetName, Map<string, number | Set<number>>>;
+  readonly #shared = {} as Record<SheetName, Set<number>>;
 
   constructor(document: ScheduleDocument) {
     this.#document = document;
     for (const sheet of SHEET_NAMES) {
       this.#tags[sheet] = [];
       this.#rows[sheet] = new Map();
+      this.#shared[sheet] = new Set();
       for (const { id } of document.rows(sheet)) this.update(sheet, id);
     }
   }
 
-  /** Whether more than one row bears a tag. */
-  isShared(sheet: SheetName, tag: string): boolean {
-    const rows = this.#rows[sheet].get(tag);
-    return typeof rows === 'object' && rows.size > 1;
+  /** Ids of the rows of a sheet that share their tag with another. */
+  shared(sheet: SheetName): ReadonlySet<number> {
+    return this.#shared[sheet];
   }
 
-  /**
-   * Reads the tag of a row again. @returns the other rows whose tag is shared now and was not, or the other way round.
-   */
+  /** Reads the tag of a row again. @returns the other rows that share their tag now and did not, or the other way round. */
   update(sheet: SheetName, id: number): number[] {
     const row = this.#document.row(sheet, id);
     const before = this.#tags[sheet][id] ?? '';
@@ -39,17 +41,28 @@ export class TagIndex {
     if (rows === id) this.#rows[sheet].delete(tag);
     if (typeof rows !== 'object') return [];
     rows.delete(id);
-    return rows.size === 1 ? [...rows] : [];
+    this.#shared[sheet].delete(id);
+    const [other] = rows;
+    if (rows.size > 1) return [];
+    this.#rows[sheet].set(tag, other!);
+    this.#shared[sheet].delete(other!);
+    return [other!];
   }
 
   #add(sheet: SheetName, tag: string, id: number): number[] {
     if (tag === '') return [];
     const rows = this.#rows[sheet].get(tag);
+    if (rows === undefined) {
+      this.#rows[sheet].set(tag, id);
+      return [];
+    }
+    this.#shared[sheet].add(id);
     if (typeof rows === 'object') {
       rows.add(id);
-      return rows.size === 2 ? [...rows].filter((other) => other !== id) : [];
+      return [];
     }
-    this.#rows[sheet].set(tag, rows === undefined ? id : new Set([rows, id]));
-    return rows === undefined ? [] : [rows];
+    this.#rows[sheet].set(tag, new Set([rows, id]));
+    this.#shared[sheet].add(rows);
+    return [rows];
   }
 }

@@ -1,11 +1,12 @@
 import type { Zippable } from 'fflate';
+import { columnLetters } from '../../schedule/index.ts';
 import { escaped } from '../html.ts';
 import type { CellStyles } from './cell-styles.ts';
 
 /**
  * One cell of a worksheet: a value, a formula with the value that it had when the file was written, or both left out.
  */
-export interface WorkbookCell {
+export interface CellToWrite {
   readonly value?: string | number | boolean | null;
   /** A formula without its equals sign. */
   readonly formula?: string;
@@ -16,7 +17,7 @@ export interface WorkbookCell {
 /** One worksheet. */
 export interface Worksheet {
   readonly name: string;
-  readonly rows: readonly (readonly WorkbookCell[])[];
+  readonly rows: readonly (readonly CellToWrite[])[];
   /** Widths of the columns, in characters. */
   readonly widths: readonly number[];
   /** How many rows and columns at the start stay in view. */
@@ -38,7 +39,7 @@ const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 
 /** The parts of a workbook file (ECMA-376, part 1, SpreadsheetML), ready to be packed. */
-export function workbookParts(sheets: readonly Worksheet[], names: readonly DefinedName[], styles: CellStyles): Zippable {
+export function packageParts(sheets: readonly Worksheet[], names: readonly DefinedName[], styles: CellStyles): Zippable {
   const texts: Record<string, string> = {
     '[Content_Types].xml': contentTypes(sheets.length),
     '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']]),
@@ -56,11 +57,6 @@ export function workbookParts(sheets: readonly Worksheet[], names: readonly Defi
 /** A title as the name of a worksheet, which is short and lacks some signs. */
 export function worksheetName(title: string): string {
   return title.replace(/[\\/?*[\]:]/g, ' ').slice(0, 31);
-}
-
-/** Letters of a column by its place, from 0. */
-export function letters(place: number): string {
-  return place < 26 ? String.fromCharCode(65 + place) : letters(Math.floor(place / 26) - 1) + letters(place % 26);
 }
 
 function contentTypes(count: number): string {
@@ -87,15 +83,15 @@ function workbookXml(sheets: readonly Worksheet[], names: readonly DefinedName[]
 
 function worksheetXml({ rows, widths, frozen }: Worksheet, isFirst: boolean): string {
   const pane = frozen === undefined ? '' : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
-    + ` topLeftCell="${letters(frozen.columns)}${frozen.rows + 1}" activePane="${frozen.columns > 0 ? 'bottomRight' : 'bottomLeft'}" state="frozen"/>`;
+    + ` topLeftCell="${columnLetters(frozen.columns)}${frozen.rows + 1}" activePane="${frozen.columns > 0 ? 'bottomRight' : 'bottomLeft'}" state="frozen"/>`;
   const columns = widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
-  const lines = rows.map((cells, row) => `<row r="${row + 1}">${cells.map((cell, place) => cellXml(cell, `${letters(place)}${row + 1}`)).join('')}</row>`);
+  const lines = rows.map((cells, row) => `<row r="${row + 1}">${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
   return `${DECLARATION}<worksheet xmlns="${MAIN}"><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
     + `${columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`}<sheetData>${lines.join('')}</sheetData>`
     + '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>';
 }
 
-function cellXml({ value = null, formula, style }: WorkbookCell, place: string): string {
+function cellXml({ value = null, formula, style }: CellToWrite, place: string): string {
   const opening = `<c r="${place}" s="${style}"`;
   const inner = formula === undefined ? '' : `<f>${escaped(formula)}</f>`;
   if (value === null) return formula === undefined ? `${opening}/>` : `${opening} t="str">${inner}<v></v></c>`;

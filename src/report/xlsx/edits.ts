@@ -1,0 +1,158 @@
+import type { Workbook, WorksheetCell } from '../../exchange/workbook/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import {
+  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
+  type Cells, type CellValue, type InputColumn, type Row, type SheetName,
+} from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
+import { changedValue } from '../changes/changes-text.ts';
+import { matchRows } from '../changes/match-rows.ts';
+import { isSameValue } from '../changes/same-value.ts';
+import { DETAIL_TITLES } from '../model/detail-titles.ts';
+import { LiveFormulas } from './live-formulas.ts';
+import { worksheetName } from './package-parts.ts';
+import { shownValue } from './schedule-sheet.ts';
+
+/** A row as it is compared: cells that show a formula of ours are left out, as they say nothing of their own. */
+interface ComparedRow extends Row {
+  /** What its cells show, a formula of ours included. */
+  readonly shown: Cells;
+  /** Its number on the worksheet, from 1. */
+  readonly number: number;
+}
+
+/**
+ * What was changed on the worksheets of a load table and is not in the schedule that it carries: the details, and the
+ * inputs and rows of every sheet. Figures are left out, since they follow, and so are worksheets that only say what was
+ * found. A column is found by the name of its range, wherever it stands by now.
+ * @param schedule the schedule that the workbook carries, in the language in which its worksheets were written.
+ * @param words the language of the sentences.
+ * @returns a sentence for each place; one as well for each part that could not be compared.
+ */
+export function editsOf(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
+  const sheets = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).some((row) => !isBlank(row)));
+  return [
+    ...detailEdits(workbook, schedule, words),
+    ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, sheet, words)),
+  ];
+}
+
+function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
+  const { words: written, document: { details } } = schedule;
+  const cells = workbook.cells(worksheetName(written.say('Load table')));
+  if (cells === undefined || 'ok' in cells) return [notFound(words.say('Details'), words)];
+  return DETAIL_KEYS.flatMap((key) => {
+    const title = cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key]));
+    const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
+    const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
+    if (title !== undefined && before === after) return [];
+    return [different(words.say(DETAIL_TITLES[key]), before ?? '–', after ?? '–', words)];
+  });
+}
+
+function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName, words: Words): string[] {
+  const title = words.text(SCHEMA[sheet].title);
+  const places = new Map(inputColumns(sheet).flatMap(({ key }) => {
+    const place = placeOf(workbook.ranges.get(`${sheet}.${key}`));
+    return place === undefined ? [] : [[key, place] as const];
+  }));
+  const [first] = places.values();
+  const cells = first && workbook.cells(first.worksheet);
+  if (first === undefined || cells === undefined) return [notFound(title, words)];
+  if ('ok' in cells) return cells.problems.map((problem) => `${title}: ${problem.message}`);
+  const columns = inputColumns(sheet).filter(({ key }) => places.has(key));
+  const missing = inputColumns(sheet).filter(({ key }) => !places.has(key))
+    .map((column) => notFound(`${title}, ${words.text(column.title)}`, words));
+
+  const formulas = new LiveFormulas(schedule);
+  const ours = new Map(columns.map((column) => [column.key, skeletonOf(formulas.formula(sheet, column, 0))]));
+  const carried = schedule.rows(sheet).map((row, place) => carriedRow(schedule, sheet, row, place, columns, ours));
+  const keys = new Map([...places].map(([key, { column }]) => [column, key]));
+  const shown = worksheetRows(cells, first.row, keys, columns, ours);
+  const { pairs, removed, added } = matchRows(sheet, carried, shown);
+  const nameOf = (row: ComparedRow) => tagOf(sheet, row) || words.say('row {row}', { row: row.number });
+  const valueOf = (column: InputColumn, value: CellValue) =>
+    typeof value === 'string' ? value : changedValue(column, value, words);
+  return [
+    ...missing,
+    ...pairs.flatMap(({ before, after }) => columns.flatMap((column) => {
+      const { key } = column;
+      const [was, is] = [before.shown[key] ?? null, after.shown[key] ?? null];
+      // A formula of ours follows other cells; where it stands in both, only they can have been changed.
+      if ((!(key in before.cells) && !(key in after.cells)) || isSameValue(was, is)) return [];
+      const place = `${title}, ${nameOf(before)}, ${words.text(column.title)}`;
+      return [different(place, valueOf(column, was), valueOf(column, is), words)];
+    })),
+    ...removed.map((row) => words.say('{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) })),
+    ...added.map((row) => words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
+      sheet: title, row: row.number,
+      values: columns.filter(({ key }) => key in row.cells)
+        .map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`).join(words.say('; ')),
+    })),
+  ];
+}
+
+function different(place: string, before: CellValue, after: CellValue, words: Words): string {
+  return words.say('{place}: {before} in the schedule, {after} on the worksheet.', {
+    place, before: String(before), after: String(after),
+  });
+}
+
+function notFound(part: string, words: Words): string {
+  return words.say('{part}: was not found on a worksheet and is not compared.', { part });
+}
+
+/** Where a range begins: `'Bus branches'!$P$2:$P$90`; `undefined` for one that was deleted. */
+function placeOf(range: string | undefined): { worksheet: string; row: number; column: number } | undefined {
+  const [, quoted, plain, letters, digits] = /^(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]+)\$?(\d+)/.exec(range ?? '') ?? [];
+  const worksheet = quoted?.replaceAll('\'\'', '\'') ?? plain;
+  return worksheet === undefined ? undefined : { worksheet, row: Number(digits) - 1, column: columnPlace(letters!) };
+}
+
+/** A row as the worksheet had it when it was written. */
+function carriedRow(
+  schedule: LoadSchedule, sheet: SheetName, row: Row, place: number, columns: readonly InputColumn[],
+  ours: ReadonlyMap<string, string>,
+): ComparedRow {
+  const [cells, shown]: [Cells, Cells] = [{}, {}];
+  for (const column of isBlank(row) ? [] : columns) {
+    const { key } = column;
+    const value = comparable(shownValue(column, schedule.value(sheet, row.id, key), schedule.words), isNumeric(column));
+    if (value === null) continue;
+    shown[key] = value;
+    if (column.derived === undefined || schedule.isOwn(sheet, row.id, key) || ours.get(key) === '') cells[key] = value;
+  }
+  return { id: row.id, cells, shown, number: place + 1 };
+}
+
+/** The rows of a worksheet from its first row of inputs on. */
+function worksheetRows(
+  cells: readonly WorksheetCell[], first: number, keys: ReadonlyMap<number, string>, columns: readonly InputColumn[],
+  ours: ReadonlyMap<string, string>,
+): ComparedRow[] {
+  const byKey = new Map(columns.map((column) => [column.key, column]));
+  const rows = new Map<number, ComparedRow>();
+  for (const { row, column: place, value: held, formula } of cells) {
+    const column = byKey.get(keys.get(place) ?? '');
+    const value = column && comparable(held, isNumeric(column));
+    if (column === undefined || value === undefined || value === null || row < first) continue;
+    const found = rows.get(row) ?? { id: row, cells: {}, shown: {}, number: row + 1 };
+    rows.set(row, found);
+    found.shown[column.key] = value;
+    const isOurs = column.derived !== undefined && formula !== undefined
+      && (formula === '' || skeletonOf(formula) === ours.get(column.key));
+    if (!isOurs) found.cells[column.key] = value;
+  }
+  return [...rows.values()];
+}
+
+/** What a formula is apart from the rows that it names and the ways in which programs write it. */
+function skeletonOf(formula: string | undefined): string {
+  return formula?.replace(/["'$\s\d]/g, '').toUpperCase() ?? '';
+}
+
+/** A value as it is compared: texts without the ends and line ends that programs change, numbers only in their columns. */
+function comparable(value: CellValue, isNumber: boolean): CellValue {
+  if (value === null || typeof value === 'boolean' || (isNumber && typeof value === 'number')) return value;
+  return String(value).replace(/\r\n?/g, '\n').trim() || null;
+}

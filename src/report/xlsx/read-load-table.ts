@@ -1,0 +1,57 @@
+import { readSchedule, unreadable, type Unreadable } from '../../exchange/index.ts';
+import { openWorkbook, type Workbook } from '../../exchange/workbook/index.ts';
+import { LoadSchedule } from '../../load-schedule.ts';
+import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
+import { ENGLISH, LANGUAGES, loadWords, message, type Words } from '../../words/index.ts';
+import { editsOf } from './edits.ts';
+import { worksheetName } from './package-parts.ts';
+import { EMBEDDED_SHEET } from './report-sheets.ts';
+
+const NONE = message('The workbook holds no schedule. Open a load table as it was written here, save a sheet as CSV, or read a list of counts with Takeoff.');
+
+/** The schedule that a load table in a workbook carries. */
+export interface CarriedSchedule {
+  readonly ok: true;
+  /** The schedule as JSON, as it was issued. */
+  readonly text: string;
+  /** What was changed on the worksheets since and is not in it, a sentence for each place. */
+  readonly edits: readonly string[];
+}
+
+/**
+ * Reads a load table in a workbook, as it was written here or saved by another program since.
+ * @param words the language of what is said.
+ */
+export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): Promise<CarriedSchedule | Unreadable> {
+  const workbook = openWorkbook(bytes, words);
+  if (!workbook.ok) return workbook;
+  const cells = workbook.cells(EMBEDDED_SHEET) ?? [];
+  if ('ok' in cells) return cells;
+  const text = cells.map(({ value }) => value ?? '').join('');
+  if (text === '') return unreadable('not-a-schedule', '', words.say(NONE));
+  const read = readSchedule(text, words);
+  // What is wrong with the schedule is said by whoever reads it.
+  if (!read.ok) return { ok: true, text, edits: [] };
+  const written = await wordsOf(workbook, words);
+  if (written === undefined) {
+    return { ok: true, text, edits: [words.say('The language of the worksheets could not be fetched, so that they were not compared with the schedule.')] };
+  }
+  const schedule = new LoadSchedule(read.content, { words: written });
+  const edits = editsOf(workbook, schedule, words);
+  schedule.dispose();
+  return { ok: true, text, edits };
+}
+
+/** The words in which worksheets were written, by the names of the sheets; `undefined` where they cannot be loaded. */
+async function wordsOf({ sheets }: Workbook, words: Words): Promise<Words | undefined> {
+  const isNamed = (title: string) => sheets.includes(worksheetName(title));
+  const fit = (each: Words) => SHEET_NAMES.filter((sheet) => isNamed(each.text(SCHEMA[sheet].title))).length;
+  if (isNamed(words.say('Load table'))) return words;
+  try {
+    const all = await Promise.all(LANGUAGES.map(loadWords));
+    return [words, ...all].reduce((best, each) => fit(each) > fit(best) ? each : best);
+  } catch {
+    // A language that was not spoken before comes over the network, which may be gone.
+    return undefined;
+  }
+}

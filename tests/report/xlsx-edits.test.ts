@@ -1,0 +1,130 @@
+import { read, utils, write as save, type CellObject, type WorkBook } from '@e965/xlsx';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
+import { SCHEMA, type SheetName } from '../../src/schedule/index.ts';
+import { loadWords } from '../../src/words/index.ts';
+import { someContent } from '../engine/random-actions.ts';
+import { scheduleOf } from '../support/schedules.ts';
+import { demoContent } from './demo.ts';
+
+const written = async (schedule: LoadSchedule) => loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
+const bytesOf = (workbook: WorkBook) => new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+
+async function editsOf(bytes: Uint8Array, lang = 'en'): Promise<readonly string[]> {
+  const table = await readLoadTable(bytes, await loadWords(lang));
+  if (!table.ok) throw new Error(table.problems[0]!.message);
+  return table.edits;
+}
+
+const small = () => scheduleOf({
+  types: [{ type: 'Lamp', draw: 350 }, { type: 'Valve', draw: 100 }],
+  supplies: [{ rail: 'L1', rated: 10 }],
+  outputs: [{ output: 'K1', kind: 'lamp', power: 60 }],
+  devices: [
+    { ref: 'D1', rail: 'L1', type: 'Lamp', qty: 3, area: 'Hall' }, { ref: 'D2', rail: 'L1', type: 'Valve', qty: 12, unitDraw: 120, area: 'Jetty' },
+    {}, { rail: 'L1', type: 'Lamp', qty: '=D2*2', area: ' Slip\r\nway ' },
+  ],
+});
+
+/** The workbook of a schedule, opened by another program, with some cells of a sheet set. */
+async function edited(
+  schedule: LoadSchedule, sheet: SheetName, cells: readonly (readonly [row: number, key: string, cell: CellObject | undefined])[],
+): Promise<Uint8Array> {
+  const workbook = read(await written(schedule), { type: 'array', cellFormula: true });
+  const worksheet = workbook.Sheets[schedule.words.text(SCHEMA[sheet].title)]!;
+  for (const [row, key, cell] of cells) {
+    const place = utils.encode_cell({ r: row, c: SCHEMA[sheet].columns.findIndex((column) => column.key === key) });
+    if (cell === undefined) delete worksheet[place];
+    else worksheet[place] = cell;
+  }
+  return bytesOf(workbook);
+}
+
+describe('what was changed on the worksheets of a load table', () => {
+  test('is named by sheet, tag and column, with both values', async () => {
+    const bytes = await edited(small(), 'devices', [
+      [1, 'qty', { t: 'n', v: 5 }], [2, 'area', { t: 's', v: 'Boat <house> & "co"' }], [4, 'qty', { t: 'n', v: 7 }], [2, 'qty', undefined],
+    ]);
+    expect(await editsOf(bytes)).toEqual([
+      'Devices, D1, Qty: 3 in the schedule, 5 on the worksheet.',
+      'Devices, D2, Area: Jetty in the schedule, Boat <house> & "co" on the worksheet.',
+      'Devices, D2, Qty: 12 in the schedule, – on the worksheet.',
+      // Twice the 12 of the second row.
+      'Devices, row 4, Qty: 24 in the schedule, 7 on the worksheet.',
+    ]);
+  });
+
+  test('is found where a formula of a figure, a share or a choice stood', async () => {
+    expect(await editsOf(await edited(small(), 'devices', [[1, 'unitDraw', { t: 'n', v: 400 }]])))
+      .toEqual(['Devices, D1, Unit draw: 350.0\u00a0mA in the schedule, 400.0\u00a0mA on the worksheet.']);
+    // A formula of ours over what was entered.
+    expect(await editsOf(await edited(small(), 'devices', [[2, 'diversity', { t: 'n', v: 0.5 }]])))
+      .toEqual(['Devices, D2, Diversity: 100\u202f% in the schedule, 50\u202f% on the worksheet.']);
+    const choice = SCHEMA.outputs.columns.find(({ key }) => key === 'kind')!;
+    expect(await editsOf(await edited(small(), 'outputs', [[1, 'kind', { t: 's', v: 'motor' }]])))
+      .toEqual([`Outputs, K1, ${choice.title}: lamp in the schedule, motor on the worksheet.`]);
+  });
+
+  test('is told of a draw of a type once, not of every device that follows it', async () => {
+    expect(await editsOf(await edited(small(), 'types', [[1, 'draw', { t: 'n', v: 700 }]])))
+      .toEqual(['Types, Lamp, Draw: 350.0\u00a0mA in the schedule, 700.0\u00a0mA on the worksheet.']);
+  });
+
+  test('is told of rows that came and went, and not of those that were sorted', async () => {
+    const columns = SCHEMA.devices.columns.map(({ key }) => key);
+    const workbook = read(await written(small()), { type: 'array', cellFormula: true });
+    const worksheet = workbook.Sheets.Devices!;
+    const line = (row: number) => columns.map((_key, c) => worksheet[utils.encode_cell({ r: row, c })] as CellObject | undefined);
+    const put = (row: number, cells: readonly (CellObject | undefined)[]) => {
+      cells.forEach((cell, c) => { worksheet[utils.encode_cell({ r: row, c })] = cell ?? { t: 'z' }; });
+    };
+    const [first, second] = [line(1), line(2)];
+    put(1, second);
+    put(2, first);
+    expect(await editsOf(bytesOf(workbook))).toEqual([]);
+    put(2, columns.map(() => undefined));
+    put(3, columns.map((key) => ({ ref: { t: 's', v: 'D9' }, qty: { t: 'n', v: 2 } } as Record<string, CellObject>)[key]));
+    expect(await editsOf(bytesOf(workbook))).toEqual([
+      'Devices, D1: the row is not on the worksheet.',
+      'Devices, row 4 of the worksheet: the row is not in the schedule: Ref D9; Qty 2.',
+    ]);
+  });
+
+  test('is told of the details too, and of what could not be compared', async () => {
+    const schedule = new LoadSchedule({ ...small().content(), details: { project: 'Library', revision: 'A' } });
+    const workbook = read(await written(schedule), { type: 'array', cellFormula: true });
+    const front = workbook.Sheets['Load table']!;
+    const place = Object.keys(front).find((key) => (front[key] as CellObject).v === 'Revision')!;
+    front[place.replace('A', 'B')] = { t: 's', v: 'B' };
+    expect(await editsOf(bytesOf(workbook))).toEqual(['Revision: A in the schedule, B on the worksheet.']);
+    workbook.Workbook!.Names = workbook.Workbook!.Names!.filter(({ Name }) => !/^supplies|^devices\.qty$/.test(Name));
+    expect(await editsOf(bytesOf(workbook))).toEqual([
+      'Revision: A in the schedule, B on the worksheet.',
+      'Devices, Qty: was not found on a worksheet and is not compared.',
+      'Supplies: was not found on a worksheet and is not compared.',
+    ]);
+  });
+
+  test('is told in the language of the reader, whatever that of the file is', async () => {
+    const german = new LoadSchedule(small().content(), { words: await loadWords('de') });
+    expect(await editsOf(await written(german))).toEqual([]);
+    expect(await editsOf(await edited(german, 'outputs', [[1, 'power', { t: 'n', v: 90 }]])))
+      .toEqual(['Outputs, K1, Power: 60.0\u00a0W in the schedule, 90.0\u00a0W on the worksheet.']);
+    expect((await editsOf(await edited(small(), 'devices', [[1, 'qty', { t: 'n', v: 5 }]]), 'de'))[0]).toMatch(/D1.*3.*5/);
+  });
+
+  test('is nothing where nothing was changed, as written and as another program saves it', async () => {
+    const demo = new LoadSchedule(demoContent());
+    const bytes = await written(demo);
+    expect(await editsOf(bytes)).toEqual([]);
+    expect(await editsOf(bytesOf(read(bytes, { type: 'array', cellFormula: true })))).toEqual([]);
+    await fc.assert(fc.asyncProperty(someContent, async (content) => {
+      const schedule = new LoadSchedule(content);
+      expect(await editsOf(await written(schedule))).toEqual([]);
+      schedule.dispose();
+    }), { numRuns: 20 });
+  }, 120_000);
+});
