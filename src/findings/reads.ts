@@ -2,8 +2,9 @@ import type { Argument, Touched, Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
 
 /**
- * What checks have read: of their row, for each check, and of the rows that it refers to, where a change need not change a figure of the
- * row itself. It is kept for each sheet and not for each row, as the rows of a sheet are checked alike.
+ * What checks have read: of their row, for each check, and of the rows that it refers to, where a change need not
+ * change a figure of the row itself. It is kept for each sheet and not for each row, as the rows of a sheet are checked
+ * alike.
  */
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();

@@ -10,7 +10,9 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-type Wrong = readonly [member: string, given: unknown, give: (element: LoadScheduleElement, given: never) => unknown, sentence: string];
+type Wrong = readonly [
+  member: string, given: unknown, give: (element: LoadScheduleElement, given: never) => unknown, sentence: string,
+];
 
 const set = (name: 'value' | 'schedule' | 'src') => (element: LoadScheduleElement, given: never) => { element[name] = given; };
 const open = (element: LoadScheduleElement, given: never) => element.openFile(given);
@@ -54,8 +56,8 @@ const WRONG: readonly Wrong[] = [
 test.each(WRONG)('“%s” refuses %s with a sentence', async (member, given, give, sentence) => {
   const element = await mountElement({ content: one(1), key: null });
   const before = element.value;
-  const answer = async () => give(element, given as never);
-  const error: unknown = await answer().then(() => 'nothing was thrown', (thrown: unknown) => thrown);
+  const answer = new Promise((resolve) => { resolve(give(element, given as never)); });
+  const error: unknown = await answer.then(() => 'nothing was thrown', (thrown: unknown) => thrown);
   expect(error).toBeInstanceOf(ElvInputError);
   expect(error).toMatchObject({ name: 'ElvInputError', member, message: sentence });
   await element.updateComplete;
@@ -79,7 +81,7 @@ async function upgraded(property: object): Promise<LoadScheduleElement> {
   const element = Object.assign(document.createElement(tag), property);
   document.body.append(element);
   await LoadScheduleElement.define(tag);
-  return element as LoadScheduleElement;
+  return element as Element as LoadScheduleElement;
 }
 
 test('what was set before the element was defined is taken over', async () => {
