@@ -5,6 +5,10 @@ import {
 import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
+/** Findings of what is less than the whole because of another row: in part unknown, or named by a tag that stands twice. */
+const BEHIND: ReadonlySet<string> = new Set([
+  'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
+]);
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
 /** What a spreadsheet takes for a pattern rather than for a tag. */
@@ -56,7 +60,7 @@ export class LiveFormulas {
 
   /** Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow changes then. */
   get #hasPartialBehind(): boolean {
-    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => rule === 'figure-partial' || rule === 'formula-partial');
+    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
