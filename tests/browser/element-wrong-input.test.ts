@@ -81,6 +81,7 @@ async function upgraded(property: object): Promise<LoadScheduleElement> {
   const element = Object.assign(document.createElement(tag), property);
   document.body.append(element);
   await LoadScheduleElement.define(tag);
+  // eslint-disable-next-line @typescript-eslint/no-unsafe-class-instance-assignment -- it was made one by define
   return element as Element as LoadScheduleElement;
 }
 

@@ -5,7 +5,9 @@ import {
 import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
-/** Findings of what is less than the whole because of another row: in part unknown, or named by a tag that stands twice. */
+/**
+ * Findings of what is less than the whole because of another row: in part unknown, or named by a tag that stands twice.
+ */
 const BEHIND: ReadonlySet<string> = new Set([
   'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
 ]);
@@ -16,8 +18,8 @@ const PATTERN = /[*?~]|^[<>=]/;
 const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '-' };
 
 /**
- * The figures of a schedule as formulas of a spreadsheet, in which every sheet has its headings in line 1 and its rows below,
- * with the columns of the schema in their order.
+ * The figures of a schedule as formulas of a spreadsheet, in which every sheet has its headings in line 1 and its rows
+ * below, with the columns of the schema in their order.
  */
 export class LiveFormulas {
   readonly #schedule: LoadSchedule;
@@ -38,8 +40,8 @@ export class LiveFormulas {
   /**
    * The formula of a figure, without its equals sign; an empty text stands for what is unknown.
    * @param row place of the row on its sheet, from 0.
-   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, references by tags that it would not tell apart, and statuses
-   * where a figure lacks something that stands elsewhere.
+   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, references by tags that it would not
+   * tell apart, and statuses where a figure lacks something that stands elsewhere.
    */
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     const total = column.role === 'computed' ? column.total : undefined;
@@ -58,7 +60,10 @@ export class LiveFormulas {
     return `IFERROR(${filled},"")`;
   }
 
-  /** Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow changes then. */
+  /**
+   * Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow
+   * changes then.
+   */
   get #hasPartialBehind(): boolean {
     return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
   }
@@ -109,7 +114,9 @@ export class LiveFormulas {
     return template.includes('[') ? [...references, sheet] : references;
   }
 
-  /** Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does. */
+  /**
+   * Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does.
+   */
   #isSafe(sheet: SheetName): boolean {
     let safe = this.#safe.get(sheet);
     if (safe === undefined) {
