@@ -23,7 +23,7 @@ process.env.RUNS = '12';
 const vitest: Vitest = await createVitest('test', {
   root, config: false, watch: false, bail: 1, include: ['tests/**/*.test.ts'], testTimeout: 120_000,
   pool: 'threads', maxWorkers: 1, fileParallelism: false, reporters: [{}],
-  sequence: { sequencer: class { sort = <T>(files: T[]) => files; shard = <T>(files: T[]) => files; } as never },
+  sequence: { sequencer: class { sort = <T>(files: T[]) => files; shard = <T>(files: T[]) => files; } },
 }, { server: { watch: null }, logLevel: 'silent' });
 await vitest.standalone();
 
@@ -41,7 +41,9 @@ process.on('message', ({ changed, tests }: Ask) => {
   void (async () => {
     for (const file of changed) vitest.invalidateFile(file);
     const project = vitest.projects[0]!;
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(tests.map((file) => project.createSpecification(file)));
+    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+      tests.map((file) => project.createSpecification(file)),
+    );
     const answer: Answer = {
       passed: unhandledErrors.length === 0 && testModules.every((module) => module.ok()),
       problem: problemOf(testModules) ?? unhandledErrors.map(String)[0],

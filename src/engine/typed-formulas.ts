@@ -134,8 +134,8 @@ export class TypedFormulas {
 
   * #everyCell(): Iterable<CellName> {
     for (const sheet of SHEET_NAMES) {
-      for (const { id, cells } of this.#calculation.document.rows(sheet)) {
-        for (const key of TYPABLE[sheet]) if (isFormula(cells[key])) yield { sheet, id, key };
+      for (const id of this.#calculation.document.rowsWithFormulas(sheet)) {
+        for (const key of TYPABLE[sheet]) yield { sheet, id, key };
       }
     }
   }

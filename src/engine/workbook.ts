@@ -106,7 +106,8 @@ export class Workbook {
    */
   isPartial(sheet: SheetName, id: number, key: string): boolean {
     const column = findColumn(sheet, key);
-    if (column?.role !== 'computed' || column.onDemand !== true) return this.#columns[sheet].isPartial(key, id);
+    const isKept = column?.role !== 'computed' || column.onDemand !== true || this.#columns[sheet].numbers.has(key);
+    if (isKept) return this.#columns[sheet].isPartial(key, id);
     return ruleOf(sheet, key)!.args.some((arg) => {
       const holder = arg.by === undefined ? id : this.target(sheet, id, arg.by);
       return holder >= 0 && (this.isPartial(arg.sheet, holder, arg.key) || (arg.by !== undefined && this.isShared(arg.sheet, holder)));

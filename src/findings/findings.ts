@@ -10,7 +10,11 @@ import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
 
-type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & { readonly inStatus: boolean };
+type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
+  readonly inStatus: boolean;
+  /** Place of its check among those of its sheet. */
+  readonly check: number;
+};
 
 /** Sheets whose rows have a status. */
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
@@ -22,7 +26,8 @@ export class Findings {
   readonly #book: Workbook;
   #kept!: Record<SheetName, Map<number, readonly Kept[]>>;
   #purposes!: RailPurposes;
-  readonly #reads = new Reads();
+  readonly #reads = new Reads(CHECKS);
+  #source!: ReaderSource;
   #all: readonly Finding[] | undefined;
   #words: Words;
 
@@ -85,11 +90,9 @@ export class Findings {
       this.#checkAll();
       return;
     }
-    const due = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-      [sheet, new Set(touched.rows.get(sheet)?.keys())])) as Record<SheetName, Set<number>>;
-    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) due.supplies.add(id);
-    for (const [sheet, id] of this.#reads.rowsConcerned(touched, this.#book)) due[sheet].add(id);
-    for (const sheet of SHEET_NAMES) for (const id of due[sheet]) this.#check(sheet, id);
+    for (const { sheet, id, keys } of touched.cells()) this.#check(sheet, id, keys);
+    for (const [sheet, id] of this.#reads.rowsConcerned(touched, this.#book)) this.#check(sheet, id, null);
+    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id, null);
   }
 
   #concernsPurposes(touched: Touched): boolean {
@@ -100,40 +103,47 @@ export class Findings {
   #checkAll(): void {
     this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, new Map()])) as never;
     this.#purposes = new RailPurposes(this.#document, this.#book);
-    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
+    this.#source = { document: this.#document, book: this.#book, words: this.#words, reads: this.#reads };
+    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id, null);
   }
 
-  get #source(): ReaderSource {
-    return { document: this.#document, book: this.#book, words: this.#words, reads: this.#reads };
-  }
-
-  #check(sheet: SheetName, id: number): void {
+  /** Checks a row. @param keys the columns that were touched: only checks that have read one of them are made again; `null` for all. */
+  #check(sheet: SheetName, id: number, keys: ReadonlySet<string> | null): void {
     const row = this.#document.row(sheet, id);
-    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row);
+    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row, keys);
     if (kept.length === 0) this.#kept[sheet].delete(id);
     else this.#kept[sheet].set(id, kept);
   }
 
-  #find(sheet: SheetName, row: Row): Kept[] {
+  #find(sheet: SheetName, row: Row, keys: ReadonlySet<string> | null): readonly Kept[] {
     const reader = new RowReader(sheet, row, this.#source);
+    const read = this.#reads.own(sheet);
+    const before = this.#kept[sheet].get(row.id) ?? NOTHING;
     const kept: Kept[] = [];
-    for (const { rule, key, severity, inStatus, find } of CHECKS[sheet]) {
-      const found = find(reader);
-      if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, ...found });
-    }
+    let next = 0;
+    CHECKS[sheet].forEach(({ rule, key, severity, inStatus, find }, check) => {
+      while (next < before.length && before[next]!.check < check) next += 1;
+      if (keys !== null && !meet(keys, read[check]!)) {
+        if (before[next]?.check === check) kept.push(before[next]!);
+        return;
+      }
+      const found = find(reader.for(check));
+      if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, check, ...found });
+    });
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
     if (purposes.length > 1) {
       const message = reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
         purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
       });
       kept.push({
-        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false, value: purposes.join(', '), limit: null, message,
+        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false, check: CHECKS[sheet].length,
+        value: purposes.join(', '), limit: null, message,
       });
     }
     return kept;
   }
 
-  #finding({ inStatus: _inStatus, ...kept }: Kept, row: Row): Finding {
+  #finding({ inStatus: _inStatus, check: _check, ...kept }: Kept, row: Row): Finding {
     const finding = { ...kept, tag: tagOf(kept.sheet, row), row: this.#document.position(kept.sheet, row.id) + 1 };
     const accepted = this.#document.accepted.find((each) => isAcceptanceOf(each, finding));
     if (accepted === undefined) return finding;
@@ -150,6 +160,14 @@ export class Findings {
     }
     return SEVERITIES.flatMap((severity) => bySeverity[severity]);
   }
+}
+
+const NOTHING: readonly Kept[] = [];
+
+/** Whether a set holds a value of another. */
+function meet(few: ReadonlySet<string>, others: ReadonlySet<string>): boolean {
+  for (const each of few) if (others.has(each)) return true;
+  return false;
 }
 
 /** Two names or more, as a sentence lists them. */

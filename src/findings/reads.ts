@@ -2,11 +2,26 @@ import type { Argument, Touched, Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
 
 /**
- * What checks have read of the rows that their row refers to: a change there need not change a figure of the row itself. It is kept
- * for each sheet and not for each row, as the rows of a sheet are checked alike.
+ * What checks have read: of their row, for each check, and of the rows that it refers to, where a change need not
+ * change a figure of the row itself. It is kept for each sheet and not for each row, as the rows of a sheet are checked
+ * alike.
  */
 export class Reads {
+  readonly #own = new Map<SheetName, Set<string>[]>();
   readonly #reads = new Map<SheetName, Map<string, Map<string, Argument>>>();
+  readonly #checks: Readonly<Record<SheetName, readonly unknown[]>>;
+
+  /** @param checks the checks of each sheet, in their order. */
+  constructor(checks: Readonly<Record<SheetName, readonly unknown[]>>) {
+    this.#checks = checks;
+  }
+
+  /** Keys of its own row that each check of a sheet has read, by the place of the check. */
+  own(sheet: SheetName): Set<string>[] {
+    let own = this.#own.get(sheet);
+    if (own === undefined) this.#own.set(sheet, own = this.#checks[sheet].map(() => new Set()));
+    return own;
+  }
 
   /** Notes that a check of a sheet has read a column of the rows that a reference names. */
   note(sheet: SheetName, by: string, key: string): void {

@@ -12,18 +12,27 @@ export interface ReaderSource {
   readonly reads: Reads;
 }
 
-/** One row as the checks read it. What is read of other rows is noted, so that the row is checked again when it changes. */
+/** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
 export class RowReader {
   readonly sheet: SheetName;
-  readonly row: Row;
+  readonly #row: Row;
   readonly words: Words;
   readonly #source: ReaderSource;
+  readonly #noted: readonly Set<string>[];
+  #check = 0;
 
   constructor(sheet: SheetName, row: Row, source: ReaderSource) {
     this.sheet = sheet;
-    this.row = row;
+    this.#row = row;
     this.words = source.words;
     this.#source = source;
+    this.#noted = source.reads.own(sheet);
+  }
+
+  /** The row as the check at a place of the checks of its sheet reads it. */
+  for(check: number): this {
+    this.#check = check;
+    return this;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -33,41 +42,49 @@ export class RowReader {
 
   /** What a person entered in a cell. */
   own(key: string): CellValue {
-    return this.row.cells[key] ?? null;
+    this.#note(key);
+    return this.#row.cells[key] ?? null;
   }
 
   value(key: string): CellValue {
-    return this.#source.book.value(this.sheet, this.row.id, key);
+    this.#note(key);
+    return this.#source.book.value(this.sheet, this.#row.id, key);
   }
 
   /** A number of the row; `null` when it is unknown. */
   number(key: string): number | null {
-    const value = this.#source.book.number(this.sheet, this.row.id, key);
+    this.#note(key);
+    const value = this.#source.book.number(this.sheet, this.#row.id, key);
     return Number.isNaN(value) ? null : value;
   }
 
   /** How many rows a total lacks. */
   missing(key: string): number {
-    return this.#source.book.missing(this.sheet, this.row.id, key);
+    this.#note(key);
+    return this.#source.book.missing(this.sheet, this.#row.id, key);
   }
 
   isPartial(key: string): boolean {
-    return this.#source.book.isPartial(this.sheet, this.row.id, key);
+    this.#note(key);
+    return this.#source.book.isPartial(this.sheet, this.#row.id, key);
   }
 
   /** Why the formula in a cell has no result, if it has none. */
   fault(key: string): TypedFault | undefined {
-    return this.#source.book.fault(this.sheet, this.row.id, key);
+    this.#note(key);
+    return this.#source.book.fault(this.sheet, this.#row.id, key);
   }
 
   /** Outcome of the row that is no figure. */
   get outcome(): string | undefined {
-    return this.#source.book.outcome(this.sheet, this.row.id);
+    for (const key of SCHEMA[this.sheet].solution?.gives ?? []) this.#note(key);
+    return this.#source.book.outcome(this.sheet, this.#row.id);
   }
 
   /** Whether other rows bear the same tag. */
   get isShared(): boolean {
-    return this.#source.book.isShared(this.sheet, this.row.id);
+    this.#note(SCHEMA[this.sheet].tag);
+    return this.#source.book.isShared(this.sheet, this.#row.id);
   }
 
   /** Whether a reference, its own or one taken over, names a row. */
@@ -106,9 +123,15 @@ export class RowReader {
     return figureOf(this.#source.document, sheet, id, key, this.words);
   }
 
+  /** Text of the cell that names the row; empty when it has no tag. */
+  get tag(): string {
+    this.#note(SCHEMA[this.sheet].tag);
+    return tagOf(this.sheet, this.#row);
+  }
+
   /** The row as a sentence names it: «Rail L1», or «A supply without a tag», whose place the finding tells. */
   get name(): string {
-    const tag = tagOf(this.sheet, this.row);
+    const { tag } = this;
     return tag === '' ? this.words.say(UNTAGGED[this.sheet]) : this.words.say(TAGGED[this.sheet], { tag });
   }
 
@@ -117,8 +140,13 @@ export class RowReader {
     return this.words.text(SCHEMA[sheet].title);
   }
 
+  #note(key: string): void {
+    this.#noted[this.#check]!.add(key);
+  }
+
   #target(reference: string): number {
-    return this.#source.book.target(this.sheet, this.row.id, reference);
+    this.#note(reference);
+    return this.#source.book.target(this.sheet, this.#row.id, reference);
   }
 
   /** Notes that a column behind a reference is read. @returns id of the row that it names. */

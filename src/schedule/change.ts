@@ -1,4 +1,4 @@
-import type { Acceptance, Details, Revision, Row, Snapshot } from './document.ts';
+import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
 import type { CellValue, SheetName } from './schema/index.ts';
 
 /** One elementary change of a document; every action of a person is a list of these. */

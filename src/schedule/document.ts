@@ -1,73 +1,6 @@
 import type { Change } from './change.ts';
 import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
-
-/** Details of the whole schedule, for the title block. */
-export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
-export type DetailKey = (typeof DETAIL_KEYS)[number];
-export type Details = Partial<Record<DetailKey, string>>;
-
-/** Cells of one row by key; a key that is absent is an empty cell. */
-export type Cells = Record<string, CellValue>;
-
-/**
- * One row of a sheet. Its `id` stays the same while the row is in the document, wherever it moves; the id of a
- * deleted row may be given to a later one, so that ids stay small and can index the engine's columns.
- */
-export interface Row {
-  readonly id: number;
-  cells: Cells;
-}
-
-/** A finding that a person accepts, with the reason. */
-export interface Acceptance {
-  readonly sheet: SheetName;
-  readonly tag: string;
-  readonly rule: string;
-  /** Key of the column that it points to; where it is left out, every column is meant. */
-  readonly key?: string;
-  readonly reason: string;
-  readonly name: string;
-  /** Date as ISO 8601, YYYY-MM-DD. */
-  readonly date: string;
-  /** The value when it was accepted. */
-  readonly value: CellValue;
-  /** The limit when it was accepted. */
-  readonly limit?: CellValue;
-}
-
-/** One issue of the schedule, for the history in the title block. */
-export interface Revision {
-  readonly revision: string;
-  /** Date as ISO 8601, YYYY-MM-DD. */
-  readonly date: string;
-  /** Who issued it. */
-  readonly name: string;
-  /** What is different from the issue before. */
-  readonly text: string;
-}
-
-/** Everything that a schedule holds, apart from the rows' ids. */
-export interface Content {
-  readonly details: Details;
-  readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
-  readonly accepted?: readonly Acceptance[];
-  /** The issues of the schedule, the first one first. */
-  readonly revisions?: readonly Revision[];
-  /** Keys of a file that this version does not know; kept and written back. */
-  readonly unknown?: Readonly<Record<string, unknown>>;
-}
-
-/**
- * The state of a document with the rows' ids, so that what is kept of an earlier state can still name its rows.
- * Formulas are in the form of `readFormula`.
- */
-export interface Snapshot {
-  readonly details: Details;
-  readonly accepted: readonly Acceptance[];
-  readonly revisions: readonly Revision[];
-  readonly unknown: Readonly<Record<string, unknown>>;
-  readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
-}
+import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
 
 const EMPTY: Snapshot = {
   details: {}, accepted: [], revisions: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
@@ -86,6 +19,7 @@ export class ScheduleDocument {
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
   readonly #free = {} as Record<SheetName, number[]>;
   readonly #positions = new Map<SheetName, Int32Array>();
+  readonly #maybeFormulas = {} as Record<SheetName, Set<number>>;
 
   constructor(snapshot: Snapshot = EMPTY) {
     this.#load(snapshot);
@@ -99,6 +33,11 @@ export class ScheduleDocument {
   /** The row with this id, if it is in the document. */
   row(sheet: SheetName, id: number): Row | undefined {
     return this.#byId[sheet][id];
+  }
+
+  /** Ids of the rows of a sheet that hold a formula in some cell, and perhaps a few others: those that held one. */
+  rowsWithFormulas(sheet: SheetName): ReadonlySet<number> {
+    return this.#maybeFormulas[sheet];
   }
 
   /** Place of a row in its sheet, from 0; -1 when it is not in the document. */
@@ -181,6 +120,7 @@ export class ScheduleDocument {
     const row = this.#byId[change.sheet][change.id];
     if (row === undefined) throw new RangeError(`The sheet ${change.sheet} has no row with id ${change.id}.`);
     const before = row.cells[change.key] ?? null;
+    if (isFormulaText(change.value)) this.#maybeFormulas[change.sheet].add(change.id);
     if (change.value === null) delete row.cells[change.key];
     else row.cells[change.key] = change.value;
     return { ...change, value: before };
@@ -197,6 +137,7 @@ export class ScheduleDocument {
         byId.push(undefined);
       }
       byId[id] = { id, cells: { ...cells } };
+      if (Object.values(cells).some(isFormulaText)) this.#maybeFormulas[sheet].add(id);
     }
     this.#free[sheet] = this.#free[sheet].filter((id) => !taken.has(id));
     const order = this.#order[sheet];
@@ -211,6 +152,7 @@ export class ScheduleDocument {
     const removed = this.#order[sheet].splice(at, count);
     for (const row of removed) {
       this.#byId[sheet][row.id] = undefined;
+      this.#maybeFormulas[sheet].delete(row.id);
       this.#free[sheet].push(row.id);
     }
     this.#positions.delete(sheet);
@@ -239,10 +181,16 @@ export class ScheduleDocument {
       for (const row of rows) byId[row.id] = row;
       this.#order[name] = rows;
       this.#byId[name] = byId;
+      this.#maybeFormulas[name] = new Set(rows.filter(({ cells }) => Object.values(cells).some(isFormulaText)).map(({ id }) => id));
       this.#free[name] = [...byId.keys()].filter((id) => byId[id] === undefined).reverse();
     }
     this.#positions.clear();
   }
+}
+
+/** Whether a value is a text that is a formula, where it stands in a column of numbers. */
+function isFormulaText(value: CellValue): boolean {
+  return typeof value === 'string' && value.startsWith('=');
 }
 
 /** Text of the cell that names a row; empty when it has no tag. */

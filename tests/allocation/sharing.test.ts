@@ -247,7 +247,8 @@ describe('sharing out over supplies', () => {
 
   test('devices join the others of their run on its rail, where it has room', async () => {
     const schedule = scheduleOf({
-      types: [lamp], runs: [{ run: 'W1', rail: 'L1' }], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 5 }],
+      // A run without a rail of its own: else the devices would be on that already.
+      types: [lamp], runs: [{ run: 'W1' }], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 5 }],
       devices: [{ type: 'Lamp', qty: 6, rail: 'L1', run: 'W1' }, { type: 'Lamp', qty: 2, run: 'W1' }, { type: 'Lamp', qty: 1, run: 'W1' }],
     });
     const { placements, leftOut } = await shareOut(readSharing(schedule, { over: 'supplies', keepPlaced: true }));

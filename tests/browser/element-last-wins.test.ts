@@ -13,14 +13,16 @@ afterEach(() => {
 function slow(): (name: string) => void {
   const gates = new Map<string, { readonly opened: Promise<void>; readonly open: () => void }>();
   const gateOf = (name: string) => {
-    let open = () => { /* nobody waits yet */ };
+    let open = (): void => { /* nobody waits yet */ };
     const opened = new Promise<void>((resolve) => { open = resolve; });
     if (!gates.has(name)) gates.set(name, { opened, open });
     return gates.get(name)!;
   };
+  // eslint-disable-next-line @typescript-eslint/unbound-method -- it is called on a blob below
+  const { arrayBuffer } = Blob.prototype;
   vi.spyOn(Blob.prototype, 'arrayBuffer').mockImplementation(async function read(this: Blob) {
     if (this instanceof File && this.name.startsWith('slow')) await gateOf(this.name).opened;
-    return new Response(this).arrayBuffer();
+    return arrayBuffer.call(this);
   });
   const { fetch } = globalThis;
   vi.spyOn(globalThis, 'fetch').mockImplementation(async (address, options) => {

@@ -10,7 +10,9 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-type Wrong = readonly [member: string, given: unknown, give: (element: LoadScheduleElement, given: never) => unknown, sentence: string];
+type Wrong = readonly [
+  member: string, given: unknown, give: (element: LoadScheduleElement, given: never) => unknown, sentence: string,
+];
 
 const set = (name: 'value' | 'schedule' | 'src') => (element: LoadScheduleElement, given: never) => { element[name] = given; };
 const open = (element: LoadScheduleElement, given: never) => element.openFile(given);
@@ -54,7 +56,7 @@ const WRONG: readonly Wrong[] = [
 test.each(WRONG)('“%s” refuses %s with a sentence', async (member, given, give, sentence) => {
   const element = await mountElement({ content: one(1), key: null });
   const before = element.value;
-  const answer = Promise.resolve().then(() => give(element, given as never));
+  const answer = new Promise((resolve) => { resolve(give(element, given as never)); });
   const error: unknown = await answer.then(() => 'nothing was thrown', (thrown: unknown) => thrown);
   expect(error).toBeInstanceOf(ElvInputError);
   expect(error).toMatchObject({ name: 'ElvInputError', member, message: sentence });
@@ -76,9 +78,11 @@ let tags = 0;
 /** An element that stood on the page, with a property, before its tag was defined. */
 async function upgraded(property: object): Promise<LoadScheduleElement> {
   const tag = `elv-load-schedule-${tags += 1}`;
-  document.body.append(Object.assign(document.createElement(tag), property));
+  const element = Object.assign(document.createElement(tag), property);
+  document.body.append(element);
   await LoadScheduleElement.define(tag);
-  return document.querySelector<LoadScheduleElement>(tag)!;
+  // eslint-disable-next-line @typescript-eslint/no-unsafe-class-instance-assignment -- it was made one by define
+  return element as Element as LoadScheduleElement;
 }
 
 test('what was set before the element was defined is taken over', async () => {

@@ -62,7 +62,7 @@ test('what makes the status is named where the bar does not show it', async () =
     outputs: [{ output: 'K1', contact: 'C2', kind: 'lamp', qty: 4, power: 10, inrush: 50 }],
     contacts: [{ contact: 'C2', lamp: 2, inrush: 100 }] } } });
   // 4 × 50 A when switched on, where the contact may make 100 A; 40 W ÷ 230 V of 2 A.
-  expect(lines(element, 'Outputs')[0]![2]).toBe('0.17 A of 2.00 A, 9 %, 1.83 A left; see inrush in all');
+  expect(lines(element, 'Outputs')[0]![2]).toBe('0.17 A of 2.00 A, 9 %, 1.82 A left; see inrush in all');
 });
 
 test('a long section lists its worst rows, and all when asked', async () => {

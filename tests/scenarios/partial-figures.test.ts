@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { enter, findingsAt, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 /**
- * Two supplies of 24 V and 5 A each in an enclosure whose surface is 1.28 m² (0.8 × 0.6 × 0.3 m against a wall: IEC TR 60890
- * weighs top 1.4, front and sides 0.9, back 0.5), of which the second has no efficiency. The first gives 10 A up to 45 °C and nothing from 55 °C on.
+ * Two supplies of 24 V and 5 A each in an enclosure whose surface is 1.28 m² (0.8 × 0.6 × 0.3 m against a wall: IEC TR
+ * 60890 weighs top 1.4, front and sides 0.9, back 0.5), of which the second has no efficiency. The first gives 10 A up
+ * to 45 °C and nothing from 55 °C on.
  */
 const warm = () => scheduleOf({
   enclosures: [{ enclosure: 'E', height: 800, width: 600, depth: 300, mounting: 'wall', ambient: 25, otherLoss: 40 }],

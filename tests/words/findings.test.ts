@@ -44,8 +44,11 @@ const MORE: readonly Content['sheets'][] = [
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' }],
   },
   { conductors: [{ conductor: 'C', resistance: -1 }], contacts: [{ contact: 'K', lamp: -1 }] },
-  // A total that a row feeds and reads.
-  { supplies: [{ rail: 'L1', rated: 10 }], devices: [{ ref: 'D1', rail: 'L1', unitDraw: 10, qty: `=${reference('supplies', 'connected')}` }] },
+  // A total that a row feeds and reads, and a formula that reads that row.
+  {
+    supplies: [{ rail: 'L1', rated: 10 }],
+    devices: [{ ref: 'D1', rail: 'L1', unitDraw: 10, qty: `=${reference('supplies', 'connected')}` }, { ref: 'D2', qty: '=D1' }],
+  },
   ...[0.5, 2].map((factor) => ({
     supplies: [{ rail: 'L1', rated: 10, measuredCurrent: factor, measuredVoltage: 24 * factor }], conductors: [{ conductor: 'C', resistance: 10 }],
     types: [{ type: 'T', draw: 1000 }],

@@ -41,7 +41,14 @@ function older(words: Words): LoadSchedule {
   }, { words });
 }
 
-const reportIn = (words: Words): Report => buildReport(present(words), { ...OPTIONS, since: older(words) });
+const reports = new Map<Words, Report>();
+
+/** The report in a language; made once, since nothing changes it. */
+function reportIn(words: Words): Report {
+  const report = reports.get(words) ?? buildReport(present(words), { ...OPTIONS, since: older(words) });
+  reports.set(words, report);
+  return report;
+}
 
 /** Texts that a person put in, which no language translates, the longest first. */
 const { details, revisions = [], sheets, accepted = [] } = demoContent();
@@ -49,7 +56,8 @@ const entered: readonly unknown[] = [details, ...revisions, ...accepted, ...Obje
   .flatMap((part: object): unknown[] => Object.values(part));
 const DATA = [...new Set(entered.filter((value) => typeof value === 'string' && value.length > 1) as string[]), 'on order', 'N. N.', 'X-1']
   .sort((one, other) => other.length - one.length);
-const withoutData = (text: string): string => DATA.reduce((rest, each) => rest.replaceAll(each, ' '), text);
+const ANY_DATA = new RegExp(DATA.map((text) => text.replaceAll(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|'), 'gu');
+const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
 
 /** Names of this software and of files, and units, which are the same in every language. */
 const SAME = /elv-load-schedule 0\.1\.0|SHA-256|[0-9a-f]{64}|(?<!\p{L})(?:m?A|V|W|m|mm²?|m²|K|°C|Ω\/km|IEC(?: TR)?|BS|NEC|A\d)(?!\p{L})/gu;

@@ -45,9 +45,9 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
   {
     request: { over: 'supplies', keepPlaced: true },
     sheets: {
-      types: TYPES, supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control' }], runs: [{ run: 'W1', rail: 'L3' }],
+      types: TYPES, supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control' }], runs: [{ run: 'W1' }],
       devices: [
-        { type: 'T1', qty: 1, rail: 'L1' }, { type: 'T2', qty: 1, rail: 'L1' }, { type: 'T5', qty: 1, rail: 'L2' }, { type: 'T2', qty: 40, run: 'W1' },
+        { type: 'T1', qty: 1, rail: 'L1' }, { type: 'T2', qty: 1, rail: 'L1' }, { type: 'T5', qty: 1, rail: 'L2' }, { type: 'T2', qty: 1, rail: 'L3', run: 'W1' }, { type: 'T2', qty: 40, run: 'W1' },
       ],
     },
   },

@@ -1,6 +1,6 @@
 import { LONGEST_WAY, outOfRange, READS_EMPTY, REFERRED_SHEETS, RULES, SOLUTIONS, WRONG_ARGUMENTS, type Argument, type TypedFault } from '../../engine/index.ts';
 import {
-  columnOf, hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit, type Column,
+  columnOf, hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, titleWithUnit, type Column,
   type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import { amps, message } from '../../words/index.ts';
@@ -143,7 +143,7 @@ function usedTwice(sheet: SheetName): Check {
   return {
     rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
     find: (row) => !row.isShared ? undefined : {
-      value: tagOf(sheet, row.row), limit: null,
+      value: row.tag, limit: null,
       message: row.say(isNamed ? message('{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.')
         : message('{name} stands in more than one row. Give each row a tag of its own.')),
     },
@@ -153,7 +153,7 @@ function usedTwice(sheet: SheetName): Check {
 function withoutTag(sheet: SheetName): Check {
   return {
     rule: 'tag-missing', sheet, key: SCHEMA[sheet].tag, severity: 'note',
-    find: (row) => tagOf(sheet, row.row) !== '' ? undefined
+    find: (row) => row.tag !== '' ? undefined
       : unknown(row, message('{name}: nothing can refer to it. Give it a tag.')),
   };
 }

@@ -1,5 +1,4 @@
 import { exceeds } from '../../electrical/index.ts';
-import { tagOf } from '../../schedule/index.ts';
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
@@ -33,7 +32,7 @@ function currentUnknown(rule: string, key: string): Check {
 
 /** A device row as it is named within a sentence. */
 function nameWithin(row: RowReader): string {
-  const tag = tagOf('devices', row.row);
+  const { tag } = row;
   return tag === '' ? row.say('a device row without a tag') : row.say('ref {tag}', { tag });
 }
 

@@ -42,6 +42,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
   const choice = (sheet: SheetName, key: string, value: string) => quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
   const mounted = (ways: readonly string[]) => `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
+    'devices.rail': ifKnown('run.rail'),
     'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
     'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
     // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for first.

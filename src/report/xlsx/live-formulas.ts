@@ -5,6 +5,12 @@ import {
 import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
+/**
+ * Findings of what is less than the whole because of another row: in part unknown, or named by a tag that stands twice.
+ */
+const BEHIND: ReadonlySet<string> = new Set([
+  'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
+]);
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
 /** What a spreadsheet takes for a pattern rather than for a tag. */
@@ -12,13 +18,14 @@ const PATTERN = /[*?~]|^[<>=]/;
 const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '-' };
 
 /**
- * The figures of a schedule as formulas of a spreadsheet, in which every sheet has its headings in line 1 and its rows below,
- * with the columns of the schema in their order.
+ * The figures of a schedule as formulas of a spreadsheet, in which every sheet has its headings in line 1 and its rows
+ * below, with the columns of the schema in their order.
  */
 export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
+  #partialBehind: boolean | undefined;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
@@ -33,7 +40,8 @@ export class LiveFormulas {
   /**
    * The formula of a figure, without its equals sign; an empty text stands for what is unknown.
    * @param row place of the row on its sheet, from 0.
-   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, and references by tags that it would not tell apart.
+   * @returns `undefined` for what a spreadsheet cannot follow: figures of runs, references by tags that it would not
+   * tell apart, and statuses where a figure lacks something that stands elsewhere.
    */
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     const total = column.role === 'computed' ? column.total : undefined;
@@ -44,11 +52,20 @@ export class LiveFormulas {
       if (by === undefined) return '0';
       return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
     }
+    if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
       path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
     return `IFERROR(${filled},"")`;
+  }
+
+  /**
+   * Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow
+   * changes then.
+   */
+  get #hasPartialBehind(): boolean {
+    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
@@ -97,7 +114,9 @@ export class LiveFormulas {
     return template.includes('[') ? [...references, sheet] : references;
   }
 
-  /** Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does. */
+  /**
+   * Whether a spreadsheet, which ignores case and knows patterns, tells the tags of a sheet apart as the schedule does.
+   */
   #isSafe(sheet: SheetName): boolean {
     let safe = this.#safe.get(sheet);
     if (safe === undefined) {

@@ -1,5 +1,6 @@
 import type { Change } from '../change.ts';
-import type { Acceptance, ScheduleDocument } from '../document.ts';
+import type { ScheduleDocument } from '../document.ts';
+import type { Acceptance } from '../snapshot.ts';
 
 /** What tells a finding from all others: its place and its rule. A finding has these keys. */
 export type FindingPlace = Pick<Acceptance, 'sheet' | 'tag' | 'rule'> & { readonly key: string };

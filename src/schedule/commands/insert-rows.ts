@@ -1,5 +1,6 @@
 import type { Change } from '../change.ts';
-import type { Cells, ScheduleDocument } from '../document.ts';
+import type { ScheduleDocument } from '../document.ts';
+import type { Cells } from '../snapshot.ts';
 import type { SheetName } from '../schema/index.ts';
 
 /** Changes that put rows in before place `at`, counted from 0. */

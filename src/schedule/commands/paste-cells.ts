@@ -1,5 +1,6 @@
 import type { Change } from '../change.ts';
-import type { Cells, ScheduleDocument } from '../document.ts';
+import type { ScheduleDocument } from '../document.ts';
+import type { Cells } from '../snapshot.ts';
 import type { CellValue, SheetName } from '../schema/index.ts';
 import { insertRows } from './insert-rows.ts';
 import { setCells, type CellEdit } from './set-cells.ts';

@@ -18,8 +18,9 @@ function rewrittenFormulas(document: ScheduleDocument, sheet: SheetName, gone: R
   const changes: Change[] = [];
   for (const name of SHEET_NAMES) {
     const keys = inputColumns(name).filter(isNumeric).map(({ key }) => key);
-    for (const { id, cells } of document.rows(name)) {
+    for (const id of document.rowsWithFormulas(name)) {
       if (name === sheet && gone.has(id)) continue;
+      const { cells } = document.row(name, id)!;
       for (const key of keys) {
         const before = cells[key];
         if (!isFormula(before)) continue;

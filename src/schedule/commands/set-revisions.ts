@@ -1,5 +1,6 @@
 import type { Change } from '../change.ts';
-import type { Revision, ScheduleDocument } from '../document.ts';
+import type { ScheduleDocument } from '../document.ts';
+import type { Revision } from '../snapshot.ts';
 
 const KEYS = ['revision', 'date', 'name', 'text'] as const satisfies readonly (keyof Revision)[];
 

@@ -1,5 +1,6 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
-import type { Cells, Content, Row, ScheduleDocument, Snapshot } from '../document.ts';
+import type { ScheduleDocument } from '../document.ts';
+import type { Cells, Content, Row, Snapshot } from '../snapshot.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
 import { isFormula, readFormula, showFormula } from './formula-text.ts';
 

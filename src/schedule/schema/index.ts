@@ -20,14 +20,12 @@ export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
   devices, types, supplies, branches, runs, conductors, outputs, contacts, feeds, enclosures,
 };
 
-const byKey = new Map<string, Column>();
-for (const sheet of Object.values(SCHEMA)) {
-  for (const column of sheet.columns) byKey.set(`${sheet.name}.${column.key}`, column);
-}
+const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>
+  [name, new Map(columns.map((column) => [column.key, column]))])) as Record<SheetName, Map<string, Column>>;
 
 /** The column of a sheet with this key, if there is one. */
 export function findColumn(sheet: SheetName, key: string): Column | undefined {
-  return byKey.get(`${sheet}.${key}`);
+  return byKey[sheet].get(key);
 }
 
 /**

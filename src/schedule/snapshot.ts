@@ -1,0 +1,69 @@
+import type { CellValue, SheetName } from './schema/index.ts';
+
+/** Details of the whole schedule, for the title block. */
+export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
+export type DetailKey = (typeof DETAIL_KEYS)[number];
+export type Details = Partial<Record<DetailKey, string>>;
+
+/** Cells of one row by key; a key that is absent is an empty cell. */
+export type Cells = Record<string, CellValue>;
+
+/**
+ * One row of a sheet. Its `id` stays the same while the row is in the document, wherever it moves; the id of a
+ * deleted row may be given to a later one, so that ids stay small and can index the engine's columns.
+ */
+export interface Row {
+  readonly id: number;
+  cells: Cells;
+}
+
+/** A finding that a person accepts, with the reason. */
+export interface Acceptance {
+  readonly sheet: SheetName;
+  readonly tag: string;
+  readonly rule: string;
+  /** Key of the column that it points to; where it is left out, every column is meant. */
+  readonly key?: string;
+  readonly reason: string;
+  readonly name: string;
+  /** Date as ISO 8601, YYYY-MM-DD. */
+  readonly date: string;
+  /** The value when it was accepted. */
+  readonly value: CellValue;
+  /** The limit when it was accepted. */
+  readonly limit?: CellValue;
+}
+
+/** One issue of the schedule, for the history in the title block. */
+export interface Revision {
+  readonly revision: string;
+  /** Date as ISO 8601, YYYY-MM-DD. */
+  readonly date: string;
+  /** Who issued it. */
+  readonly name: string;
+  /** What is different from the issue before. */
+  readonly text: string;
+}
+
+/** Everything that a schedule holds, apart from the rows' ids. */
+export interface Content {
+  readonly details: Details;
+  readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
+  readonly accepted?: readonly Acceptance[];
+  /** The issues of the schedule, the first one first. */
+  readonly revisions?: readonly Revision[];
+  /** Keys of a file that this version does not know; kept and written back. */
+  readonly unknown?: Readonly<Record<string, unknown>>;
+}
+
+/**
+ * The state of a document with the rows' ids, so that what is kept of an earlier state can still name its rows.
+ * Formulas are in the form of `readFormula`.
+ */
+export interface Snapshot {
+  readonly details: Details;
+  readonly accepted: readonly Acceptance[];
+  readonly revisions: readonly Revision[];
+  readonly unknown: Readonly<Record<string, unknown>>;
+  readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
+}
