@@ -40,8 +40,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
  * @cssState dirty - A person changed something since the schedule was read or saved.
- * @cssState invalid - A form with the element is not sent: a finding is over a limit and not accepted, or the file that
- * `src` names is not there yet, or could not be had.
+ * @cssState invalid - A finding is over a limit and not accepted, or the file of `src` is missing: no form is sent.
  * @cssState computing - A file is being read, or devices are being shared out.
  *
  * @slot tools - Buttons of the page, beside Open and Save.
