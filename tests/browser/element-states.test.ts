@@ -59,14 +59,15 @@ test('invalid: as long as a finding is over a limit and not accepted', async () 
   expect(await settled(element)).toEqual(['dirty']);
 });
 
-test('computing: while a file is on its way, and while the formula engine is prepared', async () => {
+test('computing: while a file is on its way; a schedule that is put in is worked out at once', async () => {
   const element = await mountElement({ key: null, attributes: { src: addressOf(3) } });
   expect(states(element)).toEqual(['invalid', 'computing']);
   await expect.poll(() => qtyOf(element)).toBe(3);
   expect(await settled(element)).toEqual([]);
   element.schedule = new LoadSchedule(one(1));
-  expect(states(element)).toEqual(['computing']);
-  expect(await settled(element)).toEqual([]);
+  expect(states(element)).toEqual([]);
+  await expect.poll(() => qtyOf(element)).toBe(1);
+  expect(states(element)).toEqual([]);
 });
 
 test('computing: while devices are shared out, until that ends or the element is removed', async () => {
