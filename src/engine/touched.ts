@@ -65,11 +65,13 @@ export class Touched {
     }
   }
 
+  /** Notes that a cell is concerned. */
   cell(sheet: SheetName, id: number, key: string): void {
     const keys = this.rows.get(sheet)?.get(id);
     if (keys !== null) this.#set(sheet, id, keys, withKey(keys, key));
   }
 
+  /** Notes that a row came or went, with all its cells. */
   row(sheet: SheetName, id: number): void {
     this.#set(sheet, id, this.rows.get(sheet)?.get(id), null);
   }
@@ -80,6 +82,7 @@ export class Touched {
     return false;
   }
 
+  /** The rows concerned, with the keys of their cells. */
   *cells(): Iterable<{ sheet: SheetName; id: number; keys: Keys | null }> {
     for (const sheet of SHEET_NAMES) for (const [id, keys] of this.rows.get(sheet) ?? []) yield { sheet, id, keys };
   }
