@@ -1,4 +1,5 @@
 export * from './branches/index.ts';
+export * from './cables/index.ts';
 export * from './conductors/index.ts';
 export * from './devices/index.ts';
 export * from './enclosures/index.ts';
