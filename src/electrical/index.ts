@@ -8,3 +8,4 @@ export * from './outputs/index.ts';
 export * from './protection/index.ts';
 export * from './runs/index.ts';
 export * from './supplies/index.ts';
+export * from './ways/index.ts';
