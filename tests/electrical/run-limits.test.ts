@@ -18,23 +18,23 @@ function keeps(run: Run, lengthMetres: number, { minVolts, maxDrop, protection }
   if (minVolts !== undefined && solution.endVolts < minVolts * (1 - 2e-9)) return false;
   if (maxDrop !== undefined && solution.dropVolts > maxDrop * run.supplyVolts * (1 + 2e-9)) return false;
   if (protection === undefined) return true;
-  const { supply, trip = 0 } = protection;
-  const given = supply === undefined ? Infinity : supply.ratedAmps * supply.units * supply.peak;
-  const through = run.supplyVolts / (run.loopOhmPerMetre * lengthMetres);
-  return Math.min(given, through) >= trip * protection.protectionAmps * (1 - 2e-9);
+  const { availableAmps = Infinity, innerOhm = 0, trip = 0 } = protection;
+  const through = run.supplyVolts / (run.loopOhmPerMetre * lengthMetres + innerOhm);
+  return Math.min(availableAmps, through) >= trip * protection.protectionAmps * (1 - 2e-9);
 }
 
 describe('the longest run', () => {
   // 1 A at the end of r = 0.05 Ω/m on 24 V: 1.2 V are lost on 24 m, 4.8 V on 96 m; 24 ÷ 0.05 ÷ 10 = 48 m; all by hand.
-  const protection = { protectionAmps: 2, trip: 5, supply: { ratedAmps: 20, units: 1, peak: 1.2 } };
+  const protection = { protectionAmps: 2, trip: 5, availableAmps: 24 };
   test.each<{ by: string; limits: RunLimits; metres: number | null }>([
     { by: 'the drop', limits: { maxDrop: 0.05 }, metres: 24 },
     { by: 'the voltage that devices need', limits: { minVolts: 19.2 }, metres: 96 },
     { by: 'the short circuit', limits: { protection }, metres: 48 },
+    { by: 'the short circuit, behind 0.4 Ω', limits: { protection: { ...protection, innerOhm: 0.4 } }, metres: 40 },
     { by: 'the first of all', limits: { minVolts: 19.2, maxDrop: 0.05, protection }, metres: 24 },
     { by: 'the first of all, the short circuit', limits: { minVolts: 19.2, maxDrop: 0.2, protection }, metres: 48 },
     { by: 'the last voltage above 0', limits: {}, metres: 480 },
-    { by: 'a supply that never clears it', limits: { protection: { ...protection, supply: { ratedAmps: 5, units: 1, peak: 1.2 } } }, metres: 0 },
+    { by: 'a supply that never clears it', limits: { protection: { ...protection, availableAmps: 6 } }, metres: 0 },
     { by: 'devices that need more than the supply has', limits: { minVolts: 25 }, metres: 0 },
     { by: 'a conductor that carries less than it draws', limits: { carriesAmps: 0.9 }, metres: 0 },
     { by: 'a conductor that carries less than its protection', limits: { carriesAmps: 1.9, protection }, metres: 0 },
@@ -68,7 +68,7 @@ describe('the longest run', () => {
   test('holds, and a little longer fails', () => {
     const anyTap = fc.record({ share: between(0.05, 1), amps: between(0.01, 0.5), watts: between(0, 8) });
     const absent = { nil: undefined };
-    const small = { protectionAmps: 1, trip: 5, supply: { ratedAmps: 10, units: 1, peak: 1.2 } };
+    const small = { protectionAmps: 1, trip: 5, availableAmps: 12, innerOhm: 0.3 };
     const anyLimits = fc.record({
       minVolts: fc.option(between(12, 23), absent), maxDrop: fc.option(between(0.01, 0.5), absent),
       protection: fc.option(fc.constant(small), absent),
@@ -92,7 +92,7 @@ describe('the smallest conductor', () => {
     { ohmPerKm: 7.41, maxAmps: 16 }, { ohmPerKm: 18.1 },
   ];
   const run = { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] };
-  const protection = { protectionAmps: 4, trip: 5, supply: { ratedAmps: 40, units: 1, peak: 1.2 } };
+  const protection = { protectionAmps: 4, trip: 5, availableAmps: 48 };
 
   // 1 A on 40 m drops 0.08 V × Ω/km: 1.2 V allow 15 Ω/km, 2.4 V allow 30 Ω/km; 20 A of fault current take 15 Ω/km.
   test.each<{ by: string; limits: RunLimits; pairs?: number; place: number | null }>([
@@ -123,8 +123,8 @@ describe('the smallest conductor', () => {
 describe('short circuits', () => {
   test('a longer cable never gives more', () => {
     fc.assert(fc.property(between(0.001, 0.1), between(0, 500), between(0, 500), (ohm, length, more) => {
-      const short = faultCurrent(24, ohm, length, 10, 2, 1.2);
-      const long = faultCurrent(24, ohm, length + more, 10, 2, 1.2);
+      const short = faultCurrent(24, ohm, length, 0.3, 24);
+      const long = faultCurrent(24, ohm, length + more, 0.3, 24);
       expect(exceeds(long, short)).toBe(false);
       expect(short).toBeLessThanOrEqual(24);
     }));

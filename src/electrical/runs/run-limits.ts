@@ -2,24 +2,16 @@ import { exceeds } from '../limits/index.ts';
 import { faultCurrent, mayNotClear } from '../protection/index.ts';
 import type { WorkingPoint } from './working-point.ts';
 
-/** What limits the current that a supply gives into a short circuit. */
-export interface SupplyLimit {
-  /** Rated current of one unit of the supply [A], above 0. */
-  readonly ratedAmps: number;
-  /** Units in parallel, 1 or more. */
-  readonly units: number;
-  /** Multiple of its rating that the supply gives into a short circuit, 1 or more. */
-  readonly peak: number;
-}
-
 /** The protection of a run and the supply that has to make it act. */
 export interface RunProtection {
   /** Rating of the fuse or breaker [A], above 0. */
   readonly protectionAmps: number;
   /** Multiple of the rating that makes it act at once, 1 or more; without it a short circuit is not checked. */
   readonly trip?: number;
-  /** Without it a short circuit is checked as far as the cable alone limits it. */
-  readonly supply?: SupplyLimit;
+  /** What the supply has for a short circuit [A], 0 or more; without it only the cable limits it. */
+  readonly availableAmps?: number;
+  /** Resistance before the run [Ω], 0 or more; without it none. */
+  readonly innerOhm?: number;
 }
 
 /** What a run has to keep to. A limit that is left out is not checked. */
@@ -33,8 +25,6 @@ export interface RunLimits {
   readonly carriesAmps?: number;
 }
 
-const UNLIMITED: SupplyLimit = { ratedAmps: Infinity, units: 1, peak: 1 };
-
 /** Whether a run keeps to its limits, rounding apart; `null` is a run that collapsed. */
 export function keepsLimits(
   point: WorkingPoint | null, supplyVolts: number, loopOhmPerMetre: number, lengthMetres: number, limits: RunLimits,
@@ -46,7 +36,7 @@ export function keepsLimits(
   const asked = Math.max(point.currentAmps, protection?.protectionAmps ?? 0);
   if (carriesAmps !== undefined && exceeds(asked, carriesAmps)) return false;
   if (protection?.trip === undefined) return true;
-  const { protectionAmps, trip, supply: { ratedAmps, units, peak } = UNLIMITED } = protection;
-  const fault = faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, ratedAmps, units, peak);
+  const { protectionAmps, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
+  const fault = faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, innerOhm, availableAmps);
   return !mayNotClear(fault, trip, protectionAmps);
 }

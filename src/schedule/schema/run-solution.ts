@@ -1,6 +1,6 @@
 import {
   faultCurrent, longestRun, loopResistancePerMetre, smallestConductor, solveRun,
-  type CandidateConductor, type RunLimits, type RunProtection, type SupplyLimit, type Tap,
+  type CandidateConductor, type RunLimits, type RunProtection, type Tap,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
@@ -104,14 +104,14 @@ function limitsOf(run: RunLine, minVolts: number | null): RunLimits {
 function protectionOf(run: RunLine): RunProtection | null {
   const [protectionAmps, trip] = [run.number('protection'), run.number('trip')];
   if (protectionAmps === null) return null;
-  const supply = supplyLimit(run);
-  return { protectionAmps, ...(trip === null ? {} : { trip }), ...(supply === null ? {} : { supply }) };
+  const availableAmps = available(run);
+  return { protectionAmps, ...(trip === null ? {} : { trip }), ...(availableAmps === null ? {} : { availableAmps }) };
 }
 
-/** What limits the current that the supply gives into a short circuit; `null` when that is not known. */
-function supplyLimit(run: RunLine): SupplyLimit | null {
-  const [ratedAmps, units, peak] = [run.number('rail.rated'), run.number('rail.units'), run.number('rail.peak')];
-  return ratedAmps === null || units === null || peak === null ? null : { ratedAmps, units, peak };
+/** What the supply gives into a short circuit [A]; `null` when that is not known. */
+function available(run: RunLine): number | null {
+  const [rated, units, peak] = [run.number('rail.rated'), run.number('rail.units'), run.number('rail.peak')];
+  return rated === null || units === null || peak === null ? null : rated * units * peak;
 }
 
 /** Name of the conductor of highest resistance with which the run does not fail; `null` when none does. */
@@ -152,11 +152,11 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
   const circuit = { supplyVolts, loopOhmPerMetre, taps };
   const maxAmps = run.number('conductor.maxCurrent');
   const itsLimits = maxAmps === null ? limits : { ...limits, carriesAmps: maxAmps * pairs };
-  const supply = supplyLimit(run);
+  const availableAmps = available(run);
   const figures = {
     ...chosen,
-    faultCurrent: supply === null ? null
-      : faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, supply.ratedAmps, supply.units, supply.peak),
+    faultCurrent: availableAmps === null ? null
+      : faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, 0, availableAmps),
     maxLength: longestRun(circuit, lengthMetres, itsLimits),
   };
   const solution = solveRun(circuit);
