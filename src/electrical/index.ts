@@ -3,6 +3,7 @@ export * from './cables/index.ts';
 export * from './conductors/index.ts';
 export * from './devices/index.ts';
 export * from './enclosures/index.ts';
+export * from './feeds/index.ts';
 export * from './limits/index.ts';
 export * from './outputs/index.ts';
 export * from './protection/index.ts';

@@ -2,3 +2,4 @@ export * from './derating-at.ts';
 export * from './effective-area.ts';
 export * from './inside-temperature.ts';
 export * from './temperature-rise.ts';
+export * from './top-temperature.ts';

@@ -1,0 +1,3 @@
+export * from './breaker-curve.ts';
+export * from './breaker-share.ts';
+export * from './inrush-limit.ts';
