@@ -62,8 +62,20 @@ describe('conductors', () => {
   const matching = (pattern: RegExp): InputRow[] => conductors.filter((row) => pattern.test(String(row.conductor)));
   const resistance = (name: string) => conductors.find((row) => row.conductor === name)!.resistance as number;
 
-  test('leave the current that they carry to the person who knows how they are installed', () => {
-    expect(conductors.filter((row) => row.maxCurrent !== undefined)).toEqual([]);
+  test('say what they carry, and from where that is known', () => {
+    const silent = conductors.filter(({ maxCurrent, source }) =>
+      !(Number(maxCurrent) > 0 && /IEC 60364-5-52|EN 60204-1|BS 7671|NFPA 79|VDE 0816/.test(String(source))));
+    expect(silent).toEqual([]);
+  });
+
+  test('of one kind carry more the thicker they are, and flexible ones never more than solid ones', () => {
+    for (const kind of [/solid$/, /flexible$/, /^AWG/, /telephone pair$/]) {
+      const rows = matching(kind).sort((one, other) => Number(one.size) - Number(other.size));
+      const amps = rows.map((row) => Number(row.maxCurrent));
+      expect(amps).toEqual([...amps].sort((one, other) => one - other));
+    }
+    const flexible = new Map(matching(/flexible$/).map((row) => [row.size, Number(row.maxCurrent)]));
+    for (const { size, maxCurrent } of matching(/solid$/)) expect(flexible.get(size)).toBeLessThanOrEqual(Number(maxCurrent));
   });
 
   // Resistance of a perfect copper rod of the nominal size, 1000 ÷ (58 × S) by IEC 60028; the ratio of the table to

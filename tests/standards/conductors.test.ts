@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { awgArea, awgDiameter, copperResistance, loopResistancePerMetre, resistanceAt } from '../../src/electrical/index.ts';
 import { closeTo, printed } from '../support/close-to.ts';
+import { CURRENT_CAPACITY } from './current-capacity.ts';
 import { IEC_60228 } from './iec-60228.ts';
 
 /** One circular mil in mm²: the square of 0.0254 mm times π ÷ 4. */
@@ -126,12 +127,23 @@ describe('resistance of conductors in textbooks', () => {
   });
 });
 
+interface Conductor {
+  readonly conductor: string;
+  readonly size: number;
+  readonly resistance: number;
+  readonly maxCurrent: number;
+  readonly maxTemperature?: number;
+  readonly baseTemperature?: number;
+  readonly source: string;
+}
+
 describe('the conductors that come with the software', () => {
   const file = new URL('../../data/conductors.json', import.meta.url);
   const { sheets } = JSON.parse(readFileSync(file, 'utf8')) as {
-    sheets: { conductors: { conductor: string; size: number; resistance: number; source: string }[] };
+    sheets: { conductors: Conductor[] };
   };
   const rows = sheets.conductors;
+  const temperatures = ({ maxTemperature = 70, baseTemperature = 30 }: Conductor) => [maxTemperature, baseTemperature];
   const metric = rows.filter(({ source }) => source.includes('IEC 60228'));
   const gauges = rows.filter(({ conductor }) => /^AWG \d+/.test(conductor));
 
@@ -148,5 +160,36 @@ describe('the conductors that come with the software', () => {
     const area = awgArea(Number(/\d+/.exec(conductor)?.[0]));
     expect(size).toEqual(closeTo(area, { absolute: 0.005, relative: 1e-3 }));
     expect(resistance).toEqual(closeTo(copperResistance(area) ?? NaN, { absolute: 0.005, relative: 1e-3 }));
+  });
+
+  test.each(metric.filter(({ size }) => size > 0.5))('$conductor carries what a table says, at its temperatures', (row) => {
+    const { twoLoadedAt30: { B1, B2, C, E }, threeLoadedAt40 } = CURRENT_CAPACITY;
+    const isFixed = row.conductor.endsWith('solid') && row.size in B2;
+    expect([row.maxCurrent, ...temperatures(row)]).toEqual(isFixed ? [B2[row.size], 70, 30] : [threeLoadedAt40[row.size], 70, 40]);
+    // Whichever way it is laid in air, it carries at least that.
+    for (const laid of [B1, C, E]) expect(laid[row.size] ?? Infinity).toBeGreaterThanOrEqual(row.maxCurrent);
+  });
+
+  test.each(metric.filter(({ size }) => size === 0.5))('$conductor: 3 A, BS 7671, Table 4F3A, at 60 °C (from memory, sure)', (row) => {
+    expect([row.maxCurrent, ...temperatures(row)]).toEqual([3, 60, 30]);
+  });
+
+  test.each(gauges)('$conductor carries what NFPA 79 says of it or of the next thinner, within what may protect it', (row) => {
+    const gauge = Number(/\d+/.exec(row.conductor)?.[0]);
+    const carried = CURRENT_CAPACITY.gauges[gauge] ?? CURRENT_CAPACITY.gauges[gauge + 1]!;
+    expect(row.maxCurrent).toBe(Math.min(carried, CURRENT_CAPACITY.gaugeProtection[gauge] ?? Infinity));
+    expect(temperatures(row)).toEqual([60, 30]);
+  });
+
+  test.each([
+    // Loop at 20 °C and current of a conductor, as read; the geometric loop derived, 122.0 and 68.6 Ω/km.
+    { name: '0.6 mm telephone pair', millimetres: 0.6, loop: 130, amps: 2.5 },
+    { name: '0.8 mm telephone pair', millimetres: 0.8, loop: 73.2, amps: 5.1 },
+  ])('$name: a loop of $loop Ω/km, $amps A', ({ name, millimetres, loop, amps }) => {
+    const row = rows.find(({ conductor }) => conductor === name)!;
+    const area = (Math.PI / 4) * millimetres ** 2;
+    expect([2 * row.resistance, row.maxCurrent]).toEqual([loop, amps]);
+    expect(row.size).toEqual(closeTo(area, { absolute: 5e-5, relative: 0 }));
+    expect(row.resistance / copperResistance(area)!).toEqual(closeTo(1.0665, { absolute: 0.001, relative: 0 }));
   });
 });
