@@ -88,8 +88,8 @@ describe('the longest run', () => {
 describe('the smallest conductor', () => {
   // IEC 60228, class 1 and 2, in an order of no meaning; currents invented.
   const candidates = [
-    { ohmPerKm: 12.1, maxAmps: 10 }, { ohmPerKm: 4.61, maxAmps: 20 }, { ohmPerKm: 36, maxAmps: 3 },
-    { ohmPerKm: 7.41, maxAmps: 16 }, { ohmPerKm: 18.1 },
+    { ohmPerKm: 12.1, carriesAmps: 10 }, { ohmPerKm: 4.61, carriesAmps: 20 }, { ohmPerKm: 36, carriesAmps: 3 },
+    { ohmPerKm: 7.41, carriesAmps: 16 }, { ohmPerKm: 18.1, carriesAmps: 30 },
   ];
   const run = { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] };
   const protection = { protectionAmps: 4, trip: 5, availableAmps: 48 };
@@ -116,7 +116,7 @@ describe('the smallest conductor', () => {
   });
 
   test('is the first of equals', () => {
-    expect(smallestConductor(run, {}, [{ ohmPerKm: 5 }, { ohmPerKm: 7 }, { ohmPerKm: 7 }])).toBe(1);
+    expect(smallestConductor(run, {}, [5, 7, 7].map((ohmPerKm) => ({ ohmPerKm, carriesAmps: 9 })))).toBe(1);
   });
 });
 

@@ -152,13 +152,14 @@ test('the whole demo comes to what the independent calculation gives', () => {
   const figures = recalculate(demo);
   expectSame(schedule, figures);
   expect(figures.devices.length).toBeGreaterThan(120);
-  const runs = schedule.rows('runs').map(({ id }) => Object.fromEntries(['current', 'endVoltage', 'faultCurrent', 'status']
+  const runs = schedule.rows('runs').map(({ id }) => Object.fromEntries(['current', 'endVoltage', 'faultCurrent', 'carries', 'status']
     .map((key) => [key, schedule.value('runs', id, key)])));
   const neither = expect.stringMatching(/^(ok|incomplete)$/) as string;
-  expect(runs).toEqual(recalculateRuns(demo).map(({ current, endVoltage, faultCurrent, faults }) => ({
+  expect(runs).toEqual(recalculateRuns(demo).map(({ current, endVoltage, faultCurrent, carries, faults }) => ({
     current: current === null ? null : closeTo(current, TOLERANCE),
     endVoltage: endVoltage === null ? null : closeTo(endVoltage, TOLERANCE),
     faultCurrent: closeTo(faultCurrent, TOLERANCE),
+    carries: carries === Infinity ? null : closeTo(carries, TOLERANCE),
     status: faults.map((fault) => FAULT_STATUS[fault]).sort().at(-1) ?? neither,
   })));
 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import type { Tap } from '../../src/electrical/index.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
+import { independentCarries } from '../support/independent-carries.ts';
 import { nodalVoltages } from '../support/nodal-solver.ts';
 
 /**
@@ -27,11 +28,15 @@ const someSupply = fc.record({
 });
 const someRun = fc.record({
   rail: mostly(fc.constantFrom('S0', 'S1')), conductor: mostly(fc.constantFrom('C0', 'C1', 'C2')),
-  pairs: fc.option(fc.integer({ min: 1, max: 4 })), length: mostly(between(1, 120)), temperature: fc.option(between(-20, 90)),
+  pairs: fc.option(fc.integer({ min: 1, max: 4 })), length: mostly(between(1, 120)), ambient: fc.option(between(-20, 80)),
+  grouped: fc.option(fc.integer({ min: 1, max: 24 })), temperature: fc.option(between(-20, 90)),
   basis: fc.constantFrom('connected', 'demand', null), protection: fc.option(between(0.5, 16)),
   trip: fc.option(fc.constantFrom(2, 5, 10)), maxDrop: fc.option(between(0.02, 0.3)),
 });
-const someConductor = fc.record({ resistance: mostly(between(1, 60)), maxCurrent: fc.option(between(1, 20)) });
+const someConductor = fc.record({
+  resistance: mostly(between(1, 60)), maxCurrent: mostly(between(1, 20)), maxTemperature: fc.option(between(60, 90)),
+  baseTemperature: fc.option(between(20, 45)),
+});
 
 const tagged = (key: string, letter: string, rows: readonly object[]): Cells[] =>
   rows.map((row, index) => ({ [key]: `${letter}${index}`, ...row }));
@@ -66,11 +71,22 @@ export interface IndependentRun {
   readonly missing: number;
   readonly minVoltage: number | null;
   readonly faultCurrent: number | null;
+  readonly carries: number | null;
   readonly taps: readonly (Tap | null)[];
 }
 
 const given = (cells: Cells | undefined, key: string, otherwise: number | null = null): number | null =>
   typeof cells?.[key] === 'number' ? cells[key] : otherwise;
+
+/** What the cable of a run carries where it lies; `null` where its conductor does not say. */
+function carriesOf(conductor: Cells | undefined, run: Cells): number | null {
+  const alone = given(conductor, 'maxCurrent');
+  const pairs = given(run, 'pairs', 1)!;
+  return alone === null ? null : independentCarries({
+    alone, pairs, grouped: given(run, 'grouped', pairs)!, ambient: given(run, 'ambient', 30)!,
+    highest: given(conductor, 'maxTemperature', 70)!, base: given(conductor, 'baseTemperature', 30)!,
+  });
+}
 
 /**
  * Works a run out from the cells of its schedule, by nodal analysis; it shares nothing with the software.
@@ -85,7 +101,8 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
   const needs = devices.filter(({ qty }) => qty !== 0).map((row) => given(find('types', 'type', row.type), 'minVoltage'))
     .filter((volts) => volts !== null);
   const minVoltage = needs.length === 0 ? null : Math.max(...needs);
-  if (supplyVolts === null || length === null) return { run: undefined, missing: 0, minVoltage, faultCurrent: null, taps: [] };
+  const carries = carriesOf(find('conductors', 'conductor', run.conductor), run);
+  if (supplyVolts === null || length === null) return { run: undefined, missing: 0, minVoltage, faultCurrent: null, carries, taps: [] };
 
   const taps = devices.map((row): Tap | null => {
     const type = find('types', 'type', row.type);
@@ -108,16 +125,16 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
   const known = taps.filter((tap) => tap !== null);
   const missing = taps.length - known.length;
   const resistance = given(find('conductors', 'conductor', run.conductor), 'resistance');
-  if (resistance === null) return { run: undefined, missing, minVoltage, faultCurrent: null, taps };
+  if (resistance === null) return { run: undefined, missing, minVoltage, faultCurrent: null, carries, taps };
   const loop = 2 * resistance / 1000 * (1 + 0.00393 * (given(run, 'temperature', 20)! - 20)) / given(run, 'pairs', 1)!;
   const rated = given(supply, 'rated');
   const faultCurrent = rated === null ? null
     : Math.min(supplyVolts / (loop * length), rated * given(supply, 'units', 1)! * given(supply, 'peak', 1.2)!);
   const volts = nodalVoltages(supplyVolts, loop, known);
-  if (volts === null) return { run: null, missing, minVoltage, faultCurrent, taps };
+  if (volts === null) return { run: null, missing, minVoltage, faultCurrent, carries, taps };
   const each = [...volts];
   return {
-    missing, minVoltage, faultCurrent, taps,
+    missing, minVoltage, faultCurrent, carries, taps,
     run: {
       supplyVolts, endVoltage: Math.min(supplyVolts, ...volts),
       current: known.reduce((sum, { amps = 0, watts = 0 }, tap) => sum + amps + watts / volts[tap]!, 0),

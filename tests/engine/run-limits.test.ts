@@ -6,7 +6,7 @@ import { someRunSchedule } from './random-runs.ts';
 
 /** Rules by which a run fails, apart from that its current is above its protection, which no cable cures. */
 const FAILURES = new Set([
-  'run-under-voltage', 'run-no-working-voltage', 'run-over-conductor', 'run-protection-over-conductor', 'run-over-drop',
+  'run-under-voltage', 'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
   'run-may-not-clear',
 ]);
 
@@ -71,8 +71,8 @@ describe('by brute force, on random schedules', () => {
         const rated = schedule.value('supplies', schedule.target('runs', id, 'rail'), 'rated');
         if (typeof cells.length !== 'number' || rated === null) return;
         const named = schedule.value('runs', id, 'smallestConductor');
-        const able = content.sheets.conductors!.filter(({ conductor, resistance }) => {
-          if (typeof resistance !== 'number') return false;
+        const able = content.sheets.conductors!.filter(({ conductor, resistance, maxCurrent }) => {
+          if (typeof resistance !== 'number' || typeof maxCurrent !== 'number') return false;
           const tried = new LoadSchedule(schedule.content());
           tried.act('Try', setCells(tried.document, [{ sheet: 'runs', id: tried.rows('runs')[at]!.id, key: 'conductor', value: conductor! }]));
           return works(tried, at);

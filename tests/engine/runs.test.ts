@@ -5,7 +5,7 @@ import { moveRows, setCells, type Cells, type Content } from '../../src/schedule
 import { closeTo } from '../support/close-to.ts';
 import { independentRun, someRunSchedule } from './random-runs.ts';
 
-const FIGURES = ['current', 'drop', 'dropRatio', 'endVoltage', 'minVoltage', 'faultCurrent'] as const;
+const FIGURES = ['current', 'drop', 'dropRatio', 'endVoltage', 'minVoltage', 'faultCurrent', 'carries'] as const;
 
 /** Near the point of collapse a voltage is as uncertain as the root of the last digit. */
 const toleranceFor = (endVolts: number, supplyVolts: number) =>
@@ -23,7 +23,7 @@ function figuresOf(schedule: LoadSchedule) {
 /** The same, worked out independently. */
 function expectedOf(content: Content) {
   return content.sheets.runs!.map((cells) => {
-    const { run, missing, minVoltage, faultCurrent } = independentRun(content, cells);
+    const { run, missing, minVoltage, faultCurrent, carries } = independentRun(content, cells);
     const near = (value: number | null) =>
       value === null || !run ? value : closeTo(value, toleranceFor(run.endVoltage, run.supplyVolts));
     const drop = run ? run.supplyVolts - run.endVoltage : null;
@@ -32,6 +32,7 @@ function expectedOf(content: Content) {
       current: near(run?.current ?? null), drop: near(drop), dropRatio: near(run ? drop! / run.supplyVolts : null),
       endVoltage: near(run?.endVoltage ?? null), minVoltage,
       faultCurrent: faultCurrent === null ? null : closeTo(faultCurrent, { absolute: 1e-9, relative: 1e-9 }),
+      carries: carries === null ? null : closeTo(carries, { absolute: 1e-9, relative: 1e-9 }),
       collapses: run === null, isPartial: missing > 0, volts: run ? run.volts.map(near) : rows.map(() => null),
     };
   });
@@ -58,6 +59,7 @@ test('edits of anything that a run depends on are followed, as if the schedule w
   const edits = [
     ['types', 'power', 3], ['types', 'load', 'power'], ['types', 'draw', null], ['types', 'minVoltage', 11], ['supplies', 'voltage', 48],
     ['supplies', 'rated', 7], ['supplies', 'peak', 2], ['conductors', 'resistance', 3.08], ['conductors', 'maxCurrent', 4],
+    ['conductors', 'maxTemperature', 90], ['conductors', 'baseTemperature', 40], ['runs', 'ambient', 45], ['runs', 'grouped', 6],
     ['runs', 'pairs', 3], ['runs', 'length', 33], ['runs', 'temperature', 55], ['runs', 'basis', 'demand'], ['runs', 'conductor', 'C1'],
     ['devices', 'qty', 4], ['devices', 'run', 'W1'], ['devices', 'distance', 7.5], ['devices', 'unitDraw', 44], ['devices', 'diversity', 0.5],
   ] as const;

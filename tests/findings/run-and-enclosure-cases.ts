@@ -33,13 +33,13 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     silent: [RUN({}, { unitDraw: null }, { types: [{ type: 'T', power: 143, load: 'power' }] })],
   },
   {
-    rule: 'run-over-conductor', sheet: 'runs', sheets: RUN({}, { unitDraw: 7000 }), severity: 'over', key: 'current', value: 7, limit: 6, inStatus: true,
-    message: 'Run W1 carries 7.00 A and its conductor may carry 6.00 A: 1.00 A too much. Use a thicker conductor or more pairs.',
-    silent: [RUN({}, { unitDraw: 6000 }), RUN({ pairs: 2 }, { unitDraw: 7000 })],
+    rule: 'run-over-carries', sheet: 'runs', sheets: RUN({}, { unitDraw: 7000 }), severity: 'over', key: 'current', value: 7, limit: 6, inStatus: true,
+    message: 'Run W1 carries 7.00 A and its cable may carry 6.00 A where it lies: 1.00 A too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.',
+    silent: [RUN({}, { unitDraw: 6000 }), RUN({ pairs: 2 }, { unitDraw: 7000 }), RUN({ ambient: 20 }, { unitDraw: 6700 })],
   },
   {
-    rule: 'run-protection-over-conductor', sheet: 'runs', sheets: RUN({ protection: 10 }), severity: 'over', key: 'protection', value: 10, limit: 6, inStatus: true,
-    message: 'Run W1 is protected by 10.00 A and its conductor may carry 6.00 A: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.',
+    rule: 'run-protection-over-carries', sheet: 'runs', sheets: RUN({ protection: 10 }), severity: 'over', key: 'protection', value: 10, limit: 6, inStatus: true,
+    message: 'Run W1 is protected by 10.00 A and its cable may carry 6.00 A where it lies: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.',
     silent: [RUN({ protection: 6 })],
   },
   {

@@ -12,8 +12,8 @@ const KEYS: Readonly<Record<SheetName, string>> = {
   supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure note'
     + ' | usable connected demand loading spare limitDiversity fuseLoading loss status',
   branches: 'branch limit reserve terminated note | nodes free used cables status',
-  runs: 'run rail branch conductor pairs length temperature basis protection trip maxDrop note'
-    + ' | current drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
+  runs: 'run rail branch conductor pairs length ambient grouped temperature basis protection trip maxDrop note'
+    + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
   outputs: 'output module contact load area kind qty power voltage powerFactor inrush feed target note'
     + ' | current rating loading headroom inrushTotal inrushHeadroom status',
@@ -23,7 +23,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
     + ' | loss area rise inside status',
 };
 const UNITS: Readonly<Record<string, string>> = {
-  distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', temperature: '°C', protection: 'A',
+  distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A', temperature: '°C', protection: 'A',
   size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', maxTemperature: '°C', baseTemperature: '°C', inrush: 'A', resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
   depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A', terminalVoltage: 'V',
   usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A', inrushTotal: 'A',
@@ -31,7 +31,7 @@ const UNITS: Readonly<Record<string, string>> = {
 };
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'types.load': 'current', 'types.nodes': 1, 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
-  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.limit': 50, 'branches.reserve': 0, 'runs.pairs': 1,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.limit': 50, 'branches.reserve': 0, 'runs.pairs': 1, 'runs.ambient': 30,
   'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'conductors.maxTemperature': 70, 'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8, 'enclosures.transfer': 5.5,
 };

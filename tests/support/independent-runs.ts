@@ -1,4 +1,5 @@
 import { evaluateArithmetic } from './arithmetic.ts';
+import { independentCarries } from './independent-carries.ts';
 import { recalculate, type InputRow, type InputSchedule } from './independent.ts';
 
 /** What a run may be found to fail; the first four are over its limits, the last two near them. */
@@ -10,6 +11,8 @@ export interface RunFigures {
   readonly current: number | null;
   readonly endVoltage: number | null;
   readonly faultCurrent: number;
+  /** What the cable carries where it lies [A]; without end where its conductor does not say. */
+  readonly carries: number;
   readonly faults: readonly RunFault[];
 }
 
@@ -49,7 +52,10 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const faultCurrent = Math.min(
       voltage / (ohmsPerMetre * length), number(supply.rated) * number(supply.units, 1) * number(supply.peak, 1.2));
     const faults: RunFault[] = [];
-    const carries = number(conductor.maxCurrent, Infinity) * pairs;
+    const carries = independentCarries({
+      alone: number(conductor.maxCurrent, Infinity), pairs, grouped: number(run.grouped, pairs), ambient: number(run.ambient, 30),
+      highest: number(conductor.maxTemperature, 70), base: number(conductor.baseTemperature, 30),
+    });
     if (settled === null) faults.push('no working voltage');
     else {
       if (settled.endVoltage < neededVolts) faults.push('end voltage');
@@ -60,7 +66,7 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     if (faultCurrent < number(run.trip, 5) * number(run.protection, 0)) faults.push('short circuit');
     return {
       run: String(run.run), current: settled?.current ?? null, endVoltage: settled?.endVoltage ?? null,
-      faultCurrent, faults,
+      faultCurrent, carries, faults,
     };
   });
 }

@@ -18,8 +18,8 @@ const [COLDEST] = TABLE[0];
  * @param baseTemperature θ0, temperature around the cable that its rating is for [°C], below θm
  * @returns Ca; 0 where it is as warm around as the conductor may get, `null` where θ0 is not below θm
  *
- * Source: IEC 60364-5-52, Table B.52.14, from memory, sure; 0.87 at 40 °C read in print. The root follows from a heat that
- * grows with the square of the current and the rise; EN 60204-1 prints it for 40 °C.
+ * Source: IEC 60364-5-52, Table B.52.14, from memory, sure; 0.87 at 40 °C read in print. The root follows from a heat
+ * that grows with the square of the current and the rise; EN 60204-1 prints it for 40 °C.
  *
  * @example ambientFactor(35, 70, 30) // 0.94
  * @example ambientFactor(30, 70, 40) // 1.1547005

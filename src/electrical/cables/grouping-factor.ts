@@ -16,8 +16,8 @@ const TABLE = [
  *
  * Limits: bunched in air, on a surface, embedded or enclosed; cables that are spaced carry more.
  *
- * Source: IEC 60364-5-52, Table B.52.17, item 1, from memory, sure; 0.80 at 2 read. 30 %: note to BS 7671, Table 4C1, and
- * regulation 523.5. Mixed sizes: guide to BS 7671:2008, p. 37.
+ * Source: IEC 60364-5-52, Table B.52.17, item 1, from memory, sure; 0.80 at 2 read. 30 %: note to BS 7671, Table 4C1,
+ * and regulation 523.5. Mixed sizes: guide to BS 7671:2008, p. 37.
  *
  * @example groupingFactor(3) // 0.7
  * @example groupingFactor(10) // 0.45

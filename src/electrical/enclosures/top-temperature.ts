@@ -10,8 +10,8 @@
  *
  * Limits: closed enclosures without fans. The factor depends on height and surface.
  *
- * Source: the form is that of IEC TR 60890, rise at the top = c × rise at half height, from memory; 1.3 is common practice,
- * no source.
+ * Source: the form is that of IEC TR 60890, rise at the top = c × rise at half height, from memory; 1.3 is common
+ * practice, no source.
  *
  * @example topTemperature(35, 10, 1.3) // 48
  */

@@ -1,6 +1,6 @@
 import type { BreakerCurve } from './breaker-curve.ts';
 
-/** How many drivers each curve stands, B being 1: as the lower ends of their bands, 3 and 5; D is not taken for more. */
+/** How many drivers each curve stands, B being 1, by the lower ends of the bands, 3 and 5; D is not taken for more. */
 const SCALE: Record<BreakerCurve, number> = { B: 1, C: 5 / 3, D: 5 / 3 };
 
 /**
@@ -14,8 +14,8 @@ const SCALE: Record<BreakerCurve, number> = { B: 1, C: 5 / 3, D: 5 / 3 };
  * @param curve its curve
  * @returns s; the shares of all that start add up to 1 at the most. `null` when N or the rating is 0
  *
- * Limits: the maker's own figure for the breaker comes first. A trade association (2021) allows 4 drivers of 75 W on a B 10
- * against 8 on a B 16, fewer than the 5 of this rule.
+ * Limits: the maker's own figure for the breaker comes first. A trade association (2021) allows 4 drivers of 75 W on a
+ * B 10 against 8 on a B 16, fewer than the 5 of this rule.
  *
  * Source: derived from the bands of IEC 60898-1; agrees with the figures that a manual prints for B 10 to C 20.
  *

@@ -13,7 +13,8 @@ const CREST = 1.41;
  *
  * @param ratedAmps In, rating of the breaker [A], above 0
  * @param curve its curve
- * @param pulseFactor f, how much more a pulse of this length may be, by the maker's curve, 1 or more; 1 where it is not known
+ * @param pulseFactor f, how much more a pulse of this length may be, by the maker's curve, 1 or more; 1 where it is
+ *   not known
  * @returns î [A]
  *
  * Limits: for pulses of about 10 ms, half a period; a shorter one may be higher.

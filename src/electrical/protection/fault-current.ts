@@ -4,14 +4,15 @@
  * `I = min(U ÷ (r × l + Ri), Ia)`
  *
  * @param supplyVolts U, lowest voltage where the run starts [V], above 0
- * @param loopOhmPerMetre r, resistance of both conductors together, warm as they are when the fault comes [Ω/m], 0 or more
+ * @param loopOhmPerMetre r, resistance of both conductors together, warm as they are when the fault comes [Ω/m], 0 or
+ *   more
  * @param lengthMetres l, length of the run, one way [m], 0 or more
  * @param innerOhm Ri, resistance of supply, protection and wiring before the run [Ω], 0 or more
  * @param availableAmps Ia, what the supply has for the fault [A], 0 or more; see `availableCurrent`
  * @returns I [A]; without any resistance what the supply has
  *
- * Limits: a fault of no resistance of its own. A supply that folds back, or shuts down and tries again, gives less than it
- * does in the first moment: measure, or ask its maker.
+ * Limits: a fault of no resistance of its own. A supply that folds back, or shuts down and tries again, gives less than
+ * it does in the first moment: measure, or ask its maker.
  *
  * Source: Ohm's law, Lessons In Electric Circuits, vol. I ch. 12; the output limit is common practice, no source.
  *

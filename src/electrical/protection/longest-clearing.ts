@@ -10,8 +10,8 @@ import { exceeds } from '../limits/index.ts';
  * @param innerOhm Ri, resistance of supply, protection and wiring before the run [Ω], 0 or more
  * @param tripAmps It, current at which the protection acts at once [A], above 0: its rating times its trip multiple
  * @param availableAmps what the supply has for the fault [A], 0 or more; see `availableCurrent`
- * @returns l, one way [m]; 0 where it may not act at any length, `null` where cable of no resistance sets no limit. It is
- *   exact: whoever writes it rounds it down
+ * @returns l, one way [m]; 0 where it may not act at any length, `null` where cable of no resistance sets no limit.
+ *   It is exact: whoever writes it rounds it down
  *
  * Limits: a fault of no resistance of its own.
  *

@@ -8,8 +8,8 @@ import { workingPoint } from './working-point.ts';
 export interface CandidateConductor {
   /** Resistance of one conductor at 20 °C [Ω/km], above 0. */
   readonly ohmPerKm: number;
-  /** Current that it carries as installed [A]; without it that is not checked. */
-  readonly maxAmps?: number;
+  /** Current that its pairs together would carry where the run lies [A], 0 or more; see `carriedCurrent`. */
+  readonly carriesAmps: number;
 }
 
 /** A run whose conductor is still to be chosen. */
@@ -26,7 +26,7 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * The conductor of highest resistance with which a run does not fail.
  *
  * A candidate fails where the run breaks one of its limits (see `longestRun`), or where its current or its protection
- * is more than the conductor carries, times the pairs.
+ * is more than the conductor carries.
  *
  * @param run supply voltage [V], taps, length [m], temperature [°C] and pairs
  * @param limits what the run has to keep to; a limit left out is not checked, and what the conductors carry follows
@@ -38,7 +38,8 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  *
  * @example smallestConductor(
  *   { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] },
- *   { maxDrop: 0.05 }, [{ ohmPerKm: 7.41 }, { ohmPerKm: 12.1 }, { ohmPerKm: 18.1 }],
+ *   { maxDrop: 0.05 },
+ *   [{ ohmPerKm: 7.41, carriesAmps: 23 }, { ohmPerKm: 12.1, carriesAmps: 16.5 }, { ohmPerKm: 18.1, carriesAmps: 13 }],
  * ) // 1
  */
 export function smallestConductor(
@@ -46,12 +47,11 @@ export function smallestConductor(
 ): number | null {
   const order = tapOrder(run.taps);
   const volts = new Float64Array(run.taps.length);
-  const holds = ({ ohmPerKm, maxAmps }: CandidateConductor) => {
+  const holds = ({ ohmPerKm, carriesAmps }: CandidateConductor) => {
     const ohmPerMetre = loopResistancePerMetre(ohmPerKm, run.temperature, run.pairs);
     if (ohmPerMetre === null) return false;
     const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
-    const its = maxAmps === undefined ? limits : { ...limits, carriesAmps: maxAmps * run.pairs };
-    return keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, its);
+    return keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, { ...limits, carriesAmps });
   };
   const thinnestFirst = [...candidates.entries()].sort(([, one], [, other]) => other.ohmPerKm - one.ohmPerKm);
   return thinnestFirst.find(([, candidate]) => holds(candidate))?.[0] ?? null;

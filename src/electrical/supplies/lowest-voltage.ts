@@ -12,7 +12,8 @@ const EMPTY = 0.875;
  * @param hasBattery whether a battery feeds it when the mains fail
  * @returns U [V]
  *
- * Limits: lead-acid, discharged to its end; what another battery or a set end of discharge gives is entered as tolerance.
+ * Limits: lead-acid, discharged to its end; what another battery or a set end of discharge gives is entered as
+ * tolerance.
  *
  * Source: 1.75 V a cell, from memory, sure. A diode drops 0.5 V at 5 A, Design Note 363, read.
  *

@@ -4,8 +4,8 @@
  * `I = In × n × m`
  *
  * @param ratedAmps In, rated output current of one unit [A], above 0
- * @param units n, units that feed: all of them for the most that a cable may get, without the redundant one for the least
- *   that makes a fuse act; 0 or more
+ * @param units n, units that feed: all of them for the most that a cable may get, without the redundant one for the
+ *   least that makes a fuse act; 0 or more
  * @param multiple m, multiple of the rating, above 0: for a moment what clears a fault, for ever the most that it feeds
  * @returns I [A]; a fuse above it may never act
  *

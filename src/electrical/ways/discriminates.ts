@@ -24,8 +24,8 @@ const family = (kind: WayKind) => kind in MAY_ACT_FROM ? 'breaker' : kind;
  *
  * Limits: a rule for kinds; the tables of makers come first, and may show more.
  *
- * Source: 1.6, IEC 60269-1, by the gates of its Table 7; 4 and 7, IEC 60898-2, from memory, sure; 10, IEC 60898-1. Twice
- * the rating, and electronic channels: common practice, no source.
+ * Source: 1.6, IEC 60269-1, by the gates of its Table 7; 4 and 7, IEC 60898-2, from memory, sure; 10, IEC 60898-1.
+ * Twice the rating, and electronic channels: common practice, no source.
  *
  * @example discriminates({ kind: 'gG', ratedAmps: 16 }, { kind: 'gG', ratedAmps: 10 }, null) // true
  * @example discriminates({ kind: 'B', ratedAmps: 16 }, { kind: 'B', ratedAmps: 6 }, 80) // false

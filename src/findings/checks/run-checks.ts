@@ -5,13 +5,6 @@ import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
 
-/** What the conductors of a run carry together; `null` when no source says. */
-function carries(row: RowReader): number | null {
-  const most = row.numberOf('conductor', 'maxCurrent');
-  const pairs = row.number('pairs');
-  return most === null || pairs === null ? null : most * pairs;
-}
-
 const underVoltage: Check = {
   rule: 'run-under-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
   find: (row) => {
@@ -89,17 +82,17 @@ export const runChecks: readonly Check[] = [
   underVoltage,
   collapses,
   overLimit({
-    rule: 'run-over-conductor', sheet: 'runs', key: 'current', limit: carries,
-    message: message('{name} carries {value} and its conductor may carry {limit}: {excess} too much. Use a thicker conductor or more pairs.'),
+    rule: 'run-over-carries', sheet: 'runs', key: 'current', limit: (row) => row.number('carries'),
+    message: message('{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'),
   }),
   {
-    rule: 'run-protection-over-conductor', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
+    rule: 'run-protection-over-carries', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
     find: (row) => {
-      const [protection, most] = [row.number('protection'), carries(row)];
+      const [protection, most] = [row.number('protection'), row.number('carries')];
       if (protection === null || most === null || !exceeds(protection, most)) return undefined;
       return {
         value: protection, limit: most,
-        message: row.say('{name} is protected by {protection} and its conductor may carry {most}: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
+        message: row.say('{name} is protected by {protection} and its cable may carry {most} where it lies: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
           protection: amps(protection, most), most: roundedDown(amps(most, protection)),
         }),
       };
@@ -144,7 +137,7 @@ export const runChecks: readonly Check[] = [
   notChecked('run-protection-not-checked', 'runs', 'protection', message('{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.')),
   {
     rule: 'run-conductor-not-checked', sheet: 'runs', key: 'conductor', severity: 'note',
-    find: (row) => !row.names('conductor') || carries(row) !== null ? undefined
+    find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined
       : unknown(row, message('{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.'), { sheet: row.titleOf('conductors') }),
   },
   {

@@ -1,5 +1,5 @@
 import {
-  faultCurrent, longestRun, loopResistancePerMetre, smallestConductor, solveRun,
+  carriedCurrent, faultCurrent, longestRun, loopResistancePerMetre, smallestConductor, solveRun,
   type CandidateConductor, type RunLimits, type RunProtection, type Tap,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
@@ -10,8 +10,8 @@ export const NO_WORKING_VOLTAGE = message('no working voltage');
 
 /** What is read of the run. */
 const RUN = [
-  'rail.voltage', 'rail.rated', 'rail.units', 'rail.peak', 'conductor.resistance', 'conductor.maxCurrent',
-  'pairs', 'length', 'temperature', 'basis', 'protection', 'trip', 'maxDrop',
+  'rail.voltage', 'rail.rated', 'rail.units', 'rail.peak', 'conductor.resistance', 'carries',
+  'pairs', 'length', 'ambient', 'grouped', 'temperature', 'basis', 'protection', 'trip', 'maxDrop',
 ] as const satisfies Path[];
 
 /** What is read of each device row on it. */
@@ -20,7 +20,7 @@ const DEVICE = [
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
-const CONDUCTOR = ['conductor', 'resistance', 'maxCurrent'] as const;
+const CONDUCTOR = ['conductor', 'resistance', 'maxCurrent', 'maxTemperature', 'baseTemperature'] as const;
 
 /** Values by path; a number that is unknown, and every text, is `null` to `number`. */
 class Line<Key extends string> {
@@ -44,6 +44,7 @@ class Line<Key extends string> {
 
 type RunLine = Line<(typeof RUN)[number]>;
 type DeviceLine = Line<(typeof DEVICE)[number]>;
+type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
 
 /** Without these nothing can be said of a run but which voltage its devices need. */
 interface Essentials {
@@ -114,19 +115,31 @@ function available(run: RunLine): number | null {
   return rated === null || units === null || peak === null ? null : rated * units * peak;
 }
 
-/** Name of the conductor of highest resistance with which the run does not fail; `null` when none does. */
+/** What a conductor would carry where the run lies [A]; `null` when that is not known. */
+function wouldCarry(conductor: ConductorLine, run: RunLine, pairs: number): number | null {
+  const maxAmps = conductor.number('maxCurrent');
+  const [highest, base] = [conductor.number('maxTemperature'), conductor.number('baseTemperature')];
+  const [ambient, grouped] = [run.number('ambient'), run.number('grouped')];
+  if (maxAmps === null || highest === null || base === null || ambient === null || grouped === null) return null;
+  return carriedCurrent(maxAmps, pairs, ambient, grouped, highest, base);
+}
+
+/**
+ * Name of the conductor of highest resistance with which the run does not fail; `null` when none does. One of which it is
+ * not known what it carries is none.
+ */
 function smallestName(
-  whole: readonly CellValue[][], known: Essentials, taps: readonly Tap[], limits: RunLimits,
+  whole: readonly CellValue[][], run: RunLine, known: Essentials, taps: readonly Tap[], limits: RunLimits,
 ): string | null {
   const names: string[] = [];
   const candidates: CandidateConductor[] = [];
   for (const cells of whole) {
-    const conductor = new Line(CONDUCTOR, cells);
+    const conductor: ConductorLine = new Line(CONDUCTOR, cells);
     const [name, ohmPerKm] = [conductor.value('conductor'), conductor.number('resistance')];
-    if (typeof name !== 'string' || ohmPerKm === null) continue;
-    const maxAmps = conductor.number('maxCurrent');
+    const carriesAmps = wouldCarry(conductor, run, known.pairs);
+    if (typeof name !== 'string' || ohmPerKm === null || carriesAmps === null) continue;
     names.push(name);
-    candidates.push(maxAmps === null ? { ohmPerKm } : { ohmPerKm, maxAmps });
+    candidates.push({ ohmPerKm, carriesAmps });
   }
   const place = smallestConductor({ ...known, taps }, limits, candidates);
   return place === null ? null : names[place]!;
@@ -144,14 +157,14 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
   const taps = allTaps.filter((tap) => tap !== null);
   const missing = allTaps.length - taps.length;
   const limits = limitsOf(run, minVoltage);
-  const chosen = { minVoltage, smallestConductor: smallestName(whole, known, taps, limits) };
+  const chosen = { minVoltage, smallestConductor: smallestName(whole, run, known, taps, limits) };
   const ohmPerKm = run.number('conductor.resistance');
   const loopOhmPerMetre = ohmPerKm === null ? null : loopResistancePerMetre(ohmPerKm, temperature, pairs);
   if (loopOhmPerMetre === null) return { figures: chosen, missing };
 
   const circuit = { supplyVolts, loopOhmPerMetre, taps };
-  const maxAmps = run.number('conductor.maxCurrent');
-  const itsLimits = maxAmps === null ? limits : { ...limits, carriesAmps: maxAmps * pairs };
+  const carriesAmps = run.number('carries');
+  const itsLimits = carriesAmps === null ? limits : { ...limits, carriesAmps };
   const availableAmps = available(run);
   const figures = {
     ...chosen,

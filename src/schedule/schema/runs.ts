@@ -1,4 +1,5 @@
-import { loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
+import { carriedCurrent, loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
 import type { Sheet, Suggestion } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runSolution } from './run-solution.ts';
@@ -26,6 +27,18 @@ export const runs: Sheet = {
     { role: 'input', key: 'conductor', title: 'Conductor', kind: 'reference', to: 'conductors', help: 'Conductor of the pair.' },
     { role: 'input', key: 'pairs', title: 'Pairs', kind: 'integer', min: 1, default: 1, help: 'Pairs in parallel.' },
     { role: 'input', key: 'length', title: 'Length', kind: 'number', unit: 'm', above: 0, decimals: 1, help: 'Length of the cable, one way.' },
+    {
+      role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 120, default: 30, decimals: 0,
+      help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
+    },
+    {
+      role: 'input', key: 'grouped', title: 'Grouped circuits', kind: 'integer', min: 1,
+      help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
+      derived: {
+        of: ['pairs'], by: (pairs: number) => pairs, words: '{pairs}',
+        source: 'each pair warms the others; the 30 % of BS 7671, 523.5',
+      },
+    },
     { role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120, default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C' },
     { role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'], default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.' },
     { role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.' },
@@ -38,6 +51,16 @@ export const runs: Sheet = {
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
     { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power', source: CIRCUIT } },
+    {
+      role: 'computed', key: 'carries', title: 'Carries', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
+      help: 'Current that the cable carries where it lies.',
+      rule: {
+        of: ['conductor.maxCurrent', 'pairs', 'ambient', 'grouped', 'conductor.maxTemperature', 'conductor.baseTemperature'],
+        by: carriedCurrent,
+        words: message('{conductor.maxCurrent} × {pairs} × the factor for {ambient} around a conductor of {conductor.maxTemperature} rated at {conductor.baseTemperature} × the factor for {grouped} bunched circuits'),
+        source: 'IEC 60364-5-52, Tables B.52.14 and B.52.17',
+      },
+    },
     { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.', whenPartial: '≥', solved: { of: ['conductor.resistance', 'temperature', 'pairs'], words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT } },
     { role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥', help: 'Drop as a share of the voltage of the rail.', rule: { of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}', source: 'definition of the relative volt drop' } },
     { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT } },
