@@ -34,7 +34,7 @@ const MORE: readonly Content['sheets'][] = [
   { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }], devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }] },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
   {
-    types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1 }],
+    types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1, maxCurrent: 20 }],
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }, { run: 'W2', rail: 'L1', conductor: 'C', length: 50, protection: 20 }],
     devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' }, { ref: 'D2', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W2' }],
   },
