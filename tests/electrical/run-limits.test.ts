@@ -103,7 +103,7 @@ describe('the smallest conductor', () => {
     { by: 'the short circuit', limits: { protection }, place: 0 },
     { by: 'protection of 12 A with a multiple of 1', limits: { protection: { ...protection, protectionAmps: 12, trip: 1 } }, place: 4 },
     { by: 'protection of 16 A with a multiple of 2', limits: { protection: { ...protection, protectionAmps: 16, trip: 2 } }, place: 3 },
-    { by: 'protection of 24 A', limits: { protection: { ...protection, protectionAmps: 24, trip: 1 } }, place: 4 },
+    { by: 'protection of 24 A, on two pairs', limits: { protection: { ...protection, protectionAmps: 24, trip: 1 } }, pairs: 2, place: 4 },
     { by: 'protection of 12 A where multiple and supply are not known', limits: { protection: { protectionAmps: 12 } }, place: 4 },
     { by: 'a drop that none keeps to', limits: { maxDrop: 0.01 }, place: null },
   ])('by $by', ({ limits, pairs, place }) => {
