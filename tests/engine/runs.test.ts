@@ -43,8 +43,9 @@ test('200 random schedules: every figure of every run is what nodal analysis giv
   fc.assert(fc.property(someRunSchedule, (content) => {
     const schedule = new LoadSchedule(content);
     expect(figuresOf(schedule)).toEqual(expectedOf(content));
-    for (const cells of content.sheets.runs!) {
-      const { run, missing, taps } = independentRun(content, cells);
+    for (const [at, cells] of content.sheets.runs!.entries()) {
+      const { run, missing, taps, carries } = independentRun(content, cells);
+      if (carries === null) expect(schedule.value('runs', schedule.rows('runs')[at]!.id, 'status')).not.toBe('ok');
       seen[run === undefined ? 'unknown' : run === null ? 'collapsed' : 'working'] += 1;
       if (missing > 0) seen.partial += 1;
       if (taps.some((tap) => (tap?.watts ?? 0) > 0) && taps.some((tap) => (tap?.amps ?? 0) > 0)) seen.mixed += 1;

@@ -21,14 +21,14 @@ function anotherValue({ kind, to, tag, choices, max, default: otherwise }: Input
   return kind === 'text' ? 'text' : Math.min(max ?? 50, kind === 'ratio' ? 0.5 : 50);
 }
 
-test('the note that what a conductor carries is not known goes when it is entered', () => {
+test('that what a conductor carries is not known is found until it is entered', () => {
   const schedule = scheduleOf({ ...SHEETS, conductors: [{ conductor: 'C', resistance: 12 }] });
-  const isNoted = () => findingsAt(schedule, 'runs').some(({ rule }) => rule === 'run-conductor-not-checked');
-  expect(isNoted()).toBe(true);
+  const isFound = () => findingsAt(schedule, 'runs').some(({ rule }) => rule === 'run-carries-unknown');
+  expect(isFound()).toBe(true);
   enter(schedule, 'conductors', 0, { maxCurrent: 3 });
-  expect(isNoted()).toBe(false);
+  expect(isFound()).toBe(false);
   enter(schedule, 'conductors', 0, { maxCurrent: null });
-  expect(isNoted()).toBe(true);
+  expect(isFound()).toBe(true);
 });
 
 test('whatever cell is emptied, changed or put back, the findings are those of a schedule built afresh', () => {

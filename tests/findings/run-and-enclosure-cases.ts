@@ -91,7 +91,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     message: 'Run W1 has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.', silent: [RUN({})],
   },
   {
-    rule: 'run-conductor-not-checked', sheet: 'runs', sheets: RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }), severity: 'note', key: 'conductor', value: null, inStatus: false,
+    rule: 'run-carries-unknown', sheet: 'runs', sheets: RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }), severity: 'incomplete', key: 'carries', value: null, inStatus: true,
     message: 'Run W1: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet Conductors where a source says so.', silent: [RUN({})],
   },
   {

@@ -53,7 +53,8 @@ describe('what follows from a partial figure through a reference is partial too'
 describe('a tag that stands twice', () => {
   const twice = () => scheduleOf({
     supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L1', rated: 10 }], types: [{ type: 'T', draw: 1000 }],
-    conductors: [{ conductor: 'C', resistance: 10 }], runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 20 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }],
     devices: [{ ref: 'D1', type: 'T', qty: 7, rail: 'L1' }],
   });
   const statuses = (schedule: ReturnType<typeof scheduleOf>) =>

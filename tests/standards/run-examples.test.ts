@@ -21,7 +21,9 @@ interface Example {
 function scheduleFor({ volts, resistance, metres, loads }: Example, run: Cells = {}, supply: Cells = {}) {
   return scheduleOf({
     types: loads.flatMap(({ watts }, index) => watts === undefined ? [] : [{ type: `T${index}`, power: watts, load: 'power' }]),
-    supplies: [{ rail: 'A', voltage: volts, rated: 1e6, ...supply }], conductors: [{ conductor: 'C', resistance }],
+    supplies: [{ rail: 'A', voltage: volts, rated: 1e6, ...supply }],
+    // The textbooks do not ask what the conductor carries.
+    conductors: [{ conductor: 'C', resistance, maxCurrent: 1e6 }],
     runs: [{ run: 'W1', rail: 'A', conductor: 'C', length: metres, maxDrop: 1, ...run }],
     devices: loads.map(({ amps, at }, index) => ({
       rail: 'A', run: 'W1', qty: 1, ...(amps === undefined ? { type: `T${index}` } : { unitDraw: amps * 1000 }),
