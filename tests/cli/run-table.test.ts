@@ -19,7 +19,7 @@ const FILES = {
   'draws.csv': 'ref,qty,rail,unitDraw\nD1,4,R1,500\n',
   'bad.csv': 'Ref,Qty,Diversity\nD1,many,0.5\nD2,1,70\n',
   'unknown.csv': 'Ref,Qty,Rail,Colour\nD1,1,R1,red\n',
-  'reference.csv': "Ref,Qty\nD1,'=supplies!D9\n",
+  'reference.csv': "Ref,Qty\nD1,'=[supplies.rated#9]\n",
   'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 1,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
   'good.schedule.json': JSON.stringify({
     format: 'elv-load-schedule', version: 1, details: { project: 'Mill <b>&' },

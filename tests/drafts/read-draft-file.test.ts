@@ -9,7 +9,7 @@ import { ENGLISH } from '../../src/words/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
 
 const CONTENT: Content = {
-  details: { panel: 'KP-1' }, sheets: { devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=F1+1' }], supplies: [{ rail: 'L1', rated: 5 }] },
+  details: { panel: 'KP-1' }, sheets: { devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }], supplies: [{ rail: 'L1', rated: 5 }] },
 };
 
 /** A draft of 20 quantities of D1, from 1 to 20, and of a row that was put in above it and taken back. */
@@ -71,7 +71,7 @@ describe('a draft that was saved as a file', () => {
     const devices = result.reading.ok ? result.reading.content.sheets.devices! : [];
     // Action n enters the quantity n.
     const qty = number === 1 ? 100 : number - 1;
-    expect(devices).toEqual([{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=F1+1' }]);
+    expect(devices).toEqual([{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }]);
   });
 
   test.each<[string, (file: File) => unknown]>([

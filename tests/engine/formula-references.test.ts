@@ -101,14 +101,15 @@ describe('a broken reference', () => {
 
 test('formula cells are saved and loaded identically', () => {
   const cells = [
-    '=branches!B1', '=branches!$B$2+1', '=SUM(branches!B1:B5)', '=B2', '=IF("B1"="[.B1]";B1;$B2)', '=ROUND(1.5;0)', '=#REF!', '=1/0',
-    '=1;2', '=2,5', '=FOO(branches!B1)',
+    '=[branches.limit#1]', '=[branches.$limit$#2]+1', '=SUM([branches.limit#1:#5])', '=[supplies.fuse#2]',
+    '=IF("B1"="[fuse]";[fuse];[supplies.$fuse#2])', '=ROUND(1.5;0)', '=#REF!', '=1/0',
+    '=1;2', '=2,5', '=FOO([branches.limit#1])',
   ];
   const branches = [1, 2, 3, 4, 5].map((limit) => ({ limit }));
   const content = { details: {}, sheets: { branches, supplies: cells.map((rated) => ({ rated })) } };
   const once = new LoadSchedule(content);
   expect(once.formulaProblems).toEqual([
-    { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO(branches!B1)', problem: expect.stringMatching(/^FOO /) as string },
+    { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO([branches.limit#1])', problem: expect.stringMatching(/^FOO /) as string },
   ]);
   expect(once.content().sheets.supplies?.slice(0, -1)).toEqual(content.sheets.supplies.slice(0, -1));
   const twice = new LoadSchedule(once.content());
@@ -118,7 +119,7 @@ test('formula cells are saved and loaded identically', () => {
 
 test('a file with a formula that cannot be read is not loaded at all', () => {
   const before = schedule.content();
-  for (const rated of ['=NOW()', '=SUM(B:B)', '=((1)', '=nowhere!A1', '=feeds!C9']) {
+  for (const rated of ['=NOW()', '=SUM(B:B)', '=((1)', '=[nowhere.qty#1]', '=[feeds.rated#9]', '=C2']) {
     const problems = schedule.load({ details: {}, sheets: { feeds: [{ feed: 'F9', rated: 1 }, { rated }] } }, 'Open');
     expect(problems).toEqual([{ sheet: 'feeds', row: 2, key: 'rated', text: rated, problem: expect.any(String) as string }]);
     expect(schedule.content()).toEqual(before);

@@ -22,7 +22,7 @@ describe('readSchedule', () => {
       supplies: [{ rail: 'R1', voltage: 12, redundant: 'yes' }, { rail: 2, purpose: 'Lighting' }],
       devices: [
         { ref: 'a', qty: 3, unitDraw: '8.4 W', rail: 'R1', diversity: '70 %' },
-        { ref: 'b', qty: '=D1*2', distance: '12,5', unitDraw: null, note: '=text' },
+        { ref: 'b', qty: '=[devices.qty@a]*2', distance: '12,5', unitDraw: null, note: '=text' },
       ],
     }));
     expect(sheets.supplies).toEqual([
@@ -30,7 +30,7 @@ describe('readSchedule', () => {
     ]);
     expect(sheets.devices).toEqual([
       { ref: 'a', qty: 3, unitDraw: 700, rail: 'R1', diversity: 0.7 },
-      { ref: 'b', qty: '=D1*2', distance: 12.5, note: '=text' },
+      { ref: 'b', qty: '=[devices.qty@a]*2', distance: 12.5, note: '=text' },
     ]);
   });
 
@@ -101,7 +101,7 @@ describe('readSchedule', () => {
     ['true in a column of numbers', file({ devices: [{ qty: true }] }), { code: 'value-refused' }, 'a whole number (0 or more)'],
     ['a number out of range', file({ devices: [{ diversity: 1.4 }] }), { code: 'value-refused', received: '1.4' }, 'type 0.714'],
     ['a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' }, 'lighting, field'],
-    ['a formula without its row', file({ devices: [{ qty: '=D9' }] }),
+    ['a formula without its row', file({ devices: [{ qty: '=[devices.qty#9]' }] }),
       { code: 'formula-unreadable', path: '/sheets/devices/0/qty', line: 1 }, 'no row 9'],
     ['an acceptance on no sheet', file({}, { accepted: [{ sheet: 'lamps', tag: '', rule: '', reason: '', name: '', date: '' }] }),
       { code: 'value-refused', path: '/accepted/0/sheet' }, 'devices, types'],

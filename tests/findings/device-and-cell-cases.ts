@@ -1,5 +1,4 @@
 import type { Cells } from '../../src/schedule/index.ts';
-import { reference } from '../support/schedules.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
@@ -23,7 +22,7 @@ const WARM = (second: number | undefined) => ({
 });
 /** A supply rated twice what the second one is asked for: 2 A and a row of so many devices of 1 A. */
 const RATED = (qty: number | undefined) => ({
-  supplies: [{ rail: 'L1', rated: `=2*${reference('supplies', 'demand', 2).split('!')[1]}` }, { rail: 'L2', rated: 10 }],
+  supplies: [{ rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10 }],
   devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' }],
 });
 
