@@ -8,7 +8,7 @@ import { parts } from './element-mount.ts';
 /** One device row, so that its quantity tells which content is shown. */
 export const one = (qty: number): Content => ({ details: {}, sheets: { devices: [{ ref: 'D1', qty }] } });
 
-export const fileOf = (qty: number): string => JSON.stringify({ format: 'elv-load-schedule', version: 1, ...one(qty) });
+export const fileOf = (qty: number): string => JSON.stringify({ format: 'elv-load-schedule', version: 2, ...one(qty) });
 
 export const addressOf = (qty: number): string => URL.createObjectURL(new Blob([fileOf(qty)], { type: 'application/json' }));
 

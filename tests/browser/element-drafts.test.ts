@@ -272,8 +272,8 @@ test('the file of a draft that cannot be read is refused with a sentence, and ch
   await expect.poll(() => qtyOf(element)).toBe(1);
   const refused = async (file: object) => (await element.openFile({ name: 'draft.json', text: JSON.stringify({ format: 'elv-load-schedule-draft', ...file }) }))
     .map(({ message }) => message);
-  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 1 can be read here. Open it with newer software.']);
-  expect(await refused({ version: 1, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
+  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.']);
+  expect(await refused({ version: 2, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
   expect(textOf(element, '.problems h3')).toBe('draft.json was not read because of a problem. The schedule is as it was.');
   expect([qtyOf(element), element.schedule.undoLabel, element.dirty]).toEqual([1, undefined, false]);
 });

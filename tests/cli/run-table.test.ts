@@ -20,9 +20,9 @@ const FILES = {
   'bad.csv': 'Ref,Qty,Diversity\nD1,many,0.5\nD2,1,70\n',
   'unknown.csv': 'Ref,Qty,Rail,Colour\nD1,1,R1,red\n',
   'reference.csv': "Ref,Qty\nD1,'=[supplies.rated#9]\n",
-  'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 1,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
+  'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 2,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
   'good.schedule.json': JSON.stringify({
-    format: 'elv-load-schedule', version: 1, details: { project: 'Mill <b>&' },
+    format: 'elv-load-schedule', version: 2, details: { project: 'Mill <b>&' },
     sheets: { supplies: [{ rail: 'R1', rated: 10 }], devices: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }] },
   }),
 };

@@ -12,7 +12,7 @@ const SAYS_WHERE_FROM = /common practice, no source|from memory|derived|IEC \d+|
 
 test.each(FILES)('%s is a schedule that holds only %s', (file, sheet) => {
   const data = readData(file);
-  expect(data).toMatchObject({ format: 'elv-load-schedule', version: 1, details: {} });
+  expect(data).toMatchObject({ format: 'elv-load-schedule', version: 2, details: {} });
   expect(Object.keys(data.sheets)).toEqual([sheet]);
 });
 

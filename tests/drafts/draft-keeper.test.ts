@@ -22,7 +22,7 @@ const setQty = (value: number) => ({ op: 'set', sheet: 'devices', id: 0, key: 'q
 async function storeWith(actions: LoggedAction[]): Promise<MemoryDraftStore> {
   const store = new MemoryDraftStore();
   const base = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }] } }).document.snapshot();
-  await store.create({ key: 'key', version: 1, at: 0 }, { base, actions });
+  await store.create({ key: 'key', version: 2, at: 0 }, { base, actions });
   return store;
 }
 

@@ -49,7 +49,7 @@ describe('a draft that was saved as a file', () => {
 
   test('is told from a schedule, whatever its name', () => {
     expect(isDraftFile('\ufeff{\n  "format": "elv-load-schedule-draft", "id": 1}')).toBe(true);
-    expect(isDraftFile('{"format":"elv-load-schedule","version":1}')).toBe(false);
+    expect(isDraftFile('{"format":"elv-load-schedule","version":2}')).toBe(false);
     expect(isDraftFile('Ref,Note\nD1,"elv-load-schedule-draft"')).toBe(false);
   });
 
@@ -89,8 +89,8 @@ describe('a draft that was saved as a file', () => {
   });
 
   test.each<[string, unknown, string]>([
-    ['newer', 99, 'The file has the version 99; versions 1 to 1 can be read here. Open it with newer software.'],
-    ['missing', undefined, 'The file does not say its version. If it was written by hand, add "version": 1.'],
+    ['newer', 99, 'The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.'],
+    ['missing', undefined, 'The file does not say its version. If it was written by hand, add "version": 2.'],
   ])('of a version that is not known is refused in one sentence: %s', async (_name, version, sentence) => {
     const result = await read((file) => ({ ...file, version }));
     expect(result.reading.ok).toBe(false);

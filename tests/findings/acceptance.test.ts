@@ -89,7 +89,7 @@ test.each([
   ['an acceptance whose limit is a list', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', limit: [] }] }, '/accepted/0/limit'],
   ['an acceptance whose key is a number', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key'],
 ])('a file is refused for %s', (_name, part, path) => {
-  const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 1, sheets: {}, ...part }));
+  const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 2, sheets: {}, ...part }));
   expect(read).toMatchObject({ ok: false, problems: [{ path }] });
 });
 

@@ -19,7 +19,7 @@ async function inTime<Result>(act: () => Result): Promise<Awaited<Result>> {
   return result;
 }
 
-const file = (rest: string): string => `{"format":"elv-load-schedule","version":1,"details":{},"sheets":{},${rest}}`;
+const file = (rest: string): string => `{"format":"elv-load-schedule","version":2,"details":{},"sheets":{},${rest}}`;
 const MB = 1024 * 1024;
 
 describe('what is too much is refused with a sentence, in time', () => {
@@ -126,7 +126,7 @@ test('figures at the edge of what numbers hold never show as anything but figure
     enclosures: [{ enclosure: 'E', height: 1e308, width: 1e308, depth: 1e308, ambient: -1e308, maxInside: 1e308, otherLoss: 1e308 }],
     branches: [{ branch: 'B', limit: 9_007_199_254_740_991 }],
   } });
-  const whole = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 1, ...schedule.content() }));
+  const whole = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 2, ...schedule.content() }));
   expect(whole.ok || whole.problems.length > 0).toBe(true);
   for (const { message, value } of schedule.findings) {
     expect(message).not.toMatch(/NaN|Infinity|undefined/);

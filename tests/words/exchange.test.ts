@@ -18,7 +18,7 @@ const CSV = [
   `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(22)}`, `Ref\n${'D1\n'.repeat(100_001)}`, `Ref\n${','.repeat(16_384)}`,
 ];
 
-const schedule = (rest: string) => `{"format":"elv-load-schedule","version":1${rest}}`;
+const schedule = (rest: string) => `{"format":"elv-load-schedule","version":2${rest}}`;
 const JSON_TEXTS = [
   '{"a": xyz}', '{"a": 1.}', '{"a": 1,}', '{"a": }', '{"a" 1}', '{"a": 1 "b": 2}', '{"a": 1', '[1', '{} {}', '{/* */}', '{"a": "b\n"}',
   '{"a": 1e}', '{"a": "\\u12"}', '{"a": "\\x"}', '{"a": "\u0001"}', '['.repeat(101), '{"a": 1, "a": 2}', '<!doctype html><p>', '{}',

@@ -4,7 +4,7 @@ import { embeddedSchedule, isHtml } from '../html/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
 import { FORMAT } from './format.ts';
 import { locate } from './locate.ts';
-import { migrate, VERSION, type RawFile } from './migrations.ts';
+import { migrate, VERSION } from './migrations.ts';
 import { parseJson } from './parse-json.ts';
 import { readAccepted } from './read-accepted.ts';
 import { readDetails } from './read-details.ts';
@@ -12,6 +12,7 @@ import { readRevisions } from './read-revisions.ts';
 import { placedInRow, readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
 import { isHarmful } from './unknown-keys.ts';
+import type { RawObject } from './version-1.ts';
 
 /** A schedule that was read; `notes` says in sentences what a person should know about how. */
 export interface ReadSchedule {
@@ -47,13 +48,13 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
   return { ok: true, content, notes: reading.notes };
 }
 
-function openFile(value: unknown, words: Words): { readonly raw: RawFile } | Unreadable {
-  if (typeof value !== 'object' || value === null || (value as RawFile).format !== FORMAT) {
+function openFile(value: unknown, words: Words): { readonly raw: RawObject } | Unreadable {
+  if (typeof value !== 'object' || value === null || (value as RawObject).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
       words.say('The file is JSON but not a schedule: its "format" must be "{format}". Open a schedule file.', { format: FORMAT }),
       { expected: FORMAT });
   }
-  const raw = value as RawFile;
+  const raw = value as RawObject;
   const version = raw.version;
   if (version === undefined) {
     return unreadable('version-missing', '',
@@ -71,7 +72,7 @@ function openFile(value: unknown, words: Words): { readonly raw: RawFile } | Unr
   { received: found, expected: String(VERSION) });
 }
 
-function readContent(raw: RawFile, reading: Reading): Content {
+function readContent(raw: RawObject, reading: Reading): Content {
   const details = readDetails(raw.details, reading);
   const sheets = readSheets(raw.sheets, reading);
   const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));

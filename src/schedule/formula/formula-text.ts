@@ -27,6 +27,33 @@ const PARTS = new RegExp([
 /** One corner of a reference: the sheet, then column and row, each with its dollar sign. */
 const CORNER = /^(?:\$?'?(\w+)'?[!.])?\.?(\$?)([A-Za-z]+)(\$?)(\d+)$/;
 
+/** A cell as letters and numbers name it. */
+export interface LetteredCell {
+  /** As it is written; left out where it is that of the formula, or of the other corner. */
+  readonly sheet: string | undefined;
+  readonly letters: string;
+  /** From 1. */
+  readonly row: number;
+  readonly fixedColumn: boolean;
+  readonly fixedRow: boolean;
+}
+
+/** A formula by letters with each reference replaced by what `write` makes of it; texts in quotes stay. */
+export function mapLettered(formula: string, write: (part: string, from: LetteredCell, to?: LetteredCell) => string): string {
+  return formula.replace(PARTS, (part) => {
+    if (part.startsWith('"')) return part;
+    // The formula engine knows a small e only (hyperformula 3.5.0).
+    if (/^\d/.test(part)) return part.toLowerCase();
+    const [from, to] = part.replace(/^\[|\]$/g, '').split(':').map((corner) => lettered(corner.trim()));
+    return write(part, from!, to);
+  });
+}
+
+function lettered(corner: string): LetteredCell {
+  const [, sheet, fixedColumn, letters, fixedRow, digits] = CORNER.exec(corner)!;
+  return { sheet, letters: letters!, row: Number(digits), fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' };
+}
+
 /** Id of the row at a place of a sheet, counted from 0. */
 type RowAt = (sheet: SheetName, position: number) => number | undefined;
 
@@ -39,27 +66,26 @@ interface Reading {
   readonly words: Words;
 }
 
-function readCorner(text: string, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
-  const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
-  const sheet = name === undefined ? own : sheetNamed(name, words);
-  const column = SCHEMA[sheet].columns[columnPlace(letters!)];
+function readCorner(corner: LetteredCell, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
+  const { letters, fixedColumn, fixedRow } = corner;
+  const sheet = corner.sheet === undefined ? own : sheetNamed(corner.sheet, words);
+  const column = SCHEMA[sheet].columns[columnPlace(letters)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
     throw new UnreadableFormula(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',
-      { sheet, letters: letters!.toUpperCase(), last }));
+      { sheet, letters: letters.toUpperCase(), last }));
   }
   refuseColumn(sheet, column, words);
-  const row = Number(digits) + (moved?.sheet === sheet && fixedRow === '' ? moved.down : 0);
+  const row = corner.row + (moved?.sheet === sheet && !fixedRow ? moved.down : 0);
   const id = rowAt(sheet, row - 1);
   if (id === undefined) throw noSuchRow(sheet, row, words);
-  return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
+  return { sheet, cell: { key: column.key, id, fixedColumn, fixedRow } };
 }
 
-function readReference(text: string, reading: Reading): Reference {
-  const [start, end] = text.replace(/^\[|\]$/g, '').split(':');
-  const { sheet, cell: from } = readCorner(start!.trim(), reading);
+function readReference(text: string, start: LetteredCell, end: LetteredCell | undefined, reading: Reading): Reference {
+  const { sheet, cell: from } = readCorner(start, reading);
   if (end === undefined) return { sheet, from };
-  const { sheet: other, cell: to } = readCorner(end.trim(), { ...reading, own: sheet });
+  const { sheet: other, cell: to } = readCorner(end, { ...reading, own: sheet });
   if (other !== sheet) {
     throw new UnreadableFormula(reading.words.say('{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
       { reference: text, sheet, other }));
@@ -77,12 +103,8 @@ function readReference(text: string, reading: Reading): Reference {
 export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH, down = 0): Read {
   return readingOf(words, BY_LETTER, () => {
     refuseText(text, words);
-    return withPoints(text, words).replace(PARTS, (part) => {
-      if (part.startsWith('"')) return part;
-      // The formula engine knows a small e only (hyperformula 3.5.0).
-      if (/^\d/.test(part)) return part.toLowerCase();
-      return keepReference(readReference(part, { own: sheet, rowAt, words, moved: { sheet, down } }));
-    });
+    const place = { own: sheet, rowAt, words, moved: { sheet, down } };
+    return mapLettered(withPoints(text, words), (part, from, to) => keepReference(readReference(part, from, to, place)));
   });
 }
 
