@@ -1,4 +1,4 @@
-import type { Acceptance, CellValue, SheetName } from '../schedule/index.ts';
+import type { CellValue, RowAcceptance, SheetName } from '../schedule/index.ts';
 
 /** How much a finding matters, worst first. */
 export const SEVERITIES = ['over', 'near', 'incomplete', 'note'] as const;
@@ -24,7 +24,7 @@ export interface Finding {
   /** One plain sentence: what is wrong, by how much, what would put it right. */
   readonly message: string;
   /** Set when a person has accepted it. */
-  readonly accepted?: Acceptance;
+  readonly accepted?: RowAcceptance;
   /** Set when a person had accepted it and it has grown worse since: it is open again. */
-  readonly reopened?: Acceptance;
+  readonly reopened?: RowAcceptance;
 }

@@ -145,7 +145,7 @@ export class Findings {
 
   #finding({ inStatus: _inStatus, check: _check, ...kept }: Kept, row: Row): Finding {
     const finding = { ...kept, tag: tagOf(kept.sheet, row), row: this.#document.position(kept.sheet, row.id) + 1 };
-    const accepted = this.#document.accepted.find((each) => isAcceptanceOf(each, finding));
+    const accepted = row.accepted?.find((each) => isAcceptanceOf(each, finding));
     if (accepted === undefined) return finding;
     return hasGrownWorse(finding, accepted) ? { ...finding, reopened: accepted } : { ...finding, accepted };
   }

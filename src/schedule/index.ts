@@ -1,3 +1,4 @@
+export * from './acceptances.ts';
 export * from './cell-text/index.ts';
 export * from './change.ts';
 export * from './commands/index.ts';

@@ -15,12 +15,12 @@ export type Cells = Record<string, CellValue>;
 export interface Row {
   readonly id: number;
   cells: Cells;
+  /** Findings of the row that a person accepted; it keeps them under whatever tag. */
+  accepted?: readonly RowAcceptance[];
 }
 
-/** A finding that a person accepts, with the reason. */
-export interface Acceptance {
-  readonly sheet: SheetName;
-  readonly tag: string;
+/** A finding of a row that a person accepts, with the reason. */
+export interface RowAcceptance {
   readonly rule: string;
   /** Key of the column that it points to; where it is left out, every column is meant. */
   readonly key?: string;
@@ -32,6 +32,14 @@ export interface Acceptance {
   readonly value: CellValue;
   /** The limit when it was accepted. */
   readonly limit?: CellValue;
+}
+
+/** An acceptance with the row that it is meant for, as files hold it. */
+export interface Acceptance extends RowAcceptance {
+  readonly sheet: SheetName;
+  readonly tag: string;
+  /** Number of the row, from 1, where its tag is empty or stands twice; 0 where it is gone and another bears its tag. */
+  readonly row?: number;
 }
 
 /** One issue of the schedule, for the history in the title block. */
@@ -62,7 +70,8 @@ export interface Content {
  */
 export interface Snapshot {
   readonly details: Details;
-  readonly accepted: readonly Acceptance[];
+  /** Acceptances that are meant for rows that are not there; kept and written back. */
+  readonly unattached: readonly Acceptance[];
   readonly revisions: readonly Revision[];
   readonly unknown: Readonly<Record<string, unknown>>;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;

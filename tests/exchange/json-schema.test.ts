@@ -30,7 +30,7 @@ describe('the JSON Schema', () => {
   });
 
   it.each<[name: string, path: string, damage: (file: ReturnType<typeof demo>) => unknown]>([
-    ['another version', '/version', (file) => ({ ...file, version: 2 })],
+    ['another version', '/version', (file) => ({ ...file, version: 1 })],
     ['a diversity above 1', '/sheets/devices/0/diversity', (file) => { file.sheets.devices![0]!.diversity = 1.4; }],
     ['half a device', '/sheets/devices/0/qty', (file) => { file.sheets.devices![0]!.qty = 1.5; }],
     ['words for a number', '/sheets/devices/0/qty', (file) => { file.sheets.devices![0]!.qty = 'many'; }],

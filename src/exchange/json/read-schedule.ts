@@ -41,7 +41,7 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
   if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };
   const reading = new Reading(words);
   const content = readContent(file.raw, reading);
-  if (reading.list.total === 0) checkFormulas(content, reading);
+  if (reading.list.total === 0) checkRows(content, reading);
   if (reading.list.total > 0) {
     return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
   }
@@ -77,7 +77,7 @@ function readContent(raw: RawObject, reading: Reading): Content {
   const sheets = readSheets(raw.sheets, reading);
   const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));
   for (const [key] of unknown) {
-    reading.unknownKeys.add(reading.words.say('The file has the unknown key “{key}”; it is kept and written back.', { key }));
+    reading.kept.add(reading.words.say('The file has the unknown key “{key}”; it is kept and written back.', { key }));
   }
   return {
     details: details.known,
@@ -88,9 +88,15 @@ function readContent(raw: RawObject, reading: Reading): Content {
   };
 }
 
-/** Formulas are read once all rows are there, as they may refer to any of them. */
-function checkFormulas(content: Content, { list, words }: Reading): void {
-  for (const { sheet, row, key, text, problem } of toSnapshot(content, words).problems) {
+/** Formulas and acceptances are read once all rows are there, as they may be about any of them. */
+function checkRows(content: Content, { list, words, kept }: Reading): void {
+  const { snapshot, problems } = toSnapshot(content, words);
+  for (const { rule, tag, sheet } of snapshot.unattached) {
+    kept.add(words.say(
+      'The acceptance of {rule} is meant for a row “{tag}” of the sheet “{sheet}” that is not there; it is kept and written back.',
+      { rule, tag, sheet }));
+  }
+  for (const { sheet, row, key, text, problem } of problems) {
     list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
       placedInRow(sheet, row, columnOf(sheet, key), problem, words), { received: text });
   }

@@ -27,7 +27,7 @@ type Sheet1 = keyof typeof COLUMNS;
 const columnsOf = Object.fromEntries(Object.entries(COLUMNS).map(([sheet, keys]) => [sheet, keys.split(' ')])) as Record<Sheet1, string[]>;
 
 /** What an empty cell meant that has no default of its own any more, or will have another. */
-const MEANT: Partial<Record<Sheet1, RawObject>> = {
+const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
   types: { nodes: 1 }, supplies: { peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
   outputs: { voltage: 230, powerFactor: 1 },
 };
@@ -35,24 +35,29 @@ const MEANT: Partial<Record<Sheet1, RawObject>> = {
 /** The purpose `field` as version 1 called it, in the languages in which it was read. */
 const FIELD = /^\s*(?:peripherals|Peripherie|périphériques)\s*$/i;
 
+/** Key that a column of version 1 has now. */
 export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key);
 
-/** Whether a file or draft of version 1 has a sheet. */
-export function isSheet1(name: string): name is Sheet1 {
-  return Object.hasOwn(COLUMNS, name);
-}
+const isFilled = (value: unknown) => value !== undefined && value !== null;
 
 /** What version 1 meant by the empty cells of a row, where that has to be said now; nothing for a row that is blank. */
-export function meantBy(sheet: Sheet1, cells: RawObject): RawObject {
-  const isFilled = (key: string) => cells[key] !== undefined && cells[key] !== null;
-  if (!Object.keys(cells).some(isFilled)) return {};
-  return Object.fromEntries(Object.entries(MEANT[sheet] ?? {}).filter(([key]) => !isFilled(key)));
+export function meantBy(sheet: string, cells: RawObject): Readonly<Record<string, number>> {
+  if (!Object.values(cells).some(isFilled)) return {};
+  return Object.fromEntries(Object.entries(MEANT[sheet] ?? {}).filter(([key]) => !isFilled(cells[key])));
+}
+
+/** Whether a row holds nothing but what version 1 meant by empty cells. */
+export function isOnlyMeant(sheet: string, cells: RawObject): boolean {
+  return Object.entries(cells).every(([key, value]) => MEANT[sheet]?.[key] === value);
 }
 
 /** One cell under the key that it has now. @param formulaOf what becomes of the text of a formula. */
-export function cellNow(sheet: Sheet1, key: string, value: unknown, formulaOf: (text: string) => string): [key: string, value: unknown] {
-  const takesFormulas = columnsOf[sheet].includes(`${key}=`);
-  const isKnown = takesFormulas || columnsOf[sheet].includes(key);
+export function cellNow<Value>(
+  sheet: string, key: string, value: Value, formulaOf: (text: string) => string,
+): [key: string, value: Value | string] {
+  const columns = isSheet1(sheet) ? columnsOf[sheet] : [];
+  const takesFormulas = columns.includes(`${key}=`);
+  const isKnown = takesFormulas || columns.includes(key);
   const now = isKnown ? keyNow(key) : key;
   if (typeof value !== 'string' || !isKnown) return [now, value];
   if (key === 'purpose' && FIELD.test(value)) return [now, 'field'];
@@ -60,14 +65,19 @@ export function cellNow(sheet: Sheet1, key: string, value: unknown, formulaOf: (
 }
 
 /** An acceptance of version 1, with the names that rules, columns and purposes have now. */
-export function acceptanceNow(accepted: RawObject): RawObject {
-  const isMixed = accepted.rule === 'supply-purposes-mixed';
+export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
+  const isMixed = 'rule' in accepted && accepted.rule === 'supply-purposes-mixed';
   const now = (key: string, value: string) => {
     if (key === 'rule') return value.replace('-points-', '-nodes-');
     if (key === 'key') return keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };
-  return Object.fromEntries(Object.entries(accepted).map(([key, value]) => [key, typeof value === 'string' ? now(key, value) : value]));
+  return Object.fromEntries(Object.entries(accepted).map(([key, value]: [string, unknown]) =>
+    [key, typeof value === 'string' ? now(key, value) : value])) as Entry;
+}
+
+function isSheet1(name: string): name is Sheet1 {
+  return Object.hasOwn(COLUMNS, name);
 }
 
 /** A formula that names cells by letter, as `D3` or `types!D3`, by key and place. What names no column stays, and is refused. */

@@ -1,4 +1,5 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { acceptancesOf, attachAcceptances } from '../acceptances.ts';
 import type { ScheduleDocument } from '../document.ts';
 import type { Cells, Content, Row, Snapshot } from '../snapshot.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
@@ -52,13 +53,9 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot
       }
     }
   }
-  return {
-    snapshot: {
-      details: { ...content.details }, accepted: content.accepted ?? [], revisions: content.revisions ?? [],
-      unknown: content.unknown ?? {}, sheets,
-    },
-    problems,
-  };
+  const unattached = attachAcceptances(content.accepted ?? [], sheets, rows);
+  const { details, revisions = [], unknown = {} } = content;
+  return { snapshot: { details: { ...details }, unattached, revisions, unknown, sheets }, problems };
 }
 
 /** What a file of this document holds: input cells by row, formulas by key. */
@@ -69,6 +66,6 @@ export function toContent(document: ScheduleDocument): Content {
     for (const [key, formula] of formulasIn(sheet, cells)) written[key] = writeKeyForm(formula, { sheet, row, rows });
     return written;
   })]));
-  const { accepted, revisions, unknown } = document;
-  return { details: { ...document.details }, sheets, accepted, revisions, unknown };
+  const { details, revisions, unknown } = document;
+  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown };
 }
