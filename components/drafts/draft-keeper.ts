@@ -6,8 +6,8 @@ import { holdDraft } from './draft-lock.ts';
 import { depthAfter, NO_DEPTH } from './draft-log.ts';
 import type { DraftNotice } from './draft-notice.ts';
 import { DraftSession } from './draft-session.ts';
-import type { DraftHead, DraftStore } from './draft-store.ts';
-import { readDraft } from './read-draft.ts';
+import type { DraftBody, DraftHead, DraftStore } from './draft-store.ts';
+import { readDraft, renewDraft } from './read-draft.ts';
 
 /** A database that has not answered by then is not waited for [ms]: the page's file is to be shown. */
 const PATIENCE_MILLISECONDS = 3000;
@@ -163,7 +163,7 @@ export class DraftKeeper {
         await this.#store.remove(head.id);
         release();
       } else if (isElsewhere || isShown || !this.#host.untouched) {
-        this.#note({ kind: head.version === VERSION ? 'kept' : 'foreign', id: head.id, at: head.at });
+        this.#note({ kind: head.version <= VERSION ? 'kept' : 'foreign', id: head.id, at: head.at });
         release();
       } else isShown = await this.#open(head, release);
     }
@@ -178,8 +178,12 @@ export class DraftKeeper {
       this.#note({ kind, id, at });
       return false;
     };
-    if (head.version !== VERSION) return refuse('foreign');
+    if (head.version > VERSION) return refuse('foreign');
     const body = await this.#store.read(id);
+    if (head.version !== VERSION) {
+      const renewed = body?.actions.length === head.count ? renewDraft(body, head.version) : undefined;
+      return renewed === undefined ? refuse('damaged') : this.#open(...await this.#renew(head, renewed, release));
+    }
     const schedule = body?.actions.length === head.count ? readDraft(body) : undefined;
     if (body === undefined || schedule === undefined) return refuse('damaged');
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
@@ -191,6 +195,14 @@ export class DraftKeeper {
     this.#note({ kind: 'restored', id: session.head?.id ?? id, at });
     await left;
     return true;
+  }
+
+  /** Puts a draft as this version keeps it in the place of an older one. */
+  async #renew({ id, key, at }: DraftHead, body: DraftBody, release: () => void): Promise<[DraftHead, () => void]> {
+    const made = await this.#store.create({ key, version: VERSION, at }, body);
+    await this.#store.remove(id);
+    release();
+    return [made, await holdDraft(made.id) ?? (() => undefined)];
   }
 
   /** Puts a draft that begins with what there is in the place of a long one, as soon as it is written. */

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { DraftKeeper, type DraftsHost } from '../../components/drafts/draft-keeper.ts';
+import type { DraftBody, DraftHead } from '../../components/drafts/draft-store.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { LoggedAction } from '../../src/schedule/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
@@ -51,4 +53,37 @@ test('a long draft stays as it is when there is no room for another', async () =
   expect(host.schedule.rows('devices')[0]!.cells.qty).toBe(5);
   expect([...store.heads.keys()]).toEqual([1]);
   expect(keeper.notices.map(({ kind }) => kind)).toContain('full');
+});
+
+/** A store with the frozen draft of version 1, in which something may be changed. */
+async function storeOfVersion1(change: (body: DraftBody) => DraftBody = (body) => body): Promise<MemoryDraftStore> {
+  const store = new MemoryDraftStore();
+  const { version, at, base, actions } = JSON.parse(readFileSync(new URL('../data/versions/1.draft.json', import.meta.url), 'utf8')) as DraftHead & DraftBody;
+  await store.create({ key: 'key', version, at }, change({ base, actions }));
+  return store;
+}
+
+test('a draft of version 1 is shown, goes on as one of this version, and can be taken back', async () => {
+  const store = await storeOfVersion1();
+  const host = emptyHost();
+  const keeper = new DraftKeeper('key', host, store);
+  expect(await keeper.find()).toBe(true);
+  expect(host.schedule.rows('types').map(({ cells }) => cells.nodes ?? null)).toEqual([2, 1, 1, null, 1]);
+  expect([...store.heads.values()]).toEqual([{ id: 2, key: 'key', version: 2, at: 0, count: 12, ended: false }]);
+  expect(keeper.notices).toMatchObject([{ kind: 'restored', id: 2 }]);
+  host.schedule.subscribe((event) => { keeper.follow(event, true); });
+  host.schedule.undo();
+  await keeper.flush();
+
+  const next = emptyHost();
+  await new DraftKeeper('key', next, store).find();
+  expect(next.schedule.content()).toEqual(host.schedule.content());
+});
+
+test('a draft of version 1 that is damaged is left as it is', async () => {
+  const store = await storeOfVersion1(({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 4e9, cells: {} }] } }, actions }));
+  const keeper = new DraftKeeper('key', emptyHost(), store);
+  expect(await keeper.find()).toBe(false);
+  expect(keeper.notices).toMatchObject([{ kind: 'damaged', id: 1 }]);
+  expect([...store.heads.values()]).toMatchObject([{ id: 1, version: 1 }]);
 });

@@ -25,7 +25,8 @@ const JSON_TEXTS = [
   '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}', '{"format":"elv-load-schedule","version":0.5}',
   schedule(''), schedule(',"sheets":[],"details":null,"accepted":{},"revisions":"x"'), schedule(',"sheets":{"devices":1,"types":[true]}'),
   schedule(',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
-  schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1}],"revisions":[{"revision":true}]'),
+  schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true}]'),
+  schedule(',"sheets":{},"accepted":[{"sheet":"feeds","tag":"Xyz","rule":"xyz-uvw","reason":"x","name":"x","date":"x"}]'),
   schedule(`,"sheets":{"devices":[${'{},'.repeat(100_000)}{}]}`),
   schedule(',"xyz":1,"sheets":{"xyz":[],"devices":[{"xyz":1,"unitDraw":"8.4 W"}]},"details":{"xyz":1}'),
 ];
