@@ -8,11 +8,12 @@ import type { DraftBody } from './draft-store.ts';
 /** What a draft of version 1 kept differently: acceptances by tag, of all rows together. */
 type Snapshot1 = Omit<Snapshot, 'unattached'> & { readonly accepted: readonly Acceptance[] };
 type Change1 = Exclude<Change, { op: 'accept' | 'load' }>
-  | { readonly op: 'accept'; readonly accepted: readonly Acceptance[] } | { readonly op: 'load'; readonly snapshot: Snapshot1 };
+  | { readonly op: 'accept'; readonly accepted: readonly Acceptance[] }
+  | { readonly op: 'load'; readonly snapshot: Snapshot1 };
 
 /**
- * Makes a draft of version 2 of one of version 1, action by action, so that each can still be taken back: keys and purposes
- * have their names of now, and what an empty cell meant by itself is entered in the same action.
+ * Makes a draft of version 2 of one of version 1, action by action, so that each can still be taken back: keys and
+ * purposes have their names of now, and what an empty cell meant by itself is entered in the same action.
  * @throws when it is damaged.
  */
 export function fromVersion1(body: DraftBody): DraftBody {
@@ -20,7 +21,8 @@ export function fromVersion1(body: DraftBody): DraftBody {
   const document = new ScheduleDocument(base);
   const history = new History(document);
   const actions = body.actions.map((action): LoggedAction => {
-    const now = action.cause === 'act' ? { ...action, changes: wholeChanges(action.changes as readonly Change1[], document) } : action;
+    const now = action.cause !== 'act' ? action
+      : { ...action, changes: wholeChanges(action.changes as readonly Change1[], document) };
     history.repeat(now);
     return now;
   });
@@ -37,7 +39,8 @@ function wholeChanges(changes: readonly Change1[], document: ScheduleDocument): 
     const cells = document.row(sheet, id)?.cells ?? {};
     // Whoever empties a row is to find it empty.
     const isEmptied = value === null && isOnlyMeant(sheet, cells);
-    const entries = isEmptied ? Object.keys(cells).map((key) => [key, null] as const) : Object.entries(meantBy(sheet, cells));
+    const entries = isEmptied ? Object.keys(cells).map((each) => [each, null] as const)
+      : Object.entries(meantBy(sheet, cells));
     return entries.map(([key, entry]) => ({ op: 'set', sheet, id, key, value: entry }));
   });
   document.perform(inverse);

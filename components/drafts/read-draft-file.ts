@@ -1,4 +1,6 @@
-import { parseJson, readSchedule, unreadable, VERSION, writeSchedule, type ReadSchedule, type Unreadable } from '../../src/exchange/index.ts';
+import {
+  parseJson, readSchedule, unreadable, VERSION, writeSchedule, type ReadSchedule, type Unreadable,
+} from '../../src/exchange/index.ts';
 import { ScheduleDocument, toContent, type LoggedAction } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { DraftBody, DraftHead } from './draft-store.ts';
@@ -13,8 +15,10 @@ export function readDraftFile(text: string, words: Words): ReadSchedule | Unread
   if (!parsed.ok) return parsed;
   const { base, count, version, actions } = parsed.value as Partial<DraftHead & DraftBody>;
   // A schedule file judges the version, and in the end everything, as this too comes from wherever it may.
-  const asSchedule = (document: ScheduleDocument, of: number | undefined) =>
-    withoutPlaces(readSchedule(JSON.stringify({ ...JSON.parse(writeSchedule(toContent(document))) as object, version: of }), words));
+  const asSchedule = (document: ScheduleDocument, of: number | undefined) => {
+    const file = { ...JSON.parse(writeSchedule(toContent(document))) as object, version: of };
+    return withoutPlaces(readSchedule(JSON.stringify(file), words));
+  };
   const judged = asSchedule(new ScheduleDocument(), version);
   if (!judged.ok) return judged;
   const logged: readonly LoggedAction[] = Array.isArray(actions) ? actions : [];

@@ -25,8 +25,8 @@ export function isSnapshot({ sheets }: Snapshot): boolean {
 /** Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the checks. */
 export function isSound(document: ScheduleDocument): boolean {
   const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
-  const accepted = [...document.unattached, ...SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap((row) => row.accepted ?? []))];
-  const signed = accepted.flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
+  const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
+  const signed = [...document.unattached, ...ofRows].flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
   return [...texts, ...signed].every((text) => typeof text === 'string') && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));

@@ -5,6 +5,8 @@ import { SHEET_NAMES } from '../../src/schedule/index.ts';
 export function openOverLimits(schedule: LoadSchedule): number {
   const { over } = schedule.findingCounts;
   // To count is cheap; the findings themselves are put in order for it.
-  if (over === 0 || !SHEET_NAMES.some((sheet) => schedule.rows(sheet).some(({ accepted }) => accepted !== undefined))) return over;
+  const isAnyAccepted = () =>
+    SHEET_NAMES.some((sheet) => schedule.rows(sheet).some(({ accepted }) => accepted !== undefined));
+  if (over === 0 || !isAnyAccepted()) return over;
   return schedule.findings.filter(({ severity, accepted }) => severity === 'over' && accepted === undefined).length;
 }

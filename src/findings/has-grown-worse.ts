@@ -6,7 +6,9 @@ import type { CellValue, RowAcceptance } from '../schedule/index.ts';
  * closer. Which way is beyond follows from the finding itself. A value that is no number is another finding when it
  * changed; a number without a limit, as a total that lacks rows, cannot be judged and stays accepted.
  */
-export function hasGrownWorse(found: { readonly value: CellValue; readonly limit: CellValue }, accepted: RowAcceptance): boolean {
+export function hasGrownWorse(
+  found: { readonly value: CellValue; readonly limit: CellValue }, accepted: RowAcceptance,
+): boolean {
   const { value, limit } = found;
   if (typeof value !== 'number' || typeof accepted.value !== 'number') {
     return typeof value !== typeof accepted.value || (typeof value !== 'number' && value !== accepted.value);

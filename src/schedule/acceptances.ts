@@ -20,15 +20,17 @@ export function attachAcceptances(
   });
 }
 
-/** The acceptances of a document as files hold them: by tag, and by number where no tag tells one row from the others. */
+/** The acceptances of a document as files hold them: by tag, and by number where no tag tells a row from others. */
 export function acceptancesOf(document: ScheduleDocument, rows: FileRows): Acceptance[] {
   const attached = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }, place) => {
     if (accepted === undefined) return [];
     const tag = rows.tag(sheet, place);
     const isOnly = tag !== '' && rows.tagged(sheet, tag).length === 1;
-    return accepted.map((acceptance): Acceptance => ({ sheet, tag, ...(isOnly ? {} : { row: place + 1 }), ...acceptance }));
+    const row = isOnly ? {} : { row: place + 1 };
+    return accepted.map((acceptance): Acceptance => ({ sheet, tag, ...row, ...acceptance }));
   }));
   // A row that bears the tag by now is another one.
-  const unattached = document.unattached.map((each) => (rows.tagged(each.sheet, each.tag).length > 0 ? { ...each, row: 0 } : each));
+  const unattached = document.unattached.map((each) =>
+    (rows.tagged(each.sheet, each.tag).length > 0 ? { ...each, row: 0 } : each));
   return [...attached, ...unattached];
 }

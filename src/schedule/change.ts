@@ -13,7 +13,10 @@ export type Change =
   | { readonly op: 'move'; readonly sheet: SheetName; readonly from: number; readonly count: number; readonly to: number }
   | { readonly op: 'details'; readonly details: Details }
   /** Puts other acceptances in the place of those of a row. */
-  | { readonly op: 'accept'; readonly sheet: SheetName; readonly id: number; readonly accepted: readonly RowAcceptance[] }
+  | {
+    readonly op: 'accept'; readonly sheet: SheetName; readonly id: number;
+    readonly accepted: readonly RowAcceptance[];
+  }
   | { readonly op: 'revisions'; readonly revisions: readonly Revision[] }
   /** Replaces everything, as when a file is opened. */
   | { readonly op: 'load'; readonly snapshot: Snapshot };

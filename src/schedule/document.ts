@@ -3,7 +3,8 @@ import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/in
 import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
 
 const EMPTY: Snapshot = {
-  details: {}, unattached: [], revisions: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
+  details: {}, unattached: [], revisions: [], unknown: {},
+  sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
 };
 
 /**
@@ -61,7 +62,8 @@ export class ScheduleDocument {
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
     for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(copyOf);
-    return { details: this.details, sheets, unattached: this.unattached, revisions: this.revisions, unknown: this.unknown };
+    const { details, unattached, revisions, unknown } = this;
+    return { details, sheets, unattached, revisions, unknown };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */

@@ -38,7 +38,7 @@ export interface RowAcceptance {
 export interface Acceptance extends RowAcceptance {
   readonly sheet: SheetName;
   readonly tag: string;
-  /** Number of the row, from 1, where its tag is empty or stands twice; 0 where it is gone and another bears its tag. */
+  /** Number of the row, from 1, where its tag is empty or stands twice; 0 where another bears its tag by now. */
   readonly row?: number;
 }
 

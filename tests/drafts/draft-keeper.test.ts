@@ -58,7 +58,8 @@ test('a long draft stays as it is when there is no room for another', async () =
 /** A store with the frozen draft of version 1, in which something may be changed. */
 async function storeOfVersion1(change: (body: DraftBody) => DraftBody = (body) => body): Promise<MemoryDraftStore> {
   const store = new MemoryDraftStore();
-  const { version, at, base, actions } = JSON.parse(readFileSync(new URL('../data/versions/1.draft.json', import.meta.url), 'utf8')) as DraftHead & DraftBody;
+  const text = readFileSync(new URL('../data/versions/1.draft.json', import.meta.url), 'utf8');
+  const { version, at, base, actions } = JSON.parse(text) as DraftHead & DraftBody;
   await store.create({ key: 'key', version, at }, change({ base, actions }));
   return store;
 }
@@ -81,7 +82,8 @@ test('a draft of version 1 is shown, goes on as one of this version, and can be 
 });
 
 test('a draft of version 1 that is damaged is left as it is', async () => {
-  const store = await storeOfVersion1(({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 4e9, cells: {} }] } }, actions }));
+  const store = await storeOfVersion1(({ base, actions }) =>
+    ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 4e9, cells: {} }] } }, actions }));
   const keeper = new DraftKeeper('key', emptyHost(), store);
   expect(await keeper.find()).toBe(false);
   expect(keeper.notices).toMatchObject([{ kind: 'damaged', id: 1 }]);

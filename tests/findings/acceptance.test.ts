@@ -110,12 +110,13 @@ describe('an acceptance stays with its row', () => {
       supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }],
       devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 12_000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 12_000 }],
     });
-    schedule.accept(overAt(schedule, 1), BY);
+    schedule.accept(overAt(schedule, 1)!, BY);
     return schedule;
   };
   const overAt = (schedule: LoadSchedule, at: number) =>
-    findingsAt(schedule, 'supplies', at).find(({ rule }) => rule === 'supply-over-usable')!;
-  const marks = (schedule: LoadSchedule) => schedule.rows('supplies').map((_row, at) => overAt(schedule, at)?.accepted?.name);
+    findingsAt(schedule, 'supplies', at).find(({ rule }) => rule === 'supply-over-usable');
+  const marks = (schedule: LoadSchedule) =>
+    schedule.rows('supplies').map((_row, at) => overAt(schedule, at)?.accepted?.name);
   const again = (schedule: LoadSchedule) => {
     const read = readSchedule(writeSchedule(schedule.content()));
     if (!read.ok) throw new Error(read.problems[0]!.message);

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../../src/schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Cells, type Content } from '../../src/schedule/index.ts';
 import { idAt, scheduleOf, typeFormula } from '../support/schedules.ts';
 
-const HOSTILE = `it's [a] "tag" @1:2#3 ⟦x⟧`;
+const HOSTILE = 'it\'s [a] "tag" @1:2#3 ⟦x⟧';
 const DEVICES: Cells[] = [
   { ref: 'L1-001', qty: 2 }, { ref: 'L1 002', qty: 3 }, { ref: HOSTILE, qty: 4 }, { ref: 'twice', qty: 5 }, { ref: 'twice', qty: 6 },
   { qty: 7 }, { ref: '2×1.5', qty: 8 }, { ref: 'x'.repeat(200), qty: 9 },
@@ -18,12 +18,18 @@ function saved(typed: string): unknown {
   return one.content().sheets.devices![0]!.distance;
 }
 
+/** What a file holds with a text in the distance of the first row. */
+function withDistance(distance: string): Content {
+  const { sheets } = schedule().content();
+  return { details: {}, sheets: { ...sheets, devices: [{ ...DEVICES[0], distance }, ...DEVICES.slice(1)] } };
+}
+
 describe('a file names', () => {
   test.each([
     ['a cell of the same row', '=D1*2', '=[qty]*2'],
     ['a row by its tag', '=D1+types!D1', '=[qty]+[types.draw@T]'],
     ['a tag of several words in quotes', '=D2', "=[devices.qty@'L1 002']"],
-    ['a tag of every sign, with its quotes doubled', '=D3', `=[devices.qty@'it''s [a] "tag" @1:2#3 ⟦x⟧']`],
+    ['a tag of every sign, with its quotes doubled', '=D3', '=[devices.qty@\'it\'\'s [a] "tag" @1:2#3 ⟦x⟧\']'],
     ['a row that shares its tag by its place', '=D4+D5', '=[devices.qty#4]+[devices.qty#5]'],
     ['a row without a tag by its place', '=D6', '=[devices.qty#6]'],
     ['a row with a tag that is too long by its place', '=D8', '=[devices.qty#8]'],
@@ -36,7 +42,7 @@ describe('a file names', () => {
     ['a missing row as such', '=#REF!+1', '=#REF!+1'],
   ])('%s', (_what, typed, text) => {
     expect(saved(typed)).toBe(text);
-    const { snapshot, problems } = toSnapshot({ details: {}, sheets: { ...schedule().content().sheets, devices: [{ ...DEVICES[0], distance: text }, ...DEVICES.slice(1)] } });
+    const { snapshot, problems } = toSnapshot(withDistance(text));
     expect(problems).toEqual([]);
     const again = new ScheduleDocument(snapshot);
     expect(toContent(again).sheets.devices![0]!.distance).toBe(text);
@@ -46,9 +52,7 @@ describe('a file names', () => {
 });
 
 /** What is wrong with a formula of a file, in the distance of the first row. */
-const problemOf = (text: string) =>
-  toSnapshot({ details: {}, sheets: { ...schedule().content().sheets, devices: [{ ...DEVICES[0], distance: text }, ...DEVICES.slice(1)] } })
-    .problems.map(({ row, key, problem }) => [row, key, problem]);
+const problemOf = (text: string) => toSnapshot(withDistance(text)).problems.map(({ row, key, problem }) => [row, key, problem]);
 
 describe('a formula of a file is refused with a sentence', () => {
   test.each([
@@ -82,14 +86,14 @@ describe('a formula of a file is refused with a sentence', () => {
 });
 
 test('a formula that can be typed can be saved, however long the tags are that it names', () => {
-  const tag = `${'long tag, '.repeat(9)}`;
+  const tag = 'long tag, '.repeat(9).trim();
   const one = scheduleOf({ devices: [{ qty: 1 }, { ref: tag, qty: 2 }] });
   expect(typeFormula(one, 'devices', 0, 'distance', `=${'D2+'.repeat(660)}1`)).toBeUndefined();
   const again = new LoadSchedule(one.content());
   expect([again.formulaProblems, again.value('devices', 0, 'distance')]).toEqual([[], 1321]);
 });
 
-const someTag = fc.oneof(fc.string({ unit: 'grapheme' }), fc.string({ unit: fc.constantFrom(...`'"[]@#:$. ⟦⟧a1=`) }));
+const someTag = fc.oneof(fc.string({ unit: 'grapheme' }), fc.string({ unit: fc.constantFrom(...Array.from('\'"[]@#:$. ⟦⟧a1=')) }));
 test('formulas come back as they were, whatever the tags are', () => {
   fc.assert(fc.property(fc.array(fc.option(someTag), { minLength: 3, maxLength: 6 }), (tags) => {
     const one = scheduleOf({ devices: tags.map((ref, row) => ({ qty: row, ...(ref === null || ref === '' ? {} : { ref }) })) });

@@ -13,7 +13,8 @@ export interface Figures {
 export function figuresOf(schedule: LoadSchedule, has: (sheet: SheetName, column: Column) => boolean = () => true): Figures {
   const sheets = Object.fromEntries(SHEET_NAMES.map((sheet) => {
     const columns = SCHEMA[sheet].columns.filter((column) => (column.role === 'computed' || isNumeric(column)) && has(sheet, column));
-    return [sheet, schedule.rows(sheet).map(({ id }) => Object.fromEntries(columns.map(({ key }) => [key, schedule.value(sheet, id, key)])))];
+    const rowOf = (id: number) => Object.fromEntries(columns.map(({ key }) => [key, schedule.value(sheet, id, key)]));
+    return [sheet, schedule.rows(sheet).map(({ id }) => rowOf(id))];
   })) as unknown as Figures['sheets'];
   const accepted = schedule.findings.filter((finding) => finding.accepted !== undefined)
     .map(({ sheet, row, key, rule }) => `${sheet} ${row} ${key} ${rule}`);

@@ -105,7 +105,7 @@ describe('in a language that nobody speaks', () => {
 });
 
 /** Words that neither German nor French has, but as parts of names in quotation marks. */
-const ENGLISH_WORDS = new RegExp(`(?<![\\p{L}“"])(?:${[
+const ENGLISH_WORDS = new RegExp(`(?<![\\p{L}“„"]|«\\u00a0)(?:${[
   'the', 'of', 'and', 'is', 'are', 'has', 'not', 'with', 'that', 'this', 'which', 'there', 'it', 'its', 'must', 'may', 'can', 'cannot',
   'be', 'by', 'for', 'from', 'line', 'row', 'sheet', 'column', 'quantity', 'allowed',
 ].join('|')})(?!\\p{L})`, 'iu');

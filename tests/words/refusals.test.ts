@@ -39,7 +39,7 @@ describe('in a language that nobody speaks', () => {
       '=A99', '=A1:types!A1', `=${'1+'.repeat(1001)}1`, '=⟦⟧', '=1;2;', '=SUM(', '=ROUND(1;2;3)', '=D1*limit', `=${'('.repeat(60)}1${')'.repeat(60)}`,
     ].map((formula) => typeFormula(schedule, 'devices', 0, 'qty', formula)?.replace(/^=.*?: /, '') ?? `accepted: ${formula}`);
     const inFile = [
-      '=D1', '=[.D1]', '=SUM(D:D)', '=[xyz.qty#1]', '=[xyz]', '=[types.draw]', '=[devices.qty@X]', '=[devices.qty@D1]', '=[devices.qty#9]',
+      '=D1', '=[.D1]', '=SUM(D:D)', '=[xyz.qty#1]', '=[xyz]', '=[types.draw]', '=[devices.qty@X]', '=[devices.qty@D1]', '=[devices.qty#99]',
     ].map((qty) => ({ ref: 'D1', qty }));
     const { problems } = toSnapshot({ details: {}, sheets: { devices: inFile } }, words);
     expect(problems).toHaveLength(inFile.length);

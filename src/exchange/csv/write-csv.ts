@@ -1,5 +1,7 @@
 import Papa from 'papaparse';
-import { SCHEMA, type Cells, type CellValue, type Column, type Content, type Row, type SheetName } from '../../schedule/index.ts';
+import {
+  SCHEMA, type Cells, type CellValue, type Column, type Content, type Row, type SheetName,
+} from '../../schedule/index.ts';
 import { guardText } from './guard-text.ts';
 import { headingsOf } from './headings.ts';
 
@@ -12,9 +14,9 @@ interface Figures {
 
 /**
  * Writes a sheet as CSV (RFC 4180, lines end in CRLF): what was entered, so that it comes back without loss, and what
- * is worked out, unrounded. Formulas name cells by key, as in schedule files. Numbers have a decimal point, shares are 0 to 1, defaults stay empty. A text that a
- * spreadsheet would run as a formula, and a formula of this schedule, has an apostrophe in front, which reading takes
- * off.
+ * is worked out, unrounded. Formulas name cells by key, as in schedule files. Numbers have a decimal point, shares are
+ * 0 to 1, defaults stay empty. A text that a spreadsheet would run as a formula, and a formula of this schedule, has an
+ * apostrophe in front, which reading takes off.
  */
 export function writeCsv(schedule: Figures, sheet: SheetName): string {
   const entered = schedule.content().sheets[sheet] ?? [];

@@ -29,7 +29,7 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
       reading.wrongKind(column, `${path}/key`, words.say('{name}: “{key}” must be a text', { name, key: 'key' }), 'string');
     }
     if (row !== undefined && !(Number.isInteger(row) && (row as number) >= 0)) {
-      reading.wrongKind(row, `${path}/row`, words.say('{name}: “{key}” must be a whole number', { name, key: 'row' }), 'integer');
+      reading.wrongKind(row, `${path}/row`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key: 'row' }), 'integer');
     }
     return { ...entry, value: accepted } as unknown as Acceptance;
   });

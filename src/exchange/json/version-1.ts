@@ -3,12 +3,13 @@ import { columnPlace, mapLettered, type LetteredCell, type SheetName } from '../
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
 
-/** The columns of version 1 in their order, by which its formulas name cells. A sign behind a key: it takes formulas. */
+/** The columns of version 1 in their order, by which its formulas name cells; a sign behind those that take formulas. */
 const COLUMNS = {
-  devices: 'ref area type qty= rail branch run distance= unitDraw= diversity= note connected demand share points terminalVoltage',
+  devices: 'ref area type qty= rail branch run distance= unitDraw= diversity= note '
+    + 'connected demand share points terminalVoltage',
   types: 'type description purpose draw= power= load points= diversity= minVoltage= note aliases',
-  supplies: 'rail purpose voltage= rated= units= redundant derating= target= fuse= peak= efficiency= enclosure fullUpTo= '
-    + 'lessPerKelvin= note measuredCurrent= measuredVoltage= currentTolerance= voltageTolerance= '
+  supplies: 'rail purpose voltage= rated= units= redundant derating= target= fuse= peak= efficiency= enclosure '
+    + 'fullUpTo= lessPerKelvin= note measuredCurrent= measuredVoltage= currentTolerance= voltageTolerance= '
     + 'usable connected demand loading spare limitDiversity fuseLoading loss status',
   branches: 'branch limit= reserve= terminated note points free used cables status',
   runs: 'run rail branch conductor pairs= length= temperature= basis protection= trip= maxDrop= note '
@@ -24,7 +25,8 @@ const COLUMNS = {
 } as const satisfies Partial<Record<SheetName, string>>;
 
 type Sheet1 = keyof typeof COLUMNS;
-const columnsOf = Object.fromEntries(Object.entries(COLUMNS).map(([sheet, keys]) => [sheet, keys.split(' ')])) as Record<Sheet1, string[]>;
+const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
+  .map(([sheet, keys]) => [sheet, keys.split(' ')])) as Record<Sheet1, string[]>;
 
 /** What an empty cell meant that has no default of its own any more, or will have another. */
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
@@ -72,7 +74,8 @@ export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
     if (key === 'key') return keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };
-  return Object.fromEntries(Object.entries(accepted).map(([key, value]: [string, unknown]) =>
+  const entries: [string, unknown][] = Object.entries(accepted);
+  return Object.fromEntries(entries.map(([key, value]) =>
     [key, typeof value === 'string' ? now(key, value) : value])) as Entry;
 }
 
@@ -80,7 +83,7 @@ function isSheet1(name: string): name is Sheet1 {
   return Object.hasOwn(COLUMNS, name);
 }
 
-/** A formula that names cells by letter, as `D3` or `types!D3`, by key and place. What names no column stays, and is refused. */
+/** A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader. */
 function byKey(formula: string, own: Sheet1): string {
   return mapLettered(formula, (part, from, to) => {
     const sheet = from.sheet?.toLowerCase() ?? own;
@@ -92,22 +95,25 @@ function byKey(formula: string, own: Sheet1): string {
 
 function cornerByKey(sheet: Sheet1, { letters, row, fixedColumn, fixedRow }: LetteredCell): string | undefined {
   const key = columnsOf[sheet][columnPlace(letters)];
-  return key === undefined ? undefined : `${fixedColumn ? '$' : ''}${keyNow(key.replace('=', ''))}${fixedRow ? '$' : ''}#${row}`;
+  if (key === undefined) return undefined;
+  return `${fixedColumn ? '$' : ''}${keyNow(key.replace('=', ''))}${fixedRow ? '$' : ''}#${row}`;
 }
 
 /**
- * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose `peripherals` is
- * `field`, and what an empty cell meant by itself is written down where it does so no longer.
+ * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose
+ * `peripherals` is `field`, and what an empty cell meant by itself is written down.
  */
 export function fromVersion1(file: RawObject): RawObject {
-  const sheets = mapObject(file.sheets, (rows, sheet) => (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows));
+  const sheets = mapObject(file.sheets, (rows, sheet) =>
+    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows));
   const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
   return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
 }
 
 function rowNow(sheet: Sheet1, row: unknown): unknown {
   if (!isObject(row)) return row;
-  const cells = Object.fromEntries(Object.entries(row).map(([key, value]) => cellNow(sheet, key, value, (text) => byKey(text, sheet))));
+  const formulaNow = (text: string) => byKey(text, sheet);
+  const cells = Object.fromEntries(Object.entries(row).map(([key, value]) => cellNow(sheet, key, value, formulaNow)));
   return { ...cells, ...meantBy(sheet, cells) };
 }
 
@@ -117,7 +123,8 @@ function isObject(value: unknown): value is RawObject {
 }
 
 function mapObject(object: unknown, write: (value: unknown, key: string) => unknown): unknown {
-  return isObject(object) ? Object.fromEntries(Object.entries(object).map(([key, value]) => [key, write(value, key)])) : object;
+  if (!isObject(object)) return object;
+  return Object.fromEntries(Object.entries(object).map(([key, value]) => [key, write(value, key)]));
 }
 
 function mapList(list: unknown, write: (item: unknown) => unknown): unknown {

@@ -1,6 +1,8 @@
 import type { Finding } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { isAcceptanceOf, SHEET_NAMES, tagOf, type Acceptance, type RowAcceptance, type SheetName } from '../../schedule/index.ts';
+import {
+  isAcceptanceOf, SHEET_NAMES, tagOf, type Acceptance, type Row, type RowAcceptance, type SheetName,
+} from '../../schedule/index.ts';
 import { compareLists } from './compare-lists.ts';
 import type { MatchedRows } from './match-rows.ts';
 
@@ -50,17 +52,21 @@ export function compareAcceptances(
 
 /** @param idOf the id that a row has in the schedule after. */
 function entriesOf(schedule: LoadSchedule, idOf: (sheet: SheetName, id: number) => number): Entry[] {
-  const nameOf = (sheet: SheetName, row: number | string, { rule, key }: RowAcceptance) => [sheet, row, rule, key].join('\n');
-  const attached = SHEET_NAMES.flatMap((sheet) => schedule.rows(sheet).flatMap((row) => (row.accepted ?? []).map((own): Entry => {
+  const nameOf = (sheet: SheetName, row: number | string, { rule, key }: RowAcceptance) =>
+    [sheet, row, rule, key].join('\n');
+  const attached = (sheet: SheetName, row: Row) => (row.accepted ?? []).map((own): Entry => {
     const id = idOf(sheet, row.id);
     const isHolding = findingOf(schedule, sheet, row.id, own)?.accepted !== undefined;
     return { acceptance: { sheet, tag: tagOf(sheet, row), ...own }, own, id, name: nameOf(sheet, id, own), isHolding };
-  })));
-  const unattached = schedule.document.unattached.map((acceptance): Entry =>
-    ({ acceptance, own: acceptance, id: -1, name: nameOf(acceptance.sheet, `“${acceptance.tag}”`, acceptance), isHolding: false }));
-  return [...attached, ...unattached];
+  });
+  const unattached = schedule.document.unattached.map((each): Entry =>
+    ({ acceptance: each, own: each, id: -1, name: nameOf(each.sheet, `“${each.tag}”`, each), isHolding: false }));
+  const ofRows = SHEET_NAMES.flatMap((sheet) => schedule.rows(sheet).flatMap((row) => attached(sheet, row)));
+  return [...ofRows, ...unattached];
 }
 
-function findingOf(schedule: LoadSchedule, sheet: SheetName, id: number, acceptance: RowAcceptance): Finding | undefined {
+function findingOf(
+  schedule: LoadSchedule, sheet: SheetName, id: number, acceptance: RowAcceptance,
+): Finding | undefined {
   return schedule.findingsOf(sheet, id).find((finding) => isAcceptanceOf(acceptance, finding));
 }

@@ -20,7 +20,8 @@ export interface UnknownChange {
  * @param dataOf what is compared of an entry; all of it unless said otherwise.
  */
 export function compareLists<Entry>(
-  before: readonly Entry[], after: readonly Entry[], nameOf: (entry: Entry) => string, dataOf: (entry: Entry) => unknown = (entry) => entry,
+  before: readonly Entry[], after: readonly Entry[],
+  nameOf: (entry: Entry) => string, dataOf: (entry: Entry) => unknown = (entry) => entry,
 ): ListChange<Entry>[] {
   const left = [...after];
   const gone = before.flatMap((old): ListChange<Entry>[] => {

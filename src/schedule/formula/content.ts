@@ -38,8 +38,10 @@ function formulasIn(sheet: SheetName, cells: Cells): [string, string][] {
  */
 export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot: Snapshot; problems: FormulaProblem[] } {
   const problems: FormulaProblem[] = [];
-  const sheets = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-    [sheet, (content.sheets[sheet] ?? []).map((cells, id): Row => ({ id, cells: { ...cells } }))])) as Record<SheetName, Row[]>;
+  const sheets = {} as Record<SheetName, Row[]>;
+  for (const sheet of SHEET_NAMES) {
+    sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({ id, cells: { ...cells } }));
+  }
   const rows = new FileRows((sheet) => sheets[sheet]);
   for (const sheet of SHEET_NAMES) {
     for (const { id, cells } of sheets[sheet]) {
@@ -61,11 +63,14 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot
 /** What a file of this document holds: input cells by row, formulas by key. */
 export function toContent(document: ScheduleDocument): Content {
   const rows = new FileRows((sheet) => document.rows(sheet), (sheet, id) => document.position(sheet, id));
-  const sheets = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, document.rows(sheet).map(({ cells }, row): Cells => {
-    const written = { ...cells };
-    for (const [key, formula] of formulasIn(sheet, cells)) written[key] = writeKeyForm(formula, { sheet, row, rows });
-    return written;
-  })]));
+  const sheets = {} as Record<SheetName, Cells[]>;
+  for (const sheet of SHEET_NAMES) {
+    sheets[sheet] = document.rows(sheet).map(({ cells }, row) => {
+      const written = { ...cells };
+      for (const [key, formula] of formulasIn(sheet, cells)) written[key] = writeKeyForm(formula, { sheet, row, rows });
+      return written;
+    });
+  }
   const { details, revisions, unknown } = document;
   return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown };
 }

@@ -4,7 +4,9 @@ import { SCHEMA, type CellValue, type SheetName } from '../schema/index.ts';
 import { columnLetters, columnPlace } from './column-letters.ts';
 import { withDecimalSign, withPoints } from './decimals.ts';
 import { BY_LETTER } from './formula-problem.ts';
-import { noSuchRow, reading as readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read } from './reading.ts';
+import {
+  noSuchRow, reading as readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read,
+} from './reading.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
 
 /** Whether the value of a cell in a column of numbers is a formula. */
@@ -39,7 +41,9 @@ export interface LetteredCell {
 }
 
 /** A formula by letters with each reference replaced by what `write` makes of it; texts in quotes stay. */
-export function mapLettered(formula: string, write: (part: string, from: LetteredCell, to?: LetteredCell) => string): string {
+export function mapLettered(
+  formula: string, write: (part: string, from: LetteredCell, to?: LetteredCell) => string,
+): string {
   return formula.replace(PARTS, (part) => {
     if (part.startsWith('"')) return part;
     // The formula engine knows a small e only (hyperformula 3.5.0).
@@ -51,7 +55,8 @@ export function mapLettered(formula: string, write: (part: string, from: Lettere
 
 function lettered(corner: string): LetteredCell {
   const [, sheet, fixedColumn, letters, fixedRow, digits] = CORNER.exec(corner)!;
-  return { sheet, letters: letters!, row: Number(digits), fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' };
+  const fixed = { fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' };
+  return { sheet, letters: letters!, row: Number(digits), ...fixed };
 }
 
 /** Id of the row at a place of a sheet, counted from 0. */
@@ -66,7 +71,9 @@ interface Reading {
   readonly words: Words;
 }
 
-function readCorner(corner: LetteredCell, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
+function readCorner(
+  corner: LetteredCell, { own, rowAt, words, moved }: Reading,
+): { sheet: SheetName; cell: CellReference } {
   const { letters, fixedColumn, fixedRow } = corner;
   const sheet = corner.sheet === undefined ? own : sheetNamed(corner.sheet, words);
   const column = SCHEMA[sheet].columns[columnPlace(letters)];
@@ -87,7 +94,8 @@ function readReference(text: string, start: LetteredCell, end: LetteredCell | un
   if (end === undefined) return { sheet, from };
   const { sheet: other, cell: to } = readCorner(end, { ...reading, own: sheet });
   if (other !== sheet) {
-    throw new UnreadableFormula(reading.words.say('{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
+    throw new UnreadableFormula(reading.words.say(
+      '{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
       { reference: text, sheet, other }));
   }
   return { sheet, from, to };
@@ -104,7 +112,8 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
   return readingOf(words, BY_LETTER, () => {
     refuseText(text, words);
     const place = { own: sheet, rowAt, words, moved: { sheet, down } };
-    return mapLettered(withPoints(text, words), (part, from, to) => keepReference(readReference(part, from, to, place)));
+    return mapLettered(withPoints(text, words), (part, from, to) =>
+      keepReference(readReference(part, from, to, place)));
   });
 }
 

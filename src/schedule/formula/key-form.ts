@@ -9,7 +9,7 @@ import { keepReference, mapReferences, type CellReference, type Reference } from
 //
 //   [qty]                    the cell of this column in the same row
 //   [devices.qty@L1-001]     that of the row with this tag
-//   [devices.qty@'L1 001']   a tag that is more than letters, digits and . _ + - / stands in quotes, those in it doubled
+//   [devices.qty@'L1 001']   a tag of more than letters, digits and . _ + - / stands in quotes, those in it doubled
 //   [devices.qty#3]          that of the third row, where it has no tag or shares it with another
 //   [devices.qty#2:#5]       a range; where its corners are in two columns, [devices.qty#2:distance#5]
 //
@@ -30,7 +30,7 @@ const PARTS = new RegExp([
 
 /** Rows with a longer tag are named by their number [characters], so that what is written can be read again. */
 const LONGEST_TAG = 100;
-/** Longest formula of a file that is looked at [characters]: more than one of `LONGEST_FORMULA` takes, whatever it names. */
+/** Longest formula of a file that is looked at [characters]: one of `LONGEST_FORMULA` takes less, whatever it names. */
 const LONGEST_TEXT = 200_000;
 
 /** Where a formula of a file stands, and the rows that it may name. */
@@ -48,7 +48,8 @@ export interface FilePlace {
 export function readKeyForm(text: string, place: FilePlace, words: Words = ENGLISH): Read {
   return reading(words, BY_KEY, () => {
     // Tags may be long: what counts is the length with one sign for each cell.
-    refuseText(text.length > LONGEST_TEXT ? text : text.replace(PARTS, (part) => (part.startsWith('[') ? '0' : part)), words);
+    const isLong = text.length > LONGEST_TEXT;
+    refuseText(isLong ? text : text.replace(PARTS, (part) => (part.startsWith('[') ? '0' : part)), words);
     return text.replace(PARTS, (part) => {
       if (part.startsWith('"')) return part;
       if (part.startsWith('[')) return keepReference(readReference(part, place, words));
@@ -70,12 +71,14 @@ function readReference(text: string, place: FilePlace, words: Words): Reference 
   }
   const [, name, column, key, row, tag, number, range, toColumn, toKey, toRow, toTag, toNumber] = found;
   const sheet = name === undefined ? place.sheet : sheetNamed(name, words);
-  const corner = (cell: string, [fixedColumn, fixedRow]: readonly boolean[], named: RowName): CellReference => ({
-    key: knownKey(sheet, cell, words), id: rowOf(text, sheet, named, place, words), fixedColumn: fixedColumn!, fixedRow: fixedRow!,
+  const corner = (cell: string, columnSign: string, rowSign: string, named: RowName): CellReference => ({
+    key: knownKey(sheet, cell, words), id: rowOf(text, sheet, named, place, words),
+    fixedColumn: columnSign === '$', fixedRow: rowSign === '$',
   });
-  const from = corner(key!, [column === '$', row === '$'], { tag, number });
+  const from = corner(key!, column!, row!, { tag, number });
   if (range === undefined) return { sheet, from };
-  return { sheet, from, to: corner(toKey ?? key!, [(toKey === undefined ? column : toColumn) === '$', toRow === '$'], { tag: toTag, number: toNumber }) };
+  const [endColumn, endKey] = toKey === undefined ? [column!, key!] : [toColumn!, toKey];
+  return { sheet, from, to: corner(endKey, endColumn, toRow!, { tag: toTag, number: toNumber }) };
 }
 
 interface RowName { readonly tag: string | undefined; readonly number: string | undefined }
@@ -90,15 +93,17 @@ function knownKey(sheet: SheetName, key: string, words: Words): string {
   return key;
 }
 
-function rowOf(reference: string, sheet: SheetName, { tag: written, number }: RowName, place: FilePlace, words: Words): number {
+function rowOf(
+  reference: string, sheet: SheetName, { tag: written, number }: RowName, place: FilePlace, words: Words,
+): number {
   if (number !== undefined) {
     if (!place.rows.has(sheet, Number(number) - 1)) throw noSuchRow(sheet, Number(number), words);
     return Number(number) - 1;
   }
   if (written === undefined) {
     if (sheet === place.sheet) return place.row;
-    throw new UnreadableFormula(words.say('{reference} names no row of the sheet {sheet}. Add @ and its tag, or # and its number.',
-      { reference, sheet }));
+    throw new UnreadableFormula(words.say(
+      '{reference} names no row of the sheet {sheet}. Add @ and its tag, or # and its number.', { reference, sheet }));
   }
   const tag = written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
   const [id, other] = place.rows.tagged(sheet, tag);
@@ -114,7 +119,7 @@ function rowOf(reference: string, sheet: SheetName, { tag: written, number }: Ro
   return id;
 }
 
-/** A formula that a document keeps, as files write it. @param place where it stands; `rows` are those of the document. */
+/** A formula that a document keeps, as files write it. @param place where it stands in the document. */
 export function writeKeyForm(formula: string, place: FilePlace): string {
   return mapReferences(formula, (reference) => (reference === undefined ? '#REF!' : written(reference, place)));
 }
@@ -124,7 +129,8 @@ function written({ sheet, from, to }: Reference, { sheet: own, row, rows }: File
   if (at < 0) return '#REF!';
   if (to === undefined) {
     const isOwn = sheet === own && at === row;
-    return `[${isOwn ? '' : `${sheet}.`}${columnOf(from)}${from.fixedRow ? '$' : ''}${isOwn ? '' : rowName(sheet, at, rows)}]`;
+    const column = `${columnOf(from)}${from.fixedRow ? '$' : ''}`;
+    return isOwn ? `[${column}]` : `[${sheet}.${column}${rowName(sheet, at, rows)}]`;
   }
   const last = rows.placeOf(sheet, to.id);
   if (last < 0) return '#REF!';

@@ -23,19 +23,23 @@ export function reading(words: Words, placed: PlaceWords, read: () => string): R
   }
 }
 
-/** Refuses a text that cannot be a formula: one that is too long, or holds the signs by which documents keep references. */
+/** Refuses a text that is too long for a formula, or holds the signs by which documents keep references. */
 export function refuseText(text: string, words: Words): void {
   if (text.length > LONGEST_FORMULA) {
-    throw new UnreadableFormula(words.say('The formula has {length} characters; at most {most} are allowed. Split it over several cells.',
+    throw new UnreadableFormula(words.say(
+      'The formula has {length} characters; at most {most} are allowed. Split it over several cells.',
       { length: text.length, most: LONGEST_FORMULA }));
   }
-  if (/[⟦⟧]/.test(text)) throw new UnreadableFormula(words.say('The signs ⟦ and ⟧ cannot stand in a formula. Take them out.'));
+  if (/[⟦⟧]/.test(text)) {
+    throw new UnreadableFormula(words.say('The signs ⟦ and ⟧ cannot stand in a formula. Take them out.'));
+  }
 }
 
 export function sheetNamed(name: string, words: Words): SheetName {
   const found = SHEET_NAMES.find((each) => each === name.toLowerCase());
   if (found === undefined) {
-    throw new UnreadableFormula(words.say('There is no sheet {name}: the sheets are {sheets}.', { name, sheets: SHEET_NAMES.join(', ') }));
+    throw new UnreadableFormula(words.say('There is no sheet {name}: the sheets are {sheets}.',
+      { name, sheets: SHEET_NAMES.join(', ') }));
   }
   return found;
 }
@@ -43,11 +47,13 @@ export function sheetNamed(name: string, words: Words): SheetName {
 /** Refuses a column that formulas cannot read. */
 export function refuseColumn(sheet: SheetName, column: Column, words: Words): void {
   if (column.role !== 'computed' || isNumeric(column)) return;
-  throw new UnreadableFormula(words.say('{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
+  throw new UnreadableFormula(words.say(
+    '{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
     { title: words.text(column.title), sheet }));
 }
 
 /** @param row its number, from 1. */
 export function noSuchRow(sheet: SheetName, row: number, words: Words): UnreadableFormula {
-  return new UnreadableFormula(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: String(row) }));
+  return new UnreadableFormula(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.',
+    { sheet, row: String(row) }));
 }
