@@ -27,7 +27,8 @@ export function isSound(document: ScheduleDocument): boolean {
   const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
   const signed = [...document.unattached, ...ofRows].flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
-  return [...texts, ...signed].every((text) => typeof text === 'string') && SHEET_NAMES.every((sheet) => {
+  const isText = (text: unknown) => typeof text === 'string';
+  return [...texts, ...signed].every(isText) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));
   }) && toSnapshot(toContent(document)).problems.length === 0;

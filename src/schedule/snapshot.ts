@@ -55,7 +55,7 @@ export interface Revision {
   readonly text: string;
 }
 
-/** Everything that a schedule holds, apart from the rows' ids. */
+/** Everything that a schedule holds, as in a file: without ids of rows, and formulas name cells by key: `=[qty]*2`. */
 export interface Content {
   readonly details: Details;
   readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;

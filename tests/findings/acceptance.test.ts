@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import type { Finding } from '../../src/findings/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { acceptFinding, insertRows, moveRows, removeRows, renameTag, type Acceptance, type Cells } from '../../src/schedule/index.ts';
+import { acceptFinding, insertRows, moveRows, removeRows, renameTag, toSnapshot, type Acceptance, type Cells } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf } from '../support/schedules.ts';
 
 const BY = { reason: 'a larger supply is on order', name: 'N. N.', date: '2026-03-02' };
@@ -183,5 +183,15 @@ describe('an acceptance stays with its row', () => {
     const [{ row: _row, ...each }] = schedule.content().accepted as [Acceptance];
     const opened = new LoadSchedule({ ...schedule.content(), accepted: [each] });
     expect(opened.rows('supplies').map((row) => row.accepted?.length)).toEqual([1, 1]);
+  });
+
+  test('in time where there are many, and is meant for none of more than a hundred that share a tag', () => {
+    const start = performance.now();
+    const devices = Array.from({ length: 20_000 }, (_row, at) => ({ ref: at < 101 ? 'many' : `D${at}`, qty: 1 }));
+    const accepted = Array.from({ length: 20_000 }, (_each, at): Acceptance =>
+      ({ sheet: 'devices', tag: at % 2 === 0 ? 'many' : 'D101', rule: `rule-${at}`, ...BY, value: null }));
+    const { snapshot } = toSnapshot({ details: {}, sheets: { devices }, accepted });
+    expect([snapshot.unattached.length, snapshot.sheets.devices[101]!.accepted!.length]).toEqual([10_000, 10_000]);
+    expect(performance.now() - start).toBeLessThan(2000);
   });
 });

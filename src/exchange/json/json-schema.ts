@@ -18,8 +18,8 @@ export function jsonSchema(): JsonSchema {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `urn:${FORMAT}:${VERSION}`,
     title: 'Load schedule for extra-low-voltage control panels',
-    description: 'A text that begins with = in a column of numbers is a formula. It names cells as [qty] in the '
-      + 'same row, [devices.qty@TAG] by the tag of a row, [devices.qty#3] by its number, [devices.qty#3:#5] as a range.',
+    description: 'A text that begins with = in a column of numbers is a formula. It names cells as [qty] in '
+      + 'the same row, [devices.qty@TAG] by tag, [devices.qty#3] by number, [devices.qty#3:#5] as a range.',
     type: 'object',
     required: ['format', 'version', 'sheets'],
     properties: {

@@ -26,7 +26,7 @@ const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 're
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
  * Computed keys are ignored, unknown ones kept. In columns of numbers a text such as `8.4 W` or `12,5` is understood
- * and one that begins with `=` is a formula.
+ * and one that begins with `=` is a formula, which names cells by key and row.
  * @param text JSON as of the published schema, or a load table in HTML, which carries it; at most 64 MB.
  * @param words the language of what is said, and of values beside English ones.
  */

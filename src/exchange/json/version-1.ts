@@ -3,7 +3,7 @@ import { columnPlace, mapLettered, type LetteredCell, type SheetName } from '../
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
 
-/** The columns of version 1 in their order, by which its formulas name cells; a sign behind those that take formulas. */
+/** The columns of version 1 in their order, by which its formulas name cells; `=` stands behind what takes formulas. */
 const COLUMNS = {
   devices: 'ref area type qty= rail branch run distance= unitDraw= diversity= note '
     + 'connected demand share points terminalVoltage',

@@ -7,7 +7,6 @@ type RowsOf = (sheet: SheetName) => readonly Pick<Row, 'cells'>[] | undefined;
 /** The rows that formulas of a file may name, by place and by tag. */
 export class FileRows {
   readonly #rowsOf: RowsOf;
-  /** Places of the first two rows with each tag. */
   readonly #tagged = new Map<SheetName, ReadonlyMap<string, readonly number[]>>();
   /** Place of the row with an id, from 0; -1 when it is gone. */
   readonly placeOf: (sheet: SheetName, id: number) => number;
@@ -27,7 +26,7 @@ export class FileRows {
     return tagIn(sheet, this.#rowsOf(sheet)?.[place]);
   }
 
-  /** Places of the rows with a tag: none, one, or the first two of those that share it. */
+  /** Places of the rows with a tag, in order; several share it. */
   tagged(sheet: SheetName, tag: string): readonly number[] {
     const rows = this.#rowsOf(sheet);
     if (rows === undefined) return [0];
@@ -43,7 +42,7 @@ function placesByTag(sheet: SheetName, rows: readonly Pick<Row, 'cells'>[]): Map
     const tag = tagIn(sheet, row);
     const known = places.get(tag);
     if (known === undefined) places.set(tag, [place]);
-    else if (known.length < 2) known.push(place);
+    else known.push(place);
   });
   return places;
 }

@@ -4,9 +4,7 @@ import { SCHEMA, type CellValue, type SheetName } from '../schema/index.ts';
 import { columnLetters, columnPlace } from './column-letters.ts';
 import { withDecimalSign, withPoints } from './decimals.ts';
 import { BY_LETTER } from './formula-problem.ts';
-import {
-  noSuchRow, reading as readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read,
-} from './reading.ts';
+import { noSuchRow, readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read } from './reading.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
 
 /** Whether the value of a cell in a column of numbers is a formula. */

@@ -2,7 +2,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import { findColumn, SCHEMA, type SheetName } from '../schema/index.ts';
 import type { FileRows } from './file-rows.ts';
 import { BY_KEY } from './formula-problem.ts';
-import { noSuchRow, reading, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read } from './reading.ts';
+import { noSuchRow, readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read } from './reading.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
 
 // The form of formulas in files, which names cells by key and row, so that a column may come anywhere:
@@ -46,7 +46,7 @@ export interface FilePlace {
  * @param words the language in which to say what is wrong.
  */
 export function readKeyForm(text: string, place: FilePlace, words: Words = ENGLISH): Read {
-  return reading(words, BY_KEY, () => {
+  return readingOf(words, BY_KEY, () => {
     // Tags may be long: what counts is the length with one sign for each cell.
     const isLong = text.length > LONGEST_TEXT;
     refuseText(isLong ? text : text.replace(PARTS, (part) => (part.startsWith('[') ? '0' : part)), words);

@@ -12,7 +12,7 @@ export type Read = { readonly ok: true; readonly formula: string } | { readonly 
 export class UnreadableFormula extends Error {}
 
 /** What comes of reading a formula. @param placed how cells are named where it stands. */
-export function reading(words: Words, placed: PlaceWords, read: () => string): Read {
+export function readingOf(words: Words, placed: PlaceWords, read: () => string): Read {
   try {
     const formula = read();
     const problem = formulaProblem(formula, words, placed);
