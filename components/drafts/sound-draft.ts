@@ -26,7 +26,8 @@ export function isSnapshot({ sheets }: Snapshot): boolean {
 export function isSound(document: ScheduleDocument): boolean {
   const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
-  const signed = [...document.unattached, ...ofRows].flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
+  const signed = [...document.unattached, ...ofRows]
+    .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
   const isText = (text: unknown) => typeof text === 'string';
   return [...texts, ...signed].every(isText) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);

@@ -139,6 +139,16 @@ function written({ sheet, from, to }: Reference, { sheet: own, row, rows }: File
   return `[${sheet}.${columnOf(from)}${corner(from, at)}:${isOneColumn ? '' : columnOf(to)}${corner(to, last)}]`;
 }
 
+/** A formula of a file whose rows come behind others of their sheet: it names them by their new numbers. */
+export function moveKeyForm(text: string, sheet: SheetName, down: number): string {
+  return text.replace(PARTS, (part) => {
+    const named = /^\[(?:(\w+)\.)?/.exec(part);
+    if (named === null || (named[1] ?? sheet) !== sheet) return part;
+    return part.replace(/'[^']*'|#(\d+)/g, (all, number?: string) =>
+      (number === undefined ? all : `#${Number(number) + down}`));
+  });
+}
+
 const columnOf = ({ fixedColumn, key }: CellReference) => `${fixedColumn ? '$' : ''}${key}`;
 
 function rowName(sheet: SheetName, place: number, rows: FileRows): string {
