@@ -87,8 +87,8 @@ export interface ShareBin {
 
 /** Further branches or supplies, as many as are needed. */
 export interface FurtherBins {
-  /** Id of the row that they are made like; `null` where there is none, and the defaults of the sheet hold. */
-  readonly like: number | null;
+  /** Id of the row that they are made like. */
+  readonly like: number;
   /** Tag of that row, from which theirs follow. */
   readonly tag: string;
   readonly capacity: number;
@@ -150,7 +150,8 @@ export interface Filling {
 /** A row to be made. */
 export interface AddedBin {
   readonly tag: string;
-  readonly like: number | null;
+  /** Id of the row that it is made like. */
+  readonly like: number;
   readonly cells: Readonly<Record<string, string | number>>;
 }
 
