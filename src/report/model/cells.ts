@@ -6,7 +6,7 @@ import type { ReportCell, ReportColumn } from './report.ts';
 import type { Words } from '../../words/index.ts';
 
 /**
- * A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «16 A contact» at a space; a long text must be
+ * A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «20 A contact» at a space; a long text must be
  * able to.
  */
 export function textCell(text: string): ReportCell {
