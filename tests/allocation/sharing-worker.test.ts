@@ -32,11 +32,13 @@ function hardProblem() {
 describe('a worker that shares out', () => {
   test('answers with the same sharing as a call', async () => {
     const problem = readSharing(scheduleOf({
-      types: [{ type: 'Sensor' }], branches: [{ branch: 'B1' }], devices: [{ type: 'Sensor', qty: 120, area: 'Hall' }],
+      types: [{ type: 'Sensor', nodes: 1 }], branches: [{ branch: 'B1', limit: 50 }], devices: [{ type: 'Sensor', qty: 120, area: 'Hall' }],
     }), { over: 'branches' });
     const { port, ended } = line();
     port.postMessage({ do: 'share', job: 7, problem });
-    expect(await ended).toEqual({ is: 'shared', job: 7, sharing: await shareOut(problem) });
+    const sharing = await shareOut(problem);
+    expect(sharing.used).toBe(3);
+    expect(await ended).toEqual({ is: 'shared', job: 7, sharing });
   });
 
   test('tells how far it is, and gives the best so far when it is to stop', async () => {
