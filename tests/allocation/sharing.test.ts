@@ -46,8 +46,8 @@ describe('sharing out over branches', () => {
     expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
   });
 
-  test.each([['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]])(
-    'where %s nothing is shared out, no limit is made up, and every device has the same reason', async (_case, branches: Cells[]) => {
+  test.each<[string, Cells[]]>([['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]])(
+    'where %s nothing is shared out, no limit is made up, and every device has the same reason', async (_case, branches) => {
       const schedule = scheduleOf({
         types: [sensor, lamp], branches, devices: [{ type: 'Sensor', qty: 60 }, { type: 'Sensor', qty: 2 }, { type: 'Lamp', qty: 1 }],
       });

@@ -59,7 +59,8 @@ export const deviceChecks: readonly Check[] = [
       if (branch === null || row.number('nodes') !== null) return undefined;
       // What its type does not say is found once, there.
       if (row.number('qty') !== null && row.names('type')) return undefined;
-      return unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), { branch: String(branch) });
+      const values = { branch: String(branch) };
+      return unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), values);
     },
   },
   {

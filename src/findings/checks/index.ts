@@ -13,8 +13,8 @@ import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...typeChecks,
-  ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
+  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
+  ...typeChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

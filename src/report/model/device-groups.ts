@@ -65,7 +65,9 @@ function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly R
   return { name, title: words.say(title), sentences: [], tables };
 }
 
-function heading({ sheet, sentence, withoutLimit, figures }: Grouping, schedule: LoadSchedule, owner: Row): { title: string; sentence: string } {
+function heading(
+  { sheet, sentence, withoutLimit, figures }: Grouping, schedule: LoadSchedule, owner: Row,
+): { title: string; sentence: string } {
   const { words } = schedule;
   const figure = (key: string) => {
     const column = columnOf(sheet, key);
@@ -74,11 +76,12 @@ function heading({ sheet, sentence, withoutLimit, figures }: Grouping, schedule:
     return text === '' ? words.say('not known') : column.unit === undefined ? whole : `${whole}\u00a0${column.unit}`;
   };
   const status = words.say(STATE_WORDS[schedule.value(sheet, owner.id, 'status') as Status]);
-  const said = withoutLimit !== undefined && schedule.value(sheet, owner.id, 'limit') === null ? withoutLimit : sentence;
-  const purpose = sheet === 'supplies' ? formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show') : '';
+  const isLimited = withoutLimit === undefined || schedule.value(sheet, owner.id, 'limit') !== null;
+  const purpose = sheet !== 'supplies' ? ''
+    : formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show');
   return {
     title: [tagOf(sheet, owner), purpose].filter((part) => part !== '').join(', '),
-    sentence: words.say(said, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
+    sentence: words.say(isLimited ? sentence : withoutLimit, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
   };
 }
 

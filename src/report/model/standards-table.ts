@@ -31,7 +31,8 @@ export function standardsTable(schedule: LoadSchedule): ReportTable {
   const { words } = schedule;
   const columns = SHEET_NAMES.filter((sheet) => filledRows(schedule, sheet).length > 0)
     .flatMap(
-      (sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesUsed(schedule, sheet, column) })),
+      (sheet) => SCHEMA[sheet].columns
+        .map((column) => ({ sheet, title: column.title, sources: sourcesUsed(schedule, sheet, column) })),
     );
   const rows = STANDARDS.flatMap(({ number, edition, title }) => {
     const used = columns.filter(({ sources }) => sources.some((source) => namesStandard(source, number)));

@@ -28,8 +28,8 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'ISO/IEC 14543-3-6', edition: '2007', title: message('Home electronic systems: medium of wired buses') },
   { number: 'EN 13757-2', edition: '2018', title: message('Communication systems for meters: wired bus') },
   { number: 'EN 50090', edition: message('series'), title: message('Home and building electronic systems') },
-  { number: 'CiA 301', edition: '2011', title: message('Application layer and communication profile of a controller area network') },
-  { number: 'TIA-485-A', edition: '1998', title: message('Electrical characteristics of generators and receivers for balanced multipoint systems') },
+  { number: 'CiA 301', edition: '2011', title: message('Application layer and communication profile on a CAN bus') },
+  { number: 'TIA-485-A', edition: '1998', title: message('Generators and receivers for balanced multipoint systems') },
   { number: 'BS 7671', edition: '2018+A2:2022', title: message('Requirements for electrical installations') },
   { number: 'NEC', edition: '2023', title: message('National Electrical Code, NFPA 70') },
 ];
