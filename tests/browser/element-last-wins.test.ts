@@ -92,7 +92,7 @@ test('a src that is set after a slow file was opened is shown in the end, whiche
       await settled();
     }
     await answer;
-    expect(qtyOf(element), order.join(' before ')).toBe(2);
+    await expect.poll(() => qtyOf(element), { message: order.join(' before ') }).toBe(2);
     vi.restoreAllMocks();
   }
 });

@@ -175,7 +175,7 @@ describe('lists', () => {
   test('a word of a choice is found by its beginning, another word is refused', async () => {
     const { grid, schedule, messages } = await mountGrid(sample(), { sheet: 'supplies' });
     await userEvent.click(cellAt(grid, 0, placeOf('supplies', 'purpose')));
-    await userEvent.keyboard('per{Enter}');
+    await userEvent.keyboard('fie{Enter}');
     expect(schedule.document.rows('supplies')[0]!.cells.purpose).toBe('field');
     await userEvent.keyboard('heating{Enter}');
     expect(messages.at(-1)!.text).toContain('lighting, field, control, other');

@@ -165,7 +165,7 @@ test('the language follows the page and the schedule stays as it is', async () =
   await page.getByLabel('Language').selectOption('de');
   await expect.poll(panel).toMatch(/überschritten.*5,66/);
   await page.getByLabel('Language').selectOption('fr');
-  await expect.poll(panel).toMatch(/5,66/);
+  await expect.poll(panel).toMatch(/dépassé.*5,66/);
   expect(await panel()).not.toMatch(/überschritten/);
   expect(await schedule.value()).toBe(before);
   expect(faults).toEqual([]);
