@@ -17,7 +17,7 @@ export const branches: Sheet = {
   name: 'branches',
   title: 'Branches',
   rowName: 'bus branch',
-  help: 'One row for each bus branch: how many devices it may carry and how many it does.',
+  help: 'One row for each bus branch: how many nodes it may carry and how many it does.',
   tag: 'branch',
   columns: [
     { role: 'input', key: 'branch', title: 'Branch', kind: 'text', tag: true, help: 'Tag of the branch, as device rows give it.' },
