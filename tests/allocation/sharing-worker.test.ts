@@ -50,7 +50,7 @@ describe('a worker that shares out', () => {
     expect(answers[0]).toMatchObject({ is: 'progress', job: 1, progress: { done: 0, groups: 1 } });
     if (answer.is !== 'shared') throw new Error(`The answer is ${answer.is}.`);
     expect(answer.sharing.placements).toHaveLength(500);
-    expect(answer.sharing.fillings.filter(({ capacity, placed }) => placed > capacity * (1 + 1e-9))).toEqual([]);
+    expect(answer.sharing.fillings.filter(({ capacity, placed }) => placed > capacity! * (1 + 1e-9))).toEqual([]);
     expect(answer.sharing.lowerBound).toBeLessThanOrEqual(answer.sharing.used);
   });
 

@@ -46,6 +46,15 @@ describe('sharing out over branches', () => {
     expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
   });
 
+  test('what a branch without a limit may carry is not known, and is not 0', async () => {
+    const schedule = scheduleOf({
+      types: [sensor], branches: [{ branch: 'B1' }, { branch: 'B2', limit: 10 }],
+      devices: [{ type: 'Sensor', qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
+    });
+    const { fillings } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
+    expect(fillings.map(({ tag, capacity, kept, placed }) => [tag, capacity, kept, placed])).toEqual([['B1', null, 4, 0], ['B2', 10, 0, 6]]);
+  });
+
   test.each<[string, Cells[]]>([['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]])(
     'where %s nothing is shared out, no limit is made up, and every device has the same reason', async (_case, branches) => {
       const schedule = scheduleOf({

@@ -80,7 +80,7 @@ const run = (problem = readSharing(many(), { over: 'branches', wholeRows: true }
 
 function isWhole({ placements, fillings }: Sharing): void {
   expect(new Set(placements.map(({ row }) => row)).size).toBe(1000);
-  for (const { capacity, placed } of fillings) expect(placed).toBeLessThanOrEqual(capacity);
+  for (const { capacity, placed } of fillings) expect(placed).toBeLessThanOrEqual(capacity!);
 }
 
 test('1,000 rows are shared out in a worker while the page answers', async () => {

@@ -43,7 +43,7 @@ export function readBranches(
   const bins = tagged.flatMap(({ id, tag }): ShareBin[] => {
     const capacity = capacityOf(schedule, id);
     if (capacity === null && further !== undefined) notes.push({ code: 'limit-unknown', tag });
-    return [{ id, tag, capacity: capacity ?? 0, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
+    return [{ id, tag, capacity, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
   });
   for (const { tag, kept: nodes } of bins) {
     if (nodes === Infinity) notes.push({ code: 'nodes-unknown', tag });

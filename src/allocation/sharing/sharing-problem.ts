@@ -77,8 +77,8 @@ export interface ShareBin {
   /** Id of its row. */
   readonly id: number;
   readonly tag: string;
-  /** What it may carry: nodes, or demand [A]. */
-  readonly capacity: number;
+  /** What it may carry: nodes, or demand [A]; `null` where that is not known, and nothing is put on it. */
+  readonly capacity: number | null;
   /** What it carries of devices that stay. */
   readonly kept: number;
   /** Whether devices stay on it, so that it is in use anyway. */
@@ -140,7 +140,8 @@ export interface Filling {
   readonly id: number | null;
   /** What it is for; `null` for branches. */
   readonly serves: Served | null;
-  readonly capacity: number;
+  /** What it may carry; `null` where that is not known. */
+  readonly capacity: number | null;
   /** What it carries of devices that stay. */
   readonly kept: number;
   /** What the sharing adds. */
