@@ -6,6 +6,7 @@ import { build } from 'vite';
 import { modulesConfig } from './build/modules-config.ts';
 import { singleFileConfig } from './build/single-file-config.ts';
 import { writeDeclarations } from './build/write-declarations.ts';
+import { writeReference } from './build/write-reference.ts';
 import { elementManifest } from './manifest/element-manifest.ts';
 import { projectFolder } from './project-folder.mjs';
 
@@ -17,4 +18,5 @@ await build({ root: projectFolder, build: { outDir: dist, emptyOutDir: true } })
 await build(singleFileConfig(dist));
 await build(modulesConfig(dist));
 writeDeclarations(join(dist, 'modules'));
+await writeReference(join(dist, 'reference'));
 writeFileSync(join(dist, 'custom-elements.json'), `${JSON.stringify(elementManifest(), null, 2)}\n`);

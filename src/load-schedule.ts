@@ -134,6 +134,7 @@ export class LoadSchedule {
     return this.#findings.counts;
   }
 
+  /** What was found in one row, in the order of the checks. */
   findingsOf(sheet: SheetName, id: number): readonly Finding[] {
     return this.#findings.of(sheet, id);
   }
@@ -220,10 +221,12 @@ export class LoadSchedule {
     return this.#history.last;
   }
 
+  /** Name of the action that `undo` takes back; `undefined` when there is none. */
   get undoLabel(): string | undefined {
     return this.#history.undoLabel;
   }
 
+  /** Name of the action that `redo` does again; `undefined` when there is none. */
   get redoLabel(): string | undefined {
     return this.#history.redoLabel;
   }

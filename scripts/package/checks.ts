@@ -48,7 +48,8 @@ const importsInNode: Check = async ({ folder, package: { name, exports } }) => {
 
 const holdsFiles: Check = async ({ installed, package: { customElements } }) => {
   const { modules } = readJson(join(installed, customElements)) as { modules: { path: string }[] };
-  const named = ['LICENSE', 'README.md', 'dist/NOTICES.txt', 'dist/modules/data/schedule.schema.json', ...modules.map(({ path }) => path)];
+  const named = ['LICENSE', 'README.md', 'dist/NOTICES.txt', 'dist/modules/data/schedule.schema.json',
+    'dist/reference/index.md', 'dist/reference/electrical.md', ...modules.map(({ path }) => path)];
   const missing = named.filter((path) => !existsSync(join(installed, path)));
   if (missing.length > 0) throw new Error(`The package lacks ${missing.join(', ')}.`);
   return Promise.resolve();

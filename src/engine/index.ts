@@ -4,6 +4,6 @@ export { REFERRED_SHEETS } from './references.ts';
 export { LONGEST_WAY } from './formula-loops.ts';
 export { roomIn, type Room } from './room.ts';
 export { RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
-export { Touched } from './touched.ts';
+export { Touched, type Keys } from './touched.ts';
 export { Workbook } from './workbook.ts';
 export type { TypedFault } from './typed-formulas.ts';

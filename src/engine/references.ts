@@ -40,7 +40,9 @@ export class References {
     this.#document = document;
     this.#columns = columns;
     for (const sheet of REFERRED_SHEETS) this.#index(sheet);
-    for (const reference of REFERENCES) this.#resolveColumn(reference);
+    for (const reference of REFERENCES) {
+      for (const row of document.rows(reference.sheet)) this.#resolve(reference, row.id, row);
+    }
   }
 
   /** The tag in a reference cell: its own, or the one that it takes over. */
@@ -67,8 +69,9 @@ export class References {
 
   /** Resolves the references of one row. @returns those that mean another row now. */
   resolveRow(sheet: SheetName, id: number): Retargeted[] {
-    return REFERENCES.filter((reference) => reference.sheet === sheet)
-      .flatMap((reference) => this.#resolve(reference, id, this.#document.row(sheet, id)));
+    const row = this.#document.row(sheet, id);
+    return REFERENCES.filter((reference) => reference.sheet === sheet && this.#resolve(reference, id, row))
+      .map(({ key }) => ({ sheet, id, key }));
   }
 
   /** Resolves again what is taken over from rows whose reference was touched. @returns the cells that take it over. */
@@ -78,7 +81,7 @@ export class References {
       if (from === undefined) return [];
       return [...rowsReading(sheet, [from], touched, this.#document, this.#columns)].flatMap((id) => {
         const row = this.#document.row(sheet, id);
-        if ((row?.cells[key] ?? null) !== null) return NONE;
+        if ((row?.cells[key] ?? null) !== null) return [];
         this.#resolve(reference, id, row);
         return [{ sheet, id, key }];
       });
@@ -96,19 +99,23 @@ export class References {
   }
 
   #resolveColumn(reference: ReferenceColumn): Retargeted[] {
+    const { sheet, key } = reference;
     const changed: Retargeted[] = [];
-    for (const row of this.#document.rows(reference.sheet)) changed.push(...this.#resolve(reference, row.id, row));
+    for (const row of this.#document.rows(sheet)) {
+      if (this.#resolve(reference, row.id, row)) changed.push({ sheet, id: row.id, key });
+    }
     return changed;
   }
 
-  #resolve({ sheet, key, to, from }: ReferenceColumn, id: number, row: Row | undefined): Retargeted[] {
+  /** @returns whether the reference means another row now. */
+  #resolve({ sheet, key, to, from }: ReferenceColumn, id: number, row: Row | undefined): boolean {
     const text = row?.cells[key] ?? null;
     const target = typeof text === 'string' ? this.#rowByTag.get(to)?.get(text) ?? -1
       : from === undefined || row === undefined ? -1 : this.#takenOver(sheet, id, from);
     const targets = this.#columns[sheet].targets.get(key)!;
-    if (targets[id] === target) return NONE;
+    if (targets[id] === target) return false;
     targets[id] = target;
-    return [{ sheet, id, key }];
+    return true;
   }
 
   #takenOver(sheet: SheetName, id: number, { by, sheet: through, key }: Argument & { readonly by: string }): number {
@@ -116,5 +123,3 @@ export class References {
     return target < 0 ? -1 : this.#columns[through].target(key, target);
   }
 }
-
-const NONE: Retargeted[] = [];

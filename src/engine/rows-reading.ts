@@ -29,6 +29,7 @@ export function rowsReading(
 /** Ids of the rows of a sheet of which one of some columns was touched. */
 function rowsTouched(touched: Touched, sheet: SheetName, keys: readonly string[]): Set<number> {
   const found = new Set<number>();
+  if (!keys.some((key) => touched.concerns(sheet, key))) return found;
   for (const [id, touchedKeys] of touched.rows.get(sheet) ?? []) {
     if (touchedKeys === null || keys.some((key) => touchedKeys.has(key))) found.add(id);
   }

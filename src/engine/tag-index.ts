@@ -27,42 +27,45 @@ export class TagIndex {
   }
 
   /** Reads the tag of a row again. @returns the other rows that share their tag now and did not, or the other way round. */
-  update(sheet: SheetName, id: number): number[] {
+  update(sheet: SheetName, id: number): readonly number[] {
     const row = this.#document.row(sheet, id);
     const before = this.#tags[sheet][id] ?? '';
     const after = row === undefined ? '' : tagOf(sheet, row);
-    if (before === after) return [];
+    if (before === after) return NONE;
     this.#tags[sheet][id] = after;
+    if (before === '') return this.#add(sheet, after, id);
     return [...this.#drop(sheet, before, id), ...this.#add(sheet, after, id)];
   }
 
-  #drop(sheet: SheetName, tag: string, id: number): number[] {
+  #drop(sheet: SheetName, tag: string, id: number): readonly number[] {
     const rows = this.#rows[sheet].get(tag);
     if (rows === id) this.#rows[sheet].delete(tag);
-    if (typeof rows !== 'object') return [];
+    if (typeof rows !== 'object') return NONE;
     rows.delete(id);
     this.#shared[sheet].delete(id);
     const [other] = rows;
-    if (rows.size > 1) return [];
+    if (rows.size > 1) return NONE;
     this.#rows[sheet].set(tag, other!);
     this.#shared[sheet].delete(other!);
     return [other!];
   }
 
-  #add(sheet: SheetName, tag: string, id: number): number[] {
-    if (tag === '') return [];
+  #add(sheet: SheetName, tag: string, id: number): readonly number[] {
+    if (tag === '') return NONE;
     const rows = this.#rows[sheet].get(tag);
     if (rows === undefined) {
       this.#rows[sheet].set(tag, id);
-      return [];
+      return NONE;
     }
     this.#shared[sheet].add(id);
     if (typeof rows === 'object') {
       rows.add(id);
-      return [];
+      return NONE;
     }
     this.#rows[sheet].set(tag, new Set([rows, id]));
     this.#shared[sheet].add(rows);
     return [rows];
   }
 }
+
+const NONE: readonly number[] = [];

@@ -14,6 +14,7 @@ export const PROBLEM_CODES = [
   'not-a-workbook', 'sheet-missing', 'sheet-too-large',
 ] as const;
 
+/** What kind of thing keeps a file from being read. */
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 
 /** Something that keeps a file from being read. */

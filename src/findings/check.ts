@@ -20,5 +20,7 @@ export interface Check {
   readonly severity: Severity;
   /** What it finds counts in the status of the row. */
   readonly inStatus?: true;
+  /** It finds nothing where this input is empty, so that it need not be asked: most cells of most rows are. */
+  readonly needs?: string;
   readonly find: (row: RowReader) => Found | undefined;
 }

@@ -1,4 +1,4 @@
-import type { Touched, Workbook } from '../engine/index.ts';
+import type { Keys, Touched, Workbook } from '../engine/index.ts';
 import {
   isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
@@ -91,10 +91,10 @@ export class Findings {
       this.#checkAll();
       return;
     }
-    for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id, null);
-    for (const { sheet, id, keys } of touched.cells()) this.#check(sheet, id, keys);
-    for (const [sheet, id] of this.#reads.rowsConcerned(touched, this.#book)) this.#check(sheet, id, null);
-    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id, null);
+    for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id);
+    this.#recheck(touched);
+    this.#recheck(this.#reads.concerned(touched, this.#book));
+    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id);
   }
 
   #concernsPurposes(touched: Touched): boolean {
@@ -109,32 +109,41 @@ export class Findings {
       document: this.#document, book: this.#book, words: this.#words, reads: this.#reads,
       waiting: new Waiting(this.#document, this.#book),
     };
-    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id, null);
+    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
   }
 
-  /** Checks a row. @param keys the columns that were touched: only checks that have read one of them are made again; `null` for all. */
-  #check(sheet: SheetName, id: number, keys: ReadonlySet<string> | null): void {
-    const row = this.#document.row(sheet, id);
-    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row, keys);
-    if (kept.length === 0) this.#kept[sheet].delete(id);
-    else this.#kept[sheet].set(id, kept);
-  }
-
-  #find(sheet: SheetName, row: Row, keys: ReadonlySet<string> | null): readonly Kept[] {
-    const reader = new RowReader(sheet, row, this.#source);
-    const read = this.#reads.own(sheet);
-    const before = this.#kept[sheet].get(row.id) ?? NOTHING;
-    const kept: Kept[] = [];
-    let next = 0;
-    CHECKS[sheet].forEach(({ rule, key, severity, inStatus, find }, check) => {
-      while (next < before.length && before[next]!.check < check) next += 1;
-      if (keys !== null && !meet(keys, read[check]!)) {
-        if (before[next]?.check === check) kept.push(before[next]!);
-        return;
+  /** Checks rows again. Of what changed in a row, only the checks that have read it are made. */
+  #recheck(touched: Touched): void {
+    for (const [sheet, rows] of touched.rows) {
+      const due = new Map<Keys, readonly number[]>();
+      for (const [id, keys] of rows) {
+        const places = keys === null ? undefined : due.get(keys) ?? this.#reads.due(sheet, keys);
+        if (keys !== null) due.set(keys, places!);
+        this.#check(sheet, id, places);
       }
+    }
+  }
+
+  /** Checks a row. @param due places of the checks that are made again; all when they are absent. */
+  #check(sheet: SheetName, id: number, due?: readonly number[]): void {
+    if (due?.length === 0) return;
+    const row = this.#document.row(sheet, id);
+    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row, due);
+    if (kept.length > 0) this.#kept[sheet].set(id, kept);
+    else if (this.#kept[sheet].size > 0) this.#kept[sheet].delete(id);
+  }
+
+  #find(sheet: SheetName, row: Row, due: readonly number[] = EVERY[sheet]): readonly Kept[] {
+    const reader = new RowReader(sheet, row, this.#source);
+    const before = due === EVERY[sheet] ? NOTHING : this.#kept[sheet].get(row.id) ?? NOTHING;
+    const kept: Kept[] = before === NOTHING ? [] : before.filter(({ check }) => check < CHECKS[sheet].length && !due.includes(check));
+    for (const check of due) {
+      const { rule, key, severity, inStatus, needs, find } = CHECKS[sheet][check]!;
+      if (needs !== undefined && (row.cells[needs] ?? null) === null) continue;
       const found = find(reader.for(check));
       if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, check, ...found });
-    });
+    }
+    if (before.length > 0) kept.sort((one, other) => one.check - other.check);
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
     if (purposes.length > 1) {
       const message = reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
@@ -169,11 +178,9 @@ export class Findings {
 
 const NOTHING: readonly Kept[] = [];
 
-/** Whether a set holds a value of another. */
-function meet(few: ReadonlySet<string>, others: ReadonlySet<string>): boolean {
-  for (const each of few) if (others.has(each)) return true;
-  return false;
-}
+/** Places of all checks of each sheet. */
+const EVERY = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+  [sheet, CHECKS[sheet].map((_, check) => check)])) as unknown as Readonly<Record<SheetName, readonly number[]>>;
 
 /** Two names or more, as a sentence lists them. */
 function listed(names: readonly string[], words: Words): string {

@@ -1,45 +1,57 @@
-import type { Argument, Touched, Workbook } from '../engine/index.ts';
+import { Touched, type Argument, type Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
+import type { Check } from './check.ts';
 
 /**
- * What checks have read: of their row, for each check, and of the rows that it refers to, where a change need not
- * change a figure of the row itself. It is kept for each sheet and not for each row, as the rows of a sheet are checked
- * alike.
+ * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of the
+ * row itself. It is kept for each check of a sheet and not for each row, as the rows of a sheet are checked alike.
  */
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();
   readonly #reads = new Map<SheetName, Map<string, Map<string, Argument>>>();
-  readonly #checks: Readonly<Record<SheetName, readonly unknown[]>>;
+  readonly #checks: Readonly<Record<SheetName, readonly Pick<Check, 'needs'>[]>>;
 
   /** @param checks the checks of each sheet, in their order. */
-  constructor(checks: Readonly<Record<SheetName, readonly unknown[]>>) {
+  constructor(checks: Readonly<Record<SheetName, readonly Pick<Check, 'needs'>[]>>) {
     this.#checks = checks;
   }
 
-  /** Keys of its own row that each check of a sheet has read, by the place of the check. */
+  /** What each check of a sheet has read, by the place of the check: keys of its row, and paths such as `rail.target`. */
   own(sheet: SheetName): Set<string>[] {
     let own = this.#own.get(sheet);
-    if (own === undefined) this.#own.set(sheet, own = this.#checks[sheet].map(() => new Set()));
+    if (own === undefined) this.#own.set(sheet, own = this.#checks[sheet].map(({ needs }) => new Set(needs === undefined ? [] : [needs])));
     return own;
   }
 
-  /** Notes that a check of a sheet has read a column of the rows that a reference names. */
-  note(sheet: SheetName, by: string, key: string): void {
+  /** Places of the checks of a sheet that have read one of some keys and paths. */
+  due(sheet: SheetName, keys: ReadonlySet<string>): readonly number[] {
+    return this.own(sheet).flatMap((read, check) => [...keys].some((key) => read.has(key)) ? [check] : []);
+  }
+
+  /** Notes that a check of a sheet reads a column of the rows that a reference names. @returns the path of the column. */
+  note(sheet: SheetName, by: string, key: string): string {
     let references = this.#reads.get(sheet);
     if (references === undefined) this.#reads.set(sheet, references = new Map<string, Map<string, Argument>>());
     let keys = references.get(by);
     if (keys === undefined) references.set(by, keys = new Map<string, Argument>());
-    if (keys.has(key)) return;
+    const known = keys.get(key);
+    if (known !== undefined) return known.path;
     const reference = findColumn(sheet, by);
     if (reference?.role !== 'input' || reference.to === undefined) throw new RangeError(`${sheet}.${by} is no reference.`);
-    keys.set(key, { path: `${by}.${key}`, by, sheet: reference.to, key });
+    const path = `${by}.${key}`;
+    keys.set(key, { path, by, sheet: reference.to, key });
+    return path;
   }
 
-  /** The rows whose checks have read something that was touched. */
-  * rowsConcerned(touched: Touched, book: Workbook): Iterable<[SheetName, number]> {
+  /** The rows that checks have read something touched of through a reference, with the paths of it in the place of keys. */
+  concerned(touched: Touched, book: Workbook): Touched {
+    const found = new Touched();
     for (const [sheet, references] of this.#reads) {
-      const read = [...references.values()].flatMap((keys) => [...keys.values()]);
-      for (const id of book.rowsReading(sheet, read, touched)) yield [sheet, id];
+      for (const read of [...references.values()].flatMap((keys) => [...keys.values()])) {
+        if (!touched.concerns(read.sheet, read.key)) continue;
+        for (const id of book.rowsReading(sheet, [read], touched)) found.cell(sheet, id, read.path);
+      }
     }
+    return found;
   }
 }

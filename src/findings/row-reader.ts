@@ -158,7 +158,7 @@ export class RowReader {
 
   /** Notes that a column behind a reference is read. @returns id of the row that it names. */
   #read(reference: string, key: string): number {
-    this.#source.reads.note(this.sheet, reference, key);
+    this.#note(this.#source.reads.note(this.sheet, reference, key));
     return this.#target(reference);
   }
 

@@ -10,6 +10,7 @@ import { PICTURE_STYLES } from './pictures/index.ts';
 import { pageStyles, type Paper } from './page-styles.ts';
 import { message, type Words } from '../words/index.ts';
 
+/** What a load table as a page of HTML holds besides its tables. */
 export interface HtmlOptions {
   /** The paper that it asks for when printed; by default the reader chooses. */
   readonly paper?: Paper | undefined;

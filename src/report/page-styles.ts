@@ -3,6 +3,7 @@ import type { Words } from '../words/index.ts';
 
 /** Sizes and ways round of paper that the load table is laid out for. */
 export const PAPERS = ['A4-landscape', 'A4-portrait', 'A3-landscape', 'A3-portrait'] as const;
+/** A size of paper and which way round it lies. */
 export type Paper = (typeof PAPERS)[number];
 
 /** On narrow paper long headings take smaller type; elsewhere short texts stay on one line. */

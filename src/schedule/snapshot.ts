@@ -2,7 +2,9 @@ import type { CellValue, SheetName } from './schema/index.ts';
 
 /** Details of the whole schedule, for the title block. */
 export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
+/** Key of a detail of the whole schedule. */
 export type DetailKey = (typeof DETAIL_KEYS)[number];
+/** Details of the whole schedule; one that is absent is empty. */
 export type Details = Partial<Record<DetailKey, string>>;
 
 /** Cells of one row by key; a key that is absent is an empty cell. */

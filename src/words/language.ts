@@ -1,6 +1,7 @@
 /** The languages that the software speaks, English first: what has no words of its own is said in English. */
 export const LANGUAGES = ['en', 'de', 'fr'] as const;
 
+/** A language that the software speaks, as BCP 47 names it. */
 export type Language = typeof LANGUAGES[number];
 
 /**

@@ -16,9 +16,11 @@ export interface SharingProgress {
   readonly time: number;
 }
 
+/** How long the search for a sharing goes on, and who hears of it. */
 export interface SharingOptions {
   /** Ends the search; the best sharing so far is given. */
   readonly signal?: AbortSignal;
+  /** Called now and then with the best sharing so far. */
   readonly progress?: (progress: SharingProgress) => void;
   /** Time after which the best sharing so far is given [ms]; 1,500 by default. */
   readonly milliseconds?: number;

@@ -6,6 +6,7 @@ export type SharedSheet = 'branches' | 'supplies';
 /** What reading needs of a schedule. */
 export type Figures = Pick<LoadSchedule, 'document' | 'rows' | 'value' | 'target'>;
 
+/** What is to be shared out, over what, and what stays as it is. */
 export interface ShareRequest {
   readonly over: SharedSheet;
   /** Rows are not split. */

@@ -13,6 +13,7 @@ export interface SizingRow {
   readonly why: string;
 }
 
+/** What a panel is sized by. */
 export interface SizingOptions {
   /** What the office keeps; the lists of the folder `data` by default. */
   readonly lists?: OfficeLists;

@@ -36,4 +36,5 @@ export interface CollapsedRun {
   readonly working: false;
 }
 
+/** What a run comes to: voltages along it, or that there is no working voltage. */
 export type RunSolution = WorkingRun | CollapsedRun;

@@ -13,6 +13,7 @@ import type { RememberedColumns } from './remembered-columns.ts';
 import { settleLines } from './settle-lines.ts';
 import { sumsOf, type TakeoffSums } from './sums.ts';
 
+/** What a takeoff is read by. */
 export interface TakeoffOptions {
   /** Rows of the sheet of types, among which the names are looked up. */
   readonly types: readonly Cells[];

@@ -46,6 +46,7 @@ function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
 function formulaFault(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
+    needs: column.key,
     find: (row) => {
       const own = row.own(column.key);
       if (!isFormula(own)) return undefined;
@@ -57,7 +58,7 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
 
 function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete',
+    rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete', needs: column.key,
     find: (row) => {
       const own = row.own(column.key);
       if (typeof own !== 'number') return undefined;
@@ -72,11 +73,11 @@ function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
 
 function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Check {
   return {
-    rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete',
+    rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete', needs: column.key,
     find: (row) => {
       const own = row.own(column.key);
       // Of a tag with a character that cannot be seen there is more to say.
-      if (own === null || hiddenCharacters(String(own)).length > 0 || row.names(column.key)) return undefined;
+      if (row.names(column.key) || hiddenCharacters(String(own)).length > 0) return undefined;
       const values = { row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to) };
       const current = sheet === 'devices' && column.key === 'rail' ? row.number('connected') : null;
       return {
@@ -94,6 +95,7 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
 function formulaPartial(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
+    needs: column.key,
     find: (row) => !isFormula(row.own(column.key)) || !row.isPartial(column.key) ? undefined : {
       value: row.number(column.key), limit: null,
       message: row.say('{name}: the formula in {column} reads a figure that is not wholly known, and may come to another result. Complete what that follows from.', {

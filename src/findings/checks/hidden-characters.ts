@@ -7,7 +7,7 @@ export const HIDDEN_CHARACTER = 'hidden-character';
 /** Two tags that look alike differ where one of them holds a character that cannot be seen, as texts of web pages do. */
 function hiddenCharacter(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete',
+    rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete', needs: column.key,
     find: (row) => {
       const own = row.own(column.key);
       const characters = typeof own === 'string' ? hiddenCharacters(own) : [];

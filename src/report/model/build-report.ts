@@ -18,6 +18,7 @@ import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
 import { statusSection } from './status-section.ts';
 
+/** What a load table is made of. */
 export interface LoadTableOptions {
   /** When the table was made, as it is to be printed. */
   readonly generated: string;

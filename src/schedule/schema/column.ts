@@ -5,6 +5,7 @@ export const SHEET_NAMES = [
   'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
 ] as const;
 
+/** Name of a sheet in files, in the order in which the sheets are shown. */
 export type SheetName = (typeof SHEET_NAMES)[number];
 
 /** What one cell of a schedule holds; `null` is an empty cell, whose value is unknown. */
@@ -157,6 +158,7 @@ export interface ComputedColumn extends ColumnBase {
   readonly whenPartial?: '≥' | '≤';
 }
 
+/** A column of a sheet: one that a person fills, or one that is worked out. */
 export type Column = InputColumn | ComputedColumn;
 
 /** One sheet: a list of rows with these columns. */
