@@ -85,7 +85,7 @@ export class DraftKeeper {
 
   /** What there is, is kept elsewhere: the draft is not needed any more. */
   async saved(): Promise<void> {
-    await this.#tried(() => this.#session.end());
+    await this.#tried(() => this.#session.mark({ ended: true }));
     this.#forget(({ kind }) => kind === 'restored');
   }
 
@@ -96,7 +96,7 @@ export class DraftKeeper {
       this.#forget((notice) => 'id' in notice && notice.id === id);
       const release = head === undefined ? undefined : await holdDraft(id);
       if (head === undefined || release === undefined) this.#note({ kind: 'elsewhere' });
-      else if (await this.#open(head, release)) await this.#store.end(id, false);
+      else if (await this.#open(head, release)) await this.#store.mark(id, { ended: false });
     });
   }
 
@@ -104,8 +104,8 @@ export class DraftKeeper {
   async discard(id: number): Promise<void> {
     await this.#tried(async () => {
       const isShown = id === this.#session.head?.id;
-      if (isShown) await this.#session.end();
-      else await this.#store.end(id, true);
+      if (isShown) await this.#session.mark({ ended: true });
+      else await this.#store.mark(id, { ended: true });
       const head = (await this.#store.list(this.#key)).find((each) => each.id === id);
       this.#forget((notice) => 'id' in notice && notice.id === id);
       if (isShown) {

@@ -15,27 +15,44 @@ export interface DraftHead {
   readonly ended: boolean;
 }
 
+/** What is said of a draft beside what it holds. */
+export type DraftMarks = Partial<Pick<DraftHead, 'ended'>>;
+
 /** What a draft holds: how the schedule began, and every action since, so that all of them can be undone. */
 export interface DraftBody {
   readonly base: Snapshot;
   readonly actions: readonly LoggedAction[];
 }
 
-/** Where drafts are kept. Everything that is done either happens wholly or not at all, and then the promise is rejected. */
+/** An action and its number in the draft, from 1. */
+export interface DraftLine {
+  readonly number: number;
+  readonly action: LoggedAction;
+}
+
+/**
+ * Where drafts are kept. Everything that is done either happens wholly or not at all, and then the promise is rejected.
+ * Once it has answered for the first time, what is asked for is under way when the call returns, and is done in order.
+ */
 export interface DraftStore {
+  /** A number that no draft has. */
+  newId(): number;
   /** The drafts under a key. */
   list(key: string): Promise<DraftHead[]>;
-  create(head: Omit<DraftHead, 'id' | 'count' | 'ended'>, body: DraftBody): Promise<DraftHead>;
+  create(head: DraftHead, body: DraftBody): Promise<void>;
   /**
-   * Adds actions to a draft, which is no longer ended by that.
-   * @param head the draft as it was written last.
-   * @throws DraftTaken when another wrote to it or removed it since.
+   * Adds actions to a draft.
+   * @param head what is known of it with them.
+   * @throws DraftTaken when another wrote actions of these numbers, or removed it.
    */
-  append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead>;
+  append(head: DraftHead, lines: readonly DraftLine[]): Promise<void>;
   /** What a draft holds, whatever that is; `undefined` where there is nothing. */
   read(id: number): Promise<DraftBody | undefined>;
-  /** Says whether a draft is ended. */
-  end(id: number, ended: boolean): Promise<void>;
+  /**
+   * Says something of a draft.
+   * @param count number of actions for which it is true: nothing is said of a draft that has another by then.
+   */
+  mark(id: number, marks: DraftMarks, count?: number): Promise<void>;
   remove(id: number): Promise<void>;
   close(): void;
 }

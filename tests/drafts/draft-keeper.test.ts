@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { DraftKeeper, type DraftsHost } from '../../components/drafts/draft-keeper.ts';
+import { VERSION } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { LoggedAction } from '../../src/schedule/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
@@ -22,7 +23,7 @@ const setQty = (value: number) => ({ op: 'set', sheet: 'devices', id: 0, key: 'q
 async function storeWith(actions: LoggedAction[]): Promise<MemoryDraftStore> {
   const store = new MemoryDraftStore();
   const base = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }] } }).document.snapshot();
-  await store.create({ key: 'key', version: 1, at: 0 }, { base, actions });
+  await store.create({ id: store.newId(), key: 'key', version: VERSION, at: 0, count: actions.length, ended: false }, { base, actions });
   return store;
 }
 
