@@ -1,9 +1,10 @@
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { ScheduleDocument, type Snapshot } from '../../src/schedule/index.ts';
+import { scheduleDigest } from '../../src/report/digest/index.ts';
+import { ScheduleDocument, toContent } from '../../src/schedule/index.ts';
 import { holdDraft } from './draft-lock.ts';
 import { logged, NO_DEPTH, type Depth } from './draft-log.ts';
-import { DraftTaken, type DraftHead, type DraftLine, type DraftMarks, type DraftStore } from './draft-store.ts';
+import { DraftTaken, type DraftHead, type DraftLine, type DraftMarks, type DraftPlace, type DraftStore } from './draft-store.ts';
 
 /** Why the last actions could not be written; they are tried again with the next one. */
 export type DraftTrouble = 'full' | 'failed';
@@ -33,7 +34,9 @@ interface Line extends DraftLine {
 export class DraftSession {
   readonly schedule: LoadSchedule;
   trouble: DraftTrouble | undefined;
-  readonly #key: string;
+  /** Digests of what the page gave; where they are not known, a draft that begins takes what it begins with for it. */
+  files: readonly string[] | undefined;
+  readonly #place: DraftPlace;
   readonly #store: DraftStore;
   readonly #told: (news: 'trouble' | 'taken') => void;
   #draft: Draft | undefined;
@@ -50,13 +53,16 @@ export class DraftSession {
    * @param told called when trouble came or went, and when others went on with the draft, so that it has become two.
    * @param open the draft whose schedule this is; without one a draft begins with the first action of a person.
    */
-  constructor(schedule: LoadSchedule, key: string, store: DraftStore, told: (news: 'trouble' | 'taken') => void, open?: OpenDraft) {
+  constructor(
+    schedule: LoadSchedule, place: DraftPlace, store: DraftStore, told: (news: 'trouble' | 'taken') => void, open?: OpenDraft,
+  ) {
     this.schedule = schedule;
-    this.#key = key;
+    this.#place = place;
     this.#store = store;
     this.#told = told;
     if (open === undefined) return;
-    this.#draft = { head: open.head, release: open.release };
+    this.#draft = { head: { ...open.head, ...place }, release: open.release };
+    this.files = open.head.files;
     this.#depth = open.depth;
   }
 
@@ -123,23 +129,26 @@ export class DraftSession {
     if (lines.length === 0 && !this.#isDue) return;
     for (const line of lines) line.isOnItsWay = true;
     this.#isDue = false;
-    const isNew = this.#draft === undefined;
+    const before = this.#draft === undefined ? documentBefore(this.schedule, lines.map(({ event }) => event)) : undefined;
+    if (before !== undefined) this.files ??= [scheduleDigest(toContent(before))];
     const draft = this.#draft ??= this.#newDraft();
-    const count = Math.max(draft.head.count, lines.at(-1)?.number ?? 0);
-    draft.head = { ...draft.head, at: Date.now(), count, ended: false };
-    const written = isNew ? this.#create(draft, lines) : this.#store.append(draft.head, lines);
-    const ended = written.then(() => { this.#kept(draft, lines); }, (error: unknown) => { this.#failed(draft, isNew, lines, error); });
+    draft.head = {
+      ...draft.head, at: Date.now(), count: Math.max(draft.head.count, lines.at(-1)?.number ?? 0), ended: false,
+      files: this.files!, title: titleOf(this.schedule), savedAt: undefined,
+    };
+    const written = before === undefined ? this.#store.append(draft.head, lines) : this.#create(draft, before, lines);
+    const ended = written.then(
+      () => { this.#kept(draft, lines); }, (error: unknown) => { this.#failed(draft, before !== undefined, lines, error); },
+    );
     this.#work = Promise.all([this.#work, ended]);
   }
 
   #newDraft(): Draft {
-    const head = { id: this.#store.newId(), key: this.#key, version: VERSION, at: 0, count: 0, ended: false };
-    return { head, release: undefined };
+    return { head: { id: this.#store.newId(), ...this.#place, version: VERSION, at: 0, count: 0, ended: false }, release: undefined };
   }
 
-  async #create(draft: Draft, lines: readonly Line[]): Promise<void> {
-    const base = before(this.schedule, lines.map(({ event }) => event));
-    await this.#store.create(draft.head, { base, actions: lines.map(({ action }) => action) });
+  async #create(draft: Draft, before: ScheduleDocument, lines: readonly Line[]): Promise<void> {
+    await this.#store.create(draft.head, { base: before.snapshot(), actions: lines.map(({ action }) => action) });
     const release = await holdDraft(draft.head.id);
     if (draft === this.#draft) draft.release = release;
     else release?.();
@@ -197,13 +206,15 @@ export class DraftSession {
   }
 }
 
-/** How a schedule was before some events. */
-function before(schedule: LoadSchedule, events: readonly ScheduleEvent[]): Snapshot {
-  const now = schedule.document.snapshot();
-  if (events.length === 0) return now;
-  const document = new ScheduleDocument(now);
+/** A schedule's document before some events. */
+function documentBefore(schedule: LoadSchedule, events: readonly ScheduleEvent[]): ScheduleDocument {
+  const document = new ScheduleDocument(schedule.document.snapshot());
   for (const { inverse } of [...events].reverse()) document.perform(inverse);
-  return document.snapshot();
+  return document;
+}
+
+function titleOf({ document: { details } }: LoadSchedule): string {
+  return [details.project, details.panel].filter((text) => text !== undefined && text !== '').join(', ');
 }
 
 function isFull(error: unknown): boolean {

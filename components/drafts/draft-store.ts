@@ -13,10 +13,21 @@ export interface DraftHead {
   readonly count: number;
   /** What it holds is kept elsewhere, or not wanted any more: the next visit removes it. */
   readonly ended: boolean;
+  /** Address of the page's file; empty where the page names none. Absent in drafts of before, as is what follows. */
+  readonly source?: string;
+  /** Digests of what the page gave: the one that it began from, and the last one that it is known to go on from. */
+  readonly files?: readonly string[];
+  /** Project and panel, by which a person knows it. */
+  readonly title?: string;
+  /** When it was handed out as a file [ms]; absent where it was not, or an action came after. */
+  readonly savedAt?: number | undefined;
 }
 
+/** Where a draft belongs: no schedule of another key, or of another file of the page, may be shown in its place. */
+export type DraftPlace = Required<Pick<DraftHead, 'key' | 'source'>>;
+
 /** What is said of a draft beside what it holds. */
-export type DraftMarks = Partial<Pick<DraftHead, 'ended'>>;
+export type DraftMarks = Partial<Pick<DraftHead, 'ended' | 'files' | 'savedAt'>>;
 
 /** What a draft holds: how the schedule began, and every action since, so that all of them can be undone. */
 export interface DraftBody {

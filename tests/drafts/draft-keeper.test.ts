@@ -11,7 +11,10 @@ function emptyHost(): DraftsHost & { schedule: LoadSchedule } {
     schedule: new LoadSchedule(),
     untouched: true,
     dirty: false,
+    awaitsPage: false,
+    pageContent: undefined,
     showDraft(schedule) { this.schedule = schedule; },
+    markSaved: () => Promise.resolve(),
     showPage: () => Promise.resolve(),
     saveText: () => undefined,
     requestUpdate: () => undefined,
@@ -31,11 +34,12 @@ test('a long draft begins anew with the next visit, and is the same', async () =
   const many = Array.from({ length: 1000 }, (_, index) => setQty(index));
   const store = await storeWith(Array.from({ length: 201 }, (_, index) => ({ cause: 'act', label: `${index}`, changes: [...many, setQty(index + 2)] })));
   const host = emptyHost();
-  const keeper = new DraftKeeper('key', host, store);
-  expect(await keeper.find()).toBe(true);
+  const keeper = new DraftKeeper({ key: 'key', source: '' }, host, store);
+  await keeper.find();
+  expect(await keeper.given(undefined, true)).toBe(true);
   expect(host.schedule.rows('devices')[0]!.cells.qty).toBe(202);
   expect([...store.heads.values()].map(({ count }) => count)).toEqual([0]);
-  expect(keeper.notices).toMatchObject([{ kind: 'restored', id: 2 }]);
+  expect(keeper.notices).toMatchObject([{ kind: 'unchecked', head: { id: 2 } }]);
   host.schedule.subscribe((event) => { keeper.follow(event, true); });
   host.schedule.act('more', [setQty(7)]);
   await keeper.flush();
@@ -47,8 +51,9 @@ test('a long draft stays as it is when there is no room for another', async () =
   const store = await storeWith([{ cause: 'act', label: 'many', changes: many }]);
   store.fault = new DOMException('no room', 'QuotaExceededError');
   const host = emptyHost();
-  const keeper = new DraftKeeper('key', host, store);
+  const keeper = new DraftKeeper({ key: 'key', source: '' }, host, store);
   await keeper.find();
+  await keeper.given(undefined, true);
   expect(host.schedule.rows('devices')[0]!.cells.qty).toBe(5);
   expect([...store.heads.keys()]).toEqual([1]);
   expect(keeper.notices.map(({ kind }) => kind)).toContain('full');

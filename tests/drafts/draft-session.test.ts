@@ -9,9 +9,11 @@ import { setCells } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
 
+const PLACE = { key: 'key', source: '' };
+
 function keep(schedule: LoadSchedule, store = new MemoryDraftStore()) {
   const news: string[] = [];
-  const session = new DraftSession(schedule, 'key', store, (each) => { news.push(each); });
+  const session = new DraftSession(schedule, PLACE, store, (each) => { news.push(each); });
   schedule.subscribe((event) => { session.follow(event, true); });
   return { session, store, news };
 }
@@ -75,7 +77,7 @@ describe('a draft', () => {
   test('begins with the first action of a person, and holds what the page does from then on', async () => {
     const schedule = small();
     const store = new MemoryDraftStore();
-    const session = new DraftSession(schedule, 'key', store, () => undefined);
+    const session = new DraftSession(schedule, PLACE, store, () => undefined);
     let byPerson = false;
     schedule.subscribe((event) => { session.follow(event, byPerson); });
     edit(schedule, 2);
@@ -201,7 +203,7 @@ describe('when another goes on with the same draft', () => {
     const second = readDraft(body)!;
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
     const news: string[] = [];
-    const session = new DraftSession(second, 'key', one.store, (each) => { news.push(each); },
+    const session = new DraftSession(second, PLACE, one.store, (each) => { news.push(each); },
       { head: one.store.heads.get(1)!, depth, release: () => undefined });
     second.subscribe((event) => { session.follow(event, true); });
     return { first, one, second, other: { session, news }, store: one.store };
