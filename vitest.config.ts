@@ -67,7 +67,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', 'tests/deep/**'],
           testTimeout: 30_000,
           // Left to itself, one core is kept free.
           maxWorkers: cores,
@@ -117,6 +117,11 @@ export default defineConfig({
           sequence: { groupOrder: 3 },
           browser: { enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }] },
         },
+      },
+      {
+        extends: true,
+        // Slow by nature.
+        test: { name: 'deep', include: ['tests/deep/**/*.test.ts'], fileParallelism: false, sequence: { groupOrder: 4 } },
       },
     ],
   },
