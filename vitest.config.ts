@@ -121,7 +121,9 @@ export default defineConfig({
       {
         extends: true,
         // Slow by nature.
-        test: { name: 'deep', include: ['tests/deep/**/*.test.ts'], fileParallelism: false, sequence: { groupOrder: 4 } },
+        test: {
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], fileParallelism: false, sequence: { groupOrder: 4 },
+        },
       },
     ],
   },

@@ -18,8 +18,9 @@ export function changesSince(body: DraftBody, page: LoadSchedule): TemplateResul
   const part = (title: string, now: LoadSchedule) => html`<h2>${title}</h2>
     ${sectionTables(changesSection(compareSchedules(began!, now), since, words), words)}`;
   try {
-    return began === undefined || draft === undefined ? undefined : html`
-      ${part(words.say('Changed in the schedule of this page'), page)}${part(words.say('Changed in the draft'), draft)}`;
+    if (began === undefined || draft === undefined) return undefined;
+    const titles = [words.say('Changed in the schedule of this page'), words.say('Changed in the draft')] as const;
+    return html`${part(titles[0], page)}${part(titles[1], draft)}`;
   } finally {
     began?.dispose();
     draft?.dispose();

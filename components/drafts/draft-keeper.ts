@@ -8,7 +8,7 @@ import { holdDraft } from './draft-lock.ts';
 import { depthAfter, NO_DEPTH } from './draft-log.ts';
 import type { DraftNotice } from './draft-notice.ts';
 import { DraftSession, type OpenDraft } from './draft-session.ts';
-import type { DraftHead, DraftPlace, DraftStore } from './draft-store.ts';
+import type { DraftBody, DraftHead, DraftPlace, DraftStore } from './draft-store.ts';
 import { readDraft, repeatDraft } from './read-draft.ts';
 
 /** A database that has not answered by then is not waited for [ms]: the page's file is to be shown. */
@@ -78,8 +78,8 @@ export class DraftKeeper {
   }
 
   /**
-   * Looks for what earlier visits left. The newest is to be shown where nothing else is, unless one of them is open elsewhere:
-   * then a person chooses. Where the browser keeps nothing, a person is told, and that is all.
+   * Looks for what earlier visits left. The newest is to be shown where nothing else is, unless one of them is open
+   * elsewhere: then a person chooses. Where the browser keeps nothing, a person is told, and that is all.
    */
   async find(): Promise<void> {
     try {
@@ -97,8 +97,8 @@ export class DraftKeeper {
   }
 
   /**
-   * Takes down what the page gives, and shows the draft that was found in its place where that began from the same. Where
-   * the page gives something else by now, both are kept and a person chooses.
+   * Takes down what the page gives, and shows the draft that was found in its place where that began from the same.
+   * Where the page gives something else by now, both are kept and a person chooses.
    * @param content `undefined` where the page's file could not be had.
    * @param mayShow whether nothing would be hidden by the draft but what the page gives.
    * @returns whether a draft is shown.
@@ -168,7 +168,11 @@ export class DraftKeeper {
       const head = await this.#headOf(id);
       this.#forget((notice) => 'head' in notice && notice.head.id === id);
       const release = head === undefined ? undefined : await holdDraft(id);
-      if (head === undefined || release === undefined) this.#note({ kind: 'elsewhere' });
+      if (head !== undefined && !this.#isOwn(head)) {
+        release?.();
+        await this.#store.mark(id, { ended: false });
+        this.#note({ kind: 'other', head });
+      } else if (head === undefined || release === undefined) this.#note({ kind: 'elsewhere' });
       else if (await this.#open({ head, release }, 'restored')) {
         // Who chose it over what the page gives now has seen that.
         const session = this.#session;
@@ -178,7 +182,10 @@ export class DraftKeeper {
     });
   }
 
-  /** Does without a draft, which can be had back as long as the page is not left. The one that is shown gives way to the page's. */
+  /**
+   * Does without a draft, which can be had back as long as the page is not left. The one that is shown gives way to the
+   * page's.
+   */
   async discard(id: number): Promise<void> {
     await this.#tried(async () => {
       const isShown = id === this.#session.head?.id;
@@ -195,11 +202,11 @@ export class DraftKeeper {
     });
   }
 
-  /** What became of the page's schedule since a draft began, and what the draft does to it; `undefined` where it cannot be read. */
+  /** What became of the page's schedule since a draft began, and what the draft does to it; none if damaged. */
   async compare(id: number): Promise<TemplateResult | undefined> {
     let differences: TemplateResult | undefined;
     await this.#tried(async () => {
-      const [body, { changesSince }] = await Promise.all([this.#store.read(id), import('./changes-since.ts')]);
+      const [body, { changesSince }] = await Promise.all([this.#bodyOf(id), import('./changes-since.ts')]);
       differences = body && changesSince(body, this.#host.schedule);
     });
     return differences;
@@ -242,12 +249,11 @@ export class DraftKeeper {
 
   async #find(): Promise<void> {
     const heads = await withinPatience(this.#store.list(this.place.key));
-    const isOwn = ({ source = this.place.source }: DraftHead) => source === this.place.source;
-    for (const head of heads.filter((each) => !isOwn(each))) {
+    for (const head of heads.filter((each) => !this.#isOwn(each))) {
       if (head.ended) void this.#tried(() => this.#removeFree(head.id));
       else this.#note({ kind: 'other', head });
     }
-    const held = await Promise.all(heads.filter((head) => isOwn(head) && head.id !== this.#session.head?.id)
+    const held = await Promise.all(heads.filter((head) => this.#isOwn(head) && head.id !== this.#session.head?.id)
       .map(async (head) => ({ head, release: await holdDraft(head.id) })));
     const isElsewhere = held.some(({ release }) => release === undefined);
     if (isElsewhere) this.#note({ kind: 'elsewhere' });
@@ -259,6 +265,11 @@ export class DraftKeeper {
       } else if (isElsewhere || this.#found !== undefined) this.#offer({ head, release }, 'kept');
       else this.#found = { head, release };
     }
+  }
+
+  /** Whether a draft is one of this schedule. Those of before do not say it. */
+  #isOwn({ source = this.place.source }: DraftHead): boolean {
+    return source === this.place.source;
   }
 
   /** Removes a draft that nobody has. */
@@ -278,10 +289,16 @@ export class DraftKeeper {
     return (await this.#store.list(this.place.key)).find((each) => each.id === id);
   }
 
-  /** Digests of what the page gave when a draft began. Drafts of before do not say it: what they began with stands for it. */
-  async #filesOf({ id, files }: DraftHead): Promise<readonly string[]> {
-    if (files !== undefined) return files;
-    const began = await this.#store.read(id).then((body) => body && repeatDraft({ base: body.base, actions: [] }));
+  #bodyOf(id: number): Promise<DraftBody | undefined> {
+    return this.#store.read(id);
+  }
+
+  /** Digests of what the page gave when a draft began. Where it does not say, what it began with stands for that. */
+  async #filesOf({ id, version, files }: DraftHead): Promise<readonly string[]> {
+    // The same schedule has another digest in another version of the file.
+    if (files !== undefined && version === VERSION) return files;
+    const body = await this.#bodyOf(id);
+    const began = body && repeatDraft({ base: body.base, actions: [] });
     return began === undefined ? [] : [scheduleDigest(toContent(began))];
   }
 
@@ -293,7 +310,7 @@ export class DraftKeeper {
       return false;
     };
     if (head.version !== VERSION) return refuse('foreign');
-    const body = await this.#store.read(head.id);
+    const body = await this.#bodyOf(head.id);
     const schedule = body?.actions.length === head.count ? readDraft(body) : undefined;
     if (body === undefined || schedule === undefined) return refuse('damaged');
     const files = await this.#filesOf(head);

@@ -51,7 +51,8 @@ export class DraftNotices extends LitElement {
     const { keeper, words } = this;
     const { kind } = notice;
     const away = words.say('Put this notice away');
-    return html`<li data-kind=${kind}><span class="text ${TROUBLE.includes(kind) ? 'trouble' : ''}">${this.#text(notice)}</span>
+    const tone = TROUBLE.includes(kind) ? 'trouble' : '';
+    return html`<li data-kind=${kind}><span class="text ${tone}">${this.#text(notice)}</span>
       ${'head' in notice ? this.#offers(notice) : kind === 'saved'
         ? this.#button('discard', words.say('Discard draft'), () => keeper.confirmSaved()) : nothing}
       <button type="button" class="away" data-offer="dismiss" title=${away} aria-label=${away}
@@ -60,23 +61,27 @@ export class DraftNotices extends LitElement {
 
   #text(notice: DraftNotice): string {
     const { words } = this;
-    if (!('head' in notice)) return words.say<string>(TEXTS[notice.kind], 'at' in notice ? { time: timeIn(words, notice.at) } : {});
+    const message = TEXTS[notice.kind];
+    if (!('head' in notice)) return words.say<string>(message, 'at' in notice ? { time: timeIn(words, notice.at) } : {});
     const { at, savedAt } = notice.head;
-    const text = words.say<string>(TEXTS[notice.kind], { time: timeIn(words, at), name: this.#nameOf(notice.head) });
-    return savedAt === undefined ? text : `${text} ${words.say('It was saved as a file at {time}.', { time: timeIn(words, savedAt) })}`;
+    const text = words.say<string>(message, { time: timeIn(words, at), name: this.#nameOf(notice.head) });
+    if (savedAt === undefined) return text;
+    return `${text} ${words.say('It was saved as a file at {time}.', { time: timeIn(words, savedAt) })}`;
   }
 
   /** Project, panel and file, as far as they are known. */
   #nameOf({ title = '', source = '' }: DraftHead): string {
-    return [title, fileOf(source)].filter((text) => text !== '').join(', ') || this.words.say('a schedule without a name');
+    const known = [title, fileOf(source)].filter((text) => text !== '');
+    return known.length > 0 ? known.join(', ') : this.words.say('a schedule without a name');
   }
 
   #offers({ kind, head: { id } }: Extract<DraftNotice, { head: DraftHead }>): (TemplateResult | typeof nothing)[] {
     const { keeper, words } = this;
+    const isShowable = kind === 'kept' || kind === 'changed';
     const isClosed = kind === 'foreign' || kind === 'damaged' || kind === 'other';
     return [
       kind === 'changed' ? this.#button('compare', words.say('Show differences'), () => this.#compare(id)) : nothing,
-      kind === 'kept' || kind === 'changed' ? this.#button('show', words.say('Show draft'), () => keeper.show(id)) : nothing,
+      isShowable ? this.#button('show', words.say('Show draft'), () => keeper.show(id)) : nothing,
       kind === 'discarded' ? this.#button('show', words.say('Restore draft'), () => keeper.show(id)) : nothing,
       isClosed ? this.#button('save', words.say('Save as a file'), () => keeper.saveAsFile(id)) : nothing,
       kind === 'discarded' ? nothing : this.#button('discard', words.say('Discard draft'), () => keeper.discard(id)),

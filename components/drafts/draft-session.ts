@@ -4,7 +4,9 @@ import { scheduleDigest } from '../../src/report/digest/index.ts';
 import { ScheduleDocument, toContent } from '../../src/schedule/index.ts';
 import { holdDraft } from './draft-lock.ts';
 import { logged, NO_DEPTH, type Depth } from './draft-log.ts';
-import { DraftTaken, type DraftHead, type DraftLine, type DraftMarks, type DraftPlace, type DraftStore } from './draft-store.ts';
+import {
+  DraftTaken, type DraftHead, type DraftLine, type DraftMarks, type DraftPlace, type DraftStore,
+} from './draft-store.ts';
 
 /** Why the last actions could not be written; they are tried again with the next one. */
 export type DraftTrouble = 'full' | 'failed';
@@ -54,7 +56,8 @@ export class DraftSession {
    * @param open the draft whose schedule this is; without one a draft begins with the first action of a person.
    */
   constructor(
-    schedule: LoadSchedule, place: DraftPlace, store: DraftStore, told: (news: 'trouble' | 'taken') => void, open?: OpenDraft,
+    schedule: LoadSchedule, place: DraftPlace, store: DraftStore, told: (news: 'trouble' | 'taken') => void,
+    open?: OpenDraft,
   ) {
     this.schedule = schedule;
     this.#place = place;
@@ -129,7 +132,8 @@ export class DraftSession {
     if (lines.length === 0 && !this.#isDue) return;
     for (const line of lines) line.isOnItsWay = true;
     this.#isDue = false;
-    const before = this.#draft === undefined ? documentBefore(this.schedule, lines.map(({ event }) => event)) : undefined;
+    const isNew = this.#draft === undefined;
+    const before = isNew ? documentBefore(this.schedule, lines.map(({ event }) => event)) : undefined;
     if (before !== undefined) this.files ??= [scheduleDigest(toContent(before))];
     const draft = this.#draft ??= this.#newDraft();
     draft.head = {
@@ -138,13 +142,14 @@ export class DraftSession {
     };
     const written = before === undefined ? this.#store.append(draft.head, lines) : this.#create(draft, before, lines);
     const ended = written.then(
-      () => { this.#kept(draft, lines); }, (error: unknown) => { this.#failed(draft, before !== undefined, lines, error); },
+      () => { this.#kept(draft, lines); }, (error: unknown) => { this.#failed(draft, isNew, lines, error); },
     );
     this.#work = Promise.all([this.#work, ended]);
   }
 
   #newDraft(): Draft {
-    return { head: { id: this.#store.newId(), ...this.#place, version: VERSION, at: 0, count: 0, ended: false }, release: undefined };
+    const head = { id: this.#store.newId(), ...this.#place, version: VERSION, at: 0, count: 0, ended: false };
+    return { head, release: undefined };
   }
 
   async #create(draft: Draft, before: ScheduleDocument, lines: readonly Line[]): Promise<void> {
@@ -180,7 +185,8 @@ export class DraftSession {
   /** Has everything begin anew, in another draft. */
   #renumber(): void {
     const { actions, depth } = logged(this.#lines.map(({ event }) => event), NO_DEPTH);
-    this.#lines = this.#lines.map(({ event }, index) => ({ number: index + 1, action: actions[index]!, event, isOnItsWay: false }));
+    this.#lines = this.#lines.map(({ event }, index) =>
+      ({ number: index + 1, action: actions[index]!, event, isOnItsWay: false }));
     this.#depth = depth;
   }
 

@@ -27,7 +27,8 @@ export class IndexedDraftStore implements DraftStore {
 
   async create(head: DraftHead, { base, actions }: DraftBody): Promise<void> {
     await this.#write(async (heads, entries) => {
-      await wholly(heads, [() => heads.add(head), ...[base, ...actions].map((entry, index) => () => entries.add(entry, [head.id, index]))]);
+      const all = [base, ...actions].map((entry, index) => () => entries.add(entry, [head.id, index]));
+      await wholly(heads, [() => heads.add(head), ...all]);
     });
   }
 
@@ -49,8 +50,8 @@ export class IndexedDraftStore implements DraftStore {
   }
 
   async read(id: number): Promise<DraftBody | undefined> {
-    const database = await this.#open();
-    const [keys, found] = await Promise.all([database.getAllKeys('entries', entriesOf(id)), database.getAll('entries', entriesOf(id))]);
+    const [database, range] = [await this.#open(), entriesOf(id)];
+    const [keys, found] = await Promise.all([database.getAllKeys('entries', range), database.getAll('entries', range)]);
     // What stands behind a gap does not follow from what stands before it.
     const [base, ...actions] = found.filter((_, index) => keys[index]![1] === index);
     return base === undefined ? undefined : { base: base as Snapshot, actions: actions as LoggedAction[] };
@@ -59,7 +60,8 @@ export class IndexedDraftStore implements DraftStore {
   async mark(id: number, marks: DraftMarks, count?: number): Promise<void> {
     await this.#write(async (heads) => {
       const head = await heads.get(id);
-      if (head !== undefined && head.count === (count ?? head.count)) await heads.put({ ...head, ...marks });
+      if (head === undefined) return;
+      if (count === undefined || count === head.count) await heads.put({ ...head, ...marks });
     });
   }
 

@@ -1,4 +1,4 @@
-/** Texts together longer than this are not remembered: a page that keeps values has few on the way at a time [characters]. */
+/** So much of texts is remembered [characters]: a page that keeps values has few of them on the way at a time. */
 const MOST_CHARACTERS = 8_000_000;
 
 /** A state of the schedule, named by the action after which it was so; by none where nothing was done. */
@@ -13,7 +13,8 @@ export class ReadValues {
   /** @param after the last action. */
   note(text: string, after: object | undefined): void {
     this.#read = [...this.#read.filter((each) => each.text !== text), { text, after }];
-    while (this.#read.length > 1 && this.#read.reduce((sum, each) => sum + each.text.length, 0) > MOST_CHARACTERS) this.#read.shift();
+    const isTooMuch = () => this.#read.reduce((sum, each) => sum + each.text.length, 0) > MOST_CHARACTERS;
+    while (this.#read.length > 1 && isTooMuch()) this.#read.shift();
   }
 
   /** The state that was kept; those before it are forgotten. @returns `undefined` where the text is not known. */

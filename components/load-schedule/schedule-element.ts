@@ -35,8 +35,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare demoSrc: string | null;
   /**
    * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing; without it
-   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown in the
-   * place of another schedule.
+   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown in
+   * the place of another schedule.
    */
   declare storageKey: string | null;
   /** Whether a person may only look. */
@@ -292,7 +292,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   /** @ignore */
   get pageContent(): Content | undefined {
-    return this.#given.missing === undefined && this.schedule.lastAction === undefined ? this.schedule.content() : undefined;
+    const { schedule } = this;
+    return this.#given.missing === undefined && schedule.lastAction === undefined ? schedule.content() : undefined;
   }
 
   /** @ignore */

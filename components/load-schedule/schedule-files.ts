@@ -154,7 +154,8 @@ export class ScheduleFiles {
     if (this.#turns.isOutrun(turn)) return undefined;
     this.#host.settle();
     const isIdle = this.#holder.schedule.lastAction === lastAction;
-    const problems = isIdle ? this.#startOrRefuse(address, reading.content, turn) : this.take(address, reading, false, turn);
+    const problems = isIdle ? this.#startOrRefuse(address, reading.content, turn)
+      : this.take(address, reading, false, turn);
     if (problems.length === 0) this.#host.dispatchEvent(new ElvLoadEvent(address));
     return problems.length === 0;
   }

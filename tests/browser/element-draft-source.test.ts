@@ -36,7 +36,9 @@ test('a notice names project, panel and file', async () => {
   const key = freshKey();
   await leave(key, '/plans/boat%20house.json?of=today', 5);
   const element = await shows(key, '/plans/boat%20house.json?of=today', 5);
-  expect(notices(element)).toEqual([expect.stringMatching(/^Draft of \d\d:\d\d restored: Boat house, KP-1, boat house\.json\.$/)]);
+  expect(notices(element)).toEqual([
+    expect.stringMatching(/^Draft of \d\d:\d\d restored: Boat house, KP-1, boat house\.json\.$/),
+  ]);
 });
 
 test('a page’s file that changed since is shown; a person sees what changed, and takes the draft', async () => {
@@ -104,6 +106,12 @@ test('with one key for two pages, neither shows the draft of the other', async (
     /^The draft of \d\d:\d\d is of another schedule: Boat house, KP-1, a\.json\. It is not shown here/,
   )]);
   expect(part(other, '[data-kind=other] [data-offer=show]')).toBeNull();
+  // Discarded and had back, it is one of another schedule still.
+  press(other, 'other', 'discard');
+  await expect.poll(() => part(other, '[data-kind=discarded]')).not.toBeNull();
+  press(other, 'discarded', 'show');
+  await expect.poll(() => part(other, '[data-kind=other]')).not.toBeNull();
+  expect(qtyOf(other)).toBe(2);
   enter(other, 6);
   await expect.poll(() => kept(key)).toHaveLength(2);
   other.remove();
@@ -167,7 +175,7 @@ test('a download cannot be confirmed: the draft stays until the person discards 
   enter(element, 5);
   part(element, '[data-command=save]')!.click();
   await expect.poll(() => notices(element)).toEqual([expect.stringMatching(
-    /^Saved as a file at \d\d:\d\d\. Whether the file was written is not known here, so the draft is kept until it is discarded\.$/,
+    /^Saved as a file at \d\d:\d\d\. Whether the file was written is not known here, so the draft is kept until it is/,
   )]);
   await expect.poll(() => kept(key)).toMatchObject([{ ended: false, savedAt: expect.any(Number) as number }]);
   expect(element.dirty).toBe(true);

@@ -13,9 +13,10 @@ export interface KillableBrowser {
 }
 
 export async function startBrowser(folder: string): Promise<KillableBrowser> {
-  const words = [...browserFlags, '--headless', '--remote-debugging-port=0', `--user-data-dir=${folder}`, 'about:blank'];
+  const own = ['--headless', '--remote-debugging-port=0', `--user-data-dir=${folder}`, 'about:blank'];
   // In a group of its own, so that its processes can be killed together.
-  const child = spawn(findBrowser() ?? chromium.executablePath(), words, { detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
+  const program = findBrowser() ?? chromium.executablePath();
+  const child = spawn(program, [...browserFlags, ...own], { detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
   try {
     const browser = await chromium.connectOverCDP(await addressOf(child));
     const page = browser.contexts()[0]!.pages()[0] ?? await browser.contexts()[0]!.newPage();

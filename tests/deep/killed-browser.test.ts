@@ -38,8 +38,8 @@ afterAll(async () => {
 async function typeFast(page: Page, first: number): Promise<() => void> {
   const session = await page.context().newCDPSession(page);
   // The keys of a quantity are pressed without waiting for an answer between them.
-  const press = (key: string, code: number, text = '') => ['keyDown', 'keyUp'].map((type) =>
-    session.send('Input.dispatchKeyEvent', { type: type as 'keyDown', key, code: key, windowsVirtualKeyCode: code, text }));
+  const press = (key: string, code: number, text = '') => (['keyDown', 'keyUp'] as const).map((type) =>
+    session.send('Input.dispatchKeyEvent', { type, key, code: key, windowsVirtualKeyCode: code, text }));
   let isStopped = false;
   const type = async () => {
     for (let quantity = first; !isStopped; quantity += 1) {
@@ -52,7 +52,7 @@ async function typeFast(page: Page, first: number): Promise<() => void> {
   return () => { isStopped = true; };
 }
 
-test(`a browser that is killed ${KILLS} times while somebody types fast loses at most the last action each time`, async () => {
+test('a browser that is killed while somebody types fast loses at most the last action, each time', async () => {
   const losses: number[] = [];
   let done = FIRST;
   for (let visit = 0; visit <= KILLS; visit += 1) {
@@ -71,7 +71,8 @@ test(`a browser that is killed ${KILLS} times while somebody types fast loses at
     }
     if (visit === KILLS) break;
     await schedule.element.evaluate((each) => {
-      const element = each as unknown as EventTarget & { schedule: { rows(sheet: string): { cells: { qty: number } }[] } };
+      interface Shown extends EventTarget { schedule: { rows(sheet: string): { cells: { qty: number } }[] } }
+      const element = each as unknown as Shown;
       element.addEventListener('elv-change', () => {
         (window as unknown as { tell(quantity: number): void }).tell(element.schedule.rows('devices')[0]!.cells.qty);
       });

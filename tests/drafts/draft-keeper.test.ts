@@ -26,7 +26,8 @@ const setQty = (value: number) => ({ op: 'set', sheet: 'devices', id: 0, key: 'q
 async function storeWith(actions: LoggedAction[]): Promise<MemoryDraftStore> {
   const store = new MemoryDraftStore();
   const base = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }] } }).document.snapshot();
-  await store.create({ id: store.newId(), key: 'key', version: VERSION, at: 0, count: actions.length, ended: false }, { base, actions });
+  const head = { id: store.newId(), key: 'key', version: VERSION, at: 0, count: actions.length, ended: false };
+  await store.create(head, { base, actions });
   return store;
 }
 

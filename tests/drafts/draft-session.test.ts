@@ -122,7 +122,9 @@ describe('a draft', () => {
     expect(steps((await readFrom(store, 1))!)).toEqual(steps(schedule));
   });
 
-  test.each([[[0, 1]], [[1, 0]]])('that is marked as ended goes on with an edit that comes meanwhile: answers in the order %j', async (order) => {
+  test.each([
+    [[0, 1]], [[1, 0]],
+  ])('that is being ended goes on with an edit that comes meanwhile, answered in the order %j', async (order) => {
     const schedule = small();
     const { session, store } = keep(schedule);
     edit(schedule, 2);

@@ -50,7 +50,8 @@ export class MemoryDraftStore implements DraftStore {
   async mark(id: number, marks: DraftMarks, count?: number): Promise<void> {
     await this.#write();
     const head = this.heads.get(id);
-    if (head !== undefined && head.count === (count ?? head.count)) this.heads.set(id, { ...head, ...marks });
+    if (head === undefined) return;
+    if (count === undefined || count === head.count) this.heads.set(id, { ...head, ...marks });
   }
 
   async remove(id: number): Promise<void> {
