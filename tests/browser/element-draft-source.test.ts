@@ -120,6 +120,33 @@ test('with one key for two pages, neither shows the draft of the other', async (
   await shows(key, '/b.json', 6);
 });
 
+test('an element whose file changes under one key shows each with its own draft', async () => {
+  const key = freshKey();
+  serve('/a.json', named(1));
+  serve('/b.json', fileOf(2));
+  const element = await shows(key, '/a.json', 1);
+  enter(element, 5);
+  element.src = '/b.json';
+  await expect.poll(() => qtyOf(element)).toBe(2);
+  await expect.poll(() => notices(element)).toEqual([
+    expect.stringContaining('is of another schedule: Boat house, KP-1, a.json.'),
+  ]);
+  enter(element, 6);
+  await expect.poll(() => kept(key)).toHaveLength(2);
+  element.src = '/a.json';
+  await expect.poll(() => qtyOf(element)).toBe(5);
+  await expect.poll(() => notices(element)).toContainEqual(expect.stringContaining('is of another schedule: b.json.'));
+  // Back before the other file has arrived, the work is still there.
+  serve('/b.json', new Promise(() => undefined));
+  element.src = '/b.json';
+  await element.updateComplete;
+  element.src = '/a.json';
+  await expect.poll(() => notices(element)).toContainEqual(
+    expect.stringMatching(/^(?:Draft of .* restored|There is another draft)/),
+  );
+  expect((await kept(key)).map(({ count }) => count)).toEqual([1, 1]);
+});
+
 test.each<[string, (element: LoadScheduleElement, key: string) => unknown]>([
   ['at once', (element, key) => Object.assign(element, { storageKey: key, src: '/b.json' })],
   ['the key first', async (element, key) => {
