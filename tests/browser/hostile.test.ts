@@ -102,10 +102,10 @@ test.each([
     return url.origin === location.origin ? Promise.resolve(new Response('<!doctype html><p>No such page', { status: 404 })) : Promise.reject(new TypeError('Failed to fetch'));
   });
   const element = await mountElement({ content: sample() });
-  const before = element.value;
+  const before = element.schedule.content();
   element.src = address;
   await expect.poll(() => textOf(element, 'elv-sheet-view [role=alert]')).toMatch(/\S+ \S+ \S+/);
-  expect(element.value).toBe(before);
+  expect(element.schedule.content()).toEqual(before);
   expect(asked.mock.calls.length).toBeLessThanOrEqual(1);
 });
 
