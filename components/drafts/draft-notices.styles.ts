@@ -11,7 +11,7 @@ export const styles = css`
   h2, h3 { margin: 6px 0 2px; font-size: 1em; font-weight: 600; }
   p { margin: 2px 0; }
   table { inline-size: 100%; border-collapse: collapse; }
-  th, td { padding: 2px 8px 2px 0; border-block-end: 1px solid var(--elv-line); text-align: start; vertical-align: top; }
-  td { overflow-wrap: anywhere; }
+  th, td { padding: 2px 8px 2px 0; border-block-end: 1px solid var(--elv-line); text-align: start; }
+  td { vertical-align: top; overflow-wrap: anywhere; }
   .number { text-align: end; white-space: nowrap; }
 `;

@@ -62,7 +62,9 @@ export class DraftNotices extends LitElement {
   #text(notice: DraftNotice): string {
     const { words } = this;
     const message = TEXTS[notice.kind];
-    if (!('head' in notice)) return words.say<string>(message, 'at' in notice ? { time: timeIn(words, notice.at) } : {});
+    if (!('head' in notice)) {
+      return words.say<string>(message, 'at' in notice ? { time: timeIn(words, notice.at) } : {});
+    }
     const { at, savedAt } = notice.head;
     const text = words.say<string>(message, { time: timeIn(words, at), name: this.#nameOf(notice.head) });
     if (savedAt === undefined) return text;

@@ -35,8 +35,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare demoSrc: string | null;
   /**
    * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing; without it
-   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown in
-   * the place of another schedule.
+   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown
+   * in the place of another schedule.
    */
   declare storageKey: string | null;
   /** Whether a person may only look. */
@@ -165,8 +165,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * Whether a person changed something since the schedule was read, or kept by the page as `markSaved` says. A file that
-   * was handed to the person counts for nothing here, since nobody can know whether it was written; see `elv-save`.
+   * Whether a person changed something since the schedule was read, or kept by the page as `markSaved` says. A file
+   * that was handed to the person counts for nothing here, since nobody can know whether it was written; see `elv-save`.
    */
   get dirty(): boolean {
     return this.#mark.isDirty;

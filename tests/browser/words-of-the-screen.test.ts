@@ -175,7 +175,8 @@ describe('what is on the screen is said through the words of the element', () =>
     ];
     const body = { base: new LoadSchedule().document.snapshot(), actions: [] };
     const keeper = { compare: () => Promise.resolve(changesSince(body, element.schedule)) };
-    const notices = Object.assign(document.createElement('elv-draft-notices'), { keeper, notices: told, words: PSEUDO });
+    const notices = document.createElement('elv-draft-notices');
+    Object.assign(notices, { keeper, notices: told, words: PSEUDO });
     element.shadowRoot!.append(notices);
     await notices.updateComplete;
     notices.shadowRoot!.querySelector<HTMLElement>('[data-offer=compare]')!.click();
