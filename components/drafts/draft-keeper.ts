@@ -206,8 +206,8 @@ export class DraftKeeper {
   async compare(id: number): Promise<TemplateResult | undefined> {
     let differences: TemplateResult | undefined;
     await this.#tried(async () => {
-      const head = await this.#headOf(id);
-      const [body, { changesSince }] = await Promise.all([head && this.#bodyOf(head), import('./changes-since.ts')]);
+      const [head, { changesSince }] = await Promise.all([this.#headOf(id), import('./changes-since.ts')]);
+      const body = head && await this.#bodyOf(head);
       differences = body && changesSince(body, this.#host.schedule);
     });
     return differences;
@@ -286,7 +286,7 @@ export class DraftKeeper {
     return (await this.#store.list(this.place.key)).find((each) => each.id === id);
   }
 
-  /** What a draft holds, as this version keeps it; `undefined` when it is gone or damaged. */
+  /** What a draft holds, as this version keeps it; `undefined` where an older one is damaged. */
   async #bodyOf({ id, version }: DraftHead): Promise<DraftBody | undefined> {
     const body = await this.#store.read(id);
     return body && renewDraft(body, version);
@@ -294,27 +294,27 @@ export class DraftKeeper {
 
   /** Digests of what the page gave when a draft began. Where it does not say, what it began with stands for that. */
   async #filesOf(head: DraftHead): Promise<readonly string[]> {
+    const { version, files } = head;
     // The same schedule has another digest in another version of the file.
-    if (head.files !== undefined && head.version === VERSION) return head.files;
+    if (files !== undefined && version === VERSION) return files;
     const body = await this.#bodyOf(head);
     const began = body && repeatDraft({ base: body.base, actions: [] });
     return began === undefined ? [] : [scheduleDigest(toContent(began))];
   }
 
   /** @returns whether the draft is shown now; else it is let go of, and a person is told. */
-  async #open({ head, release }: HeldDraft, kind: 'restored' | 'unchecked'): Promise<boolean> {
+  async #open(found: HeldDraft, kind: 'restored' | 'unchecked'): Promise<boolean> {
     const refuse = (why: 'foreign' | 'damaged') => {
-      release();
-      this.#note({ kind: why, head });
+      found.release();
+      this.#note({ kind: why, head: found.head });
       return false;
     };
-    if (head.version > VERSION) return refuse('foreign');
-    const body = await this.#bodyOf(head);
-    if (body?.actions.length !== head.count) return refuse('damaged');
-    const files = await this.#filesOf(head);
-    if (head.version !== VERSION) return this.#open(await this.#renew({ head, release }, files, body), kind);
-    const schedule = readDraft(body);
-    if (schedule === undefined) return refuse('damaged');
+    if (found.head.version > VERSION) return refuse('foreign');
+    const body = await this.#bodyOf(found.head);
+    const schedule = body?.actions.length === found.head.count ? readDraft(body) : undefined;
+    if (body === undefined || schedule === undefined) return refuse('damaged');
+    const files = await this.#filesOf(found.head);
+    const { head, release } = found.head.version === VERSION ? found : await this.#renew(found, body);
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
     const isLong = body.actions.reduce((sum, action) => sum + sizeOf(action), 0) > MOST_CHANGES;
     const session = this.#sessionOf(schedule, isLong ? undefined : { head: { ...head, files }, depth, release });
@@ -330,8 +330,8 @@ export class DraftKeeper {
   }
 
   /** Puts a draft as this version keeps it in the place of an older one. */
-  async #renew({ head, release }: HeldDraft, files: readonly string[], body: DraftBody): Promise<HeldDraft> {
-    const made = { ...head, id: this.#store.newId(), version: VERSION, files };
+  async #renew({ head, release }: HeldDraft, body: DraftBody): Promise<HeldDraft> {
+    const made = { ...head, id: this.#store.newId(), version: VERSION };
     await this.#store.create(made, body);
     await this.#store.remove(head.id);
     release();

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { DraftKeeper, type DraftsHost } from '../../components/drafts/draft-keeper.ts';
+import { renewDraft } from '../../components/drafts/read-draft.ts';
 import type { DraftBody, DraftHead } from '../../components/drafts/draft-store.ts';
 import { VERSION } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -66,9 +67,8 @@ test('a long draft stays as it is when there is no room for another', async () =
 async function storeOfVersion1(change: (body: DraftBody) => DraftBody = (body) => body): Promise<MemoryDraftStore> {
   const store = new MemoryDraftStore();
   const text = readFileSync(new URL('../data/versions/1.draft.json', import.meta.url), 'utf8');
-  const { version, at, base, actions } = JSON.parse(text) as DraftHead & DraftBody;
-  const head = { id: store.newId(), key: 'key', version, at, count: actions.length, ended: false };
-  await store.create(head, change({ base, actions }));
+  const { version, at, count, base, actions } = JSON.parse(text) as DraftHead & DraftBody;
+  await store.create({ id: store.newId(), key: 'key', version, at, count, ended: false }, change({ base, actions }));
   return store;
 }
 
@@ -86,10 +86,21 @@ test('a draft of version 1 is shown, goes on as one of this version, and can be 
   await keeper.flush();
 
   const next = emptyHost();
-  const later = new DraftKeeper({ key: 'key', source: '' }, next, store);
-  await later.find();
-  await later.given(undefined, true);
+  const other = new DraftKeeper({ key: 'key', source: '' }, next, store);
+  await other.find();
+  await other.given(undefined, true);
   expect(next.schedule.content()).toEqual(host.schedule.content());
+});
+
+test('a draft of version 1 goes on from a page’s file of version 1 that did not change since', async () => {
+  const { base } = renewDraft((await (await storeOfVersion1()).read(1))!, 1)!;
+  const page = new LoadSchedule(undefined, { session: { base, actions: [] } }).content();
+  for (const [content, kinds] of [[page, ['restored']], [{ ...page, details: { panel: 'another' } }, ['changed']]] as const) {
+    const keeper = new DraftKeeper({ key: 'key', source: '' }, emptyHost(), await storeOfVersion1());
+    await keeper.find();
+    await keeper.given(content, true);
+    expect(keeper.notices.map(({ kind }) => kind)).toEqual(kinds);
+  }
 });
 
 test('a draft of version 1 that is damaged is left as it is', async () => {
