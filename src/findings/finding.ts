@@ -24,6 +24,8 @@ export interface Finding {
   readonly limit: CellValue;
   /** One plain sentence: what is wrong, by how much, what would put it right. */
   readonly message: string;
+  /** How many other rows are incomplete until what is missing is entered; absent where none is. */
+  readonly waiting?: number;
   /** Set when a person has accepted it. */
   readonly accepted?: RowAcceptance;
   /** Set when a person had accepted it and it has grown worse since: it is open again. */

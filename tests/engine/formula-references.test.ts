@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { insertRows, moveRows, removeRows, type Cells, type SheetName } from '../../src/schedule/index.ts';
-import { enter, findingsAt, idAt, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 /** A feed whose rating is the formula, beside branches whose limits are 10, 20, 30, 40 and 50. */
 let schedule: LoadSchedule;
@@ -24,6 +24,13 @@ const move = (sheet: SheetName, from: number, to: number) =>
 const insert = (at: number, ...limits: (number | null)[]) =>
   act(insertRows(schedule.document, 'branches', at, limits.map((limit): Cells => limit === null ? {} : { limit })));
 
+test('a blank row within a range adds no default either', () => {
+  schedule = scheduleOf({ runs: [{ run: 'W1' }, {}, { run: 'W2' }], feeds: [{ feed: 'F1' }] });
+  type(`=SUM(${reference('runs', 'temperature')}:${reference('runs', 'temperature', 3).split('!')[1]})`);
+  // Two runs at 20 °C, which is the default.
+  expect(rated()).toBe(40);
+});
+
 describe('references follow their rows', () => {
   test.each<[string, string, () => void, [string, number | null]]>([
     ['a cell, when a row comes above', '=branches!B2', () => insert(0, 5), ['=branches!B3', 20]],
@@ -35,7 +42,7 @@ describe('references follow their rows', () => {
     ['a range grows with a row within', '=SUM(branches!B1:B3)', () => insert(1, 5), ['=SUM(branches!B1:B4)', 65]],
     ['a range does not grow with a row beyond', '=SUM(branches!B1:B3)', () => insert(3, 5), ['=SUM(branches!B1:B3)', 60]],
     ['a range does not grow with a row before', '=SUM(branches!B1:B3)', () => insert(0, 5), ['=SUM(branches!B2:B4)', 60]],
-    ['a blank row within adds nothing, nor its default', '=SUM(branches!B1:B3)', () => insert(1, null), ['=SUM(branches!B1:B4)', 60]],
+    ['a blank row within adds nothing', '=SUM(branches!B1:B3)', () => insert(1, null), ['=SUM(branches!B1:B4)', 60]],
     ['a range shrinks by a row within', '=SUM(branches!B1:B4)', () => remove('branches', 1), ['=SUM(branches!B1:B3)', 80]],
     ['a range shrinks at its start', '=SUM(branches!B1:B4)', () => remove('branches', 0, 1), ['=SUM(branches!B1:B2)', 70]],
     ['a range shrinks at its end', '=SUM(branches!B1:B4)', () => remove('branches', 2, 3), ['=SUM(branches!B1:B2)', 30]],
