@@ -16,7 +16,7 @@ const CONTENT: Content = {
 async function draft(): Promise<{ head: DraftHead; body: DraftBody; schedule: LoadSchedule }> {
   const schedule = new LoadSchedule(CONTENT);
   const store = new MemoryDraftStore();
-  const session = new DraftSession(schedule, 'key', store, () => undefined);
+  const session = new DraftSession(schedule, { key: 'key', source: '' }, store, () => undefined);
   schedule.subscribe((event) => { session.follow(event, true); });
   for (let qty = 1; qty <= 20; qty += 1) {
     schedule.act(`Quantity ${qty}`, setCells(schedule.document, [{ sheet: 'devices', id: 0, key: 'qty', value: qty }]));
