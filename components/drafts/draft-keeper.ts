@@ -157,9 +157,9 @@ export class DraftKeeper {
     await this.#tried(() => this.#session.mark({ savedAt: at }));
   }
 
-  /** The person has the file. */
-  async confirmSaved(): Promise<void> {
-    await this.#host.markSaved();
+  /** The person has the file that was handed out. */
+  confirmSaved(): Promise<void> {
+    return this.#host.markSaved();
   }
 
   /** Shows a draft in the place of what there is, whose own draft is kept. */
@@ -225,10 +225,6 @@ export class DraftKeeper {
   dismiss(notice: DraftNotice): void {
     this.#dismissed = notice.kind;
     this.#forget((each) => each === notice);
-  }
-
-  flush(): Promise<void> {
-    return this.#session.flush();
   }
 
   /** Writes down everything, and lets others have the draft while the element is off its page. */

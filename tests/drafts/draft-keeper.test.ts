@@ -46,7 +46,7 @@ test('a long draft begins anew with the next visit, and is the same', async () =
   expect(keeper.notices).toMatchObject([{ kind: 'unchecked', head: { id: 2 } }]);
   host.schedule.subscribe((event) => { keeper.follow(event, true); });
   host.schedule.act('more', [setQty(7)]);
-  await keeper.flush();
+  await keeper.pause();
   expect((await store.read(2))!.actions).toHaveLength(1);
 });
 
