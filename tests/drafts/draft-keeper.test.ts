@@ -83,7 +83,7 @@ test('a draft of version 1 is shown, goes on as one of this version, and can be 
   expect(keeper.notices).toMatchObject([{ kind: 'unchecked', head: { id: 2 } }]);
   host.schedule.subscribe((event) => { keeper.follow(event, true); });
   host.schedule.undo();
-  await keeper.flush();
+  await keeper.pause();
 
   const next = emptyHost();
   const other = new DraftKeeper({ key: 'key', source: '' }, next, store);

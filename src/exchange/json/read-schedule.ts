@@ -1,4 +1,4 @@
-import { columnOf, toSnapshot, type Content } from '../../schedule/index.ts';
+import { columnOf, ScheduleDocument, toContent, toSnapshot, type Content } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { embeddedSchedule, isHtml } from '../html/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
@@ -40,8 +40,8 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
   const file = openFile(parsed.value, words);
   if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };
   const reading = new Reading(words);
-  const content = readContent(file.raw, reading);
-  if (reading.list.total === 0) checkRows(content, reading);
+  const read = readContent(file.raw, reading);
+  const content = reading.list.total === 0 ? withRowsChecked(read, reading) : read;
   if (reading.list.total > 0) {
     return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
   }
@@ -88,8 +88,11 @@ function readContent(raw: RawObject, reading: Reading): Content {
   };
 }
 
-/** Formulas and acceptances are read once all rows are there, as they may be about any of them. */
-function checkRows(content: Content, { list, words, kept }: Reading): void {
+/**
+ * Reads formulas and acceptances once all rows are there, as they may be about any of them.
+ * @returns the content as it would be written, so that the same schedule has the same digest however it was put down.
+ */
+function withRowsChecked(content: Content, { list, words, kept }: Reading): Content {
   const { snapshot, problems } = toSnapshot(content, words);
   for (const { rule, tag, sheet } of snapshot.unattached) {
     kept.add(words.say(
@@ -100,4 +103,5 @@ function checkRows(content: Content, { list, words, kept }: Reading): void {
     list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
       placedInRow(sheet, row, columnOf(sheet, key), problem, words), { received: text });
   }
+  return toContent(new ScheduleDocument(snapshot));
 }
