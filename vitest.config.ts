@@ -67,7 +67,7 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
+          exclude: ['tests/browser/**', 'tests/deep/**'],
           testTimeout: 30_000,
           // Left to itself, one core is kept free.
           maxWorkers: cores,
@@ -116,6 +116,13 @@ export default defineConfig({
           globalSetup: ['tests/browser/engines/start-webkit.ts'],
           sequence: { groupOrder: 3 },
           browser: { enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }] },
+        },
+      },
+      {
+        extends: true,
+        // Slow by nature.
+        test: {
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], fileParallelism: false, sequence: { groupOrder: 4 },
         },
       },
     ],

@@ -38,7 +38,9 @@ element.addEventListener('elv-change', ({ label, cause }) => {
 element.addEventListener('elv-error', ({ problems }) => { note(problems[0]!.message); });
 
 find('keep').addEventListener('click', () => {
-  localStorage.setItem(KEPT, element.value);
+  const { value } = element;
+  localStorage.setItem(KEPT, value);
+  void element.markSaved(value);
   note('Kept by the page');
 });
 find('bring').addEventListener('click', () => {

@@ -1,4 +1,4 @@
-// Installs what is missing, a browser included, and checks everything.
+// Installs what is missing, a browser included, and checks everything; with `--deep` also what is slow by nature.
 // The last line is `N passed, N failed, N skipped`.
 import { join } from 'node:path';
 import { closingLine, readClosingLine, readFlakyLine } from './closing-line.mjs';
@@ -93,6 +93,7 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
   for (const [project, name] of await provideOtherBrowsers()) {
     await testStep(`walk through the main job in ${name}`, project);
   }
+  if (process.argv.includes('--deep')) await testStep('deep tests', 'deep', environment);
 }
 
 if (flaky.length > 0) {

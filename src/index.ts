@@ -10,8 +10,8 @@ export { LoadSchedule, type LoadScheduleOptions, type ScheduleEvent } from './lo
 export {
   columnOf, computedColumns, DETAIL_KEYS, findColumn, inputColumns, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit,
   type Acceptance, type Cells, type CellValue, type Change, type Column, type ColumnKind, type ComputedColumn, type Content,
-  type DetailKey, type Details, type FormulaProblem, type InputColumn, type Revision, type Row, type ScheduleDocument, type Sheet,
-  type SheetName, type Suggestion,
+  type DetailKey, type Details, type FormulaProblem, type InputColumn, type Revision, type Row, type RowAcceptance,
+  type ScheduleDocument, type Sheet, type SheetName, type Suggestion,
 } from './schedule/index.ts';
 
 // What a person does, as changes.

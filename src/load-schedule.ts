@@ -2,8 +2,8 @@ import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from 
 import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
-  showFormula, toContent, toSnapshot, withdrawAcceptance, type Acceptance, type CellValue, type Change,
-  type Content, type FormulaProblem, type LoggedAction, type Row,
+  showFormula, toContent, toSnapshot, withdrawAcceptance, type CellValue, type Change,
+  type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
   type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
@@ -192,7 +192,7 @@ export class LoadSchedule {
    * Accepts a finding as it is now, as one action; when it grows worse it is open again.
    * @param by who accepts it, why, and the date as YYYY-MM-DD.
    */
-  accept(finding: Finding, by: Pick<Acceptance, 'reason' | 'name' | 'date'>): void {
+  accept(finding: Finding, by: Pick<RowAcceptance, 'reason' | 'name' | 'date'>): void {
     this.act(this.#words.say('Acceptance of a finding'), acceptFinding(this.document, finding, by));
   }
 

@@ -7,4 +7,11 @@ export const styles = css`
   .text { min-inline-size: 0; overflow-wrap: anywhere; }
   .trouble { color: var(--elv-over); }
   .away { margin-inline-start: auto; }
+  .changes { max-block-size: 40vh; padding: 4px 12px; overflow: auto; border-block-start: 1px solid var(--elv-line); }
+  h2, h3 { margin: 6px 0 2px; font-size: 1em; font-weight: 600; }
+  p { margin: 2px 0; }
+  table { inline-size: 100%; border-collapse: collapse; }
+  th, td { padding: 2px 8px 2px 0; border-block-end: 1px solid var(--elv-line); text-align: start; }
+  td { vertical-align: top; overflow-wrap: anywhere; }
+  .number { text-align: end; white-space: nowrap; }
 `;

@@ -1,13 +1,12 @@
 import { VERSION } from '../../src/exchange/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { ScheduleDocument, type Snapshot } from '../../src/schedule/index.ts';
-import { whenIdle } from '../look/when-idle.ts';
+import { scheduleDigest } from '../../src/report/digest/index.ts';
+import { ScheduleDocument, toContent } from '../../src/schedule/index.ts';
 import { holdDraft } from './draft-lock.ts';
 import { logged, NO_DEPTH, type Depth } from './draft-log.ts';
-import { DraftTaken, type DraftHead, type DraftStore } from './draft-store.ts';
-
-/** An action is written this much later at the latest [ms]. */
-const LATEST_MILLISECONDS = 300;
+import {
+  DraftTaken, type DraftHead, type DraftLine, type DraftMarks, type DraftPlace, type DraftStore,
+} from './draft-store.ts';
 
 /** Why the last actions could not be written; they are tried again with the next one. */
 export type DraftTrouble = 'full' | 'failed';
@@ -20,22 +19,35 @@ export interface OpenDraft {
   readonly release: () => void;
 }
 
-/** Keeps the draft of one schedule: writes down each action soon after it was done. */
+/** The draft that is being written. */
+interface Draft {
+  /** What is known of it with all that is being written. */
+  head: DraftHead;
+  release: (() => void) | undefined;
+}
+
+/** An action that is not known to be written. */
+interface Line extends DraftLine {
+  readonly event: ScheduleEvent;
+  isOnItsWay: boolean;
+}
+
+/** Keeps the draft of one schedule: begins to write each action before anything else can happen. */
 export class DraftSession {
   readonly schedule: LoadSchedule;
   trouble: DraftTrouble | undefined;
-  readonly #key: string;
+  /** Digests of what the page gave; where they are not known, a draft that begins takes what it begins with for it. */
+  files: readonly string[] | undefined;
+  readonly #place: DraftPlace;
   readonly #store: DraftStore;
   readonly #told: (news: 'trouble' | 'taken') => void;
-  #head: DraftHead | undefined;
-  #release: (() => void) | undefined;
+  #draft: Draft | undefined;
   #depth = NO_DEPTH;
-  /** What is not written yet. */
-  #events: ScheduleEvent[] = [];
-  /** Whether there is something to write even without an event. */
-  #due = false;
-  #work: Promise<void> = Promise.resolve();
-  #cancel: (() => void) | undefined;
+  #lines: Line[] = [];
+  /** Whether a draft is to begin even without an action. */
+  #isDue = false;
+  /** Everything that is being written; never rejected. */
+  #work: Promise<unknown> = Promise.resolve();
   /** While the session is paused: the last action before. */
   #pause: { readonly after: object | undefined } | undefined;
 
@@ -43,57 +55,61 @@ export class DraftSession {
    * @param told called when trouble came or went, and when others went on with the draft, so that it has become two.
    * @param open the draft whose schedule this is; without one a draft begins with the first action of a person.
    */
-  constructor(schedule: LoadSchedule, key: string, store: DraftStore, told: (news: 'trouble' | 'taken') => void, open?: OpenDraft) {
+  constructor(
+    schedule: LoadSchedule, place: DraftPlace, store: DraftStore, told: (news: 'trouble' | 'taken') => void,
+    open?: OpenDraft,
+  ) {
     this.schedule = schedule;
-    this.#key = key;
+    this.#place = place;
     this.#store = store;
     this.#told = told;
     if (open === undefined) return;
-    this.#head = open.head;
+    this.#draft = { head: { ...open.head, ...place }, release: open.release };
+    this.files = open.head.files;
     this.#depth = open.depth;
-    this.#release = open.release;
   }
 
-  /** The draft as it was written last; absent while there is none. */
+  /** What is known of the draft; absent while there is none. */
   get head(): DraftHead | undefined {
-    return this.#head;
+    return this.#draft?.head;
   }
 
   /** Begins a draft with what there is, as when actions were done before this. */
   begin(): void {
-    this.#due = true;
-    this.#soon();
+    this.#isDue = true;
+    this.#write();
   }
 
   /** Takes down an action. What a page does before the first action of a person needs no draft. */
   follow(event: ScheduleEvent, byPerson: boolean): void {
-    if (!byPerson && this.#head === undefined && this.#events.length === 0) return;
-    this.#events.push(event);
-    this.#soon();
+    if (!byPerson && this.#draft === undefined && this.#lines.length === 0) return;
+    const { actions: [action], depth } = logged([event], this.#depth);
+    this.#depth = depth;
+    const number = Math.max(this.#lines.at(-1)?.number ?? 0, this.#draft?.head.count ?? 0) + 1;
+    this.#lines.push({ number, action: action!, event, isOnItsWay: false });
+    this.#write();
   }
 
-  /** Writes down everything now. @returns settled when it is tried. */
-  flush(): Promise<void> {
-    this.#cancel?.();
-    this.#cancel = undefined;
-    return this.#work = this.#work.then(() => this.#write());
+  /** Tries again what could not be written. @returns settled when nothing is on its way any more. */
+  async flush(): Promise<void> {
+    this.#write();
+    for (let work; work !== this.#work;) await (work = this.#work);
   }
 
-  /** Writes down everything and marks the draft as one that is not needed any more. The next action needs it again. */
-  async end(): Promise<void> {
-    await this.flush();
-    if (this.#head === undefined) return;
-    await this.#store.end(this.#head.id, true);
-    this.#head = { ...this.#head, ended: true };
+  /** Says something of the draft as it is now; of none where an action comes before that is written. */
+  async mark(marks: DraftMarks): Promise<void> {
+    this.#write();
+    const draft = this.#draft;
+    if (draft === undefined) return;
+    draft.head = { ...draft.head, ...marks };
+    await this.#store.mark(draft.head.id, marks, draft.head.count);
   }
 
   /** Writes down everything, and lets others have the draft. */
   async pause(): Promise<void> {
     const pause = this.#pause = { after: this.schedule.lastAction };
     await this.flush();
-    if (this.#pause !== pause) return;
-    this.#release?.();
-    this.#release = undefined;
+    if (this.#pause === pause) this.#letGo();
   }
 
   /** Goes on after a pause. When others have the draft by then, or the schedule was changed, it becomes one of its own. */
@@ -103,54 +119,90 @@ export class DraftSession {
     this.#pause = undefined;
     const isChanged = this.schedule.lastAction !== pause.after;
     await this.#work;
-    if (this.#head === undefined || this.#release !== undefined) return;
-    this.#release = await holdDraft(this.#head.id);
-    if (this.#release === undefined) this.#part('taken');
+    const draft = this.#draft;
+    if (draft === undefined || draft.release !== undefined) return;
+    draft.release = await holdDraft(draft.head.id);
+    if (draft.release === undefined) this.#part('taken');
     else if (isChanged) this.#part();
   }
 
-  #soon(): void {
-    this.#cancel ??= whenIdle(() => { void this.flush(); }, LATEST_MILLISECONDS);
+  /** Begins to write what is not on its way yet. */
+  #write(): void {
+    const lines = this.#lines.filter((line) => !line.isOnItsWay);
+    if (lines.length === 0 && !this.#isDue) return;
+    for (const line of lines) line.isOnItsWay = true;
+    this.#isDue = false;
+    const isNew = this.#draft === undefined;
+    const before = isNew ? documentBefore(this.schedule, lines.map(({ event }) => event)) : undefined;
+    if (before !== undefined) this.files ??= [scheduleDigest(toContent(before))];
+    const draft = this.#draft ??= this.#newDraft();
+    draft.head = {
+      ...draft.head, at: Date.now(), count: Math.max(draft.head.count, lines.at(-1)?.number ?? 0), ended: false,
+      files: this.files!, title: titleOf(this.schedule), savedAt: undefined,
+    };
+    const written = before === undefined ? this.#store.append(draft.head, lines) : this.#create(draft, before, lines);
+    const ended = written.then(
+      () => { this.#kept(draft, lines); }, (error: unknown) => { this.#failed(draft, isNew, lines, error); },
+    );
+    this.#work = Promise.all([this.#work, ended]);
   }
 
-  async #write(): Promise<void> {
-    if (this.#events.length === 0 && !this.#due) return;
-    const events = [...this.#events];
-    try {
-      if (this.#head === undefined) await this.#create(events);
-      else await this.#append(this.#head, events);
-    } catch (error) {
-      if (error instanceof DraftTaken) {
-        this.#part('taken');
-        await this.#write();
-      } else this.#tell(isFull(error) ? 'full' : 'failed');
+  #newDraft(): Draft {
+    const head = { id: this.#store.newId(), ...this.#place, version: VERSION, at: 0, count: 0, ended: false };
+    return { head, release: undefined };
+  }
+
+  async #create(draft: Draft, before: ScheduleDocument, lines: readonly Line[]): Promise<void> {
+    await this.#store.create(draft.head, { base: before.snapshot(), actions: lines.map(({ action }) => action) });
+    const release = await holdDraft(draft.head.id);
+    if (draft === this.#draft) draft.release = release;
+    else release?.();
+  }
+
+  #kept(draft: Draft, lines: readonly Line[]): void {
+    this.#lines = this.#lines.filter((line) => !lines.includes(line));
+    if (draft !== this.#draft) return;
+    // What failed before leaves a gap, which is closed as soon as writing works again.
+    if (this.#lines.some((line) => !line.isOnItsWay)) this.#write();
+    else this.#tell(undefined);
+  }
+
+  #failed(draft: Draft, wasNew: boolean, lines: readonly Line[], error: unknown): void {
+    if (draft !== this.#draft) return;
+    if (error instanceof DraftTaken) {
+      this.#part('taken');
       return;
     }
-    this.#events.splice(0, events.length);
-    this.#due = false;
-    this.#tell(undefined);
+    if (wasNew) {
+      // What was to follow it fails with it.
+      this.#draft = undefined;
+      this.#isDue = this.#lines.length === 0;
+      this.#renumber();
+    } else for (const line of lines) line.isOnItsWay = false;
+    this.#tell(isFull(error) ? 'full' : 'failed');
   }
 
-  async #create(events: readonly ScheduleEvent[]): Promise<void> {
-    const { actions, depth } = logged(events, NO_DEPTH);
-    const head = { key: this.#key, version: VERSION, at: Date.now() };
-    this.#head = await this.#store.create(head, { base: before(this.schedule, events), actions });
-    this.#depth = depth;
-    this.#release = await holdDraft(this.#head.id);
-  }
-
-  async #append(head: DraftHead, events: readonly ScheduleEvent[]): Promise<void> {
-    const { actions, depth } = logged(events, this.#depth);
-    this.#head = await this.#store.append(head, actions, Date.now());
+  /** Has everything begin anew, in another draft. */
+  #renumber(): void {
+    const { actions, depth } = logged(this.#lines.map(({ event }) => event), NO_DEPTH);
+    this.#lines = this.#lines.map(({ event }, index) =>
+      ({ number: index + 1, action: actions[index]!, event, isOnItsWay: false }));
     this.#depth = depth;
   }
 
   /** Leaves the draft to those who have it, and goes on with one of its own, which begins with all that there is. */
   #part(news?: 'taken'): void {
-    this.#release?.();
-    this.#release = this.#head = undefined;
+    this.#letGo();
+    this.#draft = undefined;
+    this.#lines = [];
+    this.#depth = NO_DEPTH;
     this.begin();
     if (news !== undefined) this.#told(news);
+  }
+
+  #letGo(): void {
+    this.#draft?.release?.();
+    if (this.#draft !== undefined) this.#draft.release = undefined;
   }
 
   #tell(trouble: DraftTrouble | undefined): void {
@@ -160,13 +212,15 @@ export class DraftSession {
   }
 }
 
-/** How a schedule was before some events. */
-function before(schedule: LoadSchedule, events: readonly ScheduleEvent[]): Snapshot {
-  const now = schedule.document.snapshot();
-  if (events.length === 0) return now;
-  const document = new ScheduleDocument(now);
+/** A schedule's document before some events. */
+function documentBefore(schedule: LoadSchedule, events: readonly ScheduleEvent[]): ScheduleDocument {
+  const document = new ScheduleDocument(schedule.document.snapshot());
   for (const { inverse } of [...events].reverse()) document.perform(inverse);
-  return document.snapshot();
+  return document;
+}
+
+function titleOf({ document: { details } }: LoadSchedule): string {
+  return [details.project, details.panel].filter((text) => text !== undefined && text !== '').join(', ');
 }
 
 function isFull(error: unknown): boolean {

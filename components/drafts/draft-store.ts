@@ -13,7 +13,21 @@ export interface DraftHead {
   readonly count: number;
   /** What it holds is kept elsewhere, or not wanted any more: the next visit removes it. */
   readonly ended: boolean;
+  /** Address of the page's file; empty where the page names none. Absent in drafts of before, as is what follows. */
+  readonly source?: string;
+  /** Digests of what the page gave: the one that it began from, and the last one that it is known to go on from. */
+  readonly files?: readonly string[];
+  /** Project and panel, by which a person knows it. */
+  readonly title?: string;
+  /** When it was handed out as a file [ms]; absent where it was not, or an action came after. */
+  readonly savedAt?: number | undefined;
 }
+
+/** Where a draft belongs: no schedule of another key, or of another file of the page, may be shown in its place. */
+export type DraftPlace = Required<Pick<DraftHead, 'key' | 'source'>>;
+
+/** What is said of a draft beside what it holds. */
+export type DraftMarks = Partial<Pick<DraftHead, 'ended' | 'files' | 'savedAt'>>;
 
 /** What a draft holds: how the schedule began, and every action since, so that all of them can be undone. */
 export interface DraftBody {
@@ -21,21 +35,35 @@ export interface DraftBody {
   readonly actions: readonly LoggedAction[];
 }
 
-/** Where drafts are kept. Everything that is done either happens wholly or not at all, and then the promise is rejected. */
+/** An action and its number in the draft, from 1. */
+export interface DraftLine {
+  readonly number: number;
+  readonly action: LoggedAction;
+}
+
+/**
+ * Where drafts are kept. Everything that is done either happens wholly or not at all, and then the promise is rejected.
+ * Once it has answered for the first time, what is asked for is under way when the call returns, and is done in order.
+ */
 export interface DraftStore {
+  /** A number that no draft has. */
+  newId(): number;
   /** The drafts under a key. */
   list(key: string): Promise<DraftHead[]>;
-  create(head: Omit<DraftHead, 'id' | 'count' | 'ended'>, body: DraftBody): Promise<DraftHead>;
+  create(head: DraftHead, body: DraftBody): Promise<void>;
   /**
-   * Adds actions to a draft, which is no longer ended by that.
-   * @param head the draft as it was written last.
-   * @throws DraftTaken when another wrote to it or removed it since.
+   * Adds actions to a draft.
+   * @param head what is known of it with them.
+   * @throws DraftTaken when another wrote actions of these numbers, or removed it.
    */
-  append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead>;
+  append(head: DraftHead, lines: readonly DraftLine[]): Promise<void>;
   /** What a draft holds, whatever that is; `undefined` where there is nothing. */
   read(id: number): Promise<DraftBody | undefined>;
-  /** Says whether a draft is ended. */
-  end(id: number, ended: boolean): Promise<void>;
+  /**
+   * Says something of a draft.
+   * @param count number of actions for which it is true: nothing is said of a draft that has another by then.
+   */
+  mark(id: number, marks: DraftMarks, count?: number): Promise<void>;
   remove(id: number): Promise<void>;
   close(): void;
 }

@@ -1,6 +1,8 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
+import type { Content } from '../../src/schedule/index.ts';
 import type { DraftKeeper, DraftsHost } from './draft-keeper.ts';
+import type { DraftPlace } from './draft-store.ts';
 
 /** The drafts of an element, whose part of the software is fetched where a page gives a key for them, and not before. */
 export class Drafts implements ReactiveController {
@@ -9,8 +11,9 @@ export class Drafts implements ReactiveController {
   keeper: DraftKeeper | undefined;
   readonly #host: DraftsHost & ReactiveControllerHost & Element;
   readonly #unfetched: () => void;
-  #key = '';
-  #takesPlace = false;
+  #place: DraftPlace = { key: '', source: '' };
+  /** Keeps what is done to the schedule that is shown yet, while the page's file of another is on its way. */
+  #former: DraftKeeper | undefined;
 
   /** @param unfetched called when that part cannot be fetched. */
   constructor(host: DraftsHost & ReactiveControllerHost & Element, unfetched: () => void) {
@@ -19,64 +22,87 @@ export class Drafts implements ReactiveController {
     host.addController(this);
   }
 
-  /** Keeps drafts under a key from now on; none where it is empty. Those under the former key stay. */
-  keepUnder(key: string): void {
-    if (key === this.#key) return;
-    this.#key = key;
-    void this.keeper?.close();
+  /**
+   * Keeps drafts under a key from now on; none where it is empty. Those of the former key or file stay.
+   * @param source address of the page's file, empty where there is none.
+   */
+  keepUnder(key: string, source: string): void {
+    const place = { key, source };
+    if (isSamePlace(place, this.#place)) return;
+    this.#place = place;
+    this.#former ??= this.keeper;
     this.keeper = undefined;
-    this.#takesPlace = false;
-    if (key !== '') this.ready = this.#begin(key);
+    if (key === '') void this.#letGo();
+    else this.ready = this.#begin(place);
   }
 
-  /** Whether a draft stands in the place of what the page is about to show first. Says so once: what comes later is meant. */
-  takesPlace(): boolean {
-    const takes = this.#takesPlace;
-    this.#takesPlace = false;
-    return takes;
+  /**
+   * The page's file is about to be shown, or could not be had.
+   * @returns whether a draft is shown in its place.
+   */
+  async given(content: Content | undefined, mayShow: boolean): Promise<boolean> {
+    return await this.keeper?.given(content, mayShow) ?? false;
   }
 
   follow(event: ScheduleEvent, byPerson: boolean): void {
-    this.keeper?.follow(event, byPerson);
+    if (event.cause === 'load') void this.#letGo();
+    (this.#former ?? this.keeper)?.follow(event, byPerson);
   }
 
   replaced(schedule: LoadSchedule): void {
+    void this.#letGo();
     this.keeper?.replaced(schedule);
   }
 
   hostConnected(): void {
-    document.addEventListener('visibilitychange', this.#onVisibility);
     window.addEventListener('pagehide', this.#pause);
     window.addEventListener('pageshow', this.#resume);
     this.#resume();
   }
 
   hostDisconnected(): void {
-    document.removeEventListener('visibilitychange', this.#onVisibility);
     window.removeEventListener('pagehide', this.#pause);
     window.removeEventListener('pageshow', this.#resume);
     // An element that is moved is back on a page by then.
     queueMicrotask(() => { if (!this.#host.isConnected) this.#pause(); });
   }
 
-  async #begin(key: string): Promise<void> {
+  async #begin(place: DraftPlace): Promise<void> {
     try {
       const { openKeeper } = await import('./open-keeper.ts');
-      if (key !== this.#key) return;
-      const keeper = this.keeper = openKeeper(key, this.#host);
-      const isShown = await keeper.find();
-      if (keeper === this.keeper) this.#takesPlace = isShown;
+      if (place !== this.#place) return;
+      const host = this.#host;
+      const isFirst = this.#former === undefined;
+      // What is shown is another schedule as long as the page's file is on its way, and stays with its own draft.
+      if (!host.awaitsPage || isSamePlace(this.#former?.place, place)) await this.#letGo();
+      const keeper = this.keeper = openKeeper(place, host);
+      // What a former key has needs no second draft.
+      if (isFirst && host.dirty && !host.awaitsPage) keeper.begin();
+      await keeper.find();
+      if (keeper === this.keeper && !host.awaitsPage) await keeper.given(host.pageContent, host.untouched);
     } catch (error) {
       this.#unfetched();
       reportError(error);
     }
   }
 
-  readonly #onVisibility = (): void => {
-    if (document.visibilityState === 'hidden') void this.keeper?.flush();
+  async #letGo(): Promise<void> {
+    const former = this.#former;
+    this.#former = undefined;
+    await former?.close();
+  }
+
+  readonly #pause = (): void => {
+    void this.#former?.pause();
+    void this.keeper?.pause();
   };
 
-  readonly #pause = (): void => { void this.keeper?.pause(); };
+  readonly #resume = (): void => {
+    void this.#former?.resume();
+    void this.keeper?.resume();
+  };
+}
 
-  readonly #resume = (): void => { void this.keeper?.resume(); };
+function isSamePlace(one: DraftPlace | undefined, other: DraftPlace): boolean {
+  return one?.key === other.key && one.source === other.source;
 }

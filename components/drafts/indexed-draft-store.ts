@@ -1,6 +1,8 @@
 import { openDB, type DBSchema, type IDBPDatabase, type IDBPObjectStore } from 'idb';
 import type { LoggedAction, Snapshot } from '../../src/schedule/index.ts';
-import { DraftTaken, type DraftBody, type DraftHead, type DraftStore } from './draft-store.ts';
+import {
+  DraftTaken, type DraftBody, type DraftHead, type DraftLine, type DraftMarks, type DraftStore,
+} from './draft-store.ts';
 
 const DATABASE = 'elv-load-schedule';
 
@@ -12,47 +14,54 @@ interface Tables extends DBSchema {
 
 /** Keeps drafts in the browser's own database. */
 export class IndexedDraftStore implements DraftStore {
-  #database: Promise<IDBPDatabase<Tables>> | undefined;
+  #opening: Promise<IDBPDatabase<Tables>> | undefined;
+  #database: IDBPDatabase<Tables> | undefined;
+
+  newId(): number {
+    return Date.now() * 1000 + Math.floor(Math.random() * 1000);
+  }
 
   async list(key: string): Promise<DraftHead[]> {
     return (await this.#open()).getAllFromIndex('heads', 'key', key);
   }
 
-  async create(head: Omit<DraftHead, 'id' | 'count' | 'ended'>, { base, actions }: DraftBody): Promise<DraftHead> {
-    const made = { ...head, id: newId(), count: actions.length, ended: false };
+  async create(head: DraftHead, { base, actions }: DraftBody): Promise<void> {
     await this.#write(async (heads, entries) => {
-      await wholly(heads, [() => heads.add(made), ...[base, ...actions].map((entry, index) => () => entries.add(entry, [made.id, index]))]);
+      const all = [base, ...actions].map((entry, index) => () => entries.add(entry, [head.id, index]));
+      await wholly(heads, [() => heads.add(head), ...all]);
     });
-    return made;
   }
 
-  async append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead> {
-    const made = { ...head, at, count: head.count + actions.length, ended: false };
+  async append(head: DraftHead, lines: readonly DraftLine[]): Promise<void> {
     const before = await this.#write(async (heads, entries) => {
       const [kept] = await wholly(heads, [
         () => heads.get(head.id),
-        ...actions.map((action, index) => () => entries.add(action, [head.id, head.count + 1 + index])),
-        () => heads.put(made),
+        ...lines.map(({ number, action }) => () => entries.add(action, [head.id, number])),
+        () => heads.put(head),
       ]);
       return kept as DraftHead | undefined;
     }).catch((error: unknown) => {
       // An action of that number is there.
       throw error instanceof DOMException && error.name === 'ConstraintError' ? new DraftTaken() : error;
     });
-    if (before === undefined) await this.remove(head.id);
-    if (before?.count !== head.count) throw new DraftTaken();
-    return made;
+    if (before !== undefined) return;
+    await this.remove(head.id);
+    throw new DraftTaken();
   }
 
   async read(id: number): Promise<DraftBody | undefined> {
-    const [base, ...actions] = await (await this.#open()).getAll('entries', entriesOf(id));
+    const [database, range] = [await this.#open(), entriesOf(id)];
+    const [keys, found] = await Promise.all([database.getAllKeys('entries', range), database.getAll('entries', range)]);
+    // What stands behind a gap does not follow from what stands before it.
+    const [base, ...actions] = found.filter((_, index) => keys[index]![1] === index);
     return base === undefined ? undefined : { base: base as Snapshot, actions: actions as LoggedAction[] };
   }
 
-  async end(id: number, ended: boolean): Promise<void> {
+  async mark(id: number, marks: DraftMarks, count?: number): Promise<void> {
     await this.#write(async (heads) => {
       const head = await heads.get(id);
-      if (head !== undefined) await heads.put({ ...head, ended });
+      if (head === undefined) return;
+      if (count === undefined || count === head.count) await heads.put({ ...head, ...marks });
     });
   }
 
@@ -61,14 +70,17 @@ export class IndexedDraftStore implements DraftStore {
   }
 
   close(): void {
-    void this.#database?.then((database) => { database.close(); });
-    this.#database = undefined;
+    void this.#opening?.then((database) => { database.close(); }, () => undefined);
+    this.#opening = this.#database = undefined;
   }
 
   /** Opened again where the browser ended the connection, as when a person clears what pages have stored. */
   #open(): Promise<IDBPDatabase<Tables>> {
-    const forget = () => { this.#database = undefined; };
-    this.#database ??= openDB<Tables>(DATABASE, 1, {
+    if (this.#opening !== undefined) return this.#opening;
+    const forget = () => {
+      if (opening === this.#opening) this.#opening = this.#database = undefined;
+    };
+    const opening = this.#opening = openDB<Tables>(DATABASE, 1, {
       upgrade(database) {
         database.createObjectStore('heads', { keyPath: 'id', autoIncrement: true }).createIndex('key', 'key');
         database.createObjectStore('entries');
@@ -77,12 +89,16 @@ export class IndexedDraftStore implements DraftStore {
       blocking: () => { this.close(); },
       terminated: forget,
     });
-    this.#database.catch(forget);
-    return this.#database;
+    opening.then((database) => {
+      if (opening === this.#opening) this.#database = database;
+    }, forget);
+    return opening;
   }
 
   async #write<Result>(task: (heads: Heads, entries: Entries) => Promise<Result>): Promise<Result> {
-    const transaction = (await this.#open()).transaction(['heads', 'entries'], 'readwrite');
+    // Nothing is waited for where the database is open: what is done after that may come too late.
+    const database = this.#database ?? await this.#open();
+    const transaction = database.transaction(['heads', 'entries'], 'readwrite');
     try {
       const result = await task(transaction.objectStore('heads'), transaction.objectStore('entries'));
       await transaction.done;
@@ -112,11 +128,6 @@ async function wholly(heads: Heads, asks: readonly (() => Promise<unknown>)[]): 
     throw error;
   }
   return Promise.all(asked);
-}
-
-/** A number that no draft has, without asking the table for it. */
-function newId(): number {
-  return Date.now() * 1000 + Math.floor(Math.random() * 1000);
 }
 
 /** The range of everything that belongs to a draft. */

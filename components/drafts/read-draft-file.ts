@@ -1,8 +1,10 @@
-import { parseJson, readSchedule, unreadable, writeSchedule, type ReadSchedule, type Unreadable } from '../../src/exchange/index.ts';
+import {
+  parseJson, readSchedule, unreadable, VERSION, writeSchedule, type ReadSchedule, type Unreadable,
+} from '../../src/exchange/index.ts';
 import { ScheduleDocument, toContent, type LoggedAction } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { DraftBody, DraftHead } from './draft-store.ts';
-import { repeatDraft } from './read-draft.ts';
+import { renewDraft, repeatDraft } from './read-draft.ts';
 
 /**
  * Reads a draft that was saved as a file: what it began with, and the actions up to the first that cannot be repeated; a note
@@ -13,17 +15,22 @@ export function readDraftFile(text: string, words: Words): ReadSchedule | Unread
   if (!parsed.ok) return parsed;
   const { base, count, version, actions } = parsed.value as Partial<DraftHead & DraftBody>;
   // A schedule file judges the version, and in the end everything, as this too comes from wherever it may.
-  const asSchedule = (document: ScheduleDocument) =>
-    withoutPlaces(readSchedule(JSON.stringify({ ...JSON.parse(writeSchedule(toContent(document))) as object, version }), words));
-  const judged = asSchedule(new ScheduleDocument());
+  const asSchedule = (document: ScheduleDocument, of: number | undefined) => {
+    const file = { ...JSON.parse(writeSchedule(toContent(document))) as object, version: of };
+    return withoutPlaces(readSchedule(JSON.stringify(file), words));
+  };
+  const judged = asSchedule(new ScheduleDocument(), version);
   if (!judged.ok) return judged;
   const logged: readonly LoggedAction[] = Array.isArray(actions) ? actions : [];
-  const { document, repeated } = furthest(logged, (number) => repeatDraft({ base: base!, actions: logged.slice(0, number) }));
+  const { document, repeated } = furthest(logged, (number) => {
+    const body = renewDraft({ base: base!, actions: logged.slice(0, number) }, version!);
+    return body && repeatDraft(body);
+  });
   if (document === undefined) {
     return unreadable('not-a-schedule', '/base',
       words.say('The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.'));
   }
-  const read = asSchedule(document);
+  const read = asSchedule(document, VERSION);
   const all = typeof count === 'number' ? Math.max(count, logged.length) : logged.length;
   if (!read.ok || repeated === all) return read;
   const note = words.say('The draft is damaged from action {number} of {all} on; everything before it is restored', { number: repeated + 1, all });

@@ -1,6 +1,8 @@
+import { VERSION } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { History, ScheduleDocument } from '../../src/schedule/index.ts';
 import type { DraftBody } from './draft-store.ts';
+import { fromVersion1 } from './migrate-draft.ts';
 import { isAction, isSnapshot, isSound } from './sound-draft.ts';
 
 /**
@@ -21,6 +23,19 @@ export function readDraft(body: DraftBody): LoadSchedule | undefined {
   }
   schedule?.dispose();
   return undefined;
+}
+
+/** A draft of an older version, of whatever shape, as this one keeps it; `undefined` when it is damaged. */
+export function renewDraft(body: DraftBody, version: number): DraftBody | undefined {
+  if (version === VERSION) return body;
+  try {
+    if (!isSnapshot(body.base) || !body.actions.every(isAction)) return undefined;
+    const renewed = fromVersion1(body);
+    return repeatDraft(renewed) === undefined ? undefined : renewed;
+  } catch {
+    // As above: it has no promised shape.
+    return undefined;
+  }
 }
 
 /** The document to which a draft, of whatever shape, leads; `undefined` when it is damaged. */

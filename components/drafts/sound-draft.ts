@@ -19,13 +19,17 @@ export function isAction(action: LoggedAction): boolean {
 
 /** Whether a document can be made of a snapshot, of whatever shape, without harm. */
 export function isSnapshot({ sheets }: Snapshot): boolean {
-  return SHEET_NAMES.every((sheet) => hasIds(sheets[sheet]));
+  return Object.values(sheets).every(hasIds);
 }
 
 /** Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the checks. */
 export function isSound(document: ScheduleDocument): boolean {
   const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
-  return texts.every((text) => typeof text === 'string') && SHEET_NAMES.every((sheet) => {
+  const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
+  const signed = [...document.unattached, ...ofRows]
+    .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
+  const isText = (text: unknown) => typeof text === 'string';
+  return [...texts, ...signed].every(isText) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));
   }) && toSnapshot(toContent(document)).problems.length === 0;

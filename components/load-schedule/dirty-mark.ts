@@ -12,10 +12,13 @@ export class DirtyMark {
     return this.#dirty;
   }
 
-  /** The schedule is the same as what is kept elsewhere: it was just read, or saved. */
-  clean(schedule: LoadSchedule): void {
-    this.#clean = schedule.lastAction;
-    this.#dirty = false;
+  /**
+   * What the schedule held is kept elsewhere: it was just read, or saved.
+   * @param after the action after which it held that.
+   */
+  clean(schedule: LoadSchedule, after = schedule.lastAction): void {
+    this.#clean = after;
+    this.#dirty = schedule.lastAction !== after;
   }
 
   /** What the schedule holds is kept nowhere else, whatever is taken back. */

@@ -39,6 +39,22 @@ export class ElvLoadEvent extends Event {
   }
 }
 
+/** A person saved the schedule as a file. Whether that was written cannot be known: downloads may be refused. */
+export class ElvSaveEvent extends Event {
+  static readonly type = 'elv-save';
+
+  /** Name of the file. */
+  readonly name: string;
+  /** Its text. A page that takes it for kept gives it to `markSaved`. */
+  readonly value: string;
+
+  constructor(name: string, value: string) {
+    super(ElvSaveEvent.type, { bubbles: true });
+    this.name = name;
+    this.value = value;
+  }
+}
+
 /** A file could not be read; the schedule is as it was. */
 export class ElvErrorEvent extends Event {
   static readonly type = 'elv-error';

@@ -79,7 +79,7 @@ export class GivenSchedule {
     if (content !== undefined) this.put(() => this.#files.start(content).length === 0);
     else if (this.#hasSource) {
       this.askSource();
-      await this.#fetchSource();
+      await this.#fetchSource(false);
     } else this.#files.start({ details: {}, sheets: {} });
   }
 
@@ -91,14 +91,12 @@ export class GivenSchedule {
     this.#files.cancel();
   }
 
-  /** Shows the page's file, unless something newer takes its place. */
+  /** Shows the page's file, or the draft that goes on from it, unless something newer takes its place. */
   async showSource(): Promise<void> {
     const turn = this.#turn;
     if (!this.#hasSource) return;
     await this.#drafts.ready;
-    if (turn !== this.#turn) return;
-    if (this.#drafts.takesPlace()) this.replaced();
-    if (this.#missing === undefined) return;
+    if (turn !== this.#turn || this.#missing === undefined) return;
     this.#content = undefined;
     await this.#fetchSource();
   }
@@ -112,9 +110,12 @@ export class GivenSchedule {
     return (this.#host.src ?? '') !== '';
   }
 
-  async #fetchSource(): Promise<void> {
+  /** @param mayGiveWay whether a draft may take the place of the file. */
+  async #fetchSource(mayGiveWay = true): Promise<void> {
     const turn = this.#turn;
-    const isShown = await this.#files.startFrom(this.#host.src!, turn);
+    const isDraftShown = (content: Content | undefined) =>
+      this.#drafts.given(content, mayGiveWay && this.#host.schedule.lastAction === this.#before);
+    const isShown = await this.#files.startFrom(this.#host.src!, isDraftShown, turn);
     if (isShown !== false || turn !== this.#turn || this.#missing === undefined) return;
     this.#missing = 'failed';
     this.#host.requestUpdate();

@@ -19,6 +19,7 @@ export class ElvInputError extends TypeError {
 const TAKES = {
   value: message('“value” was given {found}. It takes the text of a schedule file. Nothing has changed.'),
   schedule: message('“schedule” was given {found}. It takes a LoadSchedule. Nothing has changed.'),
+  markSaved: message('“markSaved” was given {found}. It takes a value as “value” gave it, or nothing. Nothing has changed.'),
   src: message('“src” was given {found}. It takes the address of a schedule file as a text, or null. Nothing has changed.'),
   openFile: message('“openFile” was given {found}. It takes a File, or an object with the texts “name” and “text”. Nothing has changed.'),
   importCsv: message('“importCsv” was given {found}. It takes CSV as a text. Nothing has changed.'),
@@ -40,7 +41,7 @@ function refuse(member: Member, given: unknown, words: Words): never {
 }
 
 /** @throws {ElvInputError} for what is no text. */
-export function textOf(member: 'value' | 'importCsv', given: unknown, words: Words): string {
+export function textOf(member: 'value' | 'markSaved' | 'importCsv', given: unknown, words: Words): string {
   return typeof given === 'string' ? given : refuse(member, given, words);
 }
 

@@ -1,7 +1,7 @@
 import './parts.define.ts';
 import { defineElement } from '../look/index.ts';
 import type { ElvColumnsEvent } from '../takeoff-reader/columns-event.ts';
-import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent } from './events.ts';
+import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent, ElvSaveEvent } from './events.ts';
 import { LoadScheduleElement } from './load-schedule.ts';
 
 defineElement('elv-load-schedule', LoadScheduleElement);
@@ -11,6 +11,7 @@ declare global {
   interface HTMLElementEventMap {
     'elv-change': ElvChangeEvent;
     'elv-load': ElvLoadEvent;
+    'elv-save': ElvSaveEvent;
     'elv-error': ElvErrorEvent;
     'elv-columns': ElvColumnsEvent;
   }

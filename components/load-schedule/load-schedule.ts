@@ -36,10 +36,11 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @fires elv-change - A person changed the schedule.
  * @fires elv-load - The file that `src` names, or one that a person opened, was read.
+ * @fires elv-save - A person saved the schedule as a file; whoever takes it for kept gives its value to `markSaved`.
  * @fires elv-error - A file could not be read; the schedule is as it was.
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
- * @cssState dirty - A person changed something since the schedule was read or saved.
+ * @cssState dirty - A person changed something since the schedule was read, or kept by the page.
  * @cssState invalid - A finding is over a limit and not accepted, or the file of `src` is missing: no form is sent.
  * @cssState computing - A file is being read, or devices are being shared out.
  *

@@ -1,7 +1,7 @@
 import { isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
-import { SCHEMA, type Cells, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, withRowsAdded, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { isDraftFile, readDraftFile } from '../drafts/index.ts';
 import type { ElvProblem } from './events.ts';
@@ -55,14 +55,14 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
   const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []), words);
   if (!read.ok) return { ...read, problems: read.problems.map((problem) => withTakeoff(problem, words)) };
   const before = content.sheets[read.sheet] ?? [];
-  const withRows = (rows: readonly Cells[]) => ({ ...content, sheets: { ...content.sheets, [read.sheet]: rows } });
   const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
-  const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: withRows(read.rows) };
+  const replaced = withRowsReplaced(content, read.sheet, read.rows);
+  const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: replaced };
   if (before.length === 0) return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
   return {
     ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
     both: {
-      content: withRows([...before, ...read.rows]),
+      content: withRowsAdded(content, read.sheet, read.rows),
       label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named),
     },
   };

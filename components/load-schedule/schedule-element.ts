@@ -2,20 +2,21 @@ import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, tagOf, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type Change, type Content, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import type { Place } from '../look/index.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import { DirtyMark } from './dirty-mark.ts';
-import { ElvChangeEvent, type ElvProblem } from './events.ts';
+import { ElvChangeEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
 import { addressOf, fileOf, scheduleOf, sheetOf, textOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
+import { ReadValues } from './read-values.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
 import { SpokenWords } from './spoken-words.ts';
@@ -34,7 +35,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   declare demoSrc: string | null;
   /**
    * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing; without it
-   * none is kept.
+   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown
+   * in the place of another schedule.
    */
   declare storageKey: string | null;
   /** Whether a person may only look. */
@@ -65,6 +67,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;
   readonly #mark = new DirtyMark();
+  readonly #values = new ReadValues();
   readonly #given = new GivenSchedule(this, this.files, this.drafts);
   #src: string | null = null;
 
@@ -147,7 +150,11 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
    */
   override get value(): string {
     if (this.#given.missing !== undefined) return '';
-    return writeSchedule(this.schedule.contentAfter(this.hasUpdated ? this.changesTyped() : []));
+    const typed = this.hasUpdated ? this.changesTyped() : [];
+    const text = writeSchedule(this.schedule.contentAfter(typed));
+    // What is typed is no action yet, after which the text could be named.
+    if (typed.length === 0) this.#values.note(text, this.schedule.lastAction);
+    return text;
   }
 
   override set value(given: string) {
@@ -157,16 +164,30 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.#given.put(() => this.files.startText(this.spoken.words.say('The value'), text).length === 0);
   }
 
-  /** Whether a person changed something since the schedule was read or saved, or since `markSaved`. */
+  /**
+   * Whether a person changed something since the schedule was read, or kept by the page as `markSaved` says. A file
+   * that was handed to the person counts for nothing here, since nobody can know whether it was written; see `elv-save`.
+   */
   get dirty(): boolean {
     return this.#mark.isDirty;
   }
 
-  /** Says that the page has kept what the schedule holds: it is not dirty any more, and its draft ends. */
-  async markSaved(): Promise<void> {
-    this.#mark.clean(this.schedule);
+  /**
+   * Says that the page has kept the schedule. What it has kept is not dirty any more, and its draft ends; what a person
+   * did since it was read from `value` stays dirty, and in the draft. What is no text is refused with an
+   * `ElvInputError`.
+   * @param value what was kept, as `value`, a form or `elv-save` gave it: where it is none of those, or older than what
+   * was kept last, nothing happens. Without it, all that the schedule holds now.
+   */
+  async markSaved(value?: string): Promise<void> {
+    const { schedule } = this;
+    const now = writeSchedule(schedule.content());
+    const kept = value === undefined ? now : textOf('markSaved', value, this.spoken.words);
+    const state = kept === now ? this.#values.keptNow(schedule.lastAction) : this.#values.kept(kept);
+    if (state === undefined) return;
+    this.#mark.clean(schedule, state.after);
     this.requestUpdate();
-    await this.drafts.keeper?.saved();
+    await this.drafts.keeper?.saved(kept, !this.dirty);
   }
 
   /** The schedule as the object that its file holds, for `JSON.stringify`; `null` while there is no value. */
@@ -248,8 +269,10 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /** @ignore */
-  fileSaved(): void {
-    void this.markSaved();
+  fileHandedOut(name: string, text: string): void {
+    this.#values.note(text, this.schedule.lastAction);
+    void this.drafts.keeper?.handedOut();
+    this.dispatchEvent(new ElvSaveEvent(name, text));
   }
 
   /** @ignore */
@@ -260,6 +283,17 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** @ignore */
   get untouched(): boolean {
     return !this.#given.isShown && this.schedule.lastAction === undefined;
+  }
+
+  /** @ignore */
+  get awaitsPage(): boolean {
+    return this.#given.missing === 'loading';
+  }
+
+  /** @ignore */
+  get pageContent(): Content | undefined {
+    const { schedule } = this;
+    return this.#given.missing === undefined && schedule.lastAction === undefined ? schedule.content() : undefined;
   }
 
   /** @ignore */
@@ -288,7 +322,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   protected override willUpdate(changed: PropertyValues): void {
     if (['readonly', 'disabled', 'barred', 'licenseKey'].some((name) => changed.has(name))) this.settle();
-    if (changed.has('storageKey') || changed.has('readonly')) this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '');
+    if (['storageKey', 'readonly', 'src'].some((name) => changed.has(name))) {
+      this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '', this.#source);
+    }
     if (changed.has('src')) void this.#given.showSource();
   }
 
@@ -327,6 +363,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   #replaced(schedule: LoadSchedule): void {
     this.#given.exchanged();
+    this.#values.forget();
     this.#mark.clean(schedule);
     this.drafts.replaced(schedule);
   }
@@ -363,6 +400,13 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
       reportError(error);
       this.files.refuse({ title: (error as Error).message, problems: [] });
     }
+  }
+
+  /** The whole address of the page's file; empty where there is none. */
+  get #source(): string {
+    const address = this.#src ?? '';
+    if (address === '') return '';
+    return URL.canParse(address, this.baseURI) ? new URL(address, this.baseURI).href : address;
   }
 
   #judge(): void {

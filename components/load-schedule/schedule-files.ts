@@ -18,8 +18,8 @@ export interface FilesHost extends RemoteFileHost {
   showSheet(sheet: SheetName): void;
   /** The schedule is the same as a file that was opened. */
   fileOpened(): void;
-  /** The schedule was saved as a file. */
-  fileSaved(): void;
+  /** The schedule was handed out as a file; whether that was written cannot be known. */
+  fileHandedOut(name: string, text: string): void;
   /** Takes over what a person is typing, before something else takes the place of what there is. */
   settle(): void;
 }
@@ -132,26 +132,30 @@ export class ScheduleFiles {
   startText(name: string, text: string, turn = this.next()): readonly ElvProblem[] {
     const reading = readSchedule(text, this.#words);
     if (!reading.ok) return this.#refuse(name, reading.problems, true, reading.total);
-    const problems = this.start(reading.content, turn);
-    return problems.length === 0 ? [] : this.#refuse(name, problems, true);
+    return this.#startOrRefuse(name, reading.content, turn);
   }
 
   /**
    * Begins with the file at an address. What a person did while it was on its way can be had back by undoing.
-   * @returns whether it is shown; `undefined` when something else took its place.
+   * @param giveWay says whether something else is shown in its place; it is given nothing where there is no such file.
+   * @returns whether it is shown, or what it gives way to; `undefined` when something else took its place.
    */
-  async startFrom(address: string, turn = this.next()): Promise<boolean | undefined> {
+  async startFrom(
+    address: string, giveWay: (content: Content | undefined) => Promise<boolean>, turn = this.next(),
+  ): Promise<boolean | undefined> {
     const { lastAction } = this.#holder.schedule;
     const fetched = await this.#fetch(address, turn);
     if (fetched === undefined) return undefined;
-    if (!fetched.ok) {
-      this.#refuse(address, [{ message: fetched.problem }], true);
-      return false;
-    }
+    const reading = fetched.ok ? readScheduleFile({ name: address, text: fetched.text }, this.#words)
+      : { ok: false as const, problems: [{ message: fetched.problem }], total: 1 };
+    if (!reading.ok) this.#refuse(address, reading.problems, true, reading.total);
+    if (await giveWay(reading.ok ? reading.content : undefined)) return true;
+    if (!reading.ok) return false;
+    if (this.#turns.isOutrun(turn)) return undefined;
     this.#host.settle();
-    const idle = this.#holder.schedule.lastAction === lastAction;
-    const problems = idle ? this.startText(address, fetched.text, turn)
-      : this.take(address, readScheduleFile({ name: address, text: fetched.text }, this.#words), false, turn);
+    const isIdle = this.#holder.schedule.lastAction === lastAction;
+    const problems = isIdle ? this.#startOrRefuse(address, reading.content, turn)
+      : this.take(address, reading, false, turn);
     if (problems.length === 0) this.#host.dispatchEvent(new ElvLoadEvent(address));
     return problems.length === 0;
   }
@@ -174,9 +178,10 @@ export class ScheduleFiles {
   save(): void {
     const { schedule } = this.#holder;
     const name = fileName(schedule);
-    saveFile({ name, text: writeSchedule(schedule.content()) }, 'application/json');
+    const text = writeSchedule(schedule.content());
+    saveFile({ name, text }, 'application/json');
     this.#host.say({ text: this.#words.say('Saved as {file}', { file: name }), tone: 'info' });
-    this.#host.fileSaved();
+    this.#host.fileHandedOut(name, text);
   }
 
   saveCsv(sheet: SheetName): void {
@@ -220,6 +225,11 @@ export class ScheduleFiles {
     this.refuse(fileRefusal(this.#words, name, problems, total));
     if (byPerson) this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
     return problems;
+  }
+
+  #startOrRefuse(name: string, content: Content, turn: number): readonly ElvProblem[] {
+    const problems = this.start(content, turn);
+    return problems.length === 0 ? [] : this.#refuse(name, problems, true);
   }
 
   #fetch(address: string, turn: number): ReturnType<RemoteFile['fetch']> {

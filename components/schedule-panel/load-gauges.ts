@@ -20,8 +20,9 @@ export function branchGauge(row: GaugeRow): GaugeFigures {
 function branchSentence(row: GaugeRow): string {
   const { words } = row;
   const figures = { nodes: row.text('nodes'), limit: row.text('limit'), share: row.text('used') };
-  if (row.number('used') === null) return words.say('{nodes} of {limit} nodes', figures);
-  const beyond = (row.number('nodes') ?? 0) - (row.number('limit') ?? 0);
+  const limit = row.number('limit');
+  if (limit === null) return words.say('{nodes} nodes, limit not known', figures);
+  const beyond = (row.number('nodes') ?? 0) - limit;
   if (beyond > 0) {
     return words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: valueText('branches', 'nodes', beyond, words) });
   }

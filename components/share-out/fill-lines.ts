@@ -43,7 +43,7 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     const filling = byTag.get(tag);
     if (filling === undefined && (before ?? 0) === 0) return [];
     byTag.delete(tag);
-    const capacity = filling?.capacity ?? capacityOf(over, figure, before);
+    const capacity = filling === undefined ? capacityOf(over, figure, before) : filling.capacity;
     const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'nodes' : 'demand');
     return [lineOf(tag, filling?.serves ?? null, false, capacity, before, filling, sign)];
   });

@@ -1,5 +1,5 @@
 import { isScheduleText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
-import type { Cells, Content, SheetName } from '../schedule/index.ts';
+import { withRowsReplaced, type Cells, type Content, type SheetName } from '../schedule/index.ts';
 import { editsTitle, type FileText } from '../report/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
 import { problemLines, readText } from './files.ts';
@@ -42,9 +42,9 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
     bySheet.set(each.sheet, each);
   }
   if (refused.length > 0) throw new Refusal(refused);
-  const rows = Object.fromEntries(read.map((each) => [each.sheet, each.rows]));
   return {
-    content: { details: {}, ...base?.content, sheets: { ...base?.content.sheets, ...rows } },
+    content: read.reduce((content, { sheet, rows }) => withRowsReplaced(content, sheet, rows),
+      base?.content ?? { details: {}, sheets: {} }),
     notes: [
       ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
       ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)]),

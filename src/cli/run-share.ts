@@ -31,10 +31,17 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
     const { words: spoken } = schedule;
     for (const note of sharing.notes) warn(noteSentence(note, spoken));
     for (const left of sharing.leftOut) {
-      if (left.code === 'takes-none') continue;
+      if (left.code === 'takes-none' || left.code === 'nothing-to-share-over') continue;
       const [row, reason] = [left.row + 1, leftOutSentence(sharing.over, left, spoken)];
       warn(left.ref === null ? spoken.say('devices, row {row}: has no place. {reason}', { row, reason })
         : spoken.say('devices, row {row} ({ref}): has no place. {reason}', { row, ref: left.ref, reason }));
+    }
+    // The same holds for every one of them, and is said once.
+    const nowhere = sharing.leftOut.filter(({ code }) => code === 'nothing-to-share-over');
+    if (nowhere.length > 0) {
+      warn(spoken.say('{rows, plural, one {# device row has} other {# device rows have}} no place. {reason}', {
+        rows: nowhere.length, reason: leftOutSentence(sharing.over, nowhere[0]!, spoken),
+      }));
     }
     if (options.sizing !== undefined) {
       const rows = await sizePanel(schedule, { wholeRows: options.request.wholeRows, milliseconds: MOST_MILLISECONDS });

@@ -33,7 +33,7 @@ INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its 
 Prints JSON: how many are used, the lower bound for that, whether the number is proven to be
 the least, and the placements (row: place of the device row from 0); then what was left out
 and why, how full each one is, and those that are to be made. Where there are too few, more
-are made like the last.
+are made like the last whose limit or rating is known.
 
 Exit code: 0; 2 for bad input, which is named by file, line and column.
 

@@ -1,6 +1,6 @@
 import {
   columnOf, isNumeric, rowCount, tagOf, withUnit,
-  type Rule, type ScheduleDocument, type SheetName,
+  type Column, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
@@ -59,6 +59,15 @@ export function explanationText({ title, words, numbers, result }: Explanation):
   return [title, words, ...(numbers === undefined ? [] : [numbers]), result].join(' = ');
 }
 
+/** The figure in a cell with its unit, after the sign of one that is less than the whole; what is not known bears none. */
+function resultOf(book: Workbook, column: Column, sheet: SheetName, id: number, spoken: Words): string {
+  const value = book.value(sheet, id, column.key);
+  const isPartial = column.role === 'computed' && value !== null && book.isPartial(sheet, id, column.key);
+  const sign = isPartial ? column.whenPartial : undefined;
+  const text = withUnit(column, value, spoken);
+  return sign === undefined ? text : `${sign} ${text}`;
+}
+
 /**
  * Explains the figure in a cell.
  * @param spoken the language in which it is explained.
@@ -70,8 +79,7 @@ export function explain(
   const column = columnOf(sheet, key);
   const row = document.row(sheet, id);
   if (row === undefined) return undefined;
-  const result = `${book.isPartial(sheet, id, key) && column.role === 'computed' ? `${column.whenPartial} ` : ''}${withUnit(column, book.value(sheet, id, key), spoken)}`;
-  const base = { title: spoken.text(column.title), result };
+  const base = { title: spoken.text(column.title), result: resultOf(book, column, sheet, id, spoken) };
   if (column.role === 'computed' && column.total !== undefined) {
     const { from, by, sum, words, source } = column.total;
     const ids = book.members(from, by, id);

@@ -7,6 +7,8 @@ export interface Found {
   readonly value: CellValue;
   readonly limit: CellValue;
   readonly message: string;
+  /** How many rows wait for what is missing, where they are others than this one. */
+  readonly waiting?: number;
 }
 
 /** One rule that every row of a sheet is held against. */

@@ -1,4 +1,4 @@
-import type { Acceptance, CellValue, SheetName } from '../schedule/index.ts';
+import type { CellValue, RowAcceptance, SheetName } from '../schedule/index.ts';
 
 /** How much a finding matters, worst first. */
 export const SEVERITIES = ['over', 'near', 'incomplete', 'note'] as const;
@@ -24,8 +24,10 @@ export interface Finding {
   readonly limit: CellValue;
   /** One plain sentence: what is wrong, by how much, what would put it right. */
   readonly message: string;
+  /** How many other rows are incomplete until what is missing is entered; absent where none is. */
+  readonly waiting?: number;
   /** Set when a person has accepted it. */
-  readonly accepted?: Acceptance;
+  readonly accepted?: RowAcceptance;
   /** Set when a person had accepted it and it has grown worse since: it is open again. */
-  readonly reopened?: Acceptance;
+  readonly reopened?: RowAcceptance;
 }

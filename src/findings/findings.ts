@@ -9,6 +9,7 @@ import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
+import { Waiting } from './waiting.ts';
 
 type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
   readonly inStatus: boolean;
@@ -90,6 +91,7 @@ export class Findings {
       this.#checkAll();
       return;
     }
+    for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
     if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id);
@@ -103,7 +105,10 @@ export class Findings {
   #checkAll(): void {
     this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, new Map()])) as never;
     this.#purposes = new RailPurposes(this.#document, this.#book);
-    this.#source = { document: this.#document, book: this.#book, words: this.#words, reads: this.#reads };
+    this.#source = {
+      document: this.#document, book: this.#book, words: this.#words, reads: this.#reads,
+      waiting: new Waiting(this.#document, this.#book),
+    };
     for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
   }
 
@@ -154,7 +159,7 @@ export class Findings {
 
   #finding({ inStatus: _inStatus, check: _check, ...kept }: Kept, row: Row): Finding {
     const finding = { ...kept, tag: tagOf(kept.sheet, row), row: this.#document.position(kept.sheet, row.id) + 1 };
-    const accepted = this.#document.accepted.find((each) => isAcceptanceOf(each, finding));
+    const accepted = row.accepted?.find((each) => isAcceptanceOf(each, finding));
     if (accepted === undefined) return finding;
     return hasGrownWorse(finding, accepted) ? { ...finding, reopened: accepted } : { ...finding, accepted };
   }

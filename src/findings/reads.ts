@@ -1,6 +1,10 @@
 import { Touched, type Argument, type Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
-import type { Check } from './check.ts';
+
+/** The input without which a check finds nothing, if there is one. */
+interface CheckNeeds {
+  readonly needs?: string;
+}
 
 /**
  * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of the
@@ -9,10 +13,10 @@ import type { Check } from './check.ts';
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();
   readonly #reads = new Map<SheetName, Map<string, Map<string, Argument>>>();
-  readonly #checks: Readonly<Record<SheetName, readonly Pick<Check, 'needs'>[]>>;
+  readonly #checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>;
 
   /** @param checks the checks of each sheet, in their order. */
-  constructor(checks: Readonly<Record<SheetName, readonly Pick<Check, 'needs'>[]>>) {
+  constructor(checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>) {
     this.#checks = checks;
   }
 

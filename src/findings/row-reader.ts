@@ -3,6 +3,7 @@ import { columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, ty
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
+import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
 export interface ReaderSource {
@@ -10,6 +11,7 @@ export interface ReaderSource {
   readonly book: Workbook;
   readonly words: Words;
   readonly reads: Reads;
+  readonly waiting: Waiting;
 }
 
 /** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
@@ -73,6 +75,11 @@ export class RowReader {
   fault(key: string): TypedFault | undefined {
     this.#note(key);
     return this.#source.book.fault(this.sheet, this.#row.id, key);
+  }
+
+  /** How many rows wait for an input of this one. */
+  waiting(rows: WaitingRows): number {
+    return this.#source.waiting.of(rows, this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */

@@ -1,4 +1,4 @@
-import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
+import type { Details, Revision, Row, RowAcceptance, Snapshot } from './snapshot.ts';
 import type { CellValue, SheetName } from './schema/index.ts';
 
 /** One elementary change of a document; every action of a person is a list of these. */
@@ -12,7 +12,11 @@ export type Change =
   /** Takes `count` rows out from place `from` and puts them in at place `to` of what remains. */
   | { readonly op: 'move'; readonly sheet: SheetName; readonly from: number; readonly count: number; readonly to: number }
   | { readonly op: 'details'; readonly details: Details }
-  | { readonly op: 'accept'; readonly accepted: readonly Acceptance[] }
+  /** Puts other acceptances in the place of those of a row. */
+  | {
+    readonly op: 'accept'; readonly sheet: SheetName; readonly id: number;
+    readonly accepted: readonly RowAcceptance[];
+  }
   | { readonly op: 'revisions'; readonly revisions: readonly Revision[] }
   /** Replaces everything, as when a file is opened. */
   | { readonly op: 'load'; readonly snapshot: Snapshot };

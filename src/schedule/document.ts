@@ -3,7 +3,8 @@ import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/in
 import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
 
 const EMPTY: Snapshot = {
-  details: {}, accepted: [], revisions: [], unknown: {}, sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
+  details: {}, unattached: [], revisions: [], unknown: {},
+  sheets: Object.fromEntries(SHEET_NAMES.map((name) => [name, []])) as never,
 };
 
 /**
@@ -12,7 +13,8 @@ const EMPTY: Snapshot = {
  */
 export class ScheduleDocument {
   details: Details = {};
-  accepted: readonly Acceptance[] = [];
+  /** Acceptances of a file that are meant for rows that were not in it. */
+  unattached: readonly Acceptance[] = [];
   revisions: readonly Revision[] = [];
   unknown: Readonly<Record<string, unknown>> = {};
   readonly #order = {} as Record<SheetName, Row[]>;
@@ -59,8 +61,9 @@ export class ScheduleDocument {
   /** A copy of everything, with ids. */
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
-    for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(({ id, cells }) => ({ id, cells: { ...cells } }));
-    return { details: this.details, sheets, accepted: this.accepted, revisions: this.revisions, unknown: this.unknown };
+    for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(copyOf);
+    const { details, unattached, revisions, unknown } = this;
+    return { details, sheets, unattached, revisions, unknown };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */
@@ -98,11 +101,7 @@ export class ScheduleDocument {
         this.details = change.details;
         return { op: 'details', details: before };
       }
-      case 'accept': {
-        const before = this.accepted;
-        this.accepted = change.accepted;
-        return { op: 'accept', accepted: before };
-      }
+      case 'accept': return this.#accept(change);
       case 'revisions': {
         const before = this.revisions;
         this.revisions = change.revisions;
@@ -117,8 +116,7 @@ export class ScheduleDocument {
   }
 
   #set(change: Extract<Change, { op: 'set' }>): Change {
-    const row = this.#byId[change.sheet][change.id];
-    if (row === undefined) throw new RangeError(`The sheet ${change.sheet} has no row with id ${change.id}.`);
+    const row = this.#existing(change);
     const before = row.cells[change.key] ?? null;
     if (isFormulaText(change.value)) this.#maybeFormulas[change.sheet].add(change.id);
     if (change.value === null) delete row.cells[change.key];
@@ -126,17 +124,32 @@ export class ScheduleDocument {
     return { ...change, value: before };
   }
 
+  #accept(change: Extract<Change, { op: 'accept' }>): Change {
+    const row = this.#existing(change);
+    const before = row.accepted ?? [];
+    if (change.accepted.length === 0) delete row.accepted;
+    else row.accepted = change.accepted;
+    return { ...change, accepted: before };
+  }
+
+  #existing({ sheet, id }: { readonly sheet: SheetName; readonly id: number }): Row {
+    const row = this.#byId[sheet][id];
+    if (row === undefined) throw new RangeError(`The sheet ${sheet} has no row with id ${id}.`);
+    return row;
+  }
+
   #insert(change: Extract<Change, { op: 'insert' }>): Change {
     const { sheet, at, rows } = change;
     const byId = this.#byId[sheet];
     const taken = new Set(rows.map((row) => row.id));
-    for (const { id, cells } of rows) {
+    for (const row of rows) {
+      const { id, cells } = row;
       if (byId[id] !== undefined) throw new RangeError(`The sheet ${sheet} has a row with id ${id} already.`);
       while (byId.length < id) {
         if (!taken.has(byId.length)) this.#free[sheet].push(byId.length);
         byId.push(undefined);
       }
-      byId[id] = { id, cells: { ...cells } };
+      byId[id] = copyOf(row);
       if (Object.values(cells).some(isFormulaText)) this.#maybeFormulas[sheet].add(id);
     }
     this.#free[sheet] = this.#free[sheet].filter((id) => !taken.has(id));
@@ -172,11 +185,11 @@ export class ScheduleDocument {
 
   #load(snapshot: Snapshot): void {
     this.details = snapshot.details;
-    this.accepted = snapshot.accepted;
+    this.unattached = snapshot.unattached;
     this.revisions = snapshot.revisions;
     this.unknown = snapshot.unknown;
     for (const name of SHEET_NAMES) {
-      const rows = snapshot.sheets[name].map(({ id, cells }): Row => ({ id, cells: { ...cells } }));
+      const rows = snapshot.sheets[name].map(copyOf);
       const byId: (Row | undefined)[] = Array.from({ length: rows.reduce((most, row) => Math.max(most, row.id + 1), 0) });
       for (const row of rows) byId[row.id] = row;
       this.#order[name] = rows;
@@ -186,6 +199,10 @@ export class ScheduleDocument {
     }
     this.#positions.clear();
   }
+}
+
+function copyOf(row: Row): Row {
+  return { ...row, cells: { ...row.cells } };
 }
 
 /** Whether a value is a text that is a formula, where it stands in a column of numbers. */

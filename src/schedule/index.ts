@@ -1,3 +1,4 @@
+export * from './acceptances.ts';
 export * from './cell-text/index.ts';
 export * from './change.ts';
 export * from './commands/index.ts';
@@ -5,5 +6,6 @@ export * from './document.ts';
 export * from './snapshot.ts';
 export * from './formula/index.ts';
 export * from './history.ts';
+export * from './replace-rows.ts';
 export * from './row-count.ts';
 export * from './schema/index.ts';

@@ -17,12 +17,12 @@ export type Cells = Record<string, CellValue>;
 export interface Row {
   readonly id: number;
   cells: Cells;
+  /** Findings of the row that a person accepted; it keeps them under whatever tag. */
+  accepted?: readonly RowAcceptance[];
 }
 
-/** A finding that a person accepts, with the reason. */
-export interface Acceptance {
-  readonly sheet: SheetName;
-  readonly tag: string;
+/** A finding of a row that a person accepts, with the reason. */
+export interface RowAcceptance {
   readonly rule: string;
   /** Key of the column that it points to; where it is left out, every column is meant. */
   readonly key?: string;
@@ -36,6 +36,14 @@ export interface Acceptance {
   readonly limit?: CellValue;
 }
 
+/** An acceptance with the row that it is meant for, as files hold it. */
+export interface Acceptance extends RowAcceptance {
+  readonly sheet: SheetName;
+  readonly tag: string;
+  /** Number of the row, from 1, where its tag is empty or stands twice; 0 where another bears its tag by now. */
+  readonly row?: number;
+}
+
 /** One issue of the schedule, for the history in the title block. */
 export interface Revision {
   readonly revision: string;
@@ -47,7 +55,7 @@ export interface Revision {
   readonly text: string;
 }
 
-/** Everything that a schedule holds, apart from the rows' ids. */
+/** Everything that a schedule holds, as in a file: without ids of rows, and formulas name cells by key: `=[qty]*2`. */
 export interface Content {
   readonly details: Details;
   readonly sheets: Partial<Record<SheetName, readonly Cells[]>>;
@@ -64,7 +72,8 @@ export interface Content {
  */
 export interface Snapshot {
   readonly details: Details;
-  readonly accepted: readonly Acceptance[];
+  /** Acceptances that are meant for rows that are not there; kept and written back. */
+  readonly unattached: readonly Acceptance[];
   readonly revisions: readonly Revision[];
   readonly unknown: Readonly<Record<string, unknown>>;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;

@@ -19,8 +19,8 @@ async function solved({ groups }: SharingProblem, tooLarge: ReadonlySet<number>,
     const least = await leastCost(
       rows.filter(({ row }) => !tooLarge.has(row)),
       [
-        ...inUse.map(({ capacity, kept }) => ({ capacity: capacity - kept, cost: 0 })),
-        ...free.map(({ capacity }) => ({ capacity, cost: 1 })),
+        ...inUse.map(({ capacity, kept }) => ({ capacity: capacity! - kept, cost: 0 })),
+        ...free.map(({ capacity }) => ({ capacity: capacity!, cost: 1 })),
         ...Array.from({ length: mostNew }, () => ({ capacity: further!.capacity, cost: 1 + NEW })),
       ],
     );
@@ -35,7 +35,7 @@ async function solved({ groups }: SharingProblem, tooLarge: ReadonlySet<number>,
  */
 async function agrees(problem: SharingProblem): Promise<boolean> {
   expect(problem.leftOut).toEqual([]);
-  if (problem.groups.some(({ bins }) => bins.some(({ capacity, kept }) => kept > capacity))) return false;
+  if (problem.groups.some(({ bins }) => bins.some(({ capacity, kept }) => kept > capacity!))) return false;
   const sharing = await shareOut(problem, { milliseconds: 10_000 });
   if (sharing.leftOut.some(({ code }) => code === 'no-room')) return false;
   const tooLarge = new Set(sharing.leftOut.map(({ row }) => row));

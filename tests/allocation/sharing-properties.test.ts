@@ -124,7 +124,7 @@ test('1,000 rows are shared out over the least number, proven, and others have t
       const total = random.reduce((sum, { qty }) => sum + qty, 0);
       const hasty = await shareOut(problem, { milliseconds: 1 });
       expect(accounted(hasty)).toBe(total);
-      expect(hasty.fillings.filter(({ capacity, placed }) => placed > capacity * (1 + 1e-9))).toEqual([]);
+      expect(hasty.fillings.filter(({ capacity, placed }) => placed > capacity! * (1 + 1e-9))).toEqual([]);
       let turns = 0;
       const other = setInterval(() => { turns += 1; }, 0);
       const sharing = await shareOut(problem, { milliseconds: 10_000 });

@@ -37,11 +37,36 @@ describe('sharing out over branches', () => {
     expect(schedule.content()).toEqual(before);
   });
 
-  test('without any branch it makes branches with the limit that the sheet gives', async () => {
-    const schedule = scheduleOf({ types: [sensor], devices: [{ type: 'Sensor', qty: 60 }] });
-    await shareAndApply(schedule, { over: 'branches' });
-    expect(quantitiesOn(schedule, 'branches')).toEqual({ B1: 50, B2: 10 });
+  test('new branches are made like the last whose limit is known', async () => {
+    const schedule = scheduleOf({
+      types: [sensor], branches: [{ branch: 'B1', limit: 32 }, { branch: 'B2' }], devices: [{ type: 'Sensor', qty: 60 }],
+    });
+    const { notes } = await shareAndApply(schedule, { over: 'branches' });
+    expect(quantitiesOn(schedule, 'branches')).toEqual({ B1: 32, B2: 0, B3: 28 });
+    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
   });
+
+  test('what a branch without a limit may carry is not known, and is not 0', async () => {
+    const schedule = scheduleOf({
+      types: [sensor], branches: [{ branch: 'B1' }, { branch: 'B2', limit: 10 }],
+      devices: [{ type: 'Sensor', qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
+    });
+    const { fillings } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
+    expect(fillings.map(({ tag, capacity, kept, placed }) => [tag, capacity, kept, placed])).toEqual([['B1', null, 4, 0], ['B2', 10, 0, 6]]);
+  });
+
+  test.each<[string, Cells[]]>([['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]])(
+    'where %s nothing is shared out, no limit is made up, and every device has the same reason', async (_case, branches) => {
+      const schedule = scheduleOf({
+        types: [sensor, lamp], branches, devices: [{ type: 'Sensor', qty: 60 }, { type: 'Sensor', qty: 2 }, { type: 'Lamp', qty: 1 }],
+      });
+      const { added, placements, leftOut, notes, used } = await shareAndApply(schedule, { over: 'branches' });
+      expect({ added, placements, notes, used }).toEqual({ added: [], placements: [], notes: [], used: 0 });
+      expect(leftOut.map(({ row, code }) => [row, code])).toEqual([
+        [0, 'nothing-to-share-over'], [1, 'nothing-to-share-over'], [2, 'takes-none'],
+      ]);
+      expect(leftOutSentence('branches', leftOut[0]!, ENGLISH)).toBe('No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.');
+    });
 
   test('a row that stays whole and is larger than a branch is left out, with the reason', async () => {
     const schedule = scheduleOf({
@@ -58,7 +83,7 @@ describe('sharing out over branches', () => {
 
   test('what has no known quantity or nodes is left out and named; what takes no nodes needs no branch', async () => {
     const schedule = scheduleOf({
-      types: [sensor, lamp], branches: [{ branch: 'B1' }],
+      types: [sensor, lamp], branches: [{ branch: 'B1', limit: 40 }],
       devices: [{ type: 'Sensor' }, { qty: 3 }, { type: 'Lamp', qty: 4 }, { type: 'Sensor', qty: 5 }, {}],
     });
     const { leftOut, placements } = await shareOut(readSharing(schedule, { over: 'branches' }));
@@ -94,7 +119,7 @@ describe('sharing out over branches', () => {
 
   test('nothing is added to a branch that keeps devices of unknown nodes', async () => {
     const schedule = scheduleOf({
-      types: [sensor], branches: [{ branch: 'B1' }], devices: [{ qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
+      types: [sensor], branches: [{ branch: 'B1', limit: 40 }], devices: [{ qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
     });
     const { placements, notes } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
     expect(placements).toMatchObject([{ tag: 'B2', qty: 6 }]);

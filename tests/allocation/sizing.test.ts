@@ -9,7 +9,7 @@ import { leastCost } from './milp.ts';
 
 const lists = { ratings: [2.5, 5, 10], ways: [4, 8, 12] };
 const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0, diversity: 0.5 };
-const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50 };
+const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50, nodes: 1 };
 
 async function counts(sheets: Parameters<typeof scheduleOf>[0], options = {}): Promise<[string, number][]> {
   return (await sizePanel(scheduleOf(sheets), { lists, ...options })).map(({ item, quantity }) => [item, quantity]);
@@ -19,10 +19,10 @@ describe('sizing', () => {
   test('takes the fewest supplies, then the smallest total rating, for each purpose', async () => {
     const devices = [{ type: 'Lamp', qty: 40 }, { type: 'Sensor', qty: 30 }];
     // Lighting: 40 × 0.5 A × 0.5 = 10 A, ÷ 80 % = 12.5 A of rating: 2 supplies at least, of which 10 + 2.5 just does.
-    // Control: 30 × 0.05 A = 1.5 A, ÷ 80 % = 1.875 A: one of 2.5 A. Branches: 30 nodes in one of 50.
-    expect(await counts({ types: [lamp, sensor], devices })).toEqual([
+    // Control: 30 × 0.05 A = 1.5 A, ÷ 80 % = 1.875 A: one of 2.5 A. Branches: 30 nodes in one of 32.
+    expect(await counts({ types: [lamp, sensor], branches: [{ branch: 'B1', limit: 32 }], devices })).toEqual([
       ['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1], ['Supply 24 V, control, 2.5 A', 1],
-      ['Bus branch, 50 nodes', 1],
+      ['Bus branch, 32 nodes', 1],
     ]);
   });
 
@@ -42,6 +42,15 @@ describe('sizing', () => {
       ['Supply 24 V, control, 5 A', 1], ['Bus branch, 30 nodes', 3],
       ...await relayRows(13), ['Relay module, K16, 4 ways', 1], ['Relay outputs without a contact', 1],
     ]);
+  });
+
+  test('says how many nodes there are where no branch has a limit, and makes none up', async () => {
+    const devices = [{ type: 'Sensor', qty: 30 }, { type: 'Sensor', qty: 12 }];
+    const rows = await sizePanel(scheduleOf({ types: [sensor], branches: [{ branch: 'B1' }], devices }), { lists });
+    expect(rows.slice(1)).toEqual([{
+      item: 'Nodes on bus branches without a limit', quantity: 42,
+      why: 'No branch has a known limit, so how many are needed is not known. Enter the most nodes that a branch may carry.',
+    }]);
   });
 
   /** Rows of the relay modules. By hand: 13 outputs need 2 modules, 16 ways at least, as 12 + 4 or 8 + 8. */

@@ -1,4 +1,5 @@
 import { openDB } from 'idb';
+import { vi } from 'vitest';
 import type { DraftHead } from '../../components/drafts/draft-store.ts';
 import { IndexedDraftStore } from '../../components/drafts/indexed-draft-store.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
@@ -8,9 +9,29 @@ import { parts } from './element-mount.ts';
 /** One device row, so that its quantity tells which content is shown. */
 export const one = (qty: number): Content => ({ details: {}, sheets: { devices: [{ ref: 'D1', qty }] } });
 
-export const fileOf = (qty: number): string => JSON.stringify({ format: 'elv-load-schedule', version: 1, ...one(qty) });
+export const fileOf = (qty: number): string => JSON.stringify({ format: 'elv-load-schedule', version: 2, ...one(qty) });
 
-export const addressOf = (qty: number): string => URL.createObjectURL(new Blob([fileOf(qty)], { type: 'application/json' }));
+const addresses = new Map<number, string>();
+
+/** Address of a file that holds a quantity: always the same one. */
+export function addressOf(qty: number): string {
+  const address = addresses.get(qty) ?? URL.createObjectURL(new Blob([fileOf(qty)], { type: 'application/json' }));
+  addresses.set(qty, address);
+  return address;
+}
+
+const served = new Map<string, string | Promise<string>>();
+
+/** Has the page's server give a text at a path from now on, until mocks are restored. */
+export function serve(path: string, text: string | Promise<string>): void {
+  served.set(path, text);
+  const fetch = window.fetch.bind(window);
+  if (vi.isMockFunction(Reflect.get(window, 'fetch'))) return;
+  vi.spyOn(window, 'fetch').mockImplementation(async (input, init) => {
+    const found = typeof input === 'string' ? served.get(input) : undefined;
+    return found === undefined ? fetch(input, init) : new Response(await found);
+  });
+}
 
 export const qtyOf = (element: LoadScheduleElement): unknown => element.schedule.rows('devices')[0]?.cells.qty;
 

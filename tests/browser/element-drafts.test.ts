@@ -1,8 +1,11 @@
 import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
+import type { Drafts } from '../../components/drafts/index.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { drop, mountElement, part, removeElements, said, textOf } from './element-mount.ts';
-import { addressOf, change, enter, fileOf, freshKey, kept, notices, one, openTab, press, qtyOf } from './draft-support.ts';
+import {
+  addressOf, change, enter, fileOf, freshKey, kept, notices, one, openTab, press, qtyOf, serve,
+} from './draft-support.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 
 vi.setConfig({ testTimeout: 20_000 });
@@ -35,7 +38,7 @@ test('a tab that is killed loses nothing: its work is shown in the place of the 
   await leaveDraft(key, 5, 6);
   const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(6);
-  await expect.poll(() => notices(element)[0]).toMatch(/^Draft of \d\d:\d\d restored\.$/);
+  await expect.poll(() => notices(element)[0]).toMatch(/^Draft of \d\d:\d\d restored: a schedule without a name\.$/);
   expect(element.dirty).toBe(true);
   expect(element.undo()).toBe('Quantity 6');
   expect(element.undo()).toBe('Quantity 5');
@@ -56,7 +59,7 @@ test('an edit is kept within a second', async () => {
 test('who goes on with a draft has accepted it', async () => {
   const key = freshKey();
   await leaveDraft(key, 5);
-  const element = await mount(key);
+  const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => notices(element)).toHaveLength(1);
   enter(element, 7);
   await expect.poll(() => notices(element)).toEqual([]);
@@ -66,31 +69,40 @@ test('who goes on with a draft has accepted it', async () => {
 test('a draft that is discarded gives way to the page’s file, and can be had back', async () => {
   const key = freshKey();
   await leaveDraft(key, 5);
-  const element = await mount(key, { src: addressOf(2) });
+  const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => notices(element)).toHaveLength(1);
   press(element, 'restored', 'discard');
-  await expect.poll(() => qtyOf(element)).toBe(2);
-  await expect.poll(() => notices(element)[0]).toMatch(/discarded\.$/);
+  await expect.poll(() => qtyOf(element)).toBe(1);
+  await expect.poll(() => notices(element)[0]).toMatch(/discarded: a schedule without a name\.$/);
   expect(element.dirty).toBe(false);
   press(element, 'discarded', 'show');
   await expect.poll(() => qtyOf(element)).toBe(5);
   expect(await kept(key)).toMatchObject([{ ended: false }]);
   press(element, 'restored', 'discard');
-  await expect.poll(() => qtyOf(element)).toBe(2);
+  await expect.poll(() => qtyOf(element)).toBe(1);
   element.remove();
-  const next = await mount(key, { src: addressOf(2) });
-  await expect.poll(() => qtyOf(next)).toBe(2);
+  const next = await mount(key, { src: addressOf(1) });
+  await expect.poll(() => qtyOf(next)).toBe(1);
   expect(await kept(key)).toEqual([]);
 });
 
-test('a draft is shown although the page’s file cannot be had', async () => {
+test('a draft is shown although the page’s file cannot be had, with a word', async () => {
   const key = freshKey();
-  await leaveDraft(key, 5);
-  const element = await mount(key, { src: '/no-such-file.json' });
+  serve('/gone.json', fileOf(1));
+  const before = await mount(key, { src: '/gone.json' });
+  await expect.poll(() => qtyOf(before)).toBe(1);
+  enter(before, 5);
+  await written(key, 1);
+  before.remove();
+  vi.restoreAllMocks();
+  const element = await mount(key, { src: '/gone.json' });
   await expect.poll(() => qtyOf(element)).toBe(5);
-  expect(part(element, '.problems')).toBeNull();
-  press(element, 'restored', 'discard');
-  await expect.poll(() => textOf(element, '.problems h3')).toContain('was not read');
+  expect(notices(element)).toEqual([expect.stringContaining(
+    'restored: gone.json. The file of this page could not be read, so it is not known whether it was changed since.',
+  )]);
+  expect(textOf(element, '.problems h3')).toContain('was not read');
+  press(element, 'unchecked', 'discard');
+  await expect.poll(() => notices(element)[0]).toContain('discarded');
   // What was shown is still there, and kept anew as soon as a person goes on with it.
   expect(qtyOf(element)).toBe(5);
   enter(element, 6);
@@ -130,8 +142,8 @@ test('where a page has no locks, the second to write goes on with a draft of its
   vi.spyOn(Navigator.prototype, 'locks', 'get').mockReturnValue(undefined as never);
   const key = freshKey();
   await leaveDraft(key, 5);
-  const first = await mount(key);
-  const second = await mount(key);
+  const first = await mount(key, { src: addressOf(1) });
+  const second = await mount(key, { src: addressOf(1) });
   await expect.poll(() => [qtyOf(first), qtyOf(second)]).toEqual([5, 5]);
   enter(first, 6);
   await written(key, 2);
@@ -149,7 +161,7 @@ test('two elements with different keys keep their own', async () => {
   await written(keyA, 1);
   await written(keyB, 1);
   removeElements();
-  const [c, d] = [await mount(keyA), await mount(keyB)];
+  const [c, d] = [await mount(keyA, { src: addressOf(1) }), await mount(keyB, { src: addressOf(2) })];
   await expect.poll(() => [qtyOf(c), qtyOf(d)]).toEqual([5, 6]);
 });
 
@@ -272,8 +284,8 @@ test('the file of a draft that cannot be read is refused with a sentence, and ch
   await expect.poll(() => qtyOf(element)).toBe(1);
   const refused = async (file: object) => (await element.openFile({ name: 'draft.json', text: JSON.stringify({ format: 'elv-load-schedule-draft', ...file }) }))
     .map(({ message }) => message);
-  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 1 can be read here. Open it with newer software.']);
-  expect(await refused({ version: 1, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
+  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.']);
+  expect(await refused({ version: 2, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
   expect(textOf(element, '.problems h3')).toBe('draft.json was not read because of a problem. The schedule is as it was.');
   expect([qtyOf(element), element.schedule.undoLabel, element.dirty]).toEqual([1, undefined, false]);
 });
@@ -314,7 +326,7 @@ test('an element that is put back after another took its draft goes on with one 
   enter(element, 5);
   element.remove();
   await written(key, 1);
-  const other = await mount(key);
+  const other = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(other)).toBe(5);
   document.body.append(element);
   await expect.poll(() => notices(element)).toContainEqual(expect.stringContaining('was changed elsewhere'));
@@ -337,20 +349,35 @@ test('a key that changes leaves the draft of the former, and does not put anothe
 
 test('what the page puts in does not overwrite a draft: it is offered', async () => {
   const key = freshKey();
-  await leaveDraft(key, 5);
-  const element = await mountElement({ key: null, content: one(3), attributes: { 'storage-key': key } });
+  const put = async (qty: number) => {
+    const element = await mountElement({ key: null, content: one(qty), attributes: { 'storage-key': key } });
+    // A person is not that quick.
+    await (element as unknown as { readonly drafts: Drafts }).drafts.ready;
+    return element;
+  };
+  const before = await put(3);
+  enter(before, 5);
+  await written(key, 1);
+  before.remove();
+  const element = await put(3);
   await expect.poll(() => notices(element)[0]).toMatch(/^There is another draft/);
   expect(qtyOf(element)).toBe(3);
   press(element, 'kept', 'show');
   await expect.poll(() => qtyOf(element)).toBe(5);
   press(element, 'restored', 'discard');
   await expect.poll(() => qtyOf(element)).toBe(3);
+  element.remove();
+  const changed = await put(4);
+  enter(changed, 6);
+  await written(key, 1);
+  changed.remove();
+  const other = await put(3);
+  await expect.poll(() => notices(other)).toContainEqual(expect.stringContaining('of this page was changed since'));
 });
 
 test.each<[string, (element: Awaited<ReturnType<typeof mount>>) => void]>([
   ['value', (element) => { element.value = fileOf(4); }],
   ['schedule', (element) => { element.schedule = new LoadSchedule(one(4)); }],
-  ['src', (element) => { element.src = addressOf(4); }],
 ])('what the page puts in later does not overwrite what a person did: %s', async (_name, put) => {
   const key = freshKey();
   const element = await mount(key, { src: addressOf(1) });
@@ -375,24 +402,23 @@ test('a value that is refused leaves everything as it was', async () => {
   expect(await kept(key)).toHaveLength(1);
 });
 
-test.each<[string, (element: Awaited<ReturnType<typeof mount>>) => void]>([
-  ['saved as a file', (element) => { part(element, '[data-command=save]')!.click(); }],
-  ['kept by the page', (element) => { void element.markSaved(); }],
-])('a draft ends when it is %s, and goes on when a person does', async (_name, save) => {
+test('a draft ends when the page has kept it, and goes on when a person does', async () => {
   const key = freshKey();
-  const element = await mount(key, { src: addressOf(1) });
+  serve('/kept.json', fileOf(1));
+  const element = await mount(key, { src: '/kept.json' });
   await expect.poll(() => qtyOf(element)).toBe(1);
   enter(element, 5);
   await written(key, 1);
-  save(element);
+  void element.markSaved();
   await expect.poll(() => kept(key)).toMatchObject([{ ended: true }]);
   expect(element.dirty).toBe(false);
   enter(element, 6);
   await expect.poll(() => kept(key)).toMatchObject([{ count: 2, ended: false }]);
-  save(element);
+  void element.markSaved();
   await expect.poll(() => kept(key)).toMatchObject([{ ended: true }]);
   element.remove();
-  const next = await mount(key, { src: addressOf(6) });
+  serve('/kept.json', fileOf(6));
+  const next = await mount(key, { src: '/kept.json' });
   await expect.poll(() => qtyOf(next)).toBe(6);
   await expect.poll(() => kept(key)).toEqual([]);
   expect(notices(next)).toEqual([]);
@@ -416,8 +442,8 @@ test('a read-only element, and one without a key, keep and show no draft', async
 test('the notices are in the language of the page, and axe finds nothing in them', async () => {
   const key = freshKey();
   await leaveDraft(key, 5);
-  const element = await mount(key, { lang: 'de' });
-  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt\.$/);
+  const element = await mount(key, { lang: 'de', src: addressOf(1) });
+  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt: eine Last/);
   const { violations } = await axe.run(part(element, 'elv-draft-notices')!, { resultTypes: ['violations'] });
   expect(violations).toEqual([]);
 });

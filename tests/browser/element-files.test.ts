@@ -11,7 +11,7 @@ afterEach(() => {
 });
 
 const file = JSON.stringify({
-  format: 'elv-load-schedule', version: 1, details: { panel: 'KP-9' }, sheets: { supplies: [{ rail: 'X1', rated: 5 }] },
+  format: 'elv-load-schedule', version: 2, details: { panel: 'KP-9' }, sheets: { supplies: [{ rail: 'X1', rated: 5 }] },
 });
 
 const addressOf = (text: string) => URL.createObjectURL(new Blob([text], { type: 'application/json' }));
@@ -99,7 +99,7 @@ test('a src that cannot be had is named, with what the server said', async () =>
 
 test('a src that is no schedule leaves what was there', async () => {
   const element = await mountElement({ content: sample() });
-  element.setAttribute('src', addressOf('{ "format": "elv-load-schedule", "version": 1, "sheets": '));
+  element.setAttribute('src', addressOf('{ "format": "elv-load-schedule", "version": 2, "sheets": '));
   await expect.poll(() => parts(element, '.problems li').length).toBeGreaterThan(0);
   expect(element.schedule.rows('devices')).toHaveLength(3);
 });

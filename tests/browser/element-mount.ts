@@ -19,7 +19,7 @@ export const sample = (): Content => ({
       { ref: 'D2', type: 'Sensor', qty: 6, rail: 'L1', branch: 'B1' },
       { ref: 'D3', type: 'Lamp', qty: 3, rail: 'L2', branch: 'B2' },
     ],
-    types: [{ type: 'Lamp', draw: 350, diversity: 0.8 }, { type: 'Sensor', draw: 100 }],
+    types: [{ type: 'Lamp', draw: 350, nodes: 1, diversity: 0.8 }, { type: 'Sensor', draw: 100, nodes: 1 }],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 1 }, { rail: 'L2', rated: 1 }, { rail: 'L3', rated: 2 }],
     branches: [{ branch: 'B1', limit: 10, terminated: true }, { branch: 'B2', limit: 10, terminated: true }],
     outputs: [{ output: 'K1', contact: 'C2', load: 'Jetty', kind: 'lamp', qty: 4, power: 60, feed: 'F1' }],

@@ -15,7 +15,7 @@ async function settled(element: LoadScheduleElement): Promise<string[]> {
   return states(element);
 }
 
-test('dirty: after a person changed something, until it is taken back, saved, or kept by the page', async () => {
+test('dirty: after a person changed something, until it is taken back, or kept by the page', async () => {
   const element = await mountElement({ content: one(1), key: null });
   expect([await settled(element), element.dirty]).toEqual([[], false]);
   enter(element, 2);
@@ -29,8 +29,43 @@ test('dirty: after a person changed something, until it is taken back, saved, or
   expect([await settled(element), element.dirty]).toEqual([[], false]);
   element.undo();
   expect(await settled(element)).toEqual(['dirty']);
-  part(element, '[data-command=save]')!.click();
+});
+
+test('dirty: a download cannot be confirmed, so the page says whether it takes it for kept', async () => {
+  const element = await mountElement({ content: one(1), key: null });
+  enter(element, 2);
+  const save = () => { part(element, '[data-command=save]')!.click(); };
+  save();
+  expect(await settled(element)).toEqual(['dirty']);
+  element.addEventListener('elv-save', ({ name, value }) => {
+    expect([name, JSON.parse(value)]).toEqual(['load.schedule.json', element.toJSON()]);
+    void element.markSaved(value);
+  });
+  save();
   expect(await settled(element)).toEqual([]);
+});
+
+test('dirty: what the page says it kept is clean, and what came after is not', async () => {
+  const element = await mountElement({ content: one(1), key: null });
+  enter(element, 2);
+  const first = element.value;
+  enter(element, 3);
+  const second = element.value;
+  enter(element, 4);
+  await element.markSaved(second);
+  expect(element.dirty).toBe(true);
+  // An answer that comes late says nothing about what was kept since.
+  await element.markSaved(first);
+  await element.markSaved('no value of this element');
+  element.undo();
+  expect([qtyOf(element), element.dirty]).toEqual([3, false]);
+  element.undo();
+  expect(element.dirty).toBe(true);
+  element.redo();
+  element.redo();
+  await element.markSaved();
+  expect(element.dirty).toBe(false);
+  await expect(element.markSaved(7 as never)).rejects.toThrow('“markSaved” was given 7.');
 });
 
 test('what the page does leaves a clean schedule clean, and a dirty one dirty', async () => {

@@ -11,7 +11,7 @@ afterEach(unmountAll);
 /** The sample with a formula in D2 that reads its own row, the row above, a row that stays, and a type. */
 const withFormula = () => {
   const content = sample();
-  content.sheets.devices![1]!.distance = '=D2*2+D1+$D$1+D$1*0.5+types!D2/1000';
+  content.sheets.devices![1]!.distance = '=[qty]*2+[devices.qty#1]+[devices.$qty$#1]+[devices.qty$#1]*0.5+[types.draw#2]/1000';
   return content;
 };
 const copyRows = async (grid: ScheduleGrid, line: number, more: number): Promise<void> => {

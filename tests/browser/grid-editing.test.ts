@@ -165,6 +165,26 @@ describe('lists', () => {
     expect(list.matches(':popover-open')).toBe(false);
   });
 
+  test('a limit is typed, or taken from the standards of buses, which what is typed has to name whole', async () => {
+    const branches = ['B1', 'B2', 'B3'].map((branch) => ({ branch }));
+    const { grid, schedule, messages } = await mountGrid({ ...sample(), sheets: { branches } }, { sheet: 'branches' });
+    const limits = () => schedule.rows('branches').map(({ cells }) => cells.limit);
+    await userEvent.click(cellAt(grid, 0, placeOf('branches', 'limit')));
+    await userEvent.keyboard('{Enter}');
+    const list = grid.renderRoot.querySelector('[role=listbox]')!;
+    expect([...list.children].map((item) => item.textContent)).toEqual(['TIA-485-A', 'IEC 62386', 'EN 50090', 'CiA 301', 'EN 13757-2']);
+    await userEvent.keyboard('{ArrowDown}{Enter}6{Enter}');
+    expect(limits()).toEqual([32, 6, undefined]);
+    await userEvent.keyboard('cia 301{Enter}');
+    expect(limits()).toEqual([32, 6, 127]);
+    expect(messages.map(({ text }) => text)).toEqual([
+      'Limit 32 for TIA-485-A: TIA-485-A (EIA RS-485), Table 1: 32 unit loads on a line.',
+      'Limit 127 for CiA 301: CiA 301: 127 nodes in a network.',
+    ]);
+    await userEvent.keyboard('{ArrowUp}EN{Enter}');
+    expect(messages.at(-1)!.tone).toBe('refused');
+  });
+
   test('a tag that does not exist yet may be entered, even where another begins with it', async () => {
     const { grid, schedule } = await mountGrid(sample());
     await userEvent.click(cellAt(grid, 0, COLUMN.rail));

@@ -14,7 +14,7 @@ const wired = (): Content => {
   const { details, sheets } = sample();
   return { details, sheets: {
     ...sheets,
-    types: [{ type: 'Ampere', draw: 1000, minVoltage: 21 }],
+    types: [{ type: 'Ampere', draw: 1000, nodes: 1, minVoltage: 21 }],
     conductors: [{ conductor: 'Ten', resistance: 10, maxCurrent: 10 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 }],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }],
     runs: [{ run: 'R1', rail: 'L1', conductor: 'Ten', length: 50 }],

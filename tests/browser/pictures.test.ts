@@ -13,10 +13,10 @@ import { frame } from './support/mount.ts';
 const content = (): Content => ({
   details: {},
   sheets: {
-    types: [{ type: 'lamp', draw: 500, minVoltage: 20.4 }],
+    types: [{ type: 'lamp', draw: 500, nodes: 1, minVoltage: 20.4 }],
     supplies: [{ rail: 'A', rated: 10 }], conductors: [{ conductor: 'C', resistance: 12.1 }],
     runs: [{ run: 'W/1', rail: 'A', conductor: 'C', length: 60 }],
-    branches: [{ branch: 'B' }],
+    branches: [{ branch: 'B', limit: 50 }],
     devices: Array.from({ length: 12 }, (_, index) =>
       ({ ref: `Lamp ${index} in hall`, type: 'lamp', rail: 'A', run: 'W/1', qty: index === 11 ? 6 : 0, distance: 5 * (index + 1) })),
   },

@@ -20,7 +20,7 @@ test('before and after are shown by tag, and applied as one action', async () =>
   const content: Content = {
     details: {},
     sheets: {
-      types: [{ type: 'Sensor', draw: 10 }], branches: [{ branch: 'B1', limit: 10 }],
+      types: [{ type: 'Sensor', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 10 }],
       devices: [{ ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }],
     },
   };
@@ -64,7 +64,7 @@ test('it is said when nothing can be shared out, and why', async () => {
 const many = (): LoadSchedule => new LoadSchedule({
   details: {},
   sheets: {
-    types: [{ type: 'Sensor', draw: 10 }], branches: [{ branch: 'B1', limit: 150 }],
+    types: [{ type: 'Sensor', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 150 }],
     devices: Array.from({ length: 1000 }, (_, row) => ({ type: 'Sensor', qty: 20 + (row * 37) % 81 })),
   },
 });
@@ -80,7 +80,7 @@ const run = (problem = readSharing(many(), { over: 'branches', wholeRows: true }
 
 function isWhole({ placements, fillings }: Sharing): void {
   expect(new Set(placements.map(({ row }) => row)).size).toBe(1000);
-  for (const { capacity, placed } of fillings) expect(placed).toBeLessThanOrEqual(capacity);
+  for (const { capacity, placed } of fillings) expect(placed).toBeLessThanOrEqual(capacity!);
 }
 
 test('1,000 rows are shared out in a worker while the page answers', async () => {

@@ -33,7 +33,7 @@ afterEach(() => {
 const CONTENT: Content = {
   details: {},
   sheets: {
-    types: [{ type: 'Sensor', draw: 100 }, { type: 'Winch', purpose: 'lighting', draw: 9000 }, { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 }],
+    types: [{ type: 'Sensor', draw: 100, nodes: 1 }, { type: 'Winch', purpose: 'lighting', draw: 9000, nodes: 1 }, { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 }],
     branches: [{ branch: 'B1', limit: 10 }, { branch: 'B2', limit: '=1/0' }],
     supplies: [{ rail: 'L1', rated: 2.5, purpose: 'lighting' }, { rail: 'L2' }],
     devices: [
@@ -90,7 +90,7 @@ const SPOKEN = [
 describe.each(SPOKEN)('in $lang', ({ lang, verdict, offer, label, change, item, close, problem }) => {
   test('devices are shared out', async () => {
     const sheets = {
-      types: [{ type: 'Sensor', draw: 10 }], branches: [{ branch: 'B1', limit: 10 }],
+      types: [{ type: 'Sensor', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 10 }],
       devices: [{ ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }],
     };
     const element = await mountElement({ content: { details: {}, sheets }, attributes: { lang } });

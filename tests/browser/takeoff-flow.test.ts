@@ -41,7 +41,7 @@ const CASES: readonly Case[] = [
   { name: 'workshop.tsv', text: workshop, into: 'paste', lines: { 15: 'leave-out', 16: 6, 18: 'leave-out' }, devices: 42 },
 ];
 
-const start = { details: {}, sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1' }] } };
+const start = { details: {}, sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1', limit: 50 }] } };
 
 const quantity = ({ schedule }: LoadScheduleElement) =>
   schedule.rows('devices').reduce((sum, { id }) => sum + (schedule.value('devices', id, 'qty') as number | null ?? 0), 0);

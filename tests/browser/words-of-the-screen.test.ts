@@ -1,6 +1,9 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
+import { changesSince } from '../../components/drafts/changes-since.ts';
+import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
+import '../../components/drafts/draft-notices.define.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -160,6 +163,26 @@ describe('what is on the screen is said through the words of the element', () =>
     await expect.poll(() => part(element, 'elv-takeoff-reader table')).not.toBeNull();
     await element.updateComplete;
     expect(untranslated(element).filter((each) => !/: (?:Jetty|Glow worm|many|Sum|Area|Type|Qty)$/.test(each))).toEqual([]);
+  });
+
+  test('what is told about drafts, and what is different in one', async () => {
+    const element = await mountPseudo(sample());
+    const head = { id: 1, key: '', version: 1, at: 0, count: 0, ended: false, savedAt: 0 };
+    const about = ['restored', 'unchecked', 'kept', 'changed', 'other', 'discarded', 'foreign', 'damaged'] as const;
+    const plain = ['elsewhere', 'taken', 'unavailable', 'full', 'failed'] as const;
+    const told: DraftNotice[] = [
+      ...about.map((kind) => ({ kind, head })), { kind: 'saved', at: 0 }, ...plain.map((kind) => ({ kind })),
+    ];
+    const body = { base: new LoadSchedule().document.snapshot(), actions: [] };
+    const keeper = { compare: () => Promise.resolve(changesSince(body, element.schedule)) };
+    const notices = document.createElement('elv-draft-notices');
+    Object.assign(notices, { keeper, notices: told, words: PSEUDO });
+    element.shadowRoot!.append(notices);
+    await notices.updateComplete;
+    notices.shadowRoot!.querySelector<HTMLElement>('[data-offer=compare]')!.click();
+    await expect.poll(() => notices.shadowRoot!.querySelectorAll('.changes table').length).toBeGreaterThan(1);
+    expect(notices.shadowRoot!.querySelectorAll('li')).toHaveLength(told.length);
+    expect(untranslated(element, notices.shadowRoot!)).toEqual([]);
   });
 
   test('the keys, the cautions and what a file dragged over the element is for', async () => {

@@ -8,7 +8,7 @@ import { runTable } from '../../src/cli/run-table.ts';
 
 let folder: string;
 const schedule = (qty: number) => JSON.stringify({
-  format: 'elv-load-schedule', version: 1, details: { revision: 'A' },
+  format: 'elv-load-schedule', version: 2, details: { revision: 'A' },
   sheets: {
     devices: [{ ref: 'D1', rail: 'R1', qty, unitDraw: 500 }], supplies: [{ rail: 'R1', rated: 2.5, purpose: 'lighting' }],
   },

@@ -8,7 +8,7 @@ import { runTable } from '../../src/cli/run-table.ts';
 
 let folder: string;
 const schedule = (qty: number, rated: number) => JSON.stringify({
-  format: 'elv-load-schedule', version: 1, details: { revision: String(qty) },
+  format: 'elv-load-schedule', version: 2, details: { revision: String(qty) },
   sheets: { devices: [{ ref: 'D1', rail: 'R1', qty, unitDraw: 500 }], supplies: [{ rail: 'R1', rated }] },
 });
 beforeAll(async () => {
@@ -55,7 +55,7 @@ it('writes the whole load table as CSV', async () => {
 
 it('tells whether the digits on paper are those of the file', async () => {
   // As the software writes it on one line, every sheet in its place.
-  const file = '{"format":"elv-load-schedule","version":1,"details":{"revision":"30"},"sheets":{'
+  const file = '{"format":"elv-load-schedule","version":2,"details":{"revision":"30"},"sheets":{'
     + '"devices":[{"ref":"D1","qty":30,"rail":"R1","unitDraw":500}],"types":[],"supplies":[{"rail":"R1","rated":10}],"branches":[],'
     + '"runs":[],"conductors":[],"outputs":[],"contacts":[],"feeds":[],"enclosures":[]}}';
   const digest = createHash('sha256').update(file).digest('hex');

@@ -42,6 +42,14 @@ describe('share', () => {
     expect(warnings).toEqual(['devices, row 4 (D4): has no place. Its quantity is not known. Enter how many devices there are.']);
   });
 
+  it('says once where no branch has a limit', async () => {
+    const { out, warnings } = await run({ ...FILES, 'branches.csv': 'Branch,Limit\nB1,\n' });
+    expect(JSON.parse(out)).toMatchObject({ used: 0, placements: [], added: [] });
+    expect(warnings.filter((line) => line.includes('limit'))).toEqual([
+      '2 device rows have no place. No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.',
+    ]);
+  });
+
   it('keeps rows whole where asked to', async () => {
     const { out } = await run(FILES, '--whole-rows');
     // The 21 nodes of D2 exceed a branch.

@@ -15,14 +15,17 @@ const FILES = {
   'supplies.csv': 'Rail;Voltage;Rated\r\nR1;;10\r\nR2;12;2,5\r\n',
   'devices.csv': 'Ref,Type,Qty,Rail,Unit draw\nD1,T,3,R1,\nD2,,2,R2,6 W\n',
   'types.csv': 'Type,Draw (A)\nT,0.35\n',
+  'bus-types.csv': 'Type,Draw (A),Nodes\nT,0.35,\nU,0.1,0\n',
+  'bus-devices.csv': 'Ref,Type,Qty,Rail,Branch\nD1,T,3,R1,B1\nD2,T,2,R1,B2\nD3,U,5,R1,B1\nD4,T,1,R1,\n',
+  'branches.csv': 'Branch,Limit,Terminated\nB1,TIA-485-A,yes\nB2,,yes\n',
   'over.csv': 'rail,rated\nR1,1\n',
   'draws.csv': 'ref,qty,rail,unitDraw\nD1,4,R1,500\n',
   'bad.csv': 'Ref,Qty,Diversity\nD1,many,0.5\nD2,1,70\n',
   'unknown.csv': 'Ref,Qty,Rail,Colour\nD1,1,R1,red\n',
-  'reference.csv': "Ref,Qty\nD1,'=supplies!D9\n",
-  'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 1,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
+  'reference.csv': "Ref,Qty\nD1,'=[supplies.rated#9]\n",
+  'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 2,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
   'good.schedule.json': JSON.stringify({
-    format: 'elv-load-schedule', version: 1, details: { project: 'Mill <b>&' },
+    format: 'elv-load-schedule', version: 2, details: { project: 'Mill <b>&' },
     sheets: { supplies: [{ rail: 'R1', rated: 10 }], devices: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }] },
   }),
 };
@@ -62,6 +65,19 @@ describe('table', () => {
     expect(sheets.devices!.map(({ unitDraw, connected }) => [unitDraw, connected])).toEqual([[350, 1.05], [500, 1]]);
     expect(sheets.supplies!.map(({ demand, loading, status }) => [demand, loading, status]))
       .toEqual([[1.05, expect.closeTo(0.105, 12), 'ok'], [1, 0.4, 'ok']]);
+  });
+
+  it('counts the rows that wait for nodes which a type does not say, and makes up no limit', async () => {
+    const { sheets, findings } = await json('bus-devices.csv', 'bus-types.csv', 'branches.csv', 'supplies.csv');
+    expect(sheets.devices!.map(({ nodes }) => nodes)).toEqual([null, null, 0, null]);
+    expect(sheets.branches).toMatchObject([
+      { branch: 'B1', limit: 32, nodes: 0, status: 'incomplete' }, { branch: 'B2', limit: null, free: null, status: 'incomplete' },
+    ]);
+    const ofBus = findings.filter(({ rule }) => /^(type|device)-nodes|^branch-limit/.test(rule));
+    expect(ofBus).toMatchObject([
+      { rule: 'type-nodes-missing', severity: 'incomplete', sheet: 'types', row: 1, tag: 'T', key: 'nodes', waiting: 2 },
+      { rule: 'branch-limit-missing', severity: 'incomplete', sheet: 'branches', row: 2, tag: 'B2', key: 'limit' },
+    ]);
   });
 
   it('gives every key of every sheet, with defaults filled in', async () => {

@@ -15,7 +15,7 @@ function tagsWith(status: Status, sheet: 'supplies' | 'branches' | 'outputs' | '
 }
 
 test('is a schedule of the first version with its details', () => {
-  expect(demo).toMatchObject({ format: 'elv-load-schedule', version: 1 });
+  expect(demo).toMatchObject({ format: 'elv-load-schedule', version: 2 });
   expect(demo.details.date).toMatch(/^\d{4}-\d{2}-\d{2}$/);
   expect(demo.details.preparedBy).toMatch(/^([A-Z]\. ?)+$/);
 });

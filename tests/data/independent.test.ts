@@ -57,6 +57,7 @@ describe('device rows', () => {
     ['keep a current without a rail', { type: 'strip', qty: 5 }, { connected: 2, demand: 1, share: null }],
     ['know nothing of a type that is not listed', { type: 'other', qty: 4, rail: 'L1' },
       { unitDraw: null, diversity: 1, connected: null, demand: null, share: null, nodes: null }],
+    ['count an unknown number of nodes where their type does not say', { type: 'blank', qty: 4, rail: 'L1' }, { nodes: null }],
     ['know nothing without a quantity', { type: 'strip', rail: 'L1' },
       { unitDraw: 400, connected: null, nodes: null }],
     ['do not fall back when what was typed has no result', { type: 'strip', qty: 2, rail: 'L1', unitDraw: '=1/0' },
@@ -183,9 +184,13 @@ describe('branches', () => {
     ['are near within the reserve', { limit: 50, reserve: 0.25 }, [panels(19)], { free: -1, status: 'near' }],
     ['are partial when a row takes unknown places', {}, [panels(2), { branch: 'B1', qty: 1, unitDraw: 10 }],
       { nodes: 4, status: 'incomplete', partial: { nodes: true } }],
+    ['are partial when a type does not say its nodes', {}, [panels(2), { type: 'blank', branch: 'B1', qty: 1 }],
+      { nodes: 4, free: 46, status: 'incomplete', partial: { nodes: true } }],
+    ['are incomplete without a limit', { limit: null }, [panels(2)],
+      { nodes: 4, free: null, used: null, status: 'incomplete', partial: { nodes: false } }],
   ])('%s', (_name, branch, devices, expected) => {
     const runs = [{ run: 'W1', branch: 'B1' }, { run: 'W2', branch: 'B1' }, { run: 'W3' }];
-    const branches = [{ branch: 'B1', ...branch }];
+    const branches = [{ branch: 'B1', limit: 50, ...branch }];
     const figures = recalculate({ sheets: { types: TYPES, branches, devices, runs } });
     expect(figures.branches[0]).toMatchObject({ cables: 2, ...expected });
   });

@@ -9,9 +9,11 @@ import { setCells } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
 
+const PLACE = { key: 'key', source: '' };
+
 function keep(schedule: LoadSchedule, store = new MemoryDraftStore()) {
   const news: string[] = [];
-  const session = new DraftSession(schedule, 'key', store, (each) => { news.push(each); });
+  const session = new DraftSession(schedule, PLACE, store, (each) => { news.push(each); });
   schedule.subscribe((event) => { session.follow(event, true); });
   return { session, store, news };
 }
@@ -75,7 +77,7 @@ describe('a draft', () => {
   test('begins with the first action of a person, and holds what the page does from then on', async () => {
     const schedule = small();
     const store = new MemoryDraftStore();
-    const session = new DraftSession(schedule, 'key', store, () => undefined);
+    const session = new DraftSession(schedule, PLACE, store, () => undefined);
     let byPerson = false;
     schedule.subscribe((event) => { session.follow(event, byPerson); });
     edit(schedule, 2);
@@ -107,11 +109,34 @@ describe('a draft', () => {
     expect(textOf(restored)).toContain('"qty":1');
   });
 
-  test('is written soon by itself', async () => {
+  test('asks for each action to be written in the task in which it was done, whatever is on its way', async () => {
     const schedule = small();
-    const { store } = keep(schedule);
+    const { session, store } = keep(schedule);
+    const held = store.held = [] as (() => void)[];
+    for (const qty of [2, 3, 4]) edit(schedule, qty);
+    expect(held).toHaveLength(3);
+    for (const go of held) go();
+    store.held = undefined;
+    await session.flush();
+    expect(store.heads.get(1)).toMatchObject({ count: 3 });
+    expect(steps((await readFrom(store, 1))!)).toEqual(steps(schedule));
+  });
+
+  test.each([
+    [[0, 1]], [[1, 0]],
+  ])('that is being ended goes on with an edit that comes meanwhile, answered in the order %j', async (order) => {
+    const schedule = small();
+    const { session, store } = keep(schedule);
     edit(schedule, 2);
-    await expect.poll(() => store.writes, { timeout: 1000 }).toBe(1);
+    await session.flush();
+    const held = store.held = [] as (() => void)[];
+    const marked = session.mark({ ended: true });
+    edit(schedule, 3);
+    expect(held).toHaveLength(2);
+    for (const index of order) held[index]!();
+    await Promise.all([marked, session.flush()]);
+    expect(store.heads.get(1)).toMatchObject({ count: 2, ended: false });
+    expect(session.head).toMatchObject({ count: 2, ended: false });
   });
 });
 
@@ -139,6 +164,23 @@ describe('when writing fails', () => {
     expect(steps((await readFrom(store, 1))!)).toEqual(steps(schedule));
   });
 
+  test('one action alone, it is written at its place as soon as another could be written', async () => {
+    const schedule = small();
+    const { session, store } = keep(schedule);
+    edit(schedule, 2);
+    await session.flush();
+    const held = store.held = [] as (() => void)[];
+    edit(schedule, 3);
+    edit(schedule, 4);
+    store.fault = new DOMException('ended', 'AbortError');
+    held[0]!();
+    await expect.poll(() => session.trouble).toBe('failed');
+    store.fault = store.held = undefined;
+    held[1]!();
+    await expect.poll(() => session.trouble).toBeUndefined();
+    expect(steps((await readFrom(store, 1))!)).toEqual(steps(schedule));
+  });
+
   test('the first writing is tried again with the second action', async () => {
     const schedule = small();
     const { session, store } = keep(schedule);
@@ -148,7 +190,7 @@ describe('when writing fails', () => {
     store.fault = undefined;
     edit(schedule, 3);
     await session.flush();
-    expect(steps((await readFrom(store, 1))!)).toEqual(steps(schedule));
+    expect(steps((await readFrom(store, session.head!.id))!)).toEqual(steps(schedule));
   });
 });
 
@@ -163,7 +205,7 @@ describe('when another goes on with the same draft', () => {
     const second = readDraft(body)!;
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);
     const news: string[] = [];
-    const session = new DraftSession(second, 'key', one.store, (each) => { news.push(each); },
+    const session = new DraftSession(second, PLACE, one.store, (each) => { news.push(each); },
       { head: one.store.heads.get(1)!, depth, release: () => undefined });
     second.subscribe((event) => { session.follow(event, true); });
     return { first, one, second, other: { session, news }, store: one.store };

@@ -9,14 +9,14 @@ import { ENGLISH } from '../../src/words/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
 
 const CONTENT: Content = {
-  details: { panel: 'KP-1' }, sheets: { devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=F1+1' }], supplies: [{ rail: 'L1', rated: 5 }] },
+  details: { panel: 'KP-1' }, sheets: { devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }], supplies: [{ rail: 'L1', rated: 5 }] },
 };
 
 /** A draft of 20 quantities of D1, from 1 to 20, and of a row that was put in above it and taken back. */
 async function draft(): Promise<{ head: DraftHead; body: DraftBody; schedule: LoadSchedule }> {
   const schedule = new LoadSchedule(CONTENT);
   const store = new MemoryDraftStore();
-  const session = new DraftSession(schedule, 'key', store, () => undefined);
+  const session = new DraftSession(schedule, { key: 'key', source: '' }, store, () => undefined);
   schedule.subscribe((event) => { session.follow(event, true); });
   for (let qty = 1; qty <= 20; qty += 1) {
     schedule.act(`Quantity ${qty}`, setCells(schedule.document, [{ sheet: 'devices', id: 0, key: 'qty', value: qty }]));
@@ -49,7 +49,7 @@ describe('a draft that was saved as a file', () => {
 
   test('is told from a schedule, whatever its name', () => {
     expect(isDraftFile('\ufeff{\n  "format": "elv-load-schedule-draft", "id": 1}')).toBe(true);
-    expect(isDraftFile('{"format":"elv-load-schedule","version":1}')).toBe(false);
+    expect(isDraftFile('{"format":"elv-load-schedule","version":2}')).toBe(false);
     expect(isDraftFile('Ref,Note\nD1,"elv-load-schedule-draft"')).toBe(false);
   });
 
@@ -71,7 +71,7 @@ describe('a draft that was saved as a file', () => {
     const devices = result.reading.ok ? result.reading.content.sheets.devices! : [];
     // Action n enters the quantity n.
     const qty = number === 1 ? 100 : number - 1;
-    expect(devices).toEqual([{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=F1+1' }]);
+    expect(devices).toEqual([{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }]);
   });
 
   test.each<[string, (file: File) => unknown]>([
@@ -89,8 +89,8 @@ describe('a draft that was saved as a file', () => {
   });
 
   test.each<[string, unknown, string]>([
-    ['newer', 99, 'The file has the version 99; versions 1 to 1 can be read here. Open it with newer software.'],
-    ['missing', undefined, 'The file does not say its version. If it was written by hand, add "version": 1.'],
+    ['newer', 99, 'The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.'],
+    ['missing', undefined, 'The file does not say its version. If it was written by hand, add "version": 2.'],
   ])('of a version that is not known is refused in one sentence: %s', async (_name, version, sentence) => {
     const result = await read((file) => ({ ...file, version }));
     expect(result.reading.ok).toBe(false);

@@ -1,7 +1,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { insertRows, moveRows, removeRows, type Cells, type SheetName } from '../../src/schedule/index.ts';
-import { enter, findingsAt, idAt, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 /** A feed whose rating is the formula, beside branches whose limits are 10, 20, 30, 40 and 50. */
 let schedule: LoadSchedule;
@@ -24,6 +24,13 @@ const move = (sheet: SheetName, from: number, to: number) =>
 const insert = (at: number, ...limits: (number | null)[]) =>
   act(insertRows(schedule.document, 'branches', at, limits.map((limit): Cells => limit === null ? {} : { limit })));
 
+test('a blank row within a range adds no default either', () => {
+  schedule = scheduleOf({ runs: [{ run: 'W1' }, {}, { run: 'W2' }], feeds: [{ feed: 'F1' }] });
+  type(`=SUM(${reference('runs', 'temperature')}:${reference('runs', 'temperature', 3).split('!')[1]})`);
+  // Two runs at 20 °C, which is the default.
+  expect(rated()).toBe(40);
+});
+
 describe('references follow their rows', () => {
   test.each<[string, string, () => void, [string, number | null]]>([
     ['a cell, when a row comes above', '=branches!B2', () => insert(0, 5), ['=branches!B3', 20]],
@@ -35,7 +42,7 @@ describe('references follow their rows', () => {
     ['a range grows with a row within', '=SUM(branches!B1:B3)', () => insert(1, 5), ['=SUM(branches!B1:B4)', 65]],
     ['a range does not grow with a row beyond', '=SUM(branches!B1:B3)', () => insert(3, 5), ['=SUM(branches!B1:B3)', 60]],
     ['a range does not grow with a row before', '=SUM(branches!B1:B3)', () => insert(0, 5), ['=SUM(branches!B2:B4)', 60]],
-    ['a blank row within adds nothing, nor its default', '=SUM(branches!B1:B3)', () => insert(1, null), ['=SUM(branches!B1:B4)', 60]],
+    ['a blank row within adds nothing', '=SUM(branches!B1:B3)', () => insert(1, null), ['=SUM(branches!B1:B4)', 60]],
     ['a range shrinks by a row within', '=SUM(branches!B1:B4)', () => remove('branches', 1), ['=SUM(branches!B1:B3)', 80]],
     ['a range shrinks at its start', '=SUM(branches!B1:B4)', () => remove('branches', 0, 1), ['=SUM(branches!B1:B2)', 70]],
     ['a range shrinks at its end', '=SUM(branches!B1:B4)', () => remove('branches', 2, 3), ['=SUM(branches!B1:B2)', 30]],
@@ -101,14 +108,15 @@ describe('a broken reference', () => {
 
 test('formula cells are saved and loaded identically', () => {
   const cells = [
-    '=branches!B1', '=branches!$B$2+1', '=SUM(branches!B1:B5)', '=B2', '=IF("B1"="[.B1]";B1;$B2)', '=ROUND(1.5;0)', '=#REF!', '=1/0',
-    '=1;2', '=2,5', '=FOO(branches!B1)',
+    '=[branches.limit#1]', '=[branches.$limit$#2]+1', '=SUM([branches.limit#1:#5])', '=[supplies.fuse#2]',
+    '=IF("B1"="[fuse]";[fuse];[supplies.$fuse#2])', '=ROUND(1.5;0)', '=#REF!', '=1/0',
+    '=1;2', '=2,5', '=FOO([branches.limit#1])',
   ];
   const branches = [1, 2, 3, 4, 5].map((limit) => ({ limit }));
   const content = { details: {}, sheets: { branches, supplies: cells.map((rated) => ({ rated })) } };
   const once = new LoadSchedule(content);
   expect(once.formulaProblems).toEqual([
-    { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO(branches!B1)', problem: expect.stringMatching(/^FOO /) as string },
+    { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO([branches.limit#1])', problem: expect.stringMatching(/^FOO /) as string },
   ]);
   expect(once.content().sheets.supplies?.slice(0, -1)).toEqual(content.sheets.supplies.slice(0, -1));
   const twice = new LoadSchedule(once.content());
@@ -118,7 +126,7 @@ test('formula cells are saved and loaded identically', () => {
 
 test('a file with a formula that cannot be read is not loaded at all', () => {
   const before = schedule.content();
-  for (const rated of ['=NOW()', '=SUM(B:B)', '=((1)', '=nowhere!A1', '=feeds!C9']) {
+  for (const rated of ['=NOW()', '=SUM(B:B)', '=((1)', '=[nowhere.qty#1]', '=[feeds.rated#9]', '=C2']) {
     const problems = schedule.load({ details: {}, sheets: { feeds: [{ feed: 'F9', rated: 1 }, { rated }] } }, 'Open');
     expect(problems).toEqual([{ sheet: 'feeds', row: 2, key: 'rated', text: rated, problem: expect.any(String) as string }]);
     expect(schedule.content()).toEqual(before);

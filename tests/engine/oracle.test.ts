@@ -117,10 +117,10 @@ test.each([
   ['=1/0', 'supplies', 'lessPerKelvin'], ['=1/0', 'supplies', 'efficiency'], ['=30+7.5', 'enclosures', 'ambient'],
 ] as const)('the formula %s in %s.%s tells on the figures and the status as it does there', (formula, sheet, key) => {
   const sheets = {
-    types: [{ type: 'T', power: 12, diversity: 0.5 }],
+    types: [{ type: 'T', power: 12, diversity: 0.5, nodes: 1 }],
     supplies: [{ rail: 'L1', rated: 10, fuse: 12, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 }],
     enclosures: [{ enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 10, ambient: 35, maxInside: 50 }],
-    branches: [{ branch: 'B1' }],
+    branches: [{ branch: 'B1', limit: 32 }],
     devices: [{ type: 'T', qty: 2, rail: 'L1', branch: 'B1' }],
     contacts: [{ contact: 'K', lamp: 5, inrush: 80 }],
     outputs: [{ output: 'Q1', contact: 'K', kind: 'lamp', power: 100, inrush: 3, feed: 'F1' }],

@@ -47,7 +47,7 @@ describe('room on an output, by hand', () => {
 
 describe('room for devices of a type, by hand', () => {
   const types: Cells[] = [
-    { type: 'driver', power: 12, diversity: 0.8 }, { type: 'switch', draw: 100, nodes: 3 }, { type: 'unknown' },
+    { type: 'driver', power: 12, diversity: 0.8, nodes: 1 }, { type: 'switch', draw: 100, nodes: 3 }, { type: 'unknown' },
     { type: 'passive', draw: 0, nodes: 0 },
   ];
   const schedule = scheduleOf({
@@ -58,7 +58,7 @@ describe('room for devices of a type, by hand', () => {
       { rail: 'E', rated: 10, fullUpTo: 50, lessPerKelvin: 0.025, enclosure: 'X' },
     ],
     enclosures: [{ enclosure: 'X', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 0, ambient: 20 }],
-    branches: [{ branch: 'P', limit: 50, reserve: 0.2 }, { branch: 'Q', limit: 50 }],
+    branches: [{ branch: 'P', limit: 50, reserve: 0.2 }, { branch: 'Q', limit: 50 }, { branch: 'R' }],
     devices: [
       { type: 'switch', qty: 40, rail: 'A' }, { type: 'switch', qty: 40, rail: 'B' },
       { type: 'switch', qty: 40, rail: 'C' }, { type: 'unknown', qty: 1, rail: 'C' },
@@ -86,6 +86,8 @@ describe('room for devices of a type, by hand', () => {
   test('is not known without what one takes, without a rating, or without a type', () => {
     expect(sentence('supplies', 0, 2)).toBeUndefined();
     expect(sentence('supplies', 3, 0)).toBeUndefined();
+    expect(sentence('branches', 0, 2)).toBeUndefined();
+    expect(sentence('branches', 2, 0)).toBeUndefined();
     expect(schedule.room('supplies', idAt(schedule, 'supplies'))).toBeUndefined();
     expect(schedule.room('feeds', 0, 0)).toBeUndefined();
   });

@@ -32,7 +32,7 @@ describe('a sheet in CSV', () => {
   });
 
   it('keeps a blank row in the midst, so that formulas keep their rows', () => {
-    const rows: Cells[] = [{ ref: 'a', qty: 1 }, {}, { ref: 'b', qty: '=D1*2' }];
+    const rows: Cells[] = [{ ref: 'a', qty: 1 }, {}, { ref: 'b', qty: '=[devices.qty@a]*2' }];
     expect(readCsv(csvOf('devices', rows))).toMatchObject({ ok: true, rows });
   });
 

@@ -31,7 +31,7 @@ describe('readCsv', () => {
     ['short lines', 'Ref,Qty,Rail\nD1\nD2,4', 'devices', [{ ref: 'D1' }, { ref: 'D2', qty: 4 }]],
     ['empty lines at the end', 'Ref,Qty\nD1,3\n\n\n,\n', 'devices', [{ ref: 'D1', qty: 3 }]],
     ['headings alone', 'Ref,Qty\n', 'devices', []],
-    ['a formula', "Ref,Qty\nD1,3\nD2,'=D1*2", 'devices', [{ ref: 'D1', qty: 3 }, { ref: 'D2', qty: '=D1*2' }]],
+    ['a formula', "Ref,Qty\nD1,3\nD2,'=[devices.qty@D1]*2", 'devices', [{ ref: 'D1', qty: 3 }, { ref: 'D2', qty: '=[devices.qty@D1]*2' }]],
   ])('reads %s', (_name, text, sheet, rows) => {
     expect(readCsv(text)).toEqual({ ok: true, sheet, rows, notes: [] });
   });
@@ -63,7 +63,7 @@ describe('readCsv', () => {
     ['a unit that does not fit', 'Ref,Distance (kg)\nD1,3', { code: 'unit-unknown', line: 1, column: 2 }, 'Distance (m)'],
     ['a quote that nothing closes', 'Ref,Note\nD1,x\nD2,"y\n', { code: 'csv-syntax', line: 3 }, 'nothing closes'],
     ['text behind a quote', 'Ref,Note\nD1,"x"y\n', { code: 'csv-syntax', line: 2 }, 'closing quote'],
-    ['a formula without its row', "Ref,Qty\nD1,'=D7*2", { code: 'formula-unreadable', line: 2, column: 2 }, 'no row 7'],
+    ['a formula without its row', "Ref,Qty\nD1,'=[devices.qty#7]*2", { code: 'formula-unreadable', line: 2, column: 2 }, 'no row 7'],
     ['an empty file', '', { code: 'csv-empty' }, 'empty'],
     ['a file that is not text', 'Ref,Qty\nD1,\0', { code: 'not-text', line: 2 }, 'UTF-8'],
   ])('refuses %s', (_name, text, problem, words) => {

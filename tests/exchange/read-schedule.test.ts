@@ -8,7 +8,7 @@ import { sheetRows } from './support.ts';
 
 /** Text of a schedule file with these sheets. */
 const file = (sheets: object, more: object = {}) =>
-  JSON.stringify({ format: 'elv-load-schedule', version: 1, sheets, ...more });
+  JSON.stringify({ format: 'elv-load-schedule', version: 2, sheets, ...more });
 
 function contentOf(text: string): Content {
   const read = readSchedule(text);
@@ -22,7 +22,7 @@ describe('readSchedule', () => {
       supplies: [{ rail: 'R1', voltage: 12, redundant: 'yes' }, { rail: 2, purpose: 'Lighting' }],
       devices: [
         { ref: 'a', qty: 3, unitDraw: '8.4 W', rail: 'R1', diversity: '70 %' },
-        { ref: 'b', qty: '=D1*2', distance: '12,5', unitDraw: null, note: '=text' },
+        { ref: 'b', qty: '=[devices.qty@a]*2', distance: '12,5', unitDraw: null, note: '=text' },
       ],
     }));
     expect(sheets.supplies).toEqual([
@@ -30,7 +30,7 @@ describe('readSchedule', () => {
     ]);
     expect(sheets.devices).toEqual([
       { ref: 'a', qty: 3, unitDraw: 700, rail: 'R1', diversity: 0.7 },
-      { ref: 'b', qty: '=D1*2', distance: 12.5, note: '=text' },
+      { ref: 'b', qty: '=[devices.qty@a]*2', distance: 12.5, note: '=text' },
     ]);
   });
 
@@ -64,7 +64,7 @@ describe('readSchedule', () => {
   });
 
   it('is not misled by keys of the prototype', () => {
-    const text = '{"format":"elv-load-schedule","version":1,"__proto__":{"polluted":1},"sheets":{"__proto__":[],'
+    const text = '{"format":"elv-load-schedule","version":2,"__proto__":{"polluted":1},"sheets":{"__proto__":[],'
       + '"devices":[{"ref":"a","__proto__":{"polluted":1},"constructor":"x"}]}}';
     const content = contentOf(text);
     expect(content.sheets.devices).toEqual([{ ref: 'a', constructor: 'x' }]);
@@ -89,11 +89,11 @@ describe('readSchedule', () => {
     ['a key that stands twice', '{\n "a": 1,\n "a": 2\n}', { code: 'json-duplicate-key', line: 3, column: 2 }, '“a”'],
     ['other JSON', '[1, 2]', { code: 'not-a-schedule' }, 'elv-load-schedule'],
     ['another format', '{"format":"x","version":1}', { code: 'not-a-schedule' }, 'elv-load-schedule'],
-    ['no version', '{"format":"elv-load-schedule","sheets":{}}', { code: 'version-missing' }, 'add "version": 1'],
+    ['no version', '{"format":"elv-load-schedule","sheets":{}}', { code: 'version-missing' }, 'add "version": 2'],
     ['a newer version', '{"format":"elv-load-schedule",\n"version":99}',
       { code: 'version-unknown', line: 2, column: 11, received: '99' }, 'newer software'],
-    ['a version in words', file({}, { version: 'one' }), { code: 'version-unknown' }, '"version": 1'],
-    ['no sheets', '{"format":"elv-load-schedule","version":1}', { code: 'wrong-kind' }, '“sheets”'],
+    ['a version in words', file({}, { version: 'one' }), { code: 'version-unknown' }, '"version": 2'],
+    ['no sheets', '{"format":"elv-load-schedule","version":2}', { code: 'wrong-kind' }, '“sheets”'],
     ['a sheet that is no list', file({ devices: {} }), { code: 'wrong-kind', path: '/sheets/devices' }, 'must be a list'],
     ['a row that is no object', file({ devices: [3] }), { code: 'wrong-kind', path: '/sheets/devices/0' }, 'row 1'],
     ['a detail that is no text', file({}, { details: { project: [] } }), { code: 'wrong-kind', path: '/details/project' }, 'project'],
@@ -101,7 +101,7 @@ describe('readSchedule', () => {
     ['true in a column of numbers', file({ devices: [{ qty: true }] }), { code: 'value-refused' }, 'a whole number (0 or more)'],
     ['a number out of range', file({ devices: [{ diversity: 1.4 }] }), { code: 'value-refused', received: '1.4' }, 'type 0.714'],
     ['a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' }, 'lighting, field'],
-    ['a formula without its row', file({ devices: [{ qty: '=D9' }] }),
+    ['a formula without its row', file({ devices: [{ qty: '=[devices.qty#9]' }] }),
       { code: 'formula-unreadable', path: '/sheets/devices/0/qty', line: 1 }, 'no row 9'],
     ['an acceptance on no sheet', file({}, { accepted: [{ sheet: 'lamps', tag: '', rule: '', reason: '', name: '', date: '' }] }),
       { code: 'value-refused', path: '/accepted/0/sheet' }, 'devices, types'],
@@ -114,7 +114,7 @@ describe('readSchedule', () => {
 
   it('lists every bad cell with its line and column', () => {
     const text = JSON.stringify({
-      format: 'elv-load-schedule', version: 1, sheets: { devices: [{ qty: -1 }, { qty: 1.5, diversity: 70 }] },
+      format: 'elv-load-schedule', version: 2, sheets: { devices: [{ qty: -1 }, { qty: 1.5, diversity: 70 }] },
     }, null, 2);
     const read = readSchedule(text);
     expect(!read.ok && read.problems.map(({ line, column, path }) => `${line}:${column} ${path}`)).toEqual([

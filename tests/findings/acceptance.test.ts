@@ -1,9 +1,9 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import type { Finding } from '../../src/findings/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { acceptFinding, type Cells } from '../../src/schedule/index.ts';
-import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
+import { acceptFinding, insertRows, moveRows, removeRows, renameTag, toSnapshot, type Acceptance, type Cells } from '../../src/schedule/index.ts';
+import { enter, findingsAt, idAt, scheduleOf } from '../support/schedules.ts';
 
 const BY = { reason: 'a larger supply is on order', name: 'N. N.', date: '2026-03-02' };
 
@@ -18,8 +18,9 @@ test('a finding is accepted with reason, name, date, value and limit, in one ste
   const schedule = rail(12);
   schedule.accept(over(schedule), BY);
   expect(over(schedule).accepted).toEqual({
-    sheet: 'supplies', tag: 'L1', rule: 'supply-over-usable', key: 'demand', ...BY, value: 12, limit: 10,
+    rule: 'supply-over-usable', key: 'demand', ...BY, value: 12, limit: 10,
   });
+  expect(schedule.content().accepted).toEqual([{ sheet: 'supplies', tag: 'L1', ...over(schedule).accepted }]);
   schedule.undo();
   expect(over(schedule).accepted).toBeUndefined();
   schedule.redo();
@@ -44,7 +45,7 @@ test('it is open again when it has grown worse, by its value or by its limit, an
   enter(schedule, 'devices', 0, { unitDraw: 12_500 });
   schedule.accept(over(schedule), { ...BY, name: 'M. M.' });
   expect(over(schedule).accepted).toMatchObject({ name: 'M. M.', value: 12.5 });
-  expect(schedule.document.accepted).toHaveLength(1);
+  expect(schedule.content().accepted).toHaveLength(1);
 });
 
 test('where too little is what is wrong, less is worse', () => {
@@ -77,7 +78,7 @@ test('acceptances and revisions are kept in the file', () => {
   schedule.act('History', [{ op: 'revisions', revisions }]);
   const read = readSchedule(writeSchedule(schedule.content(), { pretty: true }));
   if (!read.ok) throw new Error(read.problems[0]!.message);
-  expect(read.content).toMatchObject({ accepted: schedule.document.accepted, revisions });
+  expect(read.content).toMatchObject({ accepted: schedule.content().accepted, revisions });
   expect(over(new LoadSchedule(read.content)).accepted).toMatchObject(BY);
   schedule.undo();
   expect(schedule.document.revisions).toEqual([]);
@@ -87,9 +88,11 @@ test.each([
   ['revisions that are no list', { revisions: {} }, '/revisions'],
   ['a revision without a text for its name', { revisions: [{ revision: 'A', name: 5 }] }, '/revisions/0/name'],
   ['an acceptance whose limit is a list', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', limit: [] }] }, '/accepted/0/limit'],
+  ...['1', 1.5, -1].map((row): [string, object, string] => [`an acceptance with the row ${JSON.stringify(row)}`,
+    { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', row }] }, '/accepted/0/row']),
   ['an acceptance whose key is a number', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key'],
 ])('a file is refused for %s', (_name, part, path) => {
-  const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 1, sheets: {}, ...part }));
+  const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 2, sheets: {}, ...part }));
   expect(read).toMatchObject({ ok: false, problems: [{ path }] });
 });
 
@@ -98,4 +101,97 @@ test('nobody accepts without a reason, a name and a date', () => {
   for (const by of [{ ...BY, reason: ' ' }, { ...BY, name: '' }, { ...BY, date: '2 March' }]) {
     expect(() => acceptFinding(schedule.document, over(schedule), by)).toThrow(RangeError);
   }
+});
+
+describe('an acceptance stays with its row', () => {
+  /** Two rails that are asked for too much, the first one accepted. */
+  const accepted = () => {
+    const schedule = scheduleOf({
+      supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }],
+      devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 12_000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 12_000 }],
+    });
+    schedule.accept(overAt(schedule, 1)!, BY);
+    return schedule;
+  };
+  const overAt = (schedule: LoadSchedule, at: number) =>
+    findingsAt(schedule, 'supplies', at).find(({ rule }) => rule === 'supply-over-usable');
+  const marks = (schedule: LoadSchedule) =>
+    schedule.rows('supplies').map((_row, at) => overAt(schedule, at)?.accepted?.name);
+  const again = (schedule: LoadSchedule) => {
+    const read = readSchedule(writeSchedule(schedule.content()));
+    if (!read.ok) throw new Error(read.problems[0]!.message);
+    return { schedule: new LoadSchedule(read.content), notes: read.notes };
+  };
+  const rename = (schedule: LoadSchedule, at: number, tag: string) => {
+    schedule.act('Rename', renameTag(schedule.document, 'supplies', idAt(schedule, 'supplies', at), tag));
+  };
+
+  test('under another tag, in the file too, and leaves the former tag to whoever bears it next', () => {
+    const schedule = accepted();
+    rename(schedule, 1, 'L3');
+    const load = { ref: 'D3', rail: 'L2', qty: 1, unitDraw: 12_000 };
+    schedule.act('Row', [
+      ...insertRows(schedule.document, 'supplies', 2, [{ rail: 'L2', rated: 10 }]), ...insertRows(schedule.document, 'devices', 2, [load]),
+    ]);
+    expect(marks(schedule)).toEqual([undefined, 'N. N.', undefined]);
+    expect(schedule.content().accepted).toMatchObject([{ sheet: 'supplies', tag: 'L3', rule: 'supply-over-usable' }]);
+    expect(marks(again(schedule).schedule)).toEqual([undefined, 'N. N.', undefined]);
+  });
+
+  test('when rows move, and when it comes back after a deletion', () => {
+    const schedule = accepted();
+    schedule.act('Move', moveRows(schedule.document, 'supplies', [idAt(schedule, 'supplies', 1)], 0));
+    expect(marks(schedule)).toEqual(['N. N.', undefined]);
+    const before = schedule.content();
+    schedule.act('Delete', removeRows(schedule.document, 'supplies', [idAt(schedule, 'supplies', 0)]));
+    expect(schedule.content().accepted).toEqual([]);
+    schedule.act('Row', insertRows(schedule.document, 'supplies', 0, [{ rail: 'L2', rated: 10 }]));
+    expect(marks(schedule)).toEqual([undefined, undefined]);
+    schedule.undo();
+    schedule.undo();
+    expect(schedule.content()).toEqual(before);
+    expect(marks(schedule)).toEqual(['N. N.', undefined]);
+  });
+
+  test.each([['no tag', null], ['the tag of another', 'L1']])('of several with %s, which files tell by its number', (_what, rail) => {
+    const schedule = accepted();
+    enter(schedule, 'supplies', 1, { rail });
+    enter(schedule, 'supplies', 0, { rail });
+    expect(schedule.content().accepted).toMatchObject([{ sheet: 'supplies', tag: rail ?? '', row: 2 }]);
+    const { schedule: opened, notes } = again(schedule);
+    expect(opened.rows('supplies').map((row) => row.accepted?.length)).toEqual([undefined, 1]);
+    expect(notes).toEqual([]);
+  });
+
+  test('and one that a file holds for no row is kept, said, and meant for no other that bears its tag later', () => {
+    const lost = { sheet: 'supplies', tag: 'L9', rule: 'supply-over-usable', ...BY, value: 12 } as const;
+    const first = again(new LoadSchedule({ ...accepted().content(), accepted: [lost] }));
+    expect(first.notes).toEqual([
+      'The acceptance of supply-over-usable is meant for a row “L9” of the sheet “supplies” that is not there; it is kept and written back.',
+    ]);
+    const { schedule } = first;
+    expect([marks(schedule), schedule.content().accepted]).toEqual([[undefined, undefined], [lost]]);
+    rename(schedule, 0, 'L9');
+    expect(schedule.content().accepted).toEqual([{ ...lost, row: 0 }]);
+    const second = again(schedule);
+    expect([marks(second.schedule), second.notes]).toEqual([[undefined, undefined], first.notes]);
+  });
+
+  test('and without a number is meant for every row that bears its tag, as files of version 1 hold it', () => {
+    const schedule = accepted();
+    enter(schedule, 'supplies', 0, { rail: 'L2' });
+    const [{ row: _row, ...each }] = schedule.content().accepted as [Acceptance];
+    const opened = new LoadSchedule({ ...schedule.content(), accepted: [each] });
+    expect(opened.rows('supplies').map((row) => row.accepted?.length)).toEqual([1, 1]);
+  });
+
+  test('in time where there are many, and is meant for none of more than a hundred that share a tag', () => {
+    const start = performance.now();
+    const devices = Array.from({ length: 20_000 }, (_row, at) => ({ ref: at < 101 ? 'many' : `D${at}`, qty: 1 }));
+    const accepted = Array.from({ length: 20_000 }, (_each, at): Acceptance =>
+      ({ sheet: 'devices', tag: at % 2 === 0 ? 'many' : 'D101', rule: `rule-${at}`, ...BY, value: null }));
+    const { snapshot } = toSnapshot({ details: {}, sheets: { devices }, accepted });
+    expect([snapshot.unattached.length, snapshot.sheets.devices[101]!.accepted!.length]).toEqual([10_000, 10_000]);
+    expect(performance.now() - start).toBeLessThan(2000);
+  });
 });

@@ -2,7 +2,7 @@ import type { Cells } from '../../src/schedule/index.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
-  types: [{ type: 'T', draw: 10, ...type }], branches: [{ branch: 'B1', terminated: true, ...branch }],
+  types: [{ type: 'T', draw: 10, nodes: 1, ...type }], branches: [{ branch: 'B1', limit: 50, terminated: true, ...branch }],
   devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
 });
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
@@ -12,7 +12,7 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
     rule: 'branch-over-limit', sheet: 'branches', sheets: BRANCH(53), severity: 'over', key: 'nodes', value: 53, limit: 50, inStatus: true,
     message: 'Branch B1 carries 53 nodes and may carry 50: 3 too many. Move devices to another branch.',
-    silent: [BRANCH(50), BRANCH(500, { limit: 50 }, { nodes: 0.1 })],
+    silent: [BRANCH(50), BRANCH(500, {}, { nodes: 0.1 })],
   },
   {
     rule: 'branch-over-reserve', sheet: 'branches', sheets: BRANCH(42, { reserve: 0.2 }), severity: 'near', key: 'free', value: -2, limit: 0, inStatus: true,
@@ -20,9 +20,14 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     silent: [BRANCH(40, { reserve: 0.2 }), BRANCH(51, { reserve: 0.2 }), BRANCH(370, { limit: 37 }, { nodes: 0.1 })],
   },
   {
-    rule: 'branch-nodes-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
+    rule: 'branch-limit-missing', sheet: 'branches', sheets: BRANCH(10, { limit: null }), severity: 'incomplete', key: 'limit', value: null, inStatus: true,
+    message: 'Branch B1 has no limit, so whether it carries too many nodes is not known. Enter the most nodes that the bus may carry, or its standard, such as TIA-485-A.',
+    silent: [BRANCH(10), BRANCH(10, { limit: '=60/0' })],
+  },
+  {
+    rule: 'branch-nodes-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', limit: 50, terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
     severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
-    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them to know the rest.',
+    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them, or their types, to know the rest.',
     silent: [BRANCH(0)],
   },
   {

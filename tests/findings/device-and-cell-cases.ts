@@ -1,9 +1,8 @@
 import type { Cells } from '../../src/schedule/index.ts';
-import { reference } from '../support/schedules.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
-  types: [{ type: 'T', draw: 10 }], supplies: [{ rail: 'L1' }], branches: [{ branch: 'B1' }],
+  types: [{ type: 'T', draw: 10, nodes: 1 }], supplies: [{ rail: 'L1' }], branches: [{ branch: 'B1', limit: 40 }],
   runs: [{ run: 'W1', rail: 'L1', length: 30 }], ...more, devices: [{ ref: 'D1', ...device }],
 });
 const WHOLE = { type: 'T', qty: 2, rail: 'L1' };
@@ -23,7 +22,7 @@ const WARM = (second: number | undefined) => ({
 });
 /** A supply rated twice what the second one is asked for: 2 A and a row of so many devices of 1 A. */
 const RATED = (qty: number | undefined) => ({
-  supplies: [{ rail: 'L1', rated: `=2*${reference('supplies', 'demand', 2).split('!')[1]}` }, { rail: 'L2', rated: 10 }],
+  supplies: [{ rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10 }],
   devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' }],
 });
 
@@ -52,7 +51,19 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
     message: 'Ref D1 counts an unknown number of nodes on branch B1. Enter its quantity and a type that says how many nodes one device counts.',
-    silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' })],
+    silent: [
+      DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' }),
+      DEVICE({ ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10 }] }),
+    ],
+  },
+  {
+    rule: 'type-nodes-missing', sheet: 'types', sheets: DEVICE({ ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10 }] }),
+    severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
+    message: 'Type T: how many nodes one device counts on a branch is not known, and 1 device row waits for it. Enter it; 0 if it is no bus participant.',
+    silent: [
+      DEVICE(WHOLE, { types: [{ type: 'T', draw: 10 }] }),
+      ...[1, 0, '=1/0'].map((nodes) => DEVICE({ ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10, nodes }] })),
+    ],
   },
   {
     rule: 'device-run-on-other-rail', sheet: 'devices', sheets: DEVICE({ ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L2' }] }),

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { CHECKS } from '../../src/findings/checks/index.ts';
 import { SEVERITIES } from '../../src/findings/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SHEET_NAMES, type Acceptance } from '../../src/schedule/index.ts';
-import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { SHEET_NAMES, type RowAcceptance } from '../../src/schedule/index.ts';
+import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import { BRANCH_AND_FEED_CASES } from './branch-feed-cases.ts';
 import { DEVICE_AND_CELL_CASES } from './device-and-cell-cases.ts';
 import { expectFinding } from './finding-case.ts';
@@ -73,10 +73,10 @@ describe('all findings together', () => {
     expect([0, 1].map((at) => valueAt(schedule(), 'supplies', at, 'status'))).toEqual(['near', 'over']);
   });
 
-  const acceptance: Acceptance = {
-    sheet: 'supplies', tag: 'L2', rule: 'supply-over-usable', reason: 'spare supply is on order', name: 'N. N.', date: '2026-03-02', value: 2,
+  const acceptance: RowAcceptance = {
+    rule: 'supply-over-usable', reason: 'spare supply is on order', name: 'N. N.', date: '2026-03-02', value: 2,
   };
-  const accept = (each: LoadSchedule) => each.act('Accept', [{ op: 'accept', accepted: [acceptance] }]);
+  const accept = (each: LoadSchedule) => each.act('Accept', [{ op: 'accept', sheet: 'supplies', id: idAt(each, 'supplies', 1), accepted: [acceptance] }]);
 
   test('one that is accepted stays, marked, and its status too; undo takes the mark away', () => {
     const each = schedule();
@@ -91,12 +91,9 @@ describe('all findings together', () => {
     expect(each.findings.every(({ accepted }) => accepted === undefined)).toBe(true);
   });
 
-  test('the mark goes with the tag, and what is put right is found no more', () => {
+  test('what is put right is found no more', () => {
     const each = schedule();
     accept(each);
-    enter(each, 'supplies', 1, { rail: 'L3' });
-    expect(each.findings.some(({ accepted }) => accepted !== undefined)).toBe(false);
-    each.undo();
     enter(each, 'supplies', 1, { rated: 5 });
     expect(each.findings.some(({ rule }) => rule === 'supply-over-usable')).toBe(false);
   });

@@ -22,7 +22,7 @@ async function answered(read: () => unknown): Promise<string | undefined> {
 const sample = (): Content => ({
   details: { project: 'Boat house' },
   sheets: {
-    devices: [{ ref: 'D1', type: 'Lamp', qty: 2, rail: 'L1' }, { ref: 'D2', type: 'Lamp', qty: '=D1*2', rail: 'L1' }],
+    devices: [{ ref: 'D1', type: 'Lamp', qty: 2, rail: 'L1' }, { ref: 'D2', type: 'Lamp', qty: '=[devices.qty@D1]*2', rail: 'L1' }],
     types: [{ type: 'Lamp', draw: 350 }], supplies: [{ rail: 'L1', rated: 1 }],
   },
 });

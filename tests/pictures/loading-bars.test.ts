@@ -55,14 +55,15 @@ describe('the loading of supplies', () => {
 
 test('how full branches are, with ticks where reserves begin', () => {
   const picture = branchesPicture(scheduleOf({
-    types: [{ type: 'T' }],
-    branches: [{ branch: 'P', limit: 50 }, { branch: 'Q', limit: 50, reserve: 0.2 }, { branch: 'R', limit: 20 }],
-    devices: [{ branch: 'P', type: 'T', qty: 20 }, { branch: 'Q', type: 'T', qty: 43 }, { branch: 'R', type: 'T', qty: 22 }],
+    types: [{ type: 'T', nodes: 1 }],
+    branches: [{ branch: 'P', limit: 50 }, { branch: 'Q', limit: 50, reserve: 0.2 }, { branch: 'R', limit: 20 }, { branch: 'S' }],
+    devices: [{ branch: 'P', type: 'T', qty: 20 }, { branch: 'Q', type: 'T', qty: 43 }, { branch: 'R', type: 'T', qty: 22 }, { branch: 'S', type: 'T', qty: 9 }],
   }));
   expect(readOff(picture)).toEqual([
     { filled: closeTo(0.4, EXACT), tick: null, hatched: false, words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 free'] },
     { filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false, words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'] },
     { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 nodes, 110 %, 2 too many'] },
+    { filled: null, tick: null, hatched: false, words: ['S', 'incomplete', '9 nodes, limit not known'] },
   ]);
 });
 

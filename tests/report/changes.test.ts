@@ -4,14 +4,14 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { inOrder } from '../../src/report/changes/in-order.ts';
 import { buildReport, changesText, compareSchedules } from '../../src/report/index.ts';
-import { insertRows, isBlank, moveRows, removeRows, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
+import { insertRows, isBlank, moveRows, removeRows, renameTag, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
 
 const DEVICES: Cells[] = [
   { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 1000 }, { ref: 'D2', rail: 'L1', qty: 2, unitDraw: 1000 },
-  { ref: 'D3', rail: 'L1', qty: '=D2*2', unitDraw: 1000 },
+  { ref: 'D3', rail: 'L1', qty: '=[devices.qty@D2]*2', unitDraw: 1000 },
 ];
 const of = (devices: Cells[], more: Content['sheets'] = {}) => scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], devices, ...more });
 const rows = (before: LoadSchedule, after: LoadSchedule) =>
@@ -44,10 +44,10 @@ test('a value, and what it does to totals and statuses', () => {
 });
 
 test('rows added, removed and moved; formulas that follow their rows are the same', () => {
-  expect(rows(of(DEVICES), of([{ ref: 'D0', rail: 'L1', qty: 1 }, DEVICES[0]!, DEVICES[1]!, { ...DEVICES[2], qty: '=D3*2' }]))).toEqual([['added', 'D0', null, 1]]);
-  expect(rows(of(DEVICES), of([DEVICES[1]!, { ...DEVICES[2], qty: '=D1*2' }]))).toEqual([['removed', 'D1', 1, null]]);
-  expect(rows(of(DEVICES), of([DEVICES[1]!, { ...DEVICES[2], qty: '=D1*2' }, DEVICES[0]!]))).toEqual([['moved', 'D1', 1, 3]]);
-  expect(rows(of(DEVICES), of([DEVICES[0]!, DEVICES[1]!, { ...DEVICES[2], qty: '=D1*2' }]))).toEqual([['changed', 'D3', 3, 3]]);
+  expect(rows(of(DEVICES), of([{ ref: 'D0', rail: 'L1', qty: 1 }, ...DEVICES]))).toEqual([['added', 'D0', null, 1]]);
+  expect(rows(of(DEVICES), of(DEVICES.slice(1)))).toEqual([['removed', 'D1', 1, null]]);
+  expect(rows(of(DEVICES), of([DEVICES[1]!, DEVICES[2]!, DEVICES[0]!]))).toEqual([['moved', 'D1', 1, 3]]);
+  expect(rows(of(DEVICES), of([DEVICES[0]!, DEVICES[1]!, { ...DEVICES[2], qty: '=[devices.qty@D1]*2' }]))).toEqual([['changed', 'D3', 3, 3]]);
 });
 
 test('a row keeps its tag through a change, a new tag through its content, and none through most of its cells', () => {
@@ -135,6 +135,19 @@ test('acceptances added, withdrawn, changed and lapsed, and those that hold agai
   expect(worse.accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: expect.stringContaining('30') as string })));
   expect(compared(accepted, with30(accepted, 1)).accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: null })));
   expect(kindsOf(compared(with30(accepted, 30), accepted).accepted)).toEqual(rules.map(() => 'restored'));
+});
+
+test('an acceptance is the same under another tag of its row; one that is meant for no row is told of too', () => {
+  const accepted = accepting(over());
+  const schedule = new LoadSchedule(accepted);
+  schedule.act('Rename', renameTag(schedule.document, 'supplies', schedule.rows('supplies')[0]!.id, 'L9'));
+  const renamed = compared(accepted, schedule.content());
+  expect([renamed.isSame, renamed.rows.length > 0, renamed.accepted]).toEqual([false, true, []]);
+  const lost = { ...accepted.accepted![0]!, tag: 'gone' };
+  const more = { ...accepted, accepted: [...accepted.accepted!, lost] };
+  expect(compared(accepted, more).accepted).toEqual([{ kind: 'added', acceptance: lost, message: null }]);
+  expect(compared(more, accepted).accepted).toEqual([{ kind: 'withdrawn', acceptance: lost, message: null }]);
+  expect(compared(more, more).isSame).toBe(true);
 });
 
 test('findings that came, went, or are worse', () => {

@@ -93,7 +93,8 @@ test('assumptions name each default and factor, with how many rows use it and wh
 
 test('each standard that the schema names is in the list of standards', () => {
   const sources = SHEET_NAMES.flatMap((sheet) => SCHEMA[sheet].columns.flatMap(sourcesOf));
-  const numbers = sources.flatMap((source) => source.match(/\b(?:IEC(?: TR)?|ISO|EN|BS|NEC|UL|NFPA) \d[\d-]*/g) ?? []);
+  const name = /\b(?:(?:ISO\/)?IEC(?: TR)?|ISO|EN|BS|NEC|UL|NFPA|CiA) \d[\d-]*|\bTIA-\d+(?:-[A-Z])?/g;
+  const numbers = sources.flatMap((source) => source.match(name) ?? []);
   expect(numbers.length).toBeGreaterThan(10);
   for (const number of numbers) {
     expect([number, STANDARDS.some((each) => namesStandard(number, each.number))]).toEqual([number, true]);

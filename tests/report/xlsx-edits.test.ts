@@ -25,7 +25,7 @@ const small = () => scheduleOf({
   outputs: [{ output: 'K1', kind: 'lamp', power: 60 }],
   devices: [
     { ref: 'D1', rail: 'L1', type: 'Lamp', qty: 3, area: 'Hall' }, { ref: 'D2', rail: 'L1', type: 'Valve', qty: 12, unitDraw: 120, area: 'Jetty' },
-    {}, { rail: 'L1', type: 'Lamp', qty: '=D2*2', area: ' Slip\r\nway ' },
+    {}, { rail: 'L1', type: 'Lamp', qty: '=[devices.qty@D2]*2', area: ' Slip\r\nway ' },
   ],
 });
 

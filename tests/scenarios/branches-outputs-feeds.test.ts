@@ -1,28 +1,28 @@
 import { describe, expect, test } from 'vitest';
-import type { Cells } from '../../src/schedule/index.ts';
+import { inputColumns, parseCell, type Cells } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 import { findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
-describe('a branch that may carry 50 devices (common practice, no source)', () => {
-  const branch = (cells: Cells, qty: number, nodes?: number) => scheduleOf({
-    types: [{ type: 'T', draw: 10, ...(nodes === undefined ? {} : { nodes }) }], branches: [{ branch: 'B1', terminated: true, ...cells }],
+describe('a branch that may carry 50 nodes', () => {
+  const branch = (cells: Cells, qty: number, nodes = 1) => scheduleOf({
+    types: [{ type: 'T', draw: 10, nodes }], branches: [{ branch: 'B1', limit: 50, terminated: true, ...cells }],
     devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
   });
-  test.each<[Cells, number, number | undefined, number, string]>([
-    [{}, 50, undefined, 0, 'ok'],
-    [{}, 51, undefined, -1, 'over'],
+  test.each<[Cells, number, number, number, string]>([
+    [{}, 50, 1, 0, 'ok'],
+    [{}, 51, 1, -1, 'over'],
     [{}, 25, 2, 0, 'ok'], // devices that take two places
     [{}, 26, 2, -2, 'over'],
     [{}, 400, 0, 50, 'ok'], // that take none
-    [{ limit: 30 }, 31, undefined, -1, 'over'],
-    [{ reserve: 0.2 }, 40, undefined, 0, 'ok'], // 50 × 0.8
-    [{ reserve: 0.2 }, 41, undefined, -1, 'near'],
-    [{ reserve: 0.2 }, 50, undefined, -10, 'near'],
-    [{ reserve: 0.2 }, 51, undefined, -11, 'over'],
-    [{ reserve: 0.25 }, 37, undefined, 0, 'ok'], // 37.5, rounded down
-    [{ reserve: 0.25 }, 38, undefined, -1, 'near'],
-    [{ reserve: 0.9 }, 5, undefined, 0, 'ok'], // 50 × 0.1 is 4.999… in binary
-    [{ reserve: 1 }, 1, undefined, -1, 'near'],
+    [{ limit: 30 }, 31, 1, -1, 'over'],
+    [{ reserve: 0.2 }, 40, 1, 0, 'ok'], // 50 × 0.8
+    [{ reserve: 0.2 }, 41, 1, -1, 'near'],
+    [{ reserve: 0.2 }, 50, 1, -10, 'near'],
+    [{ reserve: 0.2 }, 51, 1, -11, 'over'],
+    [{ reserve: 0.25 }, 37, 1, 0, 'ok'], // 37.5, rounded down
+    [{ reserve: 0.25 }, 38, 1, -1, 'near'],
+    [{ reserve: 0.9 }, 5, 1, 0, 'ok'], // 50 × 0.1 is 4.999… in binary
+    [{ reserve: 1 }, 1, 1, -1, 'near'],
   ])('%o with %d devices of %s nodes has %d free and is %s', (cells, qty, nodes, free, status) => {
     const schedule = branch(cells, qty, nodes);
     expect([valueAt(schedule, 'branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')]).toEqual([free, status]);
@@ -44,8 +44,19 @@ describe('a branch that may carry 50 devices (common practice, no source)', () =
     expect(valueAt(schedule, 'branches', 0, 'status')).toBe('ok');
   });
 
+  test('without a limit it is incomplete, whatever it carries', () => {
+    const schedule = branch({ limit: null, reserve: 0.2 }, 500);
+    expect(['nodes', 'free', 'used', 'status'].map((key) => valueAt(schedule, 'branches', 0, key))).toEqual([500, null, null, 'incomplete']);
+  });
+
+  test.each([['TIA-485-A', 32], ['IEC 62386', 64], ['en 50090', 64], ['CiA 301', 127], ['EN 13757-2', 250]])(
+    'a limit typed as %s is %i, and says where from', (name, limit) => {
+      expect(parseCell(inputColumns('branches').find(({ key }) => key === 'limit')!, name))
+        .toMatchObject({ ok: true, value: limit, hint: expect.stringMatching(new RegExp(`${name}.*\\b${limit} `, 'i')) as string });
+    });
+
   test('a device row whose nodes are not known makes it partial', () => {
-    const schedule = scheduleOf({ branches: [{ branch: 'B1' }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });
+    const schedule = scheduleOf({ branches: [{ branch: 'B1', limit: 50 }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });
     expect([valueAt(schedule, 'branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')])
       .toEqual([0, '≥', '≤', 'incomplete']);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { buildReport } from '../../src/report/index.ts';
 import { enter, findingsAt, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
 /**
@@ -13,6 +14,28 @@ const warm = () => scheduleOf({
     { rail: 'L2', rated: 10, enclosure: 'E' },
   ],
   devices: [{ ref: 'D1', qty: 1, unitDraw: 5000, rail: 'L1' }, { ref: 'D2', qty: 1, unitDraw: 5000, rail: 'L2' }],
+});
+
+test('what is not known bears no sign, though it follows from a partial total', () => {
+  const schedule = scheduleOf({
+    branches: [{ branch: 'B1' }, { branch: 'B2', limit: 10 }],
+    devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B2' }],
+  });
+  const explained = (at: number) => schedule.explain('branches', idAt(schedule, 'branches', at), 'free')!.result;
+  expect([explained(0), explained(1)]).toEqual(['not known', '≤ 10']);
+  const report = buildReport(schedule, { generated: '2026-11-25' });
+  const { tables: [listed] } = report.sections.find(({ name }) => name === 'branches')!;
+  const place = listed!.columns.findIndex(({ title }) => title === 'Free');
+  expect(listed!.rows.map(({ cells }) => cells[place]!.text)).toEqual(['', '≤10']);
+});
+
+test('a figure that may be more or less than what is shown bears no sign either', () => {
+  // Which of the two supplies is meant is not known: 5 A × 1.2, or 10 A × 1.2.
+  const schedule = scheduleOf({
+    supplies: [{ rail: 'L1', rated: 5 }, { rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }],
+  });
+  expect(schedule.explain('runs', idAt(schedule, 'runs'), 'faultCurrent')!.result).toBe('6.00\u00a0A');
 });
 
 describe('what follows from a partial figure through a reference is partial too', () => {

@@ -166,7 +166,7 @@ describe('history', () => {
 });
 
 test('formulas elsewhere follow in the same action as the rows that they refer to', () => {
-  const schedule = scheduleOf({ branches: [{ limit: 10 }, { limit: 20 }], feeds: [{ feed: 'F1', rated: '=branches!B2' }] });
+  const schedule = scheduleOf({ branches: [{ limit: 10 }, { limit: 20 }], feeds: [{ feed: 'F1', rated: '=[branches.limit#2]' }] });
   schedule.act('Delete', removeRows(schedule.document, 'branches', [idAt(schedule, 'branches', 1)]));
   expect(schedule.formulaText('feeds', idAt(schedule, 'feeds'), 'rated')).toBe('=#REF!');
   schedule.undo();

@@ -29,10 +29,13 @@ const UNITS: Readonly<Record<string, string>> = {
   usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A', inrushTotal: 'A',
   inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
 };
+/** Nobody can know these but the person who enters them. */
+const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
-  'types.load': 'current', 'types.nodes': 1, 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
-  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.limit': 50, 'branches.reserve': 0, 'runs.pairs': 1, 'runs.ambient': 30,
-  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'conductors.maxTemperature': 70, 'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
+  'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1, 'runs.ambient': 30,
+  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'conductors.maxTemperature': 70,
+  'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8, 'enclosures.transfer': 5.5,
 };
 /** Empty without harm to the status. */
@@ -65,6 +68,7 @@ test('units, defaults and what is optional are as the document says', () => {
   }
   const inputs = SHEET_NAMES.flatMap((sheet) => inputColumns(sheet).map((column) => [`${sheet}.${column.key}`, column] as const));
   expect(Object.fromEntries(inputs.map(([name, column]) => [name, column.default]))).toMatchObject(DEFAULTS);
+  for (const name of WITHOUT_DEFAULT) expect([name, Object.fromEntries(inputs)[name]!.default]).toEqual([name, undefined]);
   expect(inputs.filter(([, { optional }]) => optional).map(([name]) => name)).toEqual(expect.arrayContaining(OPTIONAL));
 });
 

@@ -135,7 +135,7 @@ function deviceCurrents(
   const demand = times(connected, diversity);
   return {
     unitDraw, diversity, connected, demand,
-    nodes: times(qty, type ? number(type, 'nodes', 1) : null),
+    nodes: times(qty, number(type, 'nodes')),
   };
 }
 
@@ -223,7 +223,7 @@ function supplyFigures(
 }
 
 function branchFigures(row: InputRow, nodes: Total, cables: number): BranchFigures {
-  const limit = number(row, 'limit', 50);
+  const limit = number(row, 'limit');
   const allowed = wholePart(times(limit, minus(1, number(row, 'reserve', 0))));
   return {
     nodes: nodes.sum, cables,

@@ -1,5 +1,6 @@
-import { DraftTaken, type DraftBody, type DraftHead, type DraftStore } from '../../components/drafts/draft-store.ts';
-import type { LoggedAction } from '../../src/schedule/index.ts';
+import {
+  DraftTaken, type DraftBody, type DraftHead, type DraftLine, type DraftMarks, type DraftStore,
+} from '../../components/drafts/draft-store.ts';
 
 /** Keeps drafts in memory, as a browser keeps them: what it is given is copied. It can be made to fail. */
 export class MemoryDraftStore implements DraftStore {
@@ -7,6 +8,8 @@ export class MemoryDraftStore implements DraftStore {
   fault: Error | undefined;
   /** How often something was written. */
   writes = 0;
+  /** While it is there, what is written waits in it for its turn, which the test gives in any order. */
+  held: (() => void)[] | undefined;
   readonly heads = new Map<number, DraftHead>();
   readonly bodies = new Map<number, DraftBody>();
   #id = 0;
@@ -15,33 +18,40 @@ export class MemoryDraftStore implements DraftStore {
     return Promise.resolve([...this.heads.values()].filter((head) => head.key === key));
   }
 
-  async create(head: Omit<DraftHead, 'id' | 'count' | 'ended'>, body: DraftBody): Promise<DraftHead> {
-    await this.#write();
-    const made = { ...head, id: this.#id += 1, count: body.actions.length, ended: false };
-    this.heads.set(made.id, made);
-    this.bodies.set(made.id, structuredClone(body));
-    return made;
+  newId(): number {
+    return this.#id += 1;
   }
 
-  async append(head: DraftHead, actions: readonly LoggedAction[], at: number): Promise<DraftHead> {
+  async create(head: DraftHead, body: DraftBody): Promise<void> {
+    const copy = structuredClone(body);
     await this.#write();
-    const kept = this.heads.get(head.id);
-    if (kept?.count !== head.count) throw new DraftTaken();
-    const made = { ...kept, at, count: kept.count + actions.length, ended: false };
-    const body = this.bodies.get(head.id)!;
-    this.bodies.set(head.id, { ...body, actions: [...body.actions, ...structuredClone(actions)] });
-    this.heads.set(head.id, made);
-    return made;
+    this.heads.set(head.id, head);
+    this.bodies.set(head.id, copy);
+  }
+
+  async append(head: DraftHead, lines: readonly DraftLine[]): Promise<void> {
+    const copies = structuredClone(lines);
+    await this.#write();
+    const body = this.bodies.get(head.id);
+    if (body === undefined) throw new DraftTaken();
+    const actions = [...body.actions];
+    for (const { number, action } of copies) {
+      if (actions[number - 1] !== undefined) throw new DraftTaken();
+      actions[number - 1] = action;
+    }
+    this.bodies.set(head.id, { ...body, actions });
+    this.heads.set(head.id, head);
   }
 
   async read(id: number): Promise<DraftBody | undefined> {
     return Promise.resolve(structuredClone(this.bodies.get(id)));
   }
 
-  async end(id: number, ended: boolean): Promise<void> {
+  async mark(id: number, marks: DraftMarks, count?: number): Promise<void> {
     await this.#write();
     const head = this.heads.get(id);
-    if (head !== undefined) this.heads.set(id, { ...head, ended });
+    if (head === undefined) return;
+    if (count === undefined || count === head.count) this.heads.set(id, { ...head, ...marks });
   }
 
   async remove(id: number): Promise<void> {
@@ -54,7 +64,7 @@ export class MemoryDraftStore implements DraftStore {
 
   async #write(): Promise<void> {
     // As a browser, it answers later.
-    await Promise.resolve();
+    await (this.held === undefined ? Promise.resolve() : new Promise<void>((resolve) => { this.held!.push(resolve); }));
     if (this.fault !== undefined) throw this.fault;
     this.writes += 1;
   }

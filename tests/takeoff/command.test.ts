@@ -74,7 +74,7 @@ describe('npm run takeoff', () => {
 
   it('looks the names up among the types that are given, without their other sheets', async () => {
     const types = await file('types.schedule.json', JSON.stringify({
-      format: 'elv-load-schedule', version: 1, details: {},
+      format: 'elv-load-schedule', version: 2, details: {},
       sheets: { types: [{ type: 'Flap drive', draw: 100 }], devices: [{ ref: 'old', qty: 3 }] },
     }));
     const takeoff = await file('flaps.csv', 'Device,Qty\nFlap drive,2\nRouter,1\n');

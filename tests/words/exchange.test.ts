@@ -18,14 +18,15 @@ const CSV = [
   `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(22)}`, `Ref\n${'D1\n'.repeat(100_001)}`, `Ref\n${','.repeat(16_384)}`,
 ];
 
-const schedule = (rest: string) => `{"format":"elv-load-schedule","version":1${rest}}`;
+const schedule = (rest: string) => `{"format":"elv-load-schedule","version":2${rest}}`;
 const JSON_TEXTS = [
   '{"a": xyz}', '{"a": 1.}', '{"a": 1,}', '{"a": }', '{"a" 1}', '{"a": 1 "b": 2}', '{"a": 1', '[1', '{} {}', '{/* */}', '{"a": "b\n"}',
   '{"a": 1e}', '{"a": "\\u12"}', '{"a": "\\x"}', '{"a": "\u0001"}', '['.repeat(101), '{"a": 1, "a": 2}', '<!doctype html><p>', '{}',
   '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}', '{"format":"elv-load-schedule","version":0.5}',
   schedule(''), schedule(',"sheets":[],"details":null,"accepted":{},"revisions":"x"'), schedule(',"sheets":{"devices":1,"types":[true]}'),
   schedule(',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
-  schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1}],"revisions":[{"revision":true}]'),
+  schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true}]'),
+  schedule(',"sheets":{},"accepted":[{"sheet":"feeds","tag":"Xyz","rule":"xyz-uvw","reason":"x","name":"x","date":"x"}]'),
   schedule(`,"sheets":{"devices":[${'{},'.repeat(100_000)}{}]}`),
   schedule(',"xyz":1,"sheets":{"xyz":[],"devices":[{"xyz":1,"unitDraw":"8.4 W"}]},"details":{"xyz":1}'),
 ];
@@ -104,7 +105,7 @@ describe('in a language that nobody speaks', () => {
 });
 
 /** Words that neither German nor French has, but as parts of names in quotation marks. */
-const ENGLISH_WORDS = new RegExp(`(?<![\\p{L}“"])(?:${[
+const ENGLISH_WORDS = new RegExp(`(?<![\\p{L}“„"]|«\\u00a0)(?:${[
   'the', 'of', 'and', 'is', 'are', 'has', 'not', 'with', 'that', 'this', 'which', 'there', 'it', 'its', 'must', 'may', 'can', 'cannot',
   'be', 'by', 'for', 'from', 'line', 'row', 'sheet', 'column', 'quantity', 'allowed',
 ].join('|')})(?!\\p{L})`, 'iu');

@@ -12,7 +12,6 @@ import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
 import { outside, recordedWords } from '../support/pseudo-words.ts';
-import { reference } from '../support/schedules.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
@@ -25,10 +24,11 @@ const rated = (...formulas: string[]) => formulas.map((formula, row) => ({ rail:
 /** What the cases of the rules leave unsaid: other faults of formulas, other remedies, rows without a tag. */
 const MORE: readonly Content['sheets'][] = [
   {
-    supplies: rated('=0-1', '=SQRT(0-1)', '="x"', '=C6', '=D5', '=MATCH(9;D1:D2;0)', '=10/4', '=ROUND(1;2;3)', '=LX*2', '=D2'),
+    supplies: rated('=0-1', '=SQRT(0-1)', '="x"', '=[supplies.voltage#6]', '=[supplies.rated#5]', '=MATCH(9;[supplies.rated#1:#2];0)', '=10/4', '=ROUND(1;2;3)', '=LX*2',
+      '=[supplies.rated#2]'),
     devices: [{ ref: 'D1', rail: 'L9', qty: 1, unitDraw: 10 }],
   },
-  { devices: [{ qty: '=I1' }, { ref: 'D2', qty: 1 }, { ref: 'D3', qty: 1, rail: 'L1', type: 'T' }], types: [{ type: 'T', power: 5 }] },
+  { devices: [{ qty: '=[unitDraw]' }, { ref: 'D2', qty: 1 }, { ref: 'D3', qty: 1, rail: 'L1', type: 'T' }], types: [{ type: 'T', power: 5 }] },
   { devices: [{}, { ref: 'D1', note: 'spare' }, { note: 'spare' }], types: [{ draw: 1 }], supplies: [{ rated: 1 }], branches: [{ limit: 1 }], runs: [{ length: 1 }] },
   { conductors: [{ resistance: 1 }], outputs: [{ power: 1 }], contacts: [{ lamp: 1 }], feeds: [{ rated: 1 }], enclosures: [{ height: 1 }] },
   { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }], devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }] },
@@ -47,7 +47,7 @@ const MORE: readonly Content['sheets'][] = [
   // A total that a row feeds and reads, and a formula that reads that row.
   {
     supplies: [{ rail: 'L1', rated: 10 }],
-    devices: [{ ref: 'D1', rail: 'L1', unitDraw: 10, qty: `=${reference('supplies', 'connected')}` }, { ref: 'D2', qty: '=D1' }],
+    devices: [{ ref: 'D1', rail: 'L1', unitDraw: 10, qty: '=[supplies.connected#1]' }, { ref: 'D2', qty: '=[devices.qty@D1]' }],
   },
   ...[0.5, 2].map((factor) => ({
     supplies: [{ rail: 'L1', rated: 10, measuredCurrent: factor, measuredVoltage: 24 * factor }], conductors: [{ conductor: 'C', resistance: 10 }],

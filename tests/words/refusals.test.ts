@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { outOfRange } from '../../src/engine/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { checkCell, columnOf, formatCell, inputColumns, parseCell, SHEET_NAMES, type InputColumn } from '../../src/schedule/index.ts';
+import { checkCell, columnOf, formatCell, inputColumns, parseCell, SHEET_NAMES, toSnapshot, type InputColumn } from '../../src/schedule/index.ts';
 import { messagesSaidIn } from '../support/messages.ts';
 import { outside, PSEUDO, recordedWords } from '../support/pseudo-words.ts';
 import { reference, typeFormula } from '../support/schedules.ts';
@@ -38,6 +38,12 @@ describe('in a language that nobody speaks', () => {
       '=NOW()', '=OFFSET(D1;1;1)', '=VLOOKUP(1;D1;1)', '="', '=D:D', '=NIX(1)', '=(1', '=1+++++++++++1', '=nowhere!A1', '=ZZ1', `=${status}`,
       '=A99', '=A1:types!A1', `=${'1+'.repeat(1001)}1`, '=⟦⟧', '=1;2;', '=SUM(', '=ROUND(1;2;3)', '=D1*limit', `=${'('.repeat(60)}1${')'.repeat(60)}`,
     ].map((formula) => typeFormula(schedule, 'devices', 0, 'qty', formula)?.replace(/^=.*?: /, '') ?? `accepted: ${formula}`);
+    const inFile = [
+      '=D1', '=[.D1]', '=SUM(D:D)', '=[xyz.qty#1]', '=[xyz]', '=[types.draw]', '=[devices.qty@X]', '=[devices.qty@D1]', '=[devices.qty#99]',
+    ].map((qty) => ({ ref: 'D1', qty }));
+    const { problems } = toSnapshot({ details: {}, sheets: { devices: inFile } }, words);
+    expect(problems).toHaveLength(inFile.length);
+    said.push(...problems.map(({ problem }) => problem));
     const ratio = columnOf('supplies', 'target') as InputColumn;
     said.push(...[[qty, 0.5], [qty, -1], [qty, Infinity], [ratio, 0], [ratio, 2]].map(([column, value]) =>
       outOfRange(column as InputColumn, value as number, words) ?? 'accepted'));

@@ -11,7 +11,7 @@ import { saidMessages } from '../support/messages.ts';
 import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const TYPES: readonly Cells[] = [
-  { type: 'T1', purpose: 'lighting', draw: 500, nodes: 0 }, { type: 'T2', purpose: 'control', draw: 100 }, { type: 'T3', draw: 100, nodes: 60 },
+  { type: 'T1', purpose: 'lighting', draw: 500, nodes: 0 }, { type: 'T2', purpose: 'control', draw: 100, nodes: 1 }, { type: 'T3', draw: 100, nodes: 60 },
   { type: 'T4', purpose: 'lighting', draw: 3000, nodes: 0.5 }, { type: 'T5' },
 ];
 const OUTPUTS: readonly Cells[] = [{ output: 'Q1', contact: 'K1' }, { output: 'Q2' }, {}, { note: 'spare' }];
@@ -21,15 +21,16 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
   {
     request: { over: 'branches' },
     sheets: {
-      types: TYPES, outputs: OUTPUTS, branches: [{ branch: 'B1', limit: '=1/0' }, { branch: 'B2' }],
+      types: TYPES, outputs: OUTPUTS, branches: [{ branch: 'B1', limit: '=1/0' }, { branch: 'B2', limit: 50 }],
       devices: [{ type: 'T1', qty: 1 }, { type: 'T2' }, { type: 'T3', qty: 2 }, { type: 'T9', qty: 1 }, { ref: 'D1', type: 'T2', qty: 9 }],
     },
   },
   { request: { over: 'branches', wholeRows: true }, sheets: { types: TYPES, branches: [{ branch: 'B1', limit: 5 }], devices: [{ type: 'T2', qty: 9 }] } },
   {
     request: { over: 'branches', keepPlaced: true },
-    sheets: { types: TYPES, branches: [{ branch: 'B1' }], devices: [{ type: 'T9', qty: 1, branch: 'B1' }, { ref: 'D2', type: 'T2', qty: 9 }] },
+    sheets: { types: TYPES, branches: [{ branch: 'B1', limit: 50 }], devices: [{ type: 'T9', qty: 1, branch: 'B1' }, { ref: 'D2', type: 'T2', qty: 9 }] },
   },
+  { request: { over: 'branches' }, sheets: { types: TYPES, branches: [{ branch: 'B1' }], devices: [{ type: 'T2', qty: 9 }] } },
   {
     request: { over: 'supplies' },
     sheets: {

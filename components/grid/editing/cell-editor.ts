@@ -136,7 +136,8 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       const list = this.suggestions ?? this.#makeList();
       const { schedule, words } = host.model();
       list.element.setAttribute('aria-label', words.say('Suggestions'));
-      list.open(suggestionsFor(schedule, column, words), this.begunWith ?? '', this.TD.getBoundingClientRect(), column.kind !== 'reference');
+      const isClosed = column.kind === 'choice' || column.kind === 'boolean';
+      list.open(suggestionsFor(schedule, column, words), this.begunWith ?? '', this.TD.getBoundingClientRect(), isClosed);
     }
 
     override close(): void {

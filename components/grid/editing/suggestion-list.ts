@@ -70,7 +70,7 @@ export class SuggestionList {
 
   /**
    * Narrows the list down to the words that hold what is typed. A word that equals it is reached; where only the words
-   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10.
+   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10, or a number.
    */
   narrow(typed: string): void {
     const text = typed.trim().toLowerCase();

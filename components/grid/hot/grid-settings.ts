@@ -55,8 +55,8 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
   return {
     data: [...model.lines] as never,
     columns: model.columns.map((_column, index) => {
-      const kind = inputAt(model, index)?.kind;
-      const listed = kind === 'reference' || kind === 'choice' || kind === 'boolean';
+      const { kind, suggestions } = inputAt(model, index) ?? {};
+      const listed = kind === 'reference' || kind === 'choice' || kind === 'boolean' || suggestions !== undefined;
       return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
     }) as never,
     colHeaders: model.columns.map(({ title }) => model.words.text(title)),

@@ -51,7 +51,8 @@ function branchFigures({ schedule, words }: GridModel, id: number): Load {
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'branches', id, key });
   const reserve = number('reserve') ?? 0;
   const figures = { nodes: figure('nodes'), limit: figure('limit'), share: figure('used'), reserve: figure('reserve') };
-  const sentence = reserve > 0 ? words.say('{nodes} of {limit} nodes, {share}, {reserve} kept free', figures)
+  const sentence = number('limit') === null ? words.say('{nodes} nodes, limit not known', figures)
+    : reserve > 0 ? words.say('{nodes} of {limit} nodes, {share}, {reserve} kept free', figures)
     : words.say('{nodes} of {limit} nodes, {share}', figures);
   return { sentence, loading: number('used'), target: reserve > 0 ? 1 - reserve : null };
 }

@@ -1,5 +1,4 @@
 import { freeNodes } from '../../electrical/index.ts';
-import { columnOf, type InputColumn } from '../../schedule/index.ts';
 import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
 import type {
   Figures, FurtherBins, LeftOut, Placement, ShareBin, ShareRequest, ShareRow, SharingNote, SharingProblem,
@@ -7,13 +6,15 @@ import type {
 
 /**
  * What there is to share out over the bus branches: the nodes of the devices, up to the limit of a branch less its
- * reserve. To a branch that keeps devices whose nodes are not known nothing is added.
+ * reserve. To a branch that keeps devices whose nodes are not known nothing is added, and nothing is shared out where no
+ * branch has a known limit.
  */
 export function readBranches(
   schedule: Figures, { wholeRows = false, keepPlaced = false }: ShareRequest,
 ): SharingProblem {
   const tagged = taggedRows(schedule, 'branches');
   const tags = new Map(tagged.map(({ id, tag }) => [id, tag]));
+  const further = furtherOf(schedule, tagged);
   const carried = new Map<number, number>();
   const kept: Placement[] = [];
   const left: LeftOut[] = [];
@@ -31,6 +32,8 @@ export function readBranches(
       left.push(leftOut(device, 'size-unknown'));
     } else if (nodes === 0) {
       left.push(leftOut(device, 'takes-none'));
+    } else if (further === undefined) {
+      left.push(leftOut(device, 'nothing-to-share-over'));
     } else {
       rows.push(shareRow(device, nodes, wholeRows, null));
     }
@@ -39,14 +42,14 @@ export function readBranches(
   const notes: SharingNote[] = [];
   const bins = tagged.flatMap(({ id, tag }): ShareBin[] => {
     const capacity = capacityOf(schedule, id);
-    if (capacity === null) notes.push({ code: 'limit-unknown', tag });
-    return [{ id, tag, capacity: capacity ?? 0, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
+    if (capacity === null && further !== undefined) notes.push({ code: 'limit-unknown', tag });
+    return [{ id, tag, capacity, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
   });
   for (const { tag, kept: nodes } of bins) {
     if (nodes === Infinity) notes.push({ code: 'nodes-unknown', tag });
   }
   return {
-    over: 'branches', groups: [{ serves: null, pool: '', rows, bins, further: furtherOf(schedule, bins) }],
+    over: 'branches', groups: [{ serves: null, pool: '', rows, bins, further }],
     pools: {}, kept, pinned: [], leftOut: left, takenTags: takenTags(schedule, 'branches', 'branch'), notes,
   };
 }
@@ -57,11 +60,9 @@ export function capacityOf(schedule: Figures, id: number): number | null {
   return limit === null || reserve === null ? null : Math.max(0, freeNodes(limit, reserve, 0));
 }
 
-/** Branches like the last one whose limit is known; without any, like an empty row of the sheet. */
-function furtherOf(schedule: Figures, bins: readonly ShareBin[]): FurtherBins {
-  const last = bins.findLast(({ id }) => capacityOf(schedule, id) !== null);
-  const limit = (columnOf('branches', 'limit') as InputColumn).default as number;
-  return last === undefined
-    ? { like: null, tag: 'B0', capacity: limit, cells: {} }
-    : { like: last.id, tag: last.tag, capacity: last.capacity, cells: {} };
+/** Branches like the last one whose limit is known; none where no limit is. */
+function furtherOf(schedule: Figures, tagged: readonly { id: number; tag: string }[]): FurtherBins | undefined {
+  const last = tagged.findLast(({ id }) => capacityOf(schedule, id) !== null);
+  return last === undefined ? undefined
+    : { like: last.id, tag: last.tag, capacity: capacityOf(schedule, last.id)!, cells: {} };
 }

@@ -29,19 +29,20 @@ const REASONS: Readonly<Record<SharedSheet, Readonly<Record<Exclude<LeftOutCode,
   branches: reasons({
     'size-unknown': message('The nodes of its type are not known. Choose a type that says how many nodes one device counts.'),
     'takes-none': message('It counts no nodes on a branch.'),
+    'nothing-to-share-over': message('No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.'),
   }),
   supplies: reasons({
     'size-unknown': message('Its demand is not known. Enter its unit draw, or a type that has a draw or a power.'),
     'takes-none': message('It draws no current.'),
+    'nothing-to-share-over': message('There is no supply of known rating to put it on. Enter a supply with its rated current.'),
   }),
 };
 
 /** The reasons that differ, with those that are the same whatever is shared. */
-function reasons(own: Readonly<Record<'size-unknown' | 'takes-none', string>>) {
+function reasons(own: Readonly<Record<'size-unknown' | 'takes-none' | 'nothing-to-share-over', string>>) {
   return {
     ...own,
     'quantity-unknown': message('Its quantity is not known. Enter how many devices there are.'),
-    'nothing-to-share-over': message('There is no supply of known rating to put it on. Enter a supply with its rated current.'),
     'mixed-run': message('Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.'),
     'run-elsewhere': message('The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'),
   };

@@ -63,7 +63,7 @@ function runEdits(document: ScheduleDocument, id: number, rail: string | null): 
 }
 
 function cellsOf(document: ScheduleDocument, over: SharedSheet, { tag, like, cells }: AddedBin): Cells {
-  const copied = like === null ? {} : { ...document.row(over, like)!.cells };
+  const copied = { ...document.row(over, like)!.cells };
   for (const key of OWN_KEYS) delete copied[key];
   return { ...copied, ...cells, [SCHEMA[over].tag]: tag };
 }

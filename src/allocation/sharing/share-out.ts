@@ -88,7 +88,7 @@ function* sharingSteps(
       const tag = bin?.tag ?? names.shift()!;
       placements.push(...placementsOf(lots, tag));
       const placed = lots.reduce((sum, { piece, count }) => sum + piece.size * count, 0);
-      const capacity = bin?.capacity ?? group.further!.capacity;
+      const { capacity } = bin ?? group.further!;
       fillings.push({ tag, id: bin?.id ?? null, serves: group.serves, capacity, kept: bin?.kept ?? 0, placed });
     }
     for (const { lot, tooLarge } of solved.leftOut) leftOut.push(...leftOutOf(group, lot, tooLarge));
@@ -143,7 +143,7 @@ function leftOutOf(
 ): LeftOut[] {
   const [first] = parts;
   const of = first!.row.run !== null ? 'run' : first!.qty > 1 ? 'row' : 'device';
-  const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, capacity - kept)));
+  const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, (capacity ?? 0) - kept)));
   return parts.map(({ row: { row, id, ref }, qty }) => ({
     row, id, ref, qty: qty * count, code: tooLarge ? 'too-large' : 'no-room', piece: { of, size, most },
   }));

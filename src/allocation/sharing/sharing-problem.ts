@@ -78,8 +78,8 @@ export interface ShareBin {
   /** Id of its row. */
   readonly id: number;
   readonly tag: string;
-  /** What it may carry: nodes, or demand [A]. */
-  readonly capacity: number;
+  /** What it may carry: nodes, or demand [A]; `null` where that is not known, and nothing is put on it. */
+  readonly capacity: number | null;
   /** What it carries of devices that stay. */
   readonly kept: number;
   /** Whether devices stay on it, so that it is in use anyway. */
@@ -88,8 +88,8 @@ export interface ShareBin {
 
 /** Further branches or supplies, as many as are needed. */
 export interface FurtherBins {
-  /** Id of the row that they are made like; `null` where there is none, and the defaults of the sheet hold. */
-  readonly like: number | null;
+  /** Id of the row that they are made like. */
+  readonly like: number;
   /** Tag of that row, from which theirs follow. */
   readonly tag: string;
   readonly capacity: number;
@@ -141,7 +141,8 @@ export interface Filling {
   readonly id: number | null;
   /** What it is for; `null` for branches. */
   readonly serves: Served | null;
-  readonly capacity: number;
+  /** What it may carry; `null` where that is not known. */
+  readonly capacity: number | null;
   /** What it carries of devices that stay. */
   readonly kept: number;
   /** What the sharing adds. */
@@ -151,7 +152,8 @@ export interface Filling {
 /** A row to be made. */
 export interface AddedBin {
   readonly tag: string;
-  readonly like: number | null;
+  /** Id of the row that it is made like. */
+  readonly like: number;
   readonly cells: Readonly<Record<string, string | number>>;
 }
 

@@ -27,10 +27,11 @@ export function* solveGroup(
   { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], contended: readonly ShareBin[],
   stops: GatherStops & { readonly least: Stop },
 ): Steps<SolvedGroup> {
-  const room = ({ capacity, kept }: ShareBin) => Math.max(0, withRounding(capacity) - kept);
+  const capacityOf = ({ capacity }: ShareBin) => capacity ?? 0;
+  const room = (bin: ShareBin) => Math.max(0, withRounding(capacityOf(bin)) - bin.kept);
   const inUse = bins.filter((bin) => bin.inUse);
-  const spare = [...bins.filter((bin) => !bin.inUse), ...pool].filter((bin) => bin.capacity > 0)
-    .sort((a, b) => b.capacity - a.capacity);
+  const spare = [...bins.filter((bin) => !bin.inUse), ...pool].filter((bin) => capacityOf(bin) > 0)
+    .sort((a, b) => capacityOf(b) - capacityOf(a));
   const more = further === undefined ? undefined : withRounding(further.capacity);
   const choice = { base: inUse.map(room), spare: spare.map(room), more };
 

@@ -1,5 +1,5 @@
 import {
-  detectDecimal, isNumeric, parseCell, readFormula, titleWithUnit,
+  detectDecimal, FileRows, isFormula, isNumeric, parseCell, readKeyForm, titleWithUnit,
   type Cells, type DecimalSign, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -47,7 +47,7 @@ export class RecordReader {
     this.#decimal = detectDecimal(this.#numbersOf(records));
     const rows = records.map((record) => this.#row(record));
     rows.length = rows.findLastIndex((cells) => Object.keys(cells).length > 0) + 1;
-    rows.forEach((cells, index) => { this.#checkFormulas(cells, records[index]!.line, rows.length); });
+    this.#checkFormulas(rows, records);
     return rows;
   }
 
@@ -89,15 +89,20 @@ export class RecordReader {
   }
 
   /** Formulas are read once all rows are there; whether a row of another sheet is there shows only in the schedule. */
-  #checkFormulas(cells: Cells, line: number, count: number): void {
-    for (const { column, index } of this.#sources) {
-      const value = cells[column.key];
-      if (!isNumeric(column) || typeof value !== 'string') continue;
-      const read = readFormula(value, this.#sheet, (sheet, place) =>
-        sheet === this.#sheet && (place < 0 || place >= count) ? undefined : place, this.#words);
-      if (read.ok) continue;
-      this.#list.add('formula-unreadable', `/${line}/${column.key}`,
-        this.#placed(line, column, read.problem), { line, column: index + 1, received: value });
-    }
+  #checkFormulas(rows: readonly Cells[], records: readonly TableRow[]): void {
+    const known = rows.map((cells) => ({ cells }));
+    const all = new FileRows((sheet) => (sheet === this.#sheet ? known : undefined));
+    const numeric = this.#sources.filter(({ column }) => isNumeric(column));
+    rows.forEach((cells, row) => {
+      for (const { column, index } of numeric) {
+        const value = cells[column.key];
+        if (!isFormula(value)) continue;
+        const read = readKeyForm(value, { sheet: this.#sheet, row, rows: all }, this.#words);
+        if (read.ok) continue;
+        const { line } = records[row]!;
+        this.#list.add('formula-unreadable', `/${line}/${column.key}`,
+          this.#placed(line, column, read.problem), { line, column: index + 1, received: value });
+      }
+    });
   }
 }

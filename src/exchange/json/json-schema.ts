@@ -18,6 +18,8 @@ export function jsonSchema(): JsonSchema {
     $schema: 'https://json-schema.org/draft/2020-12/schema',
     $id: `urn:${FORMAT}:${VERSION}`,
     title: 'Load schedule for extra-low-voltage control panels',
+    description: 'A text that begins with = in a column of numbers is a formula. It names cells as [qty] in '
+      + 'the same row, [devices.qty@TAG] by tag, [devices.qty#3] by number, [devices.qty#3:#5] as a range.',
     type: 'object',
     required: ['format', 'version', 'sheets'],
     properties: {
@@ -36,6 +38,10 @@ export function jsonSchema(): JsonSchema {
         ...object([
           ['sheet', { enum: SHEET_NAMES }],
           ...['tag', 'rule', 'reason', 'name', 'date'].map((key): [string, JsonSchema] => [key, { type: 'string' }]),
+          ['row', {
+            type: 'integer', minimum: 0,
+            description: 'Number of the row, from 1, where its tag is empty or stands twice; 0: it is gone.',
+          }],
           ['key', { type: 'string', description: 'Key of the column; every column where it is left out.' }],
           ['value', { type: ['string', 'number', 'boolean', 'null'], description: 'The value when it was accepted.' }],
           ['limit', { type: ['string', 'number', 'boolean', 'null'], description: 'The limit when it was accepted.' }],

@@ -10,7 +10,7 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     const path = `/accepted/${index}`;
     const name = words.say('Accepted finding {number}', { number: index + 1 });
     const entry = reading.object(item, path, name);
-    const { sheet, value: accepted = null, limit, key: column } = entry;
+    const { sheet, value: accepted = null, limit, key: column, row } = entry;
     for (const key of TEXTS) {
       if (typeof entry[key] === 'string') continue;
       reading.wrongKind(entry[key] ?? null, `${path}/${key}`, words.say('{name}: “{key}” must be a text', { name, key }), 'string');
@@ -27,6 +27,9 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     }
     if (column !== undefined && typeof column !== 'string') {
       reading.wrongKind(column, `${path}/key`, words.say('{name}: “{key}” must be a text', { name, key: 'key' }), 'string');
+    }
+    if (row !== undefined && !(Number.isInteger(row) && (row as number) >= 0)) {
+      reading.wrongKind(row, `${path}/row`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key: 'row' }), 'integer');
     }
     return { ...entry, value: accepted } as unknown as Acceptance;
   });

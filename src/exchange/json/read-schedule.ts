@@ -1,10 +1,10 @@
-import { columnOf, toSnapshot, type Content } from '../../schedule/index.ts';
+import { columnOf, ScheduleDocument, toContent, toSnapshot, type Content } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { embeddedSchedule, isHtml } from '../html/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
 import { FORMAT } from './format.ts';
 import { locate } from './locate.ts';
-import { migrate, VERSION, type RawFile } from './migrations.ts';
+import { migrate, VERSION } from './migrations.ts';
 import { parseJson } from './parse-json.ts';
 import { readAccepted } from './read-accepted.ts';
 import { readDetails } from './read-details.ts';
@@ -12,6 +12,7 @@ import { readRevisions } from './read-revisions.ts';
 import { placedInRow, readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
 import { isHarmful } from './unknown-keys.ts';
+import type { RawObject } from './version-1.ts';
 
 /** A schedule that was read; `notes` says in sentences what a person should know about how. */
 export interface ReadSchedule {
@@ -25,7 +26,7 @@ const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 're
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
  * Computed keys are ignored, unknown ones kept. In columns of numbers a text such as `8.4 W` or `12,5` is understood
- * and one that begins with `=` is a formula.
+ * and one that begins with `=` is a formula, which names cells by key and row.
  * @param text JSON as of the published schema, or a load table in HTML, which carries it; at most 64 MB.
  * @param words the language of what is said, and of values beside English ones.
  */
@@ -39,21 +40,21 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
   const file = openFile(parsed.value, words);
   if ('ok' in file) return { ...file, problems: locate(parsed.text, file.problems) };
   const reading = new Reading(words);
-  const content = readContent(file.raw, reading);
-  if (reading.list.total === 0) checkFormulas(content, reading);
+  const read = readContent(file.raw, reading);
+  const content = reading.list.total === 0 ? withRowsChecked(read, reading) : read;
   if (reading.list.total > 0) {
     return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
   }
   return { ok: true, content, notes: reading.notes };
 }
 
-function openFile(value: unknown, words: Words): { readonly raw: RawFile } | Unreadable {
-  if (typeof value !== 'object' || value === null || (value as RawFile).format !== FORMAT) {
+function openFile(value: unknown, words: Words): { readonly raw: RawObject } | Unreadable {
+  if (typeof value !== 'object' || value === null || (value as RawObject).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
       words.say('The file is JSON but not a schedule: its "format" must be "{format}". Open a schedule file.', { format: FORMAT }),
       { expected: FORMAT });
   }
-  const raw = value as RawFile;
+  const raw = value as RawObject;
   const version = raw.version;
   if (version === undefined) {
     return unreadable('version-missing', '',
@@ -71,12 +72,12 @@ function openFile(value: unknown, words: Words): { readonly raw: RawFile } | Unr
   { received: found, expected: String(VERSION) });
 }
 
-function readContent(raw: RawFile, reading: Reading): Content {
+function readContent(raw: RawObject, reading: Reading): Content {
   const details = readDetails(raw.details, reading);
   const sheets = readSheets(raw.sheets, reading);
   const unknown = Object.entries(raw).filter(([key]) => !KNOWN.has(key) && !isHarmful(key));
   for (const [key] of unknown) {
-    reading.unknownKeys.add(reading.words.say('The file has the unknown key “{key}”; it is kept and written back.', { key }));
+    reading.kept.add(reading.words.say('The file has the unknown key “{key}”; it is kept and written back.', { key }));
   }
   return {
     details: details.known,
@@ -87,10 +88,20 @@ function readContent(raw: RawFile, reading: Reading): Content {
   };
 }
 
-/** Formulas are read once all rows are there, as they may refer to any of them. */
-function checkFormulas(content: Content, { list, words }: Reading): void {
-  for (const { sheet, row, key, text, problem } of toSnapshot(content, words).problems) {
+/**
+ * Reads formulas and acceptances once all rows are there, as they may be about any of them.
+ * @returns the content as it would be written, so that the same schedule has the same digest however it was put down.
+ */
+function withRowsChecked(content: Content, { list, words, kept }: Reading): Content {
+  const { snapshot, problems } = toSnapshot(content, words);
+  for (const { rule, tag, sheet } of snapshot.unattached) {
+    kept.add(words.say(
+      'The acceptance of {rule} is meant for a row “{tag}” of the sheet “{sheet}” that is not there; it is kept and written back.',
+      { rule, tag, sheet }));
+  }
+  for (const { sheet, row, key, text, problem } of problems) {
     list.add('formula-unreadable', `/sheets/${sheet}/${row - 1}/${key}`,
       placedInRow(sheet, row, columnOf(sheet, key), problem, words), { received: text });
   }
+  return toContent(new ScheduleDocument(snapshot));
 }

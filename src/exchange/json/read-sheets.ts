@@ -22,7 +22,7 @@ export function readSheets(value: unknown, reading: Reading): { known: Sheets; u
       .map((row, index) => readRow(sheet, index, row, voltageOf, reading));
   }
   const unknown = Object.entries(sheets).filter(([name]) => !(name in known) && !isHarmful(name));
-  for (const [name] of unknown) reading.unknownKeys.add(words.say('The file has the unknown sheet “{sheet}”; it is kept and written back.', { sheet: name }));
+  for (const [name] of unknown) reading.kept.add(words.say('The file has the unknown sheet “{sheet}”; it is kept and written back.', { sheet: name }));
   return { known, unknown: Object.fromEntries(unknown) };
 }
 
@@ -64,7 +64,7 @@ export function placedInRow(sheet: SheetName, row: number, column: Column, sente
 function keepUnknown(cells: Cells, key: string, value: unknown, sheet: SheetName, reading: Reading): void {
   if (isHarmful(key)) return;
   cells[key] = value as CellValue;
-  reading.unknownKeys.add(reading.words.say('The sheet “{sheet}” has the unknown key “{key}”; it is kept and written back.', { sheet, key }));
+  reading.kept.add(reading.words.say('The sheet “{sheet}” has the unknown key “{key}”; it is kept and written back.', { sheet, key }));
 }
 
 /** Texts are read as if they were typed, other values taken as they are; `undefined` for what is not one value. */

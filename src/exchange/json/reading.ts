@@ -6,8 +6,8 @@ import { MOST_ROWS, ProblemList } from '../problem.ts';
 export class Reading {
   readonly words: Words;
   readonly list = new ProblemList();
-  /** Sentences about keys that are not known, each once. */
-  readonly unknownKeys = new Set<string>();
+  /** Sentences about what is kept and means nothing here, each once. */
+  readonly kept = new Set<string>();
   readonly hints: string[] = [];
 
   constructor(words: Words) {
@@ -44,7 +44,7 @@ export class Reading {
   }
 
   get notes(): string[] {
-    return [...firstHints(this.hints, this.words), ...this.unknownKeys];
+    return [...firstHints(this.hints, this.words), ...this.kept];
   }
 }
 

@@ -1,7 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
 import { message, percent } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { overLimit, partialTotal } from './limit-checks.ts';
+import { missingInput, overLimit, partialTotal } from './limit-checks.ts';
 
 /** What bus branches are held against. */
 export const branchChecks: readonly Check[] = [
@@ -24,7 +24,8 @@ export const branchChecks: readonly Check[] = [
       };
     },
   },
-  partialTotal('branch-nodes-partial', 'branches', 'nodes', message('{name} carries at least {value, plural, one {# node} other {# nodes}}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'), (value) => value),
+  missingInput('branch-limit-missing', 'branches', 'limit', message('{name} has no limit, so whether it carries too many nodes is not known. Enter the most nodes that the bus may carry, or its standard, such as TIA-485-A.')),
+  partialTotal('branch-nodes-partial', 'branches', 'nodes', message('{name} carries at least {value, plural, one {# node} other {# nodes}}: {missing, plural, one {# device row on it is not wholly known. Complete it, or its type,} other {# device rows on it are not wholly known. Complete them, or their types,}} to know the rest.'), (value) => value),
   {
     rule: 'branch-not-terminated', sheet: 'branches', key: 'terminated', severity: 'note',
     find: (row) => row.own('terminated') === true ? undefined : {

@@ -53,11 +53,13 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete',
+    rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete', needs: 'branch',
     find: (row) => {
-      const branch = row.own('branch');
-      return branch === null || row.number('nodes') !== null ? undefined
-        : unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), { branch: String(branch) });
+      if (row.number('nodes') !== null) return undefined;
+      // What its type does not say is found once, there.
+      if (row.number('qty') !== null && row.names('type')) return undefined;
+      const values = { branch: String(row.own('branch')) };
+      return unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), values);
     },
   },
   {

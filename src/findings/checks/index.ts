@@ -10,10 +10,11 @@ import { measuredChecks } from './measured-checks.ts';
 import { outputChecks } from './output-checks.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
+import { typeChecks } from './type-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks, ...measuredChecks,
-  ...cellChecks, ...hiddenCharacterChecks,
+  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
+  ...typeChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

@@ -15,16 +15,20 @@ export interface UnknownChange {
   readonly after: unknown;
 }
 
-/** Compares lists whose entries are known by a name; of those that share one, the first goes with the first. */
+/**
+ * Compares lists whose entries are known by a name; of those that share one, the first goes with the first.
+ * @param dataOf what is compared of an entry; all of it unless said otherwise.
+ */
 export function compareLists<Entry>(
-  before: readonly Entry[], after: readonly Entry[], nameOf: (entry: Entry) => string,
+  before: readonly Entry[], after: readonly Entry[],
+  nameOf: (entry: Entry) => string, dataOf: (entry: Entry) => unknown = (entry) => entry,
 ): ListChange<Entry>[] {
   const left = [...after];
   const gone = before.flatMap((old): ListChange<Entry>[] => {
     const place = left.findIndex((each) => nameOf(each) === nameOf(old));
     if (place < 0) return [{ kind: 'removed', before: old, after: null }];
     const [present] = left.splice(place, 1) as [Entry];
-    return isSameData(old, present) ? [] : [{ kind: 'changed', before: old, after: present }];
+    return isSameData(dataOf(old), dataOf(present)) ? [] : [{ kind: 'changed', before: old, after: present }];
   });
   return [...gone, ...left.map((present): ListChange<Entry> => ({ kind: 'added', before: null, after: present }))];
 }

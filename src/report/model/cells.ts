@@ -6,7 +6,7 @@ import type { ReportCell, ReportColumn } from './report.ts';
 import type { Words } from '../../words/index.ts';
 
 /**
- * A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «16 A contact» at a space; a long text must be
+ * A cell of text. A tag such as L2-W4 must not break at its hyphen, nor «20 A contact» at a space; a long text must be
  * able to.
  */
 export function textCell(text: string): ReportCell {
@@ -30,7 +30,8 @@ export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): ReportCell {
   const value = schedule.value(sheet, id, column.key);
   if (column.role === 'computed' && column.status === true && value !== null) return stateCell(value as Status, schedule.words);
-  const text = schedule.partialSign(sheet, id, column.key) + formatCell(column, value, schedule.words, 'show');
+  const sign = value === null ? '' : schedule.partialSign(sheet, id, column.key);
+  const text = sign + formatCell(column, value, schedule.words, 'show');
   const cell = isNumeric(column) ? numberCell(text) : textCell(text);
   const inherited = text !== '' && column.role === 'input' && !schedule.isOwn(sheet, id, column.key);
   return inherited ? { ...cell, inherited: true } : cell;

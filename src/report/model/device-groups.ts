@@ -19,6 +19,8 @@ interface Grouping {
   readonly totals: readonly string[];
   /** What stands beside the tag: the figures of the row by their keys, and its status. */
   readonly sentence: string;
+  /** What stands there instead where no limit is entered. */
+  readonly withoutLimit?: string;
   readonly figures: readonly string[];
 }
 
@@ -33,6 +35,7 @@ const BY_BRANCH: Grouping = {
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
   totals: ['qty', 'nodes'],
   sentence: message('{nodes} of {limit} nodes, {used}; free {free}; {status}.'), figures: ['nodes', 'limit', 'used', 'free'],
+  withoutLimit: message('{nodes} nodes, limit not known; {status}.'),
 };
 
 /** Devices gathered by the rail that feeds them, with subtotals; those on none come last. */
@@ -62,7 +65,9 @@ function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly R
   return { name, title: words.say(title), sentences: [], tables };
 }
 
-function heading({ sheet, sentence, figures }: Grouping, schedule: LoadSchedule, owner: Row): { title: string; sentence: string } {
+function heading(
+  { sheet, sentence, withoutLimit, figures }: Grouping, schedule: LoadSchedule, owner: Row,
+): { title: string; sentence: string } {
   const { words } = schedule;
   const figure = (key: string) => {
     const column = columnOf(sheet, key);
@@ -71,10 +76,12 @@ function heading({ sheet, sentence, figures }: Grouping, schedule: LoadSchedule,
     return text === '' ? words.say('not known') : column.unit === undefined ? whole : `${whole}\u00a0${column.unit}`;
   };
   const status = words.say(STATE_WORDS[schedule.value(sheet, owner.id, 'status') as Status]);
-  const purpose = sheet === 'supplies' ? formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show') : '';
+  const isLimited = withoutLimit === undefined || schedule.value(sheet, owner.id, 'limit') !== null;
+  const purpose = sheet !== 'supplies' ? ''
+    : formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show');
   return {
     title: [tagOf(sheet, owner), purpose].filter((part) => part !== '').join(', '),
-    sentence: words.say(sentence, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
+    sentence: words.say(isLimited ? sentence : withoutLimit, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
   };
 }
 

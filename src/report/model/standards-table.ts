@@ -1,5 +1,5 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { SCHEMA, SHEET_NAMES, type Column } from '../../schedule/index.ts';
+import { SCHEMA, SHEET_NAMES, type Column, type SheetName } from '../../schedule/index.ts';
 import { textCell, textColumns } from './cells.ts';
 import type { ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
@@ -14,6 +14,13 @@ export function sourcesOf(column: Column): string[] {
   return [column.source, column.derived?.source, ...suggested].filter((source) => source !== undefined);
 }
 
+/** What a column says of where the values of its rows come from: of what it suggests, only what somebody entered. */
+function sourcesUsed(schedule: LoadSchedule, sheet: SheetName, column: Column): string[] {
+  if (column.role === 'computed' || column.suggestions === undefined) return sourcesOf(column);
+  const values = new Set(filledRows(schedule, sheet).map(({ id }) => schedule.value(sheet, id, column.key)));
+  return sourcesOf({ ...column, suggestions: column.suggestions.filter(({ value }) => values.has(value)) });
+}
+
 /** Whether a text names a standard by its number; IEC 60947-4-1 is not IEC 60947. */
 export function namesStandard(text: string, number: string): boolean {
   return text.split(number).slice(1).some((rest) => !/^(-?\d|-\d)/.test(rest));
@@ -24,7 +31,8 @@ export function standardsTable(schedule: LoadSchedule): ReportTable {
   const { words } = schedule;
   const columns = SHEET_NAMES.filter((sheet) => filledRows(schedule, sheet).length > 0)
     .flatMap(
-      (sheet) => SCHEMA[sheet].columns.map((column) => ({ sheet, title: column.title, sources: sourcesOf(column) })),
+      (sheet) => SCHEMA[sheet].columns
+        .map((column) => ({ sheet, title: column.title, sources: sourcesUsed(schedule, sheet, column) })),
     );
   const rows = STANDARDS.flatMap(({ number, edition, title }) => {
     const used = columns.filter(({ sources }) => sources.some((source) => namesStandard(source, number)));

@@ -25,7 +25,13 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'IEC 61439-1', edition: '2020', title: message('Low-voltage switchgear and controlgear assemblies: general rules') },
   { number: 'IEC 61558-1', edition: '2005', title: message('Safety of transformers, reactors, power supply units: general requirements') },
   { number: 'IEC TR 60890', edition: '2014', title: message('Temperature-rise verification of assemblies by calculation') },
+  { number: 'IEC 62386', edition: message('series'), title: message('Digital addressable lighting interface') },
+  { number: 'ISO/IEC 14543-3-6', edition: '2007', title: message('Home electronic systems: medium of wired buses') },
+  { number: 'EN 13757-2', edition: '2018', title: message('Communication systems for meters: wired bus') },
   { number: 'EN 60204-1', edition: '2018', title: message('Safety of machinery: electrical equipment of machines') },
+  { number: 'EN 50090', edition: message('series'), title: message('Home and building electronic systems') },
+  { number: 'CiA 301', edition: '2011', title: message('Application layer and communication profile on a CAN bus') },
+  { number: 'TIA-485-A', edition: '1998', title: message('Generators and receivers for balanced multipoint systems') },
   { number: 'BS 7671', edition: '2018+A2:2022', title: message('Requirements for electrical installations') },
   { number: 'NEC', edition: '2023', title: message('National Electrical Code, NFPA 70') },
 ];

@@ -15,12 +15,13 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
     const count = (key: string, value: number, side?: SafeSide) => valueText('branches', key, value, words, side);
-    const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (numberAt(schedule, 'branches', id, 'limit') ?? 0);
+    const limit = numberAt(schedule, 'branches', id, 'limit');
+    const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (limit ?? Infinity);
     const figures = { nodes: text('nodes'), limit: text('limit'), share: text('used') };
     return [{
       name: nameOf(schedule, 'branches', id), about: '', loading: numberAt(schedule, 'branches', id, 'used'), status,
       target: reserve === null ? null : 1 - reserve,
-      sentence: beyond > 0
+      sentence: limit === null ? words.say('{nodes} nodes, limit not known', figures) : beyond > 0
         ? words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: count('nodes', beyond) })
         : free !== null && free < 0
           ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free, 'up') })

@@ -1,13 +1,19 @@
 import type { Change } from '../change.ts';
 import type { ScheduleDocument } from '../document.ts';
-import type { Acceptance } from '../snapshot.ts';
+import type { RowAcceptance } from '../snapshot.ts';
+import type { SheetName } from '../schema/index.ts';
 
-/** What tells a finding from all others: its place and its rule. A finding has these keys. */
-export type FindingPlace = Pick<Acceptance, 'sheet' | 'tag' | 'rule'> & { readonly key: string };
+/** What tells a finding from all others: its row, its rule and its column. A finding has these keys. */
+export interface FindingPlace {
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly rule: string;
+  readonly key: string;
+}
 
-/** Whether an acceptance is meant for a finding. */
-export function isAcceptanceOf({ sheet, tag, rule, key }: Acceptance, finding: FindingPlace): boolean {
-  return sheet === finding.sheet && tag === finding.tag && rule === finding.rule && (key ?? finding.key) === finding.key;
+/** Whether an acceptance of a row is meant for one of its findings. */
+export function isAcceptanceOf({ rule, key }: RowAcceptance, finding: Pick<FindingPlace, 'rule' | 'key'>): boolean {
+  return rule === finding.rule && (key ?? finding.key) === finding.key;
 }
 
 /**
@@ -16,19 +22,25 @@ export function isAcceptanceOf({ sheet, tag, rule, key }: Acceptance, finding: F
  * @throws RangeError when name or reason is blank or the date is none: nobody could answer for it.
  */
 export function acceptFinding(
-  document: ScheduleDocument, finding: FindingPlace & Required<Pick<Acceptance, 'value' | 'limit'>>,
-  by: Pick<Acceptance, 'reason' | 'name' | 'date'>,
+  document: ScheduleDocument, finding: FindingPlace & Required<Pick<RowAcceptance, 'value' | 'limit'>>,
+  by: Pick<RowAcceptance, 'reason' | 'name' | 'date'>,
 ): Change[] {
   const [reason, name] = [by.reason.trim(), by.name.trim()];
   if (reason === '' || name === '') throw new RangeError('A finding is accepted with a reason and a name.');
   if (!/^\d{4}-\d\d-\d\d$/.test(by.date)) throw new RangeError(`A finding is accepted with a date, YYYY-MM-DD; found “${by.date}”.`);
-  const { sheet, tag, rule, key, value, limit } = finding;
-  const others = document.accepted.filter((each) => !isAcceptanceOf(each, finding));
-  return [{ op: 'accept', accepted: [...others, { sheet, tag, rule, key, reason, name, date: by.date, value, limit }] }];
+  const { sheet, id, rule, key, value, limit } = finding;
+  const others = acceptedIn(document, finding).filter((each) => !isAcceptanceOf(each, finding));
+  return [{ op: 'accept', sheet, id, accepted: [...others, { rule, key, reason, name, date: by.date, value, limit }] }];
 }
 
 /** Changes that take the acceptance of a finding back; none where it was not accepted. */
 export function withdrawAcceptance(document: ScheduleDocument, finding: FindingPlace): Change[] {
-  const accepted = document.accepted.filter((each) => !isAcceptanceOf(each, finding));
-  return accepted.length === document.accepted.length ? [] : [{ op: 'accept', accepted }];
+  const { sheet, id } = finding;
+  const before = acceptedIn(document, finding);
+  const accepted = before.filter((each) => !isAcceptanceOf(each, finding));
+  return accepted.length === before.length ? [] : [{ op: 'accept', sheet, id, accepted }];
+}
+
+function acceptedIn(document: ScheduleDocument, { sheet, id }: FindingPlace): readonly RowAcceptance[] {
+  return document.row(sheet, id)?.accepted ?? [];
 }

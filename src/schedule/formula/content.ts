@@ -1,8 +1,11 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { acceptancesOf, attachAcceptances } from '../acceptances.ts';
 import type { ScheduleDocument } from '../document.ts';
 import type { Cells, Content, Row, Snapshot } from '../snapshot.ts';
 import { isNumeric, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
-import { isFormula, readFormula, showFormula } from './formula-text.ts';
+import { FileRows } from './file-rows.ts';
+import { isFormula } from './formula-text.ts';
+import { readKeyForm, writeKeyForm } from './key-form.ts';
 
 /** A formula of a file that cannot be read. */
 export interface FormulaProblem {
@@ -18,14 +21,14 @@ const numericKeys = Object.fromEntries(SHEET_NAMES.map((name) =>
   [name, SCHEMA[name].columns.filter((column) => column.role === 'input' && isNumeric(column)).map(({ key }) => key)],
 )) as Record<SheetName, string[]>;
 
-/** Cells with each formula replaced by what `write` makes of it. */
-function mapFormulas(sheet: SheetName, cells: Cells, write: (formula: string, key: string) => string): Cells {
-  const copy = { ...cells };
+/** The formulas of a row, by key. */
+function formulasIn(sheet: SheetName, cells: Cells): [string, string][] {
+  const found: [string, string][] = [];
   for (const key of numericKeys[sheet]) {
-    const value = copy[key];
-    if (isFormula(value)) copy[key] = write(value, key);
+    const value = cells[key];
+    if (isFormula(value)) found.push([key, value]);
   }
-  return copy;
+  return found;
 }
 
 /**
@@ -35,37 +38,39 @@ function mapFormulas(sheet: SheetName, cells: Cells, write: (formula: string, ke
  */
 export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot: Snapshot; problems: FormulaProblem[] } {
   const problems: FormulaProblem[] = [];
-  const rowAt = (sheet: SheetName, position: number) =>
-    position >= 0 && position < (content.sheets[sheet]?.length ?? 0) ? position : undefined;
   const sheets = {} as Record<SheetName, Row[]>;
   for (const sheet of SHEET_NAMES) {
-    sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({
-      id,
-      cells: mapFormulas(sheet, cells, (text, key) => {
-        const read = readFormula(text, sheet, rowAt, words);
-        if (read.ok) return read.formula;
-        problems.push({ sheet, row: id + 1, key, text, problem: read.problem });
-        return text;
-      }),
-    }));
-    for (const { row, key } of problems.filter((each) => each.sheet === sheet)) delete sheets[sheet][row - 1]!.cells[key];
+    sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({ id, cells: { ...cells } }));
   }
-  return {
-    snapshot: {
-      details: { ...content.details }, accepted: content.accepted ?? [], revisions: content.revisions ?? [],
-      unknown: content.unknown ?? {}, sheets,
-    },
-    problems,
-  };
+  const rows = new FileRows((sheet) => sheets[sheet]);
+  for (const sheet of SHEET_NAMES) {
+    for (const { id, cells } of sheets[sheet]) {
+      for (const [key, text] of formulasIn(sheet, cells)) {
+        const read = readKeyForm(text, { sheet, row: id, rows }, words);
+        if (read.ok) cells[key] = read.formula;
+        else {
+          problems.push({ sheet, row: id + 1, key, text, problem: read.problem });
+          delete cells[key];
+        }
+      }
+    }
+  }
+  const unattached = attachAcceptances(content.accepted ?? [], sheets, rows);
+  const { details, revisions = [], unknown = {} } = content;
+  return { snapshot: { details: { ...details }, unattached, revisions, unknown, sheets }, problems };
 }
 
-/** What a file of this document holds: input cells by row, formulas as a person reads them. */
+/** What a file of this document holds: input cells by row, formulas by key. */
 export function toContent(document: ScheduleDocument): Content {
+  const rows = new FileRows((sheet) => document.rows(sheet), (sheet, id) => document.position(sheet, id));
   const sheets = {} as Record<SheetName, Cells[]>;
   for (const sheet of SHEET_NAMES) {
-    sheets[sheet] = document.rows(sheet).map((row) =>
-      mapFormulas(sheet, row.cells, (formula) => showFormula(formula, sheet, document)));
+    sheets[sheet] = document.rows(sheet).map(({ cells }, row) => {
+      const written = { ...cells };
+      for (const [key, formula] of formulasIn(sheet, cells)) written[key] = writeKeyForm(formula, { sheet, row, rows });
+      return written;
+    });
   }
-  const { accepted, revisions, unknown } = document;
-  return { details: { ...document.details }, sheets, accepted, revisions, unknown };
+  const { details, revisions, unknown } = document;
+  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown };
 }

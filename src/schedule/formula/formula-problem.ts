@@ -19,21 +19,26 @@ const REFUSED_FUNCTIONS: Readonly<Record<string, string>> = {
   VLOOKUP: SIDE_BY_SIDE, HLOOKUP: SIDE_BY_SIDE,
 };
 
+/** Says at which {sign} a formula cannot be read, and how cells are named where it stands. */
+export type PlaceWords = typeof BY_LETTER | typeof BY_KEY;
+export const BY_LETTER = message(
+  'The formula cannot be read at {sign}: refer to cells as D3, D3:D5, types!D3 or [types.D3], not to whole rows or columns.',
+);
+export const BY_KEY = message(
+  'The formula cannot be read at {sign}: in a file, refer to cells as [qty], [devices.qty@TAG], [devices.qty#3] or [devices.qty#3:#5].',
+);
+
 /**
  * What keeps a formula, in the form that documents keep, from standing in a schedule: anything that would be read in
  * another way than a person means, or whose value does not follow from the document.
  * @returns one sentence; `undefined` when nothing is found.
  */
-export function formulaProblem(formula: string, words: Words): string | undefined {
+export function formulaProblem(formula: string, words: Words, placed: PlaceWords): string | undefined {
   const texts = formula.replaceAll(/"(?:[^"]|"")*"/g, '0');
   if (texts.includes('"')) return words.say('A quotation mark is missing in the formula. Put texts between two of them.');
   const rest = mapReferences(texts, () => '0').replaceAll('#REF!', '0');
   const foreign = /[!:'#~[\]@$]/.exec(rest);
-  if (foreign !== null) {
-    return words.say(
-      'The formula cannot be read at {sign}: refer to cells as D3, D3:D5, types!D3 or [types.D3], not to whole rows or columns.',
-      { sign: foreign[0] });
-  }
+  if (foreign !== null) return words.say(placed, { sign: foreign[0] });
   for (const [, name] of rest.matchAll(/([A-Za-z_][\w.]*)\s*\(/g)) {
     const upper = name!.toUpperCase();
     if (Object.hasOwn(REFUSED_FUNCTIONS, upper)) return words.say(REFUSED_FUNCTIONS[upper]!, { name: upper });

@@ -1,13 +1,11 @@
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { ScheduleDocument } from '../document.ts';
-import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from '../schema/index.ts';
+import { SCHEMA, type CellValue, type SheetName } from '../schema/index.ts';
 import { columnLetters, columnPlace } from './column-letters.ts';
 import { withDecimalSign, withPoints } from './decimals.ts';
-import { formulaProblem } from './formula-problem.ts';
+import { BY_LETTER } from './formula-problem.ts';
+import { noSuchRow, readingOf, refuseColumn, refuseText, sheetNamed, UnreadableFormula, type Read } from './reading.ts';
 import { keepReference, mapReferences, type CellReference, type Reference } from './reference.ts';
-
-/** Longest formula that is accepted, in characters. */
-export const LONGEST_FORMULA = 2000;
 
 /** Whether the value of a cell in a column of numbers is a formula. */
 export function isFormula(value: CellValue | undefined): value is string {
@@ -29,19 +27,38 @@ const PARTS = new RegExp([
 /** One corner of a reference: the sheet, then column and row, each with its dollar sign. */
 const CORNER = /^(?:\$?'?(\w+)'?[!.])?\.?(\$?)([A-Za-z]+)(\$?)(\d+)$/;
 
-type Read = { readonly ok: true; readonly formula: string } | { readonly ok: false; readonly problem: string };
+/** A cell as letters and numbers name it. */
+export interface LetteredCell {
+  /** As it is written; left out where it is that of the formula, or of the other corner. */
+  readonly sheet: string | undefined;
+  readonly letters: string;
+  /** From 1. */
+  readonly row: number;
+  readonly fixedColumn: boolean;
+  readonly fixedRow: boolean;
+}
+
+/** A formula by letters with each reference replaced by what `write` makes of it; texts in quotes stay. */
+export function mapLettered(
+  formula: string, write: (part: string, from: LetteredCell, to?: LetteredCell) => string,
+): string {
+  return formula.replace(PARTS, (part) => {
+    if (part.startsWith('"')) return part;
+    // The formula engine knows a small e only (hyperformula 3.5.0).
+    if (/^\d/.test(part)) return part.toLowerCase();
+    const [from, to] = part.replace(/^\[|\]$/g, '').split(':').map((corner) => lettered(corner.trim()));
+    return write(part, from!, to);
+  });
+}
+
+function lettered(corner: string): LetteredCell {
+  const [, sheet, fixedColumn, letters, fixedRow, digits] = CORNER.exec(corner)!;
+  const fixed = { fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' };
+  return { sheet, letters: letters!, row: Number(digits), ...fixed };
+}
+
 /** Id of the row at a place of a sheet, counted from 0. */
 type RowAt = (sheet: SheetName, position: number) => number | undefined;
-
-class Unreadable extends Error {}
-
-function sheetNamed(name: string, words: Words): SheetName {
-  const found = SHEET_NAMES.find((each) => each === name.toLowerCase());
-  if (found === undefined) {
-    throw new Unreadable(words.say('There is no sheet {name}: the sheets are {sheets}.', { name, sheets: SHEET_NAMES.join(', ') }));
-  }
-  return found;
-}
 
 /** Where a formula stands, and the language in which to say what is wrong with it. */
 interface Reading {
@@ -52,34 +69,31 @@ interface Reading {
   readonly words: Words;
 }
 
-function readCorner(text: string, { own, rowAt, words, moved }: Reading): { sheet: SheetName; cell: CellReference } {
-  const [, name, fixedColumn, letters, fixedRow, digits] = CORNER.exec(text)!;
-  const sheet = name === undefined ? own : sheetNamed(name, words);
-  const column = SCHEMA[sheet].columns[columnPlace(letters!)];
+function readCorner(
+  corner: LetteredCell, { own, rowAt, words, moved }: Reading,
+): { sheet: SheetName; cell: CellReference } {
+  const { letters, fixedColumn, fixedRow } = corner;
+  const sheet = corner.sheet === undefined ? own : sheetNamed(corner.sheet, words);
+  const column = SCHEMA[sheet].columns[columnPlace(letters)];
   if (column === undefined) {
     const last = columnLetters(SCHEMA[sheet].columns.length - 1);
-    throw new Unreadable(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',
-      { sheet, letters: letters!.toUpperCase(), last }));
+    throw new UnreadableFormula(words.say('The sheet {sheet} has no column {letters}: its columns are A to {last}.',
+      { sheet, letters: letters.toUpperCase(), last }));
   }
-  if (column.role === 'computed' && !isNumeric(column)) {
-    throw new Unreadable(words.say('{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
-      { title: words.text(column.title), sheet }));
-  }
-  const row = Number(digits) + (moved?.sheet === sheet && fixedRow === '' ? moved.down : 0);
+  refuseColumn(sheet, column, words);
+  const row = corner.row + (moved?.sheet === sheet && !fixedRow ? moved.down : 0);
   const id = rowAt(sheet, row - 1);
-  if (id === undefined) {
-    throw new Unreadable(words.say('The sheet {sheet} has no row {row}: refer to a row that is there.', { sheet, row: String(row) }));
-  }
-  return { sheet, cell: { key: column.key, id, fixedColumn: fixedColumn === '$', fixedRow: fixedRow === '$' } };
+  if (id === undefined) throw noSuchRow(sheet, row, words);
+  return { sheet, cell: { key: column.key, id, fixedColumn, fixedRow } };
 }
 
-function readReference(text: string, reading: Reading): Reference {
-  const [start, end] = text.replace(/^\[|\]$/g, '').split(':');
-  const { sheet, cell: from } = readCorner(start!.trim(), reading);
+function readReference(text: string, start: LetteredCell, end: LetteredCell | undefined, reading: Reading): Reference {
+  const { sheet, cell: from } = readCorner(start, reading);
   if (end === undefined) return { sheet, from };
-  const { sheet: other, cell: to } = readCorner(end.trim(), { ...reading, own: sheet });
+  const { sheet: other, cell: to } = readCorner(end, { ...reading, own: sheet });
   if (other !== sheet) {
-    throw new Unreadable(reading.words.say('{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
+    throw new UnreadableFormula(reading.words.say(
+      '{reference} reaches from the sheet {sheet} to {other}. Refer to cells of one sheet.',
       { reference: text, sheet, other }));
   }
   return { sheet, from, to };
@@ -93,27 +107,12 @@ function readReference(text: string, reading: Reading): Reference {
  * @param down rows by which it has been copied down since it was written; what moves along is what `shiftFormula` moves.
  */
 export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH, down = 0): Read {
-  if (text.length > LONGEST_FORMULA) {
-    return {
-      ok: false,
-      problem: words.say('The formula has {length} characters; at most {most} are allowed. Split it over several cells.',
-        { length: text.length, most: LONGEST_FORMULA }),
-    };
-  }
-  if (/[⟦⟧]/.test(text)) return { ok: false, problem: words.say('The signs ⟦ and ⟧ cannot stand in a formula. Take them out.') };
-  try {
-    const formula = withPoints(text, words).replace(PARTS, (part) => {
-      if (part.startsWith('"')) return part;
-      // The formula engine knows a small e only (hyperformula 3.5.0).
-      if (/^\d/.test(part)) return part.toLowerCase();
-      return keepReference(readReference(part, { own: sheet, rowAt, words, moved: { sheet, down } }));
-    });
-    const problem = formulaProblem(formula, words);
-    return problem === undefined ? { ok: true, formula } : { ok: false, problem };
-  } catch (error) {
-    if (error instanceof Unreadable) return { ok: false, problem: error.message };
-    throw error;
-  }
+  return readingOf(words, BY_LETTER, () => {
+    refuseText(text, words);
+    const place = { own: sheet, rowAt, words, moved: { sheet, down } };
+    return mapLettered(withPoints(text, words), (part, from, to) =>
+      keepReference(readReference(part, from, to, place)));
+  });
 }
 
 /**

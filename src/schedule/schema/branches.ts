@@ -1,18 +1,30 @@
 import { freeNodes, loadingRatio } from '../../electrical/index.ts';
-import type { Sheet } from './column.ts';
+import type { Sheet, Suggestion } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
+
+/** What open standards let one line or segment carry; the maker of the devices may allow fewer. */
+const LIMITS: readonly Suggestion[] = [
+  { label: 'TIA-485-A', value: 32, source: 'TIA-485-A (EIA RS-485), Table 1: 32 unit loads on a line' },
+  { label: 'IEC 62386', value: 64, source: 'IEC 62386: 64 addresses of control gear on a line' },
+  { label: 'EN 50090', value: 64, source: 'EN 50090 (ISO/IEC 14543-3-6): 64 devices in a segment' },
+  { label: 'CiA 301', value: 127, source: 'CiA 301: 127 nodes in a network' },
+  { label: 'EN 13757-2', value: 250, source: 'EN 13757-2: 250 meters in a segment, as the manual of a meter gives it' },
+];
 
 /** The branches of the field bus. */
 export const branches: Sheet = {
   name: 'branches',
   title: 'Branches',
   rowName: 'bus branch',
-  help: 'One row for each bus branch: how many devices it may carry and how many it does.',
+  help: 'One row for each bus branch: how many nodes it may carry and how many it does.',
   tag: 'branch',
   columns: [
     { role: 'input', key: 'branch', title: 'Branch', kind: 'text', tag: true, help: 'Tag of the branch, as device rows give it.' },
-    { role: 'input', key: 'limit', title: 'Limit', kind: 'integer', min: 1, default: 50, help: 'Most nodes that the branch may carry.', source: 'common practice, no source' },
+    {
+      role: 'input', key: 'limit', title: 'Limit', kind: 'integer', min: 1, suggestions: LIMITS,
+      help: 'Most nodes that the branch may carry; the standard of the bus, such as TIA-485-A, may be typed.',
+    },
     { role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0, help: 'Share of the limit kept free for later.' },
     { role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean', help: 'Both ends of the line carry their terminating resistors.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

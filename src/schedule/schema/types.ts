@@ -16,7 +16,10 @@ export const types: Sheet = {
     { role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1, help: 'Current of one device at nominal voltage.' },
     { role: 'input', key: 'power', title: 'Power', kind: 'number', unit: 'W', min: 0, decimals: 2, help: 'Power of one device; used where no draw is given.' },
     { role: 'input', key: 'load', title: 'Load', kind: 'choice', choices: ['current', 'power'], default: 'current', help: 'Whether the device draws a constant current or, as a converter does, a constant power.' },
-    { role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, default: 1, decimals: 0, help: 'Bus participants that one device counts on its branch.', source: 'common practice, no source' },
+    {
+      role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, decimals: 0,
+      help: 'Bus participants that one device counts on its branch; 0 for one that is none.',
+    },
     { role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1, help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.' },
     { role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0, decimals: 1, optional: true, help: 'Lowest voltage at which the device works.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying, the source of the figures first.' },

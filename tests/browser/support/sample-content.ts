@@ -14,8 +14,8 @@ export const sample = (): Content => ({
       { ref: 'D4', area: 'Store', type: 'Sensor', qty: 3 },
     ],
     types: [
-      { type: 'Lamp', draw: 350, diversity: 0.8, purpose: 'lighting' },
-      { type: 'Sensor', draw: 100, purpose: 'control' },
+      { type: 'Lamp', draw: 350, nodes: 1, diversity: 0.8, purpose: 'lighting' },
+      { type: 'Sensor', draw: 100, nodes: 1, purpose: 'control' },
     ],
     supplies: [
       { rail: 'L1', purpose: 'lighting', rated: 10 },

@@ -1,0 +1,132 @@
+import { columnPlace, mapLettered, type LetteredCell, type SheetName } from '../../schedule/index.ts';
+
+/** An object of a file, before anything about it is known. */
+export type RawObject = Readonly<Record<string, unknown>>;
+
+/** The columns of version 1 in their order, by which its formulas name cells; `=` stands behind what takes formulas. */
+const COLUMNS = {
+  devices: 'ref area type qty= rail branch run distance= unitDraw= diversity= note '
+    + 'connected demand share points terminalVoltage',
+  types: 'type description purpose draw= power= load points= diversity= minVoltage= note aliases',
+  supplies: 'rail purpose voltage= rated= units= redundant derating= target= fuse= peak= efficiency= enclosure '
+    + 'fullUpTo= lessPerKelvin= note measuredCurrent= measuredVoltage= currentTolerance= voltageTolerance= '
+    + 'usable connected demand loading spare limitDiversity fuseLoading loss status',
+  branches: 'branch limit= reserve= terminated note points free used cables status',
+  runs: 'run rail branch conductor pairs= length= temperature= basis protection= trip= maxDrop= note '
+    + 'measuredCurrent= measuredVoltage= currentTolerance= voltageTolerance= '
+    + 'current drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
+  conductors: 'conductor size= resistance= maxCurrent= source',
+  outputs: 'output module contact load area kind qty= power= voltage= powerFactor= inrush= feed target= note '
+    + 'current rating loading headroom inrushTotal inrushHeadroom status',
+  contacts: 'contact resistive= lamp= motor= coil= inrush= source',
+  feeds: 'feed voltage= rated= diversity= target= note connected demand loading spare status',
+  enclosures: 'enclosure height= width= depth= mounting transfer= otherLoss= ambient= maxInside= note '
+    + 'supplyLoss loss area rise inside status',
+} as const satisfies Partial<Record<SheetName, string>>;
+
+type Sheet1 = keyof typeof COLUMNS;
+const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
+  .map(([sheet, keys]) => [sheet, keys.split(' ')])) as Record<Sheet1, string[]>;
+
+/** What an empty cell meant that has no default of its own any more, or will have another. */
+const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
+  types: { nodes: 1 }, supplies: { peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
+  outputs: { voltage: 230, powerFactor: 1 },
+};
+
+/** The purpose `field` as version 1 called it, in the languages in which it was read. */
+const FIELD = /^\s*(?:peripherals|Peripherie|périphériques)\s*$/i;
+
+/** Key that a column of version 1 has now. */
+export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key);
+
+const isFilled = (value: unknown) => value !== undefined && value !== null;
+
+/** What version 1 meant by the empty cells of a row, where that has to be said now; nothing for a row that is blank. */
+export function meantBy(sheet: string, cells: RawObject): Readonly<Record<string, number>> {
+  if (!Object.values(cells).some(isFilled)) return {};
+  return Object.fromEntries(Object.entries(MEANT[sheet] ?? {}).filter(([key]) => !isFilled(cells[key])));
+}
+
+/** Whether a row holds nothing but what version 1 meant by empty cells. */
+export function isOnlyMeant(sheet: string, cells: RawObject): boolean {
+  return Object.entries(cells).every(([key, value]) => MEANT[sheet]?.[key] === value);
+}
+
+/** One cell under the key that it has now. @param formulaOf what becomes of the text of a formula. */
+export function cellNow<Value>(
+  sheet: string, key: string, value: Value, formulaOf: (text: string) => string,
+): [key: string, value: Value | string] {
+  const columns = isSheet1(sheet) ? columnsOf[sheet] : [];
+  const takesFormulas = columns.includes(`${key}=`);
+  const isKnown = takesFormulas || columns.includes(key);
+  const now = isKnown ? keyNow(key) : key;
+  if (typeof value !== 'string' || !isKnown) return [now, value];
+  if (key === 'purpose' && FIELD.test(value)) return [now, 'field'];
+  return [now, takesFormulas && /^\s*=/.test(value) ? formulaOf(value) : value];
+}
+
+/** An acceptance of version 1, with the names that rules, columns and purposes have now. */
+export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
+  const isMixed = 'rule' in accepted && accepted.rule === 'supply-purposes-mixed';
+  const now = (key: string, value: string) => {
+    if (key === 'rule') return value.replace('-points-', '-nodes-');
+    if (key === 'key') return keyNow(value);
+    return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
+  };
+  const entries: [string, unknown][] = Object.entries(accepted);
+  return Object.fromEntries(entries.map(([key, value]) =>
+    [key, typeof value === 'string' ? now(key, value) : value])) as Entry;
+}
+
+function isSheet1(name: string): name is Sheet1 {
+  return Object.hasOwn(COLUMNS, name);
+}
+
+/** A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader. */
+function byKey(formula: string, own: Sheet1): string {
+  return mapLettered(formula, (part, from, to) => {
+    const sheet = from.sheet?.toLowerCase() ?? own;
+    if (!isSheet1(sheet) || (to?.sheet !== undefined && to.sheet.toLowerCase() !== sheet)) return part;
+    const corners = [from, ...(to === undefined ? [] : [to])].map((corner) => cornerByKey(sheet, corner));
+    return corners.includes(undefined) ? part : `[${sheet}.${corners.join(':')}]`;
+  });
+}
+
+function cornerByKey(sheet: Sheet1, { letters, row, fixedColumn, fixedRow }: LetteredCell): string | undefined {
+  const key = columnsOf[sheet][columnPlace(letters)];
+  if (key === undefined) return undefined;
+  return `${fixedColumn ? '$' : ''}${keyNow(key.replace('=', ''))}${fixedRow ? '$' : ''}#${row}`;
+}
+
+/**
+ * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose
+ * `peripherals` is `field`, and what an empty cell meant by itself is written down.
+ */
+export function fromVersion1(file: RawObject): RawObject {
+  const sheets = mapObject(file.sheets, (rows, sheet) =>
+    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows));
+  const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
+  return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
+}
+
+function rowNow(sheet: Sheet1, row: unknown): unknown {
+  if (!isObject(row)) return row;
+  const formulaNow = (text: string) => byKey(text, sheet);
+  const cells = Object.fromEntries(Object.entries(row).map(([key, value]) => cellNow(sheet, key, value, formulaNow)));
+  return { ...cells, ...meantBy(sheet, cells) };
+}
+
+/** Whatever is of another kind than it should be is left to the reader of files, which says so. */
+function isObject(value: unknown): value is RawObject {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function mapObject(object: unknown, write: (value: unknown, key: string) => unknown): unknown {
+  if (!isObject(object)) return object;
+  return Object.fromEntries(Object.entries(object).map(([key, value]) => [key, write(value, key)]));
+}
+
+function mapList(list: unknown, write: (item: unknown) => unknown): unknown {
+  return Array.isArray(list) ? list.map(write) : list;
+}

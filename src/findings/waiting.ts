@@ -1,0 +1,55 @@
+import type { Touched, Workbook } from '../engine/index.ts';
+import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
+
+/** Rows that wait for an input of a row that they name, where another of their cells is filled in. */
+export interface WaitingRows {
+  /** The sheet that holds the input. */
+  readonly sheet: SheetName;
+  readonly from: SheetName;
+  /** The reference of `from` that names the row with the input. */
+  readonly by: string;
+  /** The cell of `from` without which the input means nothing to a row. */
+  readonly filled: string;
+}
+
+/** Device rows that count nodes on a branch, as many as their type says. */
+export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: 'type', filled: 'branch' };
+
+/** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
+export class Waiting {
+  readonly #document: ScheduleDocument;
+  readonly #book: Workbook;
+  readonly #counts = new Map<WaitingRows, Int32Array>();
+
+  constructor(document: ScheduleDocument, book: Workbook) {
+    this.#document = document;
+    this.#book = book;
+  }
+
+  /** How many rows wait for an input of a row. */
+  of(rows: WaitingRows, id: number): number {
+    let counts = this.#counts.get(rows);
+    if (counts === undefined) this.#counts.set(rows, counts = this.#count(rows));
+    return counts[id] ?? 0;
+  }
+
+  /** Counts again what a change concerns. @returns the rows for whose inputs other numbers wait than before. */
+  update(touched: Touched): [SheetName, number][] {
+    return [...this.#counts].flatMap(([rows, before]) => {
+      if (!touched.concerns(rows.from, rows.by) && !touched.concerns(rows.from, rows.filled)) return [];
+      const counts = this.#count(rows);
+      this.#counts.set(rows, counts);
+      return this.#document.rows(rows.sheet).filter(({ id }) => counts[id] !== (before[id] ?? 0))
+        .map(({ id }): [SheetName, number] => [rows.sheet, id]);
+    });
+  }
+
+  #count({ sheet, from, by, filled }: WaitingRows): Int32Array {
+    const counts = new Int32Array(this.#document.capacity(sheet));
+    const targets = this.#book.targets(from, by);
+    for (const { id, cells } of this.#document.rows(from)) {
+      if (targets[id]! >= 0 && (cells[filled] ?? null) !== null) counts[targets[id]!]! += 1;
+    }
+    return counts;
+  }
+}
