@@ -20,6 +20,8 @@ export interface Check {
   readonly severity: Severity;
   /** What it finds counts in the status of the row. */
   readonly inStatus?: true;
+  /** It is told once, in the row that lacks the input; here it only counts in the status. */
+  readonly elsewhere?: true;
   /** It finds nothing where this input is empty, so that it need not be asked: most cells of most rows are. */
   readonly needs?: string;
   readonly find: (row: RowReader) => Found | undefined;

@@ -17,6 +17,9 @@ type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
   readonly check: number;
 };
 
+/** Whether it is told in its own row. */
+const isTold = ({ sheet, check }: Kept) => CHECKS[sheet][check]?.elsewhere !== true;
+
 /** Sheets whose rows have a status. */
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
   CHECKS[sheet].some(({ inStatus }) => inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
@@ -55,7 +58,9 @@ export class Findings {
   get counts(): Readonly<Record<Severity, number>> {
     const counts = { over: 0, near: 0, incomplete: 0, note: 0 };
     for (const sheet of SHEET_NAMES) {
-      for (const kept of this.#kept[sheet].values()) for (const { severity } of kept) counts[severity] += 1;
+      for (const kept of this.#kept[sheet].values()) {
+        for (const each of kept) if (isTold(each)) counts[each.severity] += 1;
+      }
     }
     return counts;
   }
@@ -64,7 +69,7 @@ export class Findings {
   of(sheet: SheetName, id: number): readonly Finding[] {
     const row = this.#document.row(sheet, id);
     if (row === undefined) return [];
-    return (this.#kept[sheet].get(id) ?? []).map((kept) => this.#finding(kept, row));
+    return (this.#kept[sheet].get(id) ?? []).filter(isTold).map((kept) => this.#finding(kept, row));
   }
 
   /** The worst that the limits of a row say; `null` for rows that have none or are blank. */
@@ -169,7 +174,9 @@ export class Findings {
     for (const sheet of SHEET_NAMES) {
       if (this.#kept[sheet].size === 0) continue;
       for (const row of this.#document.rows(sheet)) {
-        for (const kept of this.#kept[sheet].get(row.id) ?? []) bySeverity[kept.severity].push(this.#finding(kept, row));
+        for (const kept of this.#kept[sheet].get(row.id) ?? []) {
+          if (isTold(kept)) bySeverity[kept.severity].push(this.#finding(kept, row));
+        }
       }
     }
     return SEVERITIES.flatMap((severity) => bySeverity[severity]);

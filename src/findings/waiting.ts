@@ -15,6 +15,9 @@ export interface WaitingRows {
 /** Device rows that count nodes on a branch, as many as their type says. */
 export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: 'type', filled: 'branch' };
 
+/** Runs that are made of a conductor. */
+export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 'conductor', filled: 'conductor' };
+
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
   readonly #document: ScheduleDocument;

@@ -23,7 +23,7 @@ function anotherValue({ kind, to, tag, choices, max, default: otherwise }: Input
 
 test('that what a conductor carries is not known is found until it is entered', () => {
   const schedule = scheduleOf({ ...SHEETS, conductors: [{ conductor: 'C', resistance: 12 }] });
-  const isFound = () => findingsAt(schedule, 'runs').some(({ rule }) => rule === 'run-carries-unknown');
+  const isFound = () => findingsAt(schedule, 'conductors').some(({ rule }) => rule === 'conductor-current-missing');
   expect(isFound()).toBe(true);
   enter(schedule, 'conductors', 0, { maxCurrent: 3 });
   expect(isFound()).toBe(false);

@@ -91,8 +91,12 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     message: 'Run W1 has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.', silent: [RUN({})],
   },
   {
-    rule: 'run-carries-unknown', sheet: 'runs', sheets: RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }), severity: 'incomplete', key: 'carries', value: null, inStatus: true,
-    message: 'Run W1: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet Conductors where a source says so.', silent: [RUN({})],
+    rule: 'conductor-current-missing', sheet: 'conductors', sheets: RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }), severity: 'incomplete', key: 'maxCurrent', value: null, inStatus: false,
+    message: 'Conductor C: what it carries is not known, and 1 run waits for it. Enter it, with the source that says so, or use a conductor of which it is known.',
+    silent: [
+      RUN({}), RUN({ conductor: null }, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }),
+      RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10, maxCurrent: '=1/0' }] }),
+    ],
   },
   {
     rule: 'run-voltage-not-checked', sheet: 'runs', sheets: RUN({}, {}, { types: [{ type: 'T' }] }), severity: 'note', key: 'minVoltage', value: null, inStatus: false,

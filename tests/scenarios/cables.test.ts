@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import type { Cells } from '../../src/schedule/index.ts';
 import { readData, rowsOf } from '../data/read-data.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
 /** One run of a conductor as it comes with the software, 5 m long, with a load at its end. */
 function run(conductor: string, amps: number, cells: Cells = {}) {
@@ -48,13 +48,21 @@ test.each<{ why: string; cells: Cells; carries: number; status: string }>([
   expect(figures(run('1.5 mm² solid', 12, cells))).toEqual([closeTo(carries, EXACT), status]);
 });
 
-test('a run whose conductor does not say what it carries is never within limits, and names where to say it', () => {
-  const schedule = scheduleOf({
-    ...run('1.5 mm² solid', 1).content().sheets, conductors: [{ conductor: '1.5 mm² solid', resistance: 12.1 }],
-  });
+test('runs whose conductor does not say what it carries are never within limits, and the conductor is told once', () => {
+  const { sheets } = run('C', 1).content();
+  const wires = ['W1', 'W2', 'W3'].map((name) => ({ ...sheets.runs![0], run: name }));
+  const schedule = scheduleOf({ ...sheets, runs: wires, conductors: [{ conductor: 'C', resistance: 12.1 }] });
   expect(figures(schedule)).toEqual([null, 'incomplete']);
-  expect(findingsAt(schedule, 'runs').find(({ rule }) => rule === 'run-carries-unknown')!.message).toContain('on the sheet Conductors');
   expect(valueAt(schedule, 'runs', 0, 'smallestConductor')).toBeNull();
+  const { numbers } = schedule.explain('runs', idAt(schedule, 'runs'), 'status')!;
+  expect(numbers).toContain('what its conductor carries is not known');
+  const told = schedule.findings.filter(({ rule }) => /carries|current-missing/.test(rule));
+  expect(told).toMatchObject([{ rule: 'conductor-current-missing', sheet: 'conductors', tag: 'C', key: 'maxCurrent', waiting: 3 }]);
+  const counted = Object.values(schedule.findingCounts).reduce((sum, count) => sum + count, 0);
+  expect(counted).toBe(schedule.findings.length);
+  enter(schedule, 'conductors', 0, { maxCurrent: 10 });
+  expect(figures(schedule)).toEqual([10, 'ok']);
+  expect(schedule.findings.filter(({ rule }) => rule === 'conductor-current-missing')).toEqual([]);
 });
 
 test('what a cable carries is explained with its numbers and its tables', () => {

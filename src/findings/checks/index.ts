@@ -2,6 +2,7 @@ import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
 import { branchChecks } from './branch-checks.ts';
 import { cellChecks } from './cell-checks.ts';
+import { conductorChecks } from './conductor-checks.ts';
 import { deviceChecks } from './device-checks.ts';
 import { enclosureChecks } from './enclosure-checks.ts';
 import { feedChecks } from './feed-checks.ts';
@@ -14,7 +15,7 @@ import { typeChecks } from './type-checks.ts';
 
 const ALL: readonly Check[] = [
   ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
-  ...typeChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
+  ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

@@ -136,7 +136,7 @@ export const runChecks: readonly Check[] = [
   },
   notChecked('run-protection-not-checked', 'runs', 'protection', message('{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.')),
   {
-    rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true,
+    rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined
       : unknown(row, message('{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.'), { sheet: row.titleOf('conductors') }),
   },
