@@ -128,6 +128,10 @@ describe('parseCell', () => {
     expect('hint' in parsed && parsed.hint).toMatch(/^Trip multiple 5 for B: IEC 60898-1/);
   });
 
+  it.each(['valueOf', 'constructor', 'toString', '__proto__'])('%s is no unit', (name) => {
+    expect(parseCell(column('devices.unitDraw'), `350 ${name}`)).toMatchObject({ ok: false });
+  });
+
   it('says at which voltage watts were turned into a draw', () => {
     expect(parseCell(column('devices.unitDraw'), '8.4 W'))
       .toEqual({ ok: true, value: 350, hint: '8.4 W at 24 V is 350 mA' });

@@ -28,7 +28,7 @@ const SPELLINGS: Readonly<Record<string, string>> = {
 /** One form for the many ways of writing a unit: `mm2`, `mm^2` and `mm²` are the same. */
 function unitForm(text: string): string {
   const form = text.normalize('NFKC').replace(/[\s^·⋅*()]/g, '').replace(/ohms?/i, 'Ω').replace(/^KW$/, 'kW');
-  return SPELLINGS[form] ?? form;
+  return Object.hasOwn(SPELLINGS, form) ? SPELLINGS[form]! : form;
 }
 
 function shiftsOf(column: Column): Readonly<Record<string, number>> {
