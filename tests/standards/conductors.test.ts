@@ -165,16 +165,18 @@ describe('the conductors that come with the software', () => {
   test.each(metric.filter(({ size }) => size > 0.5))('$conductor carries what a table says, at its temperatures', (row) => {
     const { twoLoadedAt30: { B1, B2, C, E }, threeLoadedAt40 } = CURRENT_CAPACITY;
     const isFixed = row.conductor.endsWith('solid') && row.size in B2;
-    expect([row.maxCurrent, ...temperatures(row)]).toEqual(isFixed ? [B2[row.size], 70, 30] : [threeLoadedAt40[row.size], 70, 40]);
+    expect([row.maxCurrent, ...temperatures(row)])
+      .toEqual(isFixed ? [B2[row.size], 70, 30] : [threeLoadedAt40[row.size], 70, 40]);
     // Whichever way it is laid in air, it carries at least that.
     for (const laid of [B1, C, E]) expect(laid[row.size] ?? Infinity).toBeGreaterThanOrEqual(row.maxCurrent);
   });
 
-  test.each(metric.filter(({ size }) => size === 0.5))('$conductor: 3 A, BS 7671, Table 4F3A, at 60 °C (from memory, sure)', (row) => {
+  test.each(metric.filter(({ size }) => size === 0.5))(
+    '$conductor: 3 A, BS 7671, Table 4F3A, at 60 °C (from memory, sure)', (row) => {
     expect([row.maxCurrent, ...temperatures(row)]).toEqual([3, 60, 30]);
   });
 
-  test.each(gauges)('$conductor carries what NFPA 79 says of it or of the next thinner, within what may protect it', (row) => {
+  test.each(gauges)('$conductor carries what NFPA 79 says, within what may protect it', (row) => {
     const gauge = Number(/\d+/.exec(row.conductor)?.[0]);
     const carried = CURRENT_CAPACITY.gauges[gauge] ?? CURRENT_CAPACITY.gauges[gauge + 1]!;
     expect(row.maxCurrent).toBe(Math.min(carried, CURRENT_CAPACITY.gaugeProtection[gauge] ?? Infinity));

@@ -1,8 +1,8 @@
 /**
- * Currents that copper conductors carry [A] by cross-section [mm²], PVC of 70 °C. What is marked as remembered was not read.
+ * Currents that copper conductors carry [A] by cross-section [mm²], PVC of 70 °C. What is remembered was not read.
  */
 export const CURRENT_CAPACITY = {
-  /** IEC 60364-5-52, two loaded conductors in air of 30 °C: read in two reprints, but B1 of 1 mm² and B2 of 16 mm² remembered. */
+  /** IEC 60364-5-52, two loaded, air of 30 °C: read in reprints; B1 of 1 mm² and B2 of 16 mm² remembered. */
   twoLoadedAt30: {
     B1: { 1: 13.5, 1.5: 17.5, 2.5: 24, 4: 32, 6: 41, 10: 57 } as Record<number, number>,
     B2: { 1: 13, 1.5: 16.5, 2.5: 23, 4: 30, 6: 38, 10: 52, 16: 69 } as Record<number, number>,

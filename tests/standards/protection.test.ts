@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { faultCurrent, longestClearing, loopResistancePerMetre, mayNotClear, TRIP_CHARACTERISTICS, tripMultiple } from '../../src/electrical/index.ts';
+import {
+  faultCurrent, longestClearing, loopResistancePerMetre, mayNotClear, TRIP_CHARACTERISTICS, tripMultiple,
+} from '../../src/electrical/index.ts';
 import { closeTo, EXACT, printed } from '../support/close-to.ts';
 import { IEC_60228 } from './iec-60228.ts';
 
@@ -68,8 +70,8 @@ test('quick-acting fuses: 4 × within 300 ms and 10 × within 20 ms, IEC 60127-2
 });
 
 /*
- * Total wire, both conductors [m], over which a breaker was seen to clear on 24 V DC, for 0.75, 1, 1.5 and 2.5 mm²: manual
- * of a power supply, «Output circuit breakers», p. 30. The supply in it gives 10 A for ever and about 50 A for some
+ * Total wire, both conductors [m], over which a breaker was seen to clear on 24 V DC, for 0.75, 1, 1.5 and 2.5 mm²:
+ * manual of a power supply, «Output circuit breakers», p. 30. The supply in it gives 10 A for ever and about 50 A for some
  * milliseconds (from memory). The table holds for that one supply; for the software it is a bound.
  */
 const CLEARED: [kind: 'B' | 'C', rated: number, wire: number[]][] = [

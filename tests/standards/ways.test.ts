@@ -58,15 +58,19 @@ const GATES = [
   [100, 27, 86], [125, 46, 140],
 ] as const;
 
+/** Each fuse, and the one so many steps up the series of ratings. */
+const pairsOfGates = (steps: number) => GATES.slice(0, -steps).map(([rated, , most], at) =>
+  ({ rated, most, upstream: GATES[at + steps]![0], least: GATES[at + steps]![1] }));
+
 describe('gG behind gG discriminates as the gates of IEC 60269-1, Table 7, say', () => {
-  test.each(GATES.slice(0, -2).map(([rated, , most], at) => ({ rated, most, upstream: GATES[at + 2]![0], least: GATES[at + 2]![1] })))(
+  test.each(pairsOfGates(2))(
     '$rated A behind $upstream A, two steps up', ({ rated, most, upstream, least }) => {
       // 100 A behind 160 A is left out: the table that was read ends at 125 A.
       expect(most).toBeLessThanOrEqual(least);
       expect(discriminates(of('gG', upstream), of('gG', rated), null)).toBe(true);
     });
 
-  test.each(GATES.slice(0, -1).map(([rated, , most], at) => ({ rated, most, upstream: GATES[at + 1]![0], least: GATES[at + 1]![1] })))(
+  test.each(pairsOfGates(1))(
     '$rated A not behind $upstream A, one step up', ({ rated, most, upstream, least }) => {
       expect(most).toBeGreaterThan(least);
       expect(discriminates(of('gG', upstream), of('gG', rated), null)).toBe(false);

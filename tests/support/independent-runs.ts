@@ -53,8 +53,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       voltage / (ohmsPerMetre * length), number(supply.rated) * number(supply.units, 1) * number(supply.peak, 1.2));
     const faults: RunFault[] = [];
     const carries = independentCarries({
-      alone: number(conductor.maxCurrent, Infinity), pairs, grouped: number(run.grouped, pairs), ambient: number(run.ambient, 30),
-      highest: number(conductor.maxTemperature, 70), base: number(conductor.baseTemperature, 30),
+      alone: number(conductor.maxCurrent, Infinity), pairs, grouped: number(run.grouped, pairs),
+      ambient: number(run.ambient, 30), highest: number(conductor.maxTemperature, 70), base: number(conductor.baseTemperature, 30),
     });
     if (settled === null) faults.push('no working voltage');
     else {
