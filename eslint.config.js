@@ -14,7 +14,8 @@ export default defineConfig(
     linterOptions: { reportUnusedDisableDirectives: 'error' },
     rules: {
       'eqeqeq': 'error',
-      'max-len': ['error', { code: 140, ignoreUrls: true, ignoreStrings: true, ignoreTemplateLiterals: true }],
+      // A sentence, which is the key of a catalogue, stays in one piece.
+      'max-len': ['error', { code: 120, ignoreUrls: true, ignoreStrings: true, ignoreTemplateLiterals: true, ignoreRegExpLiterals: true }],
       'quotes': ['error', 'single', { avoidEscape: true }],
       'semi': 'error',
       // The type check knows every name.

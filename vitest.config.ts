@@ -26,7 +26,9 @@ const inBrowser = {
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
 /** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
-const parts = [...walk, 'tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,hostile,languages,panel}*.test.ts'];
+const parts = [
+  ...walk, 'tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,hostile,languages,panel}*.test.ts',
+];
 
 const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
@@ -102,7 +104,9 @@ export default defineConfig({
           setupFiles: ['tests/browser/engines/ready-firefox.ts'],
           sequence: { groupOrder: 2 },
           browser: {
-            enabled: true, headless: true, viewport, provider: firefox, commands: { nameTestFrame }, instances: [{ browser: 'firefox' }],
+            enabled: true, headless: true, viewport, provider: firefox, commands: { nameTestFrame }, instances: [{
+              browser: 'firefox',
+            }],
           },
         },
       },
@@ -115,7 +119,9 @@ export default defineConfig({
           include: walk,
           globalSetup: ['tests/browser/engines/start-webkit.ts'],
           sequence: { groupOrder: 3 },
-          browser: { enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }] },
+          browser: {
+            enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }],
+          },
         },
       },
       {

@@ -16,11 +16,18 @@ function showTotals(): void {
   find('totals').replaceChildren(...schedule.rows('supplies').map(({ id }) => {
     const cell = (key: string) => schedule.value('supplies', id, key);
     const line = document.createElement('tr');
-    line.append(made('td', String(cell('rail'))), made('td', amperes(cell('demand')), 'figure'), made('td', amperes(cell('usable')), 'figure'));
+    line.append(
+      made('td', String(cell('rail'))), made('td', amperes(cell('demand')), 'figure'),
+      made('td', amperes(cell('usable')), 'figure')
+    );
     return line;
   }));
-  const choices = schedule.findings.map(({ message }, index) => Object.assign(document.createElement('option'), { value: String(index), text: message }));
-  find('places').replaceChildren(Object.assign(document.createElement('option'), { value: '', text: 'choose a finding' }), ...choices);
+  const choices = schedule.findings.map(({ message }, index) => Object.assign(
+    document.createElement('option'), { value: String(index), text: message }
+  ));
+  find('places').replaceChildren(
+    Object.assign(document.createElement('option'), { value: '', text: 'choose a finding' }), ...choices
+  );
 }
 
 function note(text: string): void {

@@ -2,8 +2,8 @@ import type { Reporter, TestModule } from 'vitest/node';
 import { closingLine, flakyLine } from './closing-line.mjs';
 
 /**
- * Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. A line for
- * each test that passed on another try than the first comes before it.
+ * Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. A
+ * line for each test that passed on another try than the first comes before it.
  */
 export default class ClosingLineReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {

@@ -33,7 +33,9 @@ export function findImportFaults(texts) {
     const part = partOf(file);
     if (part === undefined) continue;
     const specifiers = importsOf(text);
-    importedFiles.set(file, new Set(specifiers.filter((each) => each.startsWith('.')).map((each) => targetOf(file, each))));
+    importedFiles.set(
+      file, new Set(specifiers.filter((each) => each.startsWith('.')).map((each) => targetOf(file, each)))
+    );
     for (const specifier of specifiers) {
       const message = specifier.startsWith('.')
         ? relativeFault(file, part, specifier, importedParts)
@@ -138,7 +140,12 @@ function fileCircles(importedFiles) {
     const way = told.has(file) ? undefined : wayRound(importedFiles, file);
     if (way === undefined) return [];
     for (const each of way) told.add(each);
-    return [{ file, specifier: way[1] ?? file, message: `the files import each other in a circle: ${[...way, file].join(' → ')}` }];
+    return [
+      {
+        file, specifier: way[1] ?? file,
+        message: `the files import each other in a circle: ${[...way, file].join(' → ')}`,
+      },
+    ];
   });
 }
 

@@ -28,7 +28,9 @@ export function knownPlugins(): Plugin {
     },
     buildEnd(error) {
       if (error || kept === KNOWN_PLUGINS.length) return;
-      this.error(`Found ${kept} of ${KNOWN_PLUGINS.length} function plugins of the formula engine: its list has changed.`);
+      this.error(
+        `Found ${kept} of ${KNOWN_PLUGINS.length} function plugins of the formula engine: its list has changed.`
+      );
     },
   };
 }

@@ -21,7 +21,8 @@ const unused: readonly UnusedModules[] = [
     what: 'the grid’s own theme, which it takes only where it is given no name of another',
     path: /\/handsontable\/themes\/theme\/main\.mjs$/,
     count: 1,
-    replace: (code) => code.includes('export { mainTheme };') ? 'export const mainTheme = { name: \'main\' };' : undefined,
+    replace: (code) => code.includes('export { mainTheme };')
+      ? 'export const mainTheme = { name: \'main\' };' : undefined,
   },
   {
     what: 'the formula engine’s help texts on its functions, which only its catalogue of functions reads',
@@ -38,7 +39,8 @@ const unused: readonly UnusedModules[] = [
     count: 1,
     replace: (code) => {
       const [, names] = /^export \{ ([\w, ]+) \};$/m.exec(code) ?? [];
-      return names?.split(', ').map((name) => `export function ${name}() { throw new Error('No message has a pattern.'); }`).join('\n');
+      return names?.split(', ').map((name) =>
+        `export function ${name}() { throw new Error('No message has a pattern.'); }`).join('\n');
     },
   },
   {
@@ -81,7 +83,9 @@ export function leaveOutUnused(): Plugin {
       if (error) return;
       for (const modules of unused) {
         const count = found.get(modules) ?? 0;
-        if (count !== modules.count) this.error(`Found ${count} of ${modules.count} modules that hold ${modules.what}.`);
+        if (count !== modules.count) {
+          this.error(`Found ${count} of ${modules.count} modules that hold ${modules.what}.`);
+        }
       }
     },
   };

@@ -11,7 +11,10 @@ import { projectFolder } from './project-folder.mjs';
 /** Share that tests are to notice. */
 const AIM = 0.95;
 
-/** The folders that are changed, with the tests that are to notice it: the nearest first, then those asked where these did not. */
+/**
+ * The folders that are changed, with the tests that are to notice it: the nearest first, then those asked where these
+ * did not.
+ */
 const NOTICED_BY: Readonly<Record<string, readonly (readonly string[])[]>> = {
   'src/electrical': [['tests/electrical', 'tests/standards'], ['tests/engine', 'tests/findings']],
   'src/findings': [['tests/findings'], ['tests/scenarios', 'tests/engine', 'tests/words']],

@@ -12,9 +12,10 @@ import { readJson } from './read-json.mjs';
  */
 
 /**
- * What stands before the first paint; with the grid, what every page with a key loads; with the work areas (takeoff, sharing
- * out, sizing, load table, pictures), drafts and the reader of workbooks, each loaded when it is needed, everything; and apart
- * from these, the words of the larger of the languages beside English, which only a page in it loads.
+ * What stands before the first paint; with the grid, what every page with a key loads; with the work areas (takeoff,
+ * sharing out, sizing, load table, pictures), drafts and the reader of workbooks, each loaded when it is needed,
+ * everything; and apart from these, the words of the larger of the languages beside English, which only a page in it
+ * loads.
  */
 const budgetsKilobytes = { firstPaint: 230, schedule: 430, all: 530, language: 50 };
 const titles = {
@@ -60,9 +61,12 @@ function chunkNamed(name) {
 const all = filesFrom(entry, true);
 for (const file of all) console.log(`${kilobytes([file]).toFixed(1).padStart(8)} KB  ${file}`);
 const single = 'elv-load-schedule.single.js';
-if (existsSync(join(dist, single))) console.log(`${kilobytes([single]).toFixed(1).padStart(8)} KB  ${single}, all in one file`);
+if (existsSync(join(dist, single))) {
+  console.log(`${kilobytes([single]).toFixed(1).padStart(8)} KB  ${single}, all in one file`);
+}
 const firstPaint = filesFrom(entry, false);
-const catalogues = ['de', 'fr'].map((language) => [...filesFrom(chunkNamed(language), false)].filter((file) => !firstPaint.has(file)));
+const catalogues = ['de', 'fr']
+  .map((language) => [...filesFrom(chunkNamed(language), false)].filter((file) => !firstPaint.has(file)));
 const languages = catalogues.flat();
 const sizes = {
   firstPaint: kilobytes(firstPaint),

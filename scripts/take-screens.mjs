@@ -24,7 +24,8 @@ const folder = join(projectFolder, 'examples', 'screens');
  * @param {[sheet: string, row: number, key: string]} cell
  */
 const select = (page, ...cell) => page.evaluate(([sheet, row, key]) => {
-  const element = /** @type {Element & { select(...cell: unknown[]): void }} */ (document.querySelector('elv-load-schedule'));
+  const element =
+    /** @type {Element & { select(...cell: unknown[]): void }} */ (document.querySelector('elv-load-schedule'));
   element.select(sheet, row, key);
 }, cell);
 
@@ -41,7 +42,8 @@ const screens = [
   {
     name: 'takeoff', act: async (page) => {
       await page.getByRole('button', { name: 'Takeoff' }).click();
-      await page.locator('textarea').first().fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'library-refit.csv'), 'utf8'));
+      await page.locator('textarea').first()
+        .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'library-refit.csv'), 'utf8'));
       await page.getByRole('button', { name: 'Read what is typed' }).click();
     },
   },

@@ -1,7 +1,8 @@
 /**
  * The load schedule without a screen: what pages, servers and commands use. Needs no browser.
  *
- * A schedule is made from a content, worked out at once, and changed by lists of changes, which `act` carries out as one action:
+ * A schedule is made from a content, worked out at once, and changed by lists of changes, which `act` carries out as
+ * one action:
  * `schedule.act('Rating', setCells(schedule.document, [{ sheet: 'supplies', id, key: 'rated', value: 10 }]))`.
  */
 export { LoadSchedule, type LoadScheduleOptions, type ScheduleEvent } from './load-schedule.ts';
@@ -9,7 +10,8 @@ export { LoadSchedule, type LoadScheduleOptions, type ScheduleEvent } from './lo
 // The schema, and the document that follows it.
 export {
   columnOf, computedColumns, DETAIL_KEYS, findColumn, inputColumns, SCHEMA, SHEET_NAMES, tagOf, titleWithUnit,
-  type Acceptance, type Cells, type CellValue, type Change, type Column, type ColumnKind, type ComputedColumn, type Content,
+  type Acceptance, type Cells, type CellValue, type Change, type Column, type ColumnKind, type ComputedColumn,
+  type Content,
   type DetailKey, type Details, type FormulaProblem, type InputColumn, type Revision, type Row, type RowAcceptance,
   type ScheduleDocument, type Sheet, type SheetName, type Suggestion,
 } from './schedule/index.ts';
@@ -35,21 +37,26 @@ export { openWorkbook, type SheetRows, type Workbook } from './exchange/workbook
 export {
   columnsToRemember, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
   type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffColumn, type TakeoffDecisions,
-  type TakeoffField, type TakeoffLine, type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffSource, type TakeoffSums,
+  type TakeoffField, type TakeoffLine, type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffSource,
+  type TakeoffSums,
 } from './exchange/takeoff/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.
 export {
   OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
-  type AddedBin, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin, type SharedSheet,
-  type ShareGroup, type ShareRequest, type ShareRow, type Sharing, type SharingOptions, type SharingProblem, type SharingProgress,
+  type AddedBin, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin,
+  type SharedSheet,
+  type ShareGroup, type ShareRequest, type ShareRow, type Sharing, type SharingOptions, type SharingProblem,
+  type SharingProgress,
   type SizingOptions, type SizingRow,
 } from './allocation/index.ts';
 
 // The load table, what changed, the digest.
 export {
-  buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS, scheduleDigest, tableJson,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type TableFinding, type TableJson,
+  buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
+  scheduleDigest, tableJson,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type TableFinding,
+  type TableJson,
 } from './report/index.ts';
 
 // The languages in which all of it speaks.

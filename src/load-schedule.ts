@@ -30,18 +30,22 @@ export interface ScheduleEvent {
 
 export interface LoadScheduleOptions {
   /**
-   * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives its key.
+   * Key of the formula engine. `gpl-v3` takes the engine under the GPL, version 3; whoever has another licence gives
+   * its key.
    */
   readonly engineLicenseKey?: string;
   /** The language in which findings and explanations speak; English unless said otherwise. */
   readonly words?: Words;
-  /** An earlier session to go on with, in the place of a content: what it began with, and all that was done in it, which can be undone. */
+  /**
+   * An earlier session to go on with, in the place of a content: what it began with, and all that was done in it, which
+   * can be undone.
+   */
   readonly session?: { readonly base: Snapshot; readonly actions: readonly LoggedAction[] };
 }
 
 /**
- * A load schedule: the document, what it comes to, what was found in it, and every action taken back or done again. It needs
- * no browser.
+ * A load schedule: the document, what it comes to, what was found in it, and every action taken back or done again. It
+ * needs no browser.
  */
 export class LoadSchedule {
   readonly document: ScheduleDocument;
@@ -56,7 +60,8 @@ export class LoadSchedule {
   constructor(content: Content = { details: {}, sheets: {} }, options: LoadScheduleOptions = {}) {
     const { session, words = ENGLISH } = options;
     this.#words = words;
-    const { snapshot, problems } = session === undefined ? toSnapshot(content, words) : { snapshot: session.base, problems: [] };
+    const { snapshot, problems } = session === undefined
+      ? toSnapshot(content, words) : { snapshot: session.base, problems: [] };
     this.formulaProblems = problems;
     this.document = new ScheduleDocument(snapshot);
     this.#history = new History(this.document);
@@ -70,7 +75,9 @@ export class LoadSchedule {
     return this.#words;
   }
 
-  /** Has findings and explanations speak another language from now on. Names of actions that are done stay as they are. */
+  /**
+   * Has findings and explanations speak another language from now on. Names of actions that are done stay as they are.
+   */
   speak(words: Words): void {
     if (words === this.#words) return;
     this.#words = words;
@@ -106,7 +113,8 @@ export class LoadSchedule {
    */
   formulaText(sheet: SheetName, id: number, key: string, words: Words = ENGLISH): string | undefined {
     const own = this.document.row(sheet, id)?.cells[key];
-    return isFormula(own) && isNumeric(columnOf(sheet, key)) ? showFormula(own, sheet, this.document, words) : undefined;
+    return isFormula(own) && isNumeric(columnOf(sheet, key))
+      ? showFormula(own, sheet, this.document, words) : undefined;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */
@@ -144,7 +152,9 @@ export class LoadSchedule {
     const column = columnOf(sheet, key);
     if (column.role === 'computed' && column.status === true) {
       const status = this.#findings.status(sheet, id);
-      return status === null ? undefined : explainStatus(sheet, status, this.#findings.deciding(sheet, id), this.#words);
+      return status === null
+        ? undefined
+        : explainStatus(sheet, status, this.#findings.deciding(sheet, id), this.#words);
     }
     return explain(this.document, this.#book, sheet, id, key, this.#words);
   }
@@ -258,7 +268,8 @@ export class LoadSchedule {
   }
 
   /**
-   * Calls a listener after every action. What it throws is thrown again once everybody has heard of the action, outside of it.
+   * Calls a listener after every action. What it throws is thrown again once everybody has heard of the action, outside
+   * of it.
    * @returns a function that ends it.
    */
   subscribe(listener: (event: ScheduleEvent) => void): () => void {

@@ -65,10 +65,13 @@ export class AcceptanceForm extends LitElement {
   readonly #onSubmit = (event: SubmitEvent): void => {
     event.preventDefault();
     const fields = new FormData(event.currentTarget as HTMLFormElement);
-    const [reason, name, date] = ['reason', 'name', 'date'].map((key) => (fields.get(key) as string).trim()) as [string, string, string];
+    const [reason, name, date] = ['reason', 'name', 'date']
+      .map((key) => (fields.get(key) as string).trim()) as [string, string, string];
     const { words } = this.schedule;
     const missing = [
-      ...(reason === '' ? [words.say('why')] : []), ...(name === '' ? [words.say('by whom')] : []), ...(date === '' ? [words.say('on which date')] : []),
+      ...(reason === '' ? [words.say('why')] : []), ...(name === '' ? [words.say('by whom')] : []), ...(
+        date === '' ? [words.say('on which date')] : []
+      ),
     ];
     if (missing.length > 0) {
       const all = missing.reduce((one, other) => words.say('{one} and {other}', { one, other }));

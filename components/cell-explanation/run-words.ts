@@ -23,14 +23,18 @@ function longest(schedule: LoadSchedule, id: number): string {
   const most = numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' });
   if (most === null) return '';
   return most === 0 ? words.say('with {conductor} it fails at any length', { conductor: text('conductor') })
-    : words.say('with {conductor} it may be {length} long', { conductor: text('conductor'), length: text('maxLength') });
+    : words.say(
+      'with {conductor} it may be {length} long', { conductor: text('conductor'), length: text('maxLength') }
+    );
 }
 
 function smallest(schedule: LoadSchedule, id: number): string {
   const { words } = schedule;
   const length = figureText(schedule, { sheet: 'runs', id, key: 'length' });
   const conductor = schedule.value('runs', id, 'smallestConductor');
-  if (typeof conductor === 'string') return words.say('{conductor} is the smallest conductor that does at {length}', { conductor, length });
+  if (typeof conductor === 'string') {
+    return words.say('{conductor} is the smallest conductor that does at {length}', { conductor, length });
+  }
   return numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' }) === null ? ''
     : words.say('no conductor of this schedule does at {length}', { length });
 }

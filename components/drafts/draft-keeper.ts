@@ -410,13 +410,17 @@ function goingOnFrom(files: readonly string[] = [], digest: string): readonly st
 
 /** How many cells, rows and other things an action changes, more or less. */
 function sizeOf(action: LoggedAction): number {
-  return action.cause === 'act' ? action.changes.reduce((sum, change) => sum + (change.op === 'insert' ? change.rows.length : 1), 0) : 1;
+  return action.cause === 'act'
+    ? action.changes.reduce((sum, change) => sum + (change.op === 'insert' ? change.rows.length : 1), 0)
+    : 1;
 }
 
 async function withinPatience<Result>(answer: Promise<Result>): Promise<Result> {
   let timer: ReturnType<typeof setTimeout> | undefined;
   const late = new Promise<never>((_, reject) => {
-    timer = setTimeout(() => { reject(new Error('The database of the browser does not answer.')); }, PATIENCE_MILLISECONDS);
+    timer = setTimeout(
+      () => { reject(new Error('The database of the browser does not answer.')); }, PATIENCE_MILLISECONDS
+    );
   });
   return Promise.race([answer, late]).finally(() => { clearTimeout(timer); });
 }

@@ -13,7 +13,9 @@ export async function holdDraft(id: number): Promise<(() => void) | undefined> {
   if (locks === undefined) return holdsNothing;
   return new Promise((resolve) => {
     const signal = AbortSignal.timeout(PATIENCE_MILLISECONDS);
-    locks.request(`elv-load-schedule draft ${id}`, { signal }, () => new Promise<void>((release) => { resolve(release); }))
+    locks.request(
+      `elv-load-schedule draft ${id}`, { signal }, () => new Promise<void>((release) => { resolve(release); })
+    )
       .catch(() => { resolve(signal.aborted ? undefined : holdsNothing); });
   });
 }

@@ -9,17 +9,33 @@ import { timeIn } from './time-in.ts';
 
 const TEXTS = {
   restored: message('Draft of {time} restored: {name}.'),
-  unchecked: message('Draft of {time} restored: {name}. The file of this page could not be read, so it is not known whether it was changed since.'),
+  unchecked: message(
+    'Draft of {time} restored: {name}. The file of this page could not be read, so it is not known whether it was changed since.'
+  ),
   kept: message('There is another draft, of {time}: {name}.'),
-  changed: message('The schedule of this page was changed since the draft of {time} was begun: {name}. What is shown is the schedule of this page; the draft is kept.'),
-  other: message('The draft of {time} is of another schedule: {name}. It is not shown here, and kept for the page of that schedule.'),
+  changed: message(
+    'The schedule of this page was changed since the draft of {time} was begun: {name}. What is shown is the schedule of this page; the draft is kept.'
+  ),
+  other: message(
+    'The draft of {time} is of another schedule: {name}. It is not shown here, and kept for the page of that schedule.'
+  ),
   discarded: message('Draft of {time} discarded: {name}.'),
-  saved: message('Saved as a file at {time}. Whether the file was written is not known here, so the draft is kept until it is discarded.'),
-  foreign: message('The draft of {time} was written by another version of this software. It is kept as it is: save it as a file, or open this page with that version.'),
-  damaged: message('The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file, and open that file to restore what can be read of it.'),
+  saved: message(
+    'Saved as a file at {time}. Whether the file was written is not known here, so the draft is kept until it is discarded.'
+  ),
+  foreign: message(
+    'The draft of {time} was written by another version of this software. It is kept as it is: save it as a file, or open this page with that version.'
+  ),
+  damaged: message(
+    'The draft of {time} is damaged and cannot be shown. It is kept as it is: save it as a file, and open that file to restore what can be read of it.'
+  ),
   elsewhere: message('The draft is open in another tab. What is entered here is kept as a draft of its own.'),
-  taken: message('The draft was changed elsewhere, as in another tab. What is shown here is kept as a draft of its own from now on.'),
-  unavailable: message('This browser keeps no drafts here, as in a private window. Save the schedule as a file before leaving the page.'),
+  taken: message(
+    'The draft was changed elsewhere, as in another tab. What is shown here is kept as a draft of its own from now on.'
+  ),
+  unavailable: message(
+    'This browser keeps no drafts here, as in a private window. Save the schedule as a file before leaving the page.'
+  ),
   full: message('This browser has no room for the draft. Save the schedule as a file before leaving the page.'),
   failed: message('The draft could not be written. Save the schedule as a file before leaving the page.'),
 } as const satisfies Record<DraftNotice['kind'], string>;

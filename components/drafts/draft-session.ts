@@ -112,7 +112,9 @@ export class DraftSession {
     if (this.#pause === pause) this.#letGo();
   }
 
-  /** Goes on after a pause. When others have the draft by then, or the schedule was changed, it becomes one of its own. */
+  /**
+   * Goes on after a pause. When others have the draft by then, or the schedule was changed, it becomes one of its own.
+   */
   async resume(): Promise<void> {
     const pause = this.#pause;
     if (pause === undefined) return;

@@ -4,7 +4,9 @@ import type { Content } from '../../src/schedule/index.ts';
 import type { DraftKeeper, DraftsHost } from './draft-keeper.ts';
 import type { DraftPlace } from './draft-store.ts';
 
-/** The drafts of an element, whose part of the software is fetched where a page gives a key for them, and not before. */
+/**
+ * The drafts of an element, whose part of the software is fetched where a page gives a key for them, and not before.
+ */
 export class Drafts implements ReactiveController {
   /** Settled as soon as it is known whether there is a draft. */
   ready: Promise<void> = Promise.resolve();

@@ -66,7 +66,9 @@ export class IndexedDraftStore implements DraftStore {
   }
 
   async remove(id: number): Promise<void> {
-    await this.#write(async (heads, entries) => { await Promise.all([heads.delete(id), entries.delete(entriesOf(id))]); });
+    await this.#write(async (heads, entries) => {
+      await Promise.all([heads.delete(id), entries.delete(entriesOf(id))]);
+    });
   }
 
   close(): void {
@@ -114,8 +116,8 @@ type Heads = IDBPObjectStore<Tables, Both, 'heads', 'readwrite'>;
 type Entries = IDBPObjectStore<Tables, Both, 'entries', 'readwrite'>;
 
 /**
- * Asks for everything in one go and waits for nothing in between: what a page asks for while it is left is still done, and what
- * it would ask for after an answer is not.
+ * Asks for everything in one go and waits for nothing in between: what a page asks for while it is left is still done,
+ * and what it would ask for after an answer is not.
  */
 async function wholly(heads: Heads, asks: readonly (() => Promise<unknown>)[]): Promise<unknown[]> {
   const asked: Promise<unknown>[] = [];
@@ -135,7 +137,9 @@ function entriesOf(id: number): IDBKeyRange {
   return IDBKeyRange.bound([id, 0], [id, Infinity]);
 }
 
-/** Ends a transaction that failed. @returns why: a full disk shows in the transaction, and not in what was asked of it. */
+/**
+ * Ends a transaction that failed. @returns why: a full disk shows in the transaction, and not in what was asked of it.
+ */
 async function reasonOf(
   transaction: { abort(): void; readonly done: Promise<void>; readonly error: DOMException | null }, error: unknown,
 ): Promise<unknown> {

@@ -7,8 +7,8 @@ import type { DraftBody, DraftHead } from './draft-store.ts';
 import { renewDraft, repeatDraft } from './read-draft.ts';
 
 /**
- * Reads a draft that was saved as a file: what it began with, and the actions up to the first that cannot be repeated; a note
- * says which one that is. A draft of newer software is not read, nor one whose beginning is damaged.
+ * Reads a draft that was saved as a file: what it began with, and the actions up to the first that cannot be repeated;
+ * a note says which one that is. A draft of newer software is not read, nor one whose beginning is damaged.
  */
 export function readDraftFile(text: string, words: Words): ReadSchedule | Unreadable {
   const parsed = parseJson(text, words);
@@ -28,12 +28,17 @@ export function readDraftFile(text: string, words: Words): ReadSchedule | Unread
   });
   if (document === undefined) {
     return unreadable('not-a-schedule', '/base',
-      words.say('The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.'));
+      words.say(
+        'The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.'
+      ));
   }
   const read = asSchedule(document, VERSION);
   const all = typeof count === 'number' ? Math.max(count, logged.length) : logged.length;
   if (!read.ok || repeated === all) return read;
-  const note = words.say('The draft is damaged from action {number} of {all} on; everything before it is restored', { number: repeated + 1, all });
+  const note = words.say(
+    'The draft is damaged from action {number} of {all} on; everything before it is restored',
+    { number: repeated + 1, all }
+  );
   return { ...read, notes: [note, ...read.notes] };
 }
 
@@ -57,5 +62,8 @@ function furthest<State>(
 /** Lines and columns would be those of a text that nobody sees. */
 function withoutPlaces(reading: ReadSchedule | Unreadable): ReadSchedule | Unreadable {
   return reading.ok ? reading
-    : { ...reading, problems: reading.problems.map(({ code, severity, path, message }) => ({ code, severity, path, message })) };
+    : {
+      ...reading,
+      problems: reading.problems.map(({ code, severity, path, message }) => ({ code, severity, path, message })),
+    };
 }

@@ -8,12 +8,16 @@ const OPERATIONS = [
   'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'load',
 ] as const satisfies readonly Change['op'][];
 
-/** Ids are used again, so that none is ever much larger than the number of rows; a document has room for every id below its largest. */
+/**
+ * Ids are used again, so that none is ever much larger than the number of rows; a document has room for every id below
+ * its largest.
+ */
 const LARGEST_ID = 10 * MOST_ROWS;
 
 /** Whether a log's entry, of whatever shape, can be carried out without harm. What it leads to is judged afterwards. */
 export function isAction(action: LoggedAction): boolean {
-  return action.cause !== 'act' || (typeof action.label === 'string' && action.changes.every((change) => OPERATIONS.includes(change.op)
+  return action.cause !== 'act'
+    || (typeof action.label === 'string' && action.changes.every((change) => OPERATIONS.includes(change.op)
     && (change.op !== 'insert' || hasIds(change.rows)) && (change.op !== 'load' || isSnapshot(change.snapshot))));
 }
 
@@ -22,7 +26,10 @@ export function isSnapshot({ sheets }: Snapshot): boolean {
   return Object.values(sheets).every(hasIds);
 }
 
-/** Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the checks. */
+/**
+ * Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the
+ * checks.
+ */
 export function isSound(document: ScheduleDocument): boolean {
   const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
@@ -31,7 +38,9 @@ export function isSound(document: ScheduleDocument): boolean {
   const isText = (text: unknown) => typeof text === 'string';
   return [...texts, ...signed].every(isText) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
-    return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(cells[column.key] ?? null, column)));
+    return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(
+      cells[column.key] ?? null, column
+    )));
   }) && toSnapshot(toContent(document)).problems.length === 0;
 }
 

@@ -1,5 +1,7 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetName } from '../../src/schedule/index.ts';
+import {
+  SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetName,
+} from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import type { Line } from './lines/index.ts';
 import type { Words } from '../../src/words/index.ts';

@@ -1,4 +1,6 @@
-/** A block of selected cells, by places in the lines and columns of a grid, from top to bottom and from start to end. */
+/**
+ * A block of selected cells, by places in the lines and columns of a grid, from top to bottom and from start to end.
+ */
 export interface CellBlock {
   readonly lines: readonly number[];
   readonly columns: readonly number[];
@@ -24,7 +26,10 @@ export interface Block {
 /** A selection from its blocks and the cell that has the focus; blocks that include headings are cut to the cells. */
 export function selectionOf(corners: readonly Block[], focus: { row: number; col: number }): GridSelection {
   const blocks = corners.map(blockOf);
-  return { line: Math.max(0, focus.row), column: Math.max(0, focus.col), blocks, lines: union(blocks.map(({ lines }) => lines)) };
+  return {
+    line: Math.max(0, focus.row), column: Math.max(0, focus.col), blocks, lines: union(blocks.map(({ lines }) =>
+      lines)),
+  };
 }
 
 /** The cells of one block. */
@@ -36,7 +41,11 @@ export function blockOf({ from, to }: Block): CellBlock {
 export function columnsByLine({ blocks, lines }: GridSelection): Map<number, number[]> {
   if (blocks.length === 1) return new Map(lines.map((line) => [line, [...blocks[0]!.columns]]));
   return new Map(lines.map((line) =>
-    [line, union(blocks.filter((block) => block.lines[0]! <= line && line <= block.lines.at(-1)!).map(({ columns }) => columns))]));
+    [
+      line,
+      union(blocks.filter((block) => block.lines[0]! <= line && line <= block.lines.at(-1)!).map(({ columns }) =>
+        columns)),
+    ]));
 }
 
 /** The selected cells as one block, closed up as a copy of them is; `undefined` where blocks do not align. */
@@ -44,7 +53,8 @@ export function asOneBlock(selection: GridSelection): CellBlock | undefined {
   const { blocks, lines } = selection;
   if (blocks.length === 1) return blocks[0];
   const columns = union(blocks.map((block) => block.columns));
-  return [...columnsByLine(selection).values()].every((own) => own.length === columns.length) ? { lines, columns } : undefined;
+  return [...columnsByLine(selection).values()].every((own) => own.length === columns.length)
+    ? { lines, columns } : undefined;
 }
 
 function union(lists: readonly (readonly number[])[]): number[] {

@@ -176,7 +176,9 @@ export class GridView implements SettingsSource {
   /** Selects the block of some rows and columns, and brings it into view. @returns whether the rows are shown. */
   select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
     const wanted = new Set(ids);
-    const lines = this.model.lines.flatMap((line, index) => (line.kind === 'row' && wanted.has(line.id) ? [index] : []));
+    const lines = this.model.lines.flatMap((line, index) => (
+      line.kind === 'row' && wanted.has(line.id) ? [index] : []
+    ));
     const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key))
       .filter((index) => index >= 0);
     if (lines.length === 0 || columns.length === 0) return false;

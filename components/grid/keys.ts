@@ -41,21 +41,34 @@ export function commandOf({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardE
 
 /** The keys of the grid and what they do, for the help of the page. */
 export const KEY_HELP: readonly { readonly keys: string; readonly does: string }[] = [
-  { keys: message('Enter or F2'), does: message('Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was') },
+  {
+    keys: message('Enter or F2'),
+    does: message(
+      'Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was'
+    ),
+  },
   { keys: message('any letter or digit'), does: message('Type over the cell') },
   { keys: message('='), does: message('Begin a formula such as =D3*2: letter of the column, number of the row') },
   { keys: message('Alt+Down'), does: message('Open the list of a cell that has one') },
   { keys: message('Space'), does: message('Change yes to no and back') },
   { keys: message('Delete'), does: message('Empty the selected cells; defaults come back') },
-  { keys: message('Ctrl+D'), does: message('Fill the selected cells with the first row, or one row with the row above') },
-  { keys: message('Ctrl+C, Ctrl+X, Ctrl+V'), does: message('Copy, cut and paste cells; what is pasted at the end adds rows') },
+  {
+    keys: message('Ctrl+D'), does: message('Fill the selected cells with the first row, or one row with the row above'),
+  },
+  {
+    keys: message('Ctrl+C, Ctrl+X, Ctrl+V'),
+    does: message('Copy, cut and paste cells; what is pasted at the end adds rows'),
+  },
   { keys: message('Ctrl+Z'), does: message('Undo') },
   { keys: message('Ctrl+Y or Ctrl+Shift+Z'), does: message('Redo') },
   { keys: message('Alt+Enter'), does: message('Insert rows below; in an open cell of text, begin a new line') },
   { keys: message('Alt+Shift+Enter'), does: message('Insert rows above') },
   { keys: message('Alt+Delete or Alt+Backspace'), does: message('Delete the selected rows') },
   { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows') },
-  { keys: message('arrows, Home, End, Page Up, Page Down'), does: message('Move; with Ctrl to the edge, with Shift to extend the selection') },
+  {
+    keys: message('arrows, Home, End, Page Up, Page Down'),
+    does: message('Move; with Ctrl to the edge, with Shift to extend the selection'),
+  },
   { keys: message('Shift+Space, Ctrl+Space'), does: message('Select whole rows, whole columns') },
   { keys: message('Tab'), does: message('Next cell; at the end of a row, leave the table') },
 ];

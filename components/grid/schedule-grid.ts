@@ -164,7 +164,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** Puts the selected cells on the clipboard. */
   async copy(): Promise<void> {
     const copied = this.copied();
-    if (copied !== undefined && !await writeClipboard(copied)) this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.'), 'refused');
+    if (copied !== undefined && !await writeClipboard(copied)) {
+      this.#say(
+        this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+C in the table instead.'),
+        'refused'
+      );
+    }
   }
 
   /** Puts the selected cells on the clipboard and empties them. */
@@ -172,7 +177,10 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const copied = this.copied();
     if (copied === undefined) return;
     if (await writeClipboard(copied)) this.cutDone();
-    else this.#say(this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.'), 'refused');
+    else this.#say(
+      this.words.say('The browser does not let the page write to the clipboard. Use Ctrl+X in the table instead.'),
+      'refused'
+    );
   }
 
   get takesClipboard(): boolean {
@@ -184,7 +192,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (this.#view === undefined || selection === undefined) return undefined;
     const copied = copyCells(this.#view.model, selection);
     if (copied === undefined) {
-      this.#say(this.words.say('The selected blocks are no table together. Select blocks of the same rows or of the same columns to copy them.'), 'refused');
+      this.#say(
+        this.words.say(
+          'The selected blocks are no table together. Select blocks of the same rows or of the same columns to copy them.'
+        ),
+        'refused'
+      );
     }
     return copied;
   }
@@ -205,9 +218,14 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   #make(): void {
     const model = this.#model();
-    const [box, groups] = [this.renderRoot.querySelector<HTMLElement>('.grid')!, this.renderRoot.querySelector<HTMLElement>('.groups')!];
+    const [box, groups] = [
+      this.renderRoot.querySelector<HTMLElement>('.grid')!, this.renderRoot.querySelector<HTMLElement>('.groups')!,
+    ];
     // The library measures itself when it is made: it waits for a size.
-    if (model === undefined || this.licenseKey === '' || !this.isConnected || box.offsetHeight === 0 || box.offsetWidth === 0) return;
+    if (
+      model === undefined || this.licenseKey === '' || !this.isConnected || box.offsetHeight === 0
+        || box.offsetWidth === 0
+    ) return;
     this.#view = new GridView(this.#viewHost(), model, box, groups);
   }
 
@@ -220,7 +238,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       planForAll: (text) => enterTextInAll(this.#view!.model, this.#view!.selection()!, text),
       perform: (plan) => { this.#perform(plan); },
       takeKey: (event) => this.#takeKey(event),
-      fill: (from, into) => { this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }])); },
+      fill: (from, into) => {
+        this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }]));
+      },
       selectionChanged: () => { this.#selectionChanged(); },
     };
   }
@@ -251,14 +271,23 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (this.readonly) return;
     const label = this.schedule?.[cause]();
     const { words } = this;
-    if (label === undefined) this.#say(cause === 'undo' ? words.say('There is nothing to undo.') : words.say('There is nothing to redo.'));
-    else this.#say(cause === 'undo' ? words.say('Undone: {action}.', { action: label }) : words.say('Redone: {action}.', { action: label }));
+    if (label === undefined) {
+      this.#say(cause === 'undo' ? words.say('There is nothing to undo.') : words.say('There is nothing to redo.'));
+    }
+    else this.#say(
+      cause === 'undo'
+        ? words.say('Undone: {action}.', { action: label })
+        : words.say('Redone: {action}.', { action: label })
+    );
   }
 
   #act(plan: (model: GridModel, selection: GridSelection) => Plan): void {
     const selection = this.#view?.selection();
     if (this.#view === undefined) return;
-    if (this.readonly) { this.#say(this.words.say('This schedule is shown read-only: nothing can be changed.')); return; }
+    if (this.readonly) {
+      this.#say(this.words.say('This schedule is shown read-only: nothing can be changed.'));
+      return;
+    }
     if (selection === undefined) { this.#say(this.words.say('Select a cell first.')); return; }
     this.#perform(plan(this.#view.model, selection));
   }
@@ -270,7 +299,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       return;
     }
     const selection = this.#view?.selection();
-    const keys = plan.select?.keys ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
+    const keys = plan.select?.keys
+      ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
     this.schedule!.act(plan.label, plan.changes);
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
     if (plan.message !== undefined) this.#say(plan.message, 'info', true);
@@ -285,7 +315,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       const view = this.#view;
       const { sheet, grouping } = view?.model ?? {};
       // A property that waits to be shown brings the action with it.
-      if (view === undefined || sheet !== this.sheet || grouping !== (sheet === 'devices' ? this.grouping : 'entered')) return;
+      if (
+        view === undefined || sheet !== this.sheet || grouping !== (sheet === 'devices' ? this.grouping : 'entered')
+      ) {
+        return;
+      }
       if (touched.all) view.restart(this.#model()!);
       else view.refresh(this.#model(view.model)!);
       this.#selectionChanged();

@@ -8,7 +8,10 @@ export interface SelectionStatistics {
   readonly count: number;
   /** How many of them are numbers. */
   readonly numbers: number;
-  /** Their sum; 0 when there is none, `null` when they are not of one unit. Numbers without a unit are of one in one column. */
+  /**
+   * Their sum; 0 when there is none, `null` when they are not of one unit. Numbers without a unit are of one in one
+   * column.
+   */
   readonly sum: number | null;
   /** The unit that they share: `%` for shares, which are summed as 0 to 1. Empty when they differ or have none. */
   readonly unit: string;
@@ -43,6 +46,7 @@ export function selectionStatistics(model: GridModel, selection: GridSelection):
   }
   const isOne = kinds.size <= 1;
   return {
-    count, numbers, sum: isOne ? sum : null, unit: isOne ? [...units][0] ?? '' : '', safeSide: sides.size === 1 ? [...sides][0] : undefined,
+    count, numbers, sum: isOne ? sum : null, unit: isOne ? [...units][0]
+      ?? '' : '', safeSide: sides.size === 1 ? [...sides][0] : undefined,
   };
 }

@@ -12,7 +12,8 @@ export interface NamedText {
 /** Name for a file of this schedule, made of its panel or project. */
 export function fileName(schedule: LoadSchedule, sheet?: SheetName): string {
   const { panel, project } = schedule.document.details;
-  const base = (panel ?? project ?? 'load').normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
+  const base = (panel ?? project ?? 'load')
+    .normalize('NFC').replace(/[^\p{L}\p{N}._-]+/gu, '-').replace(/^[-.]+|[-.]+$/g, '');
   return `${base === '' ? 'load' : base}${sheet === undefined ? '.schedule.json' : `-${sheet}.csv`}`;
 }
 
@@ -43,10 +44,16 @@ export async function fetchText(address: string, signal: AbortSignal, words: Wor
     const answer = await fetch(address, { signal });
     if (answer.ok) return fetched(await answer.text(), words);
     const status = `${answer.status} ${answer.statusText}`.trim();
-    return { ok: false, problem: words.say('The server answered {status}. Check the address, or open a file instead.', { status }) };
+    return {
+      ok: false,
+      problem: words.say('The server answered {status}. Check the address, or open a file instead.', { status }),
+    };
   } catch (error) {
     if (signal.aborted) throw error;
-    return { ok: false, problem: words.say('It could not be reached. Check the address and the connection, or open a file instead.') };
+    return {
+      ok: false,
+      problem: words.say('It could not be reached. Check the address and the connection, or open a file instead.'),
+    };
   }
 }
 
@@ -55,6 +62,8 @@ function fetched(text: string, words: Words): FetchedText {
   if (!isHtml(text) || embeddedSchedule(text) !== undefined) return { ok: true, text };
   return {
     ok: false,
-    problem: words.say('The server answered with a web page in the place of a schedule, as it does where one must sign in first. Sign in and load the page again, or check the address.'),
+    problem: words.say(
+      'The server answered with a web page in the place of a schedule, as it does where one must sign in first. Sign in and load the page again, or check the address.'
+    ),
   };
 }

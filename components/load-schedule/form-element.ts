@@ -122,7 +122,10 @@ export abstract class FormElement extends LitElement {
     this.states.set('invalid', sentence !== '');
   }
 
-  /** The browser takes what it is to bring back when the page is left: to give it with every edit would write everything out each time. */
+  /**
+   * The browser takes what it is to bring back when the page is left: to give it with every edit would write everything
+   * out each time.
+   */
   readonly #onLeave = (): void => {
     const value = this.form !== null && this.isWorthRestoring ? this.value : '';
     if (value !== '') this.internals.setFormValue(null, value);

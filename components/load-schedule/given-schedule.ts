@@ -15,8 +15,8 @@ export interface GivenHost {
 export type Missing = 'loading' | 'failed';
 
 /**
- * Shows what the page gives an element, its file or a schedule, and knows what takes its place: a draft, or what the browser
- * brings back.
+ * Shows what the page gives an element, its file or a schedule, and knows what takes its place: a draft, or what the
+ * browser brings back.
  */
 export class GivenSchedule {
   readonly #host: GivenHost;

@@ -3,7 +3,9 @@ import { message, type Words } from '../../src/words/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { NamedText } from './files.ts';
 
-/** What a page gave the element is not what it takes; nothing has changed. The message says what was given and is taken. */
+/**
+ * What a page gave the element is not what it takes; nothing has changed. The message says what was given and is taken.
+ */
 export class ElvInputError extends TypeError {
   override readonly name = 'ElvInputError';
   /** The property or method that was given it. */
@@ -19,9 +21,15 @@ export class ElvInputError extends TypeError {
 const TAKES = {
   value: message('“value” was given {found}. It takes the text of a schedule file. Nothing has changed.'),
   schedule: message('“schedule” was given {found}. It takes a LoadSchedule. Nothing has changed.'),
-  markSaved: message('“markSaved” was given {found}. It takes a value as “value” gave it, or nothing. Nothing has changed.'),
-  src: message('“src” was given {found}. It takes the address of a schedule file as a text, or null. Nothing has changed.'),
-  openFile: message('“openFile” was given {found}. It takes a File, or an object with the texts “name” and “text”. Nothing has changed.'),
+  markSaved: message(
+    '“markSaved” was given {found}. It takes a value as “value” gave it, or nothing. Nothing has changed.'
+  ),
+  src: message(
+    '“src” was given {found}. It takes the address of a schedule file as a text, or null. Nothing has changed.'
+  ),
+  openFile: message(
+    '“openFile” was given {found}. It takes a File, or an object with the texts “name” and “text”. Nothing has changed.'
+  ),
   importCsv: message('“importCsv” was given {found}. It takes CSV as a text. Nothing has changed.'),
 } as const;
 
@@ -71,6 +79,7 @@ export function sheetOf(member: string, given: unknown, words: Words): SheetName
   const sheet = SHEET_NAMES.find((name) => name === given);
   if (sheet !== undefined) return sheet;
   const values = { member, found: shown(given), sheets: SHEET_NAMES.join(', ') };
-  const sentence = words.say('“{member}” was given {found} as a sheet. There are {sheets}. Nothing has changed.', values);
+  const sentence =
+    words.say('“{member}” was given {found} as a sheet. There are {sheets}. Nothing has changed.', values);
   throw new ElvInputError(member, sentence);
 }

@@ -5,13 +5,15 @@ import { message, type Words } from '../../src/words/index.ts';
 
 /** Keys of the element itself, beside those of the grid. */
 const OWN_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
-  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing', 'loadTable'] as const).map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
+  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing', 'loadTable'] as const)
+    .map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
   { keys: message('Alt+Page Down, Alt+Page Up'), does: message('Next sheet, previous sheet') },
   { keys: message('Ctrl+/'), does: message('Shows these keys') },
 ];
 
 /** Every key, for the help of the element. */
 export function keyHelp(words: Words): TemplateResult {
-  const line = ({ keys, does }: { readonly keys: string; readonly does: string }) => html`<dt>${words.say(keys)}</dt><dd>${words.say(does)}</dd>`;
+  const line = ({ keys, does }: { readonly keys: string; readonly does: string }) =>
+    html`<dt>${words.say(keys)}</dt><dd>${words.say(does)}</dd>`;
   return html`<h3>${words.say('Keys')}</h3><dl>${OWN_KEYS.map(line)}${KEY_HELP.map(line)}</dl>`;
 }

@@ -1,6 +1,8 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { SCHEMA, SHEET_NAMES, type Change, type SheetName } from '../../src/schedule/index.ts';
-import type { AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
+import type {
+  AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent,
+} from '../events/index.ts';
 import type { DetailsStrip } from '../details-strip/details-strip.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
@@ -29,7 +31,8 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @attr {string} src - Address of a schedule file to show.
  * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
  * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
- * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is kept.
+ * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is
+ * kept.
  * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing; no drafts are kept.
  * @attr {boolean} disabled - The same, and a form is given nothing.
  * @attr {string} lang - Language of the words and numbers; else that of the page.
@@ -75,14 +78,19 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected panelOpen: boolean;
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
   readonly #work = new WorkAreas(this, () => {
-    this.say({ text: this.spoken.words.say('This part could not be fetched. Check the connection, then try again.'), tone: 'refused' });
+    this.say(
+      {
+        text: this.spoken.words.say('This part could not be fetched. Check the connection, then try again.'),
+        tone: 'refused',
+      }
+    );
   });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
   /**
-   * Defines the element under a tag of the page's own, or in another registry; where the tag is taken nothing happens. The parts
-   * within keep their tags, which begin with `elv-`, in the registry of the page.
+   * Defines the element under a tag of the page's own, or in another registry; where the tag is taken nothing happens.
+   * The parts within keep their tags, which begin with `elv-`, in the registry of the page.
    * @param tag as custom elements are named.
    * @param registry that of the page unless said otherwise.
    */
@@ -170,13 +178,16 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   protected override get validityPlace(): HTMLElement {
-    return this.renderRoot.querySelector<HTMLElement>('#panel:not([hidden])') ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
+    return this.renderRoot.querySelector<HTMLElement>('#panel:not([hidden])')
+      ?? this.renderRoot.querySelector<HTMLElement>('[data-command=save]')!;
   }
 
   /** What a person is told about drafts; its part of the software is there only where drafts are kept. */
   #draftNotices(): TemplateResult | typeof nothing {
     const { keeper } = this.drafts;
-    return keeper === undefined ? nothing : html`<elv-draft-notices .keeper=${keeper} .notices=${this.locked ? [] : keeper.notices}
+    return keeper === undefined
+      ? nothing
+      : html`<elv-draft-notices .keeper=${keeper} .notices=${this.locked ? [] : keeper.notices}
       .words=${this.spoken.words}></elv-draft-notices>`;
   }
 

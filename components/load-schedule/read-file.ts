@@ -1,4 +1,6 @@
-import { isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable } from '../../src/exchange/index.ts';
+import {
+  isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
+} from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
 import { SCHEMA, withRowsAdded, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
@@ -31,7 +33,9 @@ export async function readText(file: File, words: Words): Promise<FileText | Unr
 /** Reads a schedule, which replaces everything. */
 export function readScheduleFile({ name, text }: NamedText, words: Words): FileReading {
   const read = readSchedule(text, words);
-  return read.ok ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes } : read;
+  return read.ok
+    ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes }
+    : read;
 }
 
 /** Reads a file that a person opens: a schedule, a draft that was saved as a file, or a sheet as CSV. */
@@ -42,7 +46,12 @@ export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReadi
 
 function readDraft({ name, text }: NamedText, words: Words): FileReading {
   const read = readDraftFile(text, words);
-  return read.ok ? { ok: true, content: read.content, label: words.say('{file}: draft restored', { file: name }), notes: read.notes, isDraft: true } : read;
+  return read.ok
+    ? {
+      ok: true, content: read.content, label: words.say('{file}: draft restored', { file: name }), notes: read.notes,
+      isDraft: true,
+    }
+    : read;
 }
 
 /**
@@ -58,9 +67,13 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
   const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
   const replaced = withRowsReplaced(content, read.sheet, read.rows);
   const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: replaced };
-  if (before.length === 0) return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
+  if (before.length === 0) {
+    return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
+  }
   return {
-    ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
+    ...reading, label: words.say(
+      '{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named
+    ),
     both: {
       content: withRowsAdded(content, read.sheet, read.rows),
       label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named),
@@ -72,6 +85,8 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
 function withTakeoff(problem: Problem, words: Words): Problem {
   return problem.code !== 'sheet-unrecognised' ? problem : {
     ...problem,
-    message: words.say('{problem} If it is a list of counts off drawings, read it with Takeoff.', { problem: problem.message }),
+    message: words.say(
+      '{problem} If it is a list of counts off drawings, read it with Takeoff.', { problem: problem.message }
+    ),
   };
 }

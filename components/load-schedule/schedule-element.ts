@@ -34,9 +34,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Address of the schedule file that an empty element offers. */
   declare demoSrc: string | null;
   /**
-   * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing; without it
-   * none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is never shown
-   * in the place of another schedule.
+   * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing;
+   * without it none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is
+   * never shown in the place of another schedule.
    */
   declare storageKey: string | null;
   /** Whether a person may only look. */
@@ -60,7 +60,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   });
   protected readonly files = new ScheduleFiles(this, this.holder);
   protected readonly drafts = new Drafts(this, () => {
-    const title = this.spoken.words.say('No draft is kept, because a part of the software could not be fetched. Save the schedule as a file before leaving the page.');
+    const title = this.spoken.words.say(
+      'No draft is kept, because a part of the software could not be fetched. Save the schedule as a file before leaving the page.'
+    );
     // It stays until it is put away: whoever works on must know.
     this.files.refuse({ title, problems: [] });
   });
@@ -166,7 +168,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   /**
    * Whether a person changed something since the schedule was read, or kept by the page as `markSaved` says. A file
-   * that was handed to the person counts for nothing here, since nobody can know whether it was written; see `elv-save`.
+   * that was handed to the person counts for nothing here, since nobody can know whether it was written; see
+   * `elv-save`.
    */
   get dirty(): boolean {
     return this.#mark.isDirty;
@@ -247,7 +250,9 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     return this.holder.quietly(() => this.schedule.redo());
   }
 
-  /** @ignore Takes over what a person is typing; what cannot be read is kept, with what is wrong, until it is put away. */
+  /**
+   * @ignore Takes over what a person is typing; what cannot be read is kept, with what is wrong, until it is put away.
+   */
   settle(): void {
     const left = this.hasUpdated ? this.finishTyping() : undefined;
     if (left !== undefined) this.files.keepTyped(left);

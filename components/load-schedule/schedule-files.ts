@@ -77,7 +77,8 @@ export class ScheduleFiles {
     const { name } = file;
     const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
     if (this.#turns.isOutrun(turn)) {
-      const message = this.#words.say('{file} was not taken, because something else was opened after it.', { file: name });
+      const message =
+        this.#words.say('{file} was not taken, because something else was opened after it.', { file: name });
       return [{ message }];
     }
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
@@ -188,7 +189,9 @@ export class ScheduleFiles {
     const { schedule } = this.#holder;
     const name = fileName(schedule, sheet);
     saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
-    const text = this.#words.say('{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name });
+    const text = this.#words.say(
+      '{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name }
+    );
     this.#host.say({ text, tone: 'info' });
   }
 

@@ -22,7 +22,9 @@ export class SpokenWords implements ReactiveController {
    * @param failed called when words could not be loaded, and English takes their place, with what a person is to be
    * told.
    */
-  constructor(host: ReactiveControllerHost & Element, spoken: (words: Words) => void, failed: (sentence: string) => void) {
+  constructor(
+    host: ReactiveControllerHost & Element, spoken: (words: Words) => void, failed: (sentence: string) => void
+  ) {
     this.#host = host;
     this.#spoken = spoken;
     this.#failed = failed;

@@ -32,7 +32,8 @@ const WORKBOOK = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 export class LoadTable extends WorkArea {
   static override styles = [controls, workAreaStyles, statusMarkStyles, styles];
   static override properties: PropertyDeclarations = {
-    readonly: { type: Boolean }, view: { state: true }, paper: { state: true }, older: { state: true }, problems: { state: true },
+    readonly: { type: Boolean }, view: { state: true }, paper: { state: true }, older: { state: true },
+    problems: { state: true },
     saved: { state: true },
   };
 
@@ -73,7 +74,8 @@ export class LoadTable extends WorkArea {
 
   protected body(): TemplateResult {
     const { words, schedule } = this;
-    const choose = (view: LoadTableView) => html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
+    const choose = (view: LoadTableView) =>
+      html`<button type="button" data-view=${view} aria-pressed=${view === this.view}
       @click=${() => { this.view = view; }}>${words.say(VIEWS[view])}</button>`;
     return html`<div class="options"><div class="choice" role="group" aria-label=${words.say('Show')}>${(Object.keys(VIEWS) as LoadTableView[]).map(choose)}</div></div>
       ${this.view === 'preview' ? html`<iframe title=${words.say('Load table')} srcdoc="&lt;!doctype html&gt;" sandbox="allow-same-origin allow-modals" @load=${this.#fill}></iframe>`
@@ -118,7 +120,8 @@ export class LoadTable extends WorkArea {
 
   #changes(): TemplateResult {
     const { words } = this;
-    const section = this.older === undefined ? undefined : this.#reportNow.sections.find(({ name }) => name === 'changes');
+    const section = this.older === undefined
+      ? undefined : this.#reportNow.sections.find(({ name }) => name === 'changes');
     return html`<div class="files">
         <button type="button" class="bordered" data-do="chooseOlder" @click=${this.#chooseOlder}>${words.say('Choose an older schedule')}</button>
         <input type="file" hidden aria-label=${words.say('Older schedule')} accept=".json,.html,.htm,.xlsx" @change=${this.#onFile}>
@@ -154,7 +157,9 @@ export class LoadTable extends WorkArea {
 
   readonly #saveHtml = (): void => {
     const name = this.#nameOf('html');
-    const text = loadTableHtml(this.#reportNow, { paper: this.paper, schedule: writeSchedule(this.schedule.content()) });
+    const text = loadTableHtml(
+      this.#reportNow, { paper: this.paper, schedule: writeSchedule(this.schedule.content()) }
+    );
     saveFile({ name, text }, 'text/html;charset=utf-8');
     this.saved = this.words.say('Saved as {name}. It carries the schedule: Open reads it back.', { name });
   };
@@ -171,7 +176,9 @@ export class LoadTable extends WorkArea {
       const { loadTableXlsx } = await import('../../src/report/xlsx/index.ts');
       const bytes = await loadTableXlsx(this.schedule, this.#reportNow);
       saveBlob(name, new Blob([new Uint8Array(bytes)], { type: WORKBOOK }));
-      this.saved = this.words.say('Saved as {name}. Its figures are formulas; Open reads the schedule back as it is now.', { name });
+      this.saved = this.words.say(
+        'Saved as {name}. Its figures are formulas; Open reads the schedule back as it is now.', { name }
+      );
     } catch (error) {
       this.saved = this.words.say('The workbook could not be made. Check the connection, then try again.');
       reportError(error);

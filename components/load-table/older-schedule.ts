@@ -16,13 +16,17 @@ export interface OlderSchedule {
 export async function readOlder(file: File, words: Words): Promise<OlderSchedule | readonly string[]> {
   const named = await readText(file, words);
   if (!named.ok) return named.problems.map(({ message }) => message);
-  if (!isScheduleText(named)) return [words.say('It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).')];
+  if (!isScheduleText(named)) {
+    return [words.say('It holds one sheet or none. Choose a schedule (.json) or a load table (.html, .xlsx).')];
+  }
   const reading = readScheduleFile(named, words);
   if (!reading.ok) return reading.problems.map(({ message }) => message);
   const schedule = new LoadSchedule(reading.content, { words });
   if (schedule.formulaProblems.length === 0) return { name: file.name, schedule, edits: named.edits };
   schedule.dispose();
-  return schedule.formulaProblems.map(({ sheet, row, key, problem }) => words.say('{sheet}, row {row}, {column}: {problem}', {
+  return schedule.formulaProblems.map(({
+    sheet, row, key, problem,
+  }) => words.say('{sheet}, row {row}, {column}: {problem}', {
     sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title), problem,
   }));
 }

@@ -3,7 +3,8 @@ import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 
 /** Whether the empty page of a frame is there; before that the frame has a page that is thrown away. */
 export function isReady({ contentDocument }: HTMLIFrameElement): boolean {
-  return contentDocument !== null && contentDocument.URL.startsWith('about:srcdoc') && contentDocument.readyState === 'complete';
+  return contentDocument !== null && contentDocument.URL.startsWith('about:srcdoc')
+    && contentDocument.readyState === 'complete';
 }
 
 /**
@@ -21,7 +22,8 @@ export function showPage(frame: HTMLIFrameElement, page: string, language: strin
   document.title = frame.title;
   render(html`${unsafeHTML(between(page, '<body>', '</body>'))}`, document.body);
   // A link within the page would otherwise be one to the page around the frame.
-  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]')) link.href = `${document.URL.replace(/#.*/, '')}${link.hash}`;
+  for (const link of document.querySelectorAll<HTMLAnchorElement>('a[href^="#"]')) link.href =
+    `${document.URL.replace(/#.*/, '')}${link.hash}`;
 }
 
 function between(text: string, opening: string, closing: string): string {

@@ -20,9 +20,13 @@ export function revisionList(schedule: LoadSchedule, readonly: boolean): Templat
   };
   const change = (index: number, key: Key, value: string) => act(changeLabel(revisions[index]!, index, key, words),
     revisions.map((each, place) => place === index ? { ...each, [key]: value } : each));
-  const remove = (index: number) => act(revisions[index]!.revision === '' ? words.say('Revision in line {line} removed', { line: index + 1 })
-    : words.say('Revision {name} removed', { name: revisions[index]!.revision }), revisions.filter((_each, place) => place !== index));
-  const field = (index: number, key: Key) => html`<td class=${key}><input data-key=${key} .value=${live(revisions[index]![key])} ?readonly=${readonly}
+  const remove = (index: number) =>
+    act(revisions[index]!.revision === '' ? words.say('Revision in line {line} removed', { line: index + 1 })
+    : words.say(
+      'Revision {name} removed', { name: revisions[index]!.revision }
+    ), revisions.filter((_each, place) => place !== index));
+  const field = (index: number, key: Key) =>
+    html`<td class=${key}><input data-key=${key} .value=${live(revisions[index]![key])} ?readonly=${readonly}
     aria-label=${words.say('{column}, line {line}', { column: words.say(TITLES[key]), line: index + 1 })}
     placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} autocomplete="off"
     @change=${(event: Event) => { change(index, key, (event.currentTarget as HTMLInputElement).value); }}></td>`;
@@ -51,6 +55,7 @@ function changeLabel({ revision }: Revision, index: number, key: Key, words: Wor
 function nextRevision({ document: { details, revisions } }: LoadSchedule): Revision {
   const name = details.preparedBy ?? '';
   const { revision = '' } = details;
-  return revision === '' || revisions.some((each) => each.revision === revision) ? { revision: '', date: today(), name, text: '' }
+  return revision === ''
+    || revisions.some((each) => each.revision === revision) ? { revision: '', date: today(), name, text: '' }
     : { revision, date: details.date ?? today(), name, text: '' };
 }

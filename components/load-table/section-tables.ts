@@ -9,7 +9,8 @@ export function sectionTables({ sentences, tables }: ReportSection, words: Words
 }
 
 function tableOf({ title, columns, rows }: ReportTable, words: Words): TemplateResult {
-  const cell = ({ text, kind, state }: ReportCell) => html`<td class=${kind === 'text' ? '' : kind === 'number' ? 'number' : 'nowrap'}>
+  const cell = ({ text, kind, state }: ReportCell) =>
+    html`<td class=${kind === 'text' ? '' : kind === 'number' ? 'number' : 'nowrap'}>
     ${state === undefined ? text : statusMark(state, words)}</td>`;
   return html`${title === undefined ? nothing : html`<h3>${title}</h3>`}
     <div class="scroll" tabindex="0" role="region" aria-label=${title ?? words.say('Table')}><table>

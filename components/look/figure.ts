@@ -12,7 +12,9 @@ export interface Place {
 /** What a row is called in a sentence: its tag, else its number. */
 export function rowName(schedule: LoadSchedule, { sheet, id }: Pick<Place, 'sheet' | 'id'>): string {
   const row = schedule.document.row(sheet, id);
-  return row === undefined ? '' : tagOf(sheet, row) || schedule.words.say('row {row}', { row: schedule.document.position(sheet, id) + 1 });
+  return row === undefined
+    ? ''
+    : tagOf(sheet, row) || schedule.words.say('row {row}', { row: schedule.document.position(sheet, id) + 1 });
 }
 
 const NO_BREAK = '\u00a0';

@@ -12,7 +12,8 @@ export type FindingGroup = Severity | 'accepted';
 
 /** Headings of the groups. */
 export const GROUP_TITLES: Readonly<Record<FindingGroup, string>> = {
-  over: message('Over'), near: message('Near the limit'), incomplete: message('Incomplete'), note: message('Notes'), accepted: message('Accepted'),
+  over: message('Over'), near: message('Near the limit'), incomplete: message('Incomplete'), note: message('Notes'),
+  accepted: message('Accepted'),
 };
 
 /** What the list needs of the panel. */
@@ -30,7 +31,10 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
   const { severity, sheet, id, key, tag, row, accepted } = finding;
   const { words } = host.schedule;
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
-  const where = words.say('{sheet}, row {row}, {column}', { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) });
+  const where = words.say(
+    '{sheet}, row {row}, {column}',
+    { sheet: words.text(SCHEMA[sheet].title), row, column: words.text(columnOf(sheet, key).title) }
+  );
   const name = findingName(finding);
   const remedy = host.readonly ? undefined : host.schedule.remedy(finding);
   return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>

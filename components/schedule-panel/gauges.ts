@@ -30,7 +30,8 @@ export const SECTIONS: readonly GaugeSection[] = [
     most: 12, sorted: false, figures: demandGauge('usable', 'purpose'), left: 'spare',
   },
   {
-    sheet: 'branches', title: message('Bus branches'), none: message('No bus branches yet.'), all: message('All {n} branches'),
+    sheet: 'branches', title: message('Bus branches'), none: message('No bus branches yet.'),
+    all: message('All {n} branches'),
     most: 12, sorted: false, figures: branchGauge, left: 'free',
   },
   {
@@ -46,7 +47,8 @@ export const SECTIONS: readonly GaugeSection[] = [
     most: 12, sorted: false, figures: demandGauge('rated'), left: 'spare',
   },
   {
-    sheet: 'enclosures', title: message('Enclosures'), none: message('No enclosures yet.'), all: message('All {n} enclosures'),
+    sheet: 'enclosures', title: message('Enclosures'), none: message('No enclosures yet.'),
+    all: message('All {n} enclosures'),
     most: 5, sorted: true, figures: enclosureGauge, left: 'inside',
   },
 ];

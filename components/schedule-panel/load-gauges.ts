@@ -6,15 +6,22 @@ export function demandGauge(most: 'usable' | 'rated', about?: string): (row: Gau
   return (row) => {
     const { words } = row;
     const [loading, target] = [row.number('loading'), row.number('target')];
-    const figures = { amount: row.text('demand'), most: row.text(most), share: row.text('loading'), target: row.text('target') };
-    const sentence = loading === null ? words.say('{amount} of {most}', figures) : words.say('{amount} of {most}, {share}, target {target}', figures);
+    const figures = {
+      amount: row.text('demand'), most: row.text(most), share: row.text('loading'), target: row.text('target'),
+    };
+    const sentence = loading === null
+      ? words.say('{amount} of {most}', figures)
+      : words.say('{amount} of {most}, {share}, target {target}', figures);
     return { key: 'loading', about: about === undefined ? '' : words.text(row.word(about)), loading, target, sentence };
   };
 }
 
 /** Nodes on a branch against its limit; the tick stands where the reserve begins. */
 export function branchGauge(row: GaugeRow): GaugeFigures {
-  return { key: 'used', about: '', loading: row.number('used'), target: 1 - (row.number('reserve') ?? 0), sentence: branchSentence(row) };
+  return {
+    key: 'used', about: '', loading: row.number('used'), target: 1 - (row.number('reserve') ?? 0),
+    sentence: branchSentence(row),
+  };
 }
 
 function branchSentence(row: GaugeRow): string {
@@ -24,17 +31,26 @@ function branchSentence(row: GaugeRow): string {
   if (limit === null) return words.say('{nodes} nodes, limit not known', figures);
   const beyond = (row.number('nodes') ?? 0) - limit;
   if (beyond > 0) {
-    return words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: valueText('branches', 'nodes', beyond, words) });
+    return words.say(
+      '{nodes} of {limit} nodes, {share}, {beyond} too many',
+      { ...figures, beyond: valueText('branches', 'nodes', beyond, words) }
+    );
   }
   const free = row.number('free') ?? 0;
   return free < 0
-    ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: valueText('branches', 'free', -free, words, 'up') })
+    ? words.say(
+      '{nodes} of {limit} nodes, {share}, {kept} into the reserve',
+      { ...figures, kept: valueText('branches', 'free', -free, words, 'up') }
+    )
     : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: row.text('free') });
 }
 
 /** Current of an output against the rating of its contact. */
 export function outputGauge(row: GaugeRow): GaugeFigures {
-  return { key: 'loading', about: row.word('load'), loading: row.number('loading'), target: row.number('target'), sentence: outputSentence(row) };
+  return {
+    key: 'loading', about: row.word('load'), loading: row.number('loading'), target: row.number('target'),
+    sentence: outputSentence(row),
+  };
 }
 
 function outputSentence(row: GaugeRow): string {
@@ -43,6 +59,9 @@ function outputSentence(row: GaugeRow): string {
   if (row.number('loading') === null) return words.say('{amount} of {most}', figures);
   const left = row.number('headroom');
   return left !== null && left < 0
-    ? words.say('{amount} of {most}, {share}, {over} too much', { ...figures, over: valueText('outputs', 'headroom', -left, words, 'up') })
+    ? words.say(
+      '{amount} of {most}, {share}, {over} too much',
+      { ...figures, over: valueText('outputs', 'headroom', -left, words, 'up') }
+    )
     : words.say('{amount} of {most}, {share}, {left} left', { ...figures, left: row.text('headroom') });
 }

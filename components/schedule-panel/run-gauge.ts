@@ -11,13 +11,16 @@ export function runGauge(row: GaugeRow): GaugeFigures {
   const rail = schedule.target('runs', id, 'rail');
   const volts = rail < 0 ? null : numberAt(schedule, { sheet: 'supplies', id: rail, key: 'voltage' });
   const [drop, needed, most] = [row.number('drop'), row.number('minVoltage'), row.number('maxDrop')];
-  const about = [row.word('conductor'), row.number('length') === null ? '' : row.text('length')].filter((part) => part !== '').join(', ');
+  const about = [row.word('conductor'), row.number('length') === null ? '' : row.text('length')]
+    .filter((part) => part !== '').join(', ');
   const common = { key: 'endVoltage', about };
   if (schedule.outcome('runs', id) === NO_WORKING_VOLTAGE) {
     return { ...common, loading: Infinity, target: null, sentence: sentenceOf(row, 'none') };
   }
   const sentence = sentenceOf(row, drop === null ? 'unknown' : 'known');
-  if (drop === null || volts === null || (needed === null && most === null)) return { ...common, loading: null, target: null, sentence };
+  if (drop === null || volts === null || (needed === null && most === null)) {
+    return { ...common, loading: null, target: null, sentence };
+  }
   const allowed = needed === null ? volts * most! : volts - needed;
   return {
     ...common, sentence, loading: allowed > 0 ? drop / allowed : Infinity,
@@ -28,10 +31,16 @@ export function runGauge(row: GaugeRow): GaugeFigures {
 function sentenceOf(row: GaugeRow, voltage: 'known' | 'unknown' | 'none'): string {
   const { words } = row;
   const isNeedKnown = row.number('minVoltage') !== null;
-  const figures = { needed: row.text('minVoltage'), end: row.text('endVoltage'), drop: row.text('dropRatio'), most: row.text('maxDrop') };
+  const figures = {
+    needed: row.text('minVoltage'), end: row.text('endVoltage'), drop: row.text('dropRatio'), most: row.text('maxDrop'),
+  };
   switch (voltage) {
-    case 'none': return isNeedKnown ? words.say('no working voltage, needs {needed}', figures) : words.say('no working voltage, need unknown');
-    case 'unknown': return isNeedKnown ? words.say('end voltage unknown, needs {needed}', figures) : words.say('end voltage unknown, need unknown');
+    case 'none': return isNeedKnown
+      ? words.say('no working voltage, needs {needed}', figures)
+      : words.say('no working voltage, need unknown');
+    case 'unknown': return isNeedKnown
+      ? words.say('end voltage unknown, needs {needed}', figures)
+      : words.say('end voltage unknown, need unknown');
     case 'known': return isNeedKnown ? words.say('{end}, needs {needed}; drop {drop} of {most}', figures)
       : words.say('{end}, need unknown; drop {drop} of {most}', figures);
   }

@@ -4,7 +4,9 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   controls, loadingBarStyles, markCount, markShape, remember, remembered, standingOut, statusMarkStyles, type Mark,
 } from '../look/index.ts';
-import { findingGroup, findingListStyles, GROUP_TITLES, type FindingGroup, type FindingListHost } from './finding-list.ts';
+import {
+  findingGroup, findingListStyles, GROUP_TITLES, type FindingGroup, type FindingListHost,
+} from './finding-list.ts';
 import { gaugeLine, gaugeLineStyles } from './gauge-line.ts';
 import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges.ts';
 import { styles } from './schedule-panel.styles.ts';
@@ -23,7 +25,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, gaugeLineStyles, findingListStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
-    shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true }, accepting: { state: true },
+    shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true },
+    accepting: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -58,7 +61,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   /** The focus goes back to where the form was opened, or on to where the accepted finding is. */
   #focusAgain(name: string): void {
     const buttons = [...this.renderRoot.querySelectorAll<HTMLElement>('.accept')];
-    (buttons.find(({ dataset }) => dataset.finding === name) ?? this.renderRoot.querySelector<HTMLElement>('#findings-accepted summary'))
+    (buttons.find(({ dataset }) => dataset.finding === name)
+      ?? this.renderRoot.querySelector<HTMLElement>('#findings-accepted summary'))
       ?.focus({ preventScroll: true });
   }
 

@@ -15,22 +15,72 @@ export interface Command {
 
 /** The commands that have a button. */
 export const COMMANDS = {
-  undo: { title: message('Undo'), help: message('Takes the last action back, on whichever sheet it was'), icon: 'undo', keys: message('Ctrl+Z'), changes: true },
-  redo: { title: message('Redo'), help: message('Does again what was taken back'), icon: 'redo', keys: message('Ctrl+Y'), changes: true },
-  open: { title: message('Open'), help: message('Opens a schedule (.json, or a load table saved as .html or .xlsx), or reads one sheet (.csv)'), icon: 'open', keys: message('Ctrl+O'), changes: true },
-  save: { title: message('Save'), help: message('Saves the whole schedule as a file'), icon: 'save', keys: message('Ctrl+S'), changes: false },
-  csvIn: { title: message('CSV in'), help: message('Replaces the rows of this sheet by those of a CSV file'), icon: 'csvIn', keys: message('Ctrl+I'), changes: true },
-  csvOut: { title: message('CSV out'), help: message('Saves this sheet as a CSV file'), icon: 'csvOut', keys: message('Ctrl+E'), changes: false },
-  takeoff: { title: message('Takeoff'), help: message('Reads a list of counts measured off drawings'), icon: 'takeoff', keys: message('F8'), changes: true },
-  shareOut: { title: message('Share out'), help: message('Shares the devices out over bus branches or supplies'), icon: 'shareOut', keys: message('F9'), changes: true },
-  sizing: { title: message('Sizing'), help: message('Counts the supplies, branches and relay modules that the job needs'), icon: 'sizing', keys: message('Shift+F9'), changes: false },
-  loadTable: { title: message('Load table'), help: message('Shows what is handed over, prints and saves it; revisions, and changes since an older schedule'), icon: 'loadTable', keys: message('Shift+F8'), changes: false },
-  insertAbove: { title: message('Insert above'), help: message('Inserts a row above the selected one'), icon: 'insertAbove', keys: message('Alt+Shift+Enter'), changes: true },
-  insertBelow: { title: message('Insert below'), help: message('Inserts a row below the selected one'), icon: 'insertBelow', keys: message('Alt+Enter'), changes: true },
-  removeRows: { title: message('Delete rows'), help: message('Deletes the selected rows'), icon: 'removeRows', keys: message('Alt+Delete'), changes: true },
-  moveUp: { title: message('Move up'), help: message('Moves the selected rows up'), icon: 'moveUp', keys: message('Alt+Shift+Up'), changes: true },
-  moveDown: { title: message('Move down'), help: message('Moves the selected rows down'), icon: 'moveDown', keys: message('Alt+Shift+Down'), changes: true },
-  fillDown: { title: message('Fill down'), help: message('Fills the selected cells with what the uppermost ones hold'), icon: 'fillDown', keys: message('Ctrl+D'), changes: true },
+  undo: {
+    title: message('Undo'), help: message('Takes the last action back, on whichever sheet it was'), icon: 'undo',
+    keys: message('Ctrl+Z'), changes: true,
+  },
+  redo: {
+    title: message('Redo'), help: message('Does again what was taken back'), icon: 'redo', keys: message('Ctrl+Y'),
+    changes: true,
+  },
+  open: {
+    title: message('Open'),
+    help: message('Opens a schedule (.json, or a load table saved as .html or .xlsx), or reads one sheet (.csv)'),
+    icon: 'open', keys: message('Ctrl+O'), changes: true,
+  },
+  save: {
+    title: message('Save'), help: message('Saves the whole schedule as a file'), icon: 'save', keys: message('Ctrl+S'),
+    changes: false,
+  },
+  csvIn: {
+    title: message('CSV in'), help: message('Replaces the rows of this sheet by those of a CSV file'), icon: 'csvIn',
+    keys: message('Ctrl+I'), changes: true,
+  },
+  csvOut: {
+    title: message('CSV out'), help: message('Saves this sheet as a CSV file'), icon: 'csvOut', keys: message('Ctrl+E'),
+    changes: false,
+  },
+  takeoff: {
+    title: message('Takeoff'), help: message('Reads a list of counts measured off drawings'), icon: 'takeoff',
+    keys: message('F8'), changes: true,
+  },
+  shareOut: {
+    title: message('Share out'), help: message('Shares the devices out over bus branches or supplies'),
+    icon: 'shareOut', keys: message('F9'), changes: true,
+  },
+  sizing: {
+    title: message('Sizing'), help: message('Counts the supplies, branches and relay modules that the job needs'),
+    icon: 'sizing', keys: message('Shift+F9'), changes: false,
+  },
+  loadTable: {
+    title: message('Load table'),
+    help: message('Shows what is handed over, prints and saves it; revisions, and changes since an older schedule'),
+    icon: 'loadTable', keys: message('Shift+F8'), changes: false,
+  },
+  insertAbove: {
+    title: message('Insert above'), help: message('Inserts a row above the selected one'), icon: 'insertAbove',
+    keys: message('Alt+Shift+Enter'), changes: true,
+  },
+  insertBelow: {
+    title: message('Insert below'), help: message('Inserts a row below the selected one'), icon: 'insertBelow',
+    keys: message('Alt+Enter'), changes: true,
+  },
+  removeRows: {
+    title: message('Delete rows'), help: message('Deletes the selected rows'), icon: 'removeRows',
+    keys: message('Alt+Delete'), changes: true,
+  },
+  moveUp: {
+    title: message('Move up'), help: message('Moves the selected rows up'), icon: 'moveUp',
+    keys: message('Alt+Shift+Up'), changes: true,
+  },
+  moveDown: {
+    title: message('Move down'), help: message('Moves the selected rows down'), icon: 'moveDown',
+    keys: message('Alt+Shift+Down'), changes: true,
+  },
+  fillDown: {
+    title: message('Fill down'), help: message('Fills the selected cells with what the uppermost ones hold'),
+    icon: 'fillDown', keys: message('Ctrl+D'), changes: true,
+  },
 } as const satisfies Record<string, Command>;
 
 export type CommandName = keyof typeof COMMANDS;

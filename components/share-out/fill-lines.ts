@@ -47,7 +47,8 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'nodes' : 'demand');
     return [lineOf(tag, filling?.serves ?? null, false, capacity, before, filling, sign)];
   });
-  const added = [...byTag.values()].map((filling) => lineOf(filling.tag, filling.serves, true, filling.capacity, 0, filling));
+  const added = [...byTag.values()]
+    .map((filling) => lineOf(filling.tag, filling.serves, true, filling.capacity, 0, filling));
   return [...rows, ...added];
 
   function lineOf(
@@ -57,7 +58,8 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     const after = (filling?.kept ?? 0) + (filling?.placed ?? 0);
     const number = (side: 'from' | 'to') => moves.filter((move) => move[side] === tag).length;
     return {
-      tag, serves, isNew, capacity, before, sign, after: Number.isFinite(after) ? after : null, coming: number('to'), going: number('from'),
+      tag, serves, isNew, capacity, before, sign, after: Number.isFinite(after)
+        ? after : null, coming: number('to'), going: number('from'),
     };
   }
 }

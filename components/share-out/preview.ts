@@ -19,12 +19,24 @@ export function verdict({ over, used, lowerBound, proven, added, leftOut }: Shar
   const values = { used, added: added.length, lowerBound };
   if (over === 'branches') {
     return proven
-      ? words.say('{used, plural, one {# branch} other {# branches}}{added, plural, =0 {} other {, # of them new}}: proven to be the least.', values)
-      : words.say('{used, plural, one {# branch} other {# branches}}{added, plural, =0 {} other {, # of them new}}. No sharing does with fewer than {lowerBound}; whether it can be done with fewer than {used} is not known.', values);
+      ? words.say(
+        '{used, plural, one {# branch} other {# branches}}{added, plural, =0 {} other {, # of them new}}: proven to be the least.',
+        values
+      )
+      : words.say(
+        '{used, plural, one {# branch} other {# branches}}{added, plural, =0 {} other {, # of them new}}. No sharing does with fewer than {lowerBound}; whether it can be done with fewer than {used} is not known.',
+        values
+      );
   }
   return proven
-    ? words.say('{used, plural, one {# supply} other {# supplies}}{added, plural, =0 {} other {, # of them new}}: proven to be the least.', values)
-    : words.say('{used, plural, one {# supply} other {# supplies}}{added, plural, =0 {} other {, # of them new}}. No sharing does with fewer than {lowerBound}; whether it can be done with fewer than {used} is not known.', values);
+    ? words.say(
+      '{used, plural, one {# supply} other {# supplies}}{added, plural, =0 {} other {, # of them new}}: proven to be the least.',
+      values
+    )
+    : words.say(
+      '{used, plural, one {# supply} other {# supplies}}{added, plural, =0 {} other {, # of them new}}. No sharing does with fewer than {lowerBound}; whether it can be done with fewer than {used} is not known.',
+      values
+    );
 }
 
 /** How full each branch or supply is, before and after. */
@@ -49,10 +61,14 @@ function movesText(coming: number, going: number, words: Words): string {
   return parts.join(', ') || words.say('as they were');
 }
 
-function fillCells(over: SharedSheet, carried: number | null, capacity: number | null, words: Words, sign = ''): TemplateResult {
+function fillCells(
+  over: SharedSheet, carried: number | null, capacity: number | null, words: Words, sign = ''
+): TemplateResult {
   const share = carried === null || capacity === null || capacity <= 0 ? null : carried / capacity;
   const amount = (value: number | null, side?: SafeSide) => value === null ? words.say('unknown')
-    : over === 'branches' ? words.number(Number(fixed(value, 3, side))) : valueText('supplies', 'demand', value, words, side);
+    : over === 'branches'
+      ? words.number(Number(fixed(value, 3, side)))
+      : valueText('supplies', 'demand', value, words, side);
   const text = words.say('{carried} of {capacity}', { carried: amount(carried), capacity: amount(capacity, 'down') });
   return html`<td>${loadingBar(share, null, share !== null && share > 1 + ROUNDING ? 'over' : 'ok')}</td>
     <td class="figure">${sign === '' ? nothing : `${sign}\u00a0`}${text}</td>`;
@@ -60,7 +76,8 @@ function fillCells(over: SharedSheet, carried: number | null, capacity: number |
 
 /** What carries too much of what stays, and what to do about it. */
 export function overNote(lines: readonly FillLine[], words: Words): TemplateResult | typeof nothing {
-  const over = lines.filter(({ capacity, after }) => capacity !== null && after !== null && after > capacity * (1 + ROUNDING));
+  const over = lines.filter(({ capacity, after }) =>
+    capacity !== null && after !== null && after > capacity * (1 + ROUNDING));
   if (over.length === 0) return nothing;
   return html`<p class="over spoken">${words.say('{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', {
     tags: over.map(({ tag }) => tag).join(', '),

@@ -21,7 +21,8 @@ const SHORT_WAIT = 300;
 export class ShareOut extends WorkArea {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, workAreaStyles, styles];
   static override properties: PropertyDeclarations = {
-    request: { state: true }, sharing: { state: true }, failure: { state: true }, progress: { state: true }, waiting: { state: true },
+    request: { state: true }, sharing: { state: true }, failure: { state: true }, progress: { state: true },
+    waiting: { state: true },
   };
 
   declare protected request: Required<ShareRequest>;
@@ -58,15 +59,21 @@ export class ShareOut extends WorkArea {
 
   protected get about(): string {
     return this.request.over === 'branches'
-      ? this.words.say('Nodes of devices over bus branches, up to the limit of each less its reserve, on the least number of them.')
-      : this.words.say('Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.');
+      ? this.words.say(
+        'Nodes of devices over bus branches, up to the limit of each less its reserve, on the least number of them.'
+      )
+      : this.words.say(
+        'Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.'
+      );
   }
 
   protected body(): TemplateResult {
     const { request: { over, wholeRows, keepPlaced }, sharing, words } = this;
-    const choose = (value: SharedSheet, title: string) => html`<button type="button" data-over=${value} aria-pressed=${value === over}
+    const choose = (value: SharedSheet, title: string) =>
+      html`<button type="button" data-over=${value} aria-pressed=${value === over}
       @click=${() => { this.request = { ...this.request, over: value }; }}>${title}</button>`;
-    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, title: string) => html`<label><input type="checkbox" data-option=${key}
+    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, title: string) =>
+      html`<label><input type="checkbox" data-option=${key}
       .checked=${checked} @change=${() => { this.request = { ...this.request, [key]: !checked }; }}>${title}</label>`;
     return html`<div class="options">
         <div class="choice" role="group" aria-label=${words.say('Share out over')}>${choose('branches', words.say('Bus branches'))}${choose('supplies', words.say('Supplies'))}</div>
@@ -86,7 +93,9 @@ export class ShareOut extends WorkArea {
   }
 
   #offer({ over, used }: Sharing): string {
-    return over === 'branches' ? this.words.say('Share out over {used, plural, one {# branch} other {# branches}}', { used })
+    return over === 'branches' ? this.words.say(
+      'Share out over {used, plural, one {# branch} other {# branches}}', { used }
+    )
       : this.words.say('Share out over {used, plural, one {# supply} other {# supplies}}', { used });
   }
 
@@ -145,7 +154,9 @@ export class ShareOut extends WorkArea {
   readonly #carryOut = (): void => {
     const sharing = this.sharing!;
     const { over, used } = sharing;
-    const label = over === 'branches' ? this.words.say('Sharing out over {used, plural, one {# branch} other {# branches}}', { used })
+    const label = over === 'branches' ? this.words.say(
+      'Sharing out over {used, plural, one {# branch} other {# branches}}', { used }
+    )
       : this.words.say('Sharing out over {used, plural, one {# supply} other {# supplies}}', { used });
     this.schedule.act(label, this.#changes(sharing));
     this.dispatchEvent(new GroupingEvent(KEY_OF[over]));

@@ -1,6 +1,8 @@
 /** The part of the browser's trusted types that is used here. */
 interface TrustedTypes {
-  createPolicy(name: string, rules: { createScriptURL(address: string): string }): { createScriptURL(address: string): unknown };
+  createPolicy(
+    name: string, rules: { createScriptURL(address: string): string }
+  ): { createScriptURL(address: string): unknown };
 }
 
 /** Name that a page with trusted types allows, beside the one of the templates. */

@@ -10,7 +10,9 @@ interface EmptySheetOptions {
   readonly ask: (command: 'open' | 'loadDemo' | 'takeoff') => void;
 }
 
-const BUTTONS = { open: message('Open a file'), takeoff: message('Read a takeoff'), loadDemo: message('Load the demo') } as const;
+const BUTTONS = {
+  open: message('Open a file'), takeoff: message('Read a takeoff'), loadDemo: message('Load the demo'),
+} as const;
 
 /** How to begin on a sheet that has no rows. */
 export function emptySheet(sheet: SheetName, { readonly, demo, words, ask }: EmptySheetOptions): TemplateResult {

@@ -34,11 +34,19 @@ export interface Refusal {
  * The refusal of a file.
  * @param total how many problems there are, where not all of them are listed.
  */
-export function fileRefusal(words: Words, name: string, problems: readonly ElvProblem[], total = problems.length): Refusal {
+export function fileRefusal(
+  words: Words, name: string, problems: readonly ElvProblem[], total = problems.length
+): Refusal {
   const { length: listed } = problems;
   const title = total > listed
-    ? words.say('{file} was not read because of {total} problems, of which the first {listed} are listed. The schedule is as it was.', { file: name, total, listed })
-    : words.say('{file} was not read because of {total, plural, one {a problem} other {# problems}}. The schedule is as it was.', { file: name, total });
+    ? words.say(
+      '{file} was not read because of {total} problems, of which the first {listed} are listed. The schedule is as it was.',
+      { file: name, total, listed }
+    )
+    : words.say(
+      '{file} was not read because of {total, plural, one {a problem} other {# problems}}. The schedule is as it was.',
+      { file: name, total }
+    );
   return { title, problems };
 }
 
@@ -71,7 +79,9 @@ export function refusalList({ title, problems }: Refusal, words: Words, dismiss:
 
 function problemLine({ line, column, message: sentence }: ElvProblem, words: Words): TemplateResult {
   if (line === undefined) return html`<li>${sentence}</li>`;
-  const place = column === undefined ? words.say('Line {line}:', { line }) : words.say('Line {line}, column {column}:', { line, column });
+  const place = column === undefined
+    ? words.say('Line {line}:', { line })
+    : words.say('Line {line}, column {column}:', { line, column });
   // A reader that knows more of the place begins with it.
   const isPlaced = sentence.startsWith(words.say('Line {line}', { line }));
   return html`<li>${isPlaced ? nothing : html`<b>${place}</b> `}${sentence}</li>`;

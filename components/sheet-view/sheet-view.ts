@@ -113,7 +113,8 @@ export class SheetView extends LitElement {
   #views(): TemplateResult {
     const [explained, pictured] = [this.explained, this.explained && this.pictured];
     const { words } = this;
-    const button = (name: string, title: string, open: boolean, press: () => void) => html`<button type="button" title=${title}
+    const button = (name: string, title: string, open: boolean, press: () => void) =>
+      html`<button type="button" title=${title}
       aria-expanded=${open} aria-controls="explanation" @click=${press}>${name}</button>`;
     return html`<span class="views">
       ${button(words.say('Explanation'), words.say('How the selected figure comes about'), explained, () => { this.#view(!explained, this.pictured); })}

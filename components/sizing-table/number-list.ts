@@ -24,7 +24,8 @@ export function readNumberList(
   if (wrong !== undefined) {
     return {
       ok: false,
-      problem: (words) => whole ? words.say('{wrong} is no whole number above 0. Part the numbers with semicolons.', { wrong })
+      problem: (words) =>
+        whole ? words.say('{wrong} is no whole number above 0. Part the numbers with semicolons.', { wrong })
         : words.say('{wrong} is no number above 0. Part the numbers with semicolons.', { wrong }),
     };
   }

@@ -45,7 +45,9 @@ export class SizingTable extends WorkArea {
   }
 
   protected get about(): string {
-    return this.words.say('The least number of supplies, bus branches and relay modules. A count for pricing, not a design.');
+    return this.words.say(
+      'The least number of supplies, bus branches and relay modules. A count for pricing, not a design.'
+    );
   }
 
   override disconnectedCallback(): void {
@@ -108,7 +110,9 @@ export class SizingTable extends WorkArea {
 }
 
 function sizingLines(rows: readonly SizingRow[], words: Words): TemplateResult {
-  if (rows.length === 0) return html`<p>${words.say('There is nothing to size yet. Enter devices, or read a takeoff.')}</p>`;
+  if (rows.length === 0) {
+    return html`<p>${words.say('There is nothing to size yet. Enter devices, or read a takeoff.')}</p>`;
+  }
   return html`<table class="sizing"><caption class="unseen">${words.say('What the job needs')}</caption>
     <thead><tr><th scope="col">${words.say('Item')}</th><th scope="col" class="number">${words.say('Quantity')}</th><th scope="col">${words.say('Why')}</th></tr></thead>
     <tbody>${rows.map(({ item, quantity, why }) => html`<tr><td>${item}</td><td class="number">${words.number(quantity)}</td><td class="quiet spoken">${why}</td></tr>`)}</tbody></table>`;

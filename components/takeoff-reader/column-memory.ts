@@ -38,7 +38,8 @@ function readStore(): Record<string, RememberedColumns> {
 }
 
 function isMapping(value: unknown): value is RememberedColumns {
-  return isRecord(value) && Object.values(value).every((field) => field === 'ignore' || TAKEOFF_FIELDS.includes(field as TakeoffField));
+  return isRecord(value)
+    && Object.values(value).every((field) => field === 'ignore' || TAKEOFF_FIELDS.includes(field as TakeoffField));
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

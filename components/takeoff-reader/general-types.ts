@@ -5,6 +5,8 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 export async function addGeneralTypes(schedule: LoadSchedule): Promise<void> {
   const { default: content } = await import('../../data/device-types.json');
   const types = content.sheets.types as readonly unknown[] as readonly Cells[];
-  const label = schedule.words.say('General device types: {count, plural, one {# row} other {# rows}}', { count: types.length });
+  const label = schedule.words.say(
+    'General device types: {count, plural, one {# row} other {# rows}}', { count: types.length }
+  );
   schedule.act(label, insertRows(schedule.document, 'types', schedule.rows('types').length, types));
 }

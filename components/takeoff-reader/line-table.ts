@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import {
-  TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine, type TakeoffOutcome,
+  TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
+  type TakeoffOutcome,
 } from '../../src/exchange/takeoff/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
@@ -27,7 +28,9 @@ export const OUTCOMES: Readonly<Record<TakeoffOutcome, { readonly title: string;
   'left-out': { title: message('left out'), mark: 'note' },
 };
 
-const FROM_WORDS = { remembered: message('as before'), heading: message('by its heading'), values: message('by its values') };
+const FROM_WORDS = {
+  remembered: message('as before'), heading: message('by its heading'), values: message('by its values'),
+};
 
 /**
  * Every line as it stands in the list, with what becomes of it and why; what each column holds is chosen in its
@@ -51,7 +54,8 @@ function columnHeading(column: TakeoffColumn, { choose, words }: LineTableOption
     const { value } = event.currentTarget as HTMLSelectElement;
     choose(column, value === '' ? undefined : value as TakeoffField);
   };
-  const about = field === undefined || from === undefined ? words.say('{count, plural, one {# value} other {# values}}', { count: values })
+  const about = field === undefined
+    || from === undefined ? words.say('{count, plural, one {# value} other {# values}}', { count: values })
     : words.say(FROM_WORDS[from]);
   return html`<th scope="col" class=${field === 'qty' ? 'number' : ''}><span class="own">${name}</span>
     <select aria-label=${words.say('What {name} holds', { name })} title=${about} data-column=${index} .value=${field ?? ''} @change=${onChange}>

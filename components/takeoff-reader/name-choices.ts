@@ -43,10 +43,16 @@ function nameLine(
   const [likest] = candidates;
   const others = types.filter((each) => !candidates.some((candidate) => candidate.type === each));
   const chosen = state === 'undecided' ? '' : state === 'new' ? 'new' : state === 'left-out' ? 'leave-out' : `=${type}`;
-  const option = (value: string, text: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
+  const option = (value: string, text: string) =>
+    html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
   const choose = (event: Event) => {
     const { value } = event.currentTarget as HTMLSelectElement;
-    decide({ [key]: value === '' ? undefined : value.startsWith('=') ? { type: value.slice(1) } : value as 'new' | 'leave-out' });
+    decide(
+      {
+        [key]: value === '' ? undefined : value.startsWith('=') ? { type: value.slice(1) } : value as 'new'
+          | 'leave-out',
+      }
+    );
   };
   const { lines, qty } = counted ?? { lines: 0, qty: 0 };
   const name = texts.join(', ');

@@ -37,7 +37,9 @@ export function takeSource({ take, open, words }: SourceOptions): TemplateResult
     field.value = '';
   };
   const read = (event: Event) => {
-    take(words.say('The typed list'), (event.currentTarget as Element).closest('.source')!.querySelector('textarea')!.value);
+    take(
+      words.say('The typed list'), (event.currentTarget as Element).closest('.source')!.querySelector('textarea')!.value
+    );
   };
   return html`<div class="source">
     <label for="list"><b>${words.say('Paste the list here')}</b></label>

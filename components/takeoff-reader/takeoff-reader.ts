@@ -73,7 +73,9 @@ export class TakeoffReader extends WorkArea {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (!['source', 'columns', 'decisions', 'revision', 'active', 'words'].some((key) => changed.has(key)) || !this.active) return;
+    if (![
+      'source', 'columns', 'decisions', 'revision', 'active', 'words',
+    ].some((key) => changed.has(key)) || !this.active) return;
     if (this.source === undefined) {
       this.#takeoff = undefined;
       return;
@@ -89,7 +91,8 @@ export class TakeoffReader extends WorkArea {
   }
 
   protected get about(): string {
-    return this.source?.name ?? this.words.say('A list of counts measured off drawings becomes device rows; every line is accounted for.');
+    return this.source?.name
+      ?? this.words.say('A list of counts measured off drawings becomes device rows; every line is accounted for.');
   }
 
   protected body(): TemplateResult {
@@ -116,11 +119,14 @@ export class TakeoffReader extends WorkArea {
   protected foot(): TemplateResult {
     const takeoff = this.#takeoff;
     const { words } = this;
-    if (takeoff === undefined) return html`<span class="quiet">${words.say('Nothing is taken before you have seen every line.')}</span>`;
+    if (takeoff === undefined) {
+      return html`<span class="quiet">${words.say('Nothing is taken before you have seen every line.')}</span>`;
+    }
     const { sums, rows } = takeoff;
     const undecided = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
     const blocked = undecided.length > 0 || missingColumns(takeoff.columns).length > 0;
-    const leaveOut = () => { this.#decideLines(Object.fromEntries(undecided.map(({ line }) => [line, 'leave-out' as const]))); };
+    const leaveOut =
+      () => { this.#decideLines(Object.fromEntries(undecided.map(({ line }) => [line, 'leave-out' as const]))); };
     return html`<span class="sum spoken" role="status">${equationOf(sums, words)}</span>
       <button type="button" class="link" @click=${this.#begin}>${words.say('Another list')}</button>
       ${undecided.length === 0 ? nothing : html`<button type="button" class="link" data-do="leave-undecided" @click=${leaveOut}>

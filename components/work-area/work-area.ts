@@ -10,7 +10,8 @@ import type { Words } from '../../src/words/index.ts';
  */
 export abstract class WorkArea extends LitElement {
   static override properties: PropertyDeclarations = {
-    schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false }, active: { attribute: false },
+    schedule: { attribute: false }, revision: { attribute: false }, words: { attribute: false },
+    active: { attribute: false },
   };
 
   declare schedule: LoadSchedule;

@@ -12,7 +12,9 @@ function put(...nodes: Node[]): void {
 // Before the element is defined: a property is set on what is no more than a tag yet.
 const early = document.createElement('elv-load-schedule');
 early.id = 'early';
-Object.assign(early, { value: JSON.stringify(greenhouse), licenseKey: 'non-commercial-and-evaluation', readonly: true });
+Object.assign(
+  early, { value: JSON.stringify(greenhouse), licenseKey: 'non-commercial-and-evaluation', readonly: true }
+);
 put(early);
 
 const script = document.querySelector<HTMLScriptElement>('script[src*="births"]')!;
@@ -30,7 +32,8 @@ const clone = document.querySelector('#in-page')!.cloneNode(true) as HTMLElement
 clone.id = 'clone';
 put(clone);
 
-const parsed = new DOMParser().parseFromString(`<elv-load-schedule id="parsed" ${SOURCE} ${KEY}></elv-load-schedule>`, 'text/html');
+const parsed =
+  new DOMParser().parseFromString(`<elv-load-schedule id="parsed" ${SOURCE} ${KEY}></elv-load-schedule>`, 'text/html');
 put(document.importNode(parsed.querySelector('elv-load-schedule')!, true));
 
 const frame = document.createElement('iframe');

@@ -2,7 +2,9 @@
 declare module 'react' {
   export interface ReactElement { readonly type: unknown }
   type Child = ReactElement | string | false;
-  export function createElement(type: string | (() => ReactElement), properties: object | null, ...children: Child[]): ReactElement;
+  export function createElement(
+    type: string | (() => ReactElement), properties: object | null, ...children: Child[]
+  ): ReactElement;
   export function useState<Value>(first: Value): [Value, (next: Value | ((before: Value) => Value)) => void];
 }
 

@@ -28,7 +28,8 @@ export function elementBesidePages(): Plugin {
       order: 'post',
       handler(_options, bundle) {
         for (const page of Object.values(bundle)) {
-          if (page.type === 'asset' && page.fileName.endsWith('.html')) page.source = addressed(String(page.source), page.fileName);
+          if (page.type === 'asset' && page.fileName.endsWith('.html')) page.source =
+            addressed(String(page.source), page.fileName);
         }
       },
     },

@@ -8,7 +8,8 @@ import { terminalCommand } from './terminal-command.ts';
 
 /** Modules that users of the package import or run, and the worker, which is loaded by its address. */
 const entries = [
-  'src/index', 'src/electrical/index', 'components/load-schedule/index', 'components/load-schedule/load-schedule.define',
+  'src/index', 'src/electrical/index', 'components/load-schedule/index',
+  'components/load-schedule/load-schedule.define',
   'src/allocation/sharing-worker', 'src/cli/table', 'src/cli/changes', 'src/cli/share', 'src/cli/takeoff',
 ];
 

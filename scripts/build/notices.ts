@@ -56,9 +56,14 @@ function packageFolder(module: string): string | undefined {
 }
 
 function readLibrary(folder: string): BundledLibrary {
-  const { name, version, license = '' } = readJson(join(folder, 'package.json')) as { name: string; version: string; license?: string };
-  const files = existsSync(folder) ? readdirSync(folder).filter((file) => /^(?:licen[cs]e|notice)(?:[.-].*)?$/i.test(file)).sort() : [];
-  return { name, version, license, text: files.map((file) => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n') };
+  const { name, version, license = '' } =
+    readJson(join(folder, 'package.json')) as { name: string; version: string; license?: string };
+  const files = existsSync(folder)
+    ? readdirSync(folder).filter((file) => /^(?:licen[cs]e|notice)(?:[.-].*)?$/i.test(file)).sort()
+    : [];
+  return {
+    name, version, license, text: files.map((file) => readFileSync(join(folder, file), 'utf8').trim()).join('\n\n'),
+  };
 }
 
 function noticesText(libraries: readonly BundledLibrary[]): string {

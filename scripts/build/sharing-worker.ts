@@ -1,7 +1,8 @@
 import type { Plugin } from 'vite';
 
 /** How the worker that shares devices out is started in the source. */
-const started = 'new Worker(new URL(\'../../src/allocation/sharing-worker.ts\', import.meta.url), { type: \'module\' })';
+const started =
+  'new Worker(new URL(\'../../src/allocation/sharing-worker.ts\', import.meta.url), { type: \'module\' })';
 
 function replaceStart(name: string, replacement: string): Plugin {
   let found = 0;
@@ -20,7 +21,9 @@ function replaceStart(name: string, replacement: string): Plugin {
       },
     },
     buildEnd(error) {
-      if (!error && found !== 1) this.error(`The worker that shares out is started in ${found} places as expected, and not in one.`);
+      if (!error && found !== 1) {
+        this.error(`The worker that shares out is started in ${found} places as expected, and not in one.`);
+      }
     },
   };
 }

@@ -3,7 +3,10 @@ import typescript from 'typescript';
 import { projectFolder } from '../project-folder.mjs';
 
 /** Modules whose types users of the package see; those that they import follow. */
-const entries = ['src/index', 'src/electrical/index', 'components/load-schedule/index', 'components/load-schedule/load-schedule.define'];
+const entries = [
+  'src/index', 'src/electrical/index', 'components/load-schedule/index',
+  'components/load-schedule/load-schedule.define',
+];
 
 /** A relative address of a TypeScript file, in an import of a declaration. */
 const relativeImport = /(\bfrom |\bimport |\bimport\()(['"])(\.{1,2}\/[^'"]+)\.ts\2/g;

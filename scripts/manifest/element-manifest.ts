@@ -62,7 +62,12 @@ export function elementManifest(): ElementManifest {
       },
       {
         kind: 'javascript-module', path: definePath, declarations: [],
-        exports: [{ kind: 'custom-element-definition', name: element.tagName, declaration: { name: element.name, module: doorPath } }],
+        exports: [
+          {
+            kind: 'custom-element-definition', name: element.tagName,
+            declaration: { name: element.name, module: doorPath },
+          },
+        ],
       },
     ],
   };
@@ -71,7 +76,9 @@ export function elementManifest(): ElementManifest {
 /** A comment that tells of what is not there any more, or is written in another way, would be left out unseen. */
 function refuseUnknown(kind: string, described: readonly { readonly name: string }[], names: readonly string[]): void {
   const unknown = described.map(({ name }) => name).filter((name) => !names.includes(name));
-  if (unknown.length > 0) throw new Error(`The comment of the element tells of ${kind} ${unknown.join(', ')}, which there is not.`);
+  if (unknown.length > 0) {
+    throw new Error(`The comment of the element tells of ${kind} ${unknown.join(', ')}, which there is not.`);
+  }
 }
 
 /** The element of a manifest. */
@@ -85,7 +92,8 @@ function analysed(): ClassDeclaration[] {
   const modules = files.map((file) =>
     ts.createSourceFile(file, readFileSync(join(projectFolder, file), 'utf8'), ts.ScriptTarget.ES2022, true));
   const { modules: read } = create({ modules, plugins: [returnedValues] });
-  return read.flatMap(({ declarations = [] }) => declarations).filter((each): each is ClassDeclaration => each.kind === 'class');
+  return read.flatMap(({ declarations = [] }) => declarations)
+    .filter((each): each is ClassDeclaration => each.kind === 'class');
 }
 
 /** The event classes that the door exports, by the name of their events. */
@@ -117,13 +125,16 @@ function publicElement(element: ElementDeclaration, events: ReadonlyMap<string, 
   const members = element.members.filter(isPublic);
   const propertyOf = new Map<string, string>();
   for (const [property, { attribute, state }] of elementProperties) {
-    if (state !== true && attribute !== false) propertyOf.set(typeof attribute === 'string' ? attribute : String(property), String(property));
+    if (state !== true && attribute !== false) {
+      propertyOf.set(typeof attribute === 'string' ? attribute : String(property), String(property));
+    }
   }
   for (const { name } of element.attributes) {
     if (!propertyOf.has(name) && members.some((member) => member.name === name)) propertyOf.set(name, name);
   }
   const fields = new Map(members.flatMap((member) => (member.kind === 'field' ? [[member.name, member]] : [])));
-  const defaults = new Map([...propertyOf.values()].map((property) => [property, { default: JSON.stringify(fresh[property]) }]));
+  const defaults =
+    new Map([...propertyOf.values()].map((property) => [property, { default: JSON.stringify(fresh[property]) }]));
   return {
     ...element,
     superclass: { name: 'LitElement', package: 'lit' },
@@ -131,7 +142,10 @@ function publicElement(element: ElementDeclaration, events: ReadonlyMap<string, 
       const fieldName = propertyOf.get(name);
       const { description = '' } = element.attributes.find((attribute) => attribute.name === name) ?? {};
       const { type } = fields.get(fieldName ?? '') ?? {};
-      return { name, description, ...(type && { type }), ...(fieldName !== undefined && { fieldName, ...defaults.get(fieldName) }) };
+      return {
+        name, description, ...(type && { type }),
+        ...(fieldName !== undefined && { fieldName, ...defaults.get(fieldName) })
+      };
     }),
     members: members.map((member) => ({ ...member, ...defaults.get(member.name) })),
     events: [...events].map(([name, { name: text }]) => {
@@ -154,5 +168,7 @@ function isPublic(member: ClassMember): boolean {
 
 /** Leaves out which of its own classes a part comes from: a page sees one class. */
 function withoutOrigin<Declaration extends ClassDeclaration>(declaration: Declaration): Declaration {
-  return JSON.parse(JSON.stringify(declaration, (key, value: unknown) => (key === 'inheritedFrom' ? undefined : value))) as Declaration;
+  return JSON.parse(JSON.stringify(
+    declaration, (key, value: unknown) => (key === 'inheritedFrom' ? undefined : value)
+  )) as Declaration;
 }

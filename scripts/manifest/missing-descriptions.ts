@@ -15,7 +15,9 @@ export function missingDescriptions(manifest: ElementManifest): string[] {
   const element = elementOf(manifest);
   const classes = manifest.modules[0]!.declarations! as ClassDeclaration[];
   const described: [kind: string, parts: readonly Described[]][] = [
-    ['attribute', element.attributes], ['event', element.events], ['slot', element.slots ?? []], ['part', element.cssParts ?? []],
+    [
+      'attribute', element.attributes,
+    ], ['event', element.events], ['slot', element.slots ?? []], ['part', element.cssParts ?? []],
     ['custom property', element.cssProperties], ['state', element.cssStates ?? []],
     ...classes.map(({ name, members = [] }): [string, readonly Described[]] => [name, members]),
   ];

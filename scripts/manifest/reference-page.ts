@@ -9,23 +9,36 @@ import { elementOf, type ElementManifest } from './element-manifest.ts';
 export function referencePage(manifest: ElementManifest): string {
   const element = elementOf(manifest);
   const members = element.members;
-  const fields = members.filter((member): member is ClassField & { readonly readonly?: boolean } => member.kind === 'field');
+  const fields =
+    members.filter((member): member is ClassField & { readonly readonly?: boolean } => member.kind === 'field');
   const methods = members.filter((member): member is ClassMethod => member.kind === 'method');
   const eventClasses = new Map(
     manifest.modules[0]!.declarations!.slice(1).map((each) => [each.name, each as ClassDeclaration]),
   );
   const sections = [
-    table('Attributes', ['attribute', 'type', 'default', 'meaning'], element.attributes.map(({ name, type, default: value, description }) =>
+    table('Attributes', [
+      'attribute', 'type', 'default', 'meaning',
+    ], element.attributes.map(({ name, type, default: value, description }) =>
       [code(name), code(type?.text), code(value), description])),
-    table('Properties', ['property', 'type', 'default', 'meaning'], fields.map(({ name, type, default: value, description, readonly }) =>
+    table('Properties', [
+      'property', 'type', 'default', 'meaning',
+    ], fields.map(({ name, type, default: value, description, readonly }) =>
       [code(name), code(type?.text), readonly === true ? 'read only' : code(value), description])),
     table('Methods', ['method', 'returns', 'meaning'], methods.map((method) =>
       [code(signature(method)), code(method.return?.type?.text), meaningOf(method)])),
     table('Events', ['event', 'class', 'carries', 'when'], element.events.map(({ name, type, description }) =>
       [code(name), code(type.text), carried(eventClasses.get(type.text)), description])),
-    table('Slots', ['slot', 'meaning'], (element.slots ?? []).map(({ name, description }) => [code(name), description])),
-    table('Parts', ['part', 'meaning'], (element.cssParts ?? []).map(({ name, description }) => [code(`::part(${name})`), description])),
-    table('States', ['state', 'meaning'], (element.cssStates ?? []).map(({ name, description }) => [code(`:state(${name})`), description])),
+    table(
+      'Slots', ['slot', 'meaning'], (element.slots ?? []).map(({ name, description }) => [code(name), description])
+    ),
+    table(
+      'Parts', ['part', 'meaning'],
+      (element.cssParts ?? []).map(({ name, description }) => [code(`::part(${name})`), description])
+    ),
+    table(
+      'States', ['state', 'meaning'],
+      (element.cssStates ?? []).map(({ name, description }) => [code(`:state(${name})`), description])
+    ),
     table('Custom properties', ['property', 'default', 'meaning'],
       element.cssProperties.map(({ name, default: value, description }) => [code(name), code(value), description])),
   ];
@@ -54,11 +67,14 @@ function signature({ name, parameters = [], static: isStatic }: ClassMethod): st
 function meaningOf({ description = '', parameters = [], return: returned }: ClassMethod): string {
   const notes = parameters.filter((parameter) => parameter.description !== undefined)
     .map((parameter) => `\`${parameter.name}\`: ${withStop(parameter.description!)}`);
-  return [description, ...notes, ...(returned?.description === undefined ? [] : [`Returns ${withStop(returned.description)}`])].join(' ');
+  return [
+    description, ...notes, ...(returned?.description === undefined ? [] : [`Returns ${withStop(returned.description)}`])
+  ].join(' ');
 }
 
 function carried(declaration: ClassDeclaration | undefined): string {
-  return (declaration?.members ?? []).filter((member): member is ClassField => member.kind === 'field' && member.static !== true)
+  return (declaration?.members ?? [])
+    .filter((member): member is ClassField => member.kind === 'field' && member.static !== true)
     .map(({ name, description = '' }) => `\`${name}\`: ${withStop(description)}`).join(' ');
 }
 

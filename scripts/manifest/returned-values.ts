@@ -14,7 +14,8 @@ export const returnedValues: Plugin = {
     for (const member of node.members) {
       if (!ts.isMethodDeclaration(member) || member.type === undefined) continue;
       const name = member.name.getText();
-      const method = declaration.members?.find((each): each is ClassMethod => each.kind === 'method' && each.name === name);
+      const method =
+        declaration.members?.find((each): each is ClassMethod => each.kind === 'method' && each.name === name);
       if (method === undefined) continue;
       const description = ts.getTextOfJSDocComment(ts.getJSDocReturnTag(member)?.comment);
       method.return = { type: { text: member.type.getText() }, ...(description !== undefined && { description }) };

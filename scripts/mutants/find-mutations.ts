@@ -35,10 +35,14 @@ const OPERATORS: Readonly<Partial<Record<ts.SyntaxKind, readonly string[]>>> = {
 
 /** What a called function is changed into. */
 const FUNCTIONS: Readonly<Record<string, string>> = {
-  min: 'max', max: 'min', floor: 'ceil', ceil: 'floor', some: 'every', every: 'some', find: 'findLast', findLast: 'find',
+  min: 'max', max: 'min', floor: 'ceil', ceil: 'floor', some: 'every', every: 'some', find: 'findLast',
+  findLast: 'find',
 };
 
-/** Every change of an operator, a limit or a condition in a source file. Types, and what a broken schema throws, have none. */
+/**
+ * Every change of an operator, a limit or a condition in a source file. Types, and what a broken schema throws, have
+ * none.
+ */
 export function findMutations(file: string, code: string): Mutation[] {
   const source = ts.createSourceFile(file, code, ts.ScriptTarget.Latest, true);
   const found: Mutation[] = [];
@@ -54,7 +58,10 @@ export function findMutations(file: string, code: string): Mutation[] {
   };
 
   const visit = (node: ts.Node): void => {
-    if (ts.isTypeNode(node) || ts.isInterfaceDeclaration(node) || ts.isImportDeclaration(node) || ts.isThrowStatement(node)) return;
+    if (
+      ts.isTypeNode(node) || ts.isInterfaceDeclaration(node) || ts.isImportDeclaration(node)
+        || ts.isThrowStatement(node)
+    ) return;
     if (ts.isIfStatement(node) && ts.isThrowStatement(node.thenStatement)) return;
     if (ts.isBinaryExpression(node)) {
       for (const text of OPERATORS[node.operatorToken.kind] ?? []) add(node.operatorToken, text);

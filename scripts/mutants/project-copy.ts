@@ -8,7 +8,9 @@ import { projectFolder } from '../project-folder.mjs';
 import type { Mutation } from './find-mutations.ts';
 import type { Answer, Ask } from './run-tests.ts';
 
-const COPIED = ['src', 'components', 'tests', 'data', 'scripts', 'examples', 'package.json', 'tsconfig.json', 'README.md'];
+const COPIED = [
+  'src', 'components', 'tests', 'data', 'scripts', 'examples', 'package.json', 'tsconfig.json', 'README.md',
+];
 
 /** A copy of the project whose files are changed one at a time, and a process that runs its tests. */
 export class ProjectCopy {
@@ -25,13 +27,17 @@ export class ProjectCopy {
   /** Time of each of some test files as they are [ms], the shortest first. @throws when one of them fails. */
   async times(tests: readonly string[]): Promise<Map<string, number>> {
     const answer = await this.#run(tests, 900_000);
-    if (answer?.passed !== true) throw new Error(`The tests do not pass as the project is: ${answer?.problem ?? 'they take too long'}`);
+    if (answer?.passed !== true) {
+      throw new Error(`The tests do not pass as the project is: ${answer?.problem ?? 'they take too long'}`);
+    }
     const times = tests.map((file) => [file, answer.times[this.#place(file)]!] as const);
     return new Map(times.sort(([, one], [, other]) => one - other));
   }
 
   /** Whether some of the test files notice a change, by failing or by not coming to an end in time. */
-  async notices({ file, start, end, text }: Mutation, tests: readonly string[], milliseconds: number): Promise<boolean> {
+  async notices(
+    { file, start, end, text }: Mutation, tests: readonly string[], milliseconds: number
+  ): Promise<boolean> {
     const place = this.#place(file);
     const code = readFileSync(place, 'utf8');
     writeFileSync(place, code.slice(0, start) + text + code.slice(end));

@@ -22,12 +22,17 @@ const program = (path: string) => join(projectFolder, 'node_modules', path);
 
 const isWellDescribed: Check = async ({ tarball }) => {
   const { buffer, byteOffset, byteLength } = readFileSync(tarball);
-  const { messages, pkg } = await publint({ pack: { tarball: buffer.slice(byteOffset, byteOffset + byteLength) }, strict: true });
-  if (messages.length > 0) throw new Error(messages.map((message) => formatMessage(message, pkg, { color: false })).join('\n'));
+  const { messages, pkg } =
+    await publint({ pack: { tarball: buffer.slice(byteOffset, byteOffset + byteLength) }, strict: true });
+  if (messages.length > 0) {
+    throw new Error(messages.map((message) => formatMessage(message, pkg, { color: false })).join('\n'));
+  }
 };
 
 const hasRightTypes: Check = async ({ tarball, folder }) => {
-  await run(process.execPath, [program('@arethetypeswrong/cli/dist/index.js'), '--profile', 'esm-only', tarball], folder);
+  await run(
+    process.execPath, [program('@arethetypeswrong/cli/dist/index.js'), '--profile', 'esm-only', tarball], folder
+  );
 };
 
 const importsInNode: Check = async ({ folder, package: { name, exports } }) => {
@@ -38,11 +43,14 @@ const importsInNode: Check = async ({ folder, package: { name, exports } }) => {
       await import('${name}${entry.slice(1)}');
       const added = Object.getOwnPropertyNames(globalThis).filter((key) => !before.has(key));
       console.log(JSON.stringify({ added, defined: globalThis.customElements?.get('elv-load-schedule') !== undefined }));`;
-    const { added, defined } = JSON.parse(await run(process.execPath, ['--input-type=module', '--eval', code], folder)) as
+    const { added, defined } =
+      JSON.parse(await run(process.execPath, ['--input-type=module', '--eval', code], folder)) as
       { added: string[]; defined: boolean };
     const unexpected = added.filter((key) => !ofLit.test(key));
     if (unexpected.length > 0) throw new Error(`Importing ${entry} makes ${unexpected.join(', ')} known to all.`);
-    if (defined !== defining.has(entry)) throw new Error(`Importing ${entry} ${defined ? 'defines' : 'does not define'} the element.`);
+    if (defined !== defining.has(entry)) {
+      throw new Error(`Importing ${entry} ${defined ? 'defines' : 'does not define'} the element.`);
+    }
   }
 };
 
@@ -57,8 +65,12 @@ const holdsFiles: Check = async ({ installed, package: { customElements } }) => 
 
 const leadsSomewhere: Check = ({ installed }) => {
   const texts = readdirSync(installed, { recursive: true, encoding: 'utf8' }).filter((path) => path.endsWith('.md'));
-  const dead = texts.flatMap((path) => [...readFileSync(join(installed, path), 'utf8').matchAll(/\]\(([^)#\s]+)[^)]*\)/g)]
-    .map(([, target]) => target!).filter((target) => !/^[a-z]+:/.test(target) && !existsSync(join(installed, dirname(path), target)))
+  const dead = texts.flatMap((path) => [
+    ...readFileSync(join(installed, path), 'utf8').matchAll(/\]\(([^)#\s]+)[^)]*\)/g)
+  ]
+    .map(([, target]) => target!).filter((target) => !/^[a-z]+:/.test(target) && !existsSync(join(
+      installed, dirname(path), target
+    )))
     .map((target) => `${path}: ${target}`));
   if (!texts.includes('README.md')) throw new Error('The package has no README.md.');
   if (dead.length > 0) throw new Error(`Links that lead nowhere in the package:\n${dead.join('\n')}`);
@@ -70,7 +82,9 @@ const holdsScript: Check = ({ installed }) => {
   const dist = join(installed, 'dist');
   const script = readFileSync(join(dist, 'elv-load-schedule.js'), 'utf8');
   const chunks = [...new Set([...script.matchAll(/chunks\/[\w.-]+\.js/g)].map(([path]) => path))];
-  if (chunks.length === 0) throw new Error('dist/elv-load-schedule.js names no chunk, although it loads the grid later.');
+  if (chunks.length === 0) {
+    throw new Error('dist/elv-load-schedule.js names no chunk, although it loads the grid later.');
+  }
   const missing = chunks.filter((path) => !existsSync(join(dist, path)));
   if (missing.length > 0) throw new Error(`The package lacks ${missing.join(', ')}.`);
   return Promise.resolve();
@@ -82,16 +96,22 @@ const declaresLicences: Check = ({ installed, package: { license } }) => {
   const held = [...notices.matchAll(/^={80}\n\S+ \S+: (.+)\n={80}$/gm)].map(([, name]) => name!);
   if (held.length === 0) throw new Error('NOTICES.txt names no library.');
   const names = license.split(/ AND |[()]/);
-  const undeclared = [...new Set(held)].map((name) => (name === 'SEE LICENSE IN LICENSE.txt' ? 'LicenseRef-Handsontable' : name))
+  const undeclared = [...new Set(held)]
+    .map((name) => (name === 'SEE LICENSE IN LICENSE.txt' ? 'LicenseRef-Handsontable' : name))
     .filter((name) => !names.includes(name));
-  if (undeclared.length > 0) throw new Error(`package.json declares ${license}, and built files hold parts under ${undeclared.join(', ')}.`);
+  if (undeclared.length > 0) {
+    throw new Error(`package.json declares ${license}, and built files hold parts under ${undeclared.join(', ')}.`);
+  }
   return Promise.resolve();
 };
 
 const compilesForUsers: Check = async ({ folder }) => {
   writeFileSync(join(folder, 'user.ts'), USER_CODE);
   writeFileSync(join(folder, 'tsconfig.json'), JSON.stringify({
-    compilerOptions: { noEmit: true, strict: true, module: 'nodenext', target: 'es2022', lib: ['es2023', 'dom', 'dom.iterable'], types: [] },
+    compilerOptions: {
+      noEmit: true, strict: true, module: 'nodenext', target: 'es2022', lib: ['es2023', 'dom', 'dom.iterable'],
+      types: [],
+    },
     files: ['user.ts'],
   }));
   await run(process.execPath, [program('typescript/lib/tsc.js'), '--project', '.'], folder);
@@ -99,25 +119,35 @@ const compilesForUsers: Check = async ({ folder }) => {
 
 const runsCommands: Check = async ({ folder, installed, package: { bin } }) => {
   const demo = join(installed, 'dist/modules/data/demo.schedule.json');
-  const command = (name: string, ...words: string[]) => run(process.execPath, [join(folder, 'node_modules/.bin', name), ...words], folder);
+  const command = (name: string, ...words: string[]) =>
+    run(process.execPath, [join(folder, 'node_modules/.bin', name), ...words], folder);
   for (const [name, path] of Object.entries(bin)) {
-    if (!readFileSync(join(installed, path), 'utf8').startsWith('#!/usr/bin/env node\n')) throw new Error(`A shell cannot run ${name}.`);
+    if (!readFileSync(join(installed, path), 'utf8').startsWith('#!/usr/bin/env node\n')) {
+      throw new Error(`A shell cannot run ${name}.`);
+    }
     const help = await command(name, '--help');
-    if (!help.includes(`\n  ${name} `) || help.includes('npm run')) throw new Error(`The help of ${name} calls it otherwise:\n${help}`);
+    if (!help.includes(`\n  ${name} `) || help.includes('npm run')) {
+      throw new Error(`The help of ${name} calls it otherwise:\n${help}`);
+    }
   }
   const table = JSON.parse(await command('elv-table', demo)) as { sheets: { supplies: unknown[] } };
   if (table.sheets.supplies.length === 0) throw new Error('The command elv-table gives no supplies of the demo.');
   await command('elv-takeoff', join(installed, 'dist/modules/data/takeoffs/library-refit.csv'));
   await command('elv-table', demo, '--format', 'pdf', '--output', 'load-table.pdf');
   const pdf = readFileSync(join(folder, 'load-table.pdf'), 'latin1');
-  if (!pdf.startsWith('%PDF-') || !pdf.includes('/MediaBox')) throw new Error('The command elv-table prints no document of pages.');
+  if (!pdf.startsWith('%PDF-') || !pdf.includes('/MediaBox')) {
+    throw new Error('The command elv-table prints no document of pages.');
+  }
 };
 
 const survivesShaking: Check = async ({ folder, installed, package: { name } }) => {
-  const told = await runShaken(folder, `import '${name}/define.js'; report(customElements.get('elv-load-schedule') !== undefined);`);
+  const told = await runShaken(
+    folder, `import '${name}/define.js'; report(customElements.get('elv-load-schedule') !== undefined);`
+  );
   if (told !== true) throw new Error('A bundler leaves out what defines the element.');
   const bundled = textIn(join(folder, 'bundle'));
-  const lost = tagsIn(textIn(join(installed, 'dist/modules/components'))).filter((tag) => !tagsIn(bundled).includes(tag));
+  const lost = tagsIn(textIn(join(installed, 'dist/modules/components')))
+    .filter((tag) => !tagsIn(bundled).includes(tag));
   if (lost.length > 0) throw new Error(`A bundler leaves out what defines ${lost.join(', ')}.`);
   const undefinedStill = await runShaken(folder, `import { LoadScheduleElement } from '${name}/element.js';
     report([LoadScheduleElement.name, customElements.get('elv-load-schedule') === undefined][1]);`);

@@ -21,5 +21,6 @@ export function run(program: string, words: readonly string[], folder: string): 
 export function npm(words: readonly string[], folder: string): Promise<string> {
   const npmPath = process.env.npm_execpath;
   if (npmPath?.endsWith('.js')) return run(process.execPath, [npmPath, ...words], folder);
-  return process.platform === 'win32' ? run('cmd.exe', ['/d', '/s', '/c', 'npm', ...words], folder) : run('npm', words, folder);
+  return process.platform === 'win32'
+    ? run('cmd.exe', ['/d', '/s', '/c', 'npm', ...words], folder) : run('npm', words, folder);
 }

@@ -32,7 +32,8 @@ export interface ScratchProject {
  * @param folder empty folder for the project
  */
 export async function makeScratchProject(folder: string): Promise<ScratchProject> {
-  const packed = JSON.parse(await npm(['pack', '--ignore-scripts', '--json', '--pack-destination', folder], projectFolder)) as
+  const packed =
+    JSON.parse(await npm(['pack', '--ignore-scripts', '--json', '--pack-destination', folder], projectFolder)) as
     { filename: string; files: { path: string }[] }[];
   const { filename, files } = packed[0]!;
   const description = readJson(join(projectFolder, 'package.json')) as PackageFile;
@@ -44,7 +45,9 @@ export async function makeScratchProject(folder: string): Promise<ScratchProject
     symlinkSync(join(projectFolder, 'node_modules', name), join(packages, name), 'junction');
   }
   mkdirSync(join(packages, '.bin'));
-  for (const [name, path] of Object.entries(description.bin)) symlinkSync(join(installed, path), join(packages, '.bin', name));
+  for (const [name, path] of Object.entries(description.bin)) {
+    symlinkSync(join(installed, path), join(packages, '.bin', name));
+  }
   writeFileSync(join(folder, 'package.json'), '{ "private": true, "type": "module" }\n');
   return { folder, tarball: join(folder, filename), installed, package: description };
 }

@@ -29,7 +29,9 @@ function explainPlace(schedule: LoadSchedule, place: string): ExplainedFigure | 
   if (name === '') return 'is not a place. Give SHEET:ROW:KEY, as in supplies:1:loading.';
   const sheet = SHEET_NAMES.find((each) => each === name);
   if (sheet === undefined) return `there is no sheet ${name}. Give one of ${SHEET_NAMES.join(', ')}.`;
-  if (findColumn(sheet, key) === undefined) return `the sheet ${sheet} has no key ${key}. Give one of ${keysOf(sheet)}.`;
+  if (findColumn(sheet, key) === undefined) {
+    return `the sheet ${sheet} has no key ${key}. Give one of ${keysOf(sheet)}.`;
+  }
   const id = rowOf(schedule, sheet, rowName);
   if (id === undefined) return `the sheet ${sheet} has no row ${rowName}. ${rowsOf(schedule, sheet)}`;
   return explainedFigure(schedule, sheet, id, key)
@@ -37,7 +39,8 @@ function explainPlace(schedule: LoadSchedule, place: string): ExplainedFigure | 
 }
 
 function keysOf(sheet: SheetName, onlyComputed = false): string {
-  return SCHEMA[sheet].columns.filter(({ role }) => !onlyComputed || role === 'computed').map(({ key }) => key).join(', ')
+  return SCHEMA[sheet].columns.filter(({ role }) => !onlyComputed || role === 'computed')
+    .map(({ key }) => key).join(', ')
     || 'no column';
 }
 

@@ -7,6 +7,8 @@ import { Refusal } from './refusal.ts';
  */
 export async function spokenWords(tag = 'en'): Promise<Words> {
   const language = isWellFormed(tag) ? new Intl.Locale(tag).language : '';
-  if (language !== languageOf(tag)) throw new Refusal([`--lang ${tag} is not spoken. Give one of ${LANGUAGES.join(', ')}.`]);
+  if (language !== languageOf(tag)) {
+    throw new Refusal([`--lang ${tag} is not spoken. Give one of ${LANGUAGES.join(', ')}.`]);
+  }
   return loadWords(tag);
 }

@@ -10,7 +10,9 @@ import type { Streams } from './streams.ts';
  * @param words the language that it speaks, and in which files are read beside English.
  * @throws Refusal with every problem of every file.
  */
-export async function openSchedule(names: readonly string[], warn: Streams['warn'], words: Words): Promise<LoadSchedule> {
+export async function openSchedule(
+  names: readonly string[], warn: Streams['warn'], words: Words
+): Promise<LoadSchedule> {
   const { content, notes, nameOf } = await readInputs(names, words);
   for (const note of notes) warn(note);
   const schedule = new LoadSchedule(content, { words });

@@ -90,17 +90,28 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
   if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
   const format = oneOf(FORMATS, values.format, 'format');
   if (TO_FILE.includes(format) && values.output === undefined && values['check-digest'] === undefined) {
-    throw new Refusal([`--format ${format} is no text for the terminal. Name a file with --output, as in --output load-table.${format}.`]);
+    throw new Refusal(
+      [
+        `--format ${format} is no text for the terminal. Name a file with --output, as in --output load-table.${format}.`,
+      ]
+    );
   }
   if (values.explain.length > 0 && format !== 'json') {
-    throw new Refusal([`--explain goes with --format json, not with ${format}. The load table explains an example of every figure.`]);
+    throw new Refusal(
+      [`--explain goes with --format json, not with ${format}. The load table explains an example of every figure.`]
+    );
   }
   const unfit = [
-    values.whole && format !== 'csv' ? '--whole goes with --format csv: the other formats are whole, or take --sheet.' : '',
-    values.paper !== undefined && format !== 'html' && format !== 'pdf' ? '--paper goes with --format html and pdf.' : '',
+    values.whole && format !== 'csv'
+      ? '--whole goes with --format csv: the other formats are whole, or take --sheet.' : '',
+    values.paper !== undefined && format !== 'html' && format !== 'pdf'
+      ? '--paper goes with --format html and pdf.' : '',
     values.since !== undefined && (format === 'json' || (format === 'csv' && !values.whole))
-      ? `--since goes with --format html, pdf, xlsx and csv --whole; ${calledAs('changes')} OLD NEW gives the changes alone.` : '',
-    values.sheet !== undefined && (format === 'xlsx' || values.whole) ? '--sheet does not go with the whole load table. Leave one of them out.' : '',
+     
+        ? `--since goes with --format html, pdf, xlsx and csv --whole; ${calledAs('changes')} OLD NEW gives the changes alone.`
+        : '',
+    values.sheet !== undefined && (format === 'xlsx' || values.whole)
+      ? '--sheet does not go with the whole load table. Leave one of them out.' : '',
   ].filter((line) => line !== '');
   if (unfit.length > 0 && values['check-digest'] === undefined) throw new Refusal(unfit);
   return {

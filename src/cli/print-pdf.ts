@@ -13,8 +13,8 @@ const run = promisify(execFile);
 const LONGEST = 120_000;
 
 /**
- * Prints a page as PDF with the browser that is installed: Chromium, Chrome or Edge, of version 131 or later for the feet of the
- * pages.
+ * Prints a page as PDF with the browser that is installed: Chromium, Chrome or Edge, of version 131 or later for the
+ * feet of the pages.
  * @param page a whole page in HTML, which says its paper.
  * @throws Refusal when there is no browser or it does not print.
  */
@@ -25,7 +25,8 @@ export async function printPdf(page: string): Promise<Uint8Array> {
     const [source, target] = [join(folder, 'page.html'), join(folder, 'page.pdf')];
     await writeFile(source, page);
     await run(browser, [
-      '--headless', '--disable-gpu', '--no-first-run', '--no-pdf-header-footer', `--user-data-dir=${join(folder, 'profile')}`,
+      '--headless', '--disable-gpu', '--no-first-run', '--no-pdf-header-footer',
+      `--user-data-dir=${join(folder, 'profile')}`,
       // The sandbox refuses to work for root, who is the only user of a container.
       ...(process.getuid?.() === 0 ? ['--no-sandbox', '--disable-dev-shm-usage'] : []),
       `--print-to-pdf=${target}`, pathToFileURL(source).href,
@@ -33,7 +34,9 @@ export async function printPdf(page: string): Promise<Uint8Array> {
     return await readFile(target);
   } catch (error) {
     const [reason] = (error as Error).message.split('\n');
-    throw new Refusal([`The browser ${browser} did not print (${reason}). Write HTML with --format html and print that from a browser.`]);
+    throw new Refusal(
+      [`The browser ${browser} did not print (${reason}). Write HTML with --format html and print that from a browser.`]
+    );
   } finally {
     await rm(folder, { recursive: true, force: true, maxRetries: 5 });
   }

@@ -23,7 +23,9 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
   const files = await Promise.all(names.map((name) => readText(name, words)));
   const schedules = files.filter(isScheduleText);
   if (schedules.length > 1) {
-    throw new Refusal([`${schedules[1]!.name}: is a second schedule. Give one schedule, with sheets in CSV if need be.`]);
+    throw new Refusal(
+      [`${schedules[1]!.name}: is a second schedule. Give one schedule, with sheets in CSV if need be.`]
+    );
   }
   const refused: string[] = [];
   const base = schedules[0] && readOne(schedules[0], ({ text }) => readSchedule(text, words), refused);
@@ -47,7 +49,9 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
       base?.content ?? { details: {}, sheets: {} }),
     notes: [
       ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
-      ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)]),
+      ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [
+        editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)
+      ]),
       ...read.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`)),
     ],
     nameOf: (sheet) => bySheet.get(sheet)?.name ?? schedules[0]?.name ?? '',

@@ -24,7 +24,9 @@ Exit code: 0; 2 for bad input, which is named by file, line and column.
 `;
 
 const OPTIONS = {
-  format: { type: 'string', default: 'text' }, output: { type: 'string' }, lang: { type: 'string' }, help: { type: 'boolean' },
+  format: {
+    type: 'string', default: 'text',
+  }, output: { type: 'string' }, lang: { type: 'string' }, help: { type: 'boolean' },
 } as const;
 
 const HINT = `${calledAs('changes')} --help says what there is.`;
@@ -41,13 +43,17 @@ export async function runChanges(words: readonly string[], { out, warn }: Stream
     if (old === undefined || present === undefined || others.length > 0) {
       throw new Refusal([`Two schedules are compared; ${positionals.length} named. ${HINT}`]);
     }
-    if (format !== 'text' && format !== 'json') throw new Refusal([`--format ${format} is not known. Give one of text, json.`]);
+    if (format !== 'text' && format !== 'json') {
+      throw new Refusal([`--format ${format} is not known. Give one of text, json.`]);
+    }
     const spoken = await spokenWords(lang);
     const schedules = [await openSchedule([old], warn, spoken), await openSchedule([present], warn, spoken)] as const;
     // What programs read is the same in every language.
     if (format === 'json') for (const schedule of schedules) schedule.speak(ENGLISH);
     const changes = compareSchedules(...schedules);
-    await writeText(format === 'json' ? `${JSON.stringify(changes, null, 2)}\n` : changesText(changes, spoken), output, out);
+    await writeText(
+      format === 'json' ? `${JSON.stringify(changes, null, 2)}\n` : changesText(changes, spoken), output, out
+    );
     return 0;
   });
 }

@@ -1,6 +1,8 @@
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, scheduleDigest, tableJson, type Report } from '../report/index.ts';
+import {
+  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, scheduleDigest, tableJson, type Report,
+} from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { explainFigures } from './explain-option.ts';
 import { writeBytes, writeText } from './files.ts';
@@ -40,10 +42,15 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
       const explained = explain.length === 0 ? undefined : explainFigures(schedule, explain);
       return writeText(`${JSON.stringify(tableJson(schedule, sheet, explained), null, 2)}\n`, output, out);
     }
-    case 'csv': return writeText(whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)), output, out);
+    case 'csv': return writeText(
+      whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)),
+      output, out
+    );
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
     case 'xlsx': return writeBytes(await loadTableXlsx(schedule, await reportOf(schedule, options, warn)), output!);
-    case 'pdf': return writeBytes(await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? 'A4-landscape' }, warn)), output!);
+    case 'pdf': return writeBytes(
+      await printPdf(await pageOf(schedule, { ...options, paper: options.paper ?? 'A4-landscape' }, warn)), output!
+    );
   }
 }
 
@@ -52,7 +59,9 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
   return loadTableHtml(report, { paper: options.paper, schedule: writeSchedule(schedule.content()) });
 }
 
-async function reportOf(schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']): Promise<Report> {
+async function reportOf(
+  schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']
+): Promise<Report> {
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
   return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, since: older });
 }
@@ -67,9 +76,12 @@ function onlySheet(schedule: LoadSchedule): SheetName {
 }
 
 function check(schedule: LoadSchedule, passAccepted: boolean, warn: Streams['warn']): 0 | 1 {
-  const over = schedule.findings.filter(({ severity, accepted }) => severity === 'over' && !(passAccepted && accepted !== undefined));
+  const over = schedule.findings.filter(({
+    severity, accepted,
+  }) => severity === 'over' && !(passAccepted && accepted !== undefined));
   for (const { sheet, row, tag, message, accepted } of over) {
-    const acceptance = accepted === undefined ? '' : ` (accepted by ${accepted.name}, ${accepted.date}: ${accepted.reason})`;
+    const acceptance = accepted === undefined
+      ? '' : ` (accepted by ${accepted.name}, ${accepted.date}: ${accepted.reason})`;
     warn(`over: ${sheet}, row ${row} (${tag}): ${message}${acceptance}`);
   }
   return over.length > 0 ? 1 : 0;
@@ -79,7 +91,11 @@ function checkDigest(schedule: LoadSchedule, digits: string, out: Streams['out']
   const content = schedule.content();
   const isMatch = matchesDigest(content, digits);
   if (isMatch === undefined) {
-    throw new Refusal([`--check-digest ${digits}: is no part of a digest. Give the first 16 or more hexadecimal digits, as printed on each page.`]);
+    throw new Refusal(
+      [
+        `--check-digest ${digits}: is no part of a digest. Give the first 16 or more hexadecimal digits, as printed on each page.`,
+      ]
+    );
   }
   out(isMatch ? 'The digits are those of this schedule.\n'
     : `The digits are those of another schedule, or of another state of it. This one has ${scheduleDigest(content)}.\n`);

@@ -31,7 +31,9 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     const { content, notes } = await readInputs([options.types], words);
     const types = content.sheets.types ?? [];
     for (const note of notes) warn(note);
-    if (types.length === 0) warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+    if (types.length === 0) {
+      warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+    }
     const file = await readTakeoffFile(options.file, options.sheetName, words);
     for (const note of file.notes) warn(`${options.file}: ${note}`);
     const takeoff = readDecided(file, types, options, words);
@@ -54,9 +56,13 @@ function readDecided(
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
     const keys = nameKeysOf(first, name);
-    if (keys.length === 0) throw new Refusal([`--as ${name}=${type}: no device in ${file.name} is called ${name}. Correct the name.`]);
+    if (keys.length === 0) {
+      throw new Refusal([`--as ${name}=${type}: no device in ${file.name} is called ${name}. Correct the name.`]);
+    }
     if (type !== '' && !types.some((cells) => cells.type === type)) {
-      throw new Refusal([`--as ${name}=${type}: there is no type ${type}. Name one that there is, or none for a new one.`]);
+      throw new Refusal(
+        [`--as ${name}=${type}: there is no type ${type}. Name one that there is, or none for a new one.`]
+      );
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
@@ -68,7 +74,8 @@ function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeo
   if (!takeoff.ok) throw new Refusal(problemLines(name, takeoff));
   const missing = missingColumns(takeoff.columns);
   if (missing.length === 0) return takeoff;
-  const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`).join(', ');
+  const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`)
+    .join(', ');
   throw new Refusal(missing.map((field) =>
     `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
     + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
@@ -78,14 +85,17 @@ function undecidedOf({ lines }: Takeoff, words: Words): string[] {
   const undecided = lines.filter(({ outcome }) => outcome === 'undecided').map(({ line }) => String(line));
   const [named, count] = [undecided.slice(0, MOST_NAMED).join(', '), undecided.length - MOST_NAMED];
   if (named === '') return [];
-  return [count > 0 ? words.say('Lines that need a decision and are not in the schedule: {named} and {count} more.', { named, count })
+  return [count > 0 ? words.say(
+    'Lines that need a decision and are not in the schedule: {named} and {count} more.', { named, count }
+  )
     : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
 function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
   const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
   if (problems.length > 0) {
-    throw new Refusal(problems.map(({ row, problem }) => `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));
+    throw new Refusal(problems.map(({ row, problem }) =>
+      `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));
   }
   const document = new ScheduleDocument(snapshot);
   document.perform(takeoffChanges(document, takeoff, words));

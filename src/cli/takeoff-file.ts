@@ -22,7 +22,9 @@ export interface TakeoffFile {
 export async function readTakeoffFile(name: string, sheetName: string | undefined, words: Words): Promise<TakeoffFile> {
   const bytes = await readBytes(name);
   if (isWorkbookFile(name, bytes)) return readWorkbook(name, bytes, sheetName, words);
-  if (sheetName !== undefined) throw new Refusal([`--sheet-name ${sheetName}: ${name} is text and has no sheets. Leave it out.`]);
+  if (sheetName !== undefined) {
+    throw new Refusal([`--sheet-name ${sheetName}: ${name} is text and has no sheets. Leave it out.`]);
+  }
   const decoded = decodeText(bytes, words);
   if (!decoded.ok) throw new Refusal(problemLines(name, decoded));
   return { name, source: decoded.text, notes: [] };

@@ -1,4 +1,6 @@
-import { findColumn, isFormula, isNumeric, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import {
+  findColumn, isFormula, isNumeric, type CellValue, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
 import type { Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { TagIndex } from './tag-index.ts';
@@ -31,8 +33,8 @@ export function argumentReader(
 }
 
 /**
- * Finds once whether what is read of a row may be less than the whole: a figure that lacks rows, or a value of a row that
- * shares its tag with another, so that nobody knows which is meant.
+ * Finds once whether what is read of a row may be less than the whole: a figure that lacks rows, or a value of a row
+ * that shares its tag with another, so that nobody knows which is meant.
  * @returns `undefined` where all that it reads is whole, as it mostly is.
  */
 export function partialReader(

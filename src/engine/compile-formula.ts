@@ -37,7 +37,9 @@ export function compileFormula(formula: string, column: string, write: Reference
 
 /** A formula with what it reads as values, so that it can be tried without naming anything. */
 export function trialFormula(formula: string, column: string, rangeOf: (reference: Reference) => number): string {
-  return compileFormula(mapReferences(formula, (reference) => reference === undefined ? '#REF!' : `${RANGE_FUNCTION}(${rangeOf(reference)})`),
+  return compileFormula(mapReferences(
+    formula, (reference) => reference === undefined ? '#REF!' : `${RANGE_FUNCTION}(${rangeOf(reference)})`
+  ),
     column, { cell: () => undefined, range: rangeOf, formulasWithin: () => [] });
 }
 

@@ -59,7 +59,9 @@ export function explanationText({ title, words, numbers, result }: Explanation):
   return [title, words, ...(numbers === undefined ? [] : [numbers]), result].join(' = ');
 }
 
-/** The figure in a cell with its unit, after the sign of one that is less than the whole; what is not known bears none. */
+/**
+ * The figure in a cell with its unit, after the sign of one that is less than the whole; what is not known bears none.
+ */
 function resultOf(book: Workbook, column: Column, sheet: SheetName, id: number, spoken: Words): string {
   const value = book.value(sheet, id, column.key);
   const isPartial = column.role === 'computed' && value !== null && book.isPartial(sheet, id, column.key);
@@ -88,7 +90,9 @@ export function explain(
     return {
       ...base, words: spoken.text(words), source: spoken.text(source),
       numbers: missing === 0 ? rows : spoken.say('{rows}, {missing} of them not known', { rows, missing }),
-      parts: sum === undefined ? [] : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken)),
+      parts: sum === undefined
+        ? []
+        : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken)),
     };
   }
   const own = row.cells[key] ?? null;
@@ -130,7 +134,8 @@ function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: num
   const figure = spoken.within(column.title);
   const row = document.row(arg.sheet, id);
   const tag = row === undefined ? '' : tagOf(arg.sheet, row);
-  const label = (of: string) => arg.by === undefined ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag: of }).trimEnd();
+  const label = (of: string) => arg.by === undefined
+    ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag: of }).trimEnd();
   return {
     path: arg.path, label: label(tag), labelInGeneral: label(''), sheet: arg.sheet, id, key: arg.key,
     text: row === undefined ? spoken.say('not known') : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),

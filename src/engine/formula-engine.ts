@@ -1,4 +1,6 @@
-import { DetailedCellError, ErrorType, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent } from 'hyperformula';
+import {
+  DetailedCellError, ErrorType, HyperFormula, type ConfigParams, type ExportedChange, type RawCellContent,
+} from 'hyperformula';
 import { columnLetters, SCHEMA, SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { registerScheduleFunctions, type FormulaFault, type FunctionContext } from './formula-functions.ts';
 
@@ -11,13 +13,18 @@ const MOST_ROWS = 1_000_000;
  * a figure.
  */
 const OPTIONS: Partial<ConfigParams> = {
-  functionArgSeparator: ';', decimalSeparator: '.', thousandSeparator: '', arrayColumnSeparator: ';', arrayRowSeparator: '|',
-  smartRounding: false, precisionRounding: 14, evaluateNullToZero: false, caseSensitive: false, useArrayArithmetic: false,
+  functionArgSeparator: ';', decimalSeparator: '.', thousandSeparator: '', arrayColumnSeparator: ';',
+  arrayRowSeparator: '|',
+  smartRounding: false, precisionRounding: 14, evaluateNullToZero: false, caseSensitive: false,
+  useArrayArithmetic: false,
   maxRows: MOST_ROWS + 1, maxColumns: 64, undoLimit: 0, maxPendingLazyTransformations: 1_000_000, leapYear1900: false,
   nullDate: { year: 1899, month: 12, day: 30 }, useWildcards: true, matchWholeCell: true,
 };
 
-/** Sheet that holds a number for each range that formulas read, in the row of its place: it changes when a cell of the range did. */
+/**
+ * Sheet that holds a number for each range that formulas read, in the row of its place: it changes when a cell of the
+ * range did.
+ */
 const RANGES = 'ranges';
 
 /** A cell of the formula engine: of a schedule, by row id, or the one of a range, whose key is not used. */
@@ -33,7 +40,9 @@ export interface CellWrite extends EngineCell {
 }
 
 const COLUMNS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-  [sheet, new Map(SCHEMA[sheet].columns.map(({ key }, place) => [key, place]))])) as Record<SheetName, Map<string, number>>;
+  [
+    sheet, new Map(SCHEMA[sheet].columns.map(({ key }, place) => [key, place])),
+  ])) as Record<SheetName, Map<string, number>>;
 
 const placeOf = ({ sheet, key }: EngineCell) => sheet === RANGES ? 0 : COLUMNS[sheet].get(key)!;
 
@@ -48,9 +57,9 @@ export function cellOfRange(place: number): EngineCell {
 }
 
 /**
- * The formula engine. It holds the formulas that persons typed and the single cells that these name, a sheet for each sheet, the
- * row with id n in its row n. Ranges it reads from outside, so that the first formula need not wait until thousands of cells
- * are taken in.
+ * The formula engine. It holds the formulas that persons typed and the single cells that these name, a sheet for each
+ * sheet, the row with id n in its row n. Ranges it reads from outside, so that the first formula need not wait until
+ * thousands of cells are taken in.
  */
 export class FormulaEngine {
   readonly #engine: HyperFormula;
@@ -59,7 +68,9 @@ export class FormulaEngine {
   constructor(licenseKey: string, context: FunctionContext) {
     registerScheduleFunctions();
     const sheets = [...SHEET_NAMES, RANGES];
-    this.#engine = HyperFormula.buildFromSheets(Object.fromEntries(sheets.map((name) => [name, []])), { ...OPTIONS, licenseKey, context });
+    this.#engine = HyperFormula.buildFromSheets(
+      Object.fromEntries(sheets.map((name) => [name, []])), { ...OPTIONS, licenseKey, context }
+    );
     for (const name of sheets) this.#ids.set(name, this.#engine.getSheetId(name)!);
   }
 
@@ -101,7 +112,9 @@ export class FormulaEngine {
   #cellOf(change: ExportedChange): EngineCell[] {
     if (!('address' in change)) return [];
     const sheet = SHEET_NAMES.find((name) => this.#ids.get(name) === change.address.sheet);
-    return sheet === undefined ? [] : [{ sheet, key: SCHEMA[sheet].columns[change.address.col]!.key, id: change.address.row }];
+    return sheet === undefined
+      ? []
+      : [{ sheet, key: SCHEMA[sheet].columns[change.address.col]!.key, id: change.address.row }];
   }
 }
 
@@ -114,7 +127,9 @@ interface Block {
 
 /** Writes below one another, gathered into blocks. */
 function blocksOf(writes: readonly CellWrite[]): Block[] {
-  const cells = writes.map((write) => ({ sheet: write.sheet, place: placeOf(write), id: write.id, content: write.content }))
+  const cells = writes.map((write) => (
+    { sheet: write.sheet, place: placeOf(write), id: write.id, content: write.content }
+  ))
     .sort((a, b) => a.sheet === b.sheet ? a.place - b.place || a.id - b.id : a.sheet < b.sheet ? -1 : 1);
   const blocks: Block[] = [];
   for (const { sheet, place, id, content } of cells) {

@@ -8,7 +8,9 @@ import { ENGLISH, type Words } from '../words/index.ts';
  * Our functions have names of their own: registering them changes nothing for a page that uses the same library itself.
  */
 
-/** Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads. */
+/**
+ * Function that every formula typed by a person is wrapped in: column, formula, then the single cells that it reads.
+ */
 export const TYPED_FUNCTION = 'ELV.TYPED';
 /** Function that gives the cells of a range: its number, then cells that make the engine work it out again. */
 export const RANGE_FUNCTION = 'ELV.RANGE';
@@ -56,12 +58,15 @@ export function outOfRange(column: InputColumn, value: number, words: Words): st
   if (!Number.isFinite(value)) return words.say('not a finite number');
   if (kind === 'integer' && !Number.isInteger(value)) return words.say('{value} is not a whole number', { value });
   if (min !== undefined && value < min) return words.say('{value} is less than {limit}', { value, limit: min });
-  if (above !== undefined && value <= above) return words.say('{value} is not greater than {limit}', { value, limit: above });
+  if (above !== undefined && value <= above) {
+    return words.say('{value} is not greater than {limit}', { value, limit: above });
+  }
   if (max !== undefined && value > max) return words.say('{value} is greater than {limit}', { value, limit: max });
   return undefined;
 }
 
-const ERRORS: Readonly<Record<string, ErrorType>> = Object.fromEntries(Object.values(ErrorType).map((type) => [type, type]));
+const ERRORS: Readonly<Record<string, ErrorType>> =
+  Object.fromEntries(Object.values(ErrorType).map((type) => [type, type]));
 
 /** The functions that compiled formulas call. */
 class ScheduleFunctions extends FunctionPlugin {
@@ -104,5 +109,7 @@ export function registerScheduleFunctions(): void {
   if (registered) return;
   registered = true;
   const names = Object.keys(ScheduleFunctions.implementedFunctions);
-  HyperFormula.registerFunctionPlugin(ScheduleFunctions, { enGB: Object.fromEntries(names.map((name) => [name, name])) });
+  HyperFormula.registerFunctionPlugin(
+    ScheduleFunctions, { enGB: Object.fromEntries(names.map((name) => [name, name])) }
+  );
 }

@@ -1,7 +1,9 @@
 import { findColumn, type Reference, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { keysBetween, span } from './named-ranges.ts';
 import type { Calculation } from './pass.ts';
-import { columnsGivenBy, dependentsOf, ruleOf, SOLUTIONS, totalOf, type Argument, type PreparedSolution } from './schema-rules.ts';
+import {
+  columnsGivenBy, dependentsOf, ruleOf, SOLUTIONS, totalOf, type Argument, type PreparedSolution,
+} from './schema-rules.ts';
 
 /** A cell of a schedule. */
 export interface CellName {
@@ -17,8 +19,8 @@ interface Formula extends CellName {
 type Formulas = ReadonlyMap<string, Formula>;
 
 /**
- * Finds the formulas that depend on themselves, by other formulas, rules, totals or solutions. Columns are followed first, which costs
- * nothing to speak of; cells only where columns go round.
+ * Finds the formulas that depend on themselves, by other formulas, rules, totals or solutions. Columns are followed
+ * first, which costs nothing to speak of; cells only where columns go round.
  * @param formulas by name of their cell.
  * @returns for each formula that goes round, the cells of the way, each of which is worked out from the next.
  */
@@ -38,7 +40,9 @@ function circlesOfColumns(formulas: Formulas): Set<string>[] {
   };
   for (const { sheet, key, references } of formulas.values()) {
     for (const reference of references) {
-      if (reference !== undefined) for (const read of keysBetween(reference)) link(`${reference.sheet}.${read}`, `${sheet}.${key}`);
+      if (reference !== undefined) {
+        for (const read of keysBetween(reference)) link(`${reference.sheet}.${read}`, `${sheet}.${key}`);
+      }
     }
   }
   const following = (column: string): string[] => {
@@ -49,7 +53,9 @@ function circlesOfColumns(formulas: Formulas): Set<string>[] {
 }
 
 /** Nodes that can be reached from one another (Tarjan, Depth-first search and linear graph algorithms, 1972). */
-function circles<Node>(roots: Iterable<Node>, following: (node: Node) => Iterable<Node>, done?: (node: Node) => void): Node[][] {
+function circles<Node>(
+  roots: Iterable<Node>, following: (node: Node) => Iterable<Node>, done?: (node: Node) => void
+): Node[][] {
   const found: Node[][] = [];
   const order = new Map<Node, number>();
   const lowest = new Map<Node, number>();
@@ -192,7 +198,9 @@ class CellWalk {
     if (row === undefined) return;
     const formula = this.#formulas.get(`${sheet}#${id}.${key}`);
     if (formula !== undefined) {
-      for (const reference of formula.references) if (reference !== undefined) yield* this.#covered(reference, onlyOpen);
+      for (const reference of formula.references) {
+        if (reference !== undefined) yield* this.#covered(reference, onlyOpen);
+      }
       return;
     }
     const column = findColumn(sheet, key)!;
@@ -210,15 +218,20 @@ class CellWalk {
   }
 
   * #solution(sheet: SheetName, key: string, id: number): Iterable<number> {
-    const solution = SOLUTIONS.find((each) => columnsGivenBy(each).some((given) => given.sheet === sheet && given.key === key))!;
+    const solution =
+      SOLUTIONS.find((each) => columnsGivenBy(each).some((given) => given.sheet === sheet && given.key === key))!;
     const own = sheet === solution.sheet ? id : this.#calculation.columns[sheet].target(solution.by, id);
     if (own >= 0) yield* this.#solved(solution, own);
   }
 
   * #solved({ sheet, from, by, of, each, whole }: PreparedSolution, id: number): Iterable<number> {
     for (const arg of of) yield* this.#argument(arg, sheet, id);
-    for (const member of this.#membersOf(from, by, id)) for (const arg of each) yield* this.#argument(arg, from, member);
-    for (const key of whole?.of ?? []) for (const row of this.#document.rows(whole!.sheet)) yield* this.#cell(whole!.sheet, key, row.id);
+    for (const member of this.#membersOf(from, by, id)) {
+      for (const arg of each) yield* this.#argument(arg, from, member);
+    }
+    for (const key of whole?.of ?? []) {
+      for (const row of this.#document.rows(whole!.sheet)) yield* this.#cell(whole!.sheet, key, row.id);
+    }
   }
 
   * #argument({ by, sheet, key }: Argument, own: SheetName, id: number): Iterable<number> {
@@ -240,7 +253,9 @@ class CellWalk {
       const first = this.#firsts.get(`${sheet}.${key}`);
       if (first === undefined) continue;
       const next = onlyOpen ? this.#nextOf(first, rows.length) : undefined;
-      for (let position = ahead(next, begin); position <= end; position = ahead(next, position + 1)) yield first + rows[position]!.id;
+      for (let position = ahead(next, begin); position <= end; position = ahead(next, position + 1)) {
+        yield first + rows[position]!.id;
+      }
     }
   }
 
@@ -270,7 +285,10 @@ class CellWalk {
   }
 }
 
-/** The first position from `position` on that is not done with; what is passed over on the way is shortened for the next time. */
+/**
+ * The first position from `position` on that is not done with; what is passed over on the way is shortened for the next
+ * time.
+ */
 function ahead(next: Int32Array | undefined, position: number): number {
   if (next === undefined || position >= next.length) return position;
   let found = position;

@@ -3,7 +3,10 @@ export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts
 export { REFERRED_SHEETS } from './references.ts';
 export { LONGEST_WAY } from './formula-loops.ts';
 export { roomIn, type Room } from './room.ts';
-export { RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution, type PreparedTotal } from './schema-rules.ts';
+export {
+  RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution,
+  type PreparedTotal,
+} from './schema-rules.ts';
 export { Touched, type Keys } from './touched.ts';
 export { Workbook } from './workbook.ts';
 export type { TypedFault } from './typed-formulas.ts';

@@ -20,10 +20,10 @@ export interface Calculation {
 }
 
 /**
- * Works a document out by the rules of the schema, which stand in an order in which each follows all that it reads. What the
- * formulas of persons came to stands in the columns already.
- * @param touched what changed, with the references that mean another row now; all that follows from it is worked out, and
- * it learns what is worth something else. Without it everything is worked out, into columns that hold nothing yet.
+ * Works a document out by the rules of the schema, which stand in an order in which each follows all that it reads.
+ * What the formulas of persons came to stands in the columns already.
+ * @param touched what changed, with the references that mean another row now; all that follows from it is worked out,
+ * and it learns what is worth something else. Without it everything is worked out, into columns that hold nothing yet.
  */
 export function pass(calculation: Calculation, touched?: Touched): void {
   for (const sheet of touched?.rows.keys() ?? SHEET_NAMES) takeInputs(calculation, sheet, touched);
@@ -41,16 +41,22 @@ const NUMERIC_INPUTS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
 function takeInputs({ document, columns }: Calculation, sheet: SheetName, touched: Touched | undefined): void {
   const inputs = NUMERIC_INPUTS[sheet];
   if (touched === undefined) {
-    for (const { id } of document.rows(sheet)) for (const column of inputs) takeInput(document, columns[sheet], sheet, id, column);
+    for (const { id } of document.rows(sheet)) {
+      for (const column of inputs) takeInput(document, columns[sheet], sheet, id, column);
+    }
     return;
   }
   for (const [id, keys] of touched.rows.get(sheet) ?? []) {
-    for (const column of inputs) if (keys === null || keys.has(column.key)) takeInput(document, columns[sheet], sheet, id, column);
+    for (const column of inputs) {
+      if (keys === null || keys.has(column.key)) takeInput(document, columns[sheet], sheet, id, column);
+    }
   }
 }
 
 function takeInput(
-  document: ScheduleDocument, columns: SheetColumns, sheet: SheetName, id: number, { key, default: otherwise, derived }: InputColumn,
+  document: ScheduleDocument, columns: SheetColumns, sheet: SheetName, id: number, {
+    key, default: otherwise, derived,
+  }: InputColumn,
 ): void {
   const row = document.row(sheet, id);
   const own = row?.cells[key];
@@ -64,11 +70,14 @@ function takeInput(
 
 function applyTotal(total: PreparedTotal, { document, columns }: Calculation, touched: Touched | undefined): void {
   const { sheet, key, from, by, sum = by } = total;
-  const isDue = touched === undefined || touched.concerns(sheet, key) || touched.concerns(from, by) || touched.concerns(from, sum);
+  const isDue = touched === undefined || touched.concerns(sheet, key) || touched.concerns(from, by)
+    || touched.concerns(from, sum);
   if (isDue) for (const id of regroup(total, document, columns)) touched?.cell(sheet, id, key);
 }
 
-function applyRule({ sheet, key, args, rule }: PreparedRule, calculation: Calculation, touched: Touched | undefined): void {
+function applyRule(
+  { sheet, key, args, rule }: PreparedRule, calculation: Calculation, touched: Touched | undefined
+): void {
   const { document, columns, tags } = calculation;
   const numbers = columns[sheet].numbers.get(key);
   // A column that is worked out on demand has no numbers unless a formula of a person reads it.

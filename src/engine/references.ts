@@ -1,4 +1,6 @@
-import { inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import {
+  inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type Row, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
 import { rowsReading } from './rows-reading.ts';
 import { argument, type Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';

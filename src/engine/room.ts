@@ -38,7 +38,9 @@ const OF_TYPE: Sentences = {
 const AT_MOST_OF_TYPE: Sentences = {
   ...OF_TYPE,
   one: message('Room for at most {count} more of the type {type} {before}.'),
-  two: message('Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.'),
+  two: message(
+    'Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.'
+  ),
 };
 
 const BEFORE_TARGET = message('before the target');
@@ -116,14 +118,20 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
     limits: [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }],
     target: { ...usable, before: BEFORE_TARGET, most: usable.most * own('target') },
     isPartial: book.isPartial('supplies', id, 'demand'),
-    ...(Number.isNaN(own('fullUpTo')) ? {} : { remark: message('That more load makes its enclosure warmer is not reckoned with.') }),
+    ...(
+      Number.isNaN(own('fullUpTo'))
+        ? {}
+        : { remark: message('That more load makes its enclosure warmer is not reckoned with.') }
+    ),
   };
 }
 
 function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const own = (key: string) => book.number('branches', id, key);
   const limit = {
-    before: message('before the limit'), most: own('limit'), taken: own('nodes'), each: book.number('types', typeId, 'nodes'),
+    before: message('before the limit'), most: own('limit'), taken: own('nodes'), each: book.number(
+      'types', typeId, 'nodes'
+    ),
   };
   return {
     type: typeName(document, typeId), limits: [limit],
@@ -145,7 +153,8 @@ function roomBelow({ most, taken, each }: Limit): number | null {
 
 /** The limit that leaves the least room. */
 function tightest(limits: readonly Limit[]): Limit {
-  return limits.reduce((least, other) => (roomBelow(other) ?? Infinity) < (roomBelow(least) ?? Infinity) ? other : least);
+  return limits.reduce((least, other) =>
+    (roomBelow(other) ?? Infinity) < (roomBelow(least) ?? Infinity) ? other : least);
 }
 
 function answer({ type, limits, target, isPartial, remark }: Question, words: Words): Room | undefined {

@@ -41,7 +41,9 @@ class SchemaFault extends Error {}
 export function argument(sheet: SheetName, path: string): Argument {
   const [first, second] = path.split('.') as [string, string?];
   if (second === undefined) {
-    if (findColumn(sheet, first) === undefined) throw new SchemaFault(`A rule of ${sheet} reads ${path}, which is no column.`);
+    if (findColumn(sheet, first) === undefined) {
+      throw new SchemaFault(`A rule of ${sheet} reads ${path}, which is no column.`);
+    }
     return { path, sheet, key: first };
   }
   const reference = findColumn(sheet, first);
@@ -84,7 +86,9 @@ export const TOTALS: readonly PreparedTotal[] = totals;
 export const SOLUTIONS: readonly PreparedSolution[] = solutions;
 
 /** The columns that a solution reads. */
-export function columnsReadBy({ sheet, of, each, from, by, whole }: PreparedSolution): { sheet: SheetName; key: string }[] {
+export function columnsReadBy(
+  { sheet, of, each, from, by, whole }: PreparedSolution
+): { sheet: SheetName; key: string }[] {
   return [
     ...of, ...each, ...(whole?.of.map((key) => ({ sheet: whole.sheet, key })) ?? []), { sheet: from, key: by },
     ...[...of].flatMap((arg) => arg.by === undefined ? [] : [{ sheet, key: arg.by }]),
@@ -93,11 +97,14 @@ export function columnsReadBy({ sheet, of, each, from, by, whole }: PreparedSolu
 }
 
 /** The columns that a solution gives. */
-export function columnsGivenBy({ sheet, from, gives, givesEach }: PreparedSolution): { sheet: SheetName; key: string }[] {
+export function columnsGivenBy(
+  { sheet, from, gives, givesEach }: PreparedSolution
+): { sheet: SheetName; key: string }[] {
   return [...gives.map((key) => ({ sheet, key })), ...givesEach.map((key) => ({ sheet: from, key }))];
 }
 
-const ruleByColumn = new Map(SHEET_NAMES.flatMap((sheet) => RULES[sheet].map((rule) => [`${sheet}.${rule.key}`, rule] as const)));
+const ruleByColumn =
+  new Map(SHEET_NAMES.flatMap((sheet) => RULES[sheet].map((rule) => [`${sheet}.${rule.key}`, rule] as const)));
 
 /** The rule that gives a column its value, if it has one. */
 export function ruleOf(sheet: SheetName, key: string): PreparedRule | undefined {
@@ -130,7 +137,9 @@ for (const sheet of SHEET_NAMES) {
   for (const { key, args } of RULES[sheet]) for (const arg of args) addDependent(arg, { sheet, key });
 }
 for (const { sheet, key, from, by, sum } of TOTALS) {
-  for (const source of [by, ...(sum === undefined ? [] : [sum])]) addDependent({ sheet: from, key: source }, { sheet, key });
+  for (const source of [by, ...(sum === undefined ? [] : [sum])]) {
+    addDependent({ sheet: from, key: source }, { sheet, key });
+  }
 }
 for (const solution of SOLUTIONS) {
   for (const read of columnsReadBy(solution)) for (const given of columnsGivenBy(solution)) addDependent(read, given);
@@ -160,9 +169,11 @@ function given(source: Source): ColumnName[] {
  * @throws SchemaFault when one depends on itself, which would leave it without a value.
  */
 export const IN_ORDER: readonly Source[] = (() => {
-  const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet]).filter(({ sheet, key }) => isNumeric(findColumn(sheet, key)!));
+  const rules = SHEET_NAMES.flatMap((sheet) => RULES[sheet])
+    .filter(({ sheet, key }) => isNumeric(findColumn(sheet, key)!));
   const all: Source[] = [...rules, ...TOTALS, ...SOLUTIONS];
-  const byName = new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
+  const byName =
+    new Map(all.flatMap((each) => given(each).map(({ sheet, key }) => [`${sheet}.${key}`, each] as const)));
   const reads = new Map(all.map((each) => [each, new Set<Source>()]));
   for (const each of all) {
     for (const { sheet, key } of given(each).flatMap((column) => dependentsOf(column.sheet, column.key))) {

@@ -3,8 +3,8 @@ import { inputColumns, isNumeric, SCHEMA, type SheetName } from '../schedule/ind
 const GROWTH = 1.5;
 
 /**
- * The numbers and the resolved references of one sheet, in columns indexed by row id: what rules and totals are worked out from
- * and what the screen reads. NaN stands for an unknown number, -1 for a reference that names nothing.
+ * The numbers and the resolved references of one sheet, in columns indexed by row id: what rules and totals are worked
+ * out from and what the screen reads. NaN stands for an unknown number, -1 for a reference that names nothing.
  */
 export class SheetColumns {
   readonly numbers = new Map<string, Float64Array>();

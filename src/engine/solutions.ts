@@ -107,7 +107,10 @@ export class Solutions {
     return memory;
   }
 
-  /** Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named them. */
+  /**
+   * Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named
+   * them.
+   */
   #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
     const targets = this.#columns[from].targets.get(by)!;
     const concerned = rowsReading(sheet, of, touched, this.#document, this.#columns);
@@ -141,19 +144,24 @@ export class Solutions {
   }
 
   #take(
-    solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, isPartial: boolean, changed: ChangedFigure[],
+    solution: PreparedSolution, id: number, naming: readonly number[], solved: Solved, isPartial: boolean,
+    changed: ChangedFigure[],
   ): void {
     const { sheet, from } = solution;
     for (const key of solution.gives) {
       const differs = this.#set(sheet, id, key, solved.figures[key] ?? null);
       const lacking = lacksRows(sheet, key) ? solved.missing : 0;
-      if (this.#columns[sheet].setPartial(key, id, lacking || (isPartial ? -1 : 0)) || differs) changed.push({ sheet, id, key });
+      if (this.#columns[sheet].setPartial(key, id, lacking || (isPartial ? -1 : 0)) || differs) {
+        changed.push({ sheet, id, key });
+      }
     }
     for (const key of solution.givesEach) {
       const lacking = isPartial || (lacksRows(from, key) && solved.missing > 0) ? -1 : 0;
       naming.forEach((member, place) => {
         const differs = this.#set(from, member, key, solved.each?.[key]?.[place] ?? null);
-        if (this.#columns[from].setPartial(key, member, lacking) || differs) changed.push({ sheet: from, id: member, key });
+        if (this.#columns[from].setPartial(key, member, lacking) || differs) {
+          changed.push({ sheet: from, id: member, key });
+        }
       });
     }
   }
@@ -182,7 +190,8 @@ export class Solutions {
   }
 
   #partialReader(args: readonly Argument[], own: SheetName): (id: number) => boolean {
-    const readers = args.map((argument) => partialReader(argument, own, this.#columns, this.#tags)).filter((each) => each !== undefined);
+    const readers = args.map((argument) => partialReader(argument, own, this.#columns, this.#tags))
+      .filter((each) => each !== undefined);
     return (id) => readers.some((isPartial) => isPartial(id));
   }
 }

@@ -1,8 +1,8 @@
 import { SHEET_NAMES, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 
 /**
- * Which rows bear which tag, kept up row by row, so that rows that share theirs are found without a search: whoever names one of
- * them may mean the other.
+ * Which rows bear which tag, kept up row by row, so that rows that share theirs are found without a search: whoever
+ * names one of them may mean the other.
  */
 export class TagIndex {
   readonly #document: ScheduleDocument;
@@ -26,7 +26,9 @@ export class TagIndex {
     return this.#shared[sheet];
   }
 
-  /** Reads the tag of a row again. @returns the other rows that share their tag now and did not, or the other way round. */
+  /**
+   * Reads the tag of a row again. @returns the other rows that share their tag now and did not, or the other way round.
+   */
   update(sheet: SheetName, id: number): readonly number[] {
     const row = this.#document.row(sheet, id);
     const before = this.#tags[sheet][id] ?? '';

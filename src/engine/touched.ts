@@ -1,8 +1,8 @@
 import { SHEET_NAMES, type Change, type SheetName } from '../schedule/index.ts';
 
 /**
- * Keys of columns. Equal sets are one object, so that what follows from one is found once for all rows that have it, and
- * thousands of rows of a paste need no set each.
+ * Keys of columns. Equal sets are one object, so that what follows from one is found once for all rows that have it,
+ * and thousands of rows of a paste need no set each.
  */
 export type Keys = ReadonlySet<string>;
 
@@ -45,7 +45,9 @@ export class Touched {
       if (change.op === 'load') touched.all = true;
       if (change.op === 'set') touched.cell(change.sheet, change.id, change.key);
       if (change.op === 'insert') for (const { id } of change.rows) touched.row(change.sheet, id);
-      if (change.op === 'insert' || change.op === 'remove' || change.op === 'move') touched.rearranged.add(change.sheet);
+      if (change.op === 'insert' || change.op === 'remove' || change.op === 'move') {
+        touched.rearranged.add(change.sheet);
+      }
     }
     return touched;
   }
@@ -78,7 +80,9 @@ export class Touched {
 
   /** Whether a column of a sheet is concerned in any row. */
   concerns(sheet: SheetName, key: string): boolean {
-    for (const [keys, count] of this.#counts.get(sheet) ?? []) if (count > 0 && (keys === null || keys.has(key))) return true;
+    for (const [keys, count] of this.#counts.get(sheet) ?? []) {
+      if (count > 0 && (keys === null || keys.has(key))) return true;
+    }
     return false;
   }
 

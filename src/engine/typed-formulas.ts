@@ -1,5 +1,6 @@
 import {
-  findColumn, inputColumns, isFormula, isNumeric, referencesOf, SHEET_NAMES, type CellValue, type Reference, type SheetName,
+  findColumn, inputColumns, isFormula, isNumeric, referencesOf, SHEET_NAMES, type CellValue, type Reference,
+  type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { blocks, compileFormula, trialFormula } from './compile-formula.ts';
@@ -29,8 +30,8 @@ const TYPABLE = Object.fromEntries(SHEET_NAMES.map((sheet) =>
 export const nameOf = (sheet: SheetName, id: number, key: string) => `${sheet}#${id}.${key}`;
 
 /**
- * The formulas that persons have typed. They are worked out by the formula engine, which exists from the first one on and is given the
- * values of the cells that they name; what they come to is put into the columns.
+ * The formulas that persons have typed. They are worked out by the formula engine, which exists from the first one on
+ * and is given the values of the cells that they name; what they come to is put into the columns.
  */
 export class TypedFormulas {
   readonly #calculation: Calculation;
@@ -54,7 +55,9 @@ export class TypedFormulas {
   #version = 0;
 
   /** @param valueOf what a cell is worth, as the screen shows it. */
-  constructor(calculation: Calculation, valueOf: (sheet: SheetName, id: number, key: string) => CellValue, licenseKey: string) {
+  constructor(
+    calculation: Calculation, valueOf: (sheet: SheetName, id: number, key: string) => CellValue, licenseKey: string
+  ) {
     this.#calculation = calculation;
     this.#valueOf = valueOf;
     this.#licenseKey = licenseKey;
@@ -79,20 +82,32 @@ export class TypedFormulas {
     return way === undefined ? this.#faults.get(name) : { type: 'CYCLE', message: '', way };
   }
 
-  /** @returns a sentence on what is wrong with a formula, which goes on after it; `undefined` when it can stand in the column. */
+  /**
+   * @returns a sentence on what is wrong with a formula, which goes on after it; `undefined` when it can stand in the
+   * column.
+   */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
     const engine = this.start();
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
-      return words.say('this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).');
+      return words.say(
+        'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).'
+      );
     }
-    const result = errorOf(engine.tryFormula(trialFormula(formula, `${sheet}.${key}`, (reference) => this.#ranges.number(reference))));
-    if (result?.message === WRONG_ARGUMENTS) return words.say('it gives a function too few or too many arguments. Correct it.');
-    return result?.type === 'NAME' ? words.say('it uses a function or a name that is not known. Correct its spelling.') : undefined;
+    const result = errorOf(engine.tryFormula(trialFormula(
+      formula, `${sheet}.${key}`, (reference) => this.#ranges.number(reference)
+    )));
+    if (result?.message === WRONG_ARGUMENTS) {
+      return words.say('it gives a function too few or too many arguments. Correct it.');
+    }
+    return result?.type === 'NAME'
+      ? words.say('it uses a function or a name that is not known. Correct its spelling.')
+      : undefined;
   }
 
   /**
    * Notes the formulas that came, went, or must be compiled again.
-   * @param touched what changed; everything when it is absent. Cells that go round in a circle, or did, are added to it.
+   * @param touched what changed; everything when it is absent. Cells that go round in a circle, or did, are added to
+   * it.
    */
   note(touched?: Touched): void {
     let changed = false;
@@ -120,13 +135,20 @@ export class TypedFormulas {
     const due = this.#due;
     this.#due = new Map();
     const named: CellWrite[] = [];
-    const compiled = [...due].map(([name, cell]): CellWrite => ({ ...cell, content: this.#content(name, cell, named) }));
-    const versions = this.#ranges.touched(touched).map((number): CellWrite => ({ ...cellOfRange(number), content: this.#version += 1 }));
+    const compiled = [...due].map(([name, cell]): CellWrite => (
+      { ...cell, content: this.#content(name, cell, named) }
+    ));
+    const versions = this.#ranges.touched(touched)
+      .map((number): CellWrite => ({ ...cellOfRange(number), content: this.#version += 1 }));
     const engine = this.start();
     const changed = engine.write([...compiled, ...named, ...this.#namedValues(touched), ...versions]);
     const toTake = new Map(due);
-    for (const { sheet, key, id } of changed) if (sheet !== 'ranges') toTake.set(nameOf(sheet, id, key), { sheet, key, id });
-    for (const [name, cell] of toTake) if (this.#cells.has(name) && this.#take(name, cell)) result.cell(cell.sheet, cell.id, cell.key);
+    for (const { sheet, key, id } of changed) {
+      if (sheet !== 'ranges') toTake.set(nameOf(sheet, id, key), { sheet, key, id });
+    }
+    for (const [name, cell] of toTake) {
+      if (this.#cells.has(name) && this.#take(name, cell)) result.cell(cell.sheet, cell.id, cell.key);
+    }
     this.#followPartial(result);
     if (this.#cells.size === 0) this.#forget();
     return result;
@@ -178,7 +200,8 @@ export class TypedFormulas {
       const column = findColumn(sheet, key)!;
       const columns = this.#calculation.columns[sheet];
       if (column.role !== 'computed' || column.onDemand !== true || columns.numbers.has(key)) continue;
-      const worth = this.#calculation.document.rows(sheet).map(({ id }) => [id, this.#valueOf(sheet, id, key)] as const);
+      const worth = this.#calculation.document.rows(sheet)
+        .map(({ id }) => [id, this.#valueOf(sheet, id, key)] as const);
       columns.hold(key);
       for (const [id, value] of worth) if (typeof value === 'number') columns.setNumber(key, id, value);
     }
@@ -189,21 +212,27 @@ export class TypedFormulas {
     const rearranged = touched?.rearranged ?? new Set();
     if (rearranged.size === 0 && columns.length === 0) return;
     for (const [name, cell] of this.#cells) {
-      const isPlaced = this.#placed.has(name) && cell.references.some((each) => each === undefined || rearranged.has(each.sheet));
+      const isPlaced = this.#placed.has(name)
+        && cell.references.some((each) => each === undefined || rearranged.has(each.sheet));
       const reads = () => cell.references.some((each) => each?.to !== undefined
         && keysBetween(each).some((key) => columns.includes(`${each.sheet}.${key}`)));
       if (isPlaced || (columns.length > 0 && reads())) this.#due.set(name, cell);
     }
   }
 
-  /** Whether a change may let cells depend on others than before: through references, or where a default takes a value’s place. */
+  /**
+   * Whether a change may let cells depend on others than before: through references, or where a default takes a value’s
+   * place.
+   */
   #mayLinkOtherwise(touched: Touched): boolean {
     if (touched.rearranged.size > 0) return true;
     for (const { sheet, keys } of touched.cells()) {
       if (keys === null) return true;
       for (const key of keys) {
         const column = findColumn(sheet, key);
-        if (column?.role === 'input' && (column.to !== undefined || column.tag === true || column.derived !== undefined)) return true;
+        if (
+          column?.role === 'input' && (column.to !== undefined || column.tag === true || column.derived !== undefined)
+        ) return true;
       }
     }
     return false;
@@ -213,7 +242,9 @@ export class TypedFormulas {
     const before = new Map(this.#looping());
     this.#loops = findLoops(this.#cells, this.#calculation);
     const after = new Map(this.#looping());
-    for (const [name, cell] of [...before, ...after]) if (before.has(name) !== after.has(name)) this.#due.set(name, cell);
+    for (const [name, cell] of [...before, ...after]) {
+      if (before.has(name) !== after.has(name)) this.#due.set(name, cell);
+    }
   }
 
   #looping(): [string, TypedCell][] {
@@ -229,7 +260,9 @@ export class TypedFormulas {
     const { document } = this.#calculation;
     return compileFormula(cell.formula, `${sheet}.${key}`, {
       cell: (reference) => {
-        if (document.row(reference.sheet, reference.from.id) !== undefined) return this.#name(reference.sheet, reference.from, named);
+        if (document.row(reference.sheet, reference.from.id) !== undefined) {
+          return this.#name(reference.sheet, reference.from, named);
+        }
         this.#placed.add(name);
         return undefined;
       },
@@ -280,7 +313,9 @@ export class TypedFormulas {
     if (ids.length === 0) return undefined;
     const { sheet, keys } = range;
     const hasFaults = this.#cells.size > 0;
-    return ids.map((id) => keys.map((key) => this.#valueOf(sheet, id, key) ?? (hasFaults ? this.fault(sheet, id, key) ?? null : null)));
+    return ids.map((id) => keys.map((key) => this.#valueOf(sheet, id, key) ?? (
+      hasFaults ? this.fault(sheet, id, key) ?? null : null
+    )));
   }
 
   /** Takes over what a formula came to. @returns whether that differs from before. */
@@ -290,7 +325,8 @@ export class TypedFormulas {
     const before = this.#faults.get(name);
     if (fault === undefined) this.#faults.delete(name);
     else this.#faults.set(name, fault);
-    const differs = this.#calculation.columns[cell.sheet].setNumber(cell.key, cell.id, typeof value === 'number' ? value : NaN);
+    const differs = this.#calculation.columns[cell.sheet]
+      .setNumber(cell.key, cell.id, typeof value === 'number' ? value : NaN);
     return differs || before?.type !== fault?.type || before?.message !== fault?.message;
   }
 
@@ -324,7 +360,10 @@ export class TypedFormulas {
   }
 }
 
-/** A value as the formula engine is given it: an apostrophe keeps it from reading a text as a number, a date or a formula. */
+/**
+ * A value as the formula engine is given it: an apostrophe keeps it from reading a text as a number, a date or a
+ * formula.
+ */
 function written(value: CellValue): CellWrite['content'] {
   return typeof value === 'string' ? `'${value}` : value;
 }

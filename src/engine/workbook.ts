@@ -13,8 +13,9 @@ import type { Touched } from './touched.ts';
 import { TypedFormulas, type TypedFault } from './typed-formulas.ts';
 
 /**
- * Works out a document, which it reads and never changes. Rules, totals and solutions are applied to typed columns in passes over the
- * rows that a change concerns. The formulas that persons typed are worked out between two passes, until nothing changes any more.
+ * Works out a document, which it reads and never changes. Rules, totals and solutions are applied to typed columns in
+ * passes over the rows that a change concerns. The formulas that persons typed are worked out between two passes, until
+ * nothing changes any more.
  */
 export class Workbook {
   readonly #document: ScheduleDocument;
@@ -64,7 +65,10 @@ export class Workbook {
     return typeof result !== 'number' || !Number.isFinite(result) ? null : result;
   }
 
-  /** The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a change. */
+  /**
+   * The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a
+   * change.
+   */
   targets(sheet: SheetName, key: string): Int32Array {
     return this.#columns[sheet].targets.get(key)!;
   }
@@ -101,8 +105,8 @@ export class Workbook {
   }
 
   /**
-   * Whether a figure is less than the whole: a total that lacks a row whose value is not wholly known, or what follows from one, by
-   * references and formulas too.
+   * Whether a figure is less than the whole: a total that lacks a row whose value is not wholly known, or what follows
+   * from one, by references and formulas too.
    */
   isPartial(sheet: SheetName, id: number, key: string): boolean {
     const column = findColumn(sheet, key);
@@ -110,7 +114,9 @@ export class Workbook {
     if (isKept) return this.#columns[sheet].isPartial(key, id);
     return ruleOf(sheet, key)!.args.some((arg) => {
       const holder = arg.by === undefined ? id : this.target(sheet, id, arg.by);
-      return holder >= 0 && (this.isPartial(arg.sheet, holder, arg.key) || (arg.by !== undefined && this.isShared(arg.sheet, holder)));
+      return holder >= 0 && (
+        this.isPartial(arg.sheet, holder, arg.key) || (arg.by !== undefined && this.isShared(arg.sheet, holder))
+      );
     });
   }
 
@@ -165,7 +171,9 @@ export class Workbook {
     const tags = new TagIndex(document);
     this.#calculation = { document, columns, tags, solutions: new Solutions(document, columns, tags) };
     this.#references = new References(document, columns);
-    this.#typed = new TypedFormulas(this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey);
+    this.#typed = new TypedFormulas(
+      this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey
+    );
     this.#typed.note();
     this.#work();
   }

@@ -17,7 +17,9 @@ export function decodeText(
   try {
     return { ok: true, text: new TextDecoder(encoding, { fatal: true }).decode(bytes) };
   } catch {
-    return unreadable('not-text', '', words.say('The file is not text in UTF-8. Save it as UTF-8, as «CSV UTF-8» for example.'), {
+    return unreadable('not-text', '', words.say(
+      'The file is not text in UTF-8. Save it as UTF-8, as «CSV UTF-8» for example.'
+    ), {
       expected: 'UTF-8',
     });
   }

@@ -81,7 +81,9 @@ export function unreadable(code: ProblemCode, path: string, message: string, mor
 
 /** The problem of a table with more rows than one sheet may have. */
 export function tooManyRows(path: string, words: Words = ENGLISH): Unreadable {
-  return unreadable('too-many-rows', path, words.say('The table has more than {most} rows; no more are read. Split it.', { most: MOST_ROWS }), {
+  return unreadable('too-many-rows', path, words.say(
+    'The table has more than {most} rows; no more are read. Split it.', { most: MOST_ROWS }
+  ), {
     expected: String(MOST_ROWS),
   });
 }
@@ -90,7 +92,9 @@ export function tooManyRows(path: string, words: Words = ENGLISH): Unreadable {
 export function tooLarge(characters: number, words: Words = ENGLISH): Unreadable | undefined {
   if (characters <= MOST_CHARACTERS) return undefined;
   const [found, most] = [megabytes(characters), megabytes(MOST_CHARACTERS)];
-  return unreadable('file-too-large', '', words.say('The file has {found} MB; at most {most} MB is read. Split it.', { found, most }), {
+  return unreadable('file-too-large', '', words.say(
+    'The file has {found} MB; at most {most} MB is read. Split it.', { found, most }
+  ), {
     received: `${found} MB`, expected: `${most} MB`,
   });
 }

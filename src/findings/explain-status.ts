@@ -14,7 +14,9 @@ export function explainStatus(
   return {
     title: words.text(columnOf(sheet, 'status').title),
     words: words.say('the worst that the limits of this {row} say', { row: words.text(SCHEMA[sheet].rowName) }),
-    numbers: deciding.length === 0 ? words.say('no limit is passed and no entry is missing') : deciding.map(({ message }) => message).join(' '),
+    numbers: deciding.length === 0
+      ? words.say('no limit is passed and no entry is missing')
+      : deciding.map(({ message }) => message).join(' '),
     result: words.say(STATE_WORDS[status]),
     source: words.say('the findings of the row; the limits are those of its columns'),
     parts: deciding.map(({ key, id, value }) => {

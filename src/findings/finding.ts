@@ -2,7 +2,9 @@ import type { CellValue, RowAcceptance, SheetName } from '../schedule/index.ts';
 
 /** How much a finding matters, worst first. */
 export const SEVERITIES = ['over', 'near', 'incomplete', 'note'] as const;
-/** How much a finding matters: a limit that is passed, one that is near, something that is not known, something to know. */
+/**
+ * How much a finding matters: a limit that is passed, one that is near, something that is not known, something to know.
+ */
 export type Severity = (typeof SEVERITIES)[number];
 
 /** What the limits of a row say, worst first. */

@@ -22,7 +22,8 @@ const isTold = ({ sheet, check }: Kept) => CHECKS[sheet][check]?.elsewhere !== t
 
 /** Sheets whose rows have a status. */
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
-  CHECKS[sheet].some(({ inStatus }) => inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
+  CHECKS[sheet].some(({ inStatus }) =>
+    inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
 
 /** What was found in a schedule, kept row by row, so that an edit costs only the rows that it concerns. */
 export class Findings {
@@ -77,7 +78,8 @@ export class Findings {
     const row = this.#document.row(sheet, id);
     if (row === undefined || !WITH_STATUS.has(sheet) || isBlank(row)) return null;
     const found = (this.#kept[sheet].get(id) ?? []).filter(({ inStatus }) => inStatus).map(({ severity }) => severity);
-    return SEVERITIES.slice(0, 3).find((severity): severity is 'over' | 'near' | 'incomplete' => found.includes(severity)) ?? 'ok';
+    return SEVERITIES.slice(0, 3).find((severity): severity is 'over' | 'near' | 'incomplete' =>
+      found.includes(severity)) ?? 'ok';
   }
 
   /** The findings that make the status of a row what it is. */
@@ -141,12 +143,15 @@ export class Findings {
   #find(sheet: SheetName, row: Row, due: readonly number[] = EVERY[sheet]): readonly Kept[] {
     const reader = new RowReader(sheet, row, this.#source);
     const before = due === EVERY[sheet] ? NOTHING : this.#kept[sheet].get(row.id) ?? NOTHING;
-    const kept: Kept[] = before === NOTHING ? [] : before.filter(({ check }) => check < CHECKS[sheet].length && !due.includes(check));
+    const kept: Kept[] = before === NOTHING
+      ? [] : before.filter(({ check }) => check < CHECKS[sheet].length && !due.includes(check));
     for (const check of due) {
       const { rule, key, severity, inStatus, needs, find } = CHECKS[sheet][check]!;
       if (needs !== undefined && (row.cells[needs] ?? null) === null) continue;
       const found = find(reader.for(check));
-      if (found !== undefined) kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, check, ...found });
+      if (found !== undefined) {
+        kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, check, ...found });
+      }
     }
     if (before.length > 0) kept.sort((one, other) => one.check - other.check);
     const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
@@ -155,7 +160,8 @@ export class Findings {
         purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
       });
       kept.push({
-        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false, check: CHECKS[sheet].length,
+        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false,
+        check: CHECKS[sheet].length,
         value: purposes.join(', '), limit: null, message,
       });
     }

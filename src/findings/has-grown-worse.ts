@@ -15,5 +15,7 @@ export function hasGrownWorse(
   }
   if (typeof limit !== 'number') return false;
   const was = typeof accepted.limit === 'number' ? accepted.limit : limit;
-  return value > limit ? exceeds(value, accepted.value) || exceeds(was, limit) : exceeds(accepted.value, value) || exceeds(limit, was);
+  return value > limit
+    ? exceeds(value, accepted.value) || exceeds(was, limit)
+    : exceeds(accepted.value, value) || exceeds(limit, was);
 }

@@ -7,8 +7,8 @@ interface CheckNeeds {
 }
 
 /**
- * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of the
- * row itself. It is kept for each check of a sheet and not for each row, as the rows of a sheet are checked alike.
+ * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of
+ * the row itself. It is kept for each check of a sheet and not for each row, as the rows of a sheet are checked alike.
  */
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();
@@ -20,10 +20,14 @@ export class Reads {
     this.#checks = checks;
   }
 
-  /** What each check of a sheet has read, by the place of the check: keys of its row, and paths such as `rail.target`. */
+  /**
+   * What each check of a sheet has read, by the place of the check: keys of its row, and paths such as `rail.target`.
+   */
   own(sheet: SheetName): Set<string>[] {
     let own = this.#own.get(sheet);
-    if (own === undefined) this.#own.set(sheet, own = this.#checks[sheet].map(({ needs }) => new Set(needs === undefined ? [] : [needs])));
+    if (own === undefined) {
+      this.#own.set(sheet, own = this.#checks[sheet].map(({ needs }) => new Set(needs === undefined ? [] : [needs])));
+    }
     return own;
   }
 
@@ -32,7 +36,9 @@ export class Reads {
     return this.own(sheet).flatMap((read, check) => [...keys].some((key) => read.has(key)) ? [check] : []);
   }
 
-  /** Notes that a check of a sheet reads a column of the rows that a reference names. @returns the path of the column. */
+  /**
+   * Notes that a check of a sheet reads a column of the rows that a reference names. @returns the path of the column.
+   */
   note(sheet: SheetName, by: string, key: string): string {
     let references = this.#reads.get(sheet);
     if (references === undefined) this.#reads.set(sheet, references = new Map<string, Map<string, Argument>>());
@@ -41,13 +47,17 @@ export class Reads {
     const known = keys.get(key);
     if (known !== undefined) return known.path;
     const reference = findColumn(sheet, by);
-    if (reference?.role !== 'input' || reference.to === undefined) throw new RangeError(`${sheet}.${by} is no reference.`);
+    if (reference?.role !== 'input' || reference.to === undefined) {
+      throw new RangeError(`${sheet}.${by} is no reference.`);
+    }
     const path = `${by}.${key}`;
     keys.set(key, { path, by, sheet: reference.to, key });
     return path;
   }
 
-  /** The rows that checks have read something touched of through a reference, with the paths of it in the place of keys. */
+  /**
+   * The rows that checks have read something touched of through a reference, with the paths of it in the place of keys.
+   */
   concerned(touched: Touched, book: Workbook): Touched {
     const found = new Touched();
     for (const [sheet, references] of this.#reads) {

@@ -1,5 +1,7 @@
 import { figureOf, type Argument, type TypedFault, type Workbook } from '../engine/index.ts';
-import { columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import {
+  columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
+} from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
@@ -117,7 +119,10 @@ export class RowReader {
     return target < 0 ? null : this.#source.book.value(this.#sheetOf(reference), target, key);
   }
 
-  /** The figure behind a reference that is less than the whole, in words: «Inside of the enclosure E1»; `undefined` when it is whole. */
+  /**
+   * The figure behind a reference that is less than the whole, in words: «Inside of the enclosure E1»; `undefined` when
+   * it is whole.
+   */
   partialBehind({ by, sheet, key }: Argument): string | undefined {
     const target = by === undefined ? -1 : this.#read(by, key);
     if (target < 0 || !this.#source.book.isPartial(sheet, target, key)) return undefined;

@@ -28,5 +28,8 @@ export async function fileText(name: string, bytes: Uint8Array, words: Words): P
 
 /** Says what the edits of a file are, above their list. */
 export function editsTitle(name: string, words: Words): string {
-  return words.say('{file}: the schedule is as it was issued. What was changed on its worksheets since is not in it; enter it again where it is meant:', { file: name });
+  return words.say(
+    '{file}: the schedule is as it was issued. What was changed on its worksheets since is not in it; enter it again where it is meant:',
+    { file: name }
+  );
 }

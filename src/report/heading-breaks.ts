@@ -9,12 +9,15 @@ const SOFT_HYPHEN = '\u00ad';
 const PARTS: Readonly<Record<Language, readonly string[]>> = {
   en: [],
   de: [
-    'abgang', 'art', 'aufnahme', 'bedarf', 'belastbarkeit', 'derliche', 'durchgang', 'einrichtung', 'faktor', 'fall', 'fernung', 'fläche',
-    'grad', 'gung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'schlossen', 'schluss', 'schnitt', 'spannung', 'stellungs', 'strom',
+    'abgang', 'art', 'aufnahme', 'bedarf', 'belastbarkeit', 'derliche', 'durchgang', 'einrichtung', 'faktor', 'fall',
+    'fernung', 'fläche',
+    'grad', 'gung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'schlossen', 'schluss', 'schnitt', 'spannung',
+    'stellungs', 'strom',
     'temperatur', 'vielfaches', 'wendung', 'wert', 'zeichen', 'zeitigkeits',
   ],
   fr: [
-    'chement', 'cient', 'cordé', 'deur', 'fement', 'gnation', 'gnée', 'loppe', 'male', 'néité', 'pation', 'rieure', 'sable', 'sance', 'sement',
+    'chement', 'cient', 'cordé', 'deur', 'fement', 'gnation', 'gnée', 'loppe', 'male', 'néité', 'pation', 'rieure',
+    'sable', 'sance', 'sement',
     'tance', 'tations', 'tection', 'teur', 'tité', 'ture',
   ],
 };

@@ -9,7 +9,9 @@ export class Markup {
 
 type Part = string | number | Markup | readonly Markup[];
 
-const ENTITIES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' };
+const ENTITIES: Readonly<Record<string, string>> = {
+  '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;',
+};
 
 /** Template tag for HTML: every text put in is escaped, markup is taken as it is. */
 export function html(strings: TemplateStringsArray, ...parts: readonly Part[]): Markup {

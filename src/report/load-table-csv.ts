@@ -9,7 +9,9 @@ import type { Report, ReportTable } from './model/index.ts';
 export function loadTableCsv({ words, title, subject, details, issue, cautions, sections }: Report): string {
   const head = [
     [title, subject], ...details.map((detail) => [detail.title, detail.text]),
-    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [words.say('SHA-256 of the schedule'), issue.digest],
+    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [
+      words.say('SHA-256 of the schedule'), issue.digest,
+    ],
     ...cautions.map((text) => [words.say('Caution'), text]),
   ];
   const lines = sections.flatMap((section) => [

@@ -24,13 +24,17 @@ const SHORT = 32;
 const LONG = 88;
 
 /** How the tables are to be read. */
-const LEGEND = message('An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the assumptions name the defaults.');
+const LEGEND = message(
+  'An italic figure is a default or comes from its type, an upright one was entered; ≥ and ≤ stand before figures that follow from a total in which rows are not known yet. Columns without any value, and those that hold nothing but their default, are left out; the assumptions name the defaults.'
+);
 
 /** The load table as one HTML page for reading and printing, without scripts and without requests. */
 export function loadTableHtml(report: Report, { paper, schedule }: HtmlOptions = {}): string {
   const { words, title, subject, details, issue, cautions, sections } = report;
   const issued = [
-    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [words.say('SHA-256 of the schedule'), issue.digest],
+    [words.say('Generated'), issue.generated], [words.say('Software'), issue.software], [
+      words.say('SHA-256 of the schedule'), issue.digest,
+    ],
   ] as const;
   return html`<!doctype html>
 <html lang="${words.language}">
@@ -104,7 +108,9 @@ function rowMarkup({ cells, isTotal }: ReportRow, areShort: readonly boolean[]):
 
 function cellMarkup({ text, kind, state, inherited, toFill }: ReportCell, isShort: boolean): Markup {
   const classes = [
-    kind, ...(kind === 'text' && isShort ? ['short'] : []), ...(inherited === true ? ['default'] : []), ...(toFill === true ? ['fill'] : []),
+    kind, ...(
+      kind === 'text' && isShort ? ['short'] : []
+    ), ...(inherited === true ? ['default'] : []), ...(toFill === true ? ['fill'] : []),
   ].join(' ');
   return html`<td class="${classes}">${state === undefined ? text : stateMarkup(state, text)}</td>`;
 }

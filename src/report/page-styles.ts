@@ -16,7 +16,8 @@ const ROOMY = '@media print { table:not(.widest) td.short { white-space: nowrap;
  */
 export function pageStyles({ words, title, subject, details, issue }: Report, paper: Paper | undefined): string {
   const revision = details.find(({ key }) => key === 'revision')?.text ?? '';
-  const what = [title, subject, ...(revision === '' ? [] : [words.say('revision {revision}', { revision })])].filter((part) => part !== '').join(' – ');
+  const what = [title, subject, ...(revision === '' ? [] : [words.say('revision {revision}', { revision })])]
+    .filter((part) => part !== '').join(' – ');
   const lines = [
     what, words.say('Generated {date} by {software}', { date: issue.generated, software: issue.software }),
     `${words.say('SHA-256 of the schedule')} ${issue.digest}`,
@@ -32,7 +33,8 @@ ${paper === undefined ? '' : paper === 'A4-portrait' ? NARROW : ROOMY}`;
 
 /** The number of a page and how many there are, which only the printer knows, as CSS. */
 function pageNumber(words: Words): string {
-  const parts = words.say('Page {page} of {pages}', { page: '|page|', pages: '|pages|' }).split('|').filter((part) => part !== '');
+  const parts = words.say('Page {page} of {pages}', { page: '|page|', pages: '|pages|' })
+    .split('|').filter((part) => part !== '');
   return parts.map((part) => part === 'page' || part === 'pages' ? `counter(${part})` : cssText(part)).join(' ');
 }
 

@@ -4,13 +4,25 @@ import type { CellValue, SheetName } from './schema/index.ts';
 /** One elementary change of a document; every action of a person is a list of these. */
 export type Change =
   /** Gives a cell a value; `null` empties it. A text that begins with `=` in a column of numbers is a formula. */
-  | { readonly op: 'set'; readonly sheet: SheetName; readonly id: number; readonly key: string; readonly value: CellValue }
+  | {
+    readonly op: 'set';
+    readonly sheet: SheetName;
+    readonly id: number;
+    readonly key: string;
+    readonly value: CellValue
+  }
   /** Puts rows in before place `at`. Their ids are those of `freeIds`, or those that they had before. */
   | { readonly op: 'insert'; readonly sheet: SheetName; readonly at: number; readonly rows: readonly Row[] }
   /** Takes `count` rows out from place `at` on. */
   | { readonly op: 'remove'; readonly sheet: SheetName; readonly at: number; readonly count: number }
   /** Takes `count` rows out from place `from` and puts them in at place `to` of what remains. */
-  | { readonly op: 'move'; readonly sheet: SheetName; readonly from: number; readonly count: number; readonly to: number }
+  | {
+    readonly op: 'move';
+    readonly sheet: SheetName;
+    readonly from: number;
+    readonly count: number;
+    readonly to: number
+  }
   | { readonly op: 'details'; readonly details: Details }
   /** Puts other acceptances in the place of those of a row. */
   | {

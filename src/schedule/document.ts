@@ -161,7 +161,9 @@ export class ScheduleDocument {
 
   #remove(change: Extract<Change, { op: 'remove' }>): Change {
     const { sheet, at, count } = change;
-    if (at < 0 || at + count > this.#order[sheet].length) throw new RangeError(`The sheet ${sheet} has no ${count} rows from ${at}.`);
+    if (at < 0 || at + count > this.#order[sheet].length) {
+      throw new RangeError(`The sheet ${sheet} has no ${count} rows from ${at}.`);
+    }
     const removed = this.#order[sheet].splice(at, count);
     for (const row of removed) {
       this.#byId[sheet][row.id] = undefined;
@@ -190,11 +192,13 @@ export class ScheduleDocument {
     this.unknown = snapshot.unknown;
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(copyOf);
-      const byId: (Row | undefined)[] = Array.from({ length: rows.reduce((most, row) => Math.max(most, row.id + 1), 0) });
+      const byId: (Row | undefined)[] =
+        Array.from({ length: rows.reduce((most, row) => Math.max(most, row.id + 1), 0) });
       for (const row of rows) byId[row.id] = row;
       this.#order[name] = rows;
       this.#byId[name] = byId;
-      this.#maybeFormulas[name] = new Set(rows.filter(({ cells }) => Object.values(cells).some(isFormulaText)).map(({ id }) => id));
+      this.#maybeFormulas[name] =
+        new Set(rows.filter(({ cells }) => Object.values(cells).some(isFormulaText)).map(({ id }) => id));
       this.#free[name] = [...byId.keys()].filter((id) => byId[id] === undefined).reverse();
     }
     this.#positions.clear();

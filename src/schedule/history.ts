@@ -50,7 +50,9 @@ export class History {
     else if (this[logged.cause]() === undefined) throw new RangeError(`The log has no action to ${logged.cause}.`);
   }
 
-  /** The action that `undo` would take back: the same object again whenever the document is as it was right after it. */
+  /**
+   * The action that `undo` would take back: the same object again whenever the document is as it was right after it.
+   */
   get last(): object | undefined {
     return this.#done.at(-1);
   }

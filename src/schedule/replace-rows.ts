@@ -3,14 +3,16 @@ import { inputColumns, isNumeric, SCHEMA, type SheetName } from './schema/index.
 import type { Acceptance, Cells, Content } from './snapshot.ts';
 
 /**
- * A content with rows of another file in the place of those of a sheet. What was accepted of rows that only their number
- * tells stays without a row, since the new ones are others.
+ * A content with rows of another file in the place of those of a sheet. What was accepted of rows that only their
+ * number tells stays without a row, since the new ones are others.
  */
 export function withRowsReplaced(content: Content, sheet: SheetName, rows: readonly Cells[]): Content {
   return withRows(content, sheet, rows, (each) => (each.row === undefined ? each : { ...each, row: 0 }));
 }
 
-/** A content with rows of another file behind those of a sheet, to which what was accepted and typed there still refers. */
+/**
+ * A content with rows of another file behind those of a sheet, to which what was accepted and typed there still refers.
+ */
 export function withRowsAdded(content: Content, sheet: SheetName, rows: readonly Cells[]): Content {
   const before = content.sheets[sheet] ?? [];
   const numberOf = ({ tag }: Acceptance) => before.findIndex((cells) => cells[SCHEMA[sheet].tag] === tag) + 1;

@@ -10,8 +10,8 @@ type Cut<Text extends string> =
     : Text extends `${infer Before}}${infer After}` ? [Before, '}', After] : [Text, '', ''];
 
 /**
- * Names of the values that a message is given, as ICU MessageFormat has them: `{name}`, and `{n, plural, one {…} other {…}}`, whose
- * choices are messages in turn.
+ * Names of the values that a message is given, as ICU MessageFormat has them: `{name}`, and `{n, plural, one {…} other
+ * {…}}`, whose choices are messages in turn.
  * @template Inside what is read: the text of a message or the choices of a value, the innermost first.
  */
 type Names<Text extends string, Inside extends readonly string[], Found extends string> =
@@ -23,7 +23,8 @@ type Names<Text extends string, Inside extends readonly string[], Found extends 
           ? Inside extends readonly ['text', ...infer Outside extends string[]] ? Names<After, Outside, Found> : Found
           : After extends `${infer Name}}${infer Rest}`
             ? Name extends `${infer Counted},${infer Kind},${string}`
-              ? After extends `${Counted},${Kind},${infer Choices}` ? Names<Choices, ['choices', ...Inside], Found | Counted> : never
+              ? After extends `${Counted},${Kind},${infer Choices}` ? Names<Choices, ['choices', ...Inside], Found
+                | Counted> : never
               : Names<Rest, Inside, Found | Name>
             : Before
     : never;

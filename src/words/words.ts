@@ -87,7 +87,9 @@ export const ENGLISH: Words = makeWords('en');
 function numberFormat(locale: string, decimals: number | undefined): Intl.NumberFormat {
   const digits = decimals === undefined ? { maximumFractionDigits: 20 }
     : { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  return new Intl.NumberFormat(locale, { ...digits, useGrouping: false, signDisplay: 'negative', numberingSystem: 'latn' });
+  return new Intl.NumberFormat(
+    locale, { ...digits, useGrouping: false, signDisplay: 'negative', numberingSystem: 'latn' }
+  );
 }
 
 type MessageParts = ReturnType<IntlMessageFormat['getAst']>;

@@ -46,7 +46,9 @@ async function agrees(problem: SharingProblem): Promise<boolean> {
 }
 
 const branchSheet = fc.array(
-  fc.record({ limit: fc.integer({ min: 8, max: 20 }), reserve: fc.constantFrom(0, 0.1, 0.25) }), { minLength: 1, maxLength: 4 },
+  fc.record(
+    { limit: fc.integer({ min: 8, max: 20 }), reserve: fc.constantFrom(0, 0.1, 0.25) }
+  ), { minLength: 1, maxLength: 4 },
 ).map((rows) => rows.map((row, index): Cells => ({ branch: `B${index + 1}`, ...row })));
 
 describe('agrees with an exact solver (HiGHS, mixed-integer linear programming)', () => {
@@ -67,7 +69,9 @@ describe('agrees with an exact solver (HiGHS, mixed-integer linear programming)'
         branches,
         types: types.map((nodes, index) => ({ type: `T${index}`, nodes })),
         devices: rows.map(({ type, qty, on, area }) => ({
-          type: `T${type}`, qty, ...(on < branches.length && qty < 3 ? { branch: `B${on + 1}` } : {}), ...(area && { area }),
+          type: `T${type}`, qty, ...(
+            on < branches.length && qty < 3 ? { branch: `B${on + 1}` } : {}
+          ), ...(area && { area }),
         })),
       });
       if (await agrees(readSharing(schedule, { over: 'branches', wholeRows, keepPlaced }))) compared += 1;

@@ -14,7 +14,9 @@ const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filt
 
 /** Value of an expression in which functions of the folder can be called, as plain data of this realm. */
 async function evaluate(expression: string): Promise<unknown> {
-  const value = await (runInNewContext(`(async () => (${expression}))()`, { ...packing, leastTogether, nextTags, Set }) as Promise<unknown>);
+  const value = await (runInNewContext(
+    `(async () => (${expression}))()`, { ...packing, leastTogether, nextTags, Set }
+  ) as Promise<unknown>);
   return JSON.parse(JSON.stringify(value)) as unknown;
 }
 

@@ -26,10 +26,14 @@ export async function leastCost(rows: readonly MilpRow[], bins: readonly MilpBin
   const programme = [
     'Minimize', ` cost: ${sum(bins.map(({ cost }, bin) => `${cost} y${bin}`))}`, 'Subject To',
     // Of a row that stays whole, x is 1 where it is; of another, the number of items.
-    ...rows.map(({ qty, whole }, row) => ` all${row}: ${sum(bins.map((_, bin) => variable(row, bin)))} = ${whole ? 1 : qty}`),
+    ...rows.map((
+      { qty, whole }, row
+    ) => ` all${row}: ${sum(bins.map((_, bin) => variable(row, bin)))} = ${whole ? 1 : qty}`),
     ...bins.map(({ capacity }, bin) => ` room${bin}: ${sum(rows.map(({ each, qty, whole }, row) =>
       `${whole ? each * qty : each} ${variable(row, bin)}`))} - ${capacity} y${bin} <= 0`),
-    'Bounds', ...rows.flatMap(({ qty, whole }, row) => bins.map((_, bin) => ` 0 <= ${variable(row, bin)} <= ${whole ? 1 : qty}`)),
+    'Bounds', ...rows.flatMap((
+      { qty, whole }, row
+    ) => bins.map((_, bin) => ` 0 <= ${variable(row, bin)} <= ${whole ? 1 : qty}`)),
     'General', ` ${all.join(' ')}`, 'Binary', ` ${bins.map((_, bin) => `y${bin}`).join(' ')}`, 'End',
   ].join('\n');
   const solved = (await highs).solve(programme, { mip_rel_gap: 0, mip_abs_gap: 0 });

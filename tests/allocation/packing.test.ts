@@ -9,10 +9,19 @@ describe('packing whole items', () => {
     { name: 'nothing', sizes: [], capacity: 10, bins: 0, note: 'no items need no bins' },
     { name: 'items without size', sizes: [0, 0], capacity: 10, bins: 1, note: 'they need a place all the same' },
     { name: 'three thirds', sizes: [1 / 3, 1 / 3, 1 / 3], capacity: 1, bins: 1, note: 'fills up to the rounding' },
-    { name: 'six sixths', sizes: new Array<number>(6).fill(1 / 6), capacity: 1, bins: 1, note: 'fills up to the rounding' },
-    { name: 'ten tenths', sizes: new Array<number>(10).fill(0.1), capacity: 1, bins: 1, note: '0.1 is no binary fraction' },
+    {
+      name: 'six sixths', sizes: new Array<number>(6).fill(1 / 6), capacity: 1, bins: 1,
+      note: 'fills up to the rounding',
+    },
+    {
+      name: 'ten tenths', sizes: new Array<number>(10).fill(0.1), capacity: 1, bins: 1,
+      note: '0.1 is no binary fraction',
+    },
     { name: 'a hair too much', sizes: [0.5, 0.500001], capacity: 1, bins: 2, note: 'more than rounding' },
-    { name: 'three that do not pair', sizes: [6, 6, 6], capacity: 10, bins: 3, note: '18 ÷ 10 asks for 2 only, L2 proves 3' },
+    {
+      name: 'three that do not pair', sizes: [6, 6, 6], capacity: 10, bins: 3,
+      note: '18 ÷ 10 asks for 2 only, L2 proves 3',
+    },
     {
       name: 'where largest first is misled', sizes: [6, 5, 5, 4, 3, 3, 2, 2], capacity: 10, bins: 3,
       note: '30 ÷ 10; 6+4, 5+5 and 3+3+2+2 by hand',
@@ -38,7 +47,8 @@ describe('packing whole items', () => {
     await expect(packBins([-1], 10)).rejects.toThrow(RangeError);
   });
 
-  test('never fills a bin beyond its capacity, loses nothing, and needs no more bins when they are larger', async () => {
+  test('never fills a bin beyond its capacity, loses nothing, and needs no more bins when they are larger',
+    async () => {
     await fc.assert(fc.asyncProperty(
       fc.array(fc.double({ min: 0.01, max: 1, noNaN: true }), { maxLength: 30 }),
       fc.double({ min: 1, max: 2, noNaN: true }),

@@ -31,7 +31,9 @@ describe('published instances of bin packing', () => {
   });
 
   // What is not found within this time is not proven, and fails.
-  test.each(instances)('$name is packed into $optimum bins, proven, within 2 s', async ({ sizes, capacity, optimum }) => {
+  test.each(instances)('$name is packed into $optimum bins, proven, within 2 s', async ({
+    sizes, capacity, optimum,
+  }) => {
     const { bins, lowerBound, proven } = await packBins(sizes, capacity, { milliseconds: 2000 });
     expect({ count: bins.length, lowerBound, proven }).toEqual({ count: optimum, lowerBound: optimum, proven: true });
     expect(bins.flat().sort((a, b) => a - b)).toEqual([...sizes.keys()]);

@@ -23,12 +23,16 @@ const branches = fc.array(fc.record({
   limit: fc.constantFrom(undefined, 6, 20, 32), reserve: fc.constantFrom(undefined, 0.2, 1),
 }), { maxLength: 4 });
 const input = fc.record({
-  types, devices, supplies, branches, over: fc.constantFrom('branches', 'supplies'), wholeRows: fc.boolean(), keepPlaced: fc.boolean(),
+  types, devices, supplies, branches, over: fc.constantFrom(
+    'branches', 'supplies'
+  ), wholeRows: fc.boolean(), keepPlaced: fc.boolean(),
 });
 
 /** Cells without the keys that have no value. */
 function cellsOf(cells: Readonly<Record<string, string | number | undefined>>): Cells {
-  return Object.fromEntries(Object.entries(cells).filter((entry): entry is [string, string | number] => entry[1] !== undefined));
+  return Object.fromEntries(Object.entries(cells).filter((entry): entry is [
+    string, string | number,
+  ] => entry[1] !== undefined));
 }
 
 type Input = typeof input extends fc.Arbitrary<infer Value> ? Value : never;
@@ -112,11 +116,14 @@ test('1,000 rows are shared out over the least number, proven, and others have t
   }), { numRuns: 1000, seed: 3 });
   const schedule = scheduleOf({
     types: Array.from({ length: 20 }, (_, index) => ({
-      type: `T${index}`, nodes: 1 + (index % 3), draw: 20 + 17 * index, purpose: index % 2 === 0 ? 'lighting' : 'control',
+      type: `T${index}`, nodes: 1 + (index % 3), draw: 20 + 17 * index, purpose: index % 2 === 0
+        ? 'lighting' : 'control',
     })),
     branches: [{ branch: 'B1', limit: 50, reserve: 0.1 }],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 }],
-    devices: random.map(({ type, qty }, index) => ({ ref: `D${index}`, area: `A${index >> 3}`, type: `T${type}`, qty })),
+    devices: random.map(({ type, qty }, index) => (
+      { ref: `D${index}`, area: `A${index >> 3}`, type: `T${type}`, qty }
+    )),
   });
   for (const over of ['branches', 'supplies'] as const) {
     for (const wholeRows of [false, true]) {

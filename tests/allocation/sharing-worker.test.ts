@@ -1,6 +1,8 @@
 import { MessageChannel } from 'node:worker_threads';
 import { describe, expect, test } from 'vitest';
-import { answerSharing, readSharing, shareOut, type SharingAnswer, type SharingPort } from '../../src/allocation/index.ts';
+import {
+  answerSharing, readSharing, shareOut, type SharingAnswer, type SharingPort,
+} from '../../src/allocation/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
 
 /** Both ends of a line: what is posted is copied as plain data, as between a page and its worker. */
@@ -32,7 +34,9 @@ function hardProblem() {
 describe('a worker that shares out', () => {
   test('answers with the same sharing as a call', async () => {
     const problem = readSharing(scheduleOf({
-      types: [{ type: 'Sensor', nodes: 1 }], branches: [{ branch: 'B1', limit: 50 }], devices: [{ type: 'Sensor', qty: 120, area: 'Hall' }],
+      types: [{ type: 'Sensor', nodes: 1 }], branches: [{ branch: 'B1', limit: 50 }], devices: [
+        { type: 'Sensor', qty: 120, area: 'Hall' },
+      ],
     }), { over: 'branches' });
     const { port, ended } = line();
     port.postMessage({ do: 'share', job: 7, problem });

@@ -10,7 +10,9 @@ const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 100, nodes: 1 
 const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 };
 
 /** Tags that the rows of an area are on. */
-function tagsByArea(placements: readonly { row: number; tag: string }[], devices: readonly Cells[]): Record<string, string[]> {
+function tagsByArea(
+  placements: readonly { row: number; tag: string }[], devices: readonly Cells[]
+): Record<string, string[]> {
   const areas: Record<string, Set<string>> = {};
   for (const { row, tag } of placements) (areas[String(devices[row]!.area)] ??= new Set()).add(tag);
   return Object.fromEntries(Object.entries(areas).map(([area, tags]) => [area, [...tags].sort()]));
@@ -39,11 +41,14 @@ describe('sharing out over branches', () => {
 
   test('new branches are made like the last whose limit is known', async () => {
     const schedule = scheduleOf({
-      types: [sensor], branches: [{ branch: 'B1', limit: 32 }, { branch: 'B2' }], devices: [{ type: 'Sensor', qty: 60 }],
+      types: [sensor], branches: [
+        { branch: 'B1', limit: 32 }, { branch: 'B2' },
+      ], devices: [{ type: 'Sensor', qty: 60 }],
     });
     const { notes } = await shareAndApply(schedule, { over: 'branches' });
     expect(quantitiesOn(schedule, 'branches')).toEqual({ B1: 32, B2: 0, B3: 28 });
-    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH)))
+      .toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
   });
 
   test('what a branch without a limit may carry is not known, and is not 0', async () => {
@@ -52,20 +57,29 @@ describe('sharing out over branches', () => {
       devices: [{ type: 'Sensor', qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
     });
     const { fillings } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
-    expect(fillings.map(({ tag, capacity, kept, placed }) => [tag, capacity, kept, placed])).toEqual([['B1', null, 4, 0], ['B2', 10, 0, 6]]);
+    expect(fillings.map(({ tag, capacity, kept, placed }) => [tag, capacity, kept, placed]))
+      .toEqual([['B1', null, 4, 0], ['B2', 10, 0, 6]]);
   });
 
-  test.each<[string, Cells[]]>([['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]])(
-    'where %s nothing is shared out, no limit is made up, and every device has the same reason', async (_case, branches) => {
+  test.each<[string, Cells[]]>(
+    [['there is no branch', []], ['no branch has a limit', [{ branch: 'B1' }, { branch: 'B2', limit: '=1/0' }]]]
+  )(
+    'where %s nothing is shared out, no limit is made up, and every device has the same reason',
+      async (_case, branches) => {
       const schedule = scheduleOf({
-        types: [sensor, lamp], branches, devices: [{ type: 'Sensor', qty: 60 }, { type: 'Sensor', qty: 2 }, { type: 'Lamp', qty: 1 }],
+        types: [sensor, lamp], branches, devices: [
+          { type: 'Sensor', qty: 60 }, { type: 'Sensor', qty: 2 }, { type: 'Lamp', qty: 1 },
+        ],
       });
       const { added, placements, leftOut, notes, used } = await shareAndApply(schedule, { over: 'branches' });
       expect({ added, placements, notes, used }).toEqual({ added: [], placements: [], notes: [], used: 0 });
       expect(leftOut.map(({ row, code }) => [row, code])).toEqual([
         [0, 'nothing-to-share-over'], [1, 'nothing-to-share-over'], [2, 'takes-none'],
       ]);
-      expect(leftOutSentence('branches', leftOut[0]!, ENGLISH)).toBe('No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.');
+      expect(leftOutSentence('branches', leftOut[0]!, ENGLISH))
+        .toBe(
+          'No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.'
+        );
     });
 
   test('a row that stays whole and is larger than a branch is left out, with the reason', async () => {
@@ -96,7 +110,9 @@ describe('sharing out over branches', () => {
   test('rows that a formula works on, or whose quantity one works out, are not split', async () => {
     const schedule = scheduleOf({
       types: [sensor], branches: [{ branch: 'B1', limit: 10 }],
-      devices: [{ type: 'Sensor', qty: 4 }, { type: 'Sensor', qty: 7 }, { type: 'Sensor', qty: 5 }, { type: 'Sensor', qty: 4 }],
+      devices: [
+        { type: 'Sensor', qty: 4 }, { type: 'Sensor', qty: 7 }, { type: 'Sensor', qty: 5 }, { type: 'Sensor', qty: 4 },
+      ],
     });
     expect(typeFormula(schedule, 'devices', 1, 'qty', '=D1*2')).toBeUndefined();
     expect(typeFormula(schedule, 'devices', 2, 'diversity', '=1/SUM(D3:D4)')).toBeUndefined();
@@ -114,21 +130,28 @@ describe('sharing out over branches', () => {
       ],
     });
     const sharing = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
-    expect(sharing).toMatchObject({ used: 1, proven: true, placements: [{ ref: 'D2', tag: 'B2', qty: 6 }], kept: [{ ref: 'D1' }] });
+    expect(sharing).toMatchObject(
+      { used: 1, proven: true, placements: [{ ref: 'D2', tag: 'B2', qty: 6 }], kept: [{ ref: 'D1' }] }
+    );
   });
 
   test('nothing is added to a branch that keeps devices of unknown nodes', async () => {
     const schedule = scheduleOf({
-      types: [sensor], branches: [{ branch: 'B1', limit: 40 }], devices: [{ qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 }],
+      types: [sensor], branches: [{ branch: 'B1', limit: 40 }], devices: [
+        { qty: 4, branch: 'B1' }, { type: 'Sensor', qty: 6 },
+      ],
     });
     const { placements, notes } = await shareOut(readSharing(schedule, { over: 'branches', keepPlaced: true }));
     expect(placements).toMatchObject([{ tag: 'B2', qty: 6 }]);
-    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Branch B1 keeps devices whose nodes are not known, so nothing is added to it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH)))
+      .toEqual(['Branch B1 keeps devices whose nodes are not known, so nothing is added to it.']);
   });
 
   test('a new branch is not given a tag that something names already', async () => {
     const schedule = scheduleOf({
-      types: [sensor], branches: [{ branch: 'B1', limit: 5 }], devices: [{ type: 'Sensor', qty: 5 }, { type: 'Sensor', qty: 5 }],
+      types: [sensor], branches: [{ branch: 'B1', limit: 5 }], devices: [
+        { type: 'Sensor', qty: 5 }, { type: 'Sensor', qty: 5 },
+      ],
       runs: [{ run: 'W1', branch: 'B2' }],
     });
     const { added } = await shareOut(readSharing(schedule, { over: 'branches' }));
@@ -151,7 +174,8 @@ describe('areas', () => {
   });
 
   test('are parted where keeping them together would cost a branch, and no more of them than need be', async () => {
-    // Three areas of 14 in branches of 21: two branches hold 42 when one area is parted; together they would need three.
+    // Three areas of 14 in branches of 21: two branches hold 42 when one area is parted; together they would need
+    // three.
     const devices = [0, 1, 2].map((index) => ({ area: `A${index}`, type: 'Sensor', qty: 14 }));
     const schedule = scheduleOf({ types: [sensor], branches: [{ branch: 'B1', limit: 21 }], devices });
     const sharing = await shareOut(readSharing(schedule, { over: 'branches' }));
@@ -172,7 +196,8 @@ describe('areas', () => {
 describe('what is placed as one', () => {
   const row = (at: number, area: string | null, run: number | null, whole = false) =>
     ({ row: at, id: at, ref: null, area, qty: 2, each: 1, whole, run });
-  const areasOf = (...rows: Parameters<typeof piecesOf>[0]) => piecesOf(rows).map(({ area, size, count }) => [area, size, count]);
+  const areasOf = (...rows: Parameters<typeof piecesOf>[0]) =>
+    piecesOf(rows).map(({ area, size, count }) => [area, size, count]);
 
   test('has an area only where all of it has the same', () => {
     expect(areasOf(row(0, 'Hall', 7), row(1, 'Hall', 7))).toEqual([['Hall', 4, 1]]);
@@ -214,19 +239,25 @@ describe('sharing out over supplies', () => {
     expect(schedule.findings.filter(({ rule }) => rule.includes('purpose'))).toEqual([]);
   });
 
-  test('of supplies without a purpose, each is counted for one purpose only when the least number is proven', async () => {
+  test('of supplies without a purpose, each is counted for one purpose only when the least number is proven',
+    async () => {
     // By hand, at a target of 80 %: 16 A of lighting take two of 10 A; 8 A of control two of 5 A, or the one of 10 A.
     const supplies: Cells[] = [
-      { rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'R1', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 },
+      {
+        rail: 'L1', purpose: 'lighting', rated: 10,
+      }, { rail: 'R1', rated: 10 }, { rail: 'C1', purpose: 'control', rated: 5 },
     ];
     const devices = [{ type: 'Lamp', qty: 32 }, { type: 'Sensor', qty: 80 }];
     const schedule = scheduleOf({ types: [sensor, lamp], supplies, devices });
-    expect(await shareOut(readSharing(schedule, { over: 'supplies' }))).toMatchObject({ used: 3, lowerBound: 3, proven: true });
+    expect(await shareOut(readSharing(schedule, { over: 'supplies' })))
+      .toMatchObject({ used: 3, lowerBound: 3, proven: true });
   });
 
   test('a type that gives its power is reckoned at the voltage of the supplies for its purpose', async () => {
     const schedule = scheduleOf({
-      types: [{ type: 'Spot', purpose: 'lighting', power: 12 }], supplies: [{ rail: 'L1', purpose: 'lighting', voltage: 12, rated: 10 }],
+      types: [{ type: 'Spot', purpose: 'lighting', power: 12 }], supplies: [
+        { rail: 'L1', purpose: 'lighting', voltage: 12, rated: 10 },
+      ],
       devices: [{ type: 'Spot', qty: 8 }],
     });
     // 12 W ÷ 12 V = 1 A; 8 A is just what 10 A at 80 % may carry.
@@ -237,7 +268,9 @@ describe('sharing out over supplies', () => {
   test('devices of another voltage are not moved to a rail that they would not stand', async () => {
     const schedule = scheduleOf({
       types: [lamp],
-      supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10, voltage: 12 }, { rail: 'L2', purpose: 'lighting', rated: 10 }],
+      supplies: [
+        { rail: 'L1', purpose: 'lighting', rated: 10, voltage: 12 }, { rail: 'L2', purpose: 'lighting', rated: 10 },
+      ],
       devices: [{ type: 'Lamp', qty: 2, rail: 'L1' }, { type: 'Lamp', qty: 2, rail: 'L2' }],
     });
     const { placements } = await shareOut(readSharing(schedule, { over: 'supplies' }));
@@ -274,7 +307,10 @@ describe('sharing out over supplies', () => {
     const schedule = scheduleOf({
       // A run without a rail of its own: else the devices would be on that already.
       types: [lamp], runs: [{ run: 'W1' }], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 5 }],
-      devices: [{ type: 'Lamp', qty: 6, rail: 'L1', run: 'W1' }, { type: 'Lamp', qty: 2, run: 'W1' }, { type: 'Lamp', qty: 1, run: 'W1' }],
+      devices: [
+        { type: 'Lamp', qty: 6, rail: 'L1', run: 'W1' }, { type: 'Lamp', qty: 2, run: 'W1' },
+        { type: 'Lamp', qty: 1, run: 'W1' },
+      ],
     });
     const { placements, leftOut } = await shareOut(readSharing(schedule, { over: 'supplies', keepPlaced: true }));
     expect(placements).toMatchObject([{ row: 1, tag: 'L1' }]);
@@ -282,11 +318,13 @@ describe('sharing out over supplies', () => {
   });
 
   test('a number is not called the least where devices are left out for want of room', async () => {
-    // Runs of 14 A: L1 carries 20 A × 80 % = 16 A and takes one. More are made like L2, of 4 A, and take none; so one supply is
-    // used, and no sharing does with fewer.
+    // Runs of 14 A: L1 carries 20 A × 80 % = 16 A and takes one. More are made like L2, of 4 A, and take none; so one
+    // supply is used, and no sharing does with fewer.
     const spot: Cells = { type: 'Spot', purpose: 'lighting', draw: 7000 };
     const schedule = scheduleOf({
-      types: [spot], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 20 }, { rail: 'L2', purpose: 'lighting', rated: 5 }],
+      types: [spot], supplies: [
+        { rail: 'L1', purpose: 'lighting', rated: 20 }, { rail: 'L2', purpose: 'lighting', rated: 5 },
+      ],
       devices: [{ type: 'Spot', qty: 2 }, { type: 'Spot', qty: 2 }],
     });
     const sharing = await shareOut(readSharing(schedule, { over: 'supplies', wholeRows: true }));
@@ -297,7 +335,9 @@ describe('sharing out over supplies', () => {
   test('a device does not join the others of its run on a rail of another voltage', async () => {
     const schedule = scheduleOf({
       types: [lamp, { type: 'Spot', purpose: 'lighting', power: 6 }],
-      supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'L2', purpose: 'lighting', rated: 10, voltage: 12 }],
+      supplies: [
+        { rail: 'L1', purpose: 'lighting', rated: 10 }, { rail: 'L2', purpose: 'lighting', rated: 10, voltage: 12 },
+      ],
       // Without a rail of its own, what is for lighting is taken to need the voltage of the last supply for it, 12 V.
       runs: [{ run: 'W1' }, { run: 'W2' }],
       devices: [
@@ -314,13 +354,16 @@ describe('sharing out over supplies', () => {
     const schedule = scheduleOf({ types: [lamp], supplies: [{ rail: 'L1' }], devices: [{ type: 'Lamp', qty: 1 }] });
     const { leftOut, notes, used } = await shareOut(readSharing(schedule, { over: 'supplies' }));
     expect(leftOut).toMatchObject([{ code: 'nothing-to-share-over' }]);
-    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual(['Supply L1 has no known rating, so nothing is put on it.']);
+    expect(notes.map((note) => noteSentence(note, ENGLISH)))
+      .toEqual(['Supply L1 has no known rating, so nothing is put on it.']);
     expect(used).toBe(0);
   });
 
   test('devices of diversity 0 ask for nothing and have a supply all the same', async () => {
     const schedule = scheduleOf({
-      types: [lamp], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 5 }], devices: [{ type: 'Lamp', qty: 3, diversity: 0 }],
+      types: [lamp], supplies: [
+        { rail: 'L1', purpose: 'lighting', rated: 5 },
+      ], devices: [{ type: 'Lamp', qty: 3, diversity: 0 }],
     });
     expect(await shareOut(readSharing(schedule, { over: 'supplies' })))
       .toMatchObject({ used: 1, proven: true, placements: [{ tag: 'L1', qty: 3 }] });

@@ -29,12 +29,16 @@ describe('sizing', () => {
   test('puts whole devices on each supply, so that what the sum alone would allow may not do', async () => {
     // 3 × 3 A = 9 A, ÷ 90 % = 10 A, which two of 5 A have; but each may carry 4.5 A, which is one device.
     const types = [{ type: 'Spot', purpose: 'lighting', draw: 3000, nodes: 0 }];
-    expect(await counts({ types, devices: [{ type: 'Spot', qty: 3 }] }, { target: 0.9, lists: { ratings: [5], ways: [4] } }))
+    expect(
+      await counts({ types, devices: [{ type: 'Spot', qty: 3 }] }, { target: 0.9, lists: { ratings: [5], ways: [4] } })
+    )
       .toEqual([['Supply 24 V, lighting, 5 A', 3]]);
   });
 
   test('counts branches at the limit less the reserve, and relay modules by contact', async () => {
-    const outputs = [...Array.from({ length: 13 }, () => ({ contact: 'K5' })), ...Array.from({ length: 3 }, () => ({ contact: 'K16' }))];
+    const outputs = [
+      ...Array.from({ length: 13 }, () => ({ contact: 'K5' })), ...Array.from({ length: 3 }, () => ({ contact: 'K16' }))
+    ];
     expect(await counts({
       types: [sensor], branches: [{ branch: 'B1', limit: 40, reserve: 0.25 }], devices: [{ type: 'Sensor', qty: 61 }],
       contacts: [{ contact: 'K5' }, { contact: 'K16' }], outputs: [...outputs, { output: 'Q17' }],
@@ -55,37 +59,55 @@ describe('sizing', () => {
 
   /** Rows of the relay modules. By hand: 13 outputs need 2 modules, 16 ways at least, as 12 + 4 or 8 + 8. */
   async function relayRows(count: number): Promise<[string, number][]> {
-    const rows = await counts({ contacts: [{ contact: 'K5' }], outputs: Array.from({ length: count }, () => ({ contact: 'K5' })) });
+    const rows = await counts({
+      contacts: [{ contact: 'K5' }], outputs: Array.from({ length: count }, () => ({ contact: 'K5' })),
+    });
     const ways = rows.reduce((sum, [item, quantity]) => sum + quantity * Number(/(\d+) ways/.exec(item)![1]), 0);
     expect([rows.reduce((sum, [, quantity]) => sum + quantity, 0), ways]).toEqual([2, 16]);
     return rows;
   }
 
-  test('devices of diversity 0 ask for nothing and have the smallest supply kept, wherever it stands in the list', async () => {
+  test('devices of diversity 0 ask for nothing and have the smallest supply kept, wherever it stands in the list',
+    async () => {
     const devices = [{ type: 'Lamp', qty: 3, diversity: 0 }];
     for (const ratings of [[2.5, 5, 10], [10, 2.5, 5], [10, 5, 2.5]]) {
-      expect(await counts({ types: [lamp], devices }, { lists: { ratings, ways: [4] } })).toEqual([['Supply 24 V, lighting, 2.5 A', 1]]);
+      expect(await counts({ types: [lamp], devices }, { lists: { ratings, ways: [4] } }))
+        .toEqual([['Supply 24 V, lighting, 2.5 A', 1]]);
     }
   });
 
   test('names what it cannot count', async () => {
-    const devices: Cells[] = [{ ref: 'D1', type: 'Sensor' }, { ref: 'D2', type: 'Lamp', qty: 2, unitDraw: 9000, diversity: 1 }];
+    const devices: Cells[] = [
+      { ref: 'D1', type: 'Sensor' }, { ref: 'D2', type: 'Lamp', qty: 2, unitDraw: 9000, diversity: 1 },
+    ];
     const rows = await sizePanel(scheduleOf({ types: [lamp, sensor], devices }), { lists });
     expect(rows).toEqual([
-      { item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2, why: 'D2 ask for more than 8.00 A in one piece, up to which the largest supply kept may be loaded.' },
-      { item: 'Devices of unknown demand, 24 V, control', quantity: 0, why: 'Not counted above: D1. Enter their quantity and draw.' },
-      { item: 'Devices of unknown nodes', quantity: 0, why: 'Not counted above: D1. Enter their quantity and a type that says how many nodes one counts.' },
+      {
+        item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2,
+        why: 'D2 ask for more than 8.00 A in one piece, up to which the largest supply kept may be loaded.',
+      },
+      {
+        item: 'Devices of unknown demand, 24 V, control', quantity: 0,
+        why: 'Not counted above: D1. Enter their quantity and draw.',
+      },
+      {
+        item: 'Devices of unknown nodes', quantity: 0,
+        why: 'Not counted above: D1. Enter their quantity and a type that says how many nodes one counts.',
+      },
     ]);
   });
 
   test('agrees with an exact solver (HiGHS) on 40 random cases', async () => {
     const cases = fc.record({
-      draws: fc.array(fc.integer({ min: 200, max: 2500 }), { minLength: 1, maxLength: 6 }), qty: fc.integer({ min: 1, max: 3 }),
+      draws: fc.array(
+        fc.integer({ min: 200, max: 2500 }), { minLength: 1, maxLength: 6 }
+      ), qty: fc.integer({ min: 1, max: 3 }),
     });
     for (const { draws, qty } of fc.sample(cases, { numRuns: 40, seed: 31 })) {
       const devices = draws.map((unitDraw) => ({ type: 'Lamp', qty, unitDraw, diversity: 1 }));
       const rows = await counts({ types: [lamp], devices });
-      const ratings = rows.flatMap(([item, quantity]) => new Array<number>(quantity).fill(Number(/([\d.]+) A$/.exec(item)![1])));
+      const ratings =
+        rows.flatMap(([item, quantity]) => new Array<number>(quantity).fill(Number(/([\d.]+) A$/.exec(item)![1])));
       const needed = draws.map((draw) => ({ each: draw / 1000, qty, whole: false }));
       // A supply costs 1000 and ten times its rating: the number counts first, then the rating in all.
       const offered = lists.ratings.flatMap((rating) =>
@@ -110,7 +132,9 @@ describe('sizing', () => {
 
   test('is written as CSV, with what a spreadsheet would run made safe', async () => {
     const rows = await sizePanel(scheduleOf({
-      contacts: [{ contact: '=K"1"' }], outputs: [{ contact: '=K"1"' }], types: [sensor], devices: [{ ref: '=1+1', type: 'Sensor' }],
+      contacts: [{ contact: '=K"1"' }], outputs: [{ contact: '=K"1"' }], types: [sensor], devices: [{
+        ref: '=1+1', type: 'Sensor',
+      }],
     }), { lists });
     const csv = sizingCsv(rows, ENGLISH);
     expect(csv.endsWith('\r\n')).toBe(true);

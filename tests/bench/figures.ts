@@ -28,7 +28,8 @@ const middle = (name: string, values: readonly number[]) => isLongest(name) ? Ma
 
 /**
  * Gathers what processes reported: a figure is the median over the processes of the median within each. Of the longest
- * calls the shortest counts: what the code itself is slow at shows in every process, what else ran on the machine does not.
+ * calls the shortest counts: what the code itself is slow at shows in every process, what else ran on the machine does
+ * not.
  */
 export class FigureGatherer {
   readonly #rows: number;
@@ -57,7 +58,9 @@ export class FigureGatherer {
     this.#put(HEAP, contestant, report.heapBytes / 1024 / this.#rows);
   }
 
-  #addKind(contestant: CandidateName, { kind, times, undoTimes }: Exclude<Report, { kind: 'build'; time: number }>): void {
+  #addKind(
+    contestant: CandidateName, { kind, times, undoTimes }: Exclude<Report, { kind: 'build'; time: number }>
+  ): void {
     this.#put(kind, contestant, median(times));
     if (FORMULA_AFTER.map(firstFormula).includes(kind)) return;
     this.#put(longestOf(kind), contestant, Math.max(...times));

@@ -45,7 +45,8 @@ export const KINDS: readonly Kind[] = [
   },
   {
     name: 'supply rating edit', family: 'edit',
-    operation: ({ rails }, call) => ({ op: 'set', sheet: 'supplies', at: call % rails, key: 'rated', value: 77 + call }),
+    operation: ({ rails }, call) =>
+      ({ op: 'set', sheet: 'supplies', at: call % rails, key: 'rated', value: 77 + call }),
   },
   {
     name: 'quantity edit and list of findings', family: 'edit', listsFindings: true,

@@ -65,7 +65,8 @@ export function budgetLines(budgets: readonly Budget[]): string[] {
     const { text, value, limit, unit } = budget;
     if (value === undefined) return `not measured  ${text}`;
     const show = (number: number) => unit === '' ? part(number)
-      : unit === 'ms' ? time(number) : unit === '×' ? times(number) : `${number.toFixed(unit === 'KB' ? 2 : 0)} ${unit}`;
+      : unit === 'ms' ? time(number) : unit
+        === '×' ? times(number) : `${number.toFixed(unit === 'KB' ? 2 : 0)} ${unit}`;
     return `${isMet(budget) ? 'met   ' : 'MISSED'}        ${text}: ${show(value)}, at most ${show(limit)}`;
   });
 }

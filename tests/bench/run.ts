@@ -60,7 +60,9 @@ async function measureEngine(): Promise<Budget[]> {
   if (sizes.length === 0) {
     throw new RangeError(`--rows ${options.rows}: the sizes are ${SIZES.map(({ rows }) => rows).join(', ')}.`);
   }
-  console.log('Medians of fresh processes; every figure is held against a plain recalculation after each kind of operation.');
+  console.log(
+    'Medians of fresh processes; every figure is held against a plain recalculation after each kind of operation.'
+  );
   const bySize = new Map<number, Figures>();
   for (const { rows } of sizes) {
     const figures = await measureSize(rows, options.quick);

@@ -4,9 +4,9 @@ import { setCells, type Content } from '../../src/schedule/index.ts';
 import { plainTable } from './table.ts';
 
 /*
- * Times of the volt drop of runs: the solver alone, and everything that the schedule works out for its runs (drop at every
- * device, short circuit, longest run, smallest conductor of nine, statuses, findings). Half of the devices draw a constant
- * power. Printed for orientation; nothing is asserted.
+ * Times of the volt drop of runs: the solver alone, and everything that the schedule works out for its runs (drop at
+ * every device, short circuit, longest run, smallest conductor of nine, statuses, findings). Half of the devices draw a
+ * constant power. Printed for orientation; nothing is asserted.
  */
 
 const REPEATS = 15;
@@ -26,7 +26,9 @@ function median(work: () => void, repeats = REPEATS): number {
 /** Devices along a run, half of them of constant power, that draw 2 A in all. */
 function taps(count: number): Tap[] {
   return Array.from({ length: count }, (_, index) => ({
-    distanceMetres: METRES * ((index * 7919) % count + 1) / count, ...(index % 2 === 0 ? { amps: 2 / count } : { watts: 48 / count }),
+    distanceMetres: METRES * ((index * 7919) % count + 1) / count, ...(
+      index % 2 === 0 ? { amps: 2 / count } : { watts: 48 / count }
+    ),
   }));
 }
 
@@ -34,13 +36,18 @@ function scheduleOf(runs: number, each: number): Content {
   return {
     details: {},
     sheets: {
-      types: [{ type: 'current', draw: 2000 / each }, { type: 'power', power: 48 / each, load: 'power', minVoltage: 20 }],
+      types: [
+        { type: 'current', draw: 2000 / each }, { type: 'power', power: 48 / each, load: 'power', minVoltage: 20 },
+      ],
       supplies: [{ rail: 'A', rated: 40 }],
-      conductors: RESISTANCES.map((resistance, index) => ({ conductor: `C${index}`, resistance, maxCurrent: 4 * (index + 1) })),
+      conductors: RESISTANCES.map((resistance, index) => (
+        { conductor: `C${index}`, resistance, maxCurrent: 4 * (index + 1) }
+      )),
       runs: Array.from({ length: runs }, (_, index) =>
         ({ run: `W${index}`, rail: 'A', conductor: `C${4 + index % 5}`, length: METRES, protection: 4 })),
       devices: Array.from({ length: runs * each }, (_, index) => ({
-        ref: `D${index}`, type: index % 2 === 0 ? 'current' : 'power', qty: 1, rail: 'A', run: `W${Math.floor(index / each)}`,
+        ref: `D${index}`, type: index % 2 === 0
+          ? 'current' : 'power', qty: 1, rail: 'A', run: `W${Math.floor(index / each)}`,
         distance: METRES * ((index * 7919) % each + 1) / each,
       })),
     },
@@ -68,14 +75,18 @@ lines.push(['solver, 1,000 runs of 20 taps', median(() => { for (const each of m
 for (const [runs, each] of [[1, 1000], [1000, 20]] as const) {
   const content = scheduleOf(runs, each);
   const name = `${runs.toLocaleString('en')} run${runs === 1 ? '' : 's'} of ${each.toLocaleString('en')} devices`;
-  lines.push([`schedule, first figures, ${name}`, median(() => { new LoadSchedule(content).dispose(); }, 5).toFixed(1)]);
+  lines.push([
+    `schedule, first figures, ${name}`, median(() => { new LoadSchedule(content).dispose(); }, 5).toFixed(1),
+  ]);
   const schedule = new LoadSchedule(content);
   lines.push([`schedule, edit of a length, ${name}`, edit(schedule, 'length', [70, 75]).toFixed(2)]);
   const { id } = schedule.rows('supplies')[0]!;
   let turn = 0;
   lines.push([`schedule, edit of the voltage of all, ${name}`, median(() => {
     turn += 1;
-    schedule.act('Edit', setCells(schedule.document, [{ sheet: 'supplies', id, key: 'voltage', value: turn % 2 === 0 ? 24 : 25 }]));
+    schedule.act(
+      'Edit', setCells(schedule.document, [{ sheet: 'supplies', id, key: 'voltage', value: turn % 2 === 0 ? 24 : 25 }])
+    );
   }, 5).toFixed(1)]);
   schedule.dispose();
 }

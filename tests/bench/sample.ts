@@ -55,7 +55,9 @@ const time = performance.now() - start;
 report({ kind: 'build', time, heapBytes: heapBytes() - before, firstFigures, formulasStart });
 
 if (task.formulaAfter !== undefined) {
-  if (task.formulaAfter > 0) candidate.apply({ op: 'paste', at: 0, lines: block(size, task.formulaAfter, PASTE_KEYS, 1) });
+  if (task.formulaAfter > 0) {
+    candidate.apply({ op: 'paste', at: 0, lines: block(size, task.formulaAfter, PASTE_KEYS, 1) });
+  }
   report({ kind: firstFormula(task.formulaAfter), times: [timed(() => candidate.typeFormula!())], undoTimes: [] });
   process.exit(0);
 }

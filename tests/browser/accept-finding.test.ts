@@ -53,7 +53,8 @@ test('an acceptance is withdrawn, and falls away when the finding grows worse, w
   await expect.poll(() => part(element, '#findings-over')).toBeNull();
   const [first] = schedule.rows('devices');
   schedule.act('More', [{ op: 'set', sheet: 'devices', id: first!.id, key: 'qty', value: 4 }]);
-  await expect.poll(() => textOf(element, '#findings-over .acceptance')).toBe('Worse than when it was accepted by N. on 2026-01-02: Seldom');
+  await expect.poll(() => textOf(element, '#findings-over .acceptance'))
+    .toBe('Worse than when it was accepted by N. on 2026-01-02: Seldom');
 });
 
 test('what is missing is asked for, Escape closes the form, and nothing has changed', async () => {
@@ -61,7 +62,8 @@ test('what is missing is asked for, Escape closes the form, and nothing has chan
   part(element, '#findings-over .accept')!.click();
   await expect.poll(() => part(element, 'elv-acceptance-form [name=reason]')).not.toBeNull();
   await userEvent.keyboard('{Enter}');
-  await expect.poll(() => textOf(element, 'elv-acceptance-form [role=alert]')).toBe('Say why and by whom it is accepted.');
+  await expect.poll(() => textOf(element, 'elv-acceptance-form [role=alert]'))
+    .toBe('Say why and by whom it is accepted.');
   const { violations } = await axe.run(element, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] });
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
   await userEvent.keyboard('{Escape}');
@@ -77,7 +79,8 @@ test('a finding is accepted and opened again where its figure is explained', asy
   part(element, '.found .link')!.click();
   await expect.poll(() => part(element, '.text elv-acceptance-form [name=reason]')).not.toBeNull();
   await userEvent.keyboard('Only at rehearsals{Tab}N. N.{Enter}');
-  await expect.poll(() => textOf(element, '.found .acceptance')).toMatch(/^Accepted by N\. N\. on .*: Only at rehearsals$/);
+  await expect.poll(() => textOf(element, '.found .acceptance'))
+    .toMatch(/^Accepted by N\. N\. on .*: Only at rehearsals$/);
   expect(textOf(element, '.found .link')).toBe('Withdraw');
   part(element, '.found .link')!.click();
   await expect.poll(() => textOf(element, '.found .link')).toBe('Accept …');

@@ -38,7 +38,10 @@ export const qtyOf = (element: LoadScheduleElement): unknown => element.schedule
 /** Does what a person does who types a quantity. */
 export function enter(element: LoadScheduleElement, qty: number): void {
   const { schedule } = element;
-  schedule.act(`Quantity ${qty}`, setCells(schedule.document, [{ sheet: 'devices', id: schedule.rows('devices')[0]!.id, key: 'qty', value: qty }]));
+  schedule.act(
+    `Quantity ${qty}`,
+    setCells(schedule.document, [{ sheet: 'devices', id: schedule.rows('devices')[0]!.id, key: 'qty', value: qty }])
+  );
 }
 
 /** What a person is told about drafts. */

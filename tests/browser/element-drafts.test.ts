@@ -33,7 +33,8 @@ async function leaveDraft(key: string, ...quantities: number[]): Promise<void> {
   tab.kill();
 }
 
-test('a tab that is killed loses nothing: its work is shown in the place of the page’s file, and can be undone', async () => {
+test('a tab that is killed loses nothing: its work is shown in the place of the page’s file, and can be undone',
+  async () => {
   const key = freshKey();
   await leaveDraft(key, 5, 6);
   const element = await mount(key, { src: addressOf(1) });
@@ -109,7 +110,9 @@ test('a draft is shown although the page’s file cannot be had, with a word', a
   await expect.poll(async () => (await kept(key)).filter(({ ended }) => !ended)).toHaveLength(1);
 });
 
-test.each(['two elements', 'two tabs'])('the same draft twice: the second is told, and the work of both is kept: %s', async (way) => {
+test.each([
+  'two elements', 'two tabs',
+])('the same draft twice: the second is told, and the work of both is kept: %s', async (way) => {
   const key = freshKey();
   const attributes = { 'storage-key': key, src: addressOf(1) };
   const first = way === 'two tabs' ? (await openTab(attributes)).element : await mount(key, attributes);
@@ -117,7 +120,8 @@ test.each(['two elements', 'two tabs'])('the same draft twice: the second is tol
   enter(first, 5);
   await written(key, 1);
   const second = await mount(key, attributes);
-  await expect.poll(() => notices(second)).toEqual(['The draft is open in another tab. What is entered here is kept as a draft of its own.']);
+  await expect.poll(() => notices(second))
+    .toEqual(['The draft is open in another tab. What is entered here is kept as a draft of its own.']);
   await expect.poll(() => qtyOf(second)).toBe(1);
   enter(second, 50);
   enter(first, 6);
@@ -166,7 +170,12 @@ test('two elements with different keys keep their own', async () => {
 });
 
 test.each<[string, () => void]>([
-  ['IndexedDB refuses', () => { vi.spyOn(indexedDB, 'open').mockImplementation(() => { throw new DOMException('denied', 'SecurityError'); }); }],
+  [
+    'IndexedDB refuses',
+    () => {
+      vi.spyOn(indexedDB, 'open').mockImplementation(() => { throw new DOMException('denied', 'SecurityError'); });
+    },
+  ],
   ['IndexedDB is missing', () => { vi.spyOn(window, 'indexedDB', 'get').mockReturnValue(undefined as never); }],
   ['IndexedDB never answers', () => {
     const silent = Object.assign(
@@ -197,9 +206,11 @@ test('a full disk is told once; as soon as there is room, everything is written'
   await expect.poll(() => qtyOf(element)).toBe(1);
   enter(element, 5);
   await written(key, 1);
-  const full = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(() => { throw new DOMException('no room', 'QuotaExceededError'); });
+  const full = vi.spyOn(IDBObjectStore.prototype, 'add')
+    .mockImplementation(() => { throw new DOMException('no room', 'QuotaExceededError'); });
   enter(element, 6);
-  await expect.poll(() => notices(element)).toEqual(['This browser has no room for the draft. Save the schedule as a file before leaving the page.']);
+  await expect.poll(() => notices(element))
+    .toEqual(['This browser has no room for the draft. Save the schedule as a file before leaving the page.']);
   full.mockRestore();
   enter(element, 7);
   await written(key, 3);
@@ -210,13 +221,16 @@ test('a writing that the browser ends is tried again with the next action', asyn
   const key = freshKey();
   const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(1);
-  const put = vi.spyOn(IDBObjectStore.prototype, 'add').mockImplementation(function abort(this: IDBObjectStore): IDBRequest<IDBValidKey> {
+  const put = vi.spyOn(
+    IDBObjectStore.prototype, 'add'
+  ).mockImplementation(function abort(this: IDBObjectStore): IDBRequest<IDBValidKey> {
     const request = this.get(0);
     this.transaction.abort();
     return request as IDBRequest<IDBValidKey>;
   });
   enter(element, 5);
-  await expect.poll(() => notices(element)).toEqual(['The draft could not be written. Save the schedule as a file before leaving the page.']);
+  await expect.poll(() => notices(element))
+    .toEqual(['The draft could not be written. Save the schedule as a file before leaving the page.']);
   put.mockRestore();
   enter(element, 6);
   await written(key, 2);
@@ -231,12 +245,15 @@ test('a draft of newer software is kept untouched, told, and can be saved as a f
   await change('heads', newer);
   const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(1);
-  await expect.poll(() => notices(element)[0]).toContain('was written by another version of this software. It is kept as it is');
+  await expect.poll(() => notices(element)[0])
+    .toContain('was written by another version of this software. It is kept as it is');
   const saved = vi.spyOn(URL, 'createObjectURL');
   press(element, 'foreign', 'save');
   await expect.poll(() => saved.mock.calls.length).toBe(1);
   const text = await (saved.mock.calls[0]![0] as Blob).text();
-  expect(JSON.parse(text)).toMatchObject({ format: 'elv-load-schedule-draft', version: 99, actions: [{ label: 'Quantity 5' }] });
+  expect(JSON.parse(text)).toMatchObject(
+    { format: 'elv-load-schedule-draft', version: 99, actions: [{ label: 'Quantity 5' }] }
+  );
   enter(element, 7);
   await expect.poll(() => kept(key)).toHaveLength(2);
   expect((await kept(key))[0]).toEqual(newer);
@@ -272,7 +289,10 @@ test('the file of a damaged draft gives back what was done before the damage, as
   const text = await savedFile(element);
   drop(element, 'draft.json', text);
   await expect.poll(() => qtyOf(element)).toBe(6);
-  await expect.poll(() => said(element)).toContain('draft.json: draft restored. The draft is damaged from action 3 of 3 on; everything before it is restored');
+  await expect.poll(() => said(element))
+    .toContain(
+      'draft.json: draft restored. The draft is damaged from action 3 of 3 on; everything before it is restored'
+    );
   // No schedule file holds it yet.
   expect(element.dirty).toBe(true);
   part(element, '[data-offer=undo]')!.click();
@@ -282,15 +302,22 @@ test('the file of a damaged draft gives back what was done before the damage, as
 test('the file of a draft that cannot be read is refused with a sentence, and changes nothing', async () => {
   const element = await mount(freshKey(), { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(1);
-  const refused = async (file: object) => (await element.openFile({ name: 'draft.json', text: JSON.stringify({ format: 'elv-load-schedule-draft', ...file }) }))
+  const refused = async (file: object) => (
+    await element.openFile({ name: 'draft.json', text: JSON.stringify({ format: 'elv-load-schedule-draft', ...file }) })
+  )
     .map(({ message }) => message);
-  expect(await refused({ version: 99, base: {}, actions: [] })).toEqual(['The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.']);
-  expect(await refused({ version: 2, base: {}, actions: [] })).toEqual([expect.stringContaining('nothing of it can be restored')]);
-  expect(textOf(element, '.problems h3')).toBe('draft.json was not read because of a problem. The schedule is as it was.');
+  expect(await refused({ version: 99, base: {}, actions: [] }))
+    .toEqual(['The file has the version 99; versions 1 to 2 can be read here. Open it with newer software.']);
+  expect(await refused({ version: 2, base: {}, actions: [] }))
+    .toEqual([expect.stringContaining('nothing of it can be restored')]);
+  expect(textOf(element, '.problems h3'))
+    .toBe('draft.json was not read because of a problem. The schedule is as it was.');
   expect([qtyOf(element), element.schedule.undoLabel, element.dirty]).toEqual([1, undefined, false]);
 });
 
-test.each(['append', 'moveBefore'] as const)('an element that is moved in the page goes on with its draft: %s', async (way) => {
+test.each([
+  'append', 'moveBefore',
+] as const)('an element that is moved in the page goes on with its draft: %s', async (way) => {
   const key = freshKey();
   const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(1);
@@ -306,7 +333,8 @@ test.each(['append', 'moveBefore'] as const)('an element that is moved in the pa
   box.remove();
 });
 
-test('an element that is removed and put back goes on with its draft; what was entered last is written at once', async () => {
+test('an element that is removed and put back goes on with its draft; what was entered last is written at once',
+  async () => {
   const key = freshKey();
   const element = await mount(key, { src: addressOf(1) });
   await expect.poll(() => qtyOf(element)).toBe(1);
@@ -333,7 +361,8 @@ test('an element that is put back after another took its draft goes on with one 
   await expect.poll(() => kept(key)).toHaveLength(2);
 });
 
-test('a key that changes leaves the draft of the former, and does not put another in the place of what is shown', async () => {
+test('a key that changes leaves the draft of the former, and does not put another in the place of what is shown',
+  async () => {
   const [before, after] = [freshKey(), freshKey()];
   await leaveDraft(after, 9);
   const element = await mount(before, { src: addressOf(1) });

@@ -34,7 +34,8 @@ test('a CSV file that is dropped goes to the sheet whose headings it has, as one
   drop(element, 'rails.csv', 'Rail;Rated (A)\nX1;2,5\nX2;5\n');
   await expect.poll(() => loads).toHaveLength(1);
   expect(loads[0]!.sheet).toBe('supplies');
-  expect(element.schedule.rows('supplies').map(({ cells }) => cells)).toEqual([{ rail: 'X1', rated: 2.5 }, { rail: 'X2', rated: 5 }]);
+  expect(element.schedule.rows('supplies').map(({ cells }) => cells))
+    .toEqual([{ rail: 'X1', rated: 2.5 }, { rail: 'X2', rated: 5 }]);
   await expect.poll(() => said(element)).toContain('2 rows from rails.csv in place of 3');
   expect(part(element, '[aria-selected=true]')!.dataset.sheet).toBe('supplies');
   part(element, '[data-offer=keepBoth]')!.click();
@@ -57,7 +58,8 @@ test('a bad file that is dropped changes nothing, and every problem is listed wi
   expect(lines).toHaveLength(2);
   expect(lines[0]).toMatch(/Line 2.*Qty/);
   expect(lines[1]).toMatch(/Line 3.*Diversity/);
-  expect(textOf(element, '.problems h3')).toBe('takeoff.csv was not read because of 2 problems. The schedule is as it was.');
+  expect(textOf(element, '.problems h3'))
+    .toBe('takeoff.csv was not read because of 2 problems. The schedule is as it was.');
   expect(element.value).toBe(before);
   expect(element.schedule.undoLabel).toBeUndefined();
   part(element, '.problems header button')!.click();

@@ -65,7 +65,9 @@ test('while a finding is over a limit the form is not sent, and a person is told
   form.requestSubmit();
   expect(sent).toBe(1);
   form.noValidate = false;
-  element.schedule.accept(element.schedule.findings[0]!, { reason: 'Replaced next week', name: 'Site', date: '2026-11-25' });
+  element.schedule.accept(
+    element.schedule.findings[0]!, { reason: 'Replaced next week', name: 'Site', date: '2026-11-25' }
+  );
   await element.updateComplete;
   expect(element.schedule.findingCounts.over).toBe(1);
   expect([element.validity.valid, element.validationMessage]).toEqual([true, '']);
@@ -75,13 +77,16 @@ test('while a finding is over a limit the form is not sent, and a person is told
 
 test('the sentence follows the number of findings and the language of the page', async () => {
   const content = sample();
-  const { element } = await inForm({}, { ...content, sheets: { ...content.sheets, feeds: [{ feed: 'F1', rated: 1 }] } });
+  const { element } =
+    await inForm({}, { ...content, sheets: { ...content.sheets, feeds: [{ feed: 'F1', rated: 1 }] } });
   // K1 draws 4 × 60 W ÷ 230 V = 1.04 A from F1, by hand.
   expect(element.validationMessage).toBe('2 findings are over a limit: put them right or accept them.');
   element.lang = 'de';
-  await expect.poll(() => element.validationMessage).toBe('2 Befunde überschreiten eine Grenze: beheben oder akzeptieren.');
+  await expect.poll(() => element.validationMessage)
+    .toBe('2 Befunde überschreiten eine Grenze: beheben oder akzeptieren.');
   element.lang = 'fr';
-  await expect.poll(() => element.validationMessage).toBe('2 constats dépassent une limite\u00a0: y remédier ou les accepter.');
+  await expect.poll(() => element.validationMessage)
+    .toBe('2 constats dépassent une limite\u00a0: y remédier ou les accepter.');
 });
 
 test('a read-only element keeps no form from being sent', async () => {
@@ -95,7 +100,8 @@ test('resetting takes every action back, and each can be done again', async () =
   for (const qty of [2, 3, 4]) enter(element, qty);
   form.reset();
   expect([qtyOf(element), element.dirty]).toEqual([1, false]);
-  expect([element.redo(), element.redo(), element.redo(), element.redo()]).toEqual(['Quantity 2', 'Quantity 3', 'Quantity 4', undefined]);
+  expect([element.redo(), element.redo(), element.redo(), element.redo()])
+    .toEqual(['Quantity 2', 'Quantity 3', 'Quantity 4', undefined]);
   expect(qtyOf(element)).toBe(4);
 });
 

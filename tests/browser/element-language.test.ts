@@ -71,7 +71,9 @@ test('a page’s language is heeded across the shadow roots that the element sta
   element.remove();
 });
 
-test.each(['append', 'moveBefore'] as const)('an element that is moved speaks the language of its new place, and heeds it: %s', async (way) => {
+test.each([
+  'append', 'moveBefore',
+] as const)('an element that is moved speaks the language of its new place, and heeds it: %s', async (way) => {
   root.lang = 'en';
   const element = await mount();
   const other = holderOf(document.createElement('elv-load-schedule'), 'de');
@@ -87,7 +89,8 @@ test('nothing is watched for an element that is off its page', async () => {
   const disconnect = vi.spyOn(MutationObserver.prototype, 'disconnect');
   root.lang = 'en';
   const element = await mount();
-  const watching = observe.mock.contexts.filter((_, index) => observe.mock.calls[index]![1]?.attributeFilter?.includes('lang'));
+  const watching =
+    observe.mock.contexts.filter((_, index) => observe.mock.calls[index]![1]?.attributeFilter?.includes('lang'));
   expect(new Set(watching).size).toBe(1);
   disconnect.mockClear();
   element.remove();

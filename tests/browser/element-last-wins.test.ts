@@ -97,9 +97,12 @@ test('a src that is set after a slow file was opened is shown in the end, whiche
   }
 });
 
-test('of two files whose answers come in order the second one is shown, and the first one can be had back', async () => {
+test('of two files whose answers come in order the second one is shown, and the first one can be had back',
+  async () => {
   const element = await mountElement({ content: one(9), key: null });
-  const [first, second] = [element.openFile(new File([fileOf(1)], 'a.json')), element.openFile(new File([fileOf(2)], 'b.json'))];
+  const [first, second] = [
+    element.openFile(new File([fileOf(1)], 'a.json')), element.openFile(new File([fileOf(2)], 'b.json')),
+  ];
   expect([await first, await second, qtyOf(element)]).toEqual([[], [], 2]);
   element.undo();
   expect(qtyOf(element)).toBe(1);

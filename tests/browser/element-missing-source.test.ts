@@ -161,7 +161,8 @@ test('a page for signing in, in the place of src, is said to be one', async () =
   const answer = server();
   const element = await inForm('real.schedule.json');
   answer(new Response('<!DOCTYPE html><title>Sign in</title><form><input type=password></form>'));
-  await expect.poll(() => textOf(element, '.problems li')).toBe('The server answered with a web page in the place of a schedule, '
+  await expect.poll(() => textOf(element, '.problems li'))
+    .toBe('The server answered with a web page in the place of a schedule, '
     + 'as it does where one must sign in first. Sign in and load the page again, or check the address.');
   expect(textOf(element, '.problems h3')).toContain('real.schedule.json was not read');
   expectNothingToSend(element, FAILED);
@@ -175,7 +176,11 @@ test('a load table in HTML, which carries its schedule, is a src as any', async 
   await expect.poll(() => qtyOf(element)).toBe(6);
 });
 
-test.each<[Record<string, string>]>([[{}], [{ readonly: '' }]])('a src that never ends is said to be on its way, and can be cancelled, with %o', async (attributes) => {
+test.each<[
+  Record<string, string>,
+]>([
+  [{}], [{ readonly: '' }],
+])('a src that never ends is said to be on its way, and can be cancelled, with %o', async (attributes) => {
   server();
   const errors: string[] = [];
   const element = await inForm('endless.schedule.json', attributes);
@@ -185,7 +190,8 @@ test.each<[Record<string, string>]>([[{}], [{ readonly: '' }]])('a src that neve
   const cancel = part(element, '[data-offer=cancelReading]')!;
   expect(cancel.textContent).toBe('Cancel the reading');
   cancel.click();
-  await expect.poll(() => textOf(element, '.problems li')).toBe('Reading it was cancelled. Open a file, or load the page again.');
+  await expect.poll(() => textOf(element, '.problems li'))
+    .toBe('Reading it was cancelled. Open a file, or load the page again.');
   expect(errors).toEqual(['endless.schedule.json']);
   await element.updateComplete;
   expect([said(element), element.value, element.validationMessage]).toEqual(['', '', FAILED]);

@@ -18,13 +18,16 @@ async function leaveOldDraft(key: string): Promise<void> {
 /** The page's file of version 1, with which the draft began. */
 function pageFile(): string {
   const { base: { details, accepted, sheets } } = draft;
-  const rows = Object.fromEntries(Object.entries(sheets).map(([sheet, list]) => [sheet, list.map(({ cells }) => ({ ...cells }))]));
+  const rows = Object.fromEntries(Object.entries(sheets).map(([sheet, list]) => [
+    sheet, list.map(({ cells }) => ({ ...cells })),
+  ]));
   Object.assign(rows.devices![1]!, { qty: '=L1+types!G1+D1' });
   const file = { format: 'elv-load-schedule', version: 1, details, sheets: rows, accepted };
   return URL.createObjectURL(new Blob([JSON.stringify(file)], { type: 'application/json' }));
 }
 
-test('a draft that version 1 left in the browser is shown, can be taken back, and goes on as one of version 2', async () => {
+test('a draft that version 1 left in the browser is shown, can be taken back, and goes on as one of version 2',
+  async () => {
   const key = freshKey();
   await leaveOldDraft(key);
   const element = await mountElement({ key: null, attributes: { 'storage-key': key, src: pageFile() } });

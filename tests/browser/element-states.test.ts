@@ -6,7 +6,8 @@ import { addressOf, enter, fileOf, one, qtyOf } from './draft-support.ts';
 
 afterEach(removeElements);
 
-const states = (element: Element) => ['dirty', 'invalid', 'computing'].filter((state) => element.matches(`:state(${state})`));
+const states = (element: Element) =>
+  ['dirty', 'invalid', 'computing'].filter((state) => element.matches(`:state(${state})`));
 
 /** The states once the element is done with everything. */
 async function settled(element: LoadScheduleElement): Promise<string[]> {
@@ -126,7 +127,9 @@ test('what was set before the element was defined is kept', async () => {
   const make = (tag: string) => document.createElement(tag as 'elv-load-schedule');
   const element = make('elv-late-schedule');
   const schedule = new LoadSchedule(one(8));
-  Object.assign(element, { schedule, licenseKey: null, readonly: true, disabled: true, takeoffColumns: { Lamp: 'type' } });
+  Object.assign(
+    element, { schedule, licenseKey: null, readonly: true, disabled: true, takeoffColumns: { Lamp: 'type' } }
+  );
   const other = make('elv-late-schedule');
   Object.assign(other, { value: fileOf(6), src: null, storageKey: null, demoSrc: '/demo.json', name: 'given' });
   document.body.append(element, other);
@@ -153,8 +156,10 @@ test('every attribute and its property go together, and each has its default', a
   };
   const element = await mountElement({ key: null, attributes: given });
   const { licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang } = element;
-  expect([licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang]).toEqual(['some', given.src, '/demo.json', '', 'n', true, true, 'fr']);
-  expect([...LoadScheduleElement.observedAttributes].sort()).toEqual(Object.keys(given).filter((name) => name !== 'name').sort());
+  expect([licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang])
+    .toEqual(['some', given.src, '/demo.json', '', 'n', true, true, 'fr']);
+  expect([...LoadScheduleElement.observedAttributes].sort())
+    .toEqual(Object.keys(given).filter((name) => name !== 'name').sort());
   const copy = document.importNode(element, true);
   document.body.append(copy);
   await expect.poll(() => qtyOf(copy)).toBe(1);

@@ -23,7 +23,8 @@ test('arrows, Home and End lead through the tabs, and the sheet follows', async 
 
 test('one tab is a stop of the Tab key', async () => {
   const element = await mountElement({ content: sample() });
-  expect(parts(element, '[role=tab]').filter((tab) => tab.tabIndex === 0).map((tab) => tab.dataset.sheet)).toEqual(['devices']);
+  expect(parts(element, '[role=tab]').filter((tab) => tab.tabIndex === 0).map((tab) => tab.dataset.sheet))
+    .toEqual(['devices']);
 });
 
 test('Alt and Page Down goes to the next sheet from anywhere in the element', async () => {

@@ -11,7 +11,10 @@ afterEach(() => {
 });
 
 /** An element in a form, in whose cell for the quantity of D1 a text stands that was typed and not entered. */
-async function typing(text: string, content = one(1)): Promise<{ element: LoadScheduleElement; form: HTMLFormElement }> {
+async function typing(text: string, content = one(1)): Promise<{
+  element: LoadScheduleElement;
+  form: HTMLFormElement
+}> {
   const element = await mountElement({ content, attributes: { name: 'schedule' } });
   const form = document.createElement('form');
   form.addEventListener('submit', (event) => { event.preventDefault(); });
@@ -32,17 +35,20 @@ async function type(element: LoadScheduleElement, row: string | number, text: st
 
 /** The open editor of a cell. */
 function editor(element: Element): HTMLTextAreaElement | undefined {
-  return parts(element, 'textarea.handsontableInput').find((each) => each.closest('.ht_editor_hidden') === null) as HTMLTextAreaElement | undefined;
+  return parts(element, 'textarea.handsontableInput')
+    .find((each) => each.closest('.ht_editor_hidden') === null) as HTMLTextAreaElement | undefined;
 }
 
 const devicesIn = (value: FormDataEntryValue | null): readonly { qty: unknown }[] =>
   (JSON.parse(value as string) as { sheets: { devices: { qty: unknown }[] } }).sheets.devices;
 
 /** What the list of what was refused says. */
-const refused = (element: Element) => [textOf(element, '.problems h3'), ...parts(element, '.problems li').map((each) => each.textContent)];
+const refused = (element: Element) =>
+  [textOf(element, '.problems h3'), ...parts(element, '.problems li').map((each) => each.textContent)];
 
 const KEPT = 'What was being typed was not taken over. It is kept here until it is dismissed.';
-const NO_NUMBER = 'Devices, row 1: many – Qty: “many” is not a number; a whole number (0 or more) is allowed. Type digits, or nothing.';
+const NO_NUMBER =
+  'Devices, row 1: many – Qty: “many” is not a number; a whole number (0 or more) is allowed. Type digits, or nothing.';
 
 test('what stands in an open editor is in the value and in the data of the form, and a person types on', async () => {
   const { element, form } = await typing('1');
@@ -59,7 +65,8 @@ test('what stands in an open editor is in the value and in the data of the form,
   expect(qtyOf(element)).toBe(1);
 });
 
-test('a row that is being begun is in the value, and a text that is no number is not, and stays where it is', async () => {
+test('a row that is being begun is in the value, and a text that is no number is not, and stays where it is',
+  async () => {
   const element = await mountElement({ content: one(1) });
   await element.select('devices', 1, 'qty');
   await userEvent.keyboard('{ArrowDown}7');
@@ -93,7 +100,10 @@ test('a form that is sent takes over what is being typed', async () => {
 const INTERRUPTIONS: readonly (readonly [string, (element: LoadScheduleElement) => unknown])[] = [
   ['disabled', (element) => { element.disabled = true; }],
   ['readonly', (element) => { element.readonly = true; }],
-  ['a part of the form that is disabled', (element) => { (element.parentElement as HTMLFieldSetElement).disabled = true; }],
+  [
+    'a part of the form that is disabled',
+    (element) => { (element.parentElement as HTMLFieldSetElement).disabled = true; },
+  ],
   ['lang', (element) => { element.lang = 'de'; }],
   ['removal', (element) => { element.remove(); }],
   ['sending the form', (element) => { element.form!.requestSubmit(); }],

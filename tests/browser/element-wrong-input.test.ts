@@ -14,7 +14,8 @@ type Wrong = readonly [
   member: string, given: unknown, give: (element: LoadScheduleElement, given: never) => unknown, sentence: string,
 ];
 
-const set = (name: 'value' | 'schedule' | 'src') => (element: LoadScheduleElement, given: never) => { element[name] = given; };
+const set = (name: 'value' | 'schedule' | 'src') =>
+  (element: LoadScheduleElement, given: never) => { element[name] = given; };
 const open = (element: LoadScheduleElement, given: never) => element.openFile(given);
 const csv = (element: LoadScheduleElement, given: never) => element.importCsv(given);
 
@@ -33,7 +34,10 @@ const WRONG: readonly Wrong[] = [
   ['schedule', null, set('schedule'), `“schedule” was given null. ${SCHEDULE}`],
   ['schedule', 7, set('schedule'), `“schedule” was given 7. ${SCHEDULE}`],
   ['schedule', one(1), set('schedule'), `“schedule” was given Object. ${SCHEDULE}`],
-  ['schedule', fileOf(1).slice(0, 10), set('schedule'), `“schedule” was given "${fileOf(1).slice(0, 10)}". ${SCHEDULE}`],
+  [
+    'schedule', fileOf(1).slice(0, 10), set('schedule'),
+    `“schedule” was given "${fileOf(1).slice(0, 10)}". ${SCHEDULE}`,
+  ],
   ['src', 7, set('src'), `“src” was given 7. ${SRC}`],
   ['src', {}, set('src'), `“src” was given Object. ${SRC}`],
   ['src', Symbol('s'), set('src'), `“src” was given Symbol(s). ${SRC}`],
@@ -61,7 +65,8 @@ test.each(WRONG)('“%s” refuses %s with a sentence', async (member, given, gi
   expect(error).toBeInstanceOf(ElvInputError);
   expect(error).toMatchObject({ name: 'ElvInputError', member, message: sentence });
   await element.updateComplete;
-  expect([element.value, element.src, element.validationMessage, element.schedule.undoLabel]).toEqual([before, null, '', undefined]);
+  expect([element.value, element.src, element.validationMessage, element.schedule.undoLabel])
+    .toEqual([before, null, '', undefined]);
 });
 
 test('an address is taken as a URL too, and none as null or undefined', async () => {

@@ -26,7 +26,8 @@ describe('what is said', () => {
     expect(root.getAttribute('aria-label')).toBe('Devices');
     expect(root.getAttribute('aria-rowcount')).toBe('6');
     await userEvent.dblClick(cellAt(grid, 1, COLUMN.distance));
-    expect(grid.renderRoot.querySelector('textarea.handsontableInput')!.getAttribute('aria-label')).toBe('Distance (m), row 2');
+    expect(grid.renderRoot.querySelector('textarea.handsontableInput')!.getAttribute('aria-label'))
+      .toBe('Distance (m), row 2');
   });
 
   test('a status is a word with a shape, and what was found is said with the cell', async () => {
@@ -34,7 +35,8 @@ describe('what is said', () => {
     const status = placeOf('supplies', 'status');
     grid.goTo(0, 'demand');
     await frame();
-    expect([0, 1, 2].map((line) => cellAt(grid, line, status).textContent)).toEqual(['over', 'near the limit', 'incomplete']);
+    expect([0, 1, 2].map((line) => cellAt(grid, line, status).textContent))
+      .toEqual(['over', 'near the limit', 'incomplete']);
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).querySelectorAll('svg').length)).toEqual([1, 1, 1]);
     const demand = cellAt(grid, 0, placeOf('supplies', 'demand'));
     expect(demand.getAttribute('aria-invalid')).toBe('true');
@@ -44,7 +46,8 @@ describe('what is said', () => {
     expect(rowHeading.querySelector('svg.over')).not.toBeNull();
   });
 
-  test('an own value in place of one that follows says so, and typed, default and computed figures differ', async () => {
+  test('an own value in place of one that follows says so, and typed, default and computed figures differ',
+    async () => {
     const { grid, schedule } = await mountGrid(sample());
     const id = schedule.document.rows('devices')[0]!.id;
     expect(cellAt(grid, 0, COLUMN.unitDraw).classList.contains('default')).toBe(true);

@@ -36,12 +36,15 @@ describe('cells picked with Ctrl', () => {
     expect(mounted.selections.at(-1)!.statistics.count).toBe(2);
     expect(mounted.selections.at(-1)!.statistics.sum).toBeCloseTo(0.7 + 0.28, 12);
     // Where two blocks overlap, in row 2 and column 2, the cell is there once.
-    const [one, other] = [{ from: { row: 0, col: 1 }, to: { row: 2, col: 2 } }, { from: { row: 3, col: 3 }, to: { row: 2, col: 2 } }];
+    const [one, other] = [
+      { from: { row: 0, col: 1 }, to: { row: 2, col: 2 } }, { from: { row: 3, col: 3 }, to: { row: 2, col: 2 } },
+    ];
     expect([...columnsByLine(selectionOf([one, other], { row: 3, col: 3 }))])
       .toEqual([[0, [1, 2]], [1, [1, 2]], [2, [1, 2, 3]], [3, [2, 3]]]);
   });
 
-  test('a copy of blocks that align is a table; of others it is refused, and the clipboard stays as it was', async () => {
+  test('a copy of blocks that align is a table; of others it is refused, and the clipboard stays as it was',
+    async () => {
     const mounted = await mountGrid(sample());
     await putOnClipboard('as it was');
     await pick(mounted, [0, COLUMN.area], [2, COLUMN.qty]);
@@ -63,13 +66,15 @@ describe('cells picked with Ctrl', () => {
     await pick(mounted, [0, COLUMN.distance], [2, COLUMN.qty]);
     await paste();
     expect(quantities(mounted)).toEqual([2, 4, 9, 3]);
-    expect(mounted.schedule.document.rows('devices').map(({ cells }) => cells.distance ?? null)).toEqual([9, null, null, null]);
+    expect(mounted.schedule.document.rows('devices').map(({ cells }) => cells.distance ?? null))
+      .toEqual([9, null, null, null]);
     mounted.schedule.undo();
     await putOnClipboard('9\t8');
     await pick(mounted, [0, COLUMN.distance], [2, COLUMN.qty]);
     await paste();
     expect(mounted.schedule.undoLabel).toBeUndefined();
-    expect(mounted.messages.at(-1)!.text).toBe('Several blocks are selected, and a table goes to one place. Select the cell where it is to begin.');
+    expect(mounted.messages.at(-1)!.text)
+      .toBe('Several blocks are selected, and a table goes to one place. Select the cell where it is to begin.');
   });
 
   test('Ctrl+D fills each of these from the row above it', async () => {

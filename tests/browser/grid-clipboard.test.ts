@@ -20,11 +20,13 @@ describe('paste', () => {
     const rows = schedule.document.rows('devices');
     expect(rows).toHaveLength(44);
     expect(rows[4]!.cells).toEqual({
-      ref: 'P1', area: 'Quay', type: 'Sensor', qty: 1, rail: 'L1', branch: 'B1', distance: 12.5, unitDraw: 350, diversity: 0.75,
+      ref: 'P1', area: 'Quay', type: 'Sensor', qty: 1, rail: 'L1', branch: 'B1', distance: 12.5, unitDraw: 350,
+      diversity: 0.75,
     });
     expect(rows[43]!.cells).toMatchObject({ qty: 40, unitDraw: 120.25 });
     // 0.96 A before; 350 mA × 0.75 + (2 + … + 40) × 120.25 mA × 0.75 = 0.2625 A + 819 × 0.0901875 A
-    expect(schedule.value('supplies', schedule.document.rows('supplies')[0]!.id, 'demand')).toBeCloseTo(0.96 + 0.2625 + 819 * 0.0901875, 9);
+    expect(schedule.value('supplies', schedule.document.rows('supplies')[0]!.id, 'demand'))
+      .toBeCloseTo(0.96 + 0.2625 + 819 * 0.0901875, 9);
     expect(messages.at(-1)!.text).toBe(
       '40 rows of 10 columns pasted, 40 of them new; 1 draw in watts turned into mA, such as 8,4 W at 24 V is 350 mA.');
     expect(messages.at(-1)!.undoable).toBe(true);
@@ -34,9 +36,12 @@ describe('paste', () => {
     expect(schedule.document.rows('devices')).toHaveLength(44);
   });
 
-  test('nothing is taken when a cell cannot be: every such cell is named, and the text can be pasted again', async () => {
+  test('nothing is taken when a cell cannot be: every such cell is named, and the text can be pasted again',
+    async () => {
     const { grid, schedule, messages } = await mountGrid(sample());
-    await putOnClipboard(table(['X1', 'Loft', 'Lamp', 'two', 'L1'], ['X2', 'Loft', 'Lamp', 3, 'L1'], ['X3', 'Loft', 'Lamp', -1, 'L1']));
+    await putOnClipboard(
+      table(['X1', 'Loft', 'Lamp', 'two', 'L1'], ['X2', 'Loft', 'Lamp', 3, 'L1'], ['X3', 'Loft', 'Lamp', -1, 'L1'])
+    );
     await userEvent.click(cellAt(grid, 2, COLUMN.ref));
     await paste();
     expect(schedule.undoLabel).toBeUndefined();
@@ -52,16 +57,21 @@ describe('paste', () => {
     await userEvent.click(cellAt(grid, 4, COLUMN.rail));
     await paste();
     expect(schedule.document.rows('devices')[4]!.cells).toEqual({ ref: 'N1', qty: 2, unitDraw: 500 });
-    expect(messages.at(-1)!.text).toContain('left out as computed: Demand; left out as this sheet has no such column: Colour');
+    expect(messages.at(-1)!.text).toContain(
+      'left out as computed: Demand; left out as this sheet has no such column: Colour'
+    );
   });
 
-  test('cells with line breaks, tabs and quotation marks stay whole, and markup on the clipboard is passed over', async () => {
+  test('cells with line breaks, tabs and quotation marks stay whole, and markup on the clipboard is passed over',
+    async () => {
     const { grid, schedule } = await mountGrid(sample());
     await userEvent.click(cellAt(grid, 3, COLUMN.note));
     const data = new DataTransfer();
     data.setData('text/plain', '"first\r\nsecond ""line"""\r\n5" pipe');
     data.setData('text/html', '<table><tr><td style="color:red">WRONG</td></tr></table>');
-    cellAt(grid, 3, COLUMN.note).dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, composed: true, cancelable: true }));
+    cellAt(grid, 3, COLUMN.note).dispatchEvent(
+      new ClipboardEvent('paste', { clipboardData: data, bubbles: true, composed: true, cancelable: true })
+    );
     const rows = schedule.document.rows('devices');
     expect(rows[3]!.cells.note).toBe('first\nsecond "line"');
     expect(rows[4]!.cells.note).toBe('5" pipe');
@@ -101,7 +111,8 @@ describe('copy and cut', () => {
     const { grid, schedule, messages } = await mountGrid(sample());
     await userEvent.click(cellAt(grid, 0, COLUMN.area));
     await userEvent.keyboard('{Shift>}{ArrowDown}{/Shift}{Control>}x{/Control}');
-    expect(schedule.document.rows('devices').slice(0, 2).map(({ cells }) => cells.area)).toEqual([undefined, undefined]);
+    expect(schedule.document.rows('devices').slice(0, 2).map(({ cells }) => cells.area))
+      .toEqual([undefined, undefined]);
     expect(messages.at(-1)!.text).toBe('2 cells cut.');
     expect(await takeFromClipboard()).toMatch(/^Hall\r?\nHall$/);
     schedule.undo();

@@ -11,7 +11,8 @@ afterEach(unmountAll);
 /** The sample with a formula in D2 that reads its own row, the row above, a row that stays, and a type. */
 const withFormula = () => {
   const content = sample();
-  content.sheets.devices![1]!.distance = '=[qty]*2+[devices.qty#1]+[devices.$qty$#1]+[devices.qty$#1]*0.5+[types.draw#2]/1000';
+  content.sheets.devices![1]!.distance =
+    '=[qty]*2+[devices.qty#1]+[devices.$qty$#1]+[devices.qty$#1]*0.5+[types.draw#2]/1000';
   return content;
 };
 const copyRows = async (grid: ScheduleGrid, line: number, more: number): Promise<void> => {
@@ -28,7 +29,8 @@ describe('copied rows', () => {
     const rows = schedule.document.rows('devices');
     expect(rows).toHaveLength(6);
     expect(rows[4]!.cells).toEqual(rows[0]!.cells);
-    expect([schedule.isOwn('devices', rows[4]!.id, 'unitDraw'), schedule.isOwn('devices', rows[4]!.id, 'diversity')]).toEqual([false, false]);
+    expect([schedule.isOwn('devices', rows[4]!.id, 'unitDraw'), schedule.isOwn('devices', rows[4]!.id, 'diversity')])
+      .toEqual([false, false]);
     // Row 2 came to row 6: what has no dollar sign moves by four rows, another sheet stays.
     expect(schedule.formulaText('devices', rows[5]!.id, 'distance')).toBe('=D6*2+D5+$D$1+D$1*0.5+types!D2/1000');
     // By hand: 4 × 2 + 2 + 2 + 2 × 0.5 + 100 ÷ 1000, in both rows.
@@ -46,10 +48,13 @@ describe('copied rows', () => {
     expect([cells[COLUMN.distance], cells[COLUMN.unitDraw], cells[COLUMN.diversity]]).toEqual(['13.1', '100', '1']);
   });
 
-  test('go to another element on the page; a formula that names a row which is another there comes as its value', async () => {
+  test('go to another element on the page; a formula that names a row which is another there comes as its value',
+    async () => {
     const from = await mountGrid(withFormula(), { height: 250 });
     const content = sample();
-    const to = await mountGrid({ ...content, sheets: { ...content.sheets, types: content.sheets.types!.toReversed() } }, { height: 250 });
+    const to = await mountGrid(
+      { ...content, sheets: { ...content.sheets, types: content.sheets.types!.toReversed() } }, { height: 250 }
+    );
     await copyRows(from.grid, 0, 1);
     await userEvent.click(cellAt(to.grid, 4, COLUMN.ref));
     await paste();
@@ -63,7 +68,9 @@ describe('copied rows', () => {
   test('one empty cell makes cells inherit again', async () => {
     const { grid, schedule } = await mountGrid(sample());
     const ids = schedule.document.rows('devices').map(({ id }) => id);
-    schedule.act('edit', ids.slice(1).map((id) => ({ op: 'set', sheet: 'devices', id, key: 'unitDraw', value: 7 }) as const));
+    schedule.act(
+      'edit', ids.slice(1).map((id) => ({ op: 'set', sheet: 'devices', id, key: 'unitDraw', value: 7 }) as const)
+    );
     await userEvent.click(cellAt(grid, 0, COLUMN.unitDraw));
     await userEvent.keyboard('{Control>}c{/Control}{ArrowDown}{Shift>}{ArrowDown}{/Shift}');
     await paste();
@@ -91,14 +98,18 @@ describe('copied rows', () => {
     await paste();
     expect(schedule.document.rows('devices')[4]!.cells).toEqual({ ref: 'D9', area: 'Attic' });
     const entry = (text: string) => JSON.stringify({
-      format: 'elv-load-schedule-cells', version: 1, sheet: 'devices', keys: ['area'], rows: [{ number: 1, cells: ['WRONG'] }], text,
+      format: 'elv-load-schedule-cells', version: 1, sheet: 'devices', keys: ['area'], rows: [{
+        number: 1, cells: ['WRONG'],
+      }], text,
     });
     for (const [data, text] of [[entry('Cellar'), 'Loft'], ['{"format":', 'Loft'], ['null', 'Loft']] as const) {
       const transfer = new DataTransfer();
       transfer.setData('text/plain', text);
       transfer.setData(ENTERED_TYPE, data);
       grid.goTo(schedule.document.rows('devices')[4]!.id, 'area');
-      cellAt(grid, 4, COLUMN.area).dispatchEvent(new ClipboardEvent('paste', { clipboardData: transfer, bubbles: true, composed: true, cancelable: true }));
+      cellAt(grid, 4, COLUMN.area).dispatchEvent(
+        new ClipboardEvent('paste', { clipboardData: transfer, bubbles: true, composed: true, cancelable: true })
+      );
       expect(schedule.document.rows('devices')[4]!.cells.area).toBe('Loft');
       schedule.undo();
     }

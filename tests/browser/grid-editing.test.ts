@@ -172,7 +172,8 @@ describe('lists', () => {
     await userEvent.click(cellAt(grid, 0, placeOf('branches', 'limit')));
     await userEvent.keyboard('{Enter}');
     const list = grid.renderRoot.querySelector('[role=listbox]')!;
-    expect([...list.children].map((item) => item.textContent)).toEqual(['TIA-485-A', 'IEC 62386', 'EN 50090', 'CiA 301', 'EN 13757-2']);
+    expect([...list.children].map((item) => item.textContent))
+      .toEqual(['TIA-485-A', 'IEC 62386', 'EN 50090', 'CiA 301', 'EN 13757-2']);
     await userEvent.keyboard('{ArrowDown}{Enter}6{Enter}');
     expect(limits()).toEqual([32, 6, undefined]);
     await userEvent.keyboard('cia 301{Enter}');

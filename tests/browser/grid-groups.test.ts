@@ -15,7 +15,10 @@ const headings = (grid: Element & { renderRoot: ParentNode }): string[] =>
 const long = (): Content => ({
   details: {},
   sheets: {
-    devices: Array.from({ length: 120 }, (_, index) => ({ ref: `D${index + 1}`, qty: 1, unitDraw: 100, rail: index % 2 === 0 ? 'L1' : 'L2' })),
+    devices: Array.from(
+      { length: 120 },
+      (_, index) => ({ ref: `D${index + 1}`, qty: 1, unitDraw: 100, rail: index % 2 === 0 ? 'L1' : 'L2' })
+    ),
     supplies: [{ rail: 'L1', rated: 5 }, { rail: 'L2', rated: 10 }],
   },
 });

@@ -8,7 +8,9 @@ afterEach(unmountAll);
 const many = (rows: number) => ({
   details: {},
   sheets: {
-    devices: Array.from({ length: rows }, (_, index) => ({ ref: `D${index}`, type: 'Lamp', qty: 1, rail: `L${index % 20}` })),
+    devices: Array.from(
+      { length: rows }, (_, index) => ({ ref: `D${index}`, type: 'Lamp', qty: 1, rail: `L${index % 20}` })
+    ),
     types: [{ type: 'Lamp', draw: 350 }],
     supplies: Array.from({ length: 20 }, (_, index) => ({ rail: `L${index}`, rated: 500 })),
   },
@@ -114,7 +116,8 @@ describe('life of the element', () => {
 
   test('columns are as wide as the texts of the document that is opened', async () => {
     const { grid, schedule } = await mountGrid(sample());
-    const widthOf = (): number => grid.renderRoot.querySelectorAll<HTMLElement>('.ht_clone_top thead th')[2]!.offsetWidth;
+    const widthOf = (): number =>
+      grid.renderRoot.querySelectorAll<HTMLElement>('.ht_clone_top thead th')[2]!.offsetWidth;
     const before = widthOf();
     schedule.load({ details: {}, sheets: { devices: [{ area: 'Boat house, upper floor' }] } }, 'Opening');
     await frame();

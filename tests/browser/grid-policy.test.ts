@@ -7,7 +7,9 @@ afterAll(unmountAll);
 
 test('a strict security policy of the page has nothing to report', async () => {
   const reports: string[] = [];
-  document.addEventListener('securitypolicyviolation', ({ violatedDirective, sourceFile, lineNumber, sample: text }) => {
+  document.addEventListener('securitypolicyviolation', (
+    { violatedDirective, sourceFile, lineNumber, sample: text }
+  ) => {
     reports.push(`${violatedDirective} ${sourceFile}:${lineNumber} ${text}`);
   });
   // A policy that is added binds what the page does from now on.
@@ -26,7 +28,9 @@ test('a strict security policy of the page has nothing to report', async () => {
   const data = new DataTransfer();
   data.setData('text/plain', '3');
   data.setData('text/html', '<style>td{color:red}</style><table><tr><td style="color:red">3</td></tr></table>');
-  cellAt(grid, 0, COLUMN.qty).dispatchEvent(new ClipboardEvent('paste', { clipboardData: data, bubbles: true, composed: true, cancelable: true }));
+  cellAt(grid, 0, COLUMN.qty).dispatchEvent(
+    new ClipboardEvent('paste', { clipboardData: data, bubbles: true, composed: true, cancelable: true })
+  );
   grid.grouping = 'rail';
   await grid.updateComplete;
   await frame();

@@ -6,7 +6,8 @@ import { COLUMN, sample } from './support/sample-content.ts';
 
 afterEach(unmountAll);
 
-const refs = (schedule: LoadSchedule): unknown[] => schedule.document.rows('devices').map(({ cells }) => cells.ref ?? null);
+const refs = (schedule: LoadSchedule): unknown[] =>
+  schedule.document.rows('devices').map(({ cells }) => cells.ref ?? null);
 
 describe('rows', () => {
   test('Alt+Enter and Alt+Shift+Enter insert as many rows as are selected', async () => {

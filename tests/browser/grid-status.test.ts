@@ -19,7 +19,8 @@ test('the status stands after the tag and both stay in view, with the letters th
   grid.goTo(0, 'loss');
   await frame();
   expect(headings(grid, '.ht_clone_top_inline_start_corner')).toEqual(['Rail', 'Status']);
-  const letters = [...grid.renderRoot.querySelectorAll('.ht_clone_top_inline_start_corner thead .letter')].map((each) => each.textContent);
+  const letters = [...grid.renderRoot.querySelectorAll('.ht_clone_top_inline_start_corner thead .letter')]
+    .map((each) => each.textContent);
   // The status is the last of the columns that a formula may name.
   expect(letters[0]).toBe('A');
   expect(letters[1]).not.toBe('B');
@@ -36,7 +37,9 @@ test('rows pasted at the tag go past the status, and copied rows come back as th
   await paste();
   await frame();
   expect(schedule.rows('supplies').slice(2).map(({ cells }) => cells)).toEqual([
-    { rail: 'L7', purpose: 'lighting', voltage: 24, rated: 4 }, { rail: 'L8', purpose: 'control', voltage: 24, rated: 2.5 },
+    { rail: 'L7', purpose: 'lighting', voltage: 24, rated: 4 }, {
+      rail: 'L8', purpose: 'control', voltage: 24, rated: 2.5,
+    },
   ]);
   await userEvent.click(cellAt(grid, 3, 0));
   await userEvent.keyboard('{Shift>}{ArrowRight}{ArrowRight}{/Shift}');
@@ -61,12 +64,16 @@ test('the tabulator goes from what is entered to what is entered, and back', asy
 test('a document with shorter texts shows every column that its narrower ones leave room for', async () => {
   document.body.style.inlineSize = '900px';
   const content = sample();
-  const long = content.sheets.devices!.map((row) => ({ ...row, ref: 'A reference of many signs', area: 'An area with a long name of its own', type: 'Lamp' }));
+  const long = content.sheets.devices!.map((row) => (
+    { ...row, ref: 'A reference of many signs', area: 'An area with a long name of its own', type: 'Lamp' }
+  ));
   const { grid, schedule } = await mountGrid({ ...content, sheets: { ...content.sheets, devices: long } });
   const before = headings(grid, '.ht_master').length;
   schedule.load(content, 'Opening of a file');
   await frame();
-  const right = Math.max(...[...grid.renderRoot.querySelectorAll('.ht_master tbody tr:first-child td')].map((each) => each.getBoundingClientRect().right));
+  const right = Math.max(...[
+    ...grid.renderRoot.querySelectorAll('.ht_master tbody tr:first-child td')
+  ].map((each) => each.getBoundingClientRect().right));
   expect(right).toBeGreaterThanOrEqual(900);
   expect(headings(grid, '.ht_master').length).toBeGreaterThan(before);
 });

@@ -11,8 +11,14 @@ vi.mock('../../src/words/catalogue/fr.json', unreachable);
 afterEach(removeElements);
 
 test.each([
-  ['de', 'Die Texte dieser Sprache konnten nicht geladen werden: Verbindung prüfen und die Seite neu laden. Bis dahin erscheinen sie auf Englisch.'],
-  ['fr', 'Les textes de cette langue n’ont pas pu être chargés\u00a0: vérifier la connexion et recharger la page. D’ici là, ils s’affichent en anglais.'],
+  [
+    'de',
+    'Die Texte dieser Sprache konnten nicht geladen werden: Verbindung prüfen und die Seite neu laden. Bis dahin erscheinen sie auf Englisch.',
+  ],
+  [
+    'fr',
+    'Les textes de cette langue n’ont pas pu être chargés\u00a0: vérifier la connexion et recharger la page. D’ici là, ils s’affichent en anglais.',
+  ],
 ])('where words cannot be fetched the element says so in the language of the page, speaks English, and shows everything: %s', async (lang, sentence) => {
   const element = await mountElement({ content: sample(), attributes: { lang } });
   expect(parts(element, 'elv-sheet-tabs .title').map((each) => each.textContent)[0]).toBe('Devices');

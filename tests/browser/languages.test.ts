@@ -15,14 +15,22 @@ afterEach(() => {
 /** What an element in German and French is expected to say; the figures are those of the comment of the sample. */
 const SPOKEN = [
   {
-    lang: 'de', tabs: ['Geräte', 'Gerätetypen', 'Versorgungen'], save: 'Speichern', loading: '1,16 A von 1,00 A, 116 %, Zielwert 80 %',
-    rule: 'Strombedarf von D1 = Anschlussstrom × Gleichzeitigkeitsfaktor = 0,70 A × 80 % = 0,56 A', lighting: 'Beleuchtung', yes: 'ja',
-    keys: 'Strg+D', none: 'Gehäuse: noch keine Zeilen', headings: 'Kennzeichen\tAnzahl', pasted: '1 Zeile mit 2 Spalten eingefügt.',
+    lang: 'de', tabs: [
+      'Geräte', 'Gerätetypen', 'Versorgungen',
+    ], save: 'Speichern', loading: '1,16 A von 1,00 A, 116 %, Zielwert 80 %',
+    rule: 'Strombedarf von D1 = Anschlussstrom × Gleichzeitigkeitsfaktor = 0,70 A × 80 % = 0,56 A',
+    lighting: 'Beleuchtung', yes: 'ja',
+    keys: 'Strg+D', none: 'Gehäuse: noch keine Zeilen', headings: 'Kennzeichen\tAnzahl',
+    pasted: '1 Zeile mit 2 Spalten eingefügt.',
   },
   {
-    lang: 'fr', tabs: ['Appareils', 'Types d’appareil', 'Alimentations'], save: 'Enregistrer', loading: '1,16 A sur 1,00 A, 116 %, cible 80 %',
-    rule: 'Courant demandé de D1 = courant raccordé × facteur de simultanéité = 0,70 A × 80 % = 0,56 A', lighting: 'éclairage', yes: 'oui',
-    keys: 'Ctrl+D', none: 'Enveloppes : pas encore de lignes', headings: 'Repère\tQuantité', pasted: '1 ligne collée, sur 2 colonnes.',
+    lang: 'fr', tabs: [
+      'Appareils', 'Types d’appareil', 'Alimentations',
+    ], save: 'Enregistrer', loading: '1,16 A sur 1,00 A, 116 %, cible 80 %',
+    rule: 'Courant demandé de D1 = courant raccordé × facteur de simultanéité = 0,70 A × 80 % = 0,56 A',
+    lighting: 'éclairage', yes: 'oui',
+    keys: 'Ctrl+D', none: 'Enveloppes : pas encore de lignes', headings: 'Repère\tQuantité',
+    pasted: '1 ligne collée, sur 2 colonnes.',
   },
 ];
 
@@ -77,7 +85,8 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     for (const sheet of SHEET_NAMES) {
       part(element, `[data-sheet=${sheet}]`)!.click();
       const { columns } = SCHEMA[sheet];
-      const headings = () => parts(element, 'elv-schedule-grid .ht_clone_top .title').concat(parts(element, 'elv-schedule-grid .ht_clone_top_inline_start_corner .title'));
+      const headings = () => parts(element, 'elv-schedule-grid .ht_clone_top .title')
+        .concat(parts(element, 'elv-schedule-grid .ht_clone_top_inline_start_corner .title'));
       await expect.poll(() => headings().length).toBeGreaterThanOrEqual(columns.length - 3);
       expect(headings().filter(isCut).map((each) => each.textContent)).toEqual([]);
     }

@@ -25,7 +25,9 @@ async function open(content: Content, attributes?: Readonly<Record<string, strin
 const frameOf = (element: Element) => part(element, 'elv-load-table iframe') as HTMLIFrameElement;
 
 test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again without loss', async (form) => {
-  const content = { ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] };
+  const content = {
+    ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }],
+  };
   const element = await open(content);
   const files = savedFiles();
   await press(element, `[data-do=${form}]`);
@@ -37,7 +39,8 @@ test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again withou
   expect(other.schedule.undoLabel).toBe(`KP-1-load-table.${form} opened`);
 });
 
-test('a cell that was edited in the saved workbook is told, with what it is in the schedule, until that is put away', async () => {
+test('a cell that was edited in the saved workbook is told, with what it is in the schedule, until that is put away',
+  async () => {
   const element = await open(sample());
   const files = savedFiles();
   await press(element, '[data-do=xlsx]');
@@ -49,7 +52,9 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
   const edited = Object.fromEntries(Object.entries(packed).map(([path, bytes]) => {
     const text = strFromU8(bytes);
     return [path, text.includes('>Rail<') && text.includes('>Rated (A)<')
-      ? strToU8(text.replace(new RegExp(`(<c r="${letter}2"[^>]*><v>)[^<]*`), (_all, before: string) => `${before}77`)) : bytes];
+      ? strToU8(text.replace(
+        new RegExp(`(<c r="${letter}2"[^>]*><v>)[^<]*`), (_all, before: string) => `${before}77`
+      )) : bytes];
   }));
   const other = await mountElement();
   const back = new File([zipSync(edited)], 'back.xlsx');
@@ -70,13 +75,16 @@ test('a cell that was edited in the saved workbook is told, with what it is in t
 });
 
 test('in German all of it is German, and in English again when the page becomes English', async () => {
-  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'x' }] }, { lang: 'de' });
+  const element = await open(
+    { ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'x' }] }, { lang: 'de' }
+  );
   const page = () => frameOf(element).contentDocument!;
   await expect.poll(() => page().querySelector('h1')?.textContent).toBe('Lasttabelle');
   expect(page().documentElement.lang).toBe('de');
   expect(page().title).toBe('Lasttabelle');
   expect(textOf(element, 'elv-load-table h2')).toBe('Lasttabelle');
-  expect(parts(element, 'elv-load-table footer .save button').map((each) => each.textContent)).toEqual(['Als HTML speichern', 'Als XLSX speichern', 'Als CSV speichern']);
+  expect(parts(element, 'elv-load-table footer .save button').map((each) => each.textContent))
+    .toEqual(['Als HTML speichern', 'Als XLSX speichern', 'Als CSV speichern']);
   const files = savedFiles();
   await press(element, '[data-do=csv]');
   expect(await files[0]!.text()).toMatch(/^\ufeff?Lasttabelle,Boat house – KP-1\r\n/);
@@ -105,18 +113,23 @@ test('a workbook that holds no schedule is refused with a sentence, and nothing 
   expect(element.value).toBe(before);
 });
 
-test('what is printed is the load table with every device, on the paper that was chosen, also from another view', async () => {
+test('what is printed is the load table with every device, on the paper that was chosen, also from another view',
+  async () => {
   const element = await open(demoContent());
   await press(element, '[data-view=revisions]');
   await userEvent.selectOptions(part(element, '[data-do=paper]')!, 'A3-portrait');
   const printed: { text: string; styles: string }[] = [];
   // The frame does not exist yet: every new one is given a print that looks at what it would print.
   const real = Object.getOwnPropertyDescriptor(HTMLIFrameElement.prototype, 'contentWindow')!;
-  vi.spyOn(HTMLIFrameElement.prototype, 'contentWindow', 'get').mockImplementation(function contentWindow(this: HTMLIFrameElement) {
+  vi.spyOn(
+    HTMLIFrameElement.prototype, 'contentWindow', 'get'
+  ).mockImplementation(function contentWindow(this: HTMLIFrameElement) {
     const window = real.get!.call(this) as Window;
     window.print = () => {
       const [sheet] = window.document.adoptedStyleSheets;
-      printed.push({ text: window.document.body.innerText, styles: [...sheet!.cssRules].map(({ cssText }) => cssText).join('\n') });
+      printed.push({
+        text: window.document.body.innerText, styles: [...sheet!.cssRules].map(({ cssText }) => cssText).join('\n'),
+      });
     };
     return window;
   });
@@ -160,7 +173,8 @@ test('a revision is written in, and undone step by step', async () => {
 });
 
 test('nothing can be written in a read-only element, which may be saved and printed', async () => {
-  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '', name: '', text: '' }] }, { readonly: '' });
+  const element =
+    await open({ ...sample(), revisions: [{ revision: 'A', date: '', name: '', text: '' }] }, { readonly: '' });
   await press(element, '[data-view=revisions]');
   const fields = await vi.waitUntil(() => parts(element, '.revisions input') as HTMLInputElement[]);
   expect(fields.map((field) => field.readOnly)).toEqual([true, true, true, true]);
@@ -172,25 +186,30 @@ test('a dropped older schedule is compared with, and its changes are a part of t
   // By hand: L1 is asked for 1.16 A with six sensors of 0.1 A, for 1.06 A with five.
   const older = sample();
   const [lamp, sensor, ...others] = older.sheets.devices!;
-  const text = writeSchedule({ ...older, sheets: { ...older.sheets, devices: [lamp!, { ...sensor!, qty: 5 }, ...others] } });
+  const text = writeSchedule(
+    { ...older, sheets: { ...older.sheets, devices: [lamp!, { ...sensor!, qty: 5 }, ...others] } }
+  );
   const element = await open(sample());
   const before = element.value;
   await press(element, '[data-view=changes]');
   drop(element, 'older.schedule.json', text);
   await expect.poll(() => textOf(element, 'elv-load-table .body')).toContain('older.schedule.json');
-  const lines = parts(element, 'elv-load-table tbody tr').map((row) => [...row.querySelectorAll('td')].map((cell) => cell.textContent.trim()));
+  const lines = parts(element, 'elv-load-table tbody tr')
+    .map((row) => [...row.querySelectorAll('td')].map((cell) => cell.textContent.trim()));
   expect(lines).toContainEqual(['Devices', 'D2', 'changed', 'Qty 5 → 6']);
   expect(lines).toContainEqual(['Supplies', 'L1', 'Demand', '1.06\u00a0A', '1.16\u00a0A']);
   expect(element.value).toBe(before);
   await press(element, '[data-view=preview]');
-  await expect.poll(() => frameOf(element).contentDocument!.getElementById('changes')?.innerText).toContain('Qty 5 → 6');
+  await expect.poll(() => frameOf(element).contentDocument!.getElementById('changes')?.innerText)
+    .toContain('Qty 5 → 6');
   await press(element, '[data-view=changes]');
   drop(element, 'notes.csv', 'a,b\r\n1,2\r\n');
   await expect.poll(() => textOf(element, '.problems')).toContain('notes.csv cannot be compared with.');
 });
 
 test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s', async (view) => {
-  const element = await open({ ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] });
+  const element =
+    await open({ ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'First issue' }] });
   await press(element, `[data-view=${view}]`);
   if (view === 'changes') {
     drop(element, 'older.schedule.json', writeSchedule({ details: {}, sheets: {} }));
@@ -203,12 +222,16 @@ test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s',
 test('a strict security policy of the page has nothing to report', async () => {
   const reports: string[] = [];
   const hear = (document: Document) => {
-    document.addEventListener('securitypolicyviolation', ({ violatedDirective, sample: text }) => { reports.push(`${violatedDirective} ${text}`); });
+    document.addEventListener(
+      'securitypolicyviolation',
+      ({ violatedDirective, sample: text }) => { reports.push(`${violatedDirective} ${text}`); }
+    );
   };
   hear(document);
   const policy = document.createElement('meta');
   policy.httpEquiv = 'Content-Security-Policy';
-  policy.content = "style-src 'self'; img-src 'self'; font-src 'self'; frame-src 'none'; require-trusted-types-for 'script'";
+  policy.content =
+    "style-src 'self'; img-src 'self'; font-src 'self'; frame-src 'none'; require-trusted-types-for 'script'";
   document.head.append(policy);
   const element = await open(sample());
   await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Boat house');

@@ -25,7 +25,8 @@ async function open(width: number, text = page): Promise<HTMLIFrameElement> {
 }
 
 async function medium(media: '' | 'print'): Promise<void> {
-  await (cdp() as unknown as { send(method: string, options: object): Promise<unknown> }).send('Emulation.setEmulatedMedia', { media });
+  await (cdp() as unknown as { send(method: string, options: object): Promise<unknown> })
+    .send('Emulation.setEmulatedMedia', { media });
 }
 
 afterEach(async () => {
@@ -65,7 +66,8 @@ test.each(['en', 'de', 'fr'].flatMap((language) => PAPERS.map(([paper, width]) =
 'in $language nothing is cut on $paper, headings repeat, and no row is split', async ({ language, paper, width }) => {
   await medium('print');
   const schedule = new LoadSchedule(read.content, { words: await loadWords(language) });
-  const { contentDocument } = await open(between(width), loadTableHtml(buildReport(schedule, { generated: '2026-11-25' }), { paper }));
+  const { contentDocument } =
+    await open(between(width), loadTableHtml(buildReport(schedule, { generated: '2026-11-25' }), { paper }));
   const { body } = contentDocument!;
   const tables = [...body.querySelectorAll('table')];
   expect(tables.length).toBeGreaterThan(20);
@@ -75,7 +77,8 @@ test.each(['en', 'de', 'fr'].flatMap((language) => PAPERS.map(([paper, width]) =
     expect([section, table.getBoundingClientRect().width <= body.clientWidth + 1]).toEqual([section, true]);
     expect(style(table.tHead!).display).toBe('table-header-group');
     expect(style(table.rows[1]!).breakInside).toBe('avoid');
-    const cut = [...table.querySelectorAll('td, th')].filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent);
+    const cut = [...table.querySelectorAll('td, th')]
+      .filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent);
     expect([section, cut]).toEqual([section, []]);
   }
 });

@@ -23,13 +23,22 @@ const wired = (): Content => {
       { run: 'R1', rail: 'L1', conductor: 'Ten', length: 50 }, { run: 'R2', rail: 'L1', conductor: 'Ten', length: 50 },
       { run: 'R3', rail: 'L1', conductor: 'Ten' },
     ],
-    devices: [{ ref: 'D1', type: 'Ampere', qty: 1, rail: 'L1', run: 'R1' }, { ref: 'D2', type: 'Ampere', qty: 4, rail: 'L1', run: 'R2' }],
-    enclosures: [{ enclosure: 'E1', height: 1000, width: 1000, depth: 500, mounting: 'free', otherLoss: 187, ambient: 30, maxInside: 50 }],
+    devices: [
+      { ref: 'D1', type: 'Ampere', qty: 1, rail: 'L1', run: 'R1' },
+      { ref: 'D2', type: 'Ampere', qty: 4, rail: 'L1', run: 'R2' },
+    ],
+    enclosures: [
+      {
+        enclosure: 'E1', height: 1000, width: 1000, depth: 500, mounting: 'free', otherLoss: 187, ambient: 30,
+        maxInside: 50,
+      },
+    ],
   } };
 };
 
 const section = (element: Element, title: string) =>
-  parts(element, 'elv-schedule-panel details.section').find((each) => each.querySelector('summary')!.textContent.includes(title)) as HTMLDetailsElement;
+  parts(element, 'elv-schedule-panel details.section')
+    .find((each) => each.querySelector('summary')!.textContent.includes(title)) as HTMLDetailsElement;
 const lines = (element: Element, title: string) => [...section(element, title).querySelectorAll('.gauge')].map((line) =>
   [...line.querySelectorAll('b, .status, .sentence')].map((each) => each.textContent.replace(/\s+/g, ' ').trim()));
 
@@ -67,8 +76,12 @@ test('what makes the status is named where the bar does not show it', async () =
 
 test('a long section lists its worst rows, and all when asked', async () => {
   const content = wired();
-  const runs = Array.from({ length: 28 }, (_, index) => ({ run: `W${index}`, rail: 'L1', conductor: 'Ten', length: 10 + index }));
-  const element = await mountElement({ content: { ...content, sheets: { ...content.sheets, runs: [...content.sheets.runs!, ...runs] } } });
+  const runs = Array.from(
+    { length: 28 }, (_, index) => ({ run: `W${index}`, rail: 'L1', conductor: 'Ten', length: 10 + index })
+  );
+  const element = await mountElement(
+    { content: { ...content, sheets: { ...content.sheets, runs: [...content.sheets.runs!, ...runs] } } }
+  );
   expect(lines(element, 'Runs')).toHaveLength(5);
   expect(lines(element, 'Runs')[0]![0]).toBe('R2');
   const more = section(element, 'Runs').querySelector<HTMLElement>('.more')!;
@@ -81,7 +94,8 @@ test('a section that was put away stays so, the next time too', async () => {
   const element = await mountElement({ content: wired() });
   section(element, 'Runs').querySelector('summary')!.click();
   await expect.poll(() => section(element, 'Runs').querySelector('.gauge')).toBeNull();
-  expect(section(element, 'Runs').querySelector('summary')!.textContent.replace(/\s+/g, ' ')).toMatch(/Runs 3 1 over, 1 incomplete/);
+  expect(section(element, 'Runs').querySelector('summary')!.textContent.replace(/\s+/g, ' '))
+    .toMatch(/Runs 3 1 over, 1 incomplete/);
   element.remove();
   const again = await mountElement({ content: wired() });
   expect(section(again, 'Runs').open).toBe(false);
@@ -92,7 +106,8 @@ test('notes ask for nothing and are put away at first', async () => {
   const element = await mountElement({ content: wired() });
   const notes = part(element, '#findings-note') as HTMLDetailsElement;
   expect(notes.open).toBe(false);
-  expect(Number(textOf(element, '[data-severity=note] b'))).toBe(element.schedule.findings.filter(({ severity }) => severity === 'note').length);
+  expect(Number(textOf(element, '[data-severity=note] b')))
+    .toBe(element.schedule.findings.filter(({ severity }) => severity === 'note').length);
   notes.querySelector('summary')!.click();
   await expect.poll(() => notes.querySelectorAll('.finding').length).toBeGreaterThan(0);
 });

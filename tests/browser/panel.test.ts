@@ -96,7 +96,9 @@ test('the explanation gives the rule in words and with numbers, and each part le
 test('a total names the rows that it adds up, the largest first', async () => {
   const element = await mountElement({ content: sample() });
   await element.select('supplies', 'L1', 'demand');
-  await expect.poll(() => parts(element, 'elv-cell-explanation .part').map((each) => each.textContent.replace(/\s+/g, ' ').trim()))
+  await expect.poll(() => parts(
+    element, 'elv-cell-explanation .part'
+  ).map((each) => each.textContent.replace(/\s+/g, ' ').trim()))
     .toEqual(['D2 0.60 A', 'D1 0.56 A']);
 });
 
@@ -120,7 +122,9 @@ test('the panel can be put away', async () => {
 test('a character that cannot be seen in a tag is named, and one press deletes it', async () => {
   const content = sample();
   const [first, ...others] = content.sheets.devices!;
-  const element = await mountElement({ content: { ...content, sheets: { ...content.sheets, devices: [{ ...first, rail: 'L1\u200b' }, ...others] } } });
+  const element = await mountElement(
+    { content: { ...content, sheets: { ...content.sheets, devices: [{ ...first, rail: 'L1\u200b' }, ...others] } } }
+  );
   const remedies = () => parts(element, 'elv-schedule-panel .remedy');
   await expect.poll(() => remedies().map((each) => each.textContent.trim())).toEqual(['Delete U+200B']);
   expect(remedies()[0]!.closest('li')!.textContent).toContain('Ref D1: Rail contains U+200B, which cannot be seen');

@@ -15,7 +15,9 @@ const wired = (): Content => {
   return { details, sheets: {
     ...sheets,
     types: [{ type: 'Ampere', draw: 1000, nodes: 1, minVoltage: 21 }],
-    conductors: [{ conductor: 'Ten', resistance: 10, maxCurrent: 10 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 }],
+    conductors: [
+      { conductor: 'Ten', resistance: 10, maxCurrent: 10 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 },
+    ],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }],
     runs: [{ run: 'R1', rail: 'L1', conductor: 'Ten', length: 50 }],
     branches: [{ branch: 'B1', limit: 10, reserve: 0.2, terminated: true }],
@@ -26,7 +28,8 @@ const wired = (): Content => {
   } };
 };
 
-const view = (element: Element, words: string) => parts(element, '.views button').find((each) => each.textContent === words)!;
+const view = (element: Element, words: string) =>
+  parts(element, '.views button').find((each) => each.textContent === words)!;
 const area = (element: Element) => part(element, 'elv-cell-explanation')!;
 const drawn = (element: Element) => part(element, 'elv-picture svg.picture');
 const plain = (text: string) => text.replace(/\s+/g, ' ').trim();
@@ -65,13 +68,16 @@ test('the picture follows the selection, and the area keeps its height whatever 
 
 test('the selected row stays in view when the picture takes room from the rows', async () => {
   const content = wired();
-  const runs = Array.from({ length: 40 }, (_, index) => ({ run: `W${index + 1}`, rail: 'L1', conductor: 'Ten', length: 20 }));
+  const runs = Array.from(
+    { length: 40 }, (_, index) => ({ run: `W${index + 1}`, rail: 'L1', conductor: 'Ten', length: 20 })
+  );
   const element = await mountElement({ content: { ...content, sheets: { ...content.sheets, runs } } });
   await element.select('runs', 'W15', 'length');
   view(element, 'Picture').click();
   await expect.poll(() => {
     const cell = parts(element, '.ht_clone_inline_start td').find((each) => each.textContent === 'W15');
-    return cell !== undefined && cell.getBoundingClientRect().bottom <= part(element, '.rows')!.getBoundingClientRect().bottom;
+    return cell !== undefined
+      && cell.getBoundingClientRect().bottom <= part(element, '.rows')!.getBoundingClientRect().bottom;
   }).toBe(true);
 });
 
@@ -125,7 +131,8 @@ test('how long a run may be, and how small its conductor, stands in words', asyn
   const element = await mountElement({ content: wired() });
   await element.select('devices', 'D1', 'terminalVoltage');
   // 5 % of 24 V are 1.2 V, at 1 A 60 m; the conductor of 10 Ω/km is the smaller of the two.
-  await expect.poll(() => more(element)).toEqual(['Run R1: with Ten it may be 60.0 m long; Ten is the smallest conductor that does at 50.0 m.']);
+  await expect.poll(() => more(element))
+    .toEqual(['Run R1: with Ten it may be 60.0 m long; Ten is the smallest conductor that does at 50.0 m.']);
   await element.select('runs', 'R1', 'length');
   await expect.poll(() => more(element)).toHaveLength(1);
 });
@@ -134,13 +141,17 @@ test('room for more of the type of the selected row is said for its rail and its
   const element = await mountElement({ content: wired() });
   await element.select('devices', 'D2', 'qty');
   // 10 A less 2 A; the target is 8 A.
-  await expect.poll(() => more(element)).toEqual(['L1: Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
+  await expect.poll(() => more(element))
+    .toEqual(['L1: Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
   await element.select('devices', 'D2', 'branch');
   // Of 10 nodes 2 are taken; 2 are kept in reserve.
-  await expect.poll(() => more(element)).toEqual(['B1: Room for 8 more of the type Ampere before the limit, 6 before the reserve.']);
+  await expect.poll(() => more(element))
+    .toEqual(['B1: Room for 8 more of the type Ampere before the limit, 6 before the reserve.']);
   await element.select('supplies', 'L1', 'demand');
-  await expect.poll(() => more(element)).toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
+  await expect.poll(() => more(element))
+    .toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
   await element.select('outputs', 'K1', 'current');
   // 4 × 60 W ÷ 230 V = 1.04 A of 2 A: 0.26 A each, 3 more; the target of 1.6 A takes 2.
-  await expect.poll(() => more(element)[0]).toMatch(/^Room for 3 more of this load before the rating, 2 before the target\./);
+  await expect.poll(() => more(element)[0])
+    .toMatch(/^Room for 3 more of this load before the rating, 2 before the target\./);
 });

@@ -18,7 +18,12 @@ const content = (): Content => ({
     runs: [{ run: 'W/1', rail: 'A', conductor: 'C', length: 60 }],
     branches: [{ branch: 'B', limit: 50 }],
     devices: Array.from({ length: 12 }, (_, index) =>
-      ({ ref: `Lamp ${index} in hall`, type: 'lamp', rail: 'A', run: 'W/1', qty: index === 11 ? 6 : 0, distance: 5 * (index + 1) })),
+      (
+        {
+          ref: `Lamp ${index} in hall`, type: 'lamp', rail: 'A', run: 'W/1', qty: index === 11 ? 6 : 0,
+          distance: 5 * (index + 1),
+        }
+      )),
   },
 });
 
@@ -46,7 +51,9 @@ test('a picture follows an edit, and undo, once in a frame', async () => {
   const observer = new MutationObserver(() => { drawn += 1; });
   observer.observe(element.renderRoot, { childList: true, subtree: true });
   const id = schedule.rows('runs')[0]!.id;
-  for (const length of [50, 40, 30]) schedule.act('Length', setCells(schedule.document, [{ sheet: 'runs', id, key: 'length', value: length }]));
+  for (const length of [50, 40, 30]) {
+    schedule.act('Length', setCells(schedule.document, [{ sheet: 'runs', id, key: 'length', value: length }]));
+  }
   const last = schedule.rows('devices').at(-1)!.id;
   schedule.act('Distance', setCells(schedule.document, [{ sheet: 'devices', id: last, key: 'distance', value: 30 }]));
   await frame();
@@ -87,7 +94,12 @@ test.each(['de', 'fr'])('in %s no text of a picture is cut or touches a sign of 
     const svg = svgOf(element);
     for (const text of svg.querySelectorAll('text')) {
       const { x, width, y, height } = text.getBBox();
-      expect([text.textContent, x >= 0, text.closest('[transform]') !== null || x + width <= 720, y + height <= svg.viewBox.baseVal.height + 1])
+      expect(
+        [
+          text.textContent, x >= 0, text.closest('[transform]') !== null || x + width <= 720,
+          y + height <= svg.viewBox.baseVal.height + 1,
+        ]
+      )
         .toEqual([text.textContent, true, true, true]);
     }
     if (kind !== 'run') continue;
@@ -135,7 +147,9 @@ test('saving gives an SVG file that is valid by itself', async () => {
   expect(image.naturalWidth).toBe(Math.round(180 / 25.4 * 96));
 });
 
-test.each(['run', 'supplies', 'branches'] as const)('%s: a name for screen readers, texts within the picture', async (kind) => {
+test.each(
+  ['run', 'supplies', 'branches'] as const
+)('%s: a name for screen readers, texts within the picture', async (kind) => {
   const { element } = await mount(kind);
   const svg = svgOf(element);
   expect(svg.getAttribute('role')).toBe('img');
@@ -166,7 +180,8 @@ test('in print a picture is 180 mm wide, so that a ruler reads it', async () => 
   const rules = [...(element.renderRoot as ShadowRoot).adoptedStyleSheets].flatMap((sheet) => [...sheet.cssRules])
     .filter((rule): rule is CSSMediaRule => rule instanceof CSSMediaRule && rule.conditionText === 'print')
     .flatMap((rule) => [...rule.cssRules]);
-  const print = rules.find((rule): rule is CSSStyleRule => rule instanceof CSSStyleRule && rule.selectorText === '.picture')!;
+  const print = rules.find((rule): rule is CSSStyleRule =>
+    rule instanceof CSSStyleRule && rule.selectorText === '.picture')!;
   const svg = svgOf(element);
   svg.setAttribute('style', print.style.cssText);
   expect(svg.getBoundingClientRect().width).toBeCloseTo(180 / 25.4 * 96, 0);
@@ -199,7 +214,9 @@ test.each(['light', 'dark'])('%s: every text stands out from the ground by 4.5 t
   }
 });
 
-test.each(['run', 'supplies', 'branches'] as const)('%s: nothing for the accessibility checker to report', async (kind) => {
+test.each(
+  ['run', 'supplies', 'branches'] as const
+)('%s: nothing for the accessibility checker to report', async (kind) => {
   const { element } = await mount(kind);
   const { violations } = await axe.run(element);
   expect(violations.map(({ id, help }) => `${id}: ${help}`)).toEqual([]);

@@ -21,19 +21,23 @@ test('before and after are shown by tag, and applied as one action', async () =>
     details: {},
     sheets: {
       types: [{ type: 'Sensor', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 10 }],
-      devices: [{ ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }],
+      devices: [
+        { ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' },
+      ],
     },
   };
   const element = await mountElement({ content });
   const before = element.value;
   await openWork(element, 'shareOut');
-  await expect.poll(() => textOf(element, 'elv-share-out .over')).toContain('B1: what stays there is more than it may carry.');
+  await expect.poll(() => textOf(element, 'elv-share-out .over'))
+    .toContain('B1: what stays there is more than it may carry.');
   await press(element, '[data-option=keepPlaced]');
   await expect.poll(() => textOf(element, '.verdict .sum')).toBe('2 branches, 1 of them new: proven to be the least.');
   expect(cellTexts(element, 'B1')).toEqual(['B1', '', '12 of 10', '', expect.stringMatching(/^\d+ of 10$/), '1 go']);
   expect(element.value).toBe(before);
   await press(element, '[data-do=share]');
-  const nodes = element.schedule.rows('branches').map(({ id }) => element.schedule.value('branches', id, 'nodes') as number);
+  const nodes = element.schedule.rows('branches')
+    .map(({ id }) => element.schedule.value('branches', id, 'nodes') as number);
   expect(nodes).toHaveLength(2);
   expect(nodes[0]! + nodes[1]!).toBe(12);
   expect(Math.max(...nodes)).toBeLessThanOrEqual(10);
@@ -54,7 +58,8 @@ test('the preview follows an undo, so that nothing out of date is applied', asyn
 });
 
 test('it is said when nothing can be shared out, and why', async () => {
-  const element = await mountElement({ content: { details: {}, sheets: { devices: [{ ref: 'D1', type: 'Winch', qty: 2 }] } } });
+  const element =
+    await mountElement({ content: { details: {}, sheets: { devices: [{ ref: 'D1', type: 'Winch', qty: 2 }] } } });
   await openWork(element, 'shareOut');
   await expect.poll(() => textOf(element, '.verdict')).toBe('No device can be given a place.');
   expect(textOf(element, 'elv-share-out ul')).toMatch(/^The nodes of its type are not known\..* D1$/);
@@ -73,7 +78,9 @@ const run = (problem = readSharing(many(), { over: 'branches', wholeRows: true }
   const progress = vi.fn();
   let handle!: SharingRun;
   const sharing = new Promise<Sharing>((resolve, reject) => {
-    handle = new SharingRun(problem, { progress, shared: resolve, failed: (message) => { reject(new Error(message)); } });
+    handle = new SharingRun(
+      problem, { progress, shared: resolve, failed: (message) => { reject(new Error(message)); } }
+    );
   });
   return { handle, sharing, progress };
 };

@@ -33,11 +33,16 @@ afterEach(() => {
 const CONTENT: Content = {
   details: {},
   sheets: {
-    types: [{ type: 'Sensor', draw: 100, nodes: 1 }, { type: 'Winch', purpose: 'lighting', draw: 9000, nodes: 1 }, { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 }],
+    types: [
+      { type: 'Sensor', draw: 100, nodes: 1 }, { type: 'Winch', purpose: 'lighting', draw: 9000, nodes: 1 },
+      { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 },
+    ],
     branches: [{ branch: 'B1', limit: 10 }, { branch: 'B2', limit: '=1/0' }],
     supplies: [{ rail: 'L1', rated: 2.5, purpose: 'lighting' }, { rail: 'L2' }],
     devices: [
-      { ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }, { ref: 'D3', type: 'Winch', qty: 1 },
+      {
+        ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1',
+      }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }, { ref: 'D3', type: 'Winch', qty: 1 },
       { ref: 'D4', type: 'Sensor', branch: 'B1' }, { type: 'Lamp', qty: 3 }, { ref: 'D6', type: 'Sensor', qty: 11 },
     ],
     outputs: [{ output: 'Q1' }],
@@ -78,12 +83,16 @@ test('sharing out and sizing are said through the words of the element', async (
 
 const SPOKEN = [
   {
-    lang: 'de', verdict: '2 Buslinien, davon 1 neu: nachweislich die kleinste Zahl.', offer: 'Auf 2 Buslinien aufteilen', label: 'Aufteilung auf 2 Buslinien',
-    change: '12 von 10', item: 'Versorgung 24 V, Sonstiges, 2,5 A', close: 'Schließen', problem: 'many ist keine Zahl über 0. Zahlen durch Semikolon trennen.',
+    lang: 'de', verdict: '2 Buslinien, davon 1 neu: nachweislich die kleinste Zahl.',
+    offer: 'Auf 2 Buslinien aufteilen', label: 'Aufteilung auf 2 Buslinien',
+    change: '12 von 10', item: 'Versorgung 24 V, Sonstiges, 2,5 A', close: 'Schließen',
+    problem: 'many ist keine Zahl über 0. Zahlen durch Semikolon trennen.',
   },
   {
-    lang: 'fr', verdict: '2 lignes de bus, dont 1 nouvelle : nombre minimal démontré.', offer: 'Répartir sur 2 lignes de bus', label: 'Répartition sur 2 lignes de bus',
-    change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer', problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des points-virgules.',
+    lang: 'fr', verdict: '2 lignes de bus, dont 1 nouvelle : nombre minimal démontré.',
+    offer: 'Répartir sur 2 lignes de bus', label: 'Répartition sur 2 lignes de bus',
+    change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer',
+    problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des points-virgules.',
   },
 ];
 
@@ -91,7 +100,9 @@ describe.each(SPOKEN)('in $lang', ({ lang, verdict, offer, label, change, item, 
   test('devices are shared out', async () => {
     const sheets = {
       types: [{ type: 'Sensor', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 10 }],
-      devices: [{ ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' }],
+      devices: [
+        { ref: 'D1', type: 'Sensor', qty: 8, branch: 'B1' }, { ref: 'D2', type: 'Sensor', qty: 4, branch: 'B1' },
+      ],
     };
     const element = await mountElement({ content: { details: {}, sheets }, attributes: { lang } });
     await openWork(element, 'shareOut');

@@ -40,7 +40,8 @@ test('a list that cannot be read is said, and the one before holds', async () =>
   await expect.poll(() => lines(element).length).toBeGreaterThan(0);
   const before = lines(element);
   await setList(element, '5; many');
-  await expect.poll(() => textOf(element, '#problem-ratings')).toBe('many is no number above 0. Part the numbers with semicolons.');
+  await expect.poll(() => textOf(element, '#problem-ratings'))
+    .toBe('many is no number above 0. Part the numbers with semicolons.');
   expect(lines(element)).toEqual(before);
 });
 
@@ -65,11 +66,14 @@ test.each([
   expect(readNumberList(text, whole)).toEqual({ ok: true, numbers });
 });
 
-test.each([['', false], ['0', false], ['-5', false], ['4.5', true], ['1e999', false]] as const)('refuses the list “%s”', (text, whole) => {
+test.each(
+  [['', false], ['0', false], ['-5', false], ['4.5', true], ['1e999', false]] as const
+)('refuses the list “%s”', (text, whole) => {
   expect(readNumberList(text, whole).ok).toBe(false);
 });
 
 test('a list is written so that it can be read', () => {
   expect(numberListText([1.25, 2000], makeWords('de'))).toBe('1,25; 2000');
-  expect(readNumberList(numberListText([1.25, 2000], makeWords('de')), false)).toEqual({ ok: true, numbers: [1.25, 2000] });
+  expect(readNumberList(numberListText([1.25, 2000], makeWords('de')), false))
+    .toEqual({ ok: true, numbers: [1.25, 2000] });
 });

@@ -31,23 +31,36 @@ const CASES: readonly Case[] = [
   { name: 'kindertagesstaette.csv', text: kindertagesstaette, into: 'drop',
     lines: { 11: 3, 12: 'leave-out', 21: 'leave-out', 24: 1, 25: 'leave-out', 26: 'leave-out' }, devices: 126 },
   // The thermostat is in no total. 12 + 4 + 8 + 3 + 6, 4 + 10 + 2 + 18 + 8 + 1
-  { name: 'library-refit.csv', text: libraryRefit, into: 'paste', lines: { 17: 8, 18: 1, 20: 'leave-out', 22: 'leave-out' }, devices: 76 },
+  {
+    name: 'library-refit.csv', text: libraryRefit, into: 'paste',
+    lines: { 17: 8, 18: 1, 20: 'leave-out', 22: 'leave-out' }, devices: 76,
+  },
   // Its grand total.
   { name: 'maison-de-sante.csv', text: maisonDeSante, into: 'drop', lines: { 14: 3 }, devices: 1233 },
   // 4 + 12 + 2 + 30 + 6 + 8
   { name: 'swimming-pool.tsv', text: swimmingPool, into: 'paste', lines: {}, devices: 62 },
   // 8 + 3 + 4 + 2 + 2 + 6 + 2, 5 + 1 + 2 + 2 × 3 + 1; four of nothing named are left out, and the total counts
   // otherwise.
-  { name: 'workshop.tsv', text: workshop, into: 'paste', lines: { 15: 'leave-out', 16: 6, 18: 'leave-out' }, devices: 42 },
+  {
+    name: 'workshop.tsv', text: workshop, into: 'paste', lines: {
+      15: 'leave-out', 16: 6, 18: 'leave-out',
+    }, devices: 42,
+  },
 ];
 
-const start = { details: {}, sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1', limit: 50 }] } };
+const start = {
+  details: {},
+  sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1', limit: 50 }] },
+};
 
 const quantity = ({ schedule }: LoadScheduleElement) =>
-  schedule.rows('devices').reduce((sum, { id }) => sum + (schedule.value('devices', id, 'qty') as number | null ?? 0), 0);
+  schedule.rows('devices').reduce(
+    (sum, { id }) => sum + (schedule.value('devices', id, 'qty') as number | null ?? 0), 0
+  );
 
 for (const { name, text, into, lines, devices } of CASES) {
-  test(`${name} is read, matched, shared out and sized by clicking, with nothing lost`, { timeout: 90_000 }, async () => {
+  test(`${name} is read, matched, shared out and sized by clicking, with nothing lost`, { timeout: 90_000 },
+    async () => {
     const element = await mountElement({ content: start });
     await openWork(element, 'takeoff');
     await press(element, '[data-do=general-types]');
@@ -74,13 +87,16 @@ for (const { name, text, into, lines, devices } of CASES) {
     await shared(element, 'branches');
     expect(quantity(element)).toBe(devices);
     const { schedule } = element;
-    for (const { id } of schedule.rows('branches')) expect(schedule.value('branches', id, 'free')).toBeGreaterThanOrEqual(0);
+    for (const { id } of schedule.rows('branches')) expect(schedule.value('branches', id, 'free'))
+      .toBeGreaterThanOrEqual(0);
     const taken2 = element.value;
 
     await openWork(element, 'shareOut');
     await press(element, '[data-over=supplies]');
     // What the list puts on P1 may be too much for it, and of several purposes.
-    if (part(element, '[data-option=keepPlaced]')!.matches(':checked')) await press(element, '[data-option=keepPlaced]');
+    if (part(element, '[data-option=keepPlaced]')!.matches(':checked')) {
+      await press(element, '[data-option=keepPlaced]');
+    }
     await shared(element, 'supplies');
     expect(quantity(element)).toBe(devices);
     for (const { id } of schedule.rows('supplies')) {
@@ -131,5 +147,6 @@ async function shared(element: LoadScheduleElement, over: 'branches' | 'supplies
   expect(count).toMatch(/proven to be the least|fewer than \d+/);
   await userEvent.click(button());
   await expect.poll(() => said(element)).toContain('Sharing out over');
-  expect(part(element, `[data-grouping=${over === 'branches' ? 'branch' : 'rail'}]`)!.getAttribute('aria-checked')).toBe('true');
+  expect(part(element, `[data-grouping=${over === 'branches' ? 'branch' : 'rail'}]`)!.getAttribute('aria-checked'))
+    .toBe('true');
 }

@@ -70,8 +70,10 @@ test('a list is read, decided on and taken in German; another language keeps the
   await expect.poll(() => textOf(element, '.work h2')).toBe('Mengenauszug');
   paste(element, 'Gerät\tRaum\tStück\nLamp\tFlur\t3 Stk.\nLamp\tFlur\tca. 2,5\nDrehtor\tFlur\t1');
   await expect.poll(() => textOf(element, '.work .sum')).toBe('Gelesen 6,5 = übernommen 4 + weggelassen 0 + offen 2,5');
-  expect(parts(element, '.lines select').map((each) => (each as HTMLSelectElement).selectedOptions[0]!.text)).toEqual(['Typ', 'Bereich', 'Anzahl']);
-  expect(textOf(element, '[data-line="3"] .becomes')).toContain('„ca. 2,5“ ist keine eindeutige Stückzahl. Angeben, wie viele es sind.');
+  expect(parts(element, '.lines select').map((each) => (each as HTMLSelectElement).selectedOptions[0]!.text))
+    .toEqual(['Typ', 'Bereich', 'Anzahl']);
+  expect(textOf(element, '[data-line="3"] .becomes'))
+    .toContain('„ca. 2,5“ ist keine eindeutige Stückzahl. Angeben, wie viele es sind.');
   await press(element, '[data-line="3"] [data-do=leave-out]');
   element.lang = 'fr';
   await expect.poll(() => textOf(element, '.work h2')).toBe('Métré');

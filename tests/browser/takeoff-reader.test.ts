@@ -51,7 +51,8 @@ test('a decision on a line is taken back, and what is open can be left out at on
   await openWork(element, 'takeoff');
   paste(element, LIST);
   await press(element, '[data-do=leave-undecided]');
-  await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum')).toBe('Read 7 = taken 5 + left out 2 + undecided 0');
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum'))
+    .toBe('Read 7 = taken 5 + left out 2 + undecided 0');
   await press(element, '[data-line="4"] .link');
   await expect.poll(() => outcomes(element)[3]).toBe('undecided');
 });
@@ -105,7 +106,11 @@ test('the area takes the place of the sheets, keeps where it was, and goes with 
 test('each area has a key, also in the grid, and shows where the focus is', async () => {
   const element = await mountElement({ content: sample() });
   await element.select('devices', 1, 'qty');
-  for (const [keys, tag] of [['{F8}', 'takeoff-reader'], ['{F9}', 'share-out'], ['{Shift>}{F9}{/Shift}', 'sizing-table']] as const) {
+  for (
+    const [keys, tag] of [
+      ['{F8}', 'takeoff-reader'], ['{F9}', 'share-out'], ['{Shift>}{F9}{/Shift}', 'sizing-table'],
+    ] as const
+  ) {
     await userEvent.keyboard(keys);
     await expect.poll(() => part(element, `elv-${tag}`)?.hidden).toBe(false);
     await expect.poll(() => part(element, `elv-${tag}`)!.shadowRoot!.activeElement?.id).toBe('heading');
@@ -119,7 +124,8 @@ test('what cannot be read is said, and nothing changes', async () => {
   const before = element.value;
   await openWork(element, 'takeoff');
   paste(element, 'Device,Qty\n"Lamp,3\n');
-  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/was not read\. Nothing changed\..*line 2/i);
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused'))
+    .toMatch(/was not read\. Nothing changed\..*line 2/i);
   expect(element.value).toBe(before);
 });
 
@@ -143,13 +149,16 @@ test('an empty sheet of devices and a file that fits no sheet lead to the takeof
   await expect.poll(() => part(element, 'elv-takeoff-reader')?.hidden).toBe(false);
   await userEvent.keyboard('{Escape}');
   drop(element, 'count.csv', 'Gadget,Where to,How many\nWinch,Slip,1\n');
-  await expect.poll(() => textOf(element, '.problems')).toContain('If it is a list of counts off drawings, read it with Takeoff.');
+  await expect.poll(() => textOf(element, '.problems'))
+    .toContain('If it is a list of counts off drawings, read it with Takeoff.');
 });
 
 test('a file is opened by its button', async () => {
   const element = await mountElement({ content: sample() });
   await openWork(element, 'takeoff');
-  await userEvent.upload(part(element, '.file input')!, new File([LIST], 'jetty.tsv', { type: 'text/tab-separated-values' }));
+  await userEvent.upload(
+    part(element, '.file input')!, new File([LIST], 'jetty.tsv', { type: 'text/tab-separated-values' })
+  );
   await expect.poll(() => textOf(element, 'elv-takeoff-reader .about')).toBe('jetty.tsv');
   expect(outcomes(element)).toHaveLength(6);
 });

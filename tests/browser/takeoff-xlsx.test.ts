@@ -9,7 +9,9 @@ beforeEach(() => { localStorage.clear(); });
 afterEach(removeElements);
 
 const SLIP: MadeSheet = { rows: [
-  ['Boat house, takeoff'], ['Counted on', new Date(Date.UTC(2026, 10, 25))], ['Device', 'Room', 'How many'], ['Lamp', 'Slip', 4], ['Sensor', 'Slip', '2 no.'],
+  ['Boat house, takeoff'], [
+    'Counted on', new Date(Date.UTC(2026, 10, 25)),
+  ], ['Device', 'Room', 'How many'], ['Lamp', 'Slip', 4], ['Sensor', 'Slip', '2 no.'],
 ], merged: ['A1:C1'] };
 const JETTY: MadeSheet = { rows: [['Device', 'Room', 'How many'], ['Lamp', 'Jetty', 3]] };
 const outcomes = (element: Element) => parts(element, '.lines tbody tr').map((row) => row.dataset.outcome);
@@ -27,11 +29,13 @@ test('the first sheet of a workbook is read, another one is chosen, and its devi
   await upload(element, 'boat-house.xlsx', makeWorkbook({ Jetty: JETTY, Cover: {}, Slip: SLIP }));
   await expect.poll(() => sum(element), { timeout: 10_000 }).toBe('Read 3 = taken 3 + left out 0 + undecided 0');
   expect(textOf(element, 'elv-takeoff-reader .about')).toBe('boat-house.xlsx');
-  expect([chosen(element), parts(element, '[data-choose=sheet] option').map((each) => each.textContent)]).toEqual(['Jetty', ['Jetty', 'Cover', 'Slip']]);
+  expect([chosen(element), parts(element, '[data-choose=sheet] option').map((each) => each.textContent)])
+    .toEqual(['Jetty', ['Jetty', 'Cover', 'Slip']]);
 
   // A sheet without a list says so and leaves the others to be chosen.
   await userEvent.selectOptions(part(element, '[data-choose=sheet]')!, 'Cover');
-  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toMatch(/^boat-house\.xlsx was not read\. Nothing changed\. The takeoff is empty/);
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused'))
+    .toMatch(/^boat-house\.xlsx was not read\. Nothing changed\. The takeoff is empty/);
   expect(chosen(element)).toBe('Cover');
 
   await userEvent.selectOptions(part(element, '[data-choose=sheet]')!, 'Slip');
@@ -42,7 +46,8 @@ test('the first sheet of a workbook is read, another one is chosen, and its devi
   expect(element.value).toBe(before);
   await press(element, '[data-do=take]');
   await expect.poll(() => said(element)).toContain('Takeoff of 6 devices in 2 rows');
-  expect(element.schedule.rows('devices').slice(3).map(({ cells }) => [cells.type, cells.area, cells.qty])).toEqual([['Lamp', 'Slip', 4], ['Sensor', 'Slip', 2]]);
+  expect(element.schedule.rows('devices').slice(3).map(({ cells }) => [cells.type, cells.area, cells.qty]))
+    .toEqual([['Lamp', 'Slip', 4], ['Sensor', 'Slip', 2]]);
   await userEvent.click(part(element, '[data-offer=undo]')!);
   expect(element.value).toBe(before);
 });
@@ -86,7 +91,8 @@ test('a large workbook is dropped where the page forbids workers and scripts mad
   const bytes = makeWorkbook({ Jetty: { rows: [['Device', 'Room', 'How many'], ...rows] } });
   expect(bytes.length).toBeGreaterThan(512 * 1024);
   dropBytes(element, 'jetty.xlsx', bytes);
-  await expect.poll(() => sum(element), { timeout: 25_000 }).toBe('Read 40000 = taken 40000 + left out 0 + undecided 0');
+  await expect.poll(() => sum(element), { timeout: 25_000 })
+    .toBe('Read 40000 = taken 40000 + left out 0 + undecided 0');
   expect(reports).toEqual([]);
 });
 

@@ -151,7 +151,8 @@ describe('what is on the screen is said through the words of the element', () =>
     const element = await mountPseudo(demoContent());
     await openWork(element, name);
     // What takes its time to be worked out is there as well.
-    await expect.poll(() => textOf(element, '.work:not([hidden]) .body').length, { timeout: 10_000 }).toBeGreaterThan(20);
+    await expect.poll(() => textOf(element, '.work:not([hidden]) .body').length, { timeout: 10_000 })
+      .toBeGreaterThan(20);
     await element.updateComplete;
     expect(untranslated(element)).toEqual([]);
   });
@@ -162,7 +163,8 @@ describe('what is on the screen is said through the words of the element', () =>
     paste(element, 'Area\tType\tQty\nJetty\tLamp\t3\nJetty\tGlow worm\tmany\nSum\t\t3');
     await expect.poll(() => part(element, 'elv-takeoff-reader table')).not.toBeNull();
     await element.updateComplete;
-    expect(untranslated(element).filter((each) => !/: (?:Jetty|Glow worm|many|Sum|Area|Type|Qty)$/.test(each))).toEqual([]);
+    expect(untranslated(element).filter((each) => !/: (?:Jetty|Glow worm|many|Sum|Area|Type|Qty)$/.test(each)))
+      .toEqual([]);
   });
 
   test('what is told about drafts, and what is different in one', async () => {

@@ -3,7 +3,9 @@ import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { part } from './element-mount.ts';
 
-const TAGS = { takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', loadTable: 'elv-load-table' } as const;
+const TAGS = {
+  takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', loadTable: 'elv-load-table',
+} as const;
 
 /** Presses the button of a work area and waits until it is there. */
 export async function openWork(element: LoadScheduleElement, name: keyof typeof TAGS): Promise<void> {

@@ -32,12 +32,16 @@ it('names the cells of a load table that were edited, and takes the schedule as 
   expect(back.out).toBe(issued.out);
   expect(back.warnings).toEqual([
     expect.stringMatching(/back\.xlsx: the schedule is as it was issued\./),
-    expect.stringMatching(/^\S+back\.xlsx: Supplies, L1, Rated: [\d.]+\u00a0A in the schedule, 77\.00\u00a0A on the worksheet\.$/),
+    expect.stringMatching(
+      /^\S+back\.xlsx: Supplies, L1, Rated: [\d.]+\u00a0A in the schedule, 77\.00\u00a0A on the worksheet\.$/
+    ),
   ]);
 });
 
 it.each([
-  ['x.schedule.json', '{}', true], ['x.json', '', true], ['x.html', 'cut off', true], ['x', ' \ufeff{ }', true], ['x.txt', '<!doctype html>', true],
+  ['x.schedule.json', '{}', true], ['x.json', '', true], ['x.html', 'cut off', true], ['x', ' \ufeff{ }', true], [
+    'x.txt', '<!doctype html>', true,
+  ],
   ['x.csv', '{"format": 1}', true], ['x.csv', 'Ref,Qty', false], ['x', 'Ref;Qty', false], ['x.txt', '', false],
 ])('takes %s with «%s» for a whole schedule: %s', (name, text, isSchedule) => {
   expect(isScheduleText({ name, text })).toBe(isSchedule);

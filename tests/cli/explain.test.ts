@@ -32,14 +32,17 @@ describe('--explain', () => {
     const [byTag, byNumber] = await explained('supplies:C2:loading', 'supplies:6:loading');
     expect(byNumber).toEqual(byTag);
     // By hand in the test of the demo: 1.9316 A of 5 A.
-    expect(byTag).toMatchObject({ sheet: 'supplies', row: 6, key: 'loading', title: 'Loading', words: 'demand ÷ usable' });
+    expect(byTag).toMatchObject(
+      { sheet: 'supplies', row: 6, key: 'loading', title: 'Loading', words: 'demand ÷ usable' }
+    );
     expect(plain(byTag!.numbers)).toBe('1.93 A ÷ 5.00 A');
     expect(plain(byTag!.text)).toBe('Loading = demand ÷ usable = 1.93 A ÷ 5.00 A = 39 %');
   });
 
   test('several places in the order in which they are given; absent without the option', async () => {
     const figures = await explained('runs:L2-W4:drop', 'devices:1:unitDraw', 'branches:B1:status');
-    expect(figures.map(({ sheet, key }) => [sheet, key])).toEqual([['runs', 'drop'], ['devices', 'unitDraw'], ['branches', 'status']]);
+    expect(figures.map(({ sheet, key }) => [sheet, key]))
+      .toEqual([['runs', 'drop'], ['devices', 'unitDraw'], ['branches', 'status']]);
     expect(JSON.parse((await run('--sheet', 'feeds')).out)).not.toHaveProperty('explain');
   });
 
@@ -55,7 +58,10 @@ describe('--explain', () => {
     ['supplies', 'is not a place. Give SHEET:ROW:KEY'],
     ['rails:1:demand', 'there is no sheet rails. Give one of devices, types,'],
     ['supplies:1:watts', 'the sheet supplies has no key watts. Give one of rail, purpose,'],
-    ['supplies:7:demand', 'the sheet supplies has no row 7. Give a number from 1 to 6, or a tag: L1, L2, P1, P2, C1, C2.'],
+    [
+      'supplies:7:demand',
+      'the sheet supplies has no row 7. Give a number from 1 to 6, or a tag: L1, L2, P1, P2, C1, C2.',
+    ],
     ['supplies:0:demand', 'has no row 0.'],
     ['supplies:L9:demand', 'has no row L9.'],
     ['supplies:L1:note', 'there is no figure to explain. Figures of the sheet supplies stand in usable, connected,'],
@@ -68,7 +74,9 @@ describe('--explain', () => {
 
   test('goes with JSON alone', async () => {
     const { code, warnings } = await run('--format', 'csv', '--sheet', 'supplies', '--explain', 'supplies:L1:demand');
-    expect([code, warnings[0]]).toEqual([2, expect.stringContaining('--explain goes with --format json, not with csv')]);
+    expect([code, warnings[0]]).toEqual(
+      [2, expect.stringContaining('--explain goes with --format json, not with csv')]
+    );
   });
 });
 
@@ -77,7 +85,8 @@ describe('every figure of the demo', () => {
   const schedule = new LoadSchedule(read.ok ? read.content : undefined);
   const isLacking = (text: string | undefined) => text === undefined || /\{|\}|undefined|NaN|null/.test(text);
 
-  test.each(SHEET_NAMES.filter((sheet) => computedColumns(sheet).length > 0))('%s: has rule, result and source', (sheet) => {
+  test.each(SHEET_NAMES.filter((sheet) => computedColumns(sheet).length > 0))('%s: has rule, result and source',
+    (sheet) => {
     const lacking = schedule.rows(sheet).flatMap((row) => computedColumns(sheet).flatMap(({ key }) => {
       const explanation = schedule.explain(sheet, row.id, key);
       const { words, result, source, numbers = '' } = explanation ?? {};

@@ -10,7 +10,9 @@ let folder: string;
 const schedule = (qty: number) => JSON.stringify({
   format: 'elv-load-schedule', version: 2, details: { revision: 'A' },
   sheets: {
-    devices: [{ ref: 'D1', rail: 'R1', qty, unitDraw: 500 }], supplies: [{ rail: 'R1', rated: 2.5, purpose: 'lighting' }],
+    devices: [{ ref: 'D1', rail: 'R1', qty, unitDraw: 500 }], supplies: [
+      { rail: 'R1', rated: 2.5, purpose: 'lighting' },
+    ],
   },
 });
 beforeAll(async () => {
@@ -36,11 +38,14 @@ interface Printed {
 }
 
 describe('--lang', () => {
-  it.each(['table', 'changes', 'share'])('%s refuses a language that is not spoken, and names those that are', async (name) => {
+  it.each([
+    'table', 'changes', 'share',
+  ])('%s refuses a language that is not spoken, and names those that are', async (name) => {
     const command = { table: runTable, changes: runChanges, share: runShare }[name]!;
     for (const lang of ['it', '?', 'xx-YY']) {
       const { code, out, warnings } = await run(command, 'few.schedule.json', 'many.schedule.json', '--lang', lang);
-      expect({ code, out, warnings }).toEqual({ code: 2, out: '', warnings: [`--lang ${lang} is not spoken. Give one of en, de, fr.`] });
+      expect({ code, out, warnings })
+        .toEqual({ code: 2, out: '', warnings: [`--lang ${lang} is not spoken. Give one of en, de, fr.`] });
     }
   });
 
@@ -49,9 +54,13 @@ describe('--lang', () => {
     ['de', /Summe|Strombedarf|Versorgung/, '15,00 A', 'Strombedarf', 'überschritten'],
     ['fr', /alimentation|demandé/, '15,00 A', 'Courant demandé', 'dépassé'],
     ['de-CH', /Strombedarf|Versorgung/, '15.00 A', 'Strombedarf', 'überschritten'],
-  ])('table in %s: messages and explanations are spoken, keys and numbers stay', async (lang, word, amps, demand, over) => {
+  ])('table in %s: messages and explanations are spoken, keys and numbers stay', async (
+    lang, word, amps, demand, over
+  ) => {
     const [english, spoken] = await Promise.all([[], ['--lang', lang]].map(async (option) => {
-      const { code, out } = await run(runTable, 'many.schedule.json', '--explain', 'supplies:R1:demand', '--explain', 'supplies:R1:status', ...option);
+      const { code, out } = await run(
+        runTable, 'many.schedule.json', '--explain', 'supplies:R1:demand', '--explain', 'supplies:R1:status', ...option
+      );
       expect(code).toBe(0);
       return JSON.parse(out) as Printed;
     }));
@@ -104,7 +113,9 @@ describe('--lang', () => {
 
   it('a sharing gives its reasons in the language', async () => {
     const [english, german] = await Promise.all([[], ['--lang', 'de']].map(async (option) =>
-      JSON.parse((await run(runShare, 'many.schedule.json', '--over', 'supplies', '--whole-rows', ...option)).out) as { leftOut: { code: string; reason: string }[] }));
+      JSON.parse(
+        (await run(runShare, 'many.schedule.json', '--over', 'supplies', '--whole-rows', ...option)).out
+      ) as { leftOut: { code: string; reason: string }[] }));
     expect(german!.leftOut.map(({ code }) => code)).toEqual(english!.leftOut.map(({ code }) => code));
     expect(english!.leftOut[0]!.reason).toMatch(/^The row takes 15/);
     expect(german!.leftOut[0]!.reason).toMatch(/Zeile .*15/);

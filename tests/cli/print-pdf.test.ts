@@ -37,11 +37,13 @@ describe.runIf(findBrowser() !== undefined)('the load table as a document', () =
     const { code, warnings, output } = await print('--paper', paper);
     expect({ code, warnings }).toEqual({ code: 0, warnings: [] });
     const bytes = (await readFile(output)).toString('latin1');
-    const boxes = [...bytes.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map((found) => [Number(found[1]), Number(found[2])]);
+    const boxes = [...bytes.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)]
+      .map((found) => [Number(found[1]), Number(found[2])]);
     const [size, way] = paper.split('-') as ['A4' | 'A3', string];
     const sides = way === 'landscape' ? SIDES[size] : [...SIDES[size]].reverse();
     expect(boxes.length).toBeGreaterThan(5);
-    for (const box of boxes) for (const [index, side] of box.entries()) expect(Math.abs(side - sides[index]!)).toBeLessThan(1);
+    for (const box of boxes) for (const [index, side] of box.entries()) expect(Math.abs(side - sides[index]!))
+      .toBeLessThan(1);
     const text = readText(output);
     if (text === undefined) return;
     const pages = text.split('\f').slice(0, -1);

@@ -21,7 +21,8 @@ afterAll(async () => { await rm(folder, { recursive: true }); });
 async function run(command: typeof runTable, ...words: string[]) {
   let out = '';
   const warnings: string[] = [];
-  const code = await command(words.map((word) => /\.(json|html)$/.test(word) && !word.startsWith('/') ? join(folder, word) : word), {
+  const code = await command(words.map((word) => /\.(json|html)$/.test(word)
+    && !word.startsWith('/') ? join(folder, word) : word), {
     out: (text) => { out += text; }, warn: (line) => { warnings.push(line); },
   });
   return { code, out, warnings };
@@ -37,14 +38,22 @@ it('says what changed, and what that did', async () => {
 
 it('gives the same to programs, unrounded', async () => {
   const { out } = await run(runChanges, 'old.schedule.json', 'new.schedule.json', '--format', 'json');
-  expect(JSON.parse(out)).toMatchObject({ rows: [{ kind: 'changed', tag: 'D1', values: [{ key: 'qty', before: 3, after: 30 }] }] });
+  expect(JSON.parse(out)).toMatchObject(
+    { rows: [{ kind: 'changed', tag: 'D1', values: [{ key: 'qty', before: 3, after: 30 }] }] }
+  );
 });
 
 it('writes a load table in HTML that is read like a schedule, with the changes since another in it', async () => {
-  expect(await run(runTable, 'new.schedule.json', '--format', 'html', '--since', 'old.schedule.json', '--output', join(folder, 'new.html')))
+  expect(
+    await run(
+      runTable, 'new.schedule.json', '--format', 'html', '--since', 'old.schedule.json', '--output',
+      join(folder, 'new.html')
+    )
+  )
     .toMatchObject({ code: 0, warnings: [] });
   expect(await readFile(join(folder, 'new.html'), 'utf8')).toContain('<h2>Changes</h2>');
-  expect(await run(runChanges, 'new.html', 'new.schedule.json')).toMatchObject({ code: 0, out: 'Nothing is different.\n' });
+  expect(await run(runChanges, 'new.html', 'new.schedule.json'))
+    .toMatchObject({ code: 0, out: 'Nothing is different.\n' });
 });
 
 it('writes the whole load table as CSV', async () => {
@@ -67,18 +76,32 @@ it('tells whether the digits on paper are those of the file', async () => {
 });
 
 it('counts what is over even where it was accepted, unless told to let it pass', async () => {
-  const accepted = { ...JSON.parse(schedule(30, 10)) as object, accepted: [{ sheet: 'supplies', tag: 'R1', rule: 'supply-over-usable', key: 'demand', reason: 'on order', name: 'N. N.', date: '2026-03-02', value: 15, limit: 10 }] };
+  const accepted = {
+    ...JSON.parse(schedule(30, 10)) as object,
+    accepted: [
+      {
+        sheet: 'supplies', tag: 'R1', rule: 'supply-over-usable', key: 'demand', reason: 'on order', name: 'N. N.',
+        date: '2026-03-02', value: 15, limit: 10,
+      },
+    ],
+  };
   await writeFile(join(folder, 'accepted.schedule.json'), JSON.stringify(accepted));
   const strict = await run(runTable, 'accepted.schedule.json', '--check');
-  expect(strict).toMatchObject({ code: 1, warnings: [expect.stringContaining('(accepted by N. N., 2026-03-02: on order)')] });
-  expect(await run(runTable, 'accepted.schedule.json', '--check', '--pass-accepted')).toMatchObject({ code: 0, warnings: [] });
+  expect(strict).toMatchObject(
+    { code: 1, warnings: [expect.stringContaining('(accepted by N. N., 2026-03-02: on order)')] }
+  );
+  expect(await run(runTable, 'accepted.schedule.json', '--check', '--pass-accepted'))
+    .toMatchObject({ code: 0, warnings: [] });
 });
 
 it.each([
-  [['old.schedule.json'], 'Two schedules are compared; 1 named.'], [['old.schedule.json', 'new.schedule.json', '--format', 'pdf'], '--format pdf is not known.'],
+  [['old.schedule.json'], 'Two schedules are compared; 1 named.'], [
+    ['old.schedule.json', 'new.schedule.json', '--format', 'pdf'], '--format pdf is not known.',
+  ],
   [['old.schedule.json', 'nowhere.json'], 'there is no such file'], [['--colour'], 'Unknown option'],
 ])('refuses %s', async (words, line) => {
-  expect(await run(runChanges, ...words)).toMatchObject({ code: 2, out: '', warnings: [expect.stringContaining(line)] });
+  expect(await run(runChanges, ...words))
+    .toMatchObject({ code: 2, out: '', warnings: [expect.stringContaining(line)] });
 });
 
 it('prints its help', async () => {
@@ -87,7 +110,9 @@ it('prints its help', async () => {
 
 it('writes a workbook that is read like a schedule', async () => {
   const path = join(folder, 'new.xlsx');
-  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx', '--output', path)).toMatchObject({ code: 0, warnings: [] });
+  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx', '--output', path))
+    .toMatchObject({ code: 0, warnings: [] });
   expect(await run(runChanges, path, 'new.schedule.json')).toMatchObject({ code: 0, out: 'Nothing is different.\n' });
-  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx')).toMatchObject({ code: 2, warnings: [expect.stringContaining('--output')] });
+  expect(await run(runTable, 'new.schedule.json', '--format', 'xlsx'))
+    .toMatchObject({ code: 2, warnings: [expect.stringContaining('--output')] });
 });

@@ -38,8 +38,12 @@ describe('share', () => {
     const placements = printed.placements as { row: number; ref: string; tag: string; qty: number }[];
     expect(placements.filter(({ ref }) => ref === 'D2').reduce((sum, { qty }) => sum + qty, 0)).toBe(3);
     expect(Object.keys(placements[0]!)).toEqual(['row', 'ref', 'tag', 'qty']);
-    expect(printed.leftOut).toMatchObject([{ row: 2, ref: 'D3', code: 'takes-none' }, { row: 3, ref: 'D4', code: 'quantity-unknown' }]);
-    expect(warnings).toEqual(['devices, row 4 (D4): has no place. Its quantity is not known. Enter how many devices there are.']);
+    expect(printed.leftOut).toMatchObject(
+      [{ row: 2, ref: 'D3', code: 'takes-none' }, { row: 3, ref: 'D4', code: 'quantity-unknown' }]
+    );
+    expect(warnings).toEqual(
+      ['devices, row 4 (D4): has no place. Its quantity is not known. Enter how many devices there are.']
+    );
   });
 
   it('says once where no branch has a limit', async () => {
@@ -54,7 +58,9 @@ describe('share', () => {
     const { out } = await run(FILES, '--whole-rows');
     // The 21 nodes of D2 exceed a branch.
     expect(JSON.parse(out)).toMatchObject({
-      used: 1, placements: [{ row: 0, ref: 'D1', tag: 'B1', qty: 12 }], leftOut: [{ ref: 'D2', code: 'too-large' }, {}, {}],
+      used: 1, placements: [
+        { row: 0, ref: 'D1', tag: 'B1', qty: 12 },
+      ], leftOut: [{ ref: 'D2', code: 'too-large' }, {}, {}],
     });
   });
 
@@ -67,8 +73,12 @@ describe('share', () => {
     if (!written.ok) throw new Error('The schedule cannot be read back.');
     expect(written.content.sheets.devices!.map(({ rail }) => rail)).toEqual(['C1', 'C1', 'L1', undefined]);
     const lines = (await readFile(sizing, 'utf8')).split('\r\n');
-    const items = ['Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch', 'Devices of unknown nodes'];
-    expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item)))).toEqual([...items, undefined]);
+    const items = [
+      'Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch',
+      'Devices of unknown nodes',
+    ];
+    expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item))))
+      .toEqual([...items, undefined]);
   });
 
   it('lets devices keep their branch where asked to', async () => {
@@ -79,10 +89,16 @@ describe('share', () => {
 
   it.each<{ name: string; files: Record<string, string>; words: string[]; says: RegExp }>([
     { name: 'no input', files: {}, words: [], says: /^No input is named/ },
-    { name: 'an unknown sheet', files: FILES, words: ['--over', 'runs'], says: /^--over runs is not known. Give one of branches, supplies/ },
+    {
+      name: 'an unknown sheet', files: FILES, words: ['--over', 'runs'],
+      says: /^--over runs is not known. Give one of branches, supplies/,
+    },
     { name: 'an unknown option', files: FILES, words: ['--fast'], says: /Unknown option '--fast'/ },
     { name: 'bad input', files: { 'devices.csv': 'Ref,Qty\nD1,many\n' }, words: [], says: /^devices\.csv:2:/ },
-    { name: 'an output that cannot be written', files: FILES, words: ['--output', '/no/such/folder/x.json'], says: /cannot be written/ },
+    {
+      name: 'an output that cannot be written', files: FILES, words: ['--output', '/no/such/folder/x.json'],
+      says: /cannot be written/,
+    },
   ])('refuses $name with exit code 2 and prints nothing', async ({ files, words, says }) => {
     const { code, out, warnings } = await run(files, ...words);
     expect([code, out]).toEqual([2, '']);

@@ -71,11 +71,15 @@ describe('table', () => {
     const { sheets, findings } = await json('bus-devices.csv', 'bus-types.csv', 'branches.csv', 'supplies.csv');
     expect(sheets.devices!.map(({ nodes }) => nodes)).toEqual([null, null, 0, null]);
     expect(sheets.branches).toMatchObject([
-      { branch: 'B1', limit: 32, nodes: 0, status: 'incomplete' }, { branch: 'B2', limit: null, free: null, status: 'incomplete' },
+      { branch: 'B1', limit: 32, nodes: 0, status: 'incomplete' }, {
+        branch: 'B2', limit: null, free: null, status: 'incomplete',
+      },
     ]);
     const ofBus = findings.filter(({ rule }) => /^(type|device)-nodes|^branch-limit/.test(rule));
     expect(ofBus).toMatchObject([
-      { rule: 'type-nodes-missing', severity: 'incomplete', sheet: 'types', row: 1, tag: 'T', key: 'nodes', waiting: 2 },
+      {
+        rule: 'type-nodes-missing', severity: 'incomplete', sheet: 'types', row: 1, tag: 'T', key: 'nodes', waiting: 2,
+      },
       { rule: 'branch-limit-missing', severity: 'incomplete', sheet: 'branches', row: 2, tag: 'B2', key: 'limit' },
     ]);
   });
@@ -112,7 +116,8 @@ describe('table', () => {
   it('needs no name of a sheet in CSV when the input has one', async () => {
     const { code, out } = await run('types.csv', '--format', 'csv');
     expect(code).toBe(0);
-    expect(out.split('\r\n')[0]).toBe(inputColumns('types').map(({ title, unit }) => unit ? `${title} (${unit})` : title).join(','));
+    expect(out.split('\r\n')[0]).toBe(inputColumns('types').map(({ title, unit }) =>
+      unit ? `${title} (${unit})` : title).join(','));
   });
 
   it('prints a page without scripts, its texts escaped, with cautions', async () => {
@@ -149,30 +154,58 @@ describe('table', () => {
   it('prints its help', async () => {
     const { code, out } = await run('--help');
     expect(code).toBe(0);
-    for (const word of ['--sheet', '--format', '--output', '--check', 'INPUT', ...SHEET_NAMES]) expect(out).toContain(word);
+    for (const word of ['--sheet', '--format', '--output', '--check', 'INPUT', ...SHEET_NAMES]) expect(out)
+      .toContain(word);
   });
 
   it.each<[name: string, words: string[], lines: string[]]>([
-    ['every bad cell of a sheet', ['bad.csv'], ['bad.csv:2:2: Line 2, Qty: “many”', 'bad.csv:3:3: Line 3, Diversity: “70”']],
+    [
+      'every bad cell of a sheet', ['bad.csv'],
+      ['bad.csv:2:2: Line 2, Qty: “many”', 'bad.csv:3:3: Line 3, Diversity: “70”'],
+    ],
     ['a bad cell of a schedule', ['bad.json'], ['bad.json:4:36: devices, row 1, Qty: “-1”']],
     ['the bad file among good ones', ['good.schedule.json', 'bad.csv'], ['bad.csv:2:2: ', 'bad.csv:3:3: ']],
-    ['a formula that names a row of another sheet in vain', ['reference.csv'], ['reference.csv: devices, row 1, Qty: ']],
+    [
+      'a formula that names a row of another sheet in vain', ['reference.csv'],
+      ['reference.csv: devices, row 1, Qty: '],
+    ],
     ['a file that is not there', ['nowhere.csv'], ['nowhere.csv: there is no such file.']],
     ['a sheet that comes twice', ['supplies.csv', 'over.csv'], ['over.csv: holds supplies, as supplies.csv does.']],
     ['two schedules', ['good.schedule.json', 'bad.json'], ['bad.json: is a second schedule.']],
     ['no input', [], ['No input is named.']],
     ['an unknown option', ['good.schedule.json', '--colour'], ["Unknown option '--colour'. elv-table --help"]],
     ['an option without its value', ['good.schedule.json', '--sheet'], ["Option '--sheet <value>' argument missing."]],
-    ['an unknown sheet', ['good.schedule.json', '--sheet', 'lamps'], ['--sheet lamps is not known. Give one of devices,']],
-    ['an unknown format', ['good.schedule.json', '--format', 'docx'], ['--format docx is not known. Give one of json, csv, html']],
-    ['a document without a file', ['good.schedule.json', '--format', 'pdf'], ['--format pdf is no text for the terminal.']],
+    [
+      'an unknown sheet', ['good.schedule.json', '--sheet', 'lamps'],
+      ['--sheet lamps is not known. Give one of devices,'],
+    ],
+    [
+      'an unknown format', ['good.schedule.json', '--format', 'docx'],
+      ['--format docx is not known. Give one of json, csv, html'],
+    ],
+    [
+      'a document without a file', ['good.schedule.json', '--format', 'pdf'],
+      ['--format pdf is no text for the terminal.'],
+    ],
     ['paper for JSON', ['good.schedule.json', '--paper', 'A4-portrait'], ['--paper goes with']],
-    ['a size of paper that it does not know', ['good.schedule.json', '--format', 'html', '--paper', 'A5'], ['--paper A5 is not known. Give one of A4-landscape,']],
-    ['the whole of what is whole', ['good.schedule.json', '--format', 'html', '--whole'], ['--whole goes with --format csv']],
+    [
+      'a size of paper that it does not know', ['good.schedule.json', '--format', 'html', '--paper', 'A5'],
+      ['--paper A5 is not known. Give one of A4-landscape,'],
+    ],
+    [
+      'the whole of what is whole', ['good.schedule.json', '--format', 'html', '--whole'],
+      ['--whole goes with --format csv'],
+    ],
     ['changes where there is no place for them', ['good.schedule.json', '--since', 'bad.json'], ['--since goes with']],
-    ['one sheet of a workbook', ['good.schedule.json', '--format', 'xlsx', '--sheet', 'devices', '--output', 'x'], ['--sheet does not go with']],
+    [
+      'one sheet of a workbook', ['good.schedule.json', '--format', 'xlsx', '--sheet', 'devices', '--output', 'x'],
+      ['--sheet does not go with'],
+    ],
     ['CSV of several sheets', ['good.schedule.json', '--format', 'csv'], ['A CSV file holds one sheet;']],
-    ['a file that cannot be written', ['good.schedule.json', '--output', '/nowhere/x'], ['/nowhere/x: cannot be written']],
+    [
+      'a file that cannot be written', ['good.schedule.json', '--output', '/nowhere/x'],
+      ['/nowhere/x: cannot be written'],
+    ],
   ])('refuses %s with 2 and prints no result', async (_name, words, lines) => {
     const { code, out, warnings } = await run(...words);
     expect({ code, out }).toEqual({ code: 2, out: '' });

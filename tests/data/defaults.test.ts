@@ -75,7 +75,8 @@ describe('conductors', () => {
       expect(amps).toEqual([...amps].sort((one, other) => one - other));
     }
     const flexible = new Map(matching(/flexible$/).map((row) => [row.size, Number(row.maxCurrent)]));
-    for (const { size, maxCurrent } of matching(/solid$/)) expect(flexible.get(size)).toBeLessThanOrEqual(Number(maxCurrent));
+    for (const { size, maxCurrent } of matching(/solid$/)) expect(flexible.get(size))
+      .toBeLessThanOrEqual(Number(maxCurrent));
   });
 
   // Resistance of a perfect copper rod of the nominal size, 1000 ÷ (58 × S) by IEC 60028; the ratio of the table to

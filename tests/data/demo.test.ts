@@ -142,19 +142,22 @@ describe('shows what the schedule is for', () => {
   test('one accepted finding: L2, asked for more than its target', () => {
     const schedule = new LoadSchedule(demo);
     const accepted = schedule.findings.filter((finding) => finding.accepted !== undefined);
-    expect(accepted.map(({ sheet, tag, rule }) => [sheet, tag, rule])).toEqual([['supplies', 'L2', 'supply-over-target']]);
+    expect(accepted.map(({ sheet, tag, rule }) => [sheet, tag, rule]))
+      .toEqual([['supplies', 'L2', 'supply-over-target']]);
     // What was accepted is what the independent calculation gives: the finding has not grown worse since.
     const l2 = figures.supplies[rows('supplies').findIndex((row) => row.rail === 'L2')]!;
     expect(l2.loading).toEqual(closeTo(accepted[0]!.accepted!.value as number, EXACT));
   });
 
   test('measured values of two supplies and two runs, one of them far from what was worked out', () => {
-    const measured = (['supplies', 'runs'] as const).map((sheet) => rows(sheet).filter((row) => row.measuredCurrent !== undefined));
+    const measured = (['supplies', 'runs'] as const)
+      .map((sheet) => rows(sheet).filter((row) => row.measuredCurrent !== undefined));
     expect(measured.map((list) => list.length)).toEqual([2, 2]);
     // L2-W2 feeds eight downlights of 7 W: 56 W at about 23.4 V are 2.39 A. Without the two of room 1.04, 42 W are 1.79
     // A: 25 % less, where 10 % may differ.
     const differing = new LoadSchedule(demo).findings.filter(({ rule }) => rule.includes('-measured-'));
-    expect(differing.map(({ tag, rule, value }) => [tag, rule, value])).toEqual([['L2-W2', 'run-measured-current-differs', 1.79]]);
+    expect(differing.map(({ tag, rule, value }) => [tag, rule, value]))
+      .toEqual([['L2-W2', 'run-measured-current-differs', 1.79]]);
   });
 
   test('two issues before the present one', () => {

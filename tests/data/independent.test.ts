@@ -57,7 +57,10 @@ describe('device rows', () => {
     ['keep a current without a rail', { type: 'strip', qty: 5 }, { connected: 2, demand: 1, share: null }],
     ['know nothing of a type that is not listed', { type: 'other', qty: 4, rail: 'L1' },
       { unitDraw: null, diversity: 1, connected: null, demand: null, share: null, nodes: null }],
-    ['count an unknown number of nodes where their type does not say', { type: 'blank', qty: 4, rail: 'L1' }, { nodes: null }],
+    [
+      'count an unknown number of nodes where their type does not say', { type: 'blank', qty: 4, rail: 'L1' },
+      { nodes: null },
+    ],
     ['know nothing without a quantity', { type: 'strip', rail: 'L1' },
       { unitDraw: 400, connected: null, nodes: null }],
     ['do not fall back when what was typed has no result', { type: 'strip', qty: 2, rail: 'L1', unitDraw: '=1/0' },
@@ -126,16 +129,24 @@ describe('supplies', () => {
 describe('enclosures, and supplies in their warmth', () => {
   // 9 A of 24 V at 80 %: 216 × (1 ÷ 0.8 − 1) = 54 W, with 46 W of other devices 100 W. 1 × 0.5 × 0.4 m against a wall:
   // 1.4 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.9 × 0.4 = 0.28 + 0.7 + 0.72 = 1.7 m²; 100 ÷ (4 × 1.7) = 14.70588 K.
-  const enclosure = { enclosure: 'E', height: 1000, width: 500, depth: 400, mounting: 'wall', transfer: 4, otherLoss: 46, ambient: 20, maxInside: 45 };
+  const enclosure = {
+    enclosure: 'E', height: 1000, width: 500, depth: 400, mounting: 'wall', transfer: 4, otherLoss: 46, ambient: 20,
+    maxInside: 45,
+  };
   const supply = { rail: 'L1', rated: 10, efficiency: 0.8, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.05 };
   const figures = (own: InputRow = {}, its: InputRow = {}, ...more: InputRow[]) => recalculate({ sheets: {
-    enclosures: [{ ...enclosure, ...own }], supplies: [{ ...supply, ...its }], devices: [{ rail: 'L1', qty: 90, unitDraw: 100 }, ...more],
+    enclosures: [{ ...enclosure, ...own }], supplies: [{ ...supply, ...its }], devices: [
+      { rail: 'L1', qty: 90, unitDraw: 100 }, ...more
+    ],
   } });
   const RISE = 100 / 6.8;
 
   test.each<[string, InputRow, Expected]>([
     ['add losses, weigh faces and warm up', {},
-      { supplyLoss: near(54), loss: near(100), area: near(1.7), rise: near(RISE), inside: near(20 + RISE), status: 'ok', partial: { supplyLoss: false } }],
+      {
+        supplyLoss: near(54), loss: near(100), area: near(1.7), rise: near(RISE), inside: near(20 + RISE), status: 'ok',
+        partial: { supplyLoss: false },
+      }],
     // 0.7 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.5 × 0.4 = 1.24
     ['covered all round', { mounting: 'row-middle-wall-covered' }, { area: near(1.24) }],
     // 1.4 × 0.2 + 2 × 0.9 × 0.5 + (0.9 + 0.5) × 0.4 = 1.74
@@ -146,23 +157,39 @@ describe('enclosures, and supplies in their warmth', () => {
     ['are near at it', { maxInside: 20 + RISE }, { status: 'near' }],
     ['are over above it', { maxInside: 19.9 + RISE }, { status: 'over' }],
     ['are not checked without one', { maxInside: null }, { status: 'ok' }],
-    ['of no mounting have no surface', { mounting: null }, { loss: near(100), area: null, inside: null, status: 'incomplete' }],
+    [
+      'of no mounting have no surface', { mounting: null },
+      { loss: near(100), area: null, inside: null, status: 'incomplete' },
+    ],
     ['of a mounting that is not known neither', { mounting: 'toString' }, { area: null, status: 'incomplete' }],
-    ['without other losses have none known', { otherLoss: null }, { supplyLoss: near(54), loss: null, inside: null, status: 'incomplete' }],
+    [
+      'without other losses have none known', { otherLoss: null },
+      { supplyLoss: near(54), loss: null, inside: null, status: 'incomplete' },
+    ],
   ])('%s', (_name, own, expected) => expect(figures(own).enclosures[0]).toMatchObject(expected));
 
   test('are partial by a supply of unknown efficiency, and by one of partial demand', () => {
-    expect(figures({}, { efficiency: null }).enclosures[0]).toMatchObject({ supplyLoss: 0, inside: near(20 + 46 / 6.8), status: 'incomplete', partial: { supplyLoss: true } });
-    expect(figures({}, {}, { rail: 'L1', qty: 1 }).enclosures[0]).toMatchObject({ supplyLoss: near(54), status: 'incomplete', partial: { supplyLoss: true } });
+    expect(figures({}, { efficiency: null }).enclosures[0])
+      .toMatchObject(
+        { supplyLoss: 0, inside: near(20 + 46 / 6.8), status: 'incomplete', partial: { supplyLoss: true } }
+      );
+    expect(figures({}, {}, { rail: 'L1', qty: 1 }).enclosures[0])
+      .toMatchObject({ supplyLoss: near(54), status: 'incomplete', partial: { supplyLoss: true } });
   });
 
   test.each<[string, InputRow, InputRow, Expected]>([
     // 10 × (1 − 0.05 × (34.70588 − 30))
-    ['less above its temperature', {}, {}, { usable: near(10 - 0.5 * (RISE - 10)), loading: near(9 / (10 - 0.5 * (RISE - 10))), status: 'over' }],
+    [
+      'less above its temperature', {}, {},
+      { usable: near(10 - 0.5 * (RISE - 10)), loading: near(9 / (10 - 0.5 * (RISE - 10))), status: 'over' },
+    ],
     ['all up to it', { ambient: 30 - RISE }, {}, { usable: 10, status: 'near' }],
     ['nothing, and never less, far above it', { ambient: 60 }, {}, { usable: 0, loading: null, status: 'over' }],
     ['what is unknown where its enclosure is', { ambient: null }, {}, { usable: null, status: 'incomplete' }],
-    ['what is unknown where its enclosure is not listed', {}, { enclosure: 'F' }, { usable: null, status: 'incomplete' }],
+    [
+      'what is unknown where its enclosure is not listed', {}, { enclosure: 'F' },
+      { usable: null, status: 'incomplete' },
+    ],
     ['what is unknown where it stands in none', {}, { enclosure: null }, { usable: null, status: 'incomplete' }],
     ['what is unknown without what it loses', {}, { lessPerKelvin: null }, { usable: null, status: 'incomplete' }],
     ['all of it where no temperature is given', { ambient: null }, { fullUpTo: null }, { usable: 10 }],

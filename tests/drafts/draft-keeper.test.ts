@@ -36,7 +36,9 @@ async function storeWith(actions: LoggedAction[]): Promise<MemoryDraftStore> {
 
 test('a long draft begins anew with the next visit, and is the same', async () => {
   const many = Array.from({ length: 1000 }, (_, index) => setQty(index));
-  const store = await storeWith(Array.from({ length: 201 }, (_, index) => ({ cause: 'act', label: `${index}`, changes: [...many, setQty(index + 2)] })));
+  const store = await storeWith(Array.from(
+    { length: 201 }, (_, index) => ({ cause: 'act', label: `${index}`, changes: [...many, setQty(index + 2)] })
+  ));
   const host = emptyHost();
   const keeper = new DraftKeeper({ key: 'key', source: '' }, host, store);
   await keeper.find();
@@ -79,7 +81,8 @@ test('a draft of version 1 is shown, goes on as one of this version, and can be 
   await keeper.find();
   expect(await keeper.given(undefined, true)).toBe(true);
   expect(host.schedule.rows('types').map(({ cells }) => cells.nodes ?? null)).toEqual([2, 1, 1, null, 1]);
-  expect([...store.heads.values()]).toMatchObject([{ id: 2, key: 'key', version: VERSION, at: 0, count: 12, ended: false }]);
+  expect([...store.heads.values()])
+    .toMatchObject([{ id: 2, key: 'key', version: VERSION, at: 0, count: 12, ended: false }]);
   expect(keeper.notices).toMatchObject([{ kind: 'unchecked', head: { id: 2 } }]);
   host.schedule.subscribe((event) => { keeper.follow(event, true); });
   host.schedule.undo();
@@ -95,7 +98,9 @@ test('a draft of version 1 is shown, goes on as one of this version, and can be 
 test('a draft of version 1 goes on from a page’s file of version 1 that did not change since', async () => {
   const { base } = renewDraft((await (await storeOfVersion1()).read(1))!, 1)!;
   const page = new LoadSchedule(undefined, { session: { base, actions: [] } }).content();
-  for (const [content, kinds] of [[page, ['restored']], [{ ...page, details: { panel: 'another' } }, ['changed']]] as const) {
+  for (
+    const [content, kinds] of [[page, ['restored']], [{ ...page, details: { panel: 'another' } }, ['changed']]] as const
+  ) {
     const keeper = new DraftKeeper({ key: 'key', source: '' }, emptyHost(), await storeOfVersion1());
     await keeper.find();
     await keeper.given(content, true);

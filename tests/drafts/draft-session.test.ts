@@ -58,10 +58,16 @@ describe('a draft', () => {
   });
 
   test('reaches back over 300 actions across sheets, and a file opened between them', async () => {
-    const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }], supplies: [{ rail: 'L1', rated: 0.5 }] } });
+    const schedule = new LoadSchedule(
+      { details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }], supplies: [{ rail: 'L1', rated: 0.5 }] } }
+    );
     const { session, store } = keep(schedule);
     for (let number = 1; number <= 300; number += 1) {
-      if (number === 150) schedule.load({ details: { panel: 'KP-2' }, sheets: { devices: [{ ref: 'X1' }], supplies: [{ rail: 'Y1' }] } }, 'opened');
+      if (number === 150) {
+        schedule.load(
+          { details: { panel: 'KP-2' }, sheets: { devices: [{ ref: 'X1' }], supplies: [{ rail: 'Y1' }] } }, 'opened'
+        );
+      }
       const [sheet, key] = number % 2 === 0 ? ['devices', 'qty'] as const : ['supplies', 'rated'] as const;
       schedule.act(`${number}`, setCells(schedule.document, [{ sheet, id: 0, key, value: number }]));
     }
@@ -71,7 +77,8 @@ describe('a draft', () => {
     // 301 actions back and forth, and where it began.
     expect(found).toHaveLength(603);
     expect(found).toEqual(steps(schedule));
-    expect(JSON.parse(found[301]!)).toMatchObject({ sheets: { devices: [{ ref: 'D1', qty: 1 }], supplies: [{ rail: 'L1', rated: 0.5 }] } });
+    expect(JSON.parse(found[301]!))
+      .toMatchObject({ sheets: { devices: [{ ref: 'D1', qty: 1 }], supplies: [{ rail: 'L1', rated: 0.5 }] } });
   });
 
   test('begins with the first action of a person, and holds what the page does from then on', async () => {
@@ -143,7 +150,8 @@ describe('a draft', () => {
 describe('when writing fails', () => {
   test.each([
     ['full', new DOMException('no room', 'QuotaExceededError')], ['failed', new DOMException('ended', 'AbortError')],
-  ])('a person is told once, nothing is lost, and the next action tries everything again: %s', async (trouble, fault) => {
+  ])('a person is told once, nothing is lost, and the next action tries everything again: %s',
+    async (trouble, fault) => {
     const schedule = small();
     const { session, store, news } = keep(schedule);
     edit(schedule, 2);
@@ -246,15 +254,48 @@ describe('a damaged draft is not shown', () => {
 
   test.each<[string, (body: Awaited<ReturnType<typeof whole>>) => unknown]>([
     ['no actions', ({ base }) => ({ base })],
-    ['yes where a number belongs', ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { qty: true } }] } }, actions })],
+    [
+      'yes where a number belongs',
+      ({ base, actions }) =>
+        ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { qty: true } }] } }, actions }),
+    ],
     ['no sheets', ({ base, actions }) => ({ base: { ...base, sheets: undefined }, actions })],
-    ['a row that is no row', ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [7] } }, actions })],
-    ['a cell that is no cell', ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { qty: {} } }] } }, actions })],
+    [
+      'a row that is no row',
+      ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [7] } }, actions }),
+    ],
+    [
+      'a cell that is no cell',
+      ({ base, actions }) =>
+        ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { qty: {} } }] } }, actions }),
+    ],
     ['details that are none', ({ base, actions }) => ({ base: { ...base, details: { panel: 7 } }, actions })],
-    ['a formula that is none', ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { distance: '=⟦' } }] } }, actions })],
-    ['an action on a row that is not there', ({ base, actions }) => ({ base, actions: [...actions, { cause: 'act', label: '', changes: [{ op: 'set', sheet: 'devices', id: 9, key: 'qty', value: 1 }] }] })],
-    ['an unknown action', ({ base, actions }) => ({ base, actions: [...actions, { cause: 'act', label: '', changes: [{ op: 'nonsense' }] }] })],
-    ['an undoing of nothing', ({ base, actions }) => ({ base, actions: [...actions, { cause: 'undo' }, { cause: 'undo' }] })],
+    [
+      'a formula that is none',
+      ({ base, actions }) =>
+        ({ base: { ...base, sheets: { ...base.sheets, devices: [{ id: 0, cells: { distance: '=⟦' } }] } }, actions }),
+    ],
+    [
+      'an action on a row that is not there',
+      ({ base, actions }) => (
+        {
+          base,
+          actions: [
+            ...actions,
+            { cause: 'act', label: '', changes: [{ op: 'set', sheet: 'devices', id: 9, key: 'qty', value: 1 }] },
+          ],
+        }
+      ),
+    ],
+    [
+      'an unknown action',
+      ({ base, actions }) =>
+        ({ base, actions: [...actions, { cause: 'act', label: '', changes: [{ op: 'nonsense' }] }] }),
+    ],
+    [
+      'an undoing of nothing',
+      ({ base, actions }) => ({ base, actions: [...actions, { cause: 'undo' }, { cause: 'undo' }] }),
+    ],
   ])('%s', async (_name, damage) => {
     const body = await whole();
     expect(readDraft(body)).toBeDefined();

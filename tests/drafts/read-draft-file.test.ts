@@ -9,7 +9,10 @@ import { ENGLISH } from '../../src/words/index.ts';
 import { MemoryDraftStore } from '../support/memory-draft-store.ts';
 
 const CONTENT: Content = {
-  details: { panel: 'KP-1' }, sheets: { devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }], supplies: [{ rail: 'L1', rated: 5 }] },
+  details: { panel: 'KP-1' }, sheets: {
+    devices: [{ ref: 'D1', qty: 100, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }],
+    supplies: [{ rail: 'L1', rated: 5 }],
+  },
 };
 
 /** A draft of 20 quantities of D1, from 1 to 20, and of a row that was put in above it and taken back. */
@@ -44,7 +47,9 @@ const sentences = ({ reading }: Awaited<ReturnType<typeof read>>) =>
 describe('a draft that was saved as a file', () => {
   test('gives back everything when it is whole, formulas too', async () => {
     const { reading, content } = await read();
-    expect(reading).toMatchObject({ ok: true, notes: [], content: { details: content.details, sheets: content.sheets } });
+    expect(reading).toMatchObject(
+      { ok: true, notes: [], content: { details: content.details, sheets: content.sheets } }
+    );
   });
 
   test('is told from a schedule, whatever its name', () => {
@@ -56,22 +61,60 @@ describe('a draft that was saved as a file', () => {
   // 22 actions: 20 quantities, a row, and taking it back.
   test.each<[string, number, (file: File) => unknown]>([
     ['an action is no object', 8, (file) => { file.actions[7] = null as never; }],
-    ['the first one is unknown', 1, (file) => { file.actions[0] = { cause: 'act', label: 'x', changes: [{ op: 'nonsense' } as never] }; }],
-    ['a row is named that is not there', 20, (file) => { file.actions[19] = { cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 99, key: 'qty', value: 1 }] }; }],
-    ['a value is of no kind', 13, (file) => { file.actions.length = 20; file.actions[12] = { cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 1, key: 'qty', value: {} as never }] }; }],
-    ['a formula is none', 5, (file) => { file.actions[4] = { cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 1, key: 'qty', value: '=⟦' }] }; }],
-    ['a row has an id that would fill the memory', 21, (file) => { file.actions[20] = { cause: 'act', label: 'x', changes: [{ op: 'insert', sheet: 'devices', at: 0, rows: [{ id: 4e9, cells: {} }] }] }; }],
+    [
+      'the first one is unknown', 1,
+      (file) => { file.actions[0] = { cause: 'act', label: 'x', changes: [{ op: 'nonsense' } as never] }; },
+    ],
+    [
+      'a row is named that is not there', 20,
+      (file) => {
+        file.actions[19] = {
+          cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 99, key: 'qty', value: 1 }],
+        };
+      },
+    ],
+    [
+      'a value is of no kind', 13,
+      (file) => {
+        file.actions.length = 20;
+        file.actions[12] = {
+          cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 1, key: 'qty', value: {} as never }],
+        };
+      },
+    ],
+    [
+      'a formula is none', 5,
+      (file) => {
+        file.actions[4] = {
+          cause: 'act', label: 'x', changes: [{ op: 'set', sheet: 'devices', id: 1, key: 'qty', value: '=⟦' }],
+        };
+      },
+    ],
+    [
+      'a row has an id that would fill the memory', 21,
+      (file) => {
+        file.actions[20] = {
+          cause: 'act', label: 'x', changes: [
+            { op: 'insert', sheet: 'devices', at: 0, rows: [{ id: 4e9, cells: {} }] },
+          ],
+        };
+      },
+    ],
     ['nothing was taken back that could be done again', 6, (file) => { file.actions[5] = { cause: 'redo' }; }],
     ['nothing was done that could be taken back', 1, (file) => { file.actions[0] = { cause: 'undo' }; }],
     ['the last ones are missing', 10, (file) => { file.actions.length = 9; }],
     ['there are none', 1, (file) => ({ ...file, actions: undefined })],
   ])('gives back what was done before the damage, and says where it is: %s', async (_name, number, damage) => {
     const result = await read(damage);
-    expect(sentences(result)).toEqual([`The draft is damaged from action ${number} of 22 on; everything before it is restored`]);
+    expect(sentences(result)).toEqual(
+      [`The draft is damaged from action ${number} of 22 on; everything before it is restored`]
+    );
     const devices = result.reading.ok ? result.reading.content.sheets.devices! : [];
     // Action n enters the quantity n.
     const qty = number === 1 ? 100 : number - 1;
-    expect(devices).toEqual([{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }]);
+    expect(devices).toEqual(
+      [{ ref: 'D1', qty, distance: '=2*3' }, { ref: 'D2', distance: '=[devices.distance@D1]+1' }]
+    );
   });
 
   test.each<[string, (file: File) => unknown]>([
@@ -79,7 +122,10 @@ describe('a draft that was saved as a file', () => {
     ['it is no snapshot', (file) => ({ ...file, base: { nonsense: true } })],
     ['a cell is of no kind', (file) => { file.base.sheets.devices[1]!.cells.qty = [] as never; }],
     ['two rows have one id', (file) => { Object.assign(file.base.sheets.devices[1]!, { id: 0 }); }],
-    ['a row has an id that would fill the memory', (file) => { Object.assign(file.base.sheets.devices[1]!, { id: 4e9 }); }],
+    [
+      'a row has an id that would fill the memory',
+      (file) => { Object.assign(file.base.sheets.devices[1]!, { id: 4e9 }); },
+    ],
   ])('whose beginning is damaged is refused in one sentence: %s', async (_name, damage) => {
     const result = await read(damage);
     expect(result.reading.ok).toBe(false);

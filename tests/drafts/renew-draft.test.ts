@@ -22,7 +22,8 @@ interface State {
 const stateOf = (schedule: LoadSchedule): State => ({
   nodes: schedule.value('branches', 0, 'nodes') as number, free: schedule.value('branches', 0, 'free') as number,
   qty: schedule.value('devices', 1, 'qty') as number,
-  accepted: schedule.findings.filter(({ accepted }) => accepted !== undefined).map(({ sheet, tag, rule }) => `${sheet} ${tag} ${rule}`),
+  accepted: schedule.findings.filter(({ accepted }) => accepted !== undefined)
+    .map(({ sheet, tag, rule }) => `${sheet} ${tag} ${rule}`),
   types: schedule.rows('types').map(({ cells }) => cells.type as string | undefined ?? null),
 });
 
@@ -34,7 +35,8 @@ function after(number: number): LoadSchedule {
 }
 
 describe('a draft of version 1', () => {
-  test.each(STATES.map((state, number) => [number, state] as const))('is after action %i what it was', (number, state) => {
+  test.each(STATES.map((state, number) => [number, state] as const))('is after action %i what it was',
+    (number, state) => {
     expect(stateOf(after(number))).toEqual(state);
   });
 
@@ -50,10 +52,13 @@ describe('a draft of version 1', () => {
   test('has the keys and purposes of now, and says what empty cells meant', () => {
     const { sheets } = after(draft().actions.length).content();
     expect(sheets.types).toEqual([
-      { type: 'Drive', purpose: 'field', draw: 500, nodes: 2 }, { type: 'Sensor', purpose: 'field', draw: 10, nodes: 1 },
+      {
+        type: 'Drive', purpose: 'field', draw: 500, nodes: 2,
+      }, { type: 'Sensor', purpose: 'field', draw: 10, nodes: 1 },
       { type: 'Gate', draw: 100, nodes: 1 }, {}, { type: 'New', draw: 1, nodes: 1 },
     ]);
-    expect([sheets.branches, sheets.supplies!.map(({ peak }) => peak)]).toEqual([[{ branch: 'B1', limit: 50 }], [1.2, 1.2]]);
+    expect([sheets.branches, sheets.supplies!.map(({ peak }) => peak)])
+      .toEqual([[{ branch: 'B1', limit: 50 }], [1.2, 1.2]]);
     expect(sheets.devices![1]!.qty).toBe('=[devices.connected@D-1]+[types.nodes@Drive]+[devices.qty@D-1]');
   });
 
@@ -67,18 +72,34 @@ describe('a draft of version 1', () => {
     expect(whole).toMatchObject({ ok: true, notes: [] });
     expect(stateOf(new LoadSchedule(whole.ok ? whole.content : undefined))).toEqual(STATES.at(-1));
     const file = draft();
-    const damaged = JSON.stringify({ ...file, actions: file.actions.with(5, { cause: 'act', label: '', changes: [{ op: 'accept' } as never] }) });
+    const damaged = JSON.stringify(
+      { ...file, actions: file.actions.with(5, { cause: 'act', label: '', changes: [{ op: 'accept' } as never] }) }
+    );
     const read = readDraftFile(damaged, ENGLISH);
-    expect(read.ok && read.notes).toEqual([`The draft is damaged from action 6 of ${file.count} on; everything before it is restored`]);
+    expect(read.ok && read.notes).toEqual(
+      [`The draft is damaged from action 6 of ${file.count} on; everything before it is restored`]
+    );
     expect(stateOf(new LoadSchedule(read.ok ? read.content : undefined))).toEqual(STATES[5]);
   });
 
   test.each<[string, (body: DraftBody) => unknown]>([
     ['a beginning without acceptances', ({ base, actions }) => ({ base: { ...base, accepted: undefined }, actions })],
     ['a beginning without rows', ({ base, actions }) => ({ base: { ...base, sheets: undefined }, actions })],
-    ['a row with an id that would fill the memory', ({ base, actions }) => ({ base: { ...base, sheets: { ...base.sheets, feeds: [{ id: 4e9, cells: {} }] } }, actions })],
+    [
+      'a row with an id that would fill the memory',
+      ({ base, actions }) =>
+        ({ base: { ...base, sheets: { ...base.sheets, feeds: [{ id: 4e9, cells: {} }] } }, actions }),
+    ],
     ['an action about a row that is not there', ({ base, actions }) =>
-      ({ base, actions: [...actions, { cause: 'act', label: '', changes: [{ op: 'set', sheet: 'feeds', id: 5, key: 'rated', value: 1 }] }] })],
+      (
+        {
+          base,
+          actions: [
+            ...actions,
+            { cause: 'act', label: '', changes: [{ op: 'set', sheet: 'feeds', id: 5, key: 'rated', value: 1 }] },
+          ],
+        }
+      )],
     ['no actions', ({ base }) => ({ base })],
   ])('with %s is damaged', (_what, damage) => {
     expect(renewDraft(damage(draft()) as DraftBody, 1)).toBeUndefined();

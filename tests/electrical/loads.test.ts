@@ -87,7 +87,9 @@ describe('limits', () => {
 describe('contacts', () => {
   // Common practice, no source: contacts of 5 A and of 16 A, which lamps may only load with a part of it.
   test.each([
-    { kind: 'resistive', rating: 16 }, { kind: 'lamp', rating: 5 }, { kind: 'motor', rating: 3 }, { kind: 'coil', rating: 2 },
+    {
+      kind: 'resistive', rating: 16,
+    }, { kind: 'lamp', rating: 5 }, { kind: 'motor', rating: 3 }, { kind: 'coil', rating: 2 },
   ] as const)('$kind: $rating A', ({ kind, rating }) => {
     expect(contactRating(kind, 16, 5, 3, 2)).toBe(rating);
   });

@@ -38,9 +38,19 @@ describe('the longest run', () => {
     { by: 'devices that need more than the supply has', limits: { minVolts: 25 }, metres: 0 },
     { by: 'a conductor that carries less than it draws', limits: { carriesAmps: 0.9 }, metres: 0 },
     { by: 'a conductor that carries less than its protection', limits: { carriesAmps: 1.9, protection }, metres: 0 },
-    { by: 'the drop, with a conductor that just carries its protection', limits: { maxDrop: 0.05, carriesAmps: 2, protection }, metres: 24 },
-    { by: 'the cable, where the supply is not known', limits: { protection: { protectionAmps: 2, trip: 5 } }, metres: 48 },
-    { by: 'the last voltage above 0, where the multiple is not known', limits: { protection: { protectionAmps: 2 } }, metres: 480 },
+    {
+      by: 'the drop, with a conductor that just carries its protection',
+      limits: { maxDrop: 0.05, carriesAmps: 2, protection }, metres: 24,
+    },
+    {
+      by: 'the cable, where the supply is not known', limits: {
+        protection: { protectionAmps: 2, trip: 5 },
+      }, metres: 48,
+    },
+    {
+      by: 'the last voltage above 0, where the multiple is not known', limits: { protection: { protectionAmps: 2 } },
+      metres: 480,
+    },
   ])('is limited by $by: $metres m', ({ limits, metres }) => {
     expect(longestRun(lamp, 20, limits)).toEqual(metres === null ? null : closeTo(metres, NEAR));
   });
@@ -101,10 +111,22 @@ describe('the smallest conductor', () => {
     { by: '5 % drop, on two pairs', limits: { maxDrop: 0.05 }, pairs: 2, place: 4 },
     { by: 'no limit but its current', limits: {}, place: 2 },
     { by: 'the short circuit', limits: { protection }, place: 0 },
-    { by: 'protection of 12 A with a multiple of 1', limits: { protection: { ...protection, protectionAmps: 12, trip: 1 } }, place: 4 },
-    { by: 'protection of 16 A with a multiple of 2', limits: { protection: { ...protection, protectionAmps: 16, trip: 2 } }, place: 3 },
-    { by: 'protection of 24 A, on two pairs', limits: { protection: { ...protection, protectionAmps: 24, trip: 1 } }, pairs: 2, place: 4 },
-    { by: 'protection of 12 A where multiple and supply are not known', limits: { protection: { protectionAmps: 12 } }, place: 4 },
+    {
+      by: 'protection of 12 A with a multiple of 1',
+      limits: { protection: { ...protection, protectionAmps: 12, trip: 1 } }, place: 4,
+    },
+    {
+      by: 'protection of 16 A with a multiple of 2',
+      limits: { protection: { ...protection, protectionAmps: 16, trip: 2 } }, place: 3,
+    },
+    {
+      by: 'protection of 24 A, on two pairs', limits: { protection: { ...protection, protectionAmps: 24, trip: 1 } },
+      pairs: 2, place: 4,
+    },
+    {
+      by: 'protection of 12 A where multiple and supply are not known', limits: { protection: { protectionAmps: 12 } },
+      place: 4,
+    },
     { by: 'a drop that none keeps to', limits: { maxDrop: 0.01 }, place: null },
   ])('by $by', ({ limits, pairs, place }) => {
     expect(smallestConductor({ ...run, pairs: pairs ?? 1 }, limits, candidates)).toBe(place);

@@ -59,7 +59,8 @@ describe('an independent nodal solver finds the same', () => {
     }
   });
 
-  test('the current that the taps draw at these voltages is the current at the start, and the end the lowest voltage', () => {
+  test('the current that the taps draw at these voltages is the current at the start, and the end the lowest voltage',
+    () => {
     for (const { run, solution } of working) {
       if (!solution.working) continue;
       const drawn = run.taps.map(({ amps = 0, watts = 0 }, place) => amps + watts / (solution.tapVolts[place] ?? NaN));

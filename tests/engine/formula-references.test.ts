@@ -40,21 +40,60 @@ describe('references follow their rows', () => {
     ['a cell, when another moves over it', '=branches!B2', () => move('branches', 4, 0), ['=branches!B3', 20]],
     ['a cell, when a row above goes', '=branches!B5', () => remove('branches', 1), ['=branches!B4', 50]],
     ['a range grows with a row within', '=SUM(branches!B1:B3)', () => insert(1, 5), ['=SUM(branches!B1:B4)', 65]],
-    ['a range does not grow with a row beyond', '=SUM(branches!B1:B3)', () => insert(3, 5), ['=SUM(branches!B1:B3)', 60]],
-    ['a range does not grow with a row before', '=SUM(branches!B1:B3)', () => insert(0, 5), ['=SUM(branches!B2:B4)', 60]],
+    [
+      'a range does not grow with a row beyond', '=SUM(branches!B1:B3)', () => insert(3, 5),
+      ['=SUM(branches!B1:B3)', 60],
+    ],
+    [
+      'a range does not grow with a row before', '=SUM(branches!B1:B3)', () => insert(0, 5),
+      ['=SUM(branches!B2:B4)', 60],
+    ],
     ['a blank row within adds nothing', '=SUM(branches!B1:B3)', () => insert(1, null), ['=SUM(branches!B1:B4)', 60]],
-    ['a range shrinks by a row within', '=SUM(branches!B1:B4)', () => remove('branches', 1), ['=SUM(branches!B1:B3)', 80]],
-    ['a range shrinks at its start', '=SUM(branches!B1:B4)', () => remove('branches', 0, 1), ['=SUM(branches!B1:B2)', 70]],
-    ['a range shrinks at its end', '=SUM(branches!B1:B4)', () => remove('branches', 2, 3), ['=SUM(branches!B1:B2)', 30]],
-    ['a range that was typed upwards shrinks', '=SUM(branches!B4:B1)', () => remove('branches', 3), ['=SUM(branches!B3:B1)', 60]],
-    ['a range of which all rows go is broken', '=SUM(branches!B2:B3)', () => remove('branches', 1, 2), ['=SUM(#REF!)', null]],
+    [
+      'a range shrinks by a row within', '=SUM(branches!B1:B4)', () => remove('branches', 1),
+      ['=SUM(branches!B1:B3)', 80],
+    ],
+    [
+      'a range shrinks at its start', '=SUM(branches!B1:B4)', () => remove('branches', 0, 1),
+      ['=SUM(branches!B1:B2)', 70],
+    ],
+    [
+      'a range shrinks at its end', '=SUM(branches!B1:B4)', () =>
+        remove('branches', 2, 3), ['=SUM(branches!B1:B2)', 30],
+    ],
+    [
+      'a range that was typed upwards shrinks', '=SUM(branches!B4:B1)', () => remove('branches', 3),
+      ['=SUM(branches!B3:B1)', 60],
+    ],
+    [
+      'a range of which all rows go is broken', '=SUM(branches!B2:B3)', () => remove('branches', 1, 2),
+      ['=SUM(#REF!)', null],
+    ],
     ['a cell whose row goes is broken', '=branches!B2*2', () => remove('branches', 1), ['=#REF!*2', null]],
-    ['a range covers what moves into it', '=SUM(branches!B1:B2)', () => move('branches', 4, 1), ['=SUM(branches!B1:B3)', 80]],
-    ['and leaves what moves out of it', '=SUM(branches!B1:B3)', () => move('branches', 1, 4), ['=SUM(branches!B1:B2)', 40]],
-    ['a range stretches with its corner', '=SUM(branches!B1:B2)', () => move('branches', 1, 4), ['=SUM(branches!B1:B5)', 150]],
-    ['conditions still match when the order has changed', '=COUNTIF(branches!B1:B5;">25")', () => move('branches', 0, 2), ['=COUNTIF(branches!B3:B5;">25")', 2]],
-    ['sums beside a condition keep their rows', '=SUMIF(branches!A2:A5;"B30";branches!B2:B5)', () => move('branches', 2, 3), ['=SUMIF(branches!A2:A5;"B30";branches!B2:B5)', 30]],
-    ['a place in a range counts in the order shown', '=INDEX(branches!B2:B5;2)', () => move('branches', 2, 3), ['=INDEX(branches!B2:B5;2)', 40]],
+    [
+      'a range covers what moves into it', '=SUM(branches!B1:B2)', () => move('branches', 4, 1),
+      ['=SUM(branches!B1:B3)', 80],
+    ],
+    [
+      'and leaves what moves out of it', '=SUM(branches!B1:B3)', () => move('branches', 1, 4),
+      ['=SUM(branches!B1:B2)', 40],
+    ],
+    [
+      'a range stretches with its corner', '=SUM(branches!B1:B2)', () => move('branches', 1, 4),
+      ['=SUM(branches!B1:B5)', 150],
+    ],
+    [
+      'conditions still match when the order has changed', '=COUNTIF(branches!B1:B5;">25")',
+      () => move('branches', 0, 2), ['=COUNTIF(branches!B3:B5;">25")', 2],
+    ],
+    [
+      'sums beside a condition keep their rows', '=SUMIF(branches!A2:A5;"B30";branches!B2:B5)',
+      () => move('branches', 2, 3), ['=SUMIF(branches!A2:A5;"B30";branches!B2:B5)', 30],
+    ],
+    [
+      'a place in a range counts in the order shown', '=INDEX(branches!B2:B5;2)', () => move('branches', 2, 3),
+      ['=INDEX(branches!B2:B5;2)', 40],
+    ],
   ])('%s', (_name, formula, change, expected) => {
     type(formula);
     const before = state();
@@ -116,7 +155,10 @@ test('formula cells are saved and loaded identically', () => {
   const content = { details: {}, sheets: { branches, supplies: cells.map((rated) => ({ rated })) } };
   const once = new LoadSchedule(content);
   expect(once.formulaProblems).toEqual([
-    { sheet: 'supplies', row: 11, key: 'rated', text: '=FOO([branches.limit#1])', problem: expect.stringMatching(/^FOO /) as string },
+    {
+      sheet: 'supplies', row: 11, key: 'rated', text: '=FOO([branches.limit#1])',
+      problem: expect.stringMatching(/^FOO /) as string,
+    },
   ]);
   expect(once.content().sheets.supplies?.slice(0, -1)).toEqual(content.sheets.supplies.slice(0, -1));
   const twice = new LoadSchedule(once.content());
@@ -128,7 +170,9 @@ test('a file with a formula that cannot be read is not loaded at all', () => {
   const before = schedule.content();
   for (const rated of ['=NOW()', '=SUM(B:B)', '=((1)', '=[nowhere.qty#1]', '=[feeds.rated#9]', '=C2']) {
     const problems = schedule.load({ details: {}, sheets: { feeds: [{ feed: 'F9', rated: 1 }, { rated }] } }, 'Open');
-    expect(problems).toEqual([{ sheet: 'feeds', row: 2, key: 'rated', text: rated, problem: expect.any(String) as string }]);
+    expect(problems).toEqual(
+      [{ sheet: 'feeds', row: 2, key: 'rated', text: rated, problem: expect.any(String) as string }]
+    );
     expect(schedule.content()).toEqual(before);
     expect(schedule.undoLabel).toBeUndefined();
   }

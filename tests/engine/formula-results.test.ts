@@ -5,7 +5,8 @@ import { enter, findingsAt, reference, scheduleOf, typeFormula, valueAt } from '
 
 /** What the finding on a formula in a column says, if there is one. */
 function fault(schedule: LoadSchedule, sheet: SheetName, at: number, key: string): string | undefined {
-  return findingsAt(schedule, sheet, at).find((finding) => finding.rule === 'formula-without-result' && finding.key === key)?.message;
+  return findingsAt(schedule, sheet, at)
+    .find((finding) => finding.rule === 'formula-without-result' && finding.key === key)?.message;
 }
 
 describe('a result that the column does not allow is refused with a finding', () => {
@@ -47,7 +48,9 @@ describe('a text to look for', () => {
 
   test.each([
     // Criteria of OpenFormula, with its settings for whole cells and wildcards (from memory); capitals do not matter.
-    ['a whole cell', 'Spot', 2], ['the beginning', 'Spot*', 3], ['the end', '*spot', 3], ['anywhere', '*spot*', 4], ['any one letter', 'Sp?t', 2],
+    ['a whole cell', 'Spot', 2], [
+      'the beginning', 'Spot*', 3,
+    ], ['the end', '*spot', 3], ['anywhere', '*spot*', 4], ['any one letter', 'Sp?t', 2],
     ['no part of a cell', 'pot', 0],
   ])('is %s', (_what, text, count) => {
     const schedule = scheduleOf({ devices });
@@ -62,7 +65,8 @@ describe('unknown is not zero', () => {
     const schedule = scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], devices: [row(null, 100), row(4, 100)] });
     typeFormula(schedule, 'devices', 1, 'qty', '=D1+4');
     expect(valueAt(schedule, 'devices', 1, 'connected')).toBeNull();
-    expect(fault(schedule, 'devices', 1, 'qty')).toBe('Ref D: the formula in Qty reads a cell that is empty. Fill that cell.');
+    expect(fault(schedule, 'devices', 1, 'qty'))
+      .toBe('Ref D: the formula in Qty reads a cell that is empty. Fill that cell.');
     expect(valueAt(schedule, 'supplies', 0, 'status')).toBe('incomplete');
     enter(schedule, 'devices', 0, { qty: 2 });
     expect(valueAt(schedule, 'devices', 1, 'connected')).toBeCloseTo(0.6, 12);
@@ -85,8 +89,14 @@ describe('unknown is not zero', () => {
   });
 
   test('no default takes the place of a formula without a result', () => {
-    const schedule = scheduleOf({ types: [{ type: 'T', draw: 100, diversity: '=1/0' }], devices: [{ type: 'T', qty: 1, rail: 'L1' }], supplies: [{ rail: 'L1', rated: 1 }] });
-    expect([valueAt(schedule, 'devices', 0, 'diversity'), valueAt(schedule, 'devices', 0, 'demand')]).toEqual([null, null]);
+    const schedule = scheduleOf(
+      {
+        types: [{ type: 'T', draw: 100, diversity: '=1/0' }], devices: [{ type: 'T', qty: 1, rail: 'L1' }],
+        supplies: [{ rail: 'L1', rated: 1 }],
+      }
+    );
+    expect([valueAt(schedule, 'devices', 0, 'diversity'), valueAt(schedule, 'devices', 0, 'demand')])
+      .toEqual([null, null]);
   });
 });
 
@@ -102,10 +112,23 @@ describe('loops', () => {
     ['two that read one another', [['devices', 0, 'qty', '=D2'], ['devices', 1, 'qty', '=D1']],
       [['devices', 0, 'qty', OWN], ['devices', 1, 'qty', OWN]]],
     ['a range that holds the cell', [['devices', 0, 'qty', '=SUM(D1:D2)']], [['devices', 0, 'qty', OWN]]],
-    ['an input that reads what follows from it', [['devices', 0, 'qty', `=${reference('devices', 'connected')}*10`]], [['devices', 0, 'qty', OWN]]],
-    ['a quantity that reads the total of its rail', [['devices', 0, 'qty', `=ROUND(${CONNECTED};0)`]], [['devices', 0, 'qty', OWN]]],
-    ['one that reads what follows from the total', [['devices', 0, 'unitDraw', `=${reference('supplies', 'demand')}*100`]], [['devices', 0, 'unitDraw', OWN]]],
-    ['one that goes by another sheet', [['feeds', 0, 'rated', `=${CONNECTED}`], ['devices', 0, 'qty', `=${reference('feeds', 'rated')}`]], [['devices', 0, 'qty', OWN]]],
+    [
+      'an input that reads what follows from it', [['devices', 0, 'qty', `=${reference('devices', 'connected')}*10`]],
+      [['devices', 0, 'qty', OWN]],
+    ],
+    [
+      'a quantity that reads the total of its rail', [['devices', 0, 'qty', `=ROUND(${CONNECTED};0)`]],
+      [['devices', 0, 'qty', OWN]],
+    ],
+    [
+      'one that reads what follows from the total',
+      [['devices', 0, 'unitDraw', `=${reference('supplies', 'demand')}*100`]], [['devices', 0, 'unitDraw', OWN]],
+    ],
+    [
+      'one that goes by another sheet',
+      [['feeds', 0, 'rated', `=${CONNECTED}`], ['devices', 0, 'qty', `=${reference('feeds', 'rated')}`]],
+      [['devices', 0, 'qty', OWN]],
+    ],
   ])('%s: found and told, and nothing hangs', (_name, formulas, faults) => {
     const schedule = scheduleOf(content);
     for (const [sheet, at, key, text] of formulas) expect(typeFormula(schedule, sheet, at, key, text)).toBeUndefined();
@@ -123,7 +146,8 @@ describe('loops', () => {
   test('the sentence names the way round, cell by cell', () => {
     const schedule = scheduleOf(content);
     typeFormula(schedule, 'devices', 0, 'qty', `=ROUND(${CONNECTED};0)`);
-    expect(fault(schedule, 'devices', 0, 'qty')).toBe('Ref D1: the formula in Qty depends on its own result: Qty of the device row D1 → '
+    expect(fault(schedule, 'devices', 0, 'qty'))
+      .toBe('Ref D1: the formula in Qty depends on its own result: Qty of the device row D1 → '
       + 'Connected of the supply L1 → Connected of the device row D1 → Qty of the device row D1. Take one of these references out.');
     enter(schedule, 'supplies', 0, { rail: 'L7' });
     enter(schedule, 'devices', 0, { rail: 'L7' });
@@ -137,7 +161,12 @@ describe('loops', () => {
       devices: [...content.devices, { ref: 'D3', unitDraw: 1000, rail: 'L2' }] });
     expect(typeFormula(schedule, 'devices', 2, 'qty', `=ROUND(${CONNECTED}*10;0)`)).toBeUndefined();
     // 0.3 A on L1, times 10: 3 devices of 1 A on L2
-    expect([fault(schedule, 'devices', 2, 'qty'), valueAt(schedule, 'devices', 2, 'qty'), valueAt(schedule, 'supplies', 1, 'connected')])
+    expect(
+      [
+        fault(schedule, 'devices', 2, 'qty'), valueAt(schedule, 'devices', 2, 'qty'),
+        valueAt(schedule, 'supplies', 1, 'connected'),
+      ]
+    )
       .toEqual([undefined, 3, 3]);
     enter(schedule, 'devices', 1, { qty: 4 });
     expect(valueAt(schedule, 'supplies', 1, 'connected')).toBe(5);
@@ -158,12 +187,20 @@ describe('loops', () => {
 
   test('10,000 formulas in a column, each on the one above, and a sum over them, take no time that grows with their square', () => {
     const rows = 10_000;
-    const devices: Cells[] = Array.from({ length: rows }, (_, at) => ({ ref: `D${at}`, qty: at === 0 ? 1 : `=[devices.qty@D${at - 1}]+1`, unitDraw: 1, rail: 'L1' }));
+    const devices: Cells[] = Array.from(
+      { length: rows },
+      (_, at) => ({ ref: `D${at}`, qty: at === 0 ? 1 : `=[devices.qty@D${at - 1}]+1`, unitDraw: 1, rail: 'L1' })
+    );
     const start = performance.now();
-    const schedule = scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], devices, feeds: [{ feed: 'F', rated: `=SUM([devices.qty#1:#${rows}])` }] });
+    const schedule = scheduleOf(
+      {
+        supplies: [{ rail: 'L1', rated: 10 }], devices, feeds: [{ feed: 'F', rated: `=SUM([devices.qty#1:#${rows}])` }],
+      }
+    );
     expect(valueAt(schedule, 'feeds', 0, 'rated')).toBe(rows * (rows + 1) / 2);
     typeFormula(schedule, 'devices', 0, 'qty', `=D${rows}`);
-    expect(schedule.findings.filter(({ rule, sheet }) => rule === 'formula-without-result' && sheet === 'devices')).toHaveLength(rows);
+    expect(schedule.findings.filter(({ rule, sheet }) => rule === 'formula-without-result' && sheet === 'devices'))
+      .toHaveLength(rows);
     schedule.undo();
     expect(valueAt(schedule, 'feeds', 0, 'rated')).toBe(rows * (rows + 1) / 2);
     // A walk along all rows from each of them would take minutes.
@@ -172,9 +209,11 @@ describe('loops', () => {
 
   test('a rating that reads the demand is no loop, and follows it', () => {
     const schedule = scheduleOf(content);
-    expect(typeFormula(schedule, 'supplies', 0, 'rated', `=ROUNDUP(${reference('supplies', 'demand')}*2;0)`)).toBeUndefined();
+    expect(typeFormula(schedule, 'supplies', 0, 'rated', `=ROUNDUP(${reference('supplies', 'demand')}*2;0)`))
+      .toBeUndefined();
     // 0.3 A, twice that rounded up
-    expect([valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'rated')]).toEqual([0.30000000000000004, 1]);
+    expect([valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'rated')])
+      .toEqual([0.30000000000000004, 1]);
     enter(schedule, 'devices', 1, { qty: 20 });
     // 0.1 A + 2 A, twice that is 4.2 A
     expect([valueAt(schedule, 'supplies', 0, 'rated'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([5, 'ok']);
@@ -183,10 +222,13 @@ describe('loops', () => {
 
 test('a formula follows every edit on its way, across sheets', () => {
   const schedule = scheduleOf({
-    types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'L1', rated: 10 }], devices: [{ ref: 'D1', type: 'T', qty: 5, rail: 'L1' }],
+    types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'L1', rated: 10 }], devices: [
+      { ref: 'D1', type: 'T', qty: 5, rail: 'L1' },
+    ],
     outputs: [{ output: 'Q1', power: 230, qty: 1 }],
   });
-  expect(typeFormula(schedule, 'outputs', 0, 'qty', `=ROUNDUP(${reference('devices', 'connected')}*10;0)`)).toBeUndefined();
+  expect(typeFormula(schedule, 'outputs', 0, 'qty', `=ROUNDUP(${reference('devices', 'connected')}*10;0)`))
+    .toBeUndefined();
   const current = () => valueAt(schedule, 'outputs', 0, 'current');
   expect(current()).toBe(5);
   enter(schedule, 'types', 0, { draw: 200 });

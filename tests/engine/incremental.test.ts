@@ -32,12 +32,15 @@ describe('after any actions', () => {
   });
 
   test('a formula that comes back has its result, though it was gone in between', () => {
-    const schedule = new LoadSchedule({ details: {}, sheets: { outputs: [{ qty: 2, inrush: 12 }, { qty: 3, inrush: 12 }] } });
+    const schedule =
+      new LoadSchedule({ details: {}, sheets: { outputs: [{ qty: 2, inrush: 12 }, { qty: 3, inrush: 12 }] } });
     const first = schedule.rows('outputs')[0]!.id;
     const read = schedule.checkFormula('outputs', 'qty', '=4*G2');
     if (!read.ok) throw new Error(read.problem);
     const inrushTotal = () => schedule.value('outputs', first, 'inrushTotal');
-    schedule.act('formula', setCells(schedule.document, [{ sheet: 'outputs', id: first, key: 'qty', value: read.value }]));
+    schedule.act(
+      'formula', setCells(schedule.document, [{ sheet: 'outputs', id: first, key: 'qty', value: read.value }])
+    );
     expect(inrushTotal()).toBe(4 * 3 * 12);
     schedule.undo();
     expect(inrushTotal()).toBe(2 * 12);

@@ -3,7 +3,8 @@ import { LoadSchedule, setCells } from '../../src/index.ts';
 
 afterEach(() => { vi.restoreAllMocks(); });
 
-test('a listener that throws keeps no other from hearing, nor the action from being done, and its error is not lost', () => {
+test('a listener that throws keeps no other from hearing, nor the action from being done, and its error is not lost',
+  () => {
   const later = vi.spyOn(globalThis, 'queueMicrotask').mockImplementation(() => undefined);
   const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1 }] } });
   const heard: string[] = [];

@@ -10,7 +10,9 @@ import { reference, scheduleOf, typeFormula, valueAt } from '../support/schedule
 function types(): LoadSchedule {
   return scheduleOf({
     types: [
-      { type: 'a', draw: 1 }, { type: 'b', draw: 2 }, { type: 'c', draw: 3, description: 'b' }, { type: 'd' }, { type: 'e', draw: 5 },
+      { type: 'a', draw: 1 }, { type: 'b', draw: 2 }, {
+        type: 'c', draw: 3, description: 'b',
+      }, { type: 'd' }, { type: 'e', draw: 5 },
     ],
     enclosures: [{ enclosure: 'E' }],
   });
@@ -119,7 +121,11 @@ test.each<[clause: string, formula: string, value: number, why: string]>([
 
 test('references without a sheet mean the own one: A1, $A$1, [.A1], [.A1:.A2]', () => {
   const schedule = scheduleOf({ branches: [{ limit: 10 }, { limit: 20 }, {}, { branch: 'B' }] });
-  for (const [formula, value] of [['=B1+1', 11], ['=$B$2', 20], ['=[.B1]*2', 20], ['=SUM([.B1:.B2])', 30], ['=SUM(B1:B3)', 30]] as const) {
+  for (
+    const [formula, value] of [
+      ['=B1+1', 11], ['=$B$2', 20], ['=[.B1]*2', 20], ['=SUM([.B1:.B2])', 30], ['=SUM(B1:B3)', 30],
+    ] as const
+  ) {
     expect([formula, typeFormula(schedule, 'branches', 3, 'limit', formula)]).toEqual([formula, undefined]);
     expect([formula, valueAt(schedule, 'branches', 3, 'limit')]).toEqual([formula, value]);
   }

@@ -33,7 +33,8 @@ function expectedRow(sheet: SheetName, figures: object): Record<string, unknown>
   const row: Record<string, unknown> = Object.fromEntries(Object.entries(values)
     .map(([key, value]) => [key, typeof value === 'number' ? closeTo(value, TOLERANCE) : value]));
   for (const [total, is] of Object.entries(partial)) {
-    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is || row[`${key} is partial`] === true;
+    for (const key of FOLLOWING[`${sheet}.${total}`]!) row[`${key} is partial`] = is
+      || row[`${key} is partial`] === true;
   }
   return row;
 }
@@ -55,7 +56,9 @@ function expectSame(schedule: LoadSchedule, figures: Figures): void {
   }
 }
 
-/** Whether the independent calculation knows a cell: formulas of plain arithmetic, with results that the column allows. */
+/**
+ * Whether the independent calculation knows a cell: formulas of plain arithmetic, with results that the column allows.
+ */
 function isPlain(sheet: SheetName, key: string, value: CellValue): boolean {
   if (!isFormula(value)) return true;
   if (!/^=[\d.+*/() -]+$/.test(value)) return false;
@@ -107,19 +110,35 @@ test('supplies in enclosures that get warm: every figure, status and sign is wha
 });
 
 test.each([
-  ['=1/0', 'supplies', 'derating'], ['=1/0', 'supplies', 'target'], ['=1/0', 'supplies', 'units'], ['=1/0', 'supplies', 'voltage'],
-  ['=1/0', 'branches', 'limit'], ['=1/0', 'branches', 'reserve'], ['=1/0', 'outputs', 'qty'], ['=1/0', 'outputs', 'voltage'],
-  ['=1/0', 'outputs', 'powerFactor'], ['=1/0', 'outputs', 'target'], ['=1/0', 'feeds', 'diversity'], ['=1/0', 'feeds', 'target'],
-  ['=1/0', 'feeds', 'voltage'], ['=1/0', 'devices', 'qty'], ['=1/0', 'devices', 'unitDraw'], ['=1/0', 'devices', 'diversity'],
-  ['=2*3', 'devices', 'qty'], ['=1/4', 'devices', 'diversity'], ['=3*4', 'types', 'power'], ['=1/0', 'types', 'diversity'],
+  [
+    '=1/0', 'supplies', 'derating',
+  ], ['=1/0', 'supplies', 'target'], ['=1/0', 'supplies', 'units'], ['=1/0', 'supplies', 'voltage'],
+  ['=1/0', 'branches', 'limit'], [
+    '=1/0', 'branches', 'reserve',
+  ], ['=1/0', 'outputs', 'qty'], ['=1/0', 'outputs', 'voltage'],
+  [
+    '=1/0', 'outputs', 'powerFactor',
+  ], ['=1/0', 'outputs', 'target'], ['=1/0', 'feeds', 'diversity'], ['=1/0', 'feeds', 'target'],
+  ['=1/0', 'feeds', 'voltage'], ['=1/0', 'devices', 'qty'], ['=1/0', 'devices', 'unitDraw'], [
+    '=1/0', 'devices', 'diversity',
+  ],
+  ['=2*3', 'devices', 'qty'], [
+    '=1/4', 'devices', 'diversity',
+  ], ['=3*4', 'types', 'power'], ['=1/0', 'types', 'diversity'],
   ['=1/0', 'types', 'draw'], ['=1/0', 'types', 'nodes'], ['=1/0', 'contacts', 'lamp'], ['=1/0', 'contacts', 'inrush'],
-  ...(['height', 'width', 'depth', 'transfer', 'otherLoss', 'ambient', 'maxInside'] as const).map((key) => ['=1/0', 'enclosures', key] as const),
+  ...(['height', 'width', 'depth', 'transfer', 'otherLoss', 'ambient', 'maxInside'] as const)
+    .map((key) => ['=1/0', 'enclosures', key] as const),
   ['=1/0', 'supplies', 'lessPerKelvin'], ['=1/0', 'supplies', 'efficiency'], ['=30+7.5', 'enclosures', 'ambient'],
 ] as const)('the formula %s in %s.%s tells on the figures and the status as it does there', (formula, sheet, key) => {
   const sheets = {
     types: [{ type: 'T', power: 12, diversity: 0.5, nodes: 1 }],
     supplies: [{ rail: 'L1', rated: 10, fuse: 12, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 }],
-    enclosures: [{ enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 10, ambient: 35, maxInside: 50 }],
+    enclosures: [
+      {
+        enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 10, ambient: 35,
+        maxInside: 50,
+      },
+    ],
     branches: [{ branch: 'B1', limit: 32 }],
     devices: [{ type: 'T', qty: 2, rail: 'L1', branch: 'B1' }],
     contacts: [{ contact: 'K', lamp: 5, inrush: 80 }],
@@ -152,7 +171,8 @@ test('the whole demo comes to what the independent calculation gives', () => {
   const figures = recalculate(demo);
   expectSame(schedule, figures);
   expect(figures.devices.length).toBeGreaterThan(120);
-  const runs = schedule.rows('runs').map(({ id }) => Object.fromEntries(['current', 'endVoltage', 'faultCurrent', 'carries', 'status']
+  const runs = schedule.rows('runs')
+    .map(({ id }) => Object.fromEntries(['current', 'endVoltage', 'faultCurrent', 'carries', 'status']
     .map((key) => [key, schedule.value('runs', id, key)])));
   const neither = expect.stringMatching(/^(ok|incomplete)$/) as string;
   expect(runs).toEqual(recalculateRuns(demo).map(({ current, endVoltage, faultCurrent, carries, faults }) => ({

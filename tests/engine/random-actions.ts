@@ -9,7 +9,9 @@ import {
 const TAGS = ['A', 'B', 'C', 'D'];
 
 /** Formulas that a person might type, some of them wrong. */
-const FORMULAS = ['=2*3', '=D1', '=SUM(D1:D3)', '=supplies!D1/10', '=1/0', '=ROUND(D2*1.5;0)', '=types.D1', '=[.D1]+1', '=M1'];
+const FORMULAS = [
+  '=2*3', '=D1', '=SUM(D1:D3)', '=supplies!D1/10', '=1/0', '=ROUND(D2*1.5;0)', '=types.D1', '=[.D1]+1', '=M1',
+];
 
 function valueOf(column: InputColumn): fc.Arbitrary<CellValue> {
   if (column.to !== undefined || column.tag === true) return fc.constantFrom<CellValue>(null, ...TAGS, 'nowhere');
@@ -30,7 +32,8 @@ const cellsOf = (sheet: SheetName): fc.Arbitrary<Cells> =>
   fc.record(Object.fromEntries(inputColumns(sheet).map((column) => [column.key, valueOf(column)])))
     .map((cells): Cells => Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null)));
 
-const someSheet = fc.constantFrom(...SHEET_NAMES, 'devices' as const, 'devices' as const, 'supplies' as const, 'outputs' as const);
+const someSheet =
+  fc.constantFrom(...SHEET_NAMES, 'devices' as const, 'devices' as const, 'supplies' as const, 'outputs' as const);
 const place = fc.nat({ max: 30 });
 
 /** A small schedule with rows on every sheet. */
@@ -123,7 +126,8 @@ const rounded = (value: CellValue): CellValue => typeof value === 'number' ? Num
 
 /** Everything that a schedule comes to, by sheet and row in order, with what was found. */
 export function allOf(schedule: LoadSchedule): unknown {
-  const sheets = SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(SCHEMA[sheet].columns
+  const sheets =
+    SHEET_NAMES.map((sheet) => schedule.rows(sheet).map(({ id }) => Object.fromEntries(SCHEMA[sheet].columns
     .map(({ key }) => [key, [rounded(schedule.value(sheet, id, key)), schedule.partialSign(sheet, id, key)]]))));
   const findings = schedule.findings.map(({ id: _id, ...finding }) =>
     ({ ...finding, value: rounded(finding.value), limit: rounded(finding.limit) }));

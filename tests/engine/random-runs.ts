@@ -8,12 +8,15 @@ import { nodalVoltages } from '../support/nodal-solver.ts';
  * Numbers of two decimals, as people enter them; places closer than a centimetre would strain the matrix, not the
  * rules.
  */
-const between = (min: number, max: number) => fc.integer({ min: min * 100, max: max * 100 }).map((hundredths) => hundredths / 100);
+const between = (min: number, max: number) =>
+  fc.integer({ min: min * 100, max: max * 100 }).map((hundredths) => hundredths / 100);
 /** A cell that is mostly filled. */
 const mostly = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { freq: 8 });
 
 const someType = fc.record({
-  load: fc.constantFrom('current', 'power', null), draw: fc.option(between(1, 400)), power: fc.option(between(0, 60), { freq: 3 }),
+  load: fc.constantFrom('current', 'power', null), draw: fc.option(between(1, 400)), power: fc.option(
+    between(0, 60), { freq: 3 }
+  ),
   diversity: fc.option(between(0, 1)), minVoltage: fc.option(between(5, 40)),
 });
 const someDevice = fc.record({
@@ -28,7 +31,8 @@ const someSupply = fc.record({
 });
 const someRun = fc.record({
   rail: mostly(fc.constantFrom('S0', 'S1')), conductor: mostly(fc.constantFrom('C0', 'C1', 'C2')),
-  pairs: fc.option(fc.integer({ min: 1, max: 4 })), length: mostly(between(1, 120)), ambient: fc.option(between(-20, 80)),
+  pairs: fc.option(fc.integer({ min: 1, max: 4 })), length: mostly(between(1, 120)),
+  ambient: fc.option(between(-20, 80)),
   grouped: fc.option(fc.integer({ min: 1, max: 24 })), temperature: fc.option(between(-20, 90)),
   basis: fc.constantFrom('connected', 'demand', null), protection: fc.option(between(0.5, 16)),
   trip: fc.option(fc.constantFrom(2, 5, 10)), maxDrop: fc.option(between(0.02, 0.3)),
@@ -43,13 +47,19 @@ const tagged = (key: string, letter: string, rows: readonly object[]): Cells[] =
 
 /** A schedule with three runs on two supplies, some of whose cells are empty. */
 export const someRunSchedule: fc.Arbitrary<Content> = fc.record({
-  types: fc.array(someType, { minLength: 4, maxLength: 4 }), supplies: fc.array(someSupply, { minLength: 2, maxLength: 2 }),
-  conductors: fc.array(someConductor, { minLength: 3, maxLength: 3 }), runs: fc.array(someRun, { minLength: 3, maxLength: 3 }),
+  types: fc.array(someType, { minLength: 4, maxLength: 4 }), supplies: fc.array(
+    someSupply, { minLength: 2, maxLength: 2 }
+  ),
+  conductors: fc.array(
+    someConductor, { minLength: 3, maxLength: 3 }
+  ), runs: fc.array(someRun, { minLength: 3, maxLength: 3 }),
   devices: fc.array(someDevice, { minLength: 3, maxLength: 25, size: 'max' }),
 }).map(({ types, supplies, conductors, runs, devices }) => ({
   details: {},
   sheets: {
-    types: tagged('type', 'T', types), supplies: tagged('rail', 'S', supplies), conductors: tagged('conductor', 'C', conductors),
+    types: tagged('type', 'T', types), supplies: tagged('rail', 'S', supplies), conductors: tagged(
+      'conductor', 'C', conductors
+    ),
     runs: tagged('run', 'W', runs), devices: tagged('ref', 'D', devices),
   },
 }));
@@ -98,11 +108,14 @@ export function independentRun({ sheets }: Content, run: Cells): IndependentRun 
   const supplyVolts = supply === undefined ? null : given(supply, 'voltage', 24);
   const length = given(run, 'length');
   const devices = sheets.devices!.filter((row) => row.run === run.run);
-  const needs = devices.filter(({ qty }) => qty !== 0).map((row) => given(find('types', 'type', row.type), 'minVoltage'))
+  const needs = devices.filter(({ qty }) => qty !== 0)
+    .map((row) => given(find('types', 'type', row.type), 'minVoltage'))
     .filter((volts) => volts !== null);
   const minVoltage = needs.length === 0 ? null : Math.max(...needs);
   const carries = carriesOf(find('conductors', 'conductor', run.conductor), run);
-  if (supplyVolts === null || length === null) return { run: undefined, missing: 0, minVoltage, faultCurrent: null, carries, taps: [] };
+  if (supplyVolts === null || length === null) {
+    return { run: undefined, missing: 0, minVoltage, faultCurrent: null, carries, taps: [] };
+  }
 
   const taps = devices.map((row): Tap | null => {
     const type = find('types', 'type', row.type);

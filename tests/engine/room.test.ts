@@ -5,15 +5,25 @@ import type { Cells } from '../../src/schedule/index.ts';
 const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
 
 function output(cells: Cells, contact: Cells = CONTACT) {
-  const schedule = scheduleOf({ contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', ...cells }] });
+  const schedule =
+    scheduleOf({ contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', ...cells }] });
   return schedule.room('outputs', idAt(schedule, 'outputs'));
 }
 
 describe('room on an output, by hand', () => {
-  test.each<{ why: string; cells: Cells; contact?: Cells; count: number | null; within: number | null; sentence: string }>([
+  test.each<{
+    why: string;
+    cells: Cells;
+    contact?: Cells;
+    count: number | null;
+    within: number | null;
+    sentence: string
+  }>([
     {
       // 230 W at 230 V is 1 A each: 4 A of 10 A, 8 A to the target.
-      why: 'steady current', cells: { qty: 4, power: 230 }, contact: { contact: 'relay', lamp: 10 }, count: 6, within: 4,
+      why: 'steady current', cells: { qty: 4, power: 230 }, contact: {
+        contact: 'relay', lamp: 10,
+      }, count: 6, within: 4,
       sentence: 'Room for 6 more of this load before the rating, 4 before the target. Its inrush is not known and not reckoned with.',
     },
     {
@@ -28,13 +38,27 @@ describe('room on an output, by hand', () => {
     },
     {
       // 0.1 A each: (1 − 0.4) ÷ 0.1 is 5.999999999999999 in binary.
-      why: 'exactly up to the rating, in spite of rounding', cells: { qty: 4, power: 23, target: 1, inrush: 0 }, contact: { ...CONTACT, lamp: 1 },
+      why: 'exactly up to the rating, in spite of rounding', cells: {
+        qty: 4, power: 23, target: 1, inrush: 0,
+      }, contact: { ...CONTACT, lamp: 1 },
       count: 6, within: 6, sentence: 'Room for 6 more of this load before the rating.',
     },
-    { why: 'beyond the target', cells: { qty: 9, power: 230, inrush: 1 }, count: 1, within: 0, sentence: 'Room for 1 more of this load before the rating, none before the target.' },
-    { why: 'beyond the rating', cells: { qty: 11, power: 230, inrush: 1 }, count: 0, within: 0, sentence: 'Room for no more of this load before the rating.' },
-    { why: 'none yet', cells: { qty: 0, power: 230, inrush: 1 }, count: 10, within: 8, sentence: 'Room for 10 more of this load before the rating, 8 before the target.' },
-    { why: 'a load that takes nothing', cells: { qty: 1, power: 0, inrush: 0 }, count: null, within: null, sentence: 'One more of this load takes nothing: any number fits.' },
+    {
+      why: 'beyond the target', cells: { qty: 9, power: 230, inrush: 1 }, count: 1, within: 0,
+      sentence: 'Room for 1 more of this load before the rating, none before the target.',
+    },
+    {
+      why: 'beyond the rating', cells: { qty: 11, power: 230, inrush: 1 }, count: 0, within: 0,
+      sentence: 'Room for no more of this load before the rating.',
+    },
+    {
+      why: 'none yet', cells: { qty: 0, power: 230, inrush: 1 }, count: 10, within: 8,
+      sentence: 'Room for 10 more of this load before the rating, 8 before the target.',
+    },
+    {
+      why: 'a load that takes nothing', cells: { qty: 1, power: 0, inrush: 0 }, count: null, within: null,
+      sentence: 'One more of this load takes nothing: any number fits.',
+    },
   ])('$why', ({ cells, contact, count, within, sentence }) => {
     expect(output(cells, contact)).toEqual({ count, withinTarget: within, sentence });
   });
@@ -47,7 +71,9 @@ describe('room on an output, by hand', () => {
 
 describe('room for devices of a type, by hand', () => {
   const types: Cells[] = [
-    { type: 'driver', power: 12, diversity: 0.8, nodes: 1 }, { type: 'switch', draw: 100, nodes: 3 }, { type: 'unknown' },
+    {
+      type: 'driver', power: 12, diversity: 0.8, nodes: 1,
+    }, { type: 'switch', draw: 100, nodes: 3 }, { type: 'unknown' },
     { type: 'passive', draw: 0, nodes: 0 },
   ];
   const schedule = scheduleOf({
@@ -70,15 +96,40 @@ describe('room for devices of a type, by hand', () => {
     schedule.room(sheet, idAt(schedule, sheet, at), idAt(schedule, 'types', type))?.sentence;
 
   test.each([
-    { sheet: 'supplies' as const, at: 0, type: 0, says: 'Room for 15 more of the type driver before what may be used, 10 before the target.' },
-    { sheet: 'supplies' as const, at: 0, type: 1, says: 'Room for 60 more of the type switch before what may be used, 40 before the target.' },
-    { sheet: 'supplies' as const, at: 1, type: 0, says: 'Room for 7 more of the type driver before the rating of its fuse.' },
-    { sheet: 'supplies' as const, at: 2, type: 0, says: 'Room for at most 15 more of the type driver before what may be used, at most 10 before the target.' },
-    { sheet: 'supplies' as const, at: 0, type: 3, says: 'One more of the type passive takes nothing: any number fits.' },
-    { sheet: 'supplies' as const, at: 4, type: 0, says: 'Room for 25 more of the type driver before what may be used, 20 before the target. That more load makes its enclosure warmer is not reckoned with.' },
-    { sheet: 'branches' as const, at: 0, type: 1, says: 'Room for 6 more of the type switch before the limit, 3 before the reserve.' },
-    { sheet: 'branches' as const, at: 0, type: 0, says: 'Room for 20 more of the type driver before the limit, 10 before the reserve.' },
-    { sheet: 'branches' as const, at: 1, type: 0, says: 'Room for at most 50 more of the type driver before the limit.' },
+    {
+      sheet: 'supplies' as const, at: 0, type: 0,
+      says: 'Room for 15 more of the type driver before what may be used, 10 before the target.',
+    },
+    {
+      sheet: 'supplies' as const, at: 0, type: 1,
+      says: 'Room for 60 more of the type switch before what may be used, 40 before the target.',
+    },
+    {
+      sheet: 'supplies' as const, at: 1, type: 0,
+      says: 'Room for 7 more of the type driver before the rating of its fuse.',
+    },
+    {
+      sheet: 'supplies' as const, at: 2, type: 0,
+      says: 'Room for at most 15 more of the type driver before what may be used, at most 10 before the target.',
+    },
+    {
+      sheet: 'supplies' as const, at: 0, type: 3, says: 'One more of the type passive takes nothing: any number fits.',
+    },
+    {
+      sheet: 'supplies' as const, at: 4, type: 0,
+      says: 'Room for 25 more of the type driver before what may be used, 20 before the target. That more load makes its enclosure warmer is not reckoned with.',
+    },
+    {
+      sheet: 'branches' as const, at: 0, type: 1,
+      says: 'Room for 6 more of the type switch before the limit, 3 before the reserve.',
+    },
+    {
+      sheet: 'branches' as const, at: 0, type: 0,
+      says: 'Room for 20 more of the type driver before the limit, 10 before the reserve.',
+    },
+    {
+      sheet: 'branches' as const, at: 1, type: 0, says: 'Room for at most 50 more of the type driver before the limit.',
+    },
   ])('$says', ({ sheet, at, type, says }) => {
     expect(sentence(sheet, at, type)).toBe(says);
   });

@@ -22,11 +22,14 @@ function scaled(content: Content, factor: number): LoadSchedule {
   const { runs, devices } = content.sheets;
   return new LoadSchedule({
     ...content,
-    sheets: { ...content.sheets, runs: runs!.map(times('length')) as never, devices: devices!.map(times('distance')) as never },
+    sheets: {
+      ...content.sheets, runs: runs!.map(times('length')) as never, devices: devices!.map(times('distance')) as never,
+    },
   });
 }
 
-const isAble = (schedule: LoadSchedule, at: number) => schedule.value('runs', schedule.rows('runs')[at]!.id, 'faultCurrent') !== null;
+const isAble = (schedule: LoadSchedule, at: number) =>
+  schedule.value('runs', schedule.rows('runs')[at]!.id, 'faultCurrent') !== null;
 
 /** Lengths that are scanned, as shares of the length as it is. */
 const FACTORS = Array.from({ length: 50 }, (_, index) => 0.02 * 1.12 ** index);
@@ -48,7 +51,8 @@ describe('by brute force, on random schedules', () => {
         }
       });
     }), { numRuns: 25 });
-    for (const [kind, count] of Object.entries(limited)) expect([kind, count > 0 || kind === 'always']).toEqual([kind, true]);
+    for (const [kind, count] of Object.entries(limited)) expect([kind, count > 0 || kind === 'always'])
+      .toEqual([kind, true]);
   });
 
   test('it is met to a millionth', () => {
@@ -74,7 +78,12 @@ describe('by brute force, on random schedules', () => {
         const able = content.sheets.conductors!.filter(({ conductor, resistance, maxCurrent }) => {
           if (typeof resistance !== 'number' || typeof maxCurrent !== 'number') return false;
           const tried = new LoadSchedule(schedule.content());
-          tried.act('Try', setCells(tried.document, [{ sheet: 'runs', id: tried.rows('runs')[at]!.id, key: 'conductor', value: conductor! }]));
+          tried.act(
+            'Try',
+            setCells(
+              tried.document, [{ sheet: 'runs', id: tried.rows('runs')[at]!.id, key: 'conductor', value: conductor! }]
+            )
+          );
           return works(tried, at);
         });
         const highest = Math.max(...able.map(({ resistance }) => resistance as number));
@@ -111,10 +120,22 @@ describe('what is not known is not held against a run, and the rest is', () => {
   });
 
   test.each<{ why: string; supply: object; run: object; longest: number; smallest: string }>([
-    { why: 'rating unknown: protection against the conductor', supply: {}, run: { protection: 5, trip: 1 }, longest: 240, smallest: 'C' },
-    { why: 'rating unknown: protection above the conductor', supply: {}, run: { protection: 8, trip: 1 }, longest: 0, smallest: 'thick' },
-    { why: 'rating unknown: what the cable lets through', supply: {}, run: { protection: 5, trip: 6 }, longest: 40, smallest: 'thick' },
-    { why: 'rating known: the supply gives too little', supply: { rated: 10 }, run: { protection: 5, trip: 3 }, longest: 0, smallest: '' },
+    {
+      why: 'rating unknown: protection against the conductor', supply: {}, run: { protection: 5, trip: 1 },
+      longest: 240, smallest: 'C',
+    },
+    {
+      why: 'rating unknown: protection above the conductor', supply: {}, run: { protection: 8, trip: 1 }, longest: 0,
+      smallest: 'thick',
+    },
+    {
+      why: 'rating unknown: what the cable lets through', supply: {}, run: { protection: 5, trip: 6 }, longest: 40,
+      smallest: 'thick',
+    },
+    {
+      why: 'rating known: the supply gives too little', supply: { rated: 10 }, run: { protection: 5, trip: 3 },
+      longest: 0, smallest: '',
+    },
     // 0.1 A over r = 0.02 Ω/m lose 5 % of 24 V on 600 m.
     { why: 'no protection: the drop', supply: { rated: 10 }, run: {}, longest: 600, smallest: 'thin' },
   ])('$why', ({ supply, run, longest, smallest }) => {

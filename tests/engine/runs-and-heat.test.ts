@@ -12,9 +12,12 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
   // 20 A of 24 V at 92 %: 480 × (1 ÷ 0.92 − 1) = 41.739 W; with 8.261 W of other devices 50 W.
   // Free, 0.8 × 0.6 × 0.25 m: 1.434 m² (IEC TR 60890 factors); 50 ÷ (5.5 × 1.434) = 6.3395 K.
   const warm = (enclosure: Cells = {}, supply: Cells = {}) => scheduleOf({
-    supplies: [{ rail: 'A', rated: 25, efficiency: 0.92, enclosure: 'E', fullUpTo: 40, lessPerKelvin: 0.025, ...supply }],
+    supplies: [
+      { rail: 'A', rated: 25, efficiency: 0.92, enclosure: 'E', fullUpTo: 40, lessPerKelvin: 0.025, ...supply },
+    ],
     enclosures: [{
-      enclosure: 'E', height: 800, width: 600, depth: 250, mounting: 'free', otherLoss: 50 - 480 * (1 / 0.92 - 1), ambient: 40,
+      enclosure: 'E', height: 800, width: 600, depth: 250, mounting: 'free', otherLoss: 50 - 480 * (1 / 0.92 - 1),
+      ambient: 40,
       maxInside: 55, ...enclosure,
     }],
     devices: [{ rail: 'A', qty: 200, unitDraw: 100 }],
@@ -34,7 +37,8 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
       .toEqual([closeTo(usable, NEAR), closeTo(20 / usable, NEAR), closeTo(usable * 0.8 - 20, NEAR), 'near']);
     // At 20 °C it gives all: 20 A of 25 A are exactly the target.
     enter(schedule, 'enclosures', 0, { ambient: 20 });
-    expect(['usable', 'loading', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key))).toEqual([25, 0.8, 'ok']);
+    expect(['usable', 'loading', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key)))
+      .toEqual([25, 0.8, 'ok']);
     // At 65 °C around it, it gives 25 × (1 − 0.025 × (25 + rise)), 5.4 A.
     enter(schedule, 'enclosures', 0, { ambient: 65 });
     expect(valueAt(schedule, 'supplies', 0, 'usable')).toEqual(closeTo(25 * (1 - 0.025 * (25 + RISE)), NEAR));
@@ -45,19 +49,24 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
   });
 
   test('the line and the derating as a number are multiplied', () => {
-    expect(valueAt(warm({}, { derating: 0.9 }), 'supplies', 0, 'usable')).toEqual(closeTo(25 * 0.9 * (1 - 0.025 * RISE), NEAR));
+    expect(valueAt(warm({}, { derating: 0.9 }), 'supplies', 0, 'usable'))
+      .toEqual(closeTo(25 * 0.9 * (1 - 0.025 * RISE), NEAR));
   });
 
   test('the explanation of what may be used names the line, and its numbers', () => {
     const schedule = warm();
     const { words, numbers, parts } = schedule.explain('supplies', 0, 'usable')!;
-    expect(words).toBe('rated × units × derating × (1 − less per kelvin for each kelvin of inside of the enclosure E above full up to)');
-    expect(numbers!.replaceAll(/[\u00a0\u202f]/g, ' ')).toBe('25.00 A × 1 × 100 % × (1 − 2.5 % for each kelvin of 46.3 °C above 40 °C)');
+    expect(words).toBe(
+      'rated × units × derating × (1 − less per kelvin for each kelvin of inside of the enclosure E above full up to)'
+    );
+    expect(numbers!.replaceAll(/[\u00a0\u202f]/g, ' '))
+      .toBe('25.00 A × 1 × 100 % × (1 − 2.5 % for each kelvin of 46.3 °C above 40 °C)');
     expect(parts.map(({ sheet, key }) => `${sheet}.${key}`)).toContain('enclosures.inside');
   });
 
   test('status: over, near, within limits and incomplete, exactly at the limits too', () => {
-    const statusOf = (enclosure: Cells, supply: Cells = {}) => valueAt(warm(enclosure, supply), 'enclosures', 0, 'status');
+    const statusOf = (enclosure: Cells, supply: Cells = {}) =>
+      valueAt(warm(enclosure, supply), 'enclosures', 0, 'status');
     expect(statusOf({ maxInside: 46 })).toBe('over');
     expect(statusOf({ maxInside: 40 + RISE })).toBe('near');
     expect(statusOf({ maxInside: 45 + RISE })).toBe('near');
@@ -75,7 +84,9 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     schedule.act('add', insertRows(schedule.document, 'devices', 1, [{ rail: 'A', qty: 1 }]));
     // The supply has its efficiency; its demand lacks the draw of the new row.
     expect(valueAt(schedule, 'enclosures', 0, 'supplyLoss')).toEqual(closeTo(480 * (1 / 0.92 - 1), NEAR));
-    for (const key of ['supplyLoss', 'loss', 'rise', 'inside']) expect([key, schedule.partialSign('enclosures', 0, key)]).toEqual([key, '≥']);
+    for (const key of ['supplyLoss', 'loss', 'rise', 'inside']) {
+      expect([key, schedule.partialSign('enclosures', 0, key)]).toEqual([key, '≥']);
+    }
     expect(schedule.partialSign('enclosures', 0, 'area')).toBe('');
     expect(findingsAt(schedule, 'enclosures').map(({ rule }) => rule)).toContain('enclosure-loss-partial');
     expect(valueAt(schedule, 'enclosures', 0, 'status')).toBe('incomplete');
@@ -85,7 +96,8 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
   });
 
   test.each([['no formula is typed', undefined], ['a formula is typed', '=100+100']])(
-    'a supply follows its enclosure from when it has a temperature up to which it gives all, until it has none: %s', (_when, formula) => {
+    'a supply follows its enclosure from when it has a temperature up to which it gives all, until it has none: %s',
+      (_when, formula) => {
       const schedule = warm({}, { fullUpTo: null });
       if (formula !== undefined) expect(typeFormula(schedule, 'devices', 0, 'qty', formula)).toBeUndefined();
       const usable = () => valueAt(schedule, 'supplies', 0, 'usable');
@@ -121,9 +133,12 @@ describe('the runs of the demo', () => {
 
   test('each figure is what settles hop by hop from the supply', () => {
     const settled = recalculateRuns(demo);
-    expect(schedule.rows('runs').map(({ id }) => ['current', 'endVoltage', 'faultCurrent', 'drop', 'dropRatio'].map((key) => schedule.value('runs', id, key))))
+    expect(schedule.rows('runs').map(({ id }) => [
+      'current', 'endVoltage', 'faultCurrent', 'drop', 'dropRatio',
+    ].map((key) => schedule.value('runs', id, key))))
       .toEqual(settled.map(({ current, endVoltage, faultCurrent }) => [
-        current, endVoltage, faultCurrent, endVoltage === null ? null : 24 - endVoltage, endVoltage === null ? null : 1 - endVoltage / 24,
+        current, endVoltage, faultCurrent, endVoltage === null ? null : 24 - endVoltage,
+        endVoltage === null ? null : 1 - endVoltage / 24,
       ].map((value) => value === null ? null : closeTo(value, NEAR))));
   });
 

@@ -58,11 +58,21 @@ test('200 random schedules: every figure of every run is what nodal analysis giv
 
 test('edits of anything that a run depends on are followed, as if the schedule were built afresh', () => {
   const edits = [
-    ['types', 'power', 3], ['types', 'load', 'power'], ['types', 'draw', null], ['types', 'minVoltage', 11], ['supplies', 'voltage', 48],
-    ['supplies', 'rated', 7], ['supplies', 'peak', 2], ['conductors', 'resistance', 3.08], ['conductors', 'maxCurrent', 4],
-    ['conductors', 'maxTemperature', 90], ['conductors', 'baseTemperature', 40], ['runs', 'ambient', 45], ['runs', 'grouped', 6],
-    ['runs', 'pairs', 3], ['runs', 'length', 33], ['runs', 'temperature', 55], ['runs', 'basis', 'demand'], ['runs', 'conductor', 'C1'],
-    ['devices', 'qty', 4], ['devices', 'run', 'W1'], ['devices', 'distance', 7.5], ['devices', 'unitDraw', 44], ['devices', 'diversity', 0.5],
+    ['types', 'power', 3], ['types', 'load', 'power'], ['types', 'draw', null], [
+      'types', 'minVoltage', 11,
+    ], ['supplies', 'voltage', 48],
+    ['supplies', 'rated', 7], ['supplies', 'peak', 2], [
+      'conductors', 'resistance', 3.08,
+    ], ['conductors', 'maxCurrent', 4],
+    ['conductors', 'maxTemperature', 90], [
+      'conductors', 'baseTemperature', 40,
+    ], ['runs', 'ambient', 45], ['runs', 'grouped', 6],
+    ['runs', 'pairs', 3], ['runs', 'length', 33], [
+      'runs', 'temperature', 55,
+    ], ['runs', 'basis', 'demand'], ['runs', 'conductor', 'C1'],
+    ['devices', 'qty', 4], ['devices', 'run', 'W1'], ['devices', 'distance', 7.5], ['devices', 'unitDraw', 44], [
+      'devices', 'diversity', 0.5,
+    ],
   ] as const;
   const someEdits = fc.array(fc.tuple(fc.constantFrom(...edits), fc.nat()), { minLength: 1, maxLength: 6 });
   fc.assert(fc.property(someRunSchedule, someEdits, (content, chosen) => {
@@ -117,22 +127,30 @@ describe('what makes no difference', () => {
 
 describe('more is never better', () => {
   const grown: Readonly<Record<string, (content: Content) => Content['sheets']>> = {
-    'more devices': ({ sheets }) => ({ devices: sheets.devices!.map((row) => typeof row.qty === 'number' ? { ...row, qty: row.qty + 1 } : row) }),
+    'more devices': ({ sheets }) =>
+      ({ devices: sheets.devices!.map((row) => typeof row.qty === 'number' ? { ...row, qty: row.qty + 1 } : row) }),
     'a longer run': ({ sheets }) => ({
       runs: sheets.runs!.map((row) => typeof row.length === 'number' ? { ...row, length: row.length * 1.2 } : row),
-      devices: sheets.devices!.map((row) => typeof row.distance === 'number' ? { ...row, distance: row.distance * 1.2 } : row),
+      devices: sheets.devices!.map((row) => typeof row.distance === 'number' ? {
+        ...row, distance: row.distance * 1.2,
+      } : row),
     }),
     'more resistance': ({ sheets }) => ({
-      conductors: sheets.conductors!.map((row) => typeof row.resistance === 'number' ? { ...row, resistance: row.resistance * 1.2 } : row),
+      conductors: sheets.conductors!.map((row) => typeof row.resistance === 'number' ? {
+        ...row, resistance: row.resistance * 1.2,
+      } : row),
     }),
-    'a warmer cable': ({ sheets }) => ({ runs: sheets.runs!.map((row) => ({ ...row, temperature: (row.temperature as number | null ?? 20) + 10 })) }),
+    'a warmer cable': ({ sheets }) =>
+      ({ runs: sheets.runs!.map((row) => ({ ...row, temperature: (row.temperature as number | null ?? 20) + 10 })) }),
   };
 
   test.each(Object.keys(grown))('%s: no voltage rises', (name) => {
     fc.assert(fc.property(someRunSchedule, (content) => {
       const more = { ...content, sheets: { ...content.sheets, ...grown[name]!(content) } };
       const [before, after] = [new LoadSchedule(content), new LoadSchedule(more)].map((schedule) =>
-        schedule.rows('runs').map(({ id }) => schedule.outcome('runs', id) === undefined ? schedule.value('runs', id, 'endVoltage') as number | null : -Infinity));
+        schedule.rows('runs').map(({ id }) => schedule.outcome('runs', id) === undefined ? schedule.value(
+          'runs', id, 'endVoltage'
+        ) as number | null : -Infinity));
       before!.forEach((volts, at) => {
         if (volts !== null) expect(after![at]!).toBeLessThanOrEqual(volts + 1e-9);
       });

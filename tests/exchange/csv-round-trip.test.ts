@@ -25,7 +25,9 @@ describe('a sheet in CSV', () => {
   it.each(SHEET_NAMES)('%s can be saved by a program with semicolons and decimal commas', (sheet) => {
     const numbers = inputColumns(sheet).filter(({ kind }) => kind === 'number');
     const row: Cells = {
-      [SCHEMA[sheet].tag]: 'T1', ...Object.fromEntries(numbers.map(({ key, max, above = 0 }) => [key, max === 1 ? 0.5 : above + 1.5])),
+      [SCHEMA[sheet].tag]: 'T1', ...Object.fromEntries(numbers.map(({ key, max, above = 0 }) => [
+        key, max === 1 ? 0.5 : above + 1.5,
+      ])),
     };
     const theirs = csvOf(sheet, [row]).replaceAll(',', ';').replaceAll('.', ',').replaceAll('\r\n', '\n');
     expect(readCsv(`\ufeff${theirs}`)).toEqual({ ok: true, sheet, rows: [row], notes: [] });

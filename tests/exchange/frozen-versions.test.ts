@@ -38,7 +38,8 @@ describe.each(VERSIONS)('the frozen file of version %i', (version) => {
 
   test('keeps what is not known, acceptances and revisions', async () => {
     const { written, notes } = await open(version);
-    const [before, after] = [fileOf(`${version}.schedule.json`), written].map((text) => JSON.parse(text) as Record<string, unknown>);
+    const [before, after] = [fileOf(`${version}.schedule.json`), written]
+      .map((text) => JSON.parse(text) as Record<string, unknown>);
     const { details, accepted, revisions, office, sheets } = after!;
     expect([details, revisions, office]).toEqual([before!.details, before!.revisions, { id: 7 }]);
     expect(sheets).toMatchObject({ lists: [{ key: 'x' }] });
@@ -52,13 +53,16 @@ test('a file of version 1 is written as the frozen one of version 2, which comes
   const { written, schedule, figuresOf } = await open(1);
   await expect(written).toMatchFileSnapshot('../data/versions/2.schedule.json');
   const { sheets, accepted } = figuresOf(schedule);
-  const lines = (rows: readonly object[]) => `[\n${rows.map((row) => `      ${JSON.stringify(row)}`).join(',\n')}\n    ]`;
+  const lines = (rows: readonly object[]) =>
+    `[\n${rows.map((row) => `      ${JSON.stringify(row)}`).join(',\n')}\n    ]`;
   const text = Object.entries(sheets).map(([sheet, rows]) => `    "${sheet}": ${lines(rows)}`).join(',\n');
   await expect(`{\n  "sheets": {\n${text}\n  },\n  "accepted": ${JSON.stringify(accepted, null, 4)}\n}\n`)
     .toMatchFileSnapshot('../data/versions/2.figures.json');
 });
 
-const INSERTED: InputColumn = { role: 'input', key: 'inserted', title: 'Inserted', kind: 'number', help: 'A column of a later version.' };
+const INSERTED: InputColumn = {
+  role: 'input', key: 'inserted', title: 'Inserted', kind: 'number', help: 'A column of a later version.',
+};
 
 /** Has the schema from now on a column more on every sheet. @param at its place among the other columns. */
 function insertColumns(at: (columns: number) => number): void {
@@ -79,11 +83,14 @@ afterEach(() => {
 
 describe.each(VERSIONS)('version %i keeps its figures with a column more on every sheet', (version) => {
   test.each<[string, (columns: number) => number]>([
-    ['at the front', () => 0], ['behind the tag', () => 1], ['in the middle', (columns) => Math.floor(columns / 2)], ['at the end', (columns) => columns],
+    ['at the front', () => 0], ['behind the tag', () => 1], [
+      'in the middle', (columns) => Math.floor(columns / 2),
+    ], ['at the end', (columns) => columns],
   ])('%s', async (_where, at) => {
     insertColumns(at);
     const { SCHEMA } = await import('../../src/schedule/index.ts');
-    for (const { columns } of Object.values(SCHEMA)) expect(columns.findIndex(({ key }) => key === 'inserted')).toBe(at(columns.length - 1));
+    for (const { columns } of Object.values(SCHEMA)) expect(columns.findIndex(({ key }) => key === 'inserted'))
+      .toBe(at(columns.length - 1));
     await expectFigures(version);
   });
 });

@@ -5,7 +5,9 @@ import { columnOf, inputColumns, SCHEMA, SHEET_NAMES, titleWithUnit, type Cells 
 import { loadWords } from '../../src/words/index.ts';
 
 const ROWS: readonly Cells[] = [
-  { ref: 'D1', area: 'Flur', type: 'T 1', qty: 4, rail: 'P1', distance: 12.5, unitDraw: 350, diversity: 0.7 }, { ref: 'D2', qty: 1, note: 'a;b' },
+  {
+    ref: 'D1', area: 'Flur', type: 'T 1', qty: 4, rail: 'P1', distance: 12.5, unitDraw: 350, diversity: 0.7,
+  }, { ref: 'D2', qty: 1, note: 'a;b' },
 ];
 
 describe.each(['de', 'fr'])('headings in %s', (language) => {
@@ -52,7 +54,8 @@ describe.each(['de', 'fr'])('headings in %s', (language) => {
     const content = { details: {}, sheets: { devices: ROWS } };
     const [english, own] = [new LoadSchedule(content), new LoadSchedule(content, { words })];
     expect(writeCsv(own, 'devices')).toBe(writeCsv(english, 'devices'));
-    expect(readCsv(writeCsv(own, 'devices'), undefined, undefined, words)).toMatchObject({ ok: true, sheet: 'devices', rows: ROWS });
+    expect(readCsv(writeCsv(own, 'devices'), undefined, undefined, words))
+      .toMatchObject({ ok: true, sheet: 'devices', rows: ROWS });
     english.dispose();
     own.dispose();
   });

@@ -16,7 +16,9 @@ describe('the JSON Schema', () => {
     await expect(`${JSON.stringify(jsonSchema(), null, 2)}\n`).toMatchFileSnapshot('../../data/schedule.schema.json');
   });
 
-  it.each([['demo', 'demo.schedule.json'], ['frozen file', '../tests/data/versions/2.schedule.json']])('accepts the %s', (_what, name) => {
+  it.each(
+    [['demo', 'demo.schedule.json'], ['frozen file', '../tests/data/versions/2.schedule.json']]
+  )('accepts the %s', (_what, name) => {
     validate(JSON.parse(readFileSync(new URL(`../../data/${name}`, import.meta.url), 'utf8')));
     expect(validate.errors).toBeNull();
   });
@@ -36,7 +38,10 @@ describe('the JSON Schema', () => {
     ['words for a number', '/sheets/devices/0/qty', (file) => { file.sheets.devices![0]!.qty = 'many'; }],
     ['a rating of nought', '/sheets/supplies/0/rated', (file) => { file.sheets.supplies![0]!.rated = 0; }],
     ['an unknown purpose', '/sheets/supplies/0/purpose', (file) => { file.sheets.supplies![0]!.purpose = 'heating'; }],
-    ['a text for yes or no', '/sheets/branches/0/terminated', (file) => { file.sheets.branches![0]!.terminated = 'perhaps'; }],
+    [
+      'a text for yes or no', '/sheets/branches/0/terminated',
+      (file) => { file.sheets.branches![0]!.terminated = 'perhaps'; },
+    ],
     ['a sheet that is no list', '/sheets/feeds', (file) => { (file.sheets as Record<string, unknown>).feeds = {}; }],
   ])('refuses %s', (_name, path, damage) => {
     const file = demo();

@@ -23,15 +23,27 @@ describe('readCsv', () => {
     ['amperes for milliamperes', 'Ref,Unit draw (A)\nD1,0.35', 'devices', [{ ref: 'D1', unitDraw: 350 }]],
     ['percent for shares', 'Ref,Diversity (%)\nD1,70', 'devices', [{ ref: 'D1', diversity: 0.7 }]],
     ['millimetres for metres', 'Ref,Distance [mm]\nD1,850', 'devices', [{ ref: 'D1', distance: 0.85 }]],
-    ['a unit in the cell before that of the heading', 'Ref,Unit draw (A)\nD1,350 mA', 'devices', [{ ref: 'D1', unitDraw: 350 }]],
-    ['a point for decimals where commas part the fields', 'Ref,Distance\nD1,1.234', 'devices', [{ ref: 'D1', distance: 1.234 }]],
+    [
+      'a unit in the cell before that of the heading', 'Ref,Unit draw (A)\nD1,350 mA', 'devices',
+      [{ ref: 'D1', unitDraw: 350 }],
+    ],
+    [
+      'a point for decimals where commas part the fields', 'Ref,Distance\nD1,1.234', 'devices',
+      [{ ref: 'D1', distance: 1.234 }],
+    ],
     ['quoted decimal commas', 'Ref,Distance\nD1,"1,5"\nD2,"1,234"', 'devices',
       [{ ref: 'D1', distance: 1.5 }, { ref: 'D2', distance: 1.234 }]],
-    ['computed columns, ignored', 'Rail,Rated,Demand (A),Status\nR1,10,99,over', 'supplies', [{ rail: 'R1', rated: 10 }]],
+    [
+      'computed columns, ignored', 'Rail,Rated,Demand (A),Status\nR1,10,99,over', 'supplies',
+      [{ rail: 'R1', rated: 10 }],
+    ],
     ['short lines', 'Ref,Qty,Rail\nD1\nD2,4', 'devices', [{ ref: 'D1' }, { ref: 'D2', qty: 4 }]],
     ['empty lines at the end', 'Ref,Qty\nD1,3\n\n\n,\n', 'devices', [{ ref: 'D1', qty: 3 }]],
     ['headings alone', 'Ref,Qty\n', 'devices', []],
-    ['a formula', "Ref,Qty\nD1,3\nD2,'=[devices.qty@D1]*2", 'devices', [{ ref: 'D1', qty: 3 }, { ref: 'D2', qty: '=[devices.qty@D1]*2' }]],
+    [
+      'a formula', "Ref,Qty\nD1,3\nD2,'=[devices.qty@D1]*2", 'devices',
+      [{ ref: 'D1', qty: 3 }, { ref: 'D2', qty: '=[devices.qty@D1]*2' }],
+    ],
   ])('reads %s', (_name, text, sheet, rows) => {
     expect(readCsv(text)).toEqual({ ok: true, sheet, rows, notes: [] });
   });
@@ -40,8 +52,14 @@ describe('readCsv', () => {
     ['columns that the sheet does not have', 'Ref,Qty,Colour,Price\nD1,3,red,5', '“Colour”, “Price”'],
     ['values without a heading', 'Ref,Qty,\nD1,3,x', 'column 3 with 1 value'],
     ['empty lines', 'Ref,Qty\nD1,3\n\n\nD2,4', '2 empty lines'],
-    ['the voltage at which watts were taken', 'Ref,Unit draw\nD1,8.4 W', 'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.'],
-    ['the same for watts in the heading', 'Ref,Unit draw (W)\nD1,8.4', 'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.'],
+    [
+      'the voltage at which watts were taken', 'Ref,Unit draw\nD1,8.4 W',
+      'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.',
+    ],
+    [
+      'the same for watts in the heading', 'Ref,Unit draw (W)\nD1,8.4',
+      'Line 2, Unit draw (mA): 8.4 W at 24 V is 350 mA.',
+    ],
     ['how many hints are not shown', `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(50)}`, 'And 30 more of this kind.'],
   ])('notes %s', (_name, text, note) => {
     const read = readCsv(text);
@@ -55,15 +73,24 @@ describe('readCsv', () => {
   });
 
   it.each<[name: string, text: string, problem: object, words: string]>([
-    ['a bad number', 'Ref,Qty\nD1,3\nD2,many', { code: 'value-refused', line: 3, column: 2, received: 'many' }, 'is not a'],
+    [
+      'a bad number', 'Ref,Qty\nD1,3\nD2,many', { code: 'value-refused', line: 3, column: 2, received: 'many' },
+      'is not a',
+    ],
     ['a bad number below a text of two lines', 'Ref,Note,Qty\nD1,"a\nb",3\nD2,,many', { line: 4, column: 3 }, 'many'],
     ['an ambiguous number', 'Ref;Distance\nD1;1.200', { code: 'value-refused', line: 2, column: 2 }, '1.2 or 1200'],
     ['an unquoted decimal comma', 'Ref,Distance,Rail\nD1,12,5,R1', { code: 'too-many-fields', line: 2 }, 'in quotes'],
     ['a heading that stands twice', 'Ref,Qty,qty\nD1,3,4', { code: 'column-duplicate', line: 1, column: 3 }, '2 and 3'],
-    ['a unit that does not fit', 'Ref,Distance (kg)\nD1,3', { code: 'unit-unknown', line: 1, column: 2 }, 'Distance (m)'],
+    [
+      'a unit that does not fit', 'Ref,Distance (kg)\nD1,3', { code: 'unit-unknown', line: 1, column: 2 },
+      'Distance (m)',
+    ],
     ['a quote that nothing closes', 'Ref,Note\nD1,x\nD2,"y\n', { code: 'csv-syntax', line: 3 }, 'nothing closes'],
     ['text behind a quote', 'Ref,Note\nD1,"x"y\n', { code: 'csv-syntax', line: 2 }, 'closing quote'],
-    ['a formula without its row', "Ref,Qty\nD1,'=[devices.qty#7]*2", { code: 'formula-unreadable', line: 2, column: 2 }, 'no row 7'],
+    [
+      'a formula without its row', "Ref,Qty\nD1,'=[devices.qty#7]*2",
+      { code: 'formula-unreadable', line: 2, column: 2 }, 'no row 7',
+    ],
     ['an empty file', '', { code: 'csv-empty' }, 'empty'],
     ['a file that is not text', 'Ref,Qty\nD1,\0', { code: 'not-text', line: 2 }, 'UTF-8'],
   ])('refuses %s', (_name, text, problem, words) => {
@@ -75,7 +102,8 @@ describe('readCsv', () => {
   it('reads nothing when one cell is bad, and lists every bad cell', () => {
     const read = readCsv('Ref,Qty,Diversity\nD1,x,70\nD2,3,0.5\nD3,1.5,2');
     expect(read).toMatchObject({ ok: false, total: 4 });
-    expect(!read.ok && read.problems.map(({ line, column }) => `${line}:${column}`)).toEqual(['2:2', '2:3', '4:2', '4:3']);
+    expect(!read.ok && read.problems.map(({ line, column }) => `${line}:${column}`))
+      .toEqual(['2:2', '2:3', '4:2', '4:3']);
   });
 
   it('lists the first problems and counts all', () => {
@@ -85,7 +113,8 @@ describe('readCsv', () => {
   });
 
   it('refuses a file above the limit', () => {
-    expect(readCsv(' '.repeat(MOST_CHARACTERS + 1))).toMatchObject({ ok: false, problems: [{ code: 'file-too-large' }] });
+    expect(readCsv(' '.repeat(MOST_CHARACTERS + 1)))
+      .toMatchObject({ ok: false, problems: [{ code: 'file-too-large' }] });
   });
 
   it('reads half a surrogate pair as the replacement character', () => {
@@ -98,8 +127,12 @@ describe('readCsv', () => {
   });
 
   it('never throws, whatever it is given', () => {
-    const piece = fc.oneof(fc.string(), fc.constantFrom('Ref', 'Qty', 'Rail', ',', ';', '\t', '\n', '\r', '"', "'", '=D1', '1,5', '8 W'));
-    fc.assert(fc.property(fc.array(piece).map((parts) => parts.join('')), fc.constantFrom(undefined, 'devices' as const), (text, sheet) => {
+    const piece = fc.oneof(
+      fc.string(), fc.constantFrom('Ref', 'Qty', 'Rail', ',', ';', '\t', '\n', '\r', '"', "'", '=D1', '1,5', '8 W')
+    );
+    fc.assert(fc.property(fc.array(piece).map((parts) => parts.join('')), fc.constantFrom(
+      undefined, 'devices' as const
+    ), (text, sheet) => {
       const read = readCsv(text, sheet);
       expect(read.ok || (read.total > 0 && read.problems.every(({ message }) => message !== ''))).toBe(true);
     }), { numRuns: 500 });

@@ -40,7 +40,8 @@ describe('readSchedule', () => {
   });
 
   it('ignores computed keys', () => {
-    expect(contentOf(file({ feeds: [{ feed: 'F1', demand: 99, status: 'over' }] })).sheets.feeds).toEqual([{ feed: 'F1' }]);
+    expect(contentOf(file({ feeds: [{ feed: 'F1', demand: 99, status: 'over' }] })).sheets.feeds)
+      .toEqual([{ feed: 'F1' }]);
   });
 
   it('keeps unknown keys at every level and writes them back', () => {
@@ -60,7 +61,9 @@ describe('readSchedule', () => {
 
   it('names the unknown keys', () => {
     const read = readSchedule(file({ devices: [{ colour: 'red' }, { colour: 'blue' }] }));
-    expect(read.ok && read.notes).toEqual(['The sheet “devices” has the unknown key “colour”; it is kept and written back.']);
+    expect(read.ok && read.notes).toEqual(
+      ['The sheet “devices” has the unknown key “colour”; it is kept and written back.']
+    );
   });
 
   it('is not misled by keys of the prototype', () => {
@@ -74,7 +77,8 @@ describe('readSchedule', () => {
 
   it('keeps accepted findings', () => {
     const accepted = [{
-      sheet: 'supplies', tag: 'R1', rule: 'supply-over-usable', reason: 'agreed', name: 'N. N.', date: '2026-11-25', value: 12,
+      sheet: 'supplies', tag: 'R1', rule: 'supply-over-usable', reason: 'agreed', name: 'N. N.', date: '2026-11-25',
+      value: 12,
     }];
     const { accepted: read } = contentOf(file({}, { accepted }));
     expect(read).toEqual(accepted);
@@ -82,7 +86,10 @@ describe('readSchedule', () => {
 
   it.each<[name: string, text: string, problem: object, words: string]>([
     ['a file that is no JSON', 'Ref,Qty', { code: 'json-syntax', line: 1, column: 1 }, 'double quotes'],
-    ['a file that is cut short', '{\n  "format": "elv-load-schedule",\n  "sheets": {', { code: 'json-syntax', line: 3 }, 'cut short'],
+    [
+      'a file that is cut short', '{\n  "format": "elv-load-schedule",\n  "sheets": {',
+      { code: 'json-syntax', line: 3 }, 'cut short',
+    ],
     ['a trailing comma', '{\n  "a": [1,]\n}', { code: 'json-syntax', line: 2 }, 'no comma'],
     ['a comment', '{ // x\n}', { code: 'json-syntax', line: 1, column: 3 }, 'comment'],
     ['an empty file', '', { code: 'json-syntax' }, 'value'],
@@ -94,16 +101,36 @@ describe('readSchedule', () => {
       { code: 'version-unknown', line: 2, column: 11, received: '99' }, 'newer software'],
     ['a version in words', file({}, { version: 'one' }), { code: 'version-unknown' }, '"version": 2'],
     ['no sheets', '{"format":"elv-load-schedule","version":2}', { code: 'wrong-kind' }, '“sheets”'],
-    ['a sheet that is no list', file({ devices: {} }), { code: 'wrong-kind', path: '/sheets/devices' }, 'must be a list'],
+    [
+      'a sheet that is no list', file({ devices: {} }), { code: 'wrong-kind', path: '/sheets/devices' },
+      'must be a list',
+    ],
     ['a row that is no object', file({ devices: [3] }), { code: 'wrong-kind', path: '/sheets/devices/0' }, 'row 1'],
-    ['a detail that is no text', file({}, { details: { project: [] } }), { code: 'wrong-kind', path: '/details/project' }, 'project'],
-    ['a list in a cell', file({ devices: [{ qty: [1] }] }), { code: 'wrong-kind', path: '/sheets/devices/0/qty' }, 'a list'],
-    ['true in a column of numbers', file({ devices: [{ qty: true }] }), { code: 'value-refused' }, 'a whole number (0 or more)'],
-    ['a number out of range', file({ devices: [{ diversity: 1.4 }] }), { code: 'value-refused', received: '1.4' }, 'type 0.714'],
-    ['a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' }, 'lighting, field'],
+    [
+      'a detail that is no text', file({}, { details: { project: [] } }),
+      { code: 'wrong-kind', path: '/details/project' }, 'project',
+    ],
+    [
+      'a list in a cell', file({ devices: [{ qty: [1] }] }), { code: 'wrong-kind', path: '/sheets/devices/0/qty' },
+      'a list',
+    ],
+    [
+      'true in a column of numbers', file({ devices: [{ qty: true }] }), { code: 'value-refused' },
+      'a whole number (0 or more)',
+    ],
+    [
+      'a number out of range', file({ devices: [{ diversity: 1.4 }] }), { code: 'value-refused', received: '1.4' },
+      'type 0.714',
+    ],
+    [
+      'a word that is not in the list', file({ types: [{ purpose: 'x' }] }), { code: 'value-refused' },
+      'lighting, field',
+    ],
     ['a formula without its row', file({ devices: [{ qty: '=[devices.qty#9]' }] }),
       { code: 'formula-unreadable', path: '/sheets/devices/0/qty', line: 1 }, 'no row 9'],
-    ['an acceptance on no sheet', file({}, { accepted: [{ sheet: 'lamps', tag: '', rule: '', reason: '', name: '', date: '' }] }),
+    ['an acceptance on no sheet', file(
+      {}, { accepted: [{ sheet: 'lamps', tag: '', rule: '', reason: '', name: '', date: '' }] }
+    ),
       { code: 'value-refused', path: '/accepted/0/sheet' }, 'devices, types'],
     ['brackets without end', '['.repeat(100_000), { code: 'json-too-deep' }, '100 deep'],
   ])('refuses %s', (_name, text, problem, words) => {
@@ -149,7 +176,9 @@ describe('writeSchedule', () => {
   });
 
   it('writes a line for each row when it is for reading', () => {
-    const text = writeSchedule({ details: { project: 'Mill' }, sheets: { feeds: [{ rated: 10, feed: 'F1' }] } }, { pretty: true });
+    const text = writeSchedule(
+      { details: { project: 'Mill' }, sheets: { feeds: [{ rated: 10, feed: 'F1' }] } }, { pretty: true }
+    );
     expect(text).toContain('\n    "feeds": [\n      {"feed":"F1","rated":10}\n    ],\n');
   });
 

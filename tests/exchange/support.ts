@@ -1,9 +1,12 @@
 import fc from 'fast-check';
-import { inputColumns, type Cells, type CellValue, type InputColumn, type SheetName } from '../../src/schedule/index.ts';
+import {
+  inputColumns, type Cells, type CellValue, type InputColumn, type SheetName,
+} from '../../src/schedule/index.ts';
 
 /** Texts that have broken readers of CSV and JSON before. */
 const NASTY = [
-  '', ' ', "'", "''", '"', '""', '","', ';', '\t', '\n', '\r', '\r\n', 'a\nb', 'a\r\nb', 'x\r', '=1+1', '@SUM(A1)', '+49', '-1',
+  '', ' ', "'", "''", '"', '""', '","', ';', '\t', '\n', '\r', '\r\n', 'a\nb', 'a\r\nb', 'x\r', '=1+1', '@SUM(A1)',
+  '+49', '-1',
   "'=1", '＝1', '\ufeff', '\u2028', 'Ω²', '💡', '__proto__', 'constructor', '1,200', '#REF!', '\u202e', 'NULL', 'true',
 ];
 

@@ -2,19 +2,25 @@ import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import type { Finding } from '../../src/findings/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { acceptFinding, insertRows, moveRows, removeRows, renameTag, toSnapshot, type Acceptance, type Cells } from '../../src/schedule/index.ts';
+import {
+  acceptFinding, insertRows, moveRows, removeRows, renameTag, toSnapshot, type Acceptance, type Cells,
+} from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf } from '../support/schedules.ts';
 
 const BY = { reason: 'a larger supply is on order', name: 'N. N.', date: '2026-03-02' };
 
 /** A rail of 10 A that is asked for so many amperes. */
 const rail = (demand: number, supply: Cells = {}) => scheduleOf({
-  supplies: [{ rail: 'L1', rated: 10, fuse: 20, ...supply }], devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: demand * 1000 }],
+  supplies: [{ rail: 'L1', rated: 10, fuse: 20, ...supply }], devices: [
+    { ref: 'D1', rail: 'L1', qty: 1, unitDraw: demand * 1000 },
+  ],
 });
-const of = (schedule: LoadSchedule, rule: string): Finding => findingsAt(schedule, 'supplies').find((each) => each.rule === rule)!;
+const of = (schedule: LoadSchedule, rule: string): Finding =>
+  findingsAt(schedule, 'supplies').find((each) => each.rule === rule)!;
 const over = (schedule: LoadSchedule) => of(schedule, 'supply-over-usable');
 
-test('a finding is accepted with reason, name, date, value and limit, in one step that is taken back and done again', () => {
+test('a finding is accepted with reason, name, date, value and limit, in one step that is taken back and done again',
+  () => {
   const schedule = rail(12);
   schedule.accept(over(schedule), BY);
   expect(over(schedule).accepted).toEqual({
@@ -34,11 +40,14 @@ test('it is open again when it has grown worse, by its value or by its limit, an
   schedule.accept(over(schedule), BY);
   const cases: [Cells, 'devices' | 'supplies', 'accepted' | 'reopened'][] = [
     [{ unitDraw: 12_500 }, 'devices', 'reopened'], [{ unitDraw: 11_000 }, 'devices', 'accepted'],
-    [{ unitDraw: 13_000, diversity: 0.9 }, 'devices', 'accepted'], [{ rated: 9 }, 'supplies', 'reopened'], [{ rated: 11 }, 'supplies', 'accepted'],
+    [
+      { unitDraw: 13_000, diversity: 0.9 }, 'devices', 'accepted',
+    ], [{ rated: 9 }, 'supplies', 'reopened'], [{ rated: 11 }, 'supplies', 'accepted'],
   ];
   for (const [cells, sheet, state] of cases) {
     enter(schedule, sheet, 0, cells);
-    expect([cells, over(schedule)]).toEqual([cells, expect.objectContaining({ [state]: expect.objectContaining(BY) as unknown })]);
+    expect([cells, over(schedule)])
+      .toEqual([cells, expect.objectContaining({ [state]: expect.objectContaining(BY) as unknown })]);
     expect(over(schedule)).not.toHaveProperty(state === 'accepted' ? 'reopened' : 'accepted');
     schedule.undo();
   }
@@ -50,8 +59,12 @@ test('it is open again when it has grown worse, by its value or by its limit, an
 
 test('where too little is what is wrong, less is worse', () => {
   const schedule = scheduleOf({
-    supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }], types: [{ type: 'T', draw: 1000, minVoltage: 23.5 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [{ qty: 1, rail: 'L1', run: 'W1', type: 'T' }],
+    supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }], types: [
+      { type: 'T', draw: 1000, minVoltage: 23.5 },
+    ],
+    runs: [
+      { run: 'W1', rail: 'L1', conductor: 'C', length: 50 },
+    ], devices: [{ qty: 1, rail: 'L1', run: 'W1', type: 'T' }],
   });
   const under = () => findingsAt(schedule, 'runs').find(({ rule }) => rule === 'run-under-voltage')!;
   schedule.accept(under(), BY);
@@ -63,7 +76,8 @@ test('where too little is what is wrong, less is worse', () => {
 
 test('what names nothing is accepted for the tag that stood there', () => {
   const schedule = scheduleOf({ devices: [{ ref: 'D1', rail: 'X', branch: 'Y', qty: 1 }] });
-  const nothing = (key: string) => findingsAt(schedule, 'devices').find((each) => each.rule === 'tag-names-nothing' && each.key === key)!;
+  const nothing = (key: string) =>
+    findingsAt(schedule, 'devices').find((each) => each.rule === 'tag-names-nothing' && each.key === key)!;
   schedule.accept(nothing('rail'), BY);
   expect(nothing('rail').accepted).toBeDefined();
   expect(nothing('branch').accepted).toBeUndefined();
@@ -87,10 +101,17 @@ test('acceptances and revisions are kept in the file', () => {
 test.each([
   ['revisions that are no list', { revisions: {} }, '/revisions'],
   ['a revision without a text for its name', { revisions: [{ revision: 'A', name: 5 }] }, '/revisions/0/name'],
-  ['an acceptance whose limit is a list', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', limit: [] }] }, '/accepted/0/limit'],
+  [
+    'an acceptance whose limit is a list',
+    { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', limit: [] }] },
+    '/accepted/0/limit',
+  ],
   ...['1', 1.5, -1].map((row): [string, object, string] => [`an acceptance with the row ${JSON.stringify(row)}`,
     { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', row }] }, '/accepted/0/row']),
-  ['an acceptance whose key is a number', { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key'],
+  [
+    'an acceptance whose key is a number',
+    { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key',
+  ],
 ])('a file is refused for %s', (_name, part, path) => {
   const read = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 2, sheets: {}, ...part }));
   expect(read).toMatchObject({ ok: false, problems: [{ path }] });
@@ -108,7 +129,9 @@ describe('an acceptance stays with its row', () => {
   const accepted = () => {
     const schedule = scheduleOf({
       supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }],
-      devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 12_000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 12_000 }],
+      devices: [
+        { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 12_000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 12_000 },
+      ],
     });
     schedule.accept(overAt(schedule, 1)!, BY);
     return schedule;
@@ -131,7 +154,9 @@ describe('an acceptance stays with its row', () => {
     rename(schedule, 1, 'L3');
     const load = { ref: 'D3', rail: 'L2', qty: 1, unitDraw: 12_000 };
     schedule.act('Row', [
-      ...insertRows(schedule.document, 'supplies', 2, [{ rail: 'L2', rated: 10 }]), ...insertRows(schedule.document, 'devices', 2, [load]),
+      ...insertRows(
+        schedule.document, 'supplies', 2, [{ rail: 'L2', rated: 10 }]
+      ), ...insertRows(schedule.document, 'devices', 2, [load]),
     ]);
     expect(marks(schedule)).toEqual([undefined, 'N. N.', undefined]);
     expect(schedule.content().accepted).toMatchObject([{ sheet: 'supplies', tag: 'L3', rule: 'supply-over-usable' }]);
@@ -153,7 +178,9 @@ describe('an acceptance stays with its row', () => {
     expect(marks(schedule)).toEqual(['N. N.', undefined]);
   });
 
-  test.each([['no tag', null], ['the tag of another', 'L1']])('of several with %s, which files tell by its number', (_what, rail) => {
+  test.each(
+    [['no tag', null], ['the tag of another', 'L1']]
+  )('of several with %s, which files tell by its number', (_what, rail) => {
     const schedule = accepted();
     enter(schedule, 'supplies', 1, { rail });
     enter(schedule, 'supplies', 0, { rail });

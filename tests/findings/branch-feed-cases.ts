@@ -2,56 +2,74 @@ import type { Cells } from '../../src/schedule/index.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
-  types: [{ type: 'T', draw: 10, nodes: 1, ...type }], branches: [{ branch: 'B1', limit: 50, terminated: true, ...branch }],
+  types: [{ type: 'T', draw: 10, nodes: 1, ...type }], branches: [
+    { branch: 'B1', limit: 50, terminated: true, ...branch },
+  ],
   devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
 });
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
-const FEED = (amps: number, feed: Cells) => ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', power: 230, qty: amps }] });
+const FEED = (amps: number, feed: Cells) =>
+  ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', power: 230, qty: amps }] });
 
 export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
-    rule: 'branch-over-limit', sheet: 'branches', sheets: BRANCH(53), severity: 'over', key: 'nodes', value: 53, limit: 50, inStatus: true,
+    rule: 'branch-over-limit', sheet: 'branches', sheets: BRANCH(53), severity: 'over', key: 'nodes', value: 53,
+    limit: 50, inStatus: true,
     message: 'Branch B1 carries 53 nodes and may carry 50: 3 too many. Move devices to another branch.',
     silent: [BRANCH(50), BRANCH(500, {}, { nodes: 0.1 })],
   },
   {
-    rule: 'branch-over-reserve', sheet: 'branches', sheets: BRANCH(42, { reserve: 0.2 }), severity: 'near', key: 'free', value: -2, limit: 0, inStatus: true,
+    rule: 'branch-over-reserve', sheet: 'branches', sheets: BRANCH(
+      42, { reserve: 0.2 }
+    ), severity: 'near', key: 'free', value: -2, limit: 0, inStatus: true,
     message: 'Branch B1 carries 42 nodes of 50, 2 into its reserve of 20 %. Move devices to another branch, or give up part of the reserve.',
     silent: [BRANCH(40, { reserve: 0.2 }), BRANCH(51, { reserve: 0.2 }), BRANCH(370, { limit: 37 }, { nodes: 0.1 })],
   },
   {
-    rule: 'branch-limit-missing', sheet: 'branches', sheets: BRANCH(10, { limit: null }), severity: 'incomplete', key: 'limit', value: null, inStatus: true,
+    rule: 'branch-limit-missing', sheet: 'branches', sheets: BRANCH(
+      10, { limit: null }
+    ), severity: 'incomplete', key: 'limit', value: null, inStatus: true,
     message: 'Branch B1 has no limit, so whether it carries too many nodes is not known. Enter the most nodes that the bus may carry, or its standard, such as TIA-485-A.',
     silent: [BRANCH(10), BRANCH(10, { limit: '=60/0' })],
   },
   {
-    rule: 'branch-nodes-partial', sheet: 'branches', sheets: { branches: [{ branch: 'B1', limit: 50, terminated: true }], devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }] },
+    rule: 'branch-nodes-partial', sheet: 'branches', sheets: {
+      branches: [{ branch: 'B1', limit: 50, terminated: true }],
+      devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }],
+    },
     severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
     message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them, or their types, to know the rest.',
     silent: [BRANCH(0)],
   },
   {
-    rule: 'branch-not-terminated', sheet: 'branches', sheets: BRANCH(10, { terminated: false }), severity: 'note', key: 'terminated', value: false, limit: true, inStatus: false,
+    rule: 'branch-not-terminated', sheet: 'branches', sheets: BRANCH(
+      10, { terminated: false }
+    ), severity: 'note', key: 'terminated', value: false, limit: true, inStatus: false,
     message: 'Branch B1 is not marked as terminated. Fit the terminating resistors at both ends of the line and mark it.',
     silent: [BRANCH(10)],
   },
   {
-    rule: 'feed-over-rated', sheet: 'feeds', sheets: FEED(13, { rated: 10 }), severity: 'over', key: 'demand', value: 13, limit: 10, inStatus: true,
+    rule: 'feed-over-rated', sheet: 'feeds', sheets: FEED(13, { rated: 10 }), severity: 'over', key: 'demand',
+    value: 13, limit: 10, inStatus: true,
     message: 'Feed F1 is asked for 13.00 A and is rated 10.00 A: 3.00 A too much. Move outputs to another feed, or lower the diversity if not all are on at once.',
     silent: [FEED(10, { rated: 10 }), FEED(13, { rated: 10, diversity: 0.75 })],
   },
   {
-    rule: 'feed-over-target', sheet: 'feeds', sheets: FEED(9, { rated: 10 }), severity: 'near', key: 'loading', value: 0.9, limit: 0.8, inStatus: true,
+    rule: 'feed-over-target', sheet: 'feeds', sheets: FEED(9, { rated: 10 }), severity: 'near', key: 'loading',
+    value: 0.9, limit: 0.8, inStatus: true,
     message: 'Feed F1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move outputs to another feed, or lower the diversity if not all are on at once.',
     silent: [FEED(8, { rated: 10 }), FEED(11, { rated: 10 })],
   },
   {
-    rule: 'feed-rating-missing', sheet: 'feeds', sheets: FEED(9, {}), severity: 'incomplete', key: 'rated', value: null, inStatus: true,
+    rule: 'feed-rating-missing', sheet: 'feeds', sheets: FEED(9, {}), severity: 'incomplete', key: 'rated',
+    value: null, inStatus: true,
     message: 'Feed F1 has no rated current, so nothing can be said of its loading. Enter the rating of its protection in A.',
     silent: [FEED(9, { rated: 10 })],
   },
   {
-    rule: 'feed-current-partial', sheet: 'feeds', sheets: { feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }] },
+    rule: 'feed-current-partial', sheet: 'feeds', sheets: {
+      feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }],
+    },
     severity: 'incomplete', key: 'connected', value: 0, inStatus: true,
     message: 'Feed F1 carries at least 0.00 A: 1 output on it is not wholly known. Complete it to know the rest.',
     silent: [FEED(0, { rated: 10 })],

@@ -11,7 +11,10 @@ const OUTPUT = (first: string, second: string) => ({
   contacts: [{ contact: first, resistive: 10 }, { contact: second, resistive: 10 }],
   outputs: [{ output: 'Q1', contact: first, kind: 'resistive', power: 100 }],
 });
-/** Two supplies in one enclosure, the first derated above 40 °C; 24 V × 5 A × (1 ÷ 0.9 − 1) on 2 × 2 × 1 m² warms little. */
+/**
+ * Two supplies in one enclosure, the first derated above 40 °C; 24 V × 5 A × (1 ÷ 0.9 − 1) on 2 × 2 × 1 m² warms
+ * little.
+ */
 const WARM = (second: number | undefined) => ({
   enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
   supplies: [
@@ -23,33 +26,53 @@ const WARM = (second: number | undefined) => ({
 /** A supply rated twice what the second one is asked for: 2 A and a row of so many devices of 1 A. */
 const RATED = (qty: number | undefined) => ({
   supplies: [{ rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10 }],
-  devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' }],
+  devices: [
+    { ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' },
+    { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' },
+  ],
 });
 
 export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
-    rule: 'device-quantity-missing', sheet: 'devices', sheets: DEVICE({ type: 'T', rail: 'L1' }), severity: 'incomplete', key: 'qty', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Enter how many devices there are.', silent: [DEVICE(WHOLE), DEVICE({ ...WHOLE, qty: 0 })],
+    rule: 'device-quantity-missing', sheet: 'devices', sheets: DEVICE({
+      type: 'T', rail: 'L1',
+    }), severity: 'incomplete', key: 'qty', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Enter how many devices there are.', silent: [
+      DEVICE(WHOLE), DEVICE({ ...WHOLE, qty: 0 }),
+    ],
   },
   {
-    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, rail: 'L1' }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
+    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE({
+      qty: 2, rail: 'L1',
+    }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
     message: 'The current of ref D1 is not known. Choose a type, or enter the unit draw in mA.',
     silent: [DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 })],
   },
   {
-    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE(WHOLE, { types: [{ type: 'T' }] }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Enter a draw or a power for its type, or the unit draw here in mA.', silent: [],
+    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE(
+      WHOLE, { types: [{ type: 'T' }] }
+    ), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Enter a draw or a power for its type, or the unit draw here in mA.',
+    silent: [],
   },
   {
-    rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({ ...WHOLE, diversity: '=1/0' }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Correct its diversity.', silent: [DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 })],
+    rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({
+      ...WHOLE, diversity: '=1/0',
+    }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
+    message: 'The current of ref D1 is not known. Correct its diversity.', silent: [
+      DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 }),
+    ],
   },
   {
-    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({ type: 'T', qty: 2 }), severity: 'incomplete', key: 'rail', value: null, inStatus: false,
+    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({
+      type: 'T', qty: 2,
+    }), severity: 'incomplete', key: 'rail', value: null, inStatus: false,
     message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.', silent: [DEVICE(WHOLE)],
   },
   {
-    rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE({ qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
+    rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE(
+      { qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }
+    ), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
     message: 'Ref D1 counts an unknown number of nodes on branch B1. Enter its quantity and a type that says how many nodes one device counts.',
     silent: [
       DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' }),
@@ -57,7 +80,9 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     ],
   },
   {
-    rule: 'type-nodes-missing', sheet: 'types', sheets: DEVICE({ ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10 }] }),
+    rule: 'type-nodes-missing', sheet: 'types', sheets: DEVICE(
+      { ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10 }] }
+    ),
     severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
     message: 'Type T: how many nodes one device counts on a branch is not known, and 1 device row waits for it. Enter it; 0 if it is no bus participant.',
     silent: [
@@ -66,71 +91,109 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     ],
   },
   {
-    rule: 'device-run-on-other-rail', sheet: 'devices', sheets: DEVICE({ ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L2' }] }),
+    rule: 'device-run-on-other-rail', sheet: 'devices', sheets: DEVICE(
+      { ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L2' }] }
+    ),
     severity: 'incomplete', key: 'run', value: 'L1', limit: 'L2', inStatus: false,
     message: 'Ref D1 is on rail L1 but its run W1 is fed from rail L2. Correct one of them.',
     silent: [DEVICE({ ...WHOLE, run: 'W1' }), DEVICE({ ...WHOLE, run: 'W1' }, { runs: [{ run: 'W1' }] })],
   },
   {
-    rule: 'device-beyond-run', sheet: 'devices', sheets: DEVICE({ ...WHOLE, run: 'W1', distance: 31 }), severity: 'incomplete', key: 'distance', value: 31, limit: 30, inStatus: false,
+    rule: 'device-beyond-run', sheet: 'devices', sheets: DEVICE({
+      ...WHOLE, run: 'W1', distance: 31,
+    }), severity: 'incomplete', key: 'distance', value: 31, limit: 30, inStatus: false,
     message: 'Ref D1 is 31 m along its run, which is 30 m long. Correct one of them.',
     silent: [DEVICE({ ...WHOLE, run: 'W1', distance: 30 }), DEVICE({ ...WHOLE, distance: 31 })],
   },
   {
-    rule: 'tag-names-nothing', sheet: 'devices', sheets: DEVICE({ ...WHOLE, branch: 'B9' }), severity: 'incomplete', key: 'branch', value: 'B9', inStatus: false,
-    message: 'Ref D1: there is no bus branch B9. Add it to the sheet Branches, or correct the tag.', silent: [DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE(WHOLE)],
+    rule: 'tag-names-nothing', sheet: 'devices', sheets: DEVICE({
+      ...WHOLE, branch: 'B9',
+    }), severity: 'incomplete', key: 'branch', value: 'B9', inStatus: false,
+    message: 'Ref D1: there is no bus branch B9. Add it to the sheet Branches, or correct the tag.', silent: [
+      DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE(WHOLE),
+    ],
   },
   {
-    rule: 'hidden-character', sheet: 'devices', sheets: DEVICE({ ...WHOLE, rail: 'L1\u200b' }), severity: 'incomplete', key: 'rail', value: 'L1\u200b', inStatus: false,
+    rule: 'hidden-character', sheet: 'devices', sheets: DEVICE({
+      ...WHOLE, rail: 'L1\u200b',
+    }), severity: 'incomplete', key: 'rail', value: 'L1\u200b', inStatus: false,
     message: 'Ref D1: Rail contains U+200B, which cannot be seen, and so is not the tag that it looks like. Delete it.', silent: [DEVICE(WHOLE)],
   },
   {
-    rule: 'hidden-character', sheet: 'supplies', sheets: { supplies: [{ rail: '\u202eL1\u202c', rated: 10 }] }, severity: 'incomplete', key: 'rail',
-    value: '\u202eL1\u202c', inStatus: false, silent: [{ supplies: [{ rail: 'L\u00a01', rated: 10 }] }, { supplies: [{ rail: '☀\ufe0f', rated: 10 }] }],
+    rule: 'hidden-character', sheet: 'supplies', sheets: {
+      supplies: [{ rail: '\u202eL1\u202c', rated: 10 }],
+    }, severity: 'incomplete', key: 'rail',
+    value: '\u202eL1\u202c', inStatus: false, silent: [
+      { supplies: [{ rail: 'L\u00a01', rated: 10 }] }, { supplies: [{ rail: '☀\ufe0f', rated: 10 }] },
+    ],
     message: 'Rail \u202eL1\u202c: Rail contains U+202E, U+202C, which cannot be seen, and so is not the tag that it looks like. Delete it.',
   },
   {
-    rule: 'tag-missing', sheet: 'supplies', sheets: { supplies: [{ rated: 10 }] }, severity: 'note', key: 'rail', value: null, inStatus: false,
-    message: 'A supply without a tag: nothing can refer to it. Give it a tag.', silent: [{ supplies: [{ rail: 'L1', rated: 10 }] }],
+    rule: 'tag-missing', sheet: 'supplies', sheets: {
+      supplies: [{ rated: 10 }],
+    }, severity: 'note', key: 'rail', value: null, inStatus: false,
+    message: 'A supply without a tag: nothing can refer to it. Give it a tag.', silent: [
+      { supplies: [{ rail: 'L1', rated: 10 }] },
+    ],
   },
   {
-    rule: 'tag-used-twice', sheet: 'types', sheets: { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }] }, severity: 'incomplete', key: 'type', value: 'T', inStatus: false,
+    rule: 'tag-used-twice', sheet: 'types', sheets: {
+      types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }],
+    }, severity: 'incomplete', key: 'type', value: 'T', inStatus: false,
     message: 'Type T stands in more than one row. References mean the first of them. Give each row a tag of its own.',
     silent: [{ types: [{ type: 'T', draw: 1 }, { type: 't', draw: 2 }] }, { types: [{ draw: 1 }, { draw: 2 }] }],
   },
   {
-    rule: 'tag-used-twice', sheet: 'supplies', sheets: { supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L1', rated: 20 }] },
+    rule: 'tag-used-twice', sheet: 'supplies', sheets: {
+      supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L1', rated: 20 }],
+    },
     severity: 'incomplete', key: 'rail', value: 'L1', inStatus: true,
     message: 'Rail L1 stands in more than one row. References mean the first of them. Give each row a tag of its own.',
     silent: [{ supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 20 }] }],
   },
   {
-    rule: 'tag-not-unique', sheet: 'outputs', sheets: OUTPUT('K', 'K'), severity: 'incomplete', key: 'contact', value: 'K', inStatus: true,
+    rule: 'tag-not-unique', sheet: 'outputs', sheets: OUTPUT('K', 'K'), severity: 'incomplete', key: 'contact',
+    value: 'K', inStatus: true,
     message: 'Output Q1: K stands in more than one row of the sheet Contacts, and the first of them is meant. Give each a tag of its own.',
     silent: [OUTPUT('K', 'M')],
   },
   {
-    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({ type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L9' }] }),
+    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE(
+      { type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L9' }] }
+    ),
     severity: 'incomplete', key: 'rail', value: null, inStatus: false,
     message: 'Ref D1 is fed from rail L9 as its run is, and there is no such supply, so its current counts in none. Add it to the sheet Supplies, or correct the run.',
     silent: [DEVICE({ type: 'T', qty: 2, run: 'W1' })],
   },
   {
-    rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable', value: 10, inStatus: true,
+    rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable',
+    value: 10, inStatus: true,
     message: 'Rail L1: Usable follows from Inside of the enclosure E, which is not wholly known. Complete that first.',
-    silent: [WARM(0.9), { ...WARM(undefined), supplies: WARM(undefined).supplies.map(({ fullUpTo: _full, ...cells }) => cells) }],
+    silent: [
+      WARM(0.9),
+      { ...WARM(undefined), supplies: WARM(undefined).supplies.map(({ fullUpTo: _full, ...cells }) => cells) },
+    ],
   },
   {
-    rule: 'formula-partial', sheet: 'supplies', sheets: RATED(undefined), severity: 'incomplete', key: 'rated', value: 4, inStatus: true,
+    rule: 'formula-partial', sheet: 'supplies', sheets: RATED(undefined), severity: 'incomplete', key: 'rated',
+    value: 4, inStatus: true,
     message: 'Rail L1: the formula in Rated reads a figure that is not wholly known, and may come to another result. Complete what that follows from.',
     silent: [RATED(3)],
   },
   {
-    rule: 'formula-without-result', sheet: 'supplies', sheets: { supplies: [{ rail: 'L1', rated: '=10/0' }] }, severity: 'incomplete', key: 'rated', value: null, inStatus: true,
-    message: 'Rail L1: the formula in Rated divides by zero. Check the cell that it divides by.', silent: [{ supplies: [{ rail: 'L1', rated: '=10/1' }] }],
+    rule: 'formula-without-result', sheet: 'supplies', sheets: {
+      supplies: [{ rail: 'L1', rated: '=10/0' }],
+    }, severity: 'incomplete', key: 'rated', value: null, inStatus: true,
+    message: 'Rail L1: the formula in Rated divides by zero. Check the cell that it divides by.', silent: [
+      { supplies: [{ rail: 'L1', rated: '=10/1' }] },
+    ],
   },
   {
-    rule: 'number-out-of-range', sheet: 'devices', sheets: DEVICE({ ...WHOLE, diversity: 1.2 }), severity: 'incomplete', key: 'diversity', value: 1.2, inStatus: false,
-    message: 'Ref D1: Diversity 1.2 is greater than 1. Correct it.', silent: [DEVICE({ ...WHOLE, diversity: 1 }), DEVICE({ ...WHOLE, diversity: 0 })],
+    rule: 'number-out-of-range', sheet: 'devices', sheets: DEVICE({
+      ...WHOLE, diversity: 1.2,
+    }), severity: 'incomplete', key: 'diversity', value: 1.2, inStatus: false,
+    message: 'Ref D1: Diversity 1.2 is greater than 1. Correct it.', silent: [
+      DEVICE({ ...WHOLE, diversity: 1 }), DEVICE({ ...WHOLE, diversity: 0 }),
+    ],
   },
 ];

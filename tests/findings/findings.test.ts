@@ -48,15 +48,21 @@ test('where two decimals would hide a difference, as many are written as show it
   const message = (milliamps: number, supply: object) => findingsAt(scheduleOf({
     supplies: [{ rail: 'L1', ...supply }], devices: [{ rail: 'L1', qty: 1, unitDraw: milliamps }],
   }), 'supplies').find(({ rule }) => rule.startsWith('supply-over'))?.message;
-  expect(message(10_000.1, { rated: 10 })).toContain('asked for 10.0001 A and may be used for 10.0000 A: 0.0001 A too much');
-  expect(message(8003, { rated: 10 })).toContain('loaded to 80.03 % of 10.00 A, above its target of 80.00 % by 0.003 A');
-  expect(message(8070, { rated: 10, target: 0.805 })).toContain('loaded to 80.7 % of 10.00 A, above its target of 80.5 % by 0.02 A');
+  expect(message(10_000.1, { rated: 10 }))
+    .toContain('asked for 10.0001 A and may be used for 10.0000 A: 0.0001 A too much');
+  expect(message(8003, { rated: 10 }))
+    .toContain('loaded to 80.03 % of 10.00 A, above its target of 80.00 % by 0.003 A');
+  expect(message(8070, { rated: 10, target: 0.805 }))
+    .toContain('loaded to 80.7 % of 10.00 A, above its target of 80.5 % by 0.02 A');
 });
 
 describe('all findings together', () => {
   const schedule = () => scheduleOf({
     supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 1 }], types: [{ draw: 1 }],
-    devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 9000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 2000 }, { ref: 'D3' }],
+    devices: [
+      { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 9000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 2000 },
+      { ref: 'D3' },
+    ],
   });
 
   test('come with the worst first, then by sheet and row', () => {
@@ -77,7 +83,8 @@ describe('all findings together', () => {
   const acceptance: RowAcceptance = {
     rule: 'supply-over-usable', reason: 'spare supply is on order', name: 'N. N.', date: '2026-03-02', value: 2,
   };
-  const accept = (each: LoadSchedule) => each.act('Accept', [{ op: 'accept', sheet: 'supplies', id: idAt(each, 'supplies', 1), accepted: [acceptance] }]);
+  const accept = (each: LoadSchedule) =>
+    each.act('Accept', [{ op: 'accept', sheet: 'supplies', id: idAt(each, 'supplies', 1), accepted: [acceptance] }]);
 
   test('one that is accepted stays, marked, and its status too; undo takes the mark away', () => {
     const each = schedule();

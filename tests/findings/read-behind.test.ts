@@ -3,13 +3,23 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { inputColumns, SHEET_NAMES, type CellValue, type InputColumn } from '../../src/schedule/index.ts';
 import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
 
-/** Everything filled in so that checks read as far as they can: a run with its conductor and supply, an output with its contact. */
+/**
+ * Everything filled in so that checks read as far as they can: a run with its conductor and supply, an output with its
+ * contact.
+ */
 const SHEETS = {
-  types: [{ type: 'T', power: 12, minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 }],
+  types: [{ type: 'T', power: 12, minVoltage: 20 }], supplies: [
+    { rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 },
+  ],
   branches: [{ branch: 'B1', limit: 40 }], conductors: [{ conductor: 'C', resistance: 12, maxCurrent: 3 }],
   runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 40, protection: 2 }],
-  devices: [{ ref: 'D1', type: 'T', qty: 3, run: 'W1', branch: 'B1', distance: 35 }, { ref: 'D2', type: 'T', rail: 'L2', run: 'W1' }],
-  enclosures: [{ enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', ambient: 30, otherLoss: 5, maxInside: 45 }],
+  devices: [
+    { ref: 'D1', type: 'T', qty: 3, run: 'W1', branch: 'B1', distance: 35 },
+    { ref: 'D2', type: 'T', rail: 'L2', run: 'W1' },
+  ],
+  enclosures: [
+    { enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', ambient: 30, otherLoss: 5, maxInside: 45 },
+  ],
   contacts: [{ contact: 'K', lamp: 5, inrush: 80 }], feeds: [{ feed: 'F', rated: 10 }],
   outputs: [{ output: 'Q1', contact: 'K', kind: 'lamp', power: 100, inrush: 90, feed: 'F' }],
 } as const;

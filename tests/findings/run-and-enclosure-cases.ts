@@ -6,92 +6,135 @@ import type { FindingCase } from './finding-case.ts';
  * supply gives 12 A into a short circuit.
  */
 const RUN = (run: Cells, device: Cells = {}, more: Record<string, Cells[]> = {}) => ({
-  types: [{ type: 'T', minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 6 }], ...more,
+  types: [{ type: 'T', minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [
+    { conductor: 'C', resistance: 10, maxCurrent: 6 },
+  ], ...more,
   runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50, protection: 2, maxDrop: 0.5, ...run }],
   devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', ...device }],
 });
 /** A cube of 1 m that stands free: 1.4 m² of top and 0.9 m² of each of four sides, 5 m²; 5.5 W/(m²K). */
 const ENCLOSURE = (enclosure: Cells, supplies: Cells[] = []) => ({
-  supplies, enclosures: [{ enclosure: 'E1', height: 1000, width: 1000, depth: 1000, mounting: 'free', ambient: 30, otherLoss: 275, maxInside: 60, ...enclosure }],
+  supplies, enclosures: [
+    {
+      enclosure: 'E1', height: 1000, width: 1000, depth: 1000, mounting: 'free', ambient: 30, otherLoss: 275,
+      maxInside: 60, ...enclosure
+    },
+  ],
 });
 const missing = (key: string, rule: string, what: string, how: string): FindingCase => ({
-  rule, sheet: 'enclosures', sheets: ENCLOSURE({ [key]: null }), severity: 'incomplete', key, value: null, inStatus: true,
+  rule, sheet: 'enclosures', sheets: ENCLOSURE({ [key]: null }), severity: 'incomplete', key, value: null,
+  inStatus: true,
   message: `Enclosure E1 has no ${what}, so the temperature inside is not known. ${how}`, silent: [ENCLOSURE({})],
 });
 
 export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
-    rule: 'run-under-voltage', sheet: 'runs', sheets: RUN({ protection: null }, { unitDraw: 5000 }), severity: 'over', key: 'endVoltage', value: 19, limit: 20, inStatus: true,
+    rule: 'run-under-voltage', sheet: 'runs', sheets: RUN(
+      { protection: null }, { unitDraw: 5000 }
+    ), severity: 'over', key: 'endVoltage', value: 19, limit: 20, inStatus: true,
     message: 'Run W1 ends at 19.00 V and its devices need 20.00 V: 1.00 V too little. With C it may be 40 m long.',
-    silent: [RUN({ protection: null }, { unitDraw: 4000 }), RUN({ protection: null }, { unitDraw: 5000 }, { types: [{ type: 'T' }] })],
+    silent: [
+      RUN({ protection: null }, { unitDraw: 4000 }),
+      RUN({ protection: null }, { unitDraw: 5000 }, { types: [{ type: 'T' }] }),
+    ],
   },
   {
     rule: 'run-no-working-voltage', sheet: 'runs', severity: 'over', key: 'endVoltage', value: null, inStatus: true,
     // A loop of 1 Ω at 24 V delivers 24² ÷ 4 = 144 W at most, closed form
-    sheets: RUN({ protection: null }, { unitDraw: null }, { types: [{ type: 'T', power: 145, load: 'power' }], conductors: [{ conductor: 'C', resistance: 10 }] }),
+    sheets: RUN(
+      { protection: null }, { unitDraw: null },
+      { types: [{ type: 'T', power: 145, load: 'power' }], conductors: [{ conductor: 'C', resistance: 10 }] }
+    ),
     message: 'Run W1 has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
     silent: [RUN({}, { unitDraw: null }, { types: [{ type: 'T', power: 143, load: 'power' }] })],
   },
   {
-    rule: 'run-over-carries', sheet: 'runs', sheets: RUN({}, { unitDraw: 7000 }), severity: 'over', key: 'current', value: 7, limit: 6, inStatus: true,
+    rule: 'run-over-carries', sheet: 'runs', sheets: RUN(
+      {}, { unitDraw: 7000 }
+    ), severity: 'over', key: 'current', value: 7, limit: 6, inStatus: true,
     message: 'Run W1 carries 7.00 A and its cable may carry 6.00 A where it lies: 1.00 A too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.',
-    silent: [RUN({}, { unitDraw: 6000 }), RUN({ pairs: 2 }, { unitDraw: 7000 }), RUN({ ambient: 20 }, { unitDraw: 6700 })],
+    silent: [
+      RUN({}, { unitDraw: 6000 }), RUN({ pairs: 2 }, { unitDraw: 7000 }), RUN({ ambient: 20 }, { unitDraw: 6700 }),
+    ],
   },
   {
-    rule: 'run-protection-over-carries', sheet: 'runs', sheets: RUN({ protection: 10 }), severity: 'over', key: 'protection', value: 10, limit: 6, inStatus: true,
+    rule: 'run-protection-over-carries', sheet: 'runs', sheets: RUN({ protection: 10 }), severity: 'over',
+    key: 'protection', value: 10, limit: 6, inStatus: true,
     message: 'Run W1 is protected by 10.00 A and its cable may carry 6.00 A where it lies: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.',
     silent: [RUN({ protection: 6 })],
   },
   {
-    rule: 'run-over-protection', sheet: 'runs', sheets: RUN({}, { unitDraw: 2500 }), severity: 'over', key: 'current', value: 2.5, limit: 2, inStatus: true,
+    rule: 'run-over-protection', sheet: 'runs', sheets: RUN(
+      {}, { unitDraw: 2500 }
+    ), severity: 'over', key: 'current', value: 2.5, limit: 2, inStatus: true,
     message: 'Run W1 carries 2.50 A through a protection of 2.00 A: 0.50 A too much. Share the load over more runs, or use a larger protection if the conductor carries it.',
     silent: [RUN({}, { unitDraw: 2000 }), RUN({ protection: null }, { unitDraw: 2500 })],
   },
   {
-    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({ maxDrop: 0.05, protection: null }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
+    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({
+      maxDrop: 0.05, protection: null,
+    }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
     message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. With C it may be 30 m long.',
     silent: [RUN({ maxDrop: 2 / 24, protection: null }), RUN({ maxDrop: 0.05, length: 30, protection: null })],
   },
   {
-    rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ protection: 3 }), severity: 'near', key: 'faultCurrent', value: 12, limit: 15, inStatus: true,
+    rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ protection: 3 }), severity: 'near', key: 'faultCurrent',
+    value: 12, limit: 15, inStatus: true,
     message: 'Run W1: a short circuit at its far end draws 12.00 A, and the protection of 3.00 A needs 15.00 A (5 × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.',
     silent: [RUN({ protection: 2.4 }), RUN({ protection: 3, trip: 4 })],
   },
   {
-    rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current', value: 0, inStatus: true,
+    rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current',
+    value: 0, inStatus: true,
     message: 'Run W1: 1 device row on it has no known current, so its drop is at least what is shown. Complete it to know the rest.', silent: [RUN({})],
   },
   {
-    rule: 'run-rail-missing', sheet: 'runs', sheets: RUN({ rail: null }), severity: 'incomplete', key: 'rail', value: null, inStatus: true,
+    rule: 'run-rail-missing', sheet: 'runs', sheets: RUN({ rail: null }), severity: 'incomplete', key: 'rail',
+    value: null, inStatus: true,
     message: 'Run W1 has no rail, so its voltage is not known. Choose the rail that feeds it.', silent: [RUN({})],
   },
   {
-    rule: 'run-conductor-missing', sheet: 'runs', sheets: RUN({ conductor: null }), severity: 'incomplete', key: 'conductor', value: null, inStatus: true,
+    rule: 'run-conductor-missing', sheet: 'runs', sheets: RUN({ conductor: null }), severity: 'incomplete',
+    key: 'conductor', value: null, inStatus: true,
     message: 'Run W1 has no conductor, so its drop is not known. Choose one of the conductors.', silent: [RUN({})],
   },
   {
-    rule: 'run-length-missing', sheet: 'runs', sheets: RUN({ length: null }), severity: 'incomplete', key: 'length', value: null, inStatus: true,
-    message: 'Run W1 has no length, so its drop is not known. Enter the length of the cable, one way, in m.', silent: [RUN({})],
+    rule: 'run-length-missing', sheet: 'runs', sheets: RUN({ length: null }), severity: 'incomplete', key: 'length',
+    value: null, inStatus: true,
+    message: 'Run W1 has no length, so its drop is not known. Enter the length of the cable, one way, in m.',
+    silent: [RUN({})],
   },
   {
-    rule: 'run-voltage-missing', sheet: 'runs', sheets: RUN({ rail: 'L9' }), severity: 'incomplete', key: 'rail', value: 'L9', inStatus: true,
-    message: 'Run W1: the voltage of its rail is not known. Add the rail to the sheet Supplies, or correct the tag.', silent: [RUN({}), RUN({ rail: null })],
+    rule: 'run-voltage-missing', sheet: 'runs', sheets: RUN({ rail: 'L9' }), severity: 'incomplete', key: 'rail',
+    value: 'L9', inStatus: true,
+    message: 'Run W1: the voltage of its rail is not known. Add the rail to the sheet Supplies, or correct the tag.',
+    silent: [RUN({}), RUN({ rail: null })],
   },
   {
-    rule: 'run-resistance-missing', sheet: 'runs', sheets: RUN({}, {}, { conductors: [{ conductor: 'C' }] }), severity: 'incomplete', key: 'conductor', value: 'C', inStatus: true,
+    rule: 'run-resistance-missing', sheet: 'runs', sheets: RUN(
+      {}, {}, { conductors: [{ conductor: 'C' }] }
+    ), severity: 'incomplete', key: 'conductor', value: 'C', inStatus: true,
     message: 'Run W1: the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.', silent: [RUN({}), RUN({ conductor: null })],
   },
   {
-    rule: 'run-short-circuit-unknown', sheet: 'runs', sheets: RUN({}, {}, { supplies: [{ rail: 'L1' }] }), severity: 'incomplete', key: 'faultCurrent', value: null, inStatus: true,
+    rule: 'run-short-circuit-unknown', sheet: 'runs', sheets: RUN(
+      {}, {}, { supplies: [{ rail: 'L1' }] }
+    ), severity: 'incomplete', key: 'faultCurrent', value: null, inStatus: true,
     message: 'Run W1 has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet Supplies.',
-    silent: [RUN({}), RUN({ protection: null }, {}, { supplies: [{ rail: 'L1' }] }), RUN({ length: null }, {}, { supplies: [{ rail: 'L1' }] })],
+    silent: [
+      RUN({}), RUN({ protection: null }, {}, { supplies: [{ rail: 'L1' }] }),
+      RUN({ length: null }, {}, { supplies: [{ rail: 'L1' }] }),
+    ],
   },
   {
-    rule: 'run-protection-not-checked', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'note', key: 'protection', value: null, inStatus: false,
+    rule: 'run-protection-not-checked', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'note',
+    key: 'protection', value: null, inStatus: false,
     message: 'Run W1 has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.', silent: [RUN({})],
   },
   {
-    rule: 'conductor-current-missing', sheet: 'conductors', sheets: RUN({}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }), severity: 'incomplete', key: 'maxCurrent', value: null, inStatus: false,
+    rule: 'conductor-current-missing', sheet: 'conductors', sheets: RUN(
+      {}, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }
+    ), severity: 'incomplete', key: 'maxCurrent', value: null, inStatus: false,
     message: 'Conductor C: what it carries is not known, and 1 run waits for it. Enter it, with the source that says so, or use a conductor of which it is known.',
     silent: [
       RUN({}), RUN({ conductor: null }, {}, { conductors: [{ conductor: 'C', resistance: 10 }] }),
@@ -99,22 +142,28 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     ],
   },
   {
-    rule: 'run-voltage-not-checked', sheet: 'runs', sheets: RUN({}, {}, { types: [{ type: 'T' }] }), severity: 'note', key: 'minVoltage', value: null, inStatus: false,
+    rule: 'run-voltage-not-checked', sheet: 'runs', sheets: RUN(
+      {}, {}, { types: [{ type: 'T' }] }
+    ), severity: 'note', key: 'minVoltage', value: null, inStatus: false,
     message: 'Run W1: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.', silent: [RUN({})],
   },
   {
     // 275 W ÷ (5.5 × 5) = 10 K above 30 °C
-    rule: 'enclosure-over-temperature', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: 38 }), severity: 'over', key: 'inside', value: 40, limit: 38, inStatus: true,
+    rule: 'enclosure-over-temperature', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: 38 }), severity: 'over',
+    key: 'inside', value: 40, limit: 38, inStatus: true,
     message: 'Enclosure E1 gets 40.0 °C inside and may get 38.0 °C: 2.0 K too warm. Use a larger or better ventilated enclosure, or move supplies out of it.',
     silent: [ENCLOSURE({ maxInside: 40 })],
   },
   {
-    rule: 'enclosure-near-temperature', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: 42.5 }), severity: 'near', key: 'inside', value: 40, limit: 42.5, inStatus: true,
+    rule: 'enclosure-near-temperature', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: 42.5 }), severity: 'near',
+    key: 'inside', value: 40, limit: 42.5, inStatus: true,
     message: 'Enclosure E1 gets 40.0 °C inside, 2.5 K below the 42.5 °C that it may get. Use a larger or better ventilated enclosure to have more in hand.',
     silent: [ENCLOSURE({ maxInside: 45.1 }), ENCLOSURE({ maxInside: 38 })],
   },
   {
-    rule: 'enclosure-loss-partial', sheet: 'enclosures', sheets: ENCLOSURE({}, [{ rail: 'L1', rated: 10, enclosure: 'E1' }]), severity: 'incomplete', key: 'supplyLoss', value: 0, inStatus: true,
+    rule: 'enclosure-loss-partial', sheet: 'enclosures', sheets: ENCLOSURE(
+      {}, [{ rail: 'L1', rated: 10, enclosure: 'E1' }]
+    ), severity: 'incomplete', key: 'supplyLoss', value: 0, inStatus: true,
     message: 'Enclosure E1: the loss of 1 supply in it is not wholly known, so it is at least as warm as shown. Enter their efficiency and complete their demand.',
     silent: [ENCLOSURE({}, [{ rail: 'L1', rated: 10, enclosure: 'E1', efficiency: 0.9 }])],
   },
@@ -122,10 +171,16 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   missing('width', 'enclosure-width-missing', 'width', 'Enter its outside width in mm.'),
   missing('depth', 'enclosure-depth-missing', 'depth', 'Enter its outside depth in mm.'),
   missing('mounting', 'enclosure-mounting-missing', 'mounting', 'Choose how it stands.'),
-  missing('ambient', 'enclosure-ambient-missing', 'ambient temperature', 'Enter the highest temperature around it in °C.'),
-  missing('otherLoss', 'enclosure-other-loss-missing', 'loss of its other devices', 'Enter their heat in W; 0 if there are none.'),
+  missing(
+    'ambient', 'enclosure-ambient-missing', 'ambient temperature', 'Enter the highest temperature around it in °C.'
+  ),
+  missing(
+    'otherLoss', 'enclosure-other-loss-missing', 'loss of its other devices',
+    'Enter their heat in W; 0 if there are none.'
+  ),
   {
-    rule: 'enclosure-temperature-not-checked', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: null }), severity: 'note', key: 'maxInside', value: null, inStatus: false,
+    rule: 'enclosure-temperature-not-checked', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: null }),
+    severity: 'note', key: 'maxInside', value: null, inStatus: false,
     message: 'Enclosure E1 has no highest inside temperature entered: it is not checked against one. Enter the highest that its contents bear in °C.', silent: [ENCLOSURE({})],
   },
 ];

@@ -2,61 +2,91 @@ import type { Cells } from '../../src/schedule/index.ts';
 import type { FindingCase } from './finding-case.ts';
 
 const ON = (milliamps: number | null, supply: Cells) => ({
-  supplies: [{ rail: 'L1', ...supply }], devices: [{ ref: 'D1', qty: 1, rail: 'L1', ...(milliamps === null ? {} : { unitDraw: milliamps }) }],
+  supplies: [{ rail: 'L1', ...supply }], devices: [
+    { ref: 'D1', qty: 1, rail: 'L1', ...(milliamps === null ? {} : { unitDraw: milliamps }) },
+  ],
 });
 
 export const SUPPLY_CASES: readonly FindingCase[] = [
   {
-    rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(12_500, { rated: 10 }), severity: 'over', key: 'demand', value: 12.5, limit: 10,
+    rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(
+      12_500, { rated: 10 }
+    ), severity: 'over', key: 'demand', value: 12.5, limit: 10,
     message: 'Rail L1 is asked for 12.50 A and may be used for 10.00 A: 2.50 A too much. Move devices to another rail, lower the diversity, or fit a larger supply.',
     // 0.1 + 0.2 is more than 0.3 in binary
-    silent: [ON(10_000, { rated: 10 }), { supplies: [{ rail: 'L1', rated: 0.3 }], devices: [{ rail: 'L1', qty: 1, unitDraw: 100 }, { rail: 'L1', qty: 1, unitDraw: 200 }] }, ON(12_500, {})],
+    silent: [
+      ON(10_000, { rated: 10 }),
+      {
+        supplies: [{ rail: 'L1', rated: 0.3 }],
+        devices: [{ rail: 'L1', qty: 1, unitDraw: 100 }, { rail: 'L1', qty: 1, unitDraw: 200 }],
+      },
+      ON(12_500, {}),
+    ],
     inStatus: true,
   },
   {
-    rule: 'supply-over-fuse', sheet: 'supplies', sheets: ON(7000, { rated: 10, fuse: 6 }), severity: 'over', key: 'demand', value: 7, limit: 6,
+    rule: 'supply-over-fuse', sheet: 'supplies', sheets: ON(
+      7000, { rated: 10, fuse: 6 }
+    ), severity: 'over', key: 'demand', value: 7, limit: 6,
     message: 'Rail L1 is asked for 7.00 A through a fuse of 6.00 A: 1.00 A too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
     silent: [ON(6000, { rated: 10, fuse: 6 }), ON(7000, { rated: 10 })], inStatus: true,
   },
   {
-    rule: 'supply-over-target', sheet: 'supplies', sheets: ON(9000, { rated: 10 }), severity: 'near', key: 'loading', value: 0.9, limit: 0.8,
+    rule: 'supply-over-target', sheet: 'supplies', sheets: ON(
+      9000, { rated: 10 }
+    ), severity: 'near', key: 'loading', value: 0.9, limit: 0.8,
     message: 'Rail L1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move that much to another rail, or fit a larger supply.',
     // Beyond the rating the rule of the rating speaks; 0.7 × 3 is less than 2.1 in binary.
     silent: [ON(8000, { rated: 10 }), ON(10_001, { rated: 10 }), ON(2100, { rated: 3, target: 0.7 })], inStatus: true,
   },
   {
-    rule: 'supply-rating-missing', sheet: 'supplies', sheets: ON(5000, {}), severity: 'incomplete', key: 'rated', value: null,
+    rule: 'supply-rating-missing', sheet: 'supplies', sheets: ON(5000, {}), severity: 'incomplete', key: 'rated',
+    value: null,
     message: 'Rail L1 has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.',
     silent: [ON(5000, { rated: 10 }), ON(5000, { rated: '=1/0' })], inStatus: true,
   },
   {
-    rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(null, { rated: 10 }), severity: 'incomplete', key: 'demand', value: 0,
+    rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(
+      null, { rated: 10 }
+    ), severity: 'incomplete', key: 'demand', value: 0,
     message: 'Rail L1 carries at least 0.00 A: 1 device row on it is not wholly known. Complete it to know the rest.',
     silent: [ON(0, { rated: 10 })], inStatus: true,
   },
   {
-    rule: 'supply-warm-derating-unknown', sheet: 'supplies', sheets: ON(5000, { rated: 10, fullUpTo: 40 }), severity: 'incomplete', key: 'usable', value: null, limit: 40,
+    rule: 'supply-warm-derating-unknown', sheet: 'supplies', sheets: ON(
+      5000, { rated: 10, fullUpTo: 40 }
+    ), severity: 'incomplete', key: 'usable', value: null, limit: 40,
     message: 'Rail L1 gives its full current up to 40.0 °C, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
     silent: [ON(5000, { rated: 10 })], inStatus: true,
   },
   {
-    rule: 'supply-fuse-not-checked', sheet: 'supplies', sheets: ON(5000, { rated: 10 }), severity: 'note', key: 'fuse', value: null,
+    rule: 'supply-fuse-not-checked', sheet: 'supplies', sheets: ON(
+      5000, { rated: 10 }
+    ), severity: 'note', key: 'fuse', value: null,
     message: 'Rail L1 has no fuse entered: its demand is not checked against one. Enter its rating in A.',
     silent: [ON(5000, { rated: 10, fuse: 10 })], inStatus: false,
   },
   {
-    rule: 'supply-loss-not-checked', sheet: 'supplies', sheets: ON(5000, { rated: 10 }), severity: 'note', key: 'efficiency', value: null,
+    rule: 'supply-loss-not-checked', sheet: 'supplies', sheets: ON(
+      5000, { rated: 10 }
+    ), severity: 'note', key: 'efficiency', value: null,
     message: 'Rail L1 has no efficiency entered: its losses are not worked out. Enter it to know them.',
     silent: [ON(5000, { rated: 10, efficiency: 0.9 })], inStatus: false,
   },
   {
-    rule: 'supply-enclosure-not-checked', sheet: 'supplies', sheets: ON(5000, { rated: 10 }), severity: 'note', key: 'enclosure', value: null,
+    rule: 'supply-enclosure-not-checked', sheet: 'supplies', sheets: ON(
+      5000, { rated: 10 }
+    ), severity: 'note', key: 'enclosure', value: null,
     message: 'Rail L1 has no enclosure entered: its losses count in none. Choose where it is mounted.',
     silent: [ON(5000, { rated: 10, enclosure: 'E1' })], inStatus: false,
   },
   {
-    rule: 'supply-purposes-mixed', sheet: 'supplies', severity: 'note', key: 'purpose', value: 'lighting, control', inStatus: false,
-    sheets: { ...ON(5000, { rated: 10, purpose: 'lighting' }), types: [{ type: 'valve', purpose: 'control' }], devices: [{ type: 'valve', rail: 'L1', qty: 1, unitDraw: 10 }] },
+    rule: 'supply-purposes-mixed', sheet: 'supplies', severity: 'note', key: 'purpose', value: 'lighting, control',
+    inStatus: false,
+    sheets: {
+      ...ON(5000, { rated: 10, purpose: 'lighting' }), types: [{ type: 'valve', purpose: 'control' }],
+      devices: [{ type: 'valve', rail: 'L1', qty: 1, unitDraw: 10 }],
+    },
     message: 'Rail L1 serves lighting and control together. Common practice is a separate supply for each: move the devices of the other purposes.',
     silent: [ON(5000, { rated: 10, purpose: 'lighting' })],
   },

@@ -9,7 +9,9 @@ const SHEETS = {
   supplies: [{ rail: 'L1', rated: 5 }],
   branches: [{ branch: 'B1', limit: 40, terminated: true }, { branch: 'B2', limit: 40, terminated: true }],
   devices: [
-    { ref: 'D1', type: 'T', qty: 4, rail: 'L1', branch: 'B1' }, { ref: 'D2', type: 'T', qty: 1, rail: 'L1', branch: 'B1' },
+    {
+      ref: 'D1', type: 'T', qty: 4, rail: 'L1', branch: 'B1',
+    }, { ref: 'D2', type: 'T', qty: 1, rail: 'L1', branch: 'B1' },
     { ref: 'D3', type: 'T', qty: 1, rail: 'L1', branch: 'B2' }, { ref: 'D4', type: 'T', qty: 1, rail: 'L1' },
     { ref: 'D5', type: 'U', qty: 1, rail: 'L1' }, { ref: 'D6', type: 'V', qty: 3, rail: 'L1', branch: 'B1' },
   ],
@@ -31,7 +33,8 @@ test('what hangs on them is not known, and its branches are incomplete', () => {
   const schedule = scheduleOf(SHEETS);
   expect([0, 2, 5].map((row) => valueAt(schedule, 'devices', row, 'nodes'))).toEqual([null, null, 6]);
   expect(valueAt(schedule, 'branches', 0, 'nodes')).toBe(6);
-  expect(['nodes', 'free', 'used'].map((key) => schedule.partialSign('branches', idAt(schedule, 'branches'), key))).toEqual(['≥', '≤', '≥']);
+  expect(['nodes', 'free', 'used'].map((key) => schedule.partialSign('branches', idAt(schedule, 'branches'), key)))
+    .toEqual(['≥', '≤', '≥']);
   expect([0, 1].map((row) => valueAt(schedule, 'branches', row, 'status'))).toEqual(['incomplete', 'incomplete']);
   enter(schedule, 'types', 0, { nodes: 0 });
   expect([0, 1].map((row) => valueAt(schedule, 'branches', row, 'status'))).toEqual(['ok', 'ok']);

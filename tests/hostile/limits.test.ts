@@ -26,14 +26,37 @@ describe('what is too much is refused with a sentence, in time', () => {
   test.each<[what: string, read: () => unknown, says: RegExp]>([
     ['a schedule of 65 MB', () => readSchedule(' '.repeat(65 * MB)), /65 MB; at most 64 MB is read/],
     ['a sheet of 65 MB', () => readCsv('x'.repeat(65 * MB)), /at most 64 MB is read/],
-    ['a sheet of eight million rows', () => readCsv(`Ref,Qty\r\n${'D1,2\r\n'.repeat(8_000_000)}`), /more than 100000 rows/],
-    ['a sheet of 100 000 columns', () => readCsv(`Ref,Qty${',x'.repeat(100_000)}\r\n`, 'devices'), /Line 1 has more than 16384 fields/],
-    ['a takeoff of a million lines', () => readTakeoff(`Description;Qty\r\n${'Lamp;1\r\n'.repeat(1_000_000)}`, { types: [] }), /more than 100000 rows/],
-    ['a takeoff of 100 000 columns', () => readTakeoff(`Description;Qty${';x'.repeat(100_000)}\r\nLamp;1\r\n`, { types: [] }), /more than 16384 fields/],
+    [
+      'a sheet of eight million rows', () => readCsv(`Ref,Qty\r\n${'D1,2\r\n'.repeat(8_000_000)}`),
+      /more than 100000 rows/,
+    ],
+    [
+      'a sheet of 100 000 columns', () => readCsv(`Ref,Qty${',x'.repeat(100_000)}\r\n`, 'devices'),
+      /Line 1 has more than 16384 fields/,
+    ],
+    [
+      'a takeoff of a million lines',
+      () => readTakeoff(`Description;Qty\r\n${'Lamp;1\r\n'.repeat(1_000_000)}`, { types: [] }), /more than 100000 rows/,
+    ],
+    [
+      'a takeoff of 100 000 columns',
+      () =>
+        readTakeoff(`Description;Qty${';x'.repeat(100_000)}\r\nLamp;1\r\n`, { types: [] }), /more than 16384 fields/,
+    ],
     ['a list in a list, five million deep', () => readSchedule('['.repeat(5_000_000)), /more than 100 deep/],
-    ['an object in an object, a million deep', () => readSchedule(file(`"x":${'{"a":'.repeat(1_000_000)}1${'}'.repeat(1_000_000)}`)), /more than 100 deep/],
-    ['a sheet of 200 000 rows in JSON', () => readSchedule(file('').replace('"sheets":{},', `"sheets":{"devices":[${'{},'.repeat(200_000)}{}]}`)), /200001 rows; at most 100000/],
-    ['a workbook of 21 MB', () => openWorkbook(new Uint8Array(21 * MB).fill(7).fill(0x50, 0, 1).fill(0x4b, 1, 2)), /21 MB; at most 20 MB/],
+    [
+      'an object in an object, a million deep',
+      () => readSchedule(file(`"x":${'{"a":'.repeat(1_000_000)}1${'}'.repeat(1_000_000)}`)), /more than 100 deep/,
+    ],
+    [
+      'a sheet of 200 000 rows in JSON',
+      () => readSchedule(file('').replace('"sheets":{},', `"sheets":{"devices":[${'{},'.repeat(200_000)}{}]}`)),
+      /200001 rows; at most 100000/,
+    ],
+    [
+      'a workbook of 21 MB', () => openWorkbook(new Uint8Array(21 * MB).fill(7).fill(0x50, 0, 1).fill(0x4b, 1, 2)),
+      /21 MB; at most 20 MB/,
+    ],
   ])('%s', async (_what, read, says) => {
     const answer = await inTime(read) as { ok: boolean; problems: { message: string }[] };
     expect(answer.ok).toBe(false);
@@ -43,7 +66,9 @@ describe('what is too much is refused with a sentence, in time', () => {
   test('a workbook that becomes many times as large when it is unpacked', async () => {
     const sheet = new Uint8Array(10 * MB).fill(0x20);
     sheet.set(strToU8('<worksheet>'));
-    const parts = Object.fromEntries(Array.from({ length: 7 }, (_part, index) => [`xl/worksheets/sheet${index + 1}.xml`, sheet]));
+    const parts = Object.fromEntries(Array.from(
+      { length: 7 }, (_part, index) => [`xl/worksheets/sheet${index + 1}.xml`, sheet]
+    ));
     const bomb = makeWorkbook({ A: { rows: [['x']] } }, parts);
     expect(bomb.length).toBeLessThan(2 * MB);
     const workbook = openWorkbook(bomb);
@@ -62,7 +87,8 @@ describe('what is too much is refused with a sentence, in time', () => {
   });
 });
 
-const rows = (cells: object): Content => ({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1, ...cells }, { ref: 'D2', qty: 2 }] } });
+const rows = (cells: object): Content =>
+  ({ details: {}, sheets: { devices: [{ ref: 'D1', qty: 1, ...cells }, { ref: 'D2', qty: 2 }] } });
 
 describe('formulas made to break the page', () => {
   const refused: readonly [what: string, formula: string, says: RegExp][] = [
@@ -84,8 +110,14 @@ describe('formulas made to break the page', () => {
     schedule.dispose();
   });
 
-  test.each([['itself', '=[qty]', 2], ['another that reads it', '=[devices.qty@D2]', '=[devices.qty@D1]'], ['a total that it feeds', '=SUM([devices.qty#1:#2])', 2]])('one that reads %s has no figure, and the finding says so', (_what, first, second) => {
-    const schedule = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: first }, { ref: 'D2', qty: second }] } });
+  test.each(
+    [
+      ['itself', '=[qty]', 2], ['another that reads it', '=[devices.qty@D2]', '=[devices.qty@D1]'],
+      ['a total that it feeds', '=SUM([devices.qty#1:#2])', 2],
+    ]
+  )('one that reads %s has no figure, and the finding says so', (_what, first, second) => {
+    const schedule =
+      new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'D1', qty: first }, { ref: 'D2', qty: second }] } });
     expect(schedule.value('devices', 0, 'qty')).toBeNull();
     expect(schedule.findings.map(({ message }) => message).join()).toMatch(/depends on its own result/);
     schedule.dispose();
@@ -107,7 +139,12 @@ describe('formulas made to break the page', () => {
 
   test('a thousand of the longest formulas, each reading the one above, are worked out in time', async () => {
     const formula = (row: number) => `=${row === 1 ? '1' : `[devices.qty#${row - 1}]`}${'+0*(1+2)'.repeat(200)}`;
-    const content: Content = { details: {}, sheets: { devices: Array.from({ length: 1000 }, (_row, index) => ({ ref: `D${index}`, qty: formula(index + 1) })) } };
+    const content: Content = {
+      details: {},
+      sheets: { devices: Array.from(
+        { length: 1000 }, (_row, index) => ({ ref: `D${index}`, qty: formula(index + 1) })
+      ) },
+    };
     const schedule = await inTime(() => new LoadSchedule(content));
     expect(schedule.formulaProblems).toEqual([]);
     expect(schedule.value('devices', 999, 'qty')).toBe(1);
@@ -116,14 +153,34 @@ describe('formulas made to break the page', () => {
 });
 
 test('figures at the edge of what numbers hold never show as anything but figures', () => {
-  const huge = { qty: 9_007_199_254_740_991, unitDraw: 1e308, diversity: 1, rail: 'L', run: 'R', branch: 'B', distance: 1e308 };
+  const huge = {
+    qty: 9_007_199_254_740_991, unitDraw: 1e308, diversity: 1, rail: 'L', run: 'R', branch: 'B', distance: 1e308,
+  };
   const schedule = new LoadSchedule({ details: {}, sheets: {
     devices: [{ ref: 'D1', ...huge }, { ref: 'D2', ...huge, qty: 1, unitDraw: 5e-324 }],
-    supplies: [{ rail: 'L', rated: 1e308, units: 9_007_199_254_740_991, voltage: 1e-300, efficiency: 5e-324, fuse: 5e-324, target: 5e-324, enclosure: 'E' }],
-    runs: [{ run: 'R', rail: 'L', conductor: 'C', length: 1e308, pairs: 1, protection: 5e-324, trip: 1e308 }], conductors: [{ conductor: 'C', resistance: 1e308, maxCurrent: 5e-324 }],
-    outputs: [{ output: 'K', qty: 9_007_199_254_740_991, power: 1e308, voltage: 5e-324, powerFactor: 5e-324, contact: 'T', feed: 'F', inrush: 1e308 }],
-    contacts: [{ contact: 'T', resistive: 5e-324, inrush: 5e-324 }], feeds: [{ feed: 'F', rated: 5e-324, voltage: 5e-324 }],
-    enclosures: [{ enclosure: 'E', height: 1e308, width: 1e308, depth: 1e308, ambient: -1e308, maxInside: 1e308, otherLoss: 1e308 }],
+    supplies: [
+      {
+        rail: 'L', rated: 1e308, units: 9_007_199_254_740_991, voltage: 1e-300, efficiency: 5e-324, fuse: 5e-324,
+        target: 5e-324, enclosure: 'E',
+      },
+    ],
+    runs: [
+      { run: 'R', rail: 'L', conductor: 'C', length: 1e308, pairs: 1, protection: 5e-324, trip: 1e308 },
+    ], conductors: [{ conductor: 'C', resistance: 1e308, maxCurrent: 5e-324 }],
+    outputs: [
+      {
+        output: 'K', qty: 9_007_199_254_740_991, power: 1e308, voltage: 5e-324, powerFactor: 5e-324, contact: 'T',
+        feed: 'F', inrush: 1e308,
+      },
+    ],
+    contacts: [
+      { contact: 'T', resistive: 5e-324, inrush: 5e-324 },
+    ], feeds: [{ feed: 'F', rated: 5e-324, voltage: 5e-324 }],
+    enclosures: [
+      {
+        enclosure: 'E', height: 1e308, width: 1e308, depth: 1e308, ambient: -1e308, maxInside: 1e308, otherLoss: 1e308,
+      },
+    ],
     branches: [{ branch: 'B', limit: 9_007_199_254_740_991 }],
   } });
   const whole = readSchedule(JSON.stringify({ format: 'elv-load-schedule', version: 2, ...schedule.content() }));

@@ -22,7 +22,10 @@ async function answered(read: () => unknown): Promise<string | undefined> {
 const sample = (): Content => ({
   details: { project: 'Boat house' },
   sheets: {
-    devices: [{ ref: 'D1', type: 'Lamp', qty: 2, rail: 'L1' }, { ref: 'D2', type: 'Lamp', qty: '=[devices.qty@D1]*2', rail: 'L1' }],
+    devices: [
+      { ref: 'D1', type: 'Lamp', qty: 2, rail: 'L1' },
+      { ref: 'D2', type: 'Lamp', qty: '=[devices.qty@D1]*2', rail: 'L1' },
+    ],
     types: [{ type: 'Lamp', draw: 350 }], supplies: [{ rail: 'L1', rated: 1 }],
   },
 });
@@ -35,13 +38,20 @@ const RIGHT: Readonly<Record<string, string>> = {
 };
 
 describe.each(Object.entries(TEXT_READERS))('%s', (name, read) => {
-  test.each(HOSTILE_TEXTS.map((text) => [JSON.stringify(text.slice(0, 40)), text]))('made of %s is read or refused with a sentence', async (_shown, text) => {
+  test.each(HOSTILE_TEXTS.map((text) => [
+    JSON.stringify(text.slice(0, 40)), text,
+  ]))('made of %s is read or refused with a sentence', async (_shown, text) => {
     expect(await answered(() => read(text))).toBeUndefined();
   });
 
   test('made of anything is read or refused with a sentence', async () => {
-    const word = fc.oneof(fc.string({ unit: 'binary', maxLength: 30 }), fc.constantFrom(...HOSTILE_TEXTS.filter(({ length }) => length < 200)),
-      fc.constantFrom(',', ';', '\t', '\r\n', '\n', '"', '{', '}', '[', ']', ':', '"sheets":', '"devices":', 'Ref', 'Qty', 'Total', '12'));
+    const word = fc.oneof(fc.string({
+      unit: 'binary', maxLength: 30,
+    }), fc.constantFrom(...HOSTILE_TEXTS.filter(({ length }) => length < 200)),
+      fc.constantFrom(
+        ',', ';', '\t', '\r\n', '\n', '"', '{', '}', '[', ']', ':', '"sheets":', '"devices":', 'Ref', 'Qty', 'Total',
+        '12'
+      ));
     await fc.assert(fc.asyncProperty(fc.array(word, { maxLength: 60 }), async (words) => {
       expect(await answered(() => read(words.join('')))).toBeUndefined();
     }), { numRuns: 150 });
@@ -49,14 +59,18 @@ describe.each(Object.entries(TEXT_READERS))('%s', (name, read) => {
 
   test('broken in any place is read or refused with a sentence', async () => {
     const whole = RIGHT[name] ?? RIGHT['a takeoff']!;
-    await fc.assert(fc.asyncProperty(fc.nat(whole.length), fc.nat(40), fc.string({ unit: 'binary', maxLength: 12 }), async (at, gone, put) => {
+    await fc.assert(fc.asyncProperty(fc.nat(whole.length), fc.nat(40), fc.string({
+      unit: 'binary', maxLength: 12,
+    }), async (at, gone, put) => {
       expect(await answered(() => read(whole.slice(0, at) + put + whole.slice(at + gone)))).toBeUndefined();
     }), { numRuns: 300 });
   });
 });
 
 describe.each(Object.entries(BYTE_READERS))('%s', (_name, read) => {
-  const whole = makeWorkbook({ 'Schedule data': { rows: [['{"format":'], ['Lamp', 2]] }, B: { rows: [['Description', 'Qty'], ['Lamp', 3]] } });
+  const whole = makeWorkbook(
+    { 'Schedule data': { rows: [['{"format":'], ['Lamp', 2]] }, B: { rows: [['Description', 'Qty'], ['Lamp', 3]] } }
+  );
 
   test('made of any bytes is read or refused with a sentence', async () => {
     await fc.assert(fc.asyncProperty(fc.uint8Array({ maxLength: 400 }), async (bytes) => {
@@ -72,9 +86,14 @@ describe.each(Object.entries(BYTE_READERS))('%s', (_name, read) => {
     }), { numRuns: 300 });
   });
 
-  test.each(HOSTILE_TEXTS.filter(({ length }) => length < 200).map((text) => [JSON.stringify(text), text]))('with a part made of %s is read or refused with a sentence', async (_shown, text) => {
+  test.each(HOSTILE_TEXTS.filter(({ length }) => length < 200).map((text) => [
+    JSON.stringify(text), text,
+  ]))('with a part made of %s is read or refused with a sentence', async (_shown, text) => {
     const parts = ['xl/workbook.xml', 'xl/worksheets/sheet1.xml', 'xl/sharedStrings.xml', 'xl/styles.xml'];
-    for (const part of parts) expect(await answered(() => read(makeWorkbook({ A: { rows: [['x']] } }, { [part]: strToU8(text) })))).toBeUndefined();
+    for (const part of parts) {
+      expect(await answered(() => read(makeWorkbook({ A: { rows: [['x']] } }, { [part]: strToU8(text) }))))
+        .toBeUndefined();
+    }
   });
 });
 
@@ -84,7 +103,9 @@ describe('hostile texts in every cell that takes a text', () => {
     details: { project: texts[0]!, remarks: texts[1]! },
     sheets: Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, texts.map((text) =>
       Object.fromEntries(inputColumns(sheet).filter(({ kind }) => kind === 'text' || kind === 'reference')
-        .map(({ key, kind, tag }) => [key, tag === true || kind === 'reference' ? text.trim() : text]).filter(([, each]) => each !== '')) as Cells)])),
+        .map(({ key, kind, tag }) => [
+          key, tag === true || kind === 'reference' ? text.trim() : text,
+        ]).filter(([, each]) => each !== '')) as Cells)])),
   };
 
   test('are saved and read back as they were', () => {
@@ -92,7 +113,8 @@ describe('hostile texts in every cell that takes a text', () => {
     expect(read.ok && writeSchedule(read.content)).toBe(writeSchedule(content));
   });
 
-  test.each(SHEET_NAMES)('go out as CSV of %s and come back as they were, and none begins as a formula does', (sheet) => {
+  test.each(SHEET_NAMES)('go out as CSV of %s and come back as they were, and none begins as a formula does',
+    (sheet) => {
     const schedule = new LoadSchedule(content);
     const text = writeCsv(schedule, sheet);
     const fields = Papa.parse<string[]>(text).data.flat();
@@ -117,5 +139,6 @@ describe('hostile texts in every cell that takes a text', () => {
 
 /** Cells in a fixed order, without those that are empty. */
 function plain(cells: Cells): [string, unknown][] {
-  return Object.entries(cells).filter(([, value]) => value !== null && value !== '').sort(([one], [other]) => one < other ? -1 : 1);
+  return Object.entries(cells).filter(([, value]) => value !== null && value !== '')
+    .sort(([one], [other]) => one < other ? -1 : 1);
 }

@@ -39,6 +39,8 @@ export const BYTE_READERS: Readonly<Record<string, (bytes: Uint8Array<ArrayBuffe
 export function faultOf({ ok, problems }: Answer): string | undefined {
   if (ok) return undefined;
   if (problems === undefined || problems.length === 0) return 'refused without a word';
-  const bad = problems.find(({ message }) => message.trim().length < 10 || /\bundefined\b|\[object/.test(message.replace(/[“„«][^”“»]*[”“»]/g, '')));
+  const bad = problems.find(({ message }) => message.trim().length < 10 || /\bundefined\b|\[object/.test(
+    message.replace(/[“„«][^”“»]*[”“»]/g, '')
+  ));
   return bad && `says «${bad.message.slice(0, 200)}»`;
 }

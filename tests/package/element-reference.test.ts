@@ -27,7 +27,9 @@ const found = (text: string, pattern: RegExp): string[] =>
 
 describe('the manifest of the element', () => {
   test('is one as the format has it', () => {
-    const schema = JSON.parse(readFileSync(createRequire(import.meta.url).resolve('custom-elements-manifest/schema.json'), 'utf8')) as object;
+    const schema = JSON.parse(
+      readFileSync(createRequire(import.meta.url).resolve('custom-elements-manifest/schema.json'), 'utf8')
+    ) as object;
     const validate = new Ajv({ strict: false, allErrors: true }).compile(schema);
     validate(manifest);
     expect(validate.errors).toBeNull();
@@ -45,7 +47,8 @@ describe('the manifest of the element', () => {
   });
 
   test('names the parts, slots, states and custom properties that there are, and no others', () => {
-    const template = readFileSync(join(project, 'components/load-schedule/load-schedule.ts'), 'utf8').replace(/\/\*\*[\s\S]*?\*\//g, '');
+    const template = readFileSync(join(project, 'components/load-schedule/load-schedule.ts'), 'utf8')
+      .replace(/\/\*\*[\s\S]*?\*\//g, '');
     expect(names(element.cssParts)).toEqual(found(template, /\spart="([\w-]+)"/g));
     expect(names(element.slots)).toEqual(found(template, /<slot name="([\w-]+)"/g));
     expect(names(element.cssProperties)).toEqual(found(tokens.cssText, /(--elv-[\w-]+):/g));
@@ -63,7 +66,9 @@ describe('what a page sets', () => {
   const fresh = new LoadScheduleElement() as unknown as Record<string, unknown>;
   const tests = textIn('tests/browser') + textIn('tests/pages');
 
-  test.each(element.attributes.map((attribute) => [attribute.name, attribute] as const))('%s has a property, a default, and tests', (name, attribute) => {
+  test.each(element.attributes.map((attribute) => [
+    attribute.name, attribute,
+  ] as const))('%s has a property, a default, and tests', (name, attribute) => {
     // `lang` is of every element, and has no default of its own.
     if (name !== 'lang') {
       expect(attribute.fieldName, 'property').toBeDefined();

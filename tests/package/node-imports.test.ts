@@ -10,7 +10,10 @@ const defining = modules.filter((name) => name.endsWith('.define.ts'));
 const others = modules.filter((name) => !name.endsWith('.define.ts'));
 
 /** Tags of elements, by the names of the modules that define them. */
-const tags = ['elv-load-schedule', 'elv-schedule-grid', 'elv-sheet-view', 'elv-schedule-panel', 'elv-load-table', 'elv-takeoff-reader'];
+const tags = [
+  'elv-load-schedule', 'elv-schedule-grid', 'elv-sheet-view', 'elv-schedule-panel', 'elv-load-table',
+  'elv-takeoff-reader',
+];
 
 /** Those of the elements that are defined; without Lit nothing knows of elements at all. */
 function defined(): string[] {
@@ -37,9 +40,16 @@ describe('where there is no page', () => {
   });
 });
 
-test.each(['src/index.ts', 'src/electrical/index.ts', 'components/load-schedule/index.ts', 'components/load-schedule/load-schedule.define.ts'])(
+test.each(
+  [
+    'src/index.ts', 'src/electrical/index.ts', 'components/load-schedule/index.ts',
+    'components/load-schedule/load-schedule.define.ts',
+  ]
+)(
   '%s is imported by Node itself', (entry) => {
-    const words = ['--import', 'tsx', '--input-type=module', '--eval', `await import('./${entry}'); console.log('imported');`];
+    const words = [
+      '--import', 'tsx', '--input-type=module', '--eval', `await import('./${entry}'); console.log('imported');`,
+    ];
     expect(execFileSync(process.execPath, words, { cwd: project, encoding: 'utf8' })).toBe('imported\n');
   },
 );

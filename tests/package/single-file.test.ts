@@ -31,25 +31,34 @@ beforeAll(async () => {
   await copyFile(join(project, 'data/demo.schedule.json'), join(folder, 'demo.schedule.json'));
   const done = process.env.BUILT_FOLDER;
   if (done !== undefined) {
-    for (const name of ['NOTICES.txt', 'elv-load-schedule.single.js']) await copyFile(join(done, name), join(folder, name));
+    for (const name of ['NOTICES.txt', 'elv-load-schedule.single.js']) {
+      await copyFile(join(done, name), join(folder, name));
+    }
     return;
   }
   // In a process of its own: the environment of a test would make the libraries take their versions for development.
   const code = `import { build } from 'vite'; import { singleFileConfig } from './scripts/build/single-file-config.ts';
     await build(singleFileConfig(${JSON.stringify(folder)}));`;
   const environment = { ...process.env, NODE_ENV: 'production', VITEST: '' };
-  await promisify(execFile)(process.execPath, ['--import', 'tsx', '--input-type=module', '--eval', code], { cwd: project, env: environment });
+  await promisify(execFile)(
+    process.execPath, ['--import', 'tsx', '--input-type=module', '--eval', code], { cwd: project, env: environment }
+  );
 }, 120_000);
 
 afterAll(() => rm(folder, { recursive: true, force: true, maxRetries: 5 }));
 
 test('one script and the notices of its libraries are all that is built', async () => {
-  expect((await readdir(folder)).sort()).toEqual(['NOTICES.txt', 'demo.schedule.json', 'elv-load-schedule.single.js', 'index.html']);
-  const [code, notices] = await Promise.all(['elv-load-schedule.single.js', 'NOTICES.txt'].map((name) => readFile(join(folder, name), 'utf8')));
+  expect((await readdir(folder)).sort())
+    .toEqual(['NOTICES.txt', 'demo.schedule.json', 'elv-load-schedule.single.js', 'index.html']);
+  const [code, notices] = await Promise.all([
+    'elv-load-schedule.single.js', 'NOTICES.txt',
+  ].map((name) => readFile(join(folder, name), 'utf8')));
   const banner = code!.slice(0, code!.indexOf('*/'));
   // Libraries that stand in the file for certain, with the begin of their licences as they are published.
   for (const [library, words] of [
-    ['handsontable', 'This software is protected by applicable copyright laws'], ['hyperformula', 'GNU GENERAL PUBLIC LICENSE'], ['lit-html', 'BSD 3-Clause'],
+    [
+      'handsontable', 'This software is protected by applicable copyright laws',
+    ], ['hyperformula', 'GNU GENERAL PUBLIC LICENSE'], ['lit-html', 'BSD 3-Clause'],
     ['papaparse', 'The MIT License'], ['fflate', 'MIT License'], ['chevrotain', 'Apache License'],
   ] as const) {
     expect(banner).toContain(` * ${library} `);
@@ -65,7 +74,9 @@ test('with that one script a page under a strict policy goes through the whole s
   const browser = await chromium.launch({ ...(executablePath && { executablePath }), args: browserFlags });
   try {
     const context = await browser.newContext({
-      viewport: { width: 1280, height: 800 }, locale: 'en-GB', timezoneId: 'UTC', permissions: ['clipboard-read', 'clipboard-write'],
+      viewport: { width: 1280, height: 800 }, locale: 'en-GB', timezoneId: 'UTC', permissions: [
+        'clipboard-read', 'clipboard-write',
+      ],
     });
     const page = await context.newPage();
     page.setDefaultTimeout(10_000);
@@ -73,7 +84,8 @@ test('with that one script a page under a strict policy goes through the whole s
     await page.goto(`${server.address}/`);
     await walkThrough(page);
     expect(faults).toEqual([]);
-    expect(new Set(requests.filter((address) => address.startsWith('http')).map((address) => address.replace(server.address, ''))))
+    expect(new Set(requests.filter((address) =>
+      address.startsWith('http')).map((address) => address.replace(server.address, ''))))
       .toEqual(new Set(['/', '/elv-load-schedule.single.js', '/demo.schedule.json']));
   } finally {
     await browser.close();

@@ -12,7 +12,9 @@ test('every page is linked from the list of pages or from the hardest ones, and 
   for (const from of ['overview.html', 'hardest.html', 'form.html', 'hardest/sandboxed.html']) {
     await page.goto(`${address}/examples/${from}`);
     const links = await page.locator('a[href], iframe[src], form[action]').evaluateAll((all) => all.map((each) =>
-      new URL((each.getAttribute('href') ?? each.getAttribute('src') ?? each.getAttribute('action'))!, location.href).pathname));
+      new URL(
+        (each.getAttribute('href') ?? each.getAttribute('src') ?? each.getAttribute('action'))!, location.href
+      ).pathname));
     links.forEach((link) => linked.add(link));
   }
   const folder = join(import.meta.dirname, '../../examples');
@@ -137,7 +139,10 @@ test('in another element, in a tab that is shown later, in a dialog', async () =
   await page.getByRole('tab', { name: 'In a hidden tab' }).click();
   const hidden = scheduleOf(page, '#hidden elv-load-schedule');
   await hidden.shown();
-  const [row, heading] = [await hidden.cell(0, COLUMN.qty).boundingBox(), await hidden.element.locator('.ht_clone_top thead th').nth(COLUMN.qty + 1).boundingBox()];
+  const [row, heading] = [
+    await hidden.cell(0, COLUMN.qty).boundingBox(),
+    await hidden.element.locator('.ht_clone_top thead th').nth(COLUMN.qty + 1).boundingBox(),
+  ];
   expect(row!.x).toBeCloseTo(heading!.x, 0);
   expect(row!.width).toBeCloseTo(heading!.width, 0);
   await hidden.enter(0, COLUMN.qty, '2');
@@ -189,11 +194,14 @@ test('a draft comes back after the page was closed, and makes way for the file',
   expect(faults).toEqual([]);
 });
 
-test.each(['react', 'vue', 'svelte'])('hosted by %s: properties, events, slots, both ways, taken away and put back', async (framework) => {
+test.each([
+  'react', 'vue', 'svelte',
+])('hosted by %s: properties, events, slots, both ways, taken away and put back', async (framework) => {
   const { page, faults } = await site.open(`${framework}-host.html`);
   const schedule = scheduleOf(page);
   await schedule.shown();
-  expect(await schedule.element.evaluate((each) => (each as unknown as { takeoffColumns: unknown }).takeoffColumns)).toEqual({ item: 'type', pieces: 'qty' });
+  expect(await schedule.element.evaluate((each) => (each as unknown as { takeoffColumns: unknown }).takeoffColumns))
+    .toEqual({ item: 'type', pieces: 'qty' });
 
   // From the element to the page, and back without an end: undo is still there.
   await schedule.enter(0, COLUMN.qty, '8');

@@ -14,7 +14,8 @@ interface Box {
 /** Middle of a part on the screen. */
 const middle = ({ x, y, width, height }: Box) => ({ x: x + width / 2, y: y + height / 2 });
 
-test('shadow root in shadow root in a modal dialog: typing, lists, the clipboard, undo, the sheet of keys', async () => {
+test('shadow root in shadow root in a modal dialog: typing, lists, the clipboard, undo, the sheet of keys',
+  async () => {
   const { page, faults } = await site.open('hardest/shadow.html');
   await page.getByRole('button', { name: 'Open the dialog' }).click();
   const schedule = scheduleOf(page);
@@ -33,7 +34,8 @@ test('shadow root in shadow root in a modal dialog: typing, lists, the clipboard
   await page.keyboard.press('Control+v');
   await expect.poll(async () => (await schedule.device(3)).area).toBe('Palm house');
   for (let step = 0; step < 3; step += 1) await page.keyboard.press('Control+z');
-  expect([await schedule.device(0), await schedule.device(3)]).toMatchObject([{ qty: 4, rail: 'G1' }, { area: 'Fern house' }]);
+  expect([await schedule.device(0), await schedule.device(3)])
+    .toMatchObject([{ qty: 4, rail: 'G1' }, { area: 'Fern house' }]);
 
   await page.keyboard.press('Control+/');
   await expect.poll(() => schedule.element.locator('#keys').isVisible()).toBe(true);
@@ -68,7 +70,8 @@ test('folded away, inert, inside a text that can be edited', async () => {
 
   const editable = scheduleOf(page, '#editable elv-load-schedule');
   await editable.shown();
-  const note = () => page.locator('#editable').evaluate((each) => each.outerHTML.replace(/ (?:role|tabindex|class)="[^"]*"/g, ''));
+  const note = () =>
+    page.locator('#editable').evaluate((each) => each.outerHTML.replace(/ (?:role|tabindex|class)="[^"]*"/g, ''));
   const before = await note();
   await editable.enter(0, COLUMN.area, 'Orangery');
   await editable.cell(1, COLUMN.area).click();
@@ -101,7 +104,9 @@ test('from right to left: the left arrow goes on, and figures keep their directi
   expect(await schedule.device(0)).toMatchObject({ qty: 6 });
 
   await schedule.cell(0, COLUMN.rail).dblclick();
-  const [list, cell] = [await schedule.element.locator('.suggestions').boundingBox(), await schedule.cell(0, COLUMN.rail).boundingBox()];
+  const [list, cell] = [
+    await schedule.element.locator('.suggestions').boundingBox(), await schedule.cell(0, COLUMN.rail).boundingBox(),
+  ];
   expect(list!.x + list!.width).toBeGreaterThanOrEqual(cell!.x + cell!.width - 2);
   expect(list!.y).toBeCloseTo(cell!.y + cell!.height, -1);
   await page.keyboard.press('Escape');
@@ -118,7 +123,11 @@ test('from right to left: the left arrow goes on, and figures keep their directi
       return range.getBoundingClientRect().x;
     });
   }, words);
-  for (const [part, words] of [['elv-schedule-panel', ['of 5.00', '5.00']], ['elv-schedule-panel', ['No runs yet', '.']]] as const) {
+  for (
+    const [part, words] of [
+      ['elv-schedule-panel', ['of 5.00', '5.00']], ['elv-schedule-panel', ['No runs yet', '.']],
+    ] as const
+  ) {
     const [start, end] = await places(part, words);
     expect(start!, words[0]).toBeLessThan(end!);
   }
@@ -126,13 +135,16 @@ test('from right to left: the left arrow goes on, and figures keep their directi
 });
 
 test('320 pixels wide: only the rows scroll sideways, every command is in reach', async () => {
-  const { page, faults } = await site.open('hardest/narrow.html', { viewport: { width: 320, height: 256 }, deviceScaleFactor: 4 });
+  const { page, faults } =
+    await site.open('hardest/narrow.html', { viewport: { width: 320, height: 256 }, deviceScaleFactor: 4 });
   const schedule = scheduleOf(page);
   await schedule.shown();
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(320);
   const commands = await schedule.element.locator('[data-command]').evaluateAll((all) => all.map((each) => {
     const { left, right, width, height } = each.getBoundingClientRect();
-    return { name: each.getAttribute('data-command'), inReach: left >= 0 && right <= 320 && width >= 24 && height >= 24 };
+    return {
+      name: each.getAttribute('data-command'), inReach: left >= 0 && right <= 320 && width >= 24 && height >= 24,
+    };
   }));
   expect(commands.length).toBeGreaterThanOrEqual(16);
   expect(commands.filter(({ inReach }) => !inReach)).toEqual([]);
@@ -153,8 +165,10 @@ test('hostile styles do not reach inside', async () => {
     await schedule.shown();
     await expect.poll(() => schedule.says('elv-schedule-panel')).toContain('within limits');
     const look = await schedule.element.evaluate((element) => {
-      const KEYS = ['fontFamily', 'fontSize', 'fontStyle', 'lineHeight', 'letterSpacing', 'wordSpacing', 'textAlign', 'textIndent', 'textTransform',
-        'whiteSpace', 'cursor', 'boxSizing', 'color', 'backgroundColor', 'paddingTop', 'marginTop', 'borderTopWidth', 'display', 'height'] as const;
+      const KEYS = ['fontFamily', 'fontSize', 'fontStyle', 'lineHeight', 'letterSpacing', 'wordSpacing', 'textAlign',
+        'textIndent', 'textTransform',
+        'whiteSpace', 'cursor', 'boxSizing', 'color', 'backgroundColor', 'paddingTop', 'marginTop', 'borderTopWidth',
+          'display', 'height'] as const;
       const found: Record<string, string> = {};
       const visit = (root: ParentNode, path: string): void => {
         [...root.children].forEach((each, index) => {
@@ -178,7 +192,9 @@ test('hostile styles do not reach inside', async () => {
   expect(spoilt).toEqual(spared);
 });
 
-test.each(['.scaled', '.zoomed'])('%s: a click means the cell under it, editor and list open over it', async (place) => {
+test.each([
+  '.scaled', '.zoomed',
+])('%s: a click means the cell under it, editor and list open over it', async (place) => {
   const { page, faults } = await site.open('hardest/scaled.html');
   const schedule = scheduleOf(page, `${place} elv-load-schedule`);
   await schedule.shown();
@@ -186,7 +202,8 @@ test.each(['.scaled', '.zoomed'])('%s: a click means the cell under it, editor a
   expect(await schedule.device(1)).toMatchObject({ qty: 21 });
   await schedule.cell(2, COLUMN.rail).dblclick();
   const [cell, editor, list] = [await schedule.cell(2, COLUMN.rail).boundingBox(),
-    await schedule.element.locator('.handsontableInput:focus').boundingBox(), await schedule.element.locator('.suggestions').boundingBox()];
+    await schedule.element.locator('.handsontableInput:focus').boundingBox(),
+      await schedule.element.locator('.suggestions').boundingBox()];
   const { x, y } = middle(cell!);
   expect(Math.abs(middle(editor!).x - x)).toBeLessThan(editor!.width / 2);
   expect(Math.abs(middle(editor!).y - y)).toBeLessThan(editor!.height / 2);
@@ -195,14 +212,19 @@ test.each(['.scaled', '.zoomed'])('%s: a click means the cell under it, editor a
   await page.keyboard.press('Escape');
 
   await schedule.element.locator('[popovertarget=keys]').click();
-  const [keys, button] = [await schedule.element.locator('#keys').boundingBox(), await schedule.element.locator('[popovertarget=keys]').boundingBox()];
+  const [keys, button] = [
+    await schedule.element.locator('#keys').boundingBox(),
+    await schedule.element.locator('[popovertarget=keys]').boundingBox(),
+  ];
   expect(keys!.y - (button!.y + button!.height)).toBeGreaterThanOrEqual(0);
   expect(keys!.y - (button!.y + button!.height)).toBeLessThan(16);
   expect(Math.abs(keys!.x + keys!.width - (button!.x + button!.width))).toBeLessThan(16);
   expect(faults).toEqual([]);
 });
 
-test.each(['append', 'moveBefore', 'replaceWith', 'away'])('moved by %s: schedule, selection and undo stay', async (way) => {
+test.each(
+  ['append', 'moveBefore', 'replaceWith', 'away']
+)('moved by %s: schedule, selection and undo stay', async (way) => {
   const { page, faults } = await site.open('hardest/moved.html');
   const schedule = scheduleOf(page);
   await schedule.shown();
@@ -242,13 +264,15 @@ test('in a sandbox everything works, and it is said that nothing is kept', async
   const { page, faults } = await site.open('hardest/sandboxed.html');
   const frame = page.frameLocator('iframe');
   const element = frame.locator('elv-load-schedule');
-  const cell = (row: number, column: number) => element.locator('elv-schedule-grid .ht_master tbody tr').nth(row).locator('td').nth(column);
+  const cell = (row: number, column: number) =>
+    element.locator('elv-schedule-grid .ht_master tbody tr').nth(row).locator('td').nth(column);
   await cell(0, COLUMN.qty).filter({ hasText: '4' }).waitFor();
   await cell(0, COLUMN.qty).click();
   await page.keyboard.type('6');
   await page.keyboard.press('Enter');
   await cell(0, COLUMN.qty).filter({ hasText: '6' }).waitFor();
-  await expect.poll(() => element.evaluate((each) => each.shadowRoot!.querySelector('elv-draft-notices')?.shadowRoot?.textContent ?? '')).toMatch(/Save/);
+  await expect.poll(() => element.evaluate((each) =>
+    each.shadowRoot!.querySelector('elv-draft-notices')?.shadowRoot?.textContent ?? '')).toMatch(/Save/);
   // Sharing out has no worker here, and works all the same.
   await element.locator('[data-command=shareOut]').click();
   await element.locator('elv-share-out [data-option=keepPlaced]').click();
@@ -256,7 +280,8 @@ test('in a sandbox everything works, and it is said that nothing is kept', async
   const download = page.waitForEvent('download');
   await element.locator('[data-command=save]').click();
   expect((await download).suggestedFilename()).toBe('GH-1.schedule.json');
-  expect(faults.map((fault) => fault.split('\n')[0])).toEqual([expect.stringMatching(/keeps no drafts: SecurityError/)]);
+  expect(faults.map((fault) => fault.split('\n')[0]))
+    .toEqual([expect.stringMatching(/keeps no drafts: SecurityError/)]);
 });
 
 const BIRTHS = ['in-page', 'twin', 'early', 'as-text', 'from-template', 'clone', 'parsed'];
@@ -272,11 +297,15 @@ test('born in every way, twins in one form, the script twice', async () => {
     await schedule.enter(0, COLUMN.qty, String(qty + 1));
     expect(await schedule.device(0), id).toMatchObject({ qty: id === 'early' ? qty : qty + 1 });
   }
-  expect(await page.locator('#others > iframe').contentFrame().locator('elv-schedule-grid .ht_master tbody td', { hasText: 'Vent actuator' }).count()).toBe(2);
+  expect(
+    await page.locator('#others > iframe')
+      .contentFrame().locator('elv-schedule-grid .ht_master tbody td', { hasText: 'Vent actuator' }).count()
+  ).toBe(2);
   const [english, german] = [scheduleOf(page, '#in-page'), scheduleOf(page, '#twin')];
   await expect.poll(() => german.says('elv-schedule-panel')).toContain('überschritten');
   await expect.poll(() => english.says('elv-schedule-panel')).toContain('within limits');
-  const sent = await page.locator('#twins').evaluate((form) => new FormData(form as HTMLFormElement).getAll('schedule'));
+  const sent = await page.locator('#twins')
+    .evaluate((form) => new FormData(form as HTMLFormElement).getAll('schedule'));
   expect(sent).toEqual([await english.value(), await german.value()]);
   expect(faults).toEqual([]);
 });

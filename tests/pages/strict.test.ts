@@ -20,11 +20,14 @@ test('strict policies have nothing to report on a walk through the whole, and no
   // The script of the page, what it loads later from the folder of chunks, its styles, and what the attribute `src`
   // names.
   const own = /^\/(?:elv-load-schedule\.js|examples\/hardest\/policy\.js|(?:chunks|assets)\/[\w.-]+\.(?:js|css))$/;
-  expect(paths.filter((path) => !own.test(path))).toEqual(['/examples/hardest/policy.html', '/data/demo.schedule.json']);
+  expect(paths.filter((path) => !own.test(path)))
+    .toEqual(['/examples/hardest/policy.html', '/data/demo.schedule.json']);
   expect(paths.filter((path) => path.includes('sharing-worker')).length).toBeGreaterThan(0);
 
   // The policies are in force: what breaks them is reported.
-  await page.evaluate(() => { document.head.append(Object.assign(document.createElement('style'), { textContent: 'body { color: red }' })); });
+  await page.evaluate(() => {
+    document.head.append(Object.assign(document.createElement('style'), { textContent: 'body { color: red }' }));
+  });
   await expect.poll(() => faults.filter((fault) => fault.startsWith('policy: style-src')).length).toBe(2);
   await page.evaluate(() => {
     try {

@@ -18,7 +18,8 @@ function readOff(picture: Shape) {
       filled: fill === undefined ? null : measure(fill, 'width') / FULL,
       tick: target === undefined ? null : (measure(target, 'x1') - measure(frame, 'x')) / FULL,
       hatched: withClass(row, 'hatch').length > 0,
-      words: elements(row).filter(({ tag }) => tag === 'text').map((text) => textIn(text).replaceAll(/[\u00a0\u202f]/g, ' ')),
+      words: elements(row).filter(({ tag }) => tag === 'text')
+        .map((text) => textIn(text).replaceAll(/[\u00a0\u202f]/g, ' ')),
     };
   });
 }
@@ -31,7 +32,9 @@ describe('the loading of supplies', () => {
       { rail: 'D' }, {},
     ],
     devices: [
-      { rail: 'A', qty: 79, unitDraw: 100 }, { rail: 'B', qty: 55, unitDraw: 100 }, { rail: 'C', qty: 10, unitDraw: 100 },
+      {
+        rail: 'A', qty: 79, unitDraw: 100,
+      }, { rail: 'B', qty: 55, unitDraw: 100 }, { rail: 'C', qty: 10, unitDraw: 100 },
       { rail: 'C', qty: 1 },
     ],
   }));
@@ -39,9 +42,17 @@ describe('the loading of supplies', () => {
 
   test('is drawn to scale, with ticks at the targets, and in words', () => {
     expect(readOff(picture)).toEqual([
-      { filled: near(0.79), tick: near(0.8), hatched: false, words: ['Alighting', 'within limits', '7.90 A of 10.00 A, 79 %, target 80 %'] },
-      { filled: near(1), tick: near(0.75), hatched: true, words: ['B', 'over', '5.50 A of 5.00 A, 110 %, target 75 %'] },
-      { filled: near(0.25), tick: near(0.8), hatched: false, words: ['C', 'incomplete', '≥ 1.00 A of 4.00 A, ≥ 25 %, target 80 %'] },
+      {
+        filled: near(0.79), tick: near(0.8), hatched: false,
+        words: ['Alighting', 'within limits', '7.90 A of 10.00 A, 79 %, target 80 %'],
+      },
+      {
+        filled: near(1), tick: near(0.75), hatched: true, words: ['B', 'over', '5.50 A of 5.00 A, 110 %, target 75 %'],
+      },
+      {
+        filled: near(0.25), tick: near(0.8), hatched: false,
+        words: ['C', 'incomplete', '≥ 1.00 A of 4.00 A, ≥ 25 %, target 80 %'],
+      },
       { filled: null, tick: near(0.8), hatched: false, words: ['D', 'incomplete', '0.00 A of not known, target 80 %'] },
     ]);
   });
@@ -56,12 +67,23 @@ describe('the loading of supplies', () => {
 test('how full branches are, with ticks where reserves begin', () => {
   const picture = branchesPicture(scheduleOf({
     types: [{ type: 'T', nodes: 1 }],
-    branches: [{ branch: 'P', limit: 50 }, { branch: 'Q', limit: 50, reserve: 0.2 }, { branch: 'R', limit: 20 }, { branch: 'S' }],
-    devices: [{ branch: 'P', type: 'T', qty: 20 }, { branch: 'Q', type: 'T', qty: 43 }, { branch: 'R', type: 'T', qty: 22 }, { branch: 'S', type: 'T', qty: 9 }],
+    branches: [
+      { branch: 'P', limit: 50 }, { branch: 'Q', limit: 50, reserve: 0.2 }, { branch: 'R', limit: 20 }, { branch: 'S' },
+    ],
+    devices: [
+      { branch: 'P', type: 'T', qty: 20 }, { branch: 'Q', type: 'T', qty: 43 }, { branch: 'R', type: 'T', qty: 22 },
+      { branch: 'S', type: 'T', qty: 9 },
+    ],
   }));
   expect(readOff(picture)).toEqual([
-    { filled: closeTo(0.4, EXACT), tick: null, hatched: false, words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 free'] },
-    { filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false, words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'] },
+    {
+      filled: closeTo(0.4, EXACT), tick: null, hatched: false,
+      words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 free'],
+    },
+    {
+      filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false,
+      words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'],
+    },
     { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 nodes, 110 %, 2 too many'] },
     { filled: null, tick: null, hatched: false, words: ['S', 'incomplete', '9 nodes, limit not known'] },
   ]);
@@ -81,7 +103,9 @@ test('without any row a picture says so', () => {
 });
 
 test('two hundred supplies with long tags stand below one another, each with its full name', () => {
-  const supplies = Array.from({ length: 200 }, (_, index) => ({ rail: `Rail of a very long name, number ${index}, in the attic`, rated: 5 }));
+  const supplies = Array.from(
+    { length: 200 }, (_, index) => ({ rail: `Rail of a very long name, number ${index}, in the attic`, rated: 5 })
+  );
   const picture = suppliesPicture(scheduleOf({ supplies }));
   const tops = withClass(picture, 'frame').map((frame) => measure(frame, 'y'));
   expect(tops.every((top, index) => index === 0 || top - tops[index - 1]! >= 30)).toBe(true);

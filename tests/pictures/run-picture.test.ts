@@ -63,16 +63,21 @@ describe('measured with a ruler', () => {
   test('the curve begins at the supply, passes every device and stays level behind the last', () => {
     const early = drawn([{ type: 'sensor', qty: 10, distance: 20 }]).picture;
     const [metres, volts] = [ruler(withClass(early, 'metres'), 'x'), ruler(withClass(early, 'volts'), 'y')];
-    const nodes = withClass(early, 'curve')[0]!.attributes.d!.split(/[ML]/).slice(1).map((point) => point.split(' ').map(Number))
+    const nodes = withClass(early, 'curve')[0]!.attributes.d!.split(/[ML]/)
+      .slice(1).map((point) => point.split(' ').map(Number))
       .map(([x, y]) => [metres(x!), volts(y!)]);
     // 1.5 A over 20 m of 0.0242 Ω/m, by hand: 0.726 V.
-    expect(nodes.flat()).toEqual([0, 24, 20, 23.274, 55, 23.274].map((value) => closeTo(value, { absolute: 0.01, relative: 0 })));
+    expect(nodes.flat()).toEqual([
+      0, 24, 20, 23.274, 55, 23.274,
+    ].map((value) => closeTo(value, { absolute: 0.01, relative: 0 })));
   });
 
   test('the scale that it states is that of the paper: 180 mm wide, 4 units to the millimetre', () => {
     expect([picture.attributes.width, picture.attributes.viewBox!.split(' ')[2]]).toEqual(['180mm', '720']);
-    const note = elements(picture).map((shape) => shape.tag === 'text' ? textIn(shape) : '').find((text) => text.startsWith('On paper'))!;
-    const [, across, up] = /10 mm are ([\d.]+)\sm across and ([\d.]+)\sV up/.exec(note)!.map(Number) as [number, number, number];
+    const note = elements(picture).map((shape) => shape.tag === 'text' ? textIn(shape) : '')
+      .find((text) => text.startsWith('On paper'))!;
+    const [, across, up] =
+      /10 mm are ([\d.]+)\sm across and ([\d.]+)\sV up/.exec(note)!.map(Number) as [number, number, number];
     const [metres, volts] = [ruler(withClass(picture, 'metres'), 'x'), ruler(withClass(picture, 'volts'), 'y')];
     expect(metres(140) - metres(100)).toEqual(closeTo(across, { absolute: 0.01, relative: 0 }));
     expect(volts(100) - volts(140)).toEqual(closeTo(up, RULER));
@@ -82,7 +87,8 @@ describe('measured with a ruler', () => {
 describe('what a run lacks is marked', () => {
   test('a device with too little voltage, in its name, its stem and its words', () => {
     const { picture } = drawn([{ ref: 'Far', type: 'lamp', qty: 4 }, { ref: 'Near', type: 'lamp', distance: 1 }]);
-    const names = elements(picture).filter(({ attributes }) => attributes.class?.includes('over') && !attributes.class.includes('mark'));
+    const names = elements(picture)
+      .filter(({ attributes }) => attributes.class?.includes('over') && !attributes.class.includes('mark'));
     expect(names.map(textIn)).toContain('Far');
     expect(names.map(textIn)).not.toContain('Near');
     expect(textIn(picture)).toMatch(/Far: [\d.]+\sV at 55\.0\sm, needed 21\.6\sV, too little/);
@@ -117,7 +123,8 @@ describe('from one device to two hundred', () => {
     const devices = Array.from({ length: count }, (_, index) =>
       ({ ref: `A rather long tag of device ${index}`, type: 'plain', distance: (index * 37) % 54 + index / 1000 }));
     const { picture } = drawn(devices);
-    const names = elements(picture).filter(({ tag, attributes }) => tag === 'g' && attributes.transform?.startsWith('rotate(-45'));
+    const names = elements(picture)
+      .filter(({ tag, attributes }) => tag === 'g' && attributes.transform?.startsWith('rotate(-45'));
     const places = names.map((name) => Number(/rotate\(-45 ([\d.]+)/.exec(name.attributes.transform!)![1]));
     expect(names).toHaveLength(Math.min(count, places.length));
     for (let index = 1; index < places.length; index += 1) {
@@ -135,7 +142,8 @@ describe('from one device to two hundred', () => {
   });
 
   test('devices at one place share a mark and a name', () => {
-    const { picture } = drawn([{ ref: 'D1', type: 'lamp' }, { ref: 'D2', type: 'sensor' }, { ref: 'D3', type: 'plain' }]);
+    const { picture } =
+      drawn([{ ref: 'D1', type: 'lamp' }, { ref: 'D2', type: 'sensor' }, { ref: 'D3', type: 'plain' }]);
     expect(readOff(picture)).toHaveLength(1);
     expect(elements(picture).map(textIn)).toContain('D1 +2');
     expect(textIn(picture)).toContain('D1, D2, D3: ');

@@ -47,5 +47,7 @@ test('two labels that meet move by the same, and at the end by what is left', ()
 });
 
 test.each([
-  ['L1-W3', 13, 'L1-W3'], ['Corridor lights', 13, 'Corrid…lights'], ['abc', 3, 'abc'], ['abcd', 3, 'a…d'], ['💡💡💡💡', 3, '💡…💡'],
+  ['L1-W3', 13, 'L1-W3'], [
+    'Corridor lights', 13, 'Corrid…lights',
+  ], ['abc', 3, 'abc'], ['abcd', 3, 'a…d'], ['💡💡💡💡', 3, '💡…💡'],
 ])('%s in %d signs is %s', (text, most, short) => expect(shortened(text, most)).toBe(short));

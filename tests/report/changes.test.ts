@@ -4,7 +4,9 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { inOrder } from '../../src/report/changes/in-order.ts';
 import { buildReport, changesText, compareSchedules } from '../../src/report/index.ts';
-import { insertRows, isBlank, moveRows, removeRows, renameTag, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
+import {
+  insertRows, isBlank, moveRows, removeRows, renameTag, SHEET_NAMES, type Cells, type Content,
+} from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
@@ -13,11 +15,14 @@ const DEVICES: Cells[] = [
   { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 1000 }, { ref: 'D2', rail: 'L1', qty: 2, unitDraw: 1000 },
   { ref: 'D3', rail: 'L1', qty: '=[devices.qty@D2]*2', unitDraw: 1000 },
 ];
-const of = (devices: Cells[], more: Content['sheets'] = {}) => scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], devices, ...more });
+const of = (devices: Cells[], more: Content['sheets'] = {}) =>
+  scheduleOf({ supplies: [{ rail: 'L1', rated: 10 }], devices, ...more });
 const rows = (before: LoadSchedule, after: LoadSchedule) =>
   compareSchedules(before, after).rows.map(({ kind, tag, was, row }) => [kind, tag, was, row]);
 
-const NOTHING = { isSame: true, details: [], rows: [], figures: [], findings: [], accepted: [], revisions: [], unknown: [] };
+const NOTHING = {
+  isSame: true, details: [], rows: [], figures: [], findings: [], accepted: [], revisions: [], unknown: [],
+};
 
 test('nothing is different from itself', () => {
   const changes = compareSchedules(of(DEVICES), of(DEVICES));
@@ -28,10 +33,14 @@ test('nothing is different from itself', () => {
 test('a value, and what it does to totals and statuses', () => {
   const after = of([DEVICES[0]!, { ...DEVICES[1], qty: 3 }, DEVICES[2]!]);
   const changes = compareSchedules(of(DEVICES), after);
-  expect(changes.rows).toEqual([{ kind: 'changed', sheet: 'devices', tag: 'D2', row: 2, was: 2, values: [{ key: 'qty', before: 2, after: 3 }] }]);
+  expect(changes.rows).toEqual(
+    [{ kind: 'changed', sheet: 'devices', tag: 'D2', row: 2, was: 2, values: [{ key: 'qty', before: 2, after: 3 }] }]
+  );
   // 1 + 2 + 4 = 7 A before, 1 + 3 + 6 = 10 A after, of 10 A, with the target at 80 %
   expect(changes.figures).toMatchObject([{ sheet: 'supplies', tag: 'L1', row: 1 }]);
-  expect(Object.fromEntries(changes.figures[0]!.values.map(({ key, before, after: now }) => [key, [before, now]]))).toMatchObject({
+  expect(Object.fromEntries(changes.figures[0]!.values.map(({
+    key, before, after: now,
+  }) => [key, [before, now]]))).toMatchObject({
     connected: [7, 10], demand: [7, 10], loading: [0.7, 1], status: ['ok', 'near'],
   });
   expect(changesText(changes)).toBe([
@@ -47,12 +56,15 @@ test('rows added, removed and moved; formulas that follow their rows are the sam
   expect(rows(of(DEVICES), of([{ ref: 'D0', rail: 'L1', qty: 1 }, ...DEVICES]))).toEqual([['added', 'D0', null, 1]]);
   expect(rows(of(DEVICES), of(DEVICES.slice(1)))).toEqual([['removed', 'D1', 1, null]]);
   expect(rows(of(DEVICES), of([DEVICES[1]!, DEVICES[2]!, DEVICES[0]!]))).toEqual([['moved', 'D1', 1, 3]]);
-  expect(rows(of(DEVICES), of([DEVICES[0]!, DEVICES[1]!, { ...DEVICES[2], qty: '=[devices.qty@D1]*2' }]))).toEqual([['changed', 'D3', 3, 3]]);
+  expect(rows(of(DEVICES), of([DEVICES[0]!, DEVICES[1]!, { ...DEVICES[2], qty: '=[devices.qty@D1]*2' }])))
+    .toEqual([['changed', 'D3', 3, 3]]);
 });
 
 test('a row keeps its tag through a change, a new tag through its content, and none through most of its cells', () => {
   expect(rows(of([DEVICES[0]!]), of([{ ...DEVICES[0], ref: 'D9' }]))).toEqual([['changed', 'D9', 1, 1]]);
-  const untagged = [{ rail: 'L1', qty: 1, unitDraw: 10, area: 'Hall' }, { rail: 'L1', qty: 5, unitDraw: 70, area: 'Foyer' }];
+  const untagged = [
+    { rail: 'L1', qty: 1, unitDraw: 10, area: 'Hall' }, { rail: 'L1', qty: 5, unitDraw: 70, area: 'Foyer' },
+  ];
   const changes = compareSchedules(of(untagged), of([untagged[0]!, { ...untagged[1], qty: 6 }]));
   expect(changes.rows).toMatchObject([{ kind: 'changed', row: 2, values: [{ key: 'qty', before: 5, after: 6 }] }]);
   expect(rows(of([untagged[0]!]), of([untagged[1]!]))).toEqual([['removed', '', 1, null], ['added', '', null, 1]]);
@@ -62,7 +74,8 @@ test('a row keeps its tag through a change, a new tag through its content, and n
 });
 
 test('details, blank rows and unknown figures', () => {
-  const before = new LoadSchedule({ details: { revision: 'A', panel: 'P' }, sheets: { supplies: [{ rail: 'L1' }, {}] } });
+  const before =
+    new LoadSchedule({ details: { revision: 'A', panel: 'P' }, sheets: { supplies: [{ rail: 'L1' }, {}] } });
   const after = new LoadSchedule({ details: { revision: 'B' }, sheets: { supplies: [{ rail: 'L1', rated: 10 }] } });
   const { details, rows: changed, figures } = compareSchedules(before, after);
   expect(details).toEqual([{ key: 'panel', before: 'P', after: null }, { key: 'revision', before: 'A', after: 'B' }]);
@@ -77,7 +90,8 @@ test('as many rows come and go as the lengths differ, whatever is done', () => {
     const there = compareSchedules(before, after);
     for (const sheet of SHEET_NAMES) {
       const filled = (schedule: LoadSchedule) => schedule.rows(sheet).filter((row) => !isBlank(row)).length;
-      const count = (changes: typeof there, kind: string) => changes.rows.filter((row) => row.sheet === sheet && row.kind === kind).length;
+      const count = (changes: typeof there, kind: string) =>
+        changes.rows.filter((row) => row.sheet === sheet && row.kind === kind).length;
       expect(count(there, 'added') - count(there, 'removed')).toBe(filled(after) - filled(before));
     }
     expect(compareSchedules(after, after)).toEqual(NOTHING);
@@ -97,25 +111,35 @@ test('the demo: three rows go, two come, one moves', () => {
 });
 
 test('a section of the load table', () => {
-  const before = new LoadSchedule({ details: { revision: 'A', date: '2026-01-01' }, sheets: of(DEVICES).content().sheets });
-  const { sections } = buildReport(of([DEVICES[0]!, { ...DEVICES[1], qty: 3 }, DEVICES[2]!]), { generated: '', since: before });
+  const before =
+    new LoadSchedule({ details: { revision: 'A', date: '2026-01-01' }, sheets: of(DEVICES).content().sheets });
+  const { sections } =
+    buildReport(of([DEVICES[0]!, { ...DEVICES[1], qty: 3 }, DEVICES[2]!]), { generated: '', since: before });
   const section = sections.find(({ name }) => name === 'changes')!;
-  expect(section.sentences[0]).toBe('Compared with revision A of 2026-01-01. Rows are matched by their tags, then by what they hold.');
-  expect(section.tables.map(({ title }) => title)).toEqual(['Details', 'Rows', 'What that did to totals and statuses', 'Findings']);
+  expect(section.sentences[0]).toBe(
+    'Compared with revision A of 2026-01-01. Rows are matched by their tags, then by what they hold.'
+  );
+  expect(section.tables.map(({ title }) => title))
+    .toEqual(['Details', 'Rows', 'What that did to totals and statuses', 'Findings']);
 });
 
 /** A schedule whose supply is over its rating: 20 A on 10 A. */
 const over = (more: Partial<Content> = {}, supply: Cells = {}): Content => ({
-  details: {}, sheets: { supplies: [{ rail: 'L1', rated: 10, ...supply }], devices: [{ ref: 'D1', rail: 'L1', qty: 20, unitDraw: 1000 }] }, ...more,
+  details: {}, sheets: {
+    supplies: [{ rail: 'L1', rated: 10, ...supply }], devices: [{ ref: 'D1', rail: 'L1', qty: 20, unitDraw: 1000 }],
+  }, ...more,
 });
 const ACCEPTED = { sheet: 'supplies' as const, tag: 'L1', reason: 'brief test', name: 'A. Reader', date: '2026-11-01' };
 /** Accepts what a schedule says is over, as a person does. */
 function accepting(content: Content): Content {
   const schedule = new LoadSchedule(content);
-  for (const finding of schedule.findings.filter(({ severity }) => severity === 'over')) schedule.accept(finding, ACCEPTED);
+  for (const finding of schedule.findings.filter(({ severity }) => severity === 'over')) {
+    schedule.accept(finding, ACCEPTED);
+  }
   return schedule.content();
 }
-const compared = (before: Content, after: Content) => compareSchedules(new LoadSchedule(before), new LoadSchedule(after));
+const compared = (before: Content, after: Content) =>
+  compareSchedules(new LoadSchedule(before), new LoadSchedule(after));
 const kindsOf = (list: readonly { kind: string }[]) => list.map(({ kind }) => kind);
 
 test('acceptances added, withdrawn, changed and lapsed, and those that hold again', () => {
@@ -130,10 +154,14 @@ test('acceptances added, withdrawn, changed and lapsed, and those that hold agai
   const other = { ...accepted, accepted: accepted.accepted!.map((each) => ({ ...each, reason: 'for one night' })) };
   expect(kindsOf(compared(accepted, other).accepted)).toEqual(rules.map(() => 'changed'));
   // 30 A instead of 20 A are worse than what was accepted; at 1 A nothing is left to accept.
-  const with30 = (content: Content, qty: number) => ({ ...content, sheets: { ...content.sheets, devices: [{ ref: 'D1', rail: 'L1', qty, unitDraw: 1000 }] } });
+  const with30 = (content: Content, qty: number) =>
+    ({ ...content, sheets: { ...content.sheets, devices: [{ ref: 'D1', rail: 'L1', qty, unitDraw: 1000 }] } });
   const worse = compared(accepted, with30(accepted, 30));
-  expect(worse.accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: expect.stringContaining('30') as string })));
-  expect(compared(accepted, with30(accepted, 1)).accepted).toMatchObject(rules.map(() => ({ kind: 'lapsed', message: null })));
+  expect(worse.accepted).toMatchObject(rules.map(() => (
+    { kind: 'lapsed', message: expect.stringContaining('30') as string }
+  )));
+  expect(compared(accepted, with30(accepted, 1)).accepted)
+    .toMatchObject(rules.map(() => ({ kind: 'lapsed', message: null })));
   expect(kindsOf(compared(with30(accepted, 30), accepted).accepted)).toEqual(rules.map(() => 'restored'));
 });
 
@@ -151,24 +179,31 @@ test('an acceptance is the same under another tag of its row; one that is meant 
 });
 
 test('findings that came, went, or are worse', () => {
-  const supplies = (changes: ReturnType<typeof compared>) => changes.findings.filter(({ sheet, rule }) => sheet === 'supplies' && /usable|target/.test(rule))
+  const supplies = (changes: ReturnType<typeof compared>) =>
+    changes.findings.filter(({ sheet, rule }) => sheet === 'supplies' && /usable|target/.test(rule))
     .map(({ kind, tag, rule, before, after }) => [kind, tag, rule, before, after]);
   // 20 A on 10 A are over; 20 A on 40 A are within limits.
-  expect(supplies(compared(over(), over({}, { rated: 40 })))).toContainEqual(['went', 'L1', 'supply-over-usable', 'over', null]);
+  expect(supplies(compared(over(), over({}, { rated: 40 }))))
+    .toContainEqual(['went', 'L1', 'supply-over-usable', 'over', null]);
   const came = compared(over({}, { rated: 40 }), over());
   expect(supplies(came)).toContainEqual(['came', 'L1', 'supply-over-usable', null, 'over']);
   expect(changesText(came)).toContain('new: over: Supplies; L1; ');
   // A finding goes with its row: another tag makes none of it new.
-  const renamed = over({ sheets: { supplies: [{ rail: 'L7', rated: 10 }], devices: [{ ref: 'D1', rail: 'L7', qty: 20, unitDraw: 1000 }] } });
+  const renamed = over(
+    { sheets: { supplies: [{ rail: 'L7', rated: 10 }], devices: [{ ref: 'D1', rail: 'L7', qty: 20, unitDraw: 1000 }] } }
+  );
   expect(supplies(compared(over(), renamed))).toEqual([]);
 });
 
 test('revisions, keys that are not known, and the order that nothing else shows', () => {
   const revision = { revision: 'A', date: '2026-01-01', name: 'A. Reader', text: 'first issue' };
   const later = { ...revision, revision: 'B' };
-  expect(compared(over(), over({ revisions: [revision] })).revisions).toEqual([{ kind: 'added', before: null, after: revision }]);
+  expect(compared(over(), over({ revisions: [revision] })).revisions)
+    .toEqual([{ kind: 'added', before: null, after: revision }]);
   expect(compared(over({ revisions: [revision] }), over()).revisions).toMatchObject([{ kind: 'removed' }]);
-  const text = changesText(compared(over({ revisions: [revision] }), over({ revisions: [{ ...revision, text: 'issued' }] })));
+  const text = changesText(
+    compared(over({ revisions: [revision] }), over({ revisions: [{ ...revision, text: 'issued' }] }))
+  );
   expect(text).toBe('Revisions\n  changed: A; 2026-01-01; A. Reader; issued\n');
   expect(changesText(compared(over({ revisions: [revision, later] }), over({ revisions: [later, revision] }))))
     .toBe('Only blank rows, or the order of revisions and acceptances, are different.\n');
@@ -196,20 +231,26 @@ test('files are told to be the same when they are, and then only', () => {
 });
 
 test('a row is moved only where its order among the others is another, and never from a row to itself', () => {
-  const many = Array.from({ length: 8 }, (_row, index): Cells => ({ ref: `D${index + 1}`, rail: 'L1', qty: 1, unitDraw: 100 }));
+  const many = Array.from(
+    { length: 8 }, (_row, index): Cells => ({ ref: `D${index + 1}`, rail: 'L1', qty: 1, unitDraw: 100 })
+  );
   const at = (...numbers: number[]) => of(numbers.map((number) => many[number - 1]!));
   // Rows 1 and 2 go: those below have other numbers, and the same order.
   expect(kindsOf(compareSchedules(at(1, 2, 3, 4, 5), at(3, 4, 5)).rows)).toEqual(['removed', 'removed']);
   // Row 1 goes, and 3 now stands above 2, which keeps its number.
   const swapped = compareSchedules(at(1, 2, 3, 4), at(3, 2, 4));
-  expect(swapped.rows).toMatchObject([{ kind: 'removed', tag: 'D1' }, { kind: 'moved', tag: 'D3', was: 3, row: 1, below: null }]);
+  expect(swapped.rows).toMatchObject(
+    [{ kind: 'removed', tag: 'D1' }, { kind: 'moved', tag: 'D3', was: 3, row: 1, below: null }]
+  );
   expect(changesText(swapped)).toContain('D3: moved to the top, from row 3');
   // Three rows go and D4 is put three rows further down: it keeps its number and is moved all the same.
   const same = changesText(compareSchedules(at(1, 2, 3, 4, 5, 6, 7, 8), at(5, 6, 7, 4, 8)));
   expect(same).toContain('D4: moved below D7\n');
   expect(changesText(compareSchedules(at(1, 2, 3), at(2, 3, 1)))).toContain('D1: moved below D3, from row 1 to row 3');
   fc.assert(fc.property(fc.shuffledSubarray([1, 2, 3, 4, 5, 6, 7, 8]), (order) => {
-    expect(changesText(compareSchedules(at(1, 2, 3, 4, 5, 6, 7, 8), at(...order)))).not.toMatch(/from row (\d+) to row \1\b/);
+    expect(
+      changesText(compareSchedules(at(1, 2, 3, 4, 5, 6, 7, 8), at(...order)))
+    ).not.toMatch(/from row (\d+) to row \1\b/);
   }), { numRuns: 60 });
 });
 
@@ -223,7 +264,9 @@ test('what came and went is no move where rows are alike', () => {
   expect(rows(of([{ ...alike, ref: 'D1' }, ...named]), of([...named, { ...alike, ref: 'D99' }])))
     .toEqual([['removed', 'D1', 1, null], ['added', 'D99', null, 4]]);
   // A tag that stands twice: one of the rows goes, another one comes.
-  expect(rows(of([{ ...alike, ref: 'D' }, { ...other, ref: 'D' }]), of([{ ...other, ref: 'D' }, { ...other, ref: 'D', qty: 9 }])).map(([kind]) => kind))
+  expect(rows(
+    of([{ ...alike, ref: 'D' }, { ...other, ref: 'D' }]), of([{ ...other, ref: 'D' }, { ...other, ref: 'D', qty: 9 }])
+  ).map(([kind]) => kind))
     .toEqual(['removed', 'added']);
 });
 
@@ -232,7 +275,8 @@ test('the heaviest part that ascends is that of trying all', () => {
   fc.assert(fc.property(fc.shuffledSubarray([0, 1, 2, 3, 4, 5, 6, 7]), someWeights, (places, weights) => {
     const kept = [...inOrder(places, weights)].sort((one, another) => one - another);
     const weigh = (indices: readonly number[]) => indices.reduce((sum, index) => sum + weights[index]!, 0);
-    const ascends = (indices: readonly number[]) => indices.every((index, at) => at === 0 || places[indices[at - 1]!]! < places[index]!);
+    const ascends = (indices: readonly number[]) =>
+      indices.every((index, at) => at === 0 || places[indices[at - 1]!]! < places[index]!);
     const subsets = Array.from({ length: 2 ** places.length }, (_subset, bits) =>
       [...places.keys()].filter((index) => (bits >> index) & 1));
     expect(ascends(kept)).toBe(true);

@@ -13,7 +13,10 @@ const other = (data: Uint8Array) => createHash('sha256').update(data).digest('he
 test.each([
   // Examples published with FIPS 180-4 (one block, two blocks, none).
   ['abc', 'ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad'],
-  ['abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq', '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1'],
+  [
+    'abcdbcdecdefdefgefghfghighijhijkijkljklmklmnlmnomnopnopq',
+    '248d6a61d20638b8e5c026930c3e6039a33ce45964ff2167f6ecedd419db06c1',
+  ],
   ['', 'e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855'],
 ])('SHA-256 of “%s”', (text, digest) => {
   expect(sha256(bytes(text))).toBe(digest);
@@ -48,10 +51,13 @@ test('digits from paper match in parts of 16 or more, with spaces and in any cas
   expect(matchesDigest(content, digest)).toBe(true);
   expect(matchesDigest(content, digest.slice(0, 20).toUpperCase().replace(/(.{4})/g, '$1 '))).toBe(true);
   expect(matchesDigest(content, 'f'.repeat(64))).toBe(false);
-  for (const text of [digest.slice(0, 15), `${digest}0`, 'no digits at all', '']) expect(matchesDigest(content, text)).toBeUndefined();
+  for (const text of [digest.slice(0, 15), `${digest}0`, 'no digits at all', '']) expect(matchesDigest(content, text))
+    .toBeUndefined();
 });
 
 test('the software says its version', () => {
-  const { name, version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as { name: string; version: string };
+  const { name, version } = JSON.parse(
+    readFileSync(new URL('../../package.json', import.meta.url), 'utf8')
+  ) as { name: string; version: string };
   expect(SOFTWARE).toBe(`${name} ${version}`);
 });

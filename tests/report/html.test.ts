@@ -8,7 +8,9 @@ import { demoContent } from './demo.ts';
 
 const page = (content = demoContent()) => {
   const schedule = new LoadSchedule(content);
-  return loadTableHtml(buildReport(schedule, { generated: '2026-11-25' }), { schedule: writeSchedule(schedule.content()) });
+  return loadTableHtml(
+    buildReport(schedule, { generated: '2026-11-25' }), { schedule: writeSchedule(schedule.content()) }
+  );
 };
 
 const NASTY = '</template></style><script>alert(1)</script> & “"\' {\u0007} \\ \n é 😀';
@@ -19,7 +21,9 @@ describe('the load table in HTML', () => {
     const errors: string[] = [];
     parse(html, { onParseError: ({ code }) => { errors.push(code); } });
     expect(errors).toEqual([]);
-    expect(html.replaceAll('xmlns="http://www.w3.org/2000/svg"', '')).not.toMatch(/<script|<link|<img|<iframe|\son\w+=|url\(|@import|https?:/i);
+    expect(html.replaceAll('xmlns="http://www.w3.org/2000/svg"', '')).not.toMatch(
+      /<script|<link|<img|<iframe|\son\w+=|url\(|@import|https?:/i
+    );
     expect(html).toContain("default-src 'none'");
   });
 
@@ -34,8 +38,17 @@ describe('the load table in HTML', () => {
 
   test.each([
     ['the demo', demoContent()],
-    ['texts that could break out', { details: { remarks: NASTY.replace('\u0007', '') }, sheets: { devices: [{ ref: 'D&amp;1', note: NASTY.replace('\u0007', '') }] } }],
-    ['keys of later versions', { details: {}, sheets: { devices: [{ ref: 'D', later: 'kept' }] }, unknown: { file: { later: { a: [1] } } } }],
+    [
+      'texts that could break out',
+      {
+        details: { remarks: NASTY.replace('\u0007', '') },
+        sheets: { devices: [{ ref: 'D&amp;1', note: NASTY.replace('\u0007', '') }] },
+      },
+    ],
+    [
+      'keys of later versions',
+      { details: {}, sheets: { devices: [{ ref: 'D', later: 'kept' }] }, unknown: { file: { later: { a: [1] } } } },
+    ],
   ])('%s is read back without loss', (_name, content) => {
     const schedule = new LoadSchedule(content);
     const read = readSchedule(page(content));
@@ -44,7 +57,8 @@ describe('the load table in HTML', () => {
   });
 
   test('a page that holds no schedule is refused with what to do', () => {
-    expect(readSchedule('<!doctype html><p>Nothing')).toMatchObject({ ok: false, problems: [{ code: 'not-a-schedule' }] });
+    expect(readSchedule('<!doctype html><p>Nothing'))
+      .toMatchObject({ ok: false, problems: [{ code: 'not-a-schedule' }] });
   });
 
   test('asks for the paper that it is laid out for', () => {

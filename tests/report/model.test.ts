@@ -18,11 +18,18 @@ const texts = (of: Report, name: string, table = 0) =>
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs', 'feeds', 'enclosures', 'devices-per-rail',
-      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations', 'checklist', 'commissioning',
+      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs',
+      'feeds', 'enclosures', 'devices-per-rail',
+      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations', 'checklist',
+      'commissioning',
     ]);
     expect(report.cautions).toEqual(CAUTIONS);
-    expect(report.issue).toEqual({ generated: '2026-11-25', software: expect.stringMatching(/^\S+ \d/) as string, digest: scheduleDigest(demo.content()) });
+    expect(report.issue).toEqual(
+      {
+        generated: '2026-11-25', software: expect.stringMatching(/^\S+ \d/) as string,
+        digest: scheduleDigest(demo.content()),
+      }
+    );
   });
 
   test('every row has a cell for each column', () => {
@@ -38,7 +45,8 @@ describe('the load table of the demo', () => {
       .flatMap(({ rows }) => rows.filter(({ isTotal }) => !isTotal).map(({ cells }) => cells[1]!.text));
     const rows = demo.rows('devices').map(({ cells }) => cells);
     expect(refs('devices-per-rail').sort()).toEqual(rows.map(({ ref }) => ref).sort());
-    expect(refs('devices-per-branch').sort()).toEqual(rows.filter(({ branch }) => branch !== undefined).map(({ ref }) => ref).sort());
+    expect(refs('devices-per-branch').sort())
+      .toEqual(rows.filter(({ branch }) => branch !== undefined).map(({ ref }) => ref).sort());
   });
 
   test('subtotals of rails are the totals of the supplies', () => {
@@ -59,7 +67,9 @@ describe('the load table of the demo', () => {
 
   test('the summary counts every row that has a status', () => {
     expect(texts(report, 'summary').map((cells) => cells.at(-1))).toEqual(
-      ['supplies', 'branches', 'runs', 'outputs', 'feeds', 'enclosures'].map((sheet) => String(demo.rows(sheet as 'runs').length)));
+      [
+        'supplies', 'branches', 'runs', 'outputs', 'feeds', 'enclosures',
+      ].map((sheet) => String(demo.rows(sheet as 'runs').length)));
   });
 });
 
@@ -69,25 +79,36 @@ test('findings are open, accepted with reason, name and date, or open again', ()
     devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 12_000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 2000 }],
   });
   const by = { reason: 'on order', name: 'N. N.', date: '2026-03-02' };
-  for (const finding of schedule.findings.filter(({ rule }) => rule === 'supply-over-usable')) schedule.accept(finding, by);
+  for (const finding of schedule.findings.filter(({ rule }) => rule === 'supply-over-usable')) {
+    schedule.accept(finding, by);
+  }
   schedule.act('More', [{ op: 'set', sheet: 'devices', id: 1, key: 'unitDraw', value: 3000 }]);
   const built = buildReport(schedule, OPTIONS);
   expect(texts(built, 'accepted')[0]!.slice(-3)).toEqual(['on order', 'N. N.', '2026-03-02']);
   expect(texts(built, 'accepted')).toHaveLength(1);
-  expect(texts(built, 'findings').find((cells) => cells[3] === 'L2')!.at(-1)).toContain('It was accepted by N. N. on 2026-03-02 and has grown worse since.');
+  expect(texts(built, 'findings').find((cells) => cells[3] === 'L2')!.at(-1))
+    .toContain('It was accepted by N. N. on 2026-03-02 and has grown worse since.');
 });
 
 test('assumptions name each default and factor, with how many rows use it and where it comes from', () => {
   const schedule = scheduleOf({
-    supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 5, target: 0.7 }], types: [{ type: 'T', draw: 100, diversity: 0.5 }, { type: 'W', power: 12 }],
-    devices: [{ rail: 'L1', type: 'T', qty: 1 }, { rail: 'L1', type: 'T', qty: 1, diversity: 0.9 }, { rail: 'L1', type: 'W', qty: 1 }],
+    supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 5, target: 0.7 }], types: [
+      { type: 'T', draw: 100, diversity: 0.5 }, { type: 'W', power: 12 },
+    ],
+    devices: [
+      { rail: 'L1', type: 'T', qty: 1 }, { rail: 'L1', type: 'T', qty: 1, diversity: 0.9 },
+      { rail: 'L1', type: 'W', qty: 1 },
+    ],
   });
   const lines = texts(buildReport(schedule, OPTIONS), 'assumptions').map((cells) => cells.slice(0, 5).join(' | '));
   for (const line of [
-    'Supplies | Voltage | 24.0\u00a0V | 2 | default', 'Supplies | Target | 80\u202f% | 1 | default', 'Supplies | Target | 70\u202f% | 1 | entered',
-    'Devices | Diversity | 50\u202f% | 1 | diversity of the device type', 'Devices | Diversity | 90\u202f% | 1 | entered',
+    'Supplies | Voltage | 24.0\u00a0V | 2 | default', 'Supplies | Target | 80\u202f% | 1 | default',
+    'Supplies | Target | 70\u202f% | 1 | entered',
+    'Devices | Diversity | 50\u202f% | 1 | diversity of the device type',
+    'Devices | Diversity | 90\u202f% | 1 | entered',
     'Devices | Diversity | 100\u202f% | 1 | 1, as neither the row nor its type says otherwise',
-    'Devices | Unit draw |  | 2 | draw of the device type', 'Devices | Unit draw |  | 1 | power of the device type ÷ voltage of the supply × 1000',
+    'Devices | Unit draw |  | 2 | draw of the device type',
+    'Devices | Unit draw |  | 1 | power of the device type ÷ voltage of the supply × 1000',
   ]) expect(lines).toContain(line);
 });
 
@@ -107,11 +128,20 @@ test('each standard that the schema names is in the list of standards', () => {
 
 test('what was measured stands beside what was worked out, with a verdict; what was not is left to be written', () => {
   const schedule = scheduleOf({
-    supplies: [{ rail: 'L1', rated: 10, measuredCurrent: 5.1 }, { rail: 'L2', rated: 10, measuredCurrent: 9 }, { rail: 'L3', rated: 10 }],
+    supplies: [
+      { rail: 'L1', rated: 10, measuredCurrent: 5.1 }, { rail: 'L2', rated: 10, measuredCurrent: 9 },
+      { rail: 'L3', rated: 10 },
+    ],
     devices: [{ rail: 'L1', qty: 1, unitDraw: 5000 }, { rail: 'L2', qty: 1, unitDraw: 5000 }],
   });
   const { rows } = sectionOf(buildReport(schedule, OPTIONS), 'commissioning').tables[0]!;
-  expect(rows.map(({ cells }) => cells.at(-1)!)).toMatchObject([{ text: 'as worked out' }, { text: expect.stringContaining('9.00 A measured, 5.00 A worked out') as string }, { toFill: true }]);
+  expect(rows.map(({ cells }) => cells.at(-1)!))
+    .toMatchObject(
+      [
+        { text: 'as worked out' }, { text: expect.stringContaining('9.00 A measured, 5.00 A worked out') as string },
+        { toFill: true },
+      ]
+    );
   expect(rows[2]!.cells.filter(({ toFill }) => toFill)).toHaveLength(3);
 });
 
@@ -123,14 +153,20 @@ test('what was measured has a table of its own on a wide sheet, with the rows th
 });
 
 test('revisions come from the history, and the present one from the details where it is not there yet', () => {
-  const content = { details: { revision: 'B', date: '2026-02-01', preparedBy: 'N. N.' }, sheets: {}, revisions: [{ revision: 'A', date: '2026-01-01', name: 'M. M.', text: 'First issue' }] };
-  const of = (revision: string) => texts(buildReport(new LoadSchedule({ ...content, details: { ...content.details, revision } }), OPTIONS), 'revisions');
+  const content = {
+    details: { revision: 'B', date: '2026-02-01', preparedBy: 'N. N.' }, sheets: {},
+    revisions: [{ revision: 'A', date: '2026-01-01', name: 'M. M.', text: 'First issue' }],
+  };
+  const of = (revision: string) => texts(
+    buildReport(new LoadSchedule({ ...content, details: { ...content.details, revision } }), OPTIONS), 'revisions'
+  );
   expect(of('B')).toEqual([['A', '2026-01-01', 'M. M.', 'First issue'], ['B', '2026-02-01', 'N. N.', 'This issue']]);
   expect(of('A')).toHaveLength(1);
 });
 
 test('an empty schedule has a load table without sheets', () => {
-  expect(buildReport(new LoadSchedule(), OPTIONS).sections.map(({ name }) => name)).toEqual(['summary', 'findings', 'checklist']);
+  expect(buildReport(new LoadSchedule(), OPTIONS).sections.map(({ name }) => name))
+    .toEqual(['summary', 'findings', 'checklist']);
 });
 
 test('one sheet alone is printed with the findings on it', () => {

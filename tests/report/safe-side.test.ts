@@ -25,12 +25,15 @@ describe('a run that is given the longest length that is shown for it', () => {
 
   test.each(runs.map(({ id, cells }) => [String(cells.run), id] as const))('%s keeps to its limits', (tag, id) => {
     const schedule = new LoadSchedule(demoContent());
-    const length = shownNumber(formatCell(columnOf('runs', 'maxLength'), schedule.value('runs', id, 'maxLength'), ENGLISH, 'show'));
+    const length =
+      shownNumber(formatCell(columnOf('runs', 'maxLength'), schedule.value('runs', id, 'maxLength'), ENGLISH, 'show'));
     // The longest length is that with all distances scaled along.
     const factor = length / Number(schedule.value('runs', id, 'length'));
     const devices = schedule.members('devices', 'run', id).flatMap((device) => {
       const distance = schedule.value('devices', device, 'distance');
-      return typeof distance === 'number' ? [{ op: 'set', sheet: 'devices', id: device, key: 'distance', value: distance * factor } as const] : [];
+      return typeof distance === 'number'
+        ? [{ op: 'set', sheet: 'devices', id: device, key: 'distance', value: distance * factor } as const]
+        : [];
     });
     schedule.act('longest', [{ op: 'set', sheet: 'runs', id, key: 'length', value: length }, ...devices]);
     const found = schedule.findings.filter((finding) => finding.tag === tag && RUN_LIMITS.includes(finding.rule));
@@ -43,19 +46,22 @@ test('L2-W8 of the demo: 10.96 m is its longest, and 10.9 m is said everywhere',
   expect(demo.value('runs', id, 'maxLength')).toBeCloseTo(10.96, 2);
   expect(demo.explain('runs', id, 'maxLength')!.result).toBe('10.9\u00a0m');
   const report = buildReport(demo, { generated: '2026-11-25', sheet: 'runs' });
-  // Behind its row number, its tag and what is entered, the line of the worked-out columns ends with longest, conductor and status.
+  // Behind its row number, its tag and what is entered, the line of the worked-out columns ends with longest, conductor
+  // and status.
   expect(loadTableCsv(report)).toMatch(/^\d+,L2-W8,.*,10\.9,4 mm² solid,over\r$/m);
   expect(loadTableHtml(report, {})).toMatch(/L2-W8(?:(?!<\/tr>).)*>10\.9</s);
   const sheet = readFile(await loadTableXlsx(demo, report), { type: 'array' }).Sheets.Runs;
   const place = SCHEMA.runs.columns.findIndex(({ key }) => key === 'maxLength');
-  expect((sheet?.[utils.encode_cell({ r: demo.document.position('runs', id) + 1, c: place })] as { v: number }).v).toBe(10.9);
+  expect((sheet?.[utils.encode_cell({ r: demo.document.position('runs', id) + 1, c: place })] as { v: number }).v)
+    .toBe(10.9);
 });
 
 /** Values of every size, exact ones, and such as the arithmetic makes of them. */
 const values = fc.oneof(
   fc.double({ min: -100_000, max: 100_000, noNaN: true }), fc.double({ min: -0.1, max: 0.1, noNaN: true }),
   fc.integer({ min: -100_000, max: 100_000 }).map((hundredths) => hundredths / 100),
-  fc.tuple(fc.integer({ min: 0, max: 9999 }), fc.integer({ min: 0, max: 9999 })).map(([one, other]) => one / 100 - other / 100),
+  fc.tuple(fc.integer({ min: 0, max: 9999 }), fc.integer({ min: 0, max: 9999 }))
+    .map(([one, other]) => one / 100 - other / 100),
 );
 
 describe('a limit that is shown', () => {
@@ -74,20 +80,30 @@ describe('a limit that is shown', () => {
   });
 
   test.each([
-    ['runs.maxLength', 'runs.minVoltage', 'supplies.usable', 'supplies.spare', 'supplies.limitDiversity', 'outputs.headroom', 'feeds.spare'],
+    [
+      'runs.maxLength', 'runs.minVoltage', 'supplies.usable', 'supplies.spare', 'supplies.limitDiversity',
+      'outputs.headroom', 'feeds.spare',
+    ],
   ])('%s and others are limits', (...names) => {
     expect(limits.map(([name]) => name)).toEqual(expect.arrayContaining(names));
   });
 
   // 8 × 0.55 − 1.9 = 2.5000000000000004 and 0.3 − 0.2 − 0.1 = −2.8e-17 in binary floating point; by hand 2.5 and 0.
-  test.each([[8 * 0.55 - 1.9, '2.50'], [0.3 - 0.2 - 0.1, '0.00'], [2.4999999999999996, '2.50'], [-0.101, '−0.11'], [7.996, '7.99']])(
+  test.each(
+    [
+      [8 * 0.55 - 1.9, '2.50'], [0.3 - 0.2 - 0.1, '0.00'], [2.4999999999999996, '2.50'], [-0.101, '−0.11'],
+      [7.996, '7.99'],
+    ]
+  )(
     'the noise of the arithmetic takes no step: %d is %s', (value, text) => {
       expect(formatCell(columnOf('supplies', 'spare'), value, ENGLISH, 'show')).toBe(text);
     });
 });
 
 describe('a limit in a sentence', () => {
-  test.each([['A', amps], ['V', volts], ['°C', degrees], ['K', kelvins], ['%', percent]] as const)('in %s never passes the true one', (_unit, write) => {
+  test.each(
+    [['A', amps], ['V', volts], ['°C', degrees], ['K', kelvins], ['%', percent]] as const
+  )('in %s never passes the true one', (_unit, write) => {
     fc.assert(fc.property(values, values, (limit, other) => {
       const scale = write === percent ? 100 : 1;
       const [down, up] = [roundedDown(write(limit, other)), roundedUp(write(limit, other))];
@@ -102,7 +118,9 @@ describe('a limit in a sentence', () => {
     // 8 A derated to 0.9995 are 7.996 A; 8.1 A are asked for, 0.104 A too much.
     const schedule = new LoadSchedule({
       details: {}, sheets: {
-        supplies: [{ rail: 'L1', rated: 8, derating: 0.9995 }], devices: [{ rail: 'L1', qty: 1, unitDraw: 8100, diversity: 1 }],
+        supplies: [{ rail: 'L1', rated: 8, derating: 0.9995 }], devices: [
+          { rail: 'L1', qty: 1, unitDraw: 8100, diversity: 1 },
+        ],
       },
     });
     const { message } = schedule.findings.find(({ rule }) => rule === 'supply-over-usable')!;

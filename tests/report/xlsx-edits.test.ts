@@ -10,8 +10,10 @@ import { someContent } from '../engine/random-actions.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
 
-const written = async (schedule: LoadSchedule) => loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
-const bytesOf = (workbook: WorkBook) => new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
+const written = async (schedule: LoadSchedule) =>
+  loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
+const bytesOf = (workbook: WorkBook) =>
+  new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx' }) as ArrayBuffer);
 
 async function editsOf(bytes: Uint8Array, lang = 'en'): Promise<readonly string[]> {
   const table = await readLoadTable(bytes, await loadWords(lang));
@@ -24,14 +26,18 @@ const small = () => scheduleOf({
   supplies: [{ rail: 'L1', rated: 10 }],
   outputs: [{ output: 'K1', kind: 'lamp', power: 60 }],
   devices: [
-    { ref: 'D1', rail: 'L1', type: 'Lamp', qty: 3, area: 'Hall' }, { ref: 'D2', rail: 'L1', type: 'Valve', qty: 12, unitDraw: 120, area: 'Jetty' },
+    { ref: 'D1', rail: 'L1', type: 'Lamp', qty: 3, area: 'Hall' }, {
+      ref: 'D2', rail: 'L1', type: 'Valve', qty: 12, unitDraw: 120, area: 'Jetty',
+    },
     {}, { rail: 'L1', type: 'Lamp', qty: '=[devices.qty@D2]*2', area: ' Slip\r\nway ' },
   ],
 });
 
 /** The workbook of a schedule, opened by another program, with some cells of a sheet set. */
 async function edited(
-  schedule: LoadSchedule, sheet: SheetName, cells: readonly (readonly [row: number, key: string, cell: CellObject | undefined])[],
+  schedule: LoadSchedule, sheet: SheetName, cells: readonly (
+    readonly [row: number, key: string, cell: CellObject | undefined]
+  )[],
 ): Promise<Uint8Array> {
   const workbook = read(await written(schedule), { type: 'array', cellFormula: true });
   const worksheet = workbook.Sheets[schedule.words.text(SCHEMA[sheet].title)]!;
@@ -46,7 +52,9 @@ async function edited(
 describe('what was changed on the worksheets of a load table', () => {
   test('is named by sheet, tag and column, with both values', async () => {
     const bytes = await edited(small(), 'devices', [
-      [1, 'qty', { t: 'n', v: 5 }], [2, 'area', { t: 's', v: 'Boat <house> & "co"' }], [4, 'qty', { t: 'n', v: 7 }], [2, 'qty', undefined],
+      [1, 'qty', { t: 'n', v: 5 }], [
+        2, 'area', { t: 's', v: 'Boat <house> & "co"' },
+      ], [4, 'qty', { t: 'n', v: 7 }], [2, 'qty', undefined],
     ]);
     expect(await editsOf(bytes)).toEqual([
       'Devices, D1, Qty: 3 in the schedule, 5 on the worksheet.',
@@ -77,7 +85,8 @@ describe('what was changed on the worksheets of a load table', () => {
     const columns = SCHEMA.devices.columns.map(({ key }) => key);
     const workbook = read(await written(small()), { type: 'array', cellFormula: true });
     const worksheet = workbook.Sheets.Devices!;
-    const line = (row: number) => columns.map((_key, c) => worksheet[utils.encode_cell({ r: row, c })] as CellObject | undefined);
+    const line = (row: number) =>
+      columns.map((_key, c) => worksheet[utils.encode_cell({ r: row, c })] as CellObject | undefined);
     const put = (row: number, cells: readonly (CellObject | undefined)[]) => {
       cells.forEach((cell, c) => { worksheet[utils.encode_cell({ r: row, c })] = cell ?? { t: 'z' }; });
     };
@@ -86,7 +95,9 @@ describe('what was changed on the worksheets of a load table', () => {
     put(2, first);
     expect(await editsOf(bytesOf(workbook))).toEqual([]);
     put(2, columns.map(() => undefined));
-    put(3, columns.map((key) => ({ ref: { t: 's', v: 'D9' }, qty: { t: 'n', v: 2 } } as Record<string, CellObject>)[key]));
+    put(
+      3, columns.map((key) => ({ ref: { t: 's', v: 'D9' }, qty: { t: 'n', v: 2 } } as Record<string, CellObject>)[key])
+    );
     expect(await editsOf(bytesOf(workbook))).toEqual([
       'Devices, D1: the row is not on the worksheet.',
       'Devices, row 4 of the worksheet: the row is not in the schedule: Ref D9; Qty 2.',
@@ -113,7 +124,8 @@ describe('what was changed on the worksheets of a load table', () => {
     expect(await editsOf(await written(german))).toEqual([]);
     expect(await editsOf(await edited(german, 'outputs', [[1, 'power', { t: 'n', v: 90 }]])))
       .toEqual(['Outputs, K1, Power: 60.0\u00a0W in the schedule, 90.0\u00a0W on the worksheet.']);
-    expect((await editsOf(await edited(small(), 'devices', [[1, 'qty', { t: 'n', v: 5 }]]), 'de'))[0]).toMatch(/D1.*3.*5/);
+    expect((await editsOf(await edited(small(), 'devices', [[1, 'qty', { t: 'n', v: 5 }]]), 'de'))[0])
+      .toMatch(/D1.*3.*5/);
   });
 
   test('is nothing where nothing was changed, as written and as another program saves it', async () => {

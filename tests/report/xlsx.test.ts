@@ -7,16 +7,20 @@ import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx, scheduleDigest } from '../../src/report/index.ts';
 import { STATE_WORDS } from '../../src/report/model/state-words.ts';
-import { isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type Content, type SheetName } from '../../src/schedule/index.ts';
+import {
+  isBlank, SCHEMA, SHEET_NAMES, type CellValue, type Column, type Content, type SheetName,
+} from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 import { someContent } from '../engine/random-actions.ts';
 import { demoContent } from './demo.ts';
 
-const write = async (schedule: LoadSchedule) => loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
+const write = async (schedule: LoadSchedule) =>
+  loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-25' }));
 const isShown = (schedule: LoadSchedule, sheet: SheetName) => schedule.rows(sheet).length > 0;
 
 /** The workbook as another reader of ECMA-376 understands it. */
-const open = (bytes: Uint8Array): WorkBook => readFile(bytes, { type: 'array', cellFormula: true, cellNF: true, cellStyles: true });
+const open = (bytes: Uint8Array): WorkBook =>
+  readFile(bytes, { type: 'array', cellFormula: true, cellNF: true, cellStyles: true });
 
 /** The schedule that a workbook carries, read and written again. */
 async function readBack(bytes: Uint8Array): Promise<string> {
@@ -26,8 +30,12 @@ async function readBack(bytes: Uint8Array): Promise<string> {
   return writeSchedule(read.content);
 }
 
-/** A workbook as another program saves it. @param bookSST whether it shares texts; else they stand in their cells as `t="str"`. */
-const resaved = (workbook: WorkBook, bookSST = false) => new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx', bookSST }) as ArrayBuffer);
+/**
+ * A workbook as another program saves it. @param bookSST whether it shares texts; else they stand in their cells as
+ * `t="str"`.
+ */
+const resaved = (workbook: WorkBook, bookSST = false) =>
+  new Uint8Array(save(workbook, { type: 'array', bookType: 'xlsx', bookSST }) as ArrayBuffer);
 
 /** Cells of a worksheet as a spreadsheet engine takes them. */
 function contents(sheet: WorkSheet): RawCellContent[][] {
@@ -35,24 +43,29 @@ function contents(sheet: WorkSheet): RawCellContent[][] {
   return Array.from({ length: end.r + 1 }, (_row, r) => Array.from({ length: end.c + 1 }, (_column, c) => {
     const cell = sheet[utils.encode_cell({ r, c })] as { f?: string; v?: RawCellContent } | undefined;
     // INT goes down in every spreadsheet; that of this engine goes towards zero (hyperformula 3.5.0).
-    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v ?? null : `=${cell.f.replace(/\bINT\(/g, 'FLOOR.MATH(')}`;
+    return cell?.f === undefined ? cell?.v === '' ? null : typeof cell?.v === 'string' ? `'${cell.v}` : cell?.v
+      ?? null : `=${cell.f.replace(/\bINT\(/g, 'FLOOR.MATH(')}`;
   }));
 }
 
 /** The sheets of the schedule worked out by a spreadsheet engine from nothing but what stands in the file. */
 function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
   const { Sheets } = open(bytes);
-  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name)).map((name) => schedule.words.text(SCHEMA[name].title));
+  const titles = SHEET_NAMES.filter((name) => isShown(schedule, name))
+    .map((name) => schedule.words.text(SCHEMA[name].title));
   const sheets = titles.map((title) => [title, contents(Sheets[title]!)] as const);
   return HyperFormula.buildFromSheets(Object.fromEntries(sheets), { licenseKey: 'gpl-v3', smartRounding: false });
 }
 
-/** What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need. */
+/**
+ * What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need.
+ */
 function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValue {
   const isRead = ['supplies.usable', 'outputs.rating'].includes(`${sheet}.${column.key}`);
   if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isRead) return value;
   const steps = 10 ** (column.decimals ?? 2);
-  return column.safeSide === 'down' ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
+  return column.safeSide === 'down'
+    ? Math.floor(value * steps + 1e-9) / steps : Math.ceil(value * steps - 1e-9) / steps;
 }
 
 /** Every figure of the workbook that is not the schedule's, to 1e-9; limits as they are rounded to their safe side. */
@@ -63,7 +76,8 @@ function differences(schedule: LoadSchedule, engine: HyperFormula): unknown[] {
     return schedule.rows(sheet).flatMap((row, place) => SCHEMA[sheet].columns.flatMap((column, index) => {
       const found = engine.getCellValue({ sheet: id, row: place + 1, col: index });
       const worth = isBlank(row) ? null : schedule.value(sheet, row.id, column.key);
-      const expected = column.role === 'computed' && column.status === true && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
+      const expected = column.role === 'computed' && column.status === true
+        && worth !== null ? words.say(STATE_WORDS[worth as 'ok'])
         : column.kind === 'choice' ? words.text(String(worth ?? '')) || null : asWritten(sheet, column, worth);
       const value = found === '' ? null : found;
       const isSame = typeof value === 'number' && typeof expected === 'number'
@@ -132,20 +146,26 @@ describe('the load table as a workbook', () => {
     const schedule = new LoadSchedule({
       details: {}, sheets: {
         supplies: [{ rail: 'l1', rated: 10 }, { rail: 'L1', rated: 10 }, { rail: 'L*', rated: 10 }],
-        devices: [{ rail: 'L1', qty: 1, unitDraw: 1000 }, { rail: 'l1', qty: 2, unitDraw: 1000 }, { rail: 'L*', qty: 4, unitDraw: 1000 }],
+        devices: [
+          { rail: 'L1', qty: 1, unitDraw: 1000 }, { rail: 'l1', qty: 2, unitDraw: 1000 },
+          { rail: 'L*', qty: 4, unitDraw: 1000 },
+        ],
       },
     });
     const bytes = await write(schedule);
     expect(differences(schedule, recalculate(schedule, bytes))).toEqual([]);
     const place = SCHEMA.supplies.columns.findIndex(({ key }) => key === 'demand');
-    expect((open(bytes).Sheets.Supplies![utils.encode_cell({ r: 0, c: place })] as { v: string }).v).toBe('Demand (A) *');
+    expect((open(bytes).Sheets.Supplies![utils.encode_cell({ r: 0, c: place })] as { v: string }).v)
+      .toBe('Demand (A) *');
   });
 
   test('another reader finds the sheets, headings, number formats, widths and names', async () => {
     const schedule = new LoadSchedule(demoContent());
     const workbook = open(await write(schedule));
     expect(workbook.SheetNames.slice(0, 11)).toEqual(['Load table', ...SHEET_NAMES.map((name) => SCHEMA[name].title)]);
-    expect(workbook.SheetNames).toEqual(expect.arrayContaining(['Findings', 'Assumptions', 'Before energising', 'Commissioning']));
+    expect(workbook.SheetNames).toEqual(
+      expect.arrayContaining(['Findings', 'Assumptions', 'Before energising', 'Commissioning'])
+    );
     expect(workbook.Workbook!.Sheets!.at(-1)).toMatchObject({ name: 'Schedule data', Hidden: 1 });
     const supplies = workbook.Sheets.Supplies!;
     const at = (key: string, row: number) => {
@@ -156,7 +176,12 @@ describe('the load table as a workbook', () => {
     expect([at('demand', 1).z, at('loading', 1).z, at('units', 1).z]).toEqual(['0.00', '0%', '0']);
     expect(at('demand', 1).f).toMatch(/^IF\(\$A2="",0,SUMIF\(Devices!/);
     expect(supplies['!cols']!.length).toBe(SCHEMA.supplies.columns.length);
-    expect(workbook.Workbook!.Names).toContainEqual(expect.objectContaining({ Name: 'supplies.demand', Ref: expect.stringMatching(/^Supplies!\$[A-Z]+\$2:\$[A-Z]+\$7$/) as string }));
+    expect(workbook.Workbook!.Names)
+      .toContainEqual(
+        expect.objectContaining(
+          { Name: 'supplies.demand', Ref: expect.stringMatching(/^Supplies!\$[A-Z]+\$2:\$[A-Z]+\$7$/) as string }
+        )
+      );
     const front = utils.sheet_to_json<string[]>(workbook.Sheets['Load table']!, { header: 1 });
     expect(front).toContainEqual(['SHA-256 of the schedule', scheduleDigest(schedule.content())]);
   });
@@ -165,7 +190,9 @@ describe('the load table as a workbook', () => {
     ['the demo', demoContent()], ['an empty schedule', { details: {}, sheets: {} }],
     ['texts that mark up, and keys of later versions', {
       details: { remarks: '<a>&amp; "\'\n\ttwo   spaces \u{1f600}' },
-      sheets: { devices: [{ ref: ']]>', note: '_x000D_', later: 1 }, { note: '\u{1f600}'.repeat(40_000) }] }, unknown: { file: { later: [1] } },
+      sheets: {
+        devices: [{ ref: ']]>', note: '_x000D_', later: 1 }, { note: '\u{1f600}'.repeat(40_000) }],
+      }, unknown: { file: { later: [1] } },
     }],
   ])('%s is read back without loss', async (_name, content) => {
     const schedule = new LoadSchedule(content);
@@ -186,8 +213,10 @@ describe('the load table as a workbook', () => {
 
   test('what is no load table is refused with what to do', async () => {
     const bytes = await write(new LoadSchedule());
-    expect(await readLoadTable(bytes.slice(0, 400))).toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
+    expect(await readLoadTable(bytes.slice(0, 400)))
+      .toMatchObject({ ok: false, problems: [{ code: 'not-a-workbook' }] });
     const other = resaved({ SheetNames: ['A'], Sheets: { A: utils.aoa_to_sheet([['x']]) } });
-    expect(await readLoadTable(other)).toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });
+    expect(await readLoadTable(other))
+      .toMatchObject({ ok: false, problems: [{ message: expect.stringContaining('holds no schedule') as string }] });
   });
 });

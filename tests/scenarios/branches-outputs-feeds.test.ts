@@ -25,7 +25,8 @@ describe('a branch that may carry 50 nodes', () => {
     [{ reserve: 1 }, 1, 1, -1, 'near'],
   ])('%o with %d devices of %s nodes has %d free and is %s', (cells, qty, nodes, free, status) => {
     const schedule = branch(cells, qty, nodes);
-    expect([valueAt(schedule, 'branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')]).toEqual([free, status]);
+    expect([valueAt(schedule, 'branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')])
+      .toEqual([free, status]);
   });
 
   test('places that are parts of one add up without the noise of binary fractions', () => {
@@ -40,31 +41,43 @@ describe('a branch that may carry 50 nodes', () => {
 
   test('a branch that is not marked as terminated is noted, and its status does not suffer', () => {
     const schedule = branch({ terminated: null }, 50);
-    expect(findingsAt(schedule, 'branches').map(({ rule, severity }) => [rule, severity])).toEqual([['branch-not-terminated', 'note']]);
+    expect(findingsAt(schedule, 'branches').map(({ rule, severity }) => [rule, severity]))
+      .toEqual([['branch-not-terminated', 'note']]);
     expect(valueAt(schedule, 'branches', 0, 'status')).toBe('ok');
   });
 
   test('without a limit it is incomplete, whatever it carries', () => {
     const schedule = branch({ limit: null, reserve: 0.2 }, 500);
-    expect(['nodes', 'free', 'used', 'status'].map((key) => valueAt(schedule, 'branches', 0, key))).toEqual([500, null, null, 'incomplete']);
+    expect(['nodes', 'free', 'used', 'status'].map((key) => valueAt(schedule, 'branches', 0, key)))
+      .toEqual([500, null, null, 'incomplete']);
   });
 
   test.each([['TIA-485-A', 32], ['IEC 62386', 64], ['en 50090', 64], ['CiA 301', 127], ['EN 13757-2', 250]])(
     'a limit typed as %s is %i, and says where from', (name, limit) => {
       expect(parseCell(inputColumns('branches').find(({ key }) => key === 'limit')!, name))
-        .toMatchObject({ ok: true, value: limit, hint: expect.stringMatching(new RegExp(`${name}.*\\b${limit} `, 'i')) as string });
+        .toMatchObject(
+          { ok: true, value: limit, hint: expect.stringMatching(new RegExp(`${name}.*\\b${limit} `, 'i')) as string }
+        );
     });
 
   test('a device row whose nodes are not known makes it partial', () => {
-    const schedule = scheduleOf({ branches: [{ branch: 'B1', limit: 50 }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });
-    expect([valueAt(schedule, 'branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status')])
+    const schedule =
+      scheduleOf({ branches: [{ branch: 'B1', limit: 50 }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });
+    expect(
+      [
+        valueAt(schedule, 'branches', 0, 'nodes'), schedule.partialSign('branches', 0, 'nodes'),
+        schedule.partialSign('branches', 0, 'free'), valueAt(schedule, 'branches', 0, 'status'),
+      ]
+    )
       .toEqual([0, '≥', '≤', 'incomplete']);
   });
 });
 
 describe('relay contacts of 5 A and 16 A (common practice, no source)', () => {
   const contacts: Cells[] = [
-    { contact: '5 A', resistive: 5, lamp: 1, motor: 1, coil: 1, inrush: 30 }, { contact: '16 A', resistive: 16, lamp: 6, inrush: 120 },
+    {
+      contact: '5 A', resistive: 5, lamp: 1, motor: 1, coil: 1, inrush: 30,
+    }, { contact: '16 A', resistive: 16, lamp: 6, inrush: 120 },
   ];
   const output = (cells: Cells) => scheduleOf({ contacts, outputs: [{ output: 'Q1', kind: 'resistive', ...cells }] });
   test.each<[Cells, number | null, string]>([
@@ -97,7 +110,9 @@ describe('relay contacts of 5 A and 16 A (common practice, no source)', () => {
 
 describe('rated diversity factors of IEC 61439 on a feed of circuits of 16 A', () => {
   // 2 and 3 circuits 0.9, 4 and 5 0.8, 6 to 9 0.7, 10 or more 0.6: table as reprinted in Electricity + Control, 2019
-  test.each([[3, 0.9, 43.2], [5, 0.8, 64], [9, 0.7, 100.8], [10, 0.6, 96]])('%d circuits at %d ask for %d A', (circuits, diversity, demand) => {
+  test.each(
+    [[3, 0.9, 43.2], [5, 0.8, 64], [9, 0.7, 100.8], [10, 0.6, 96]]
+  )('%d circuits at %d ask for %d A', (circuits, diversity, demand) => {
     const schedule = scheduleOf({
       feeds: [{ feed: 'F1', rated: demand, target: 1, diversity }],
       outputs: Array.from({ length: circuits }, () => ({ feed: 'F1', power: 16 * 230 })),
@@ -108,8 +123,15 @@ describe('rated diversity factors of IEC 61439 on a feed of circuits of 16 A', (
   });
 
   test('one output without a power makes the feed partial', () => {
-    const schedule = scheduleOf({ feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ feed: 'F1', power: 1150 }, { output: 'Q2', feed: 'F1' }] });
-    expect([valueAt(schedule, 'feeds', 0, 'demand'), schedule.partialSign('feeds', 0, 'demand'), schedule.partialSign('feeds', 0, 'spare'), valueAt(schedule, 'feeds', 0, 'status')])
+    const schedule = scheduleOf(
+      { feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ feed: 'F1', power: 1150 }, { output: 'Q2', feed: 'F1' }] }
+    );
+    expect(
+      [
+        valueAt(schedule, 'feeds', 0, 'demand'), schedule.partialSign('feeds', 0, 'demand'),
+        schedule.partialSign('feeds', 0, 'spare'), valueAt(schedule, 'feeds', 0, 'status'),
+      ]
+    )
       .toEqual([5, '≥', '≤', 'incomplete']);
   });
 });

@@ -10,7 +10,9 @@ function run(conductor: string, amps: number, cells: Cells = {}) {
     supplies: [{ rail: 'L1', rated: 40, peak: 10 }],
     conductors: rowsOf(readData('conductors.json'), 'conductors') as Cells[],
     runs: [{ run: 'W1', rail: 'L1', conductor, length: 5, maxDrop: 0.2, ...cells }],
-    types: [{ type: 'T', draw: amps * 1000, minVoltage: 10 }], devices: [{ ref: 'D1', type: 'T', qty: 1, rail: 'L1', run: 'W1' }],
+    types: [{ type: 'T', draw: amps * 1000, minVoltage: 10 }], devices: [
+      { ref: 'D1', type: 'T', qty: 1, rail: 'L1', run: 'W1' },
+    ],
   });
 }
 
@@ -48,7 +50,8 @@ test.each<{ why: string; cells: Cells; carries: number; status: string }>([
   expect(figures(run('1.5 mm² solid', 12, cells))).toEqual([closeTo(carries, EXACT), status]);
 });
 
-test('runs whose conductor does not say what it carries are never within limits, and the conductor is told once', () => {
+test('runs whose conductor does not say what it carries are never within limits, and the conductor is told once',
+  () => {
   const { sheets } = run('C', 1).content();
   const wires = ['W1', 'W2', 'W3'].map((name) => ({ ...sheets.runs![0], run: name }));
   const schedule = scheduleOf({ ...sheets, runs: wires, conductors: [{ conductor: 'C', resistance: 12.1 }] });
@@ -57,7 +60,9 @@ test('runs whose conductor does not say what it carries are never within limits,
   const { numbers } = schedule.explain('runs', idAt(schedule, 'runs'), 'status')!;
   expect(numbers).toContain('what its conductor carries is not known');
   const told = schedule.findings.filter(({ rule }) => /carries|current-missing/.test(rule));
-  expect(told).toMatchObject([{ rule: 'conductor-current-missing', sheet: 'conductors', tag: 'C', key: 'maxCurrent', waiting: 3 }]);
+  expect(told).toMatchObject(
+    [{ rule: 'conductor-current-missing', sheet: 'conductors', tag: 'C', key: 'maxCurrent', waiting: 3 }]
+  );
   const counted = Object.values(schedule.findingCounts).reduce((sum, count) => sum + count, 0);
   expect(counted).toBe(schedule.findings.length);
   enter(schedule, 'conductors', 0, { maxCurrent: 10 });
@@ -68,7 +73,9 @@ test('runs whose conductor does not say what it carries are never within limits,
 test('what a cable carries is explained with its numbers and its tables', () => {
   const schedule = run('1.5 mm² solid', 12, { grouped: 4, ambient: 40 });
   const { numbers, result, source } = schedule.explain('runs', idAt(schedule, 'runs'), 'carries')!;
-  expect(numbers).toBe('16.50\u00a0A × 1 × the factor for 40\u00a0°C around a conductor of 70\u00a0°C rated at 30\u00a0°C × the factor for 4 bunched circuits');
+  expect(numbers).toBe(
+    '16.50\u00a0A × 1 × the factor for 40\u00a0°C around a conductor of 70\u00a0°C rated at 30\u00a0°C × the factor for 4 bunched circuits'
+  );
   expect(result).toBe('9.33\u00a0A');
   expect(source).toContain('B.52.17');
 });

@@ -43,14 +43,17 @@ describe('what follows from a partial figure through a reference is partial too'
     const schedule = warm();
     const sign = (key: string, at = 0) => schedule.partialSign('supplies', idAt(schedule, 'supplies', at), key);
     expect(schedule.partialSign('enclosures', idAt(schedule, 'enclosures'), 'inside')).toBe('≥');
-    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([10, 'incomplete']);
-    expect(['usable', 'loading', 'spare', 'limitDiversity', 'demand', 'connected'].map((key) => sign(key))).toEqual(['≤', '≥', '≤', '≤', '', '']);
+    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')])
+      .toEqual([10, 'incomplete']);
+    expect(['usable', 'loading', 'spare', 'limitDiversity', 'demand', 'connected'].map((key) => sign(key)))
+      .toEqual(['≤', '≥', '≤', '≤', '', '']);
     // The second supply is not derated by warmth: its figures do not follow from the enclosure.
     expect([sign('usable', 1), sign('loading', 1)]).toEqual(['', '']);
     expect(schedule.partialSign('devices', idAt(schedule, 'devices'), 'share')).toBe('≥');
     enter(schedule, 'supplies', 1, { efficiency: 0.3 });
     // 280 W more, at 5.5 W/(m²K) on about 1.3 m²: some 39 K more
-    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([0, 'over']);
+    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')])
+      .toEqual([0, 'over']);
     expect(['usable', 'loading', 'spare'].map((key) => sign(key))).toEqual(['', '', '']);
     schedule.undo();
     expect([sign('usable'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual(['≤', 'incomplete']);
@@ -60,11 +63,22 @@ describe('what follows from a partial figure through a reference is partial too'
     const schedule = scheduleOf({
       supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }],
       devices: [
-        { ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L1' }, { ref: 'D2', unitDraw: 1000, rail: 'L1' }, { ref: 'D3', unitDraw: 500, rail: 'L2' },
+        {
+          ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L1',
+        }, { ref: 'D2', unitDraw: 1000, rail: 'L1' }, { ref: 'D3', unitDraw: 500, rail: 'L2' },
       ],
     });
-    expect(typeFormula(schedule, 'devices', 2, 'qty', `=ROUND(SUM(${reference('supplies', 'demand')}:${reference('supplies', 'demand').split('!')[1]});0)`)).toBeUndefined();
-    const l2 = () => [valueAt(schedule, 'supplies', 1, 'demand'), schedule.partialSign('supplies', idAt(schedule, 'supplies', 1), 'demand'), valueAt(schedule, 'supplies', 1, 'status')];
+    expect(
+      typeFormula(
+        schedule, 'devices', 2, 'qty',
+        `=ROUND(SUM(${reference('supplies', 'demand')}:${reference('supplies', 'demand').split('!')[1]});0)`
+      )
+    ).toBeUndefined();
+    const l2 = () => [
+      valueAt(schedule, 'supplies', 1, 'demand'),
+      schedule.partialSign('supplies', idAt(schedule, 'supplies', 1), 'demand'),
+      valueAt(schedule, 'supplies', 1, 'status'),
+    ];
     expect(l2()).toEqual([1, '≥', 'incomplete']);
     enter(schedule, 'devices', 1, { qty: 1 });
     expect(l2()).toEqual([1.5, '', 'ok']);
@@ -81,7 +95,10 @@ describe('a tag that stands twice', () => {
     devices: [{ ref: 'D1', type: 'T', qty: 7, rail: 'L1' }],
   });
   const statuses = (schedule: ReturnType<typeof scheduleOf>) =>
-    [valueAt(schedule, 'supplies', 0, 'status'), valueAt(schedule, 'supplies', 1, 'status'), valueAt(schedule, 'runs', 0, 'status')];
+    [
+      valueAt(schedule, 'supplies', 0, 'status'), valueAt(schedule, 'supplies', 1, 'status'),
+      valueAt(schedule, 'runs', 0, 'status'),
+    ];
 
   test('makes both rows incomplete and what hangs on them, until one is renamed', () => {
     const schedule = twice();
@@ -108,10 +125,13 @@ describe('a tag that stands twice', () => {
 
 describe('the rail of a device is that of its run where it has none of its own', () => {
   const onRun = () => scheduleOf({
-    supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }], runs: [{ run: 'W1', rail: 'L1' }, { run: 'W2', rail: 'L2' }],
+    supplies: [
+      { rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 },
+    ], runs: [{ run: 'W1', rail: 'L1' }, { run: 'W2', rail: 'L2' }],
     devices: [{ ref: 'D1', qty: 7, unitDraw: 1000, run: 'W1' }],
   });
-  const demands = (schedule: ReturnType<typeof scheduleOf>) => [0, 1].map((at) => valueAt(schedule, 'supplies', at, 'demand'));
+  const demands = (schedule: ReturnType<typeof scheduleOf>) =>
+    [0, 1].map((at) => valueAt(schedule, 'supplies', at, 'demand'));
 
   test('it counts there, and follows the run', () => {
     const schedule = onRun();
@@ -128,11 +148,13 @@ describe('the rail of a device is that of its run where it has none of its own',
     schedule.undo();
     enter(schedule, 'supplies', 1, { rail: 'L9' });
     expect([valueAt(schedule, 'devices', 0, 'rail'), demands(schedule)]).toEqual(['L2', [0, 0]]);
-    expect(findingsAt(schedule, 'devices')).toMatchObject([{ rule: 'device-without-rail', message: expect.stringContaining('counts in none') as string }]);
+    expect(findingsAt(schedule, 'devices'))
+      .toMatchObject([{ rule: 'device-without-rail', message: expect.stringContaining('counts in none') as string }]);
   });
 
   test('the explanation says where it comes from', () => {
     const schedule = onRun();
-    expect(schedule.explain('devices', idAt(schedule, 'devices'), 'rail')).toMatchObject({ words: 'rail of the run W1', result: 'L1' });
+    expect(schedule.explain('devices', idAt(schedule, 'devices'), 'rail'))
+      .toMatchObject({ words: 'rail of the run W1', result: 'L1' });
   });
 });

@@ -7,7 +7,9 @@ const near = (value: number) => closeTo(value, EXACT);
 
 /** A schedule with one rail, L1, and these device rows on it. */
 function rail(supply: Cells, devices: Cells[], more: Content['sheets'] = {}) {
-  return scheduleOf({ ...more, supplies: [{ rail: 'L1', ...supply }], devices: devices.map((device) => ({ rail: 'L1', ...device })) });
+  return scheduleOf({
+    ...more, supplies: [{ rail: 'L1', ...supply }], devices: devices.map((device) => ({ rail: 'L1', ...device })),
+  });
 }
 
 /** One row that draws this many amperes. */
@@ -43,7 +45,8 @@ describe('redundant units, N + 1 (common practice, no source)', () => {
     [{ rated: 10, units: 1, redundant: true }, 0, 'over'], // the only one is the spare
   ])('%o may be used for %d A and is %s with 9 A', (supply, usable, status) => {
     const schedule = rail(supply, [load(9)]);
-    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([usable, status]);
+    expect([valueAt(schedule, 'supplies', 0, 'usable'), valueAt(schedule, 'supplies', 0, 'status')])
+      .toEqual([usable, status]);
   });
 });
 
@@ -78,7 +81,8 @@ describe('diversity: the row’s own, else the type’s, else 1 (common practice
     // 10 A × 0.8 ÷ 16 A
     expect(valueAt(schedule, 'supplies', 0, 'limitDiversity')).toBe(0.5);
     enter(schedule, 'devices', 0, { diversity: 0.5 });
-    expect([valueAt(schedule, 'supplies', 0, 'loading'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([0.8, 'ok']);
+    expect([valueAt(schedule, 'supplies', 0, 'loading'), valueAt(schedule, 'supplies', 0, 'status')])
+      .toEqual([0.8, 'ok']);
   });
 });
 
@@ -114,19 +118,23 @@ describe('a total that lacks rows is partial', () => {
       expect(['connected', 'demand', 'loading', 'fuseLoading'].map(sign)).toEqual(['≥', '≥', '≥', '≥']);
       expect(['spare', 'limitDiversity', 'usable', 'rated'].map(sign)).toEqual(['≤', '≤', '', '']);
       expect(findingsAt(schedule, 'supplies').find(({ rule }) => rule === 'supply-demand-partial')?.message)
-        .toBe(`Rail L1 carries at least ${amps.toFixed(2)} A: 1 device row on it is not wholly known. Complete it to know the rest.`);
+        .toBe(
+          `Rail L1 carries at least ${amps.toFixed(2)} A: 1 device row on it is not wholly known. Complete it to know the rest.`
+        );
     });
 
   test('a row that is completed makes it whole', () => {
     const schedule = rail({ rated: 10 }, [load(5), unknown]);
     enter(schedule, 'devices', 1, { unitDraw: 100 });
-    expect([valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'status')]).toEqual([5.3, 'ok']);
+    expect([valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'status')])
+      .toEqual([5.3, 'ok']);
     expect(schedule.partialSign('supplies', 0, 'demand')).toBe('');
   });
 
   test('a row whose diversity is not known is known when connected', () => {
     const schedule = rail({ rated: 10 }, [{ ...load(5), diversity: '=1/0' }]);
-    expect([schedule.partialSign('supplies', 0, 'connected'), schedule.partialSign('supplies', 0, 'demand')]).toEqual(['', '≥']);
+    expect([schedule.partialSign('supplies', 0, 'connected'), schedule.partialSign('supplies', 0, 'demand')])
+      .toEqual(['', '≥']);
     expect([valueAt(schedule, 'supplies', 0, 'connected'), valueAt(schedule, 'supplies', 0, 'demand')]).toEqual([5, 0]);
   });
 });
@@ -140,7 +148,12 @@ test('an empty rail carries 0 A and is ok', () => {
 
 test('a rail without a rating is incomplete, whatever it carries', () => {
   const schedule = rail({}, [load(5)]);
-  expect([valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'loading'), valueAt(schedule, 'supplies', 0, 'status')])
+  expect(
+    [
+      valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'loading'),
+      valueAt(schedule, 'supplies', 0, 'status'),
+    ]
+  )
     .toEqual([5, null, 'incomplete']);
 });
 

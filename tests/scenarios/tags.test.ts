@@ -6,7 +6,8 @@ const LOAD = { ref: 'D1', qty: 1, unitDraw: 1000, rail: 'L1' };
 
 describe('two rows with one tag', () => {
   const twins = () => scheduleOf({ supplies: [{ rail: 'L1', rated: 1 }, { rail: 'L1', rated: 2 }], devices: [LOAD] });
-  const shared = (schedule: ReturnType<typeof twins>) => schedule.findings.filter(({ rule }) => rule === 'tag-used-twice').map(({ row }) => row);
+  const shared = (schedule: ReturnType<typeof twins>) =>
+    schedule.findings.filter(({ rule }) => rule === 'tag-used-twice').map(({ row }) => row);
 
   test('are both told; the first one is meant', () => {
     const schedule = twins();
@@ -21,7 +22,9 @@ describe('two rows with one tag', () => {
   test('moving the second one up makes it the one that is meant', () => {
     const schedule = twins();
     schedule.act('Move', moveRows(schedule.document, 'supplies', [idAt(schedule, 'supplies', 1)], 0));
-    expect([0, 1].map((at) => [valueAt(schedule, 'supplies', at, 'rated'), valueAt(schedule, 'supplies', at, 'demand')])).toEqual([[2, 1], [1, 0]]);
+    expect([0, 1].map((at) => [
+      valueAt(schedule, 'supplies', at, 'rated'), valueAt(schedule, 'supplies', at, 'demand'),
+    ])).toEqual([[2, 1], [1, 0]]);
   });
 
   test('another tag, or taking one row out, ends it for both', () => {
@@ -39,7 +42,8 @@ describe('two rows with one tag', () => {
 
   test('among device rows, to which nothing refers, it is a note', () => {
     const schedule = scheduleOf({ devices: [LOAD, LOAD] });
-    expect(findingsAt(schedule, 'devices', 1).find(({ rule }) => rule === 'tag-used-twice')).toMatchObject({ severity: 'note' });
+    expect(findingsAt(schedule, 'devices', 1).find(({ rule }) => rule === 'tag-used-twice'))
+      .toMatchObject({ severity: 'note' });
   });
 });
 
@@ -47,7 +51,8 @@ describe('a tag that names nothing', () => {
   test('is told, and its row counts in no total until the row comes', () => {
     const schedule = scheduleOf({ supplies: [{ rail: 'L2', rated: 5 }], devices: [LOAD] });
     expect(findingsAt(schedule, 'devices').find(({ rule }) => rule === 'tag-names-nothing')).toMatchObject({
-      key: 'rail', value: 'L1', message: 'Ref D1: there is no supply L1, so 1.00 A count in none. Add it to the sheet Supplies, or correct the tag.',
+      key: 'rail', value: 'L1',
+      message: 'Ref D1: there is no supply L1, so 1.00 A count in none. Add it to the sheet Supplies, or correct the tag.',
     });
     expect(valueAt(schedule, 'supplies', 0, 'demand')).toBe(0);
     expect(valueAt(schedule, 'devices', 0, 'demand')).toBe(1);
@@ -68,22 +73,35 @@ test('blank rows count for nothing and nothing is said of them, on any sheet', (
   const schedule = scheduleOf(Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, [{}, { note: null }]])));
   expect(schedule.findings).toEqual([]);
   expect(schedule.findingCounts).toEqual({ over: 0, near: 0, incomplete: 0, note: 0 });
-  for (const key of ['voltage', 'units', 'usable', 'demand', 'status']) expect(valueAt(schedule, 'supplies', 0, key)).toBeNull();
+  for (const key of ['voltage', 'units', 'usable', 'demand', 'status']) expect(valueAt(schedule, 'supplies', 0, key))
+    .toBeNull();
 });
 
 test('a blank row comes alive with its first cell, and is blank again without it', () => {
   const schedule = scheduleOf({ supplies: [{}], devices: [LOAD] });
   enter(schedule, 'supplies', 0, { rail: 'L1' });
-  expect([valueAt(schedule, 'supplies', 0, 'voltage'), valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'status')])
+  expect(
+    [
+      valueAt(schedule, 'supplies', 0, 'voltage'), valueAt(schedule, 'supplies', 0, 'demand'),
+      valueAt(schedule, 'supplies', 0, 'status'),
+    ]
+  )
     .toEqual([24, 1, 'incomplete']);
   enter(schedule, 'supplies', 0, { rail: null });
-  expect([valueAt(schedule, 'supplies', 0, 'voltage'), valueAt(schedule, 'supplies', 0, 'demand'), valueAt(schedule, 'supplies', 0, 'status')])
+  expect(
+    [
+      valueAt(schedule, 'supplies', 0, 'voltage'), valueAt(schedule, 'supplies', 0, 'demand'),
+      valueAt(schedule, 'supplies', 0, 'status'),
+    ]
+  )
     .toEqual([null, null, null]);
   expect(findingsAt(schedule, 'supplies')).toEqual([]);
 });
 
 test('a device on a run of another rail is told', () => {
-  const schedule = scheduleOf({ supplies: [{ rail: 'L1' }, { rail: 'L2' }], runs: [{ run: 'W1', rail: 'L2' }], devices: [{ ...LOAD, run: 'W1' }] });
+  const schedule = scheduleOf(
+    { supplies: [{ rail: 'L1' }, { rail: 'L2' }], runs: [{ run: 'W1', rail: 'L2' }], devices: [{ ...LOAD, run: 'W1' }] }
+  );
   const found = () => findingsAt(schedule, 'devices').find(({ rule }) => rule === 'device-run-on-other-rail');
   expect(found()?.message).toBe('Ref D1 is on rail L1 but its run W1 is fed from rail L2. Correct one of them.');
   enter(schedule, 'runs', 0, { rail: 'L1' });

@@ -28,7 +28,8 @@ function tried(document: ScheduleDocument, changes: readonly Change[]): Schedule
   return document;
 }
 
-const someTags = fc.integer({ min: 1, max: 12 }).map((count) => Array.from({ length: count }, (_tag, index) => `B${index}`));
+const someTags = fc.integer({ min: 1, max: 12 })
+  .map((count) => Array.from({ length: count }, (_tag, index) => `B${index}`));
 
 describe('moving rows', () => {
   test('to every place, any choice of rows, as taking them out of an array and putting them back in', () => {
@@ -38,8 +39,10 @@ describe('moving rows', () => {
       const staying = all.filter((tag) => !moved.includes(tag));
       const to = Math.min(at, staying.length);
       const document = branches(all);
-      const ids = document.rows('branches').filter(({ cells }) => moved.includes(cells.branch as string)).map(({ id }) => id);
-      expect(tags(tried(document, moveRows(document, 'branches', ids, to)))).toEqual([...staying.slice(0, to), ...moved, ...staying.slice(to)]);
+      const ids = document.rows('branches')
+        .filter(({ cells }) => moved.includes(cells.branch as string)).map(({ id }) => id);
+      expect(tags(tried(document, moveRows(document, 'branches', ids, to))))
+        .toEqual([...staying.slice(0, to), ...moved, ...staying.slice(to)]);
     }), { numRuns: 400 });
   });
 
@@ -118,7 +121,8 @@ describe('pasting', () => {
 test('setting cells drops what would change nothing', () => {
   const document = documentOf({ devices: [{ ref: 'D1', qty: 1 }] });
   const edit = (key: string, value: Cells[string]) => ({ sheet: 'devices' as const, id: 0, key, value });
-  expect(setCells(document, [edit('qty', 1), edit('note', null), edit('ref', 'D2')])).toEqual([{ op: 'set', ...edit('ref', 'D2') }]);
+  expect(setCells(document, [edit('qty', 1), edit('note', null), edit('ref', 'D2')]))
+    .toEqual([{ op: 'set', ...edit('ref', 'D2') }]);
 });
 
 describe('renaming a tag', () => {
@@ -136,8 +140,14 @@ describe('renaming a tag', () => {
   });
 
   test.each<[string, Content['sheets'], number, string, (string | null)[]]>([
-    ['of two rows that share it leaves references alone', { ...content, supplies: [{ rail: 'L1' }, { rail: 'L1' }] }, 1, 'N1', ['L1', 'L2', null]],
-    ['of a row that had none leaves references alone', { ...content, supplies: [{ rail: 'L2' }, {}] }, 1, 'N1', ['L1', 'L2', null]],
+    [
+      'of two rows that share it leaves references alone', { ...content, supplies: [{ rail: 'L1' }, { rail: 'L1' }] },
+      1, 'N1', ['L1', 'L2', null],
+    ],
+    [
+      'of a row that had none leaves references alone', { ...content, supplies: [{ rail: 'L2' }, {}] }, 1, 'N1',
+      ['L1', 'L2', null],
+    ],
     ['to nothing leaves references alone', content, 0, '', ['L1', 'L2', null]],
   ])('%s', (_name, sheets, id, tag, rails) => {
     const document = documentOf(sheets);

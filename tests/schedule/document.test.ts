@@ -40,7 +40,8 @@ describe('ids of rows', () => {
     const after = document.rows('devices').map(({ id }) => id);
     history.undo();
     history.undo();
-    expect(document.rows('devices').map(({ id, cells }) => [id, cells.ref])).toEqual([[0, 'a'], [1, 'b'], [2, 'c'], [3, 'd']]);
+    expect(document.rows('devices').map(({ id, cells }) => [id, cells.ref]))
+      .toEqual([[0, 'a'], [1, 'b'], [2, 'c'], [3, 'd']]);
     history.redo();
     history.redo();
     expect(document.rows('devices').map(({ id }) => id)).toEqual(after);
@@ -48,7 +49,8 @@ describe('ids of rows', () => {
 
   test('a row that is not there has no place', () => {
     const document = documentOf(DEVICES);
-    expect([document.position('devices', 9), document.row('devices', 9), document.position('types', 0)]).toEqual([-1, undefined, -1]);
+    expect([document.position('devices', 9), document.row('devices', 9), document.position('types', 0)])
+      .toEqual([-1, undefined, -1]);
   });
 });
 
@@ -79,8 +81,13 @@ test('what is handed in and out is not the document’s own', () => {
 test('content goes in and comes out whole, what this version does not know included', () => {
   const content: Content = {
     details: { project: 'P', panel: 'A1', revision: '2' },
-    sheets: { ...Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, []])), devices: [{ ref: 'a', qty: 2, later: 'unknown key' }, {}] },
-    accepted: [{ sheet: 'supplies', tag: 'L1', rule: 'supply-over-fuse', reason: 'r', name: 'n', date: '2026-01-02', value: 3 }],
+    sheets: {
+      ...Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, []])),
+      devices: [{ ref: 'a', qty: 2, later: 'unknown key' }, {}],
+    },
+    accepted: [
+      { sheet: 'supplies', tag: 'L1', rule: 'supply-over-fuse', reason: 'r', name: 'n', date: '2026-01-02', value: 3 },
+    ],
     revisions: [{ revision: 'A', date: '2026-01-02', name: 'n', text: 't' }],
     unknown: { extension: { a: [1, 2] } },
   };
@@ -133,11 +140,15 @@ describe('history', () => {
   });
 
   test('details, acceptances and opening a file are taken back too', () => {
-    const schedule = new LoadSchedule({ details: { project: 'Old' }, sheets: { supplies: [{ rail: 'L1', rated: 10 }] } });
+    const schedule =
+      new LoadSchedule({ details: { project: 'Old' }, sheets: { supplies: [{ rail: 'L1', rated: 10 }] } });
     schedule.act('Title', [{ op: 'details', details: { project: 'New' } }]);
     const titled = schedule.content();
-    expect(schedule.load({ details: { project: 'Other' }, sheets: { feeds: [{ feed: 'F1', rated: 6 }] } }, 'Open')).toEqual([]);
-    expect([schedule.document.details.project, schedule.rows('supplies').length, valueAt(schedule, 'feeds', 0, 'spare')]).toEqual(['Other', 0, 4.800000000000001]);
+    expect(schedule.load({ details: { project: 'Other' }, sheets: { feeds: [{ feed: 'F1', rated: 6 }] } }, 'Open'))
+      .toEqual([]);
+    expect(
+      [schedule.document.details.project, schedule.rows('supplies').length, valueAt(schedule, 'feeds', 0, 'spare')]
+    ).toEqual(['Other', 0, 4.800000000000001]);
     expect(schedule.undo()).toBe('Open');
     expect(schedule.content()).toEqual(titled);
     expect(valueAt(schedule, 'supplies', 0, 'spare')).toBe(8);
@@ -146,7 +157,12 @@ describe('history', () => {
   });
 
   test('listeners hear each action once, with what is worth something else', () => {
-    const schedule = scheduleOf({ types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'L1', rated: 1 }], devices: [{ type: 'T', qty: 2, rail: 'L1' }] });
+    const schedule = scheduleOf(
+      {
+        types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'L1', rated: 1 }],
+        devices: [{ type: 'T', qty: 2, rail: 'L1' }],
+      }
+    );
     const heard: ScheduleEvent[] = [];
     const end = schedule.subscribe((event) => heard.push(event));
     enter(schedule, 'types', 0, { draw: 200 });
@@ -155,9 +171,15 @@ describe('history', () => {
     schedule.undo();
     end();
     schedule.redo();
-    expect(heard.map(({ label, cause }) => [label, cause])).toEqual([['Entry', 'act'], ['Entry', 'undo'], ['Entry', 'redo'], ['Entry', 'undo']]);
+    expect(heard.map(({ label, cause }) => [label, cause]))
+      .toEqual([['Entry', 'act'], ['Entry', 'undo'], ['Entry', 'redo'], ['Entry', 'undo']]);
     for (const { touched } of heard) {
-      for (const [sheet, key] of [['types', 'draw'], ['devices', 'unitDraw'], ['devices', 'demand'], ['supplies', 'demand'], ['supplies', 'loading']] as const) {
+      for (
+        const [sheet, key] of [
+          ['types', 'draw'], ['devices', 'unitDraw'], ['devices', 'demand'], ['supplies', 'demand'],
+          ['supplies', 'loading'],
+        ] as const
+      ) {
         expect([sheet, key, touched.concerns(sheet, key)]).toEqual([sheet, key, true]);
       }
       expect(touched.concerns('supplies', 'rated')).toBe(false);
@@ -166,9 +188,11 @@ describe('history', () => {
 });
 
 test('formulas elsewhere follow in the same action as the rows that they refer to', () => {
-  const schedule = scheduleOf({ branches: [{ limit: 10 }, { limit: 20 }], feeds: [{ feed: 'F1', rated: '=[branches.limit#2]' }] });
+  const schedule =
+    scheduleOf({ branches: [{ limit: 10 }, { limit: 20 }], feeds: [{ feed: 'F1', rated: '=[branches.limit#2]' }] });
   schedule.act('Delete', removeRows(schedule.document, 'branches', [idAt(schedule, 'branches', 1)]));
   expect(schedule.formulaText('feeds', idAt(schedule, 'feeds'), 'rated')).toBe('=#REF!');
   schedule.undo();
-  expect([schedule.formulaText('feeds', idAt(schedule, 'feeds'), 'rated'), valueAt(schedule, 'feeds', 0, 'rated')]).toEqual(['=branches!B2', 20]);
+  expect([schedule.formulaText('feeds', idAt(schedule, 'feeds'), 'rated'), valueAt(schedule, 'feeds', 0, 'rated')])
+    .toEqual(['=branches!B2', 20]);
 });

@@ -1,18 +1,29 @@
 import { expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { withRowsAdded, withRowsReplaced, type Acceptance, type Cells, type Content } from '../../src/schedule/index.ts';
+import {
+  withRowsAdded, withRowsReplaced, type Acceptance, type Cells, type Content,
+} from '../../src/schedule/index.ts';
 
-const BY = { rule: 'device-without-quantity', reason: 'counted on site', name: 'N. N.', date: '2026-03-02', value: null };
+const BY = {
+  rule: 'device-without-quantity', reason: 'counted on site', name: 'N. N.', date: '2026-03-02', value: null,
+};
 const accepted: Acceptance[] = [
-  { sheet: 'devices', tag: 'D1', ...BY }, { sheet: 'devices', tag: '', row: 2, ...BY }, { sheet: 'feeds', tag: '', row: 1, ...BY },
+  { sheet: 'devices', tag: 'D1', ...BY }, {
+    sheet: 'devices', tag: '', row: 2, ...BY
+  }, { sheet: 'feeds', tag: '', row: 1, ...BY },
 ];
 const content = (): Content => ({
   details: { panel: 'KP-1' }, accepted,
-  sheets: { devices: [{ ref: 'D1', qty: 3 }, { qty: 4, distance: '=[devices.qty#1]+[qty]' }], feeds: [{ rated: '=SUM([devices.qty#1:#2])' }] },
+  sheets: {
+    devices: [{ ref: 'D1', qty: 3 }, { qty: 4, distance: '=[devices.qty#1]+[qty]' }],
+    feeds: [{ rated: '=SUM([devices.qty#1:#2])' }],
+  },
 });
 /** Rows of another file: its formulas name its own rows. */
 const ROWS: Cells[] = [
-  { ref: 'D1', qty: 10 }, { qty: 20, distance: "=[devices.qty#1]+[qty#2]+[qty]+[feeds.rated#1]+SUM([devices.qty#1:#2])+[devices.qty@'a #1']" },
+  { ref: 'D1', qty: 10 }, {
+    qty: 20, distance: "=[devices.qty#1]+[qty#2]+[qty]+[feeds.rated#1]+SUM([devices.qty#1:#2])+[devices.qty@'a #1']",
+  },
   { ref: 'a #1', qty: 30 },
 ];
 const acceptedRows = (schedule: LoadSchedule) =>
@@ -29,6 +40,7 @@ test('rows that take the place of others are accepted by their tag only', () => 
 test('rows behind others keep what they name, and leave the others what was accepted', () => {
   const schedule = new LoadSchedule(withRowsAdded(content(), 'devices', ROWS));
   expect([schedule.formulaProblems, acceptedRows(schedule)]).toEqual([[], [0, 1]]);
-  expect(schedule.rows('devices').map((_row, id) => schedule.value('devices', id, 'distance'))).toEqual([null, 7, null, 117, null]);
+  expect(schedule.rows('devices').map((_row, id) => schedule.value('devices', id, 'distance')))
+    .toEqual([null, 7, null, 117, null]);
   expect(schedule.content().accepted).toContainEqual(accepted[2]);
 });

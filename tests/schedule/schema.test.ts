@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { SOLUTIONS } from '../../src/engine/index.ts';
-import { computedColumns, findColumn, inputColumns, SCHEMA, SHEET_NAMES, type Column, type SheetName } from '../../src/schedule/index.ts';
+import {
+  computedColumns, findColumn, inputColumns, SCHEMA, SHEET_NAMES, type Column, type SheetName,
+} from '../../src/schedule/index.ts';
 
 /**
  * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these; columns may come in
@@ -23,20 +25,27 @@ const KEYS: Readonly<Record<SheetName, string>> = {
     + ' | loss area rise inside status',
 };
 const UNITS: Readonly<Record<string, string>> = {
-  distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A', temperature: '°C', protection: 'A',
-  size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', maxTemperature: '°C', baseTemperature: '°C', inrush: 'A', resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
-  depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A', terminalVoltage: 'V',
-  usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A', inrushTotal: 'A',
+  distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A',
+  temperature: '°C', protection: 'A',
+  size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', maxTemperature: '°C', baseTemperature: '°C', inrush: 'A',
+  resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
+  depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A',
+  terminalVoltage: 'V',
+  usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A',
+  inrushTotal: 'A',
   inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
 };
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
-  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1, 'runs.ambient': 30,
-  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05, 'conductors.maxTemperature': 70,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1,
+  'runs.ambient': 30,
+  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05,
+  'conductors.maxTemperature': 70,
   'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
-  'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8, 'enclosures.transfer': 5.5,
+  'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
+  'enclosures.transfer': 5.5,
 };
 /** Empty without harm to the status. */
 const OPTIONAL = [
@@ -57,7 +66,8 @@ test.each(SHEET_NAMES)('%s has these keys in this order', (sheet) => {
   const keys = (columns: readonly Column[]) => columns.map(({ key }) => key).filter((key) => fixed.has(key)).join(' ');
   expect(`${keys(inputColumns(sheet))} | ${keys(computedColumns(sheet))}`.trim()).toBe(KEYS[sheet]);
   expect(SCHEMA[sheet].name).toBe(sheet);
-  expect(findColumn(sheet, SCHEMA[sheet].tag)).toMatchObject({ tag: true, kind: 'text', key: SCHEMA[sheet].columns[0]!.key });
+  expect(findColumn(sheet, SCHEMA[sheet].tag))
+    .toMatchObject({ tag: true, kind: 'text', key: SCHEMA[sheet].columns[0]!.key });
 });
 
 test('units, defaults and what is optional are as the document says', () => {
@@ -66,9 +76,11 @@ test('units, defaults and what is optional are as the document says', () => {
     if (kind === 'ratio' || kind === 'boolean') expect([name, unit]).toEqual([name, undefined]);
     if (key in UNITS && name !== 'outputs.area') expect([name, unit]).toEqual([name, UNITS[key]]);
   }
-  const inputs = SHEET_NAMES.flatMap((sheet) => inputColumns(sheet).map((column) => [`${sheet}.${column.key}`, column] as const));
+  const inputs =
+    SHEET_NAMES.flatMap((sheet) => inputColumns(sheet).map((column) => [`${sheet}.${column.key}`, column] as const));
   expect(Object.fromEntries(inputs.map(([name, column]) => [name, column.default]))).toMatchObject(DEFAULTS);
-  for (const name of WITHOUT_DEFAULT) expect([name, Object.fromEntries(inputs)[name]!.default]).toEqual([name, undefined]);
+  for (const name of WITHOUT_DEFAULT) expect([name, Object.fromEntries(inputs)[name]!.default])
+    .toEqual([name, undefined]);
   expect(inputs.filter(([, { optional }]) => optional).map(([name]) => name)).toEqual(expect.arrayContaining(OPTIONAL));
 });
 
@@ -96,14 +108,19 @@ describe('every column', () => {
   });
 
   test('that has a default other than nothing, or a range with a reason, can name its source', () => {
-    const silent = ['supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis', 'outputs.qty', 'outputs.powerFactor', 'types.load'];
+    const silent = [
+      'supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis',
+      'outputs.qty', 'outputs.powerFactor', 'types.load',
+    ];
     for (const name of Object.keys(DEFAULTS).filter((each) => !silent.includes(each))) {
       const [sheet, key] = name.split('.') as [SheetName, string];
       expect([name, findColumn(sheet, key)]).toMatchObject([name, { source: expect.stringMatching(/\S/) as string }]);
     }
   });
 
-  test.each(every.filter(([, , column]) => column.role === 'input'))('%s has a default that its own range allows', (_name, sheet, column) => {
+  test.each(every.filter(([, , column]) => column.role === 'input'))('%s has a default that its own range allows', (
+    _name, sheet, column
+  ) => {
     if (column.role !== 'input') throw new TypeError('an input is expected');
     const { default: value, min = -Infinity, above = -Infinity, max = Infinity, choices, to, kind } = column;
     if (typeof value === 'number') expect(value >= min && value > above && value <= max).toBe(true);

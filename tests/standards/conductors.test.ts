@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { awgArea, awgDiameter, copperResistance, loopResistancePerMetre, resistanceAt } from '../../src/electrical/index.ts';
+import {
+  awgArea, awgDiameter, copperResistance, loopResistancePerMetre, resistanceAt,
+} from '../../src/electrical/index.ts';
 import { closeTo, printed } from '../support/close-to.ts';
 import { CURRENT_CAPACITY } from './current-capacity.ts';
 import { IEC_60228 } from './iec-60228.ts';
@@ -99,14 +101,32 @@ describe('resistance of conductors in textbooks', () => {
 
   test.each([
     // Resistivity in ohm mm²/m is the reciprocal of the conductivity in MS/m.
-    { source: 'A. Beiser, Basic Mathematics for Electricity and Electronics, 5.15', metres: 80, area: 2.5, rho: 0.0175, answer: '0.56' },
+    {
+      source: 'A. Beiser, Basic Mathematics for Electricity and Electronics, 5.15', metres: 80, area: 2.5, rho: 0.0175,
+      answer: '0.56',
+    },
     { source: 'the same, 5.17 (4.375 mm², printed 4.4)', metres: 50, area: 4.375, rho: 0.0175, answer: '0.2' },
-    { source: 'the same, 5.6, 80 mil, 1500 ft', metres: feet(1500), area: 6400 * CIRCULAR_MIL, rho: cmilRho, answer: '2.44' },
-    { source: 'the same, 5.8, 52.7 mil, 400 ft', metres: feet(400), area: 52.7 ** 2 * CIRCULAR_MIL, rho: cmilRho, answer: '1.50' },
-    { source: 'C.R. Robertson, Fundamental Electrical and Electronic Principles, 1.16', metres: 200, area: 0.8, rho: 0.02, answer: '5' },
+    {
+      source: 'the same, 5.6, 80 mil, 1500 ft', metres: feet(1500), area: 6400 * CIRCULAR_MIL, rho: cmilRho,
+      answer: '2.44',
+    },
+    {
+      source: 'the same, 5.8, 52.7 mil, 400 ft', metres: feet(400), area: 52.7 ** 2 * CIRCULAR_MIL, rho: cmilRho,
+      answer: '1.50',
+    },
+    {
+      source: 'C.R. Robertson, Fundamental Electrical and Electronic Principles, 1.16', metres: 200, area: 0.8,
+      rho: 0.02, answer: '5',
+    },
     { source: 'the same, 1.17, 0.5 mm', metres: 250, area: circle(0.5), rho: 0.018, answer: '22.92' },
-    { source: 'J.O. Bird, Electrical Circuit Theory and Technology, ch. 3 ex 5', metres: 40, area: 3.2, rho: 0.02, answer: '0.25' },
-    { source: 'M.E. Schultz, Grob’s Basic Electronics, 11-3, AWG 20', metres: feet(100), area: awgArea(20), rho: cmilRho, answer: '1.02' },
+    {
+      source: 'J.O. Bird, Electrical Circuit Theory and Technology, ch. 3 ex 5', metres: 40, area: 3.2, rho: 0.02,
+      answer: '0.25',
+    },
+    {
+      source: 'M.E. Schultz, Grob’s Basic Electronics, 11-3, AWG 20', metres: feet(100), area: awgArea(20),
+      rho: cmilRho, answer: '1.02',
+    },
     { source: 'the same, 11-4, AWG 23', metres: feet(100), area: awgArea(23), rho: cmilRho, answer: '2.04' },
   ])('$source: $answer Ω', ({ metres, area, rho, answer }) => {
     const ohmPerKm = copperResistance(area, 1 / rho) ?? NaN;
@@ -121,7 +141,9 @@ describe('resistance of conductors in textbooks', () => {
     expect(resistanceAt(10, 100, 0.004)).toEqual(closeTo(13.2, { absolute: 1e-12, relative: 1e-12 }));
   });
 
-  test.each([-20, 20, 60, 70, 75, 90])('α = 0.00393 agrees with (234.5 + θ) ÷ 254.5 at %d °C (IEC 60228, from memory)', (temperature) => {
+  test.each([
+    -20, 20, 60, 70, 75, 90,
+  ])('α = 0.00393 agrees with (234.5 + θ) ÷ 254.5 at %d °C (IEC 60228, from memory)', (temperature) => {
     const inferred = (234.5 + temperature) / 254.5;
     expect(resistanceAt(1, temperature)).toEqual(closeTo(inferred, { absolute: 0, relative: 2e-4 }));
   });
@@ -162,7 +184,8 @@ describe('the conductors that come with the software', () => {
     expect(resistance).toEqual(closeTo(copperResistance(area) ?? NaN, { absolute: 0.005, relative: 1e-3 }));
   });
 
-  test.each(metric.filter(({ size }) => size > 0.5))('$conductor carries what a table says, at its temperatures', (row) => {
+  test.each(metric.filter(({ size }) => size > 0.5))('$conductor carries what a table says, at its temperatures',
+    (row) => {
     const { twoLoadedAt30: { B1, B2, C, E }, threeLoadedAt40 } = CURRENT_CAPACITY;
     const isFixed = row.conductor.endsWith('solid') && row.size in B2;
     expect([row.maxCurrent, ...temperatures(row)])

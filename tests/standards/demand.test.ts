@@ -36,14 +36,29 @@ const motor = (horsepower: number) => (horsepower * 0.746) / 0.72;
 describe('demand of groups of consumers', () => {
   test.each<{ source: string; groups: Group[]; diversityFactor: number; answer: string; note?: string }>([
     { source: 'MEH3 3.7 p. 51', groups: [[1500, 1], [2000, 1], [10_000, 1]], diversityFactor: 1.35, answer: '10000' },
-    { source: 'MEH3 3.8 p. 52', groups: [[10, 0.65, 1.5], [12, 0.6, 3.5], [15, 0.7, 1.5]], diversityFactor: 1.3, answer: '10.3' },
-    { source: 'MEH3 3.9 p. 52', groups: [[many(1000, 1500), 0.4, 2.5], [90, 1], [many(7, 7000), 1]], diversityFactor: 1.2, answer: '316' },
-    { source: 'THE50 50.10 p. 1957', groups: [[many(200, 2000), 0.5, 3.2, 1.5], [200, 0.6, 1.4, 1.2]], diversityFactor: 1, answer: '113.1' },
+    {
+      source: 'MEH3 3.8 p. 52', groups: [[10, 0.65, 1.5], [12, 0.6, 3.5], [15, 0.7, 1.5]], diversityFactor: 1.3,
+      answer: '10.3',
+    },
+    {
+      source: 'MEH3 3.9 p. 52', groups: [[many(1000, 1500), 0.4, 2.5], [90, 1], [many(7, 7000), 1]],
+      diversityFactor: 1.2, answer: '316',
+    },
+    {
+      source: 'THE50 50.10 p. 1957', groups: [[many(200, 2000), 0.5, 3.2, 1.5], [200, 0.6, 1.4, 1.2]],
+      diversityFactor: 1, answer: '113.1',
+    },
     { source: 'THE50 50.11 p. 1957', groups: [[many(4, 1_000_000), 1]], diversityFactor: 1.1, answer: '3636.36' },
     { source: 'GON2 2.3 p. 47', groups: [[many(6, 9000), 0.65]], diversityFactor: 1.1, answer: '31.9091' },
     { source: 'CHA 1.7.8 p. 74', groups: [[15, 1], [25, 1], [50, 1]], diversityFactor: 1.5, answer: '60' },
-    { source: 'STA, before diversity', groups: [[250, 0.9], [200, 0.8], [150, 0.75], [400, 0.85]], diversityFactor: 1, answer: '837.5' },
-    { source: 'STA, after diversity', groups: [[250, 0.9], [200, 0.8], [150, 0.75], [400, 0.85]], diversityFactor: 1.5, answer: '558' },
+    {
+      source: 'STA, before diversity', groups: [[250, 0.9], [200, 0.8], [150, 0.75], [400, 0.85]], diversityFactor: 1,
+      answer: '837.5',
+    },
+    {
+      source: 'STA, after diversity', groups: [[250, 0.9], [200, 0.8], [150, 0.75], [400, 0.85]], diversityFactor: 1.5,
+      answer: '558',
+    },
   ])('$source: $answer', ({ groups, diversityFactor, answer }) => {
     expect(coincidentDemand(groups, diversityFactor)).toEqual(closeTo(Number(answer), printed(answer)));
   });
@@ -86,12 +101,18 @@ describe('ratios of demand', () => {
     { source: 'MEH3 3.5 p. 51, diversity factor', of: sum(1500, 750, 100, 450), over: 2500, answer: '1.12' },
     { source: 'MEH3 3.12 p. 54, diversity factor', of: sum(800, 1000, 1200), over: 2400, answer: '1.25' },
     { source: 'THE50 50.11 p. 1957, diversity factor', of: sum(125, 125, 350, 600), over: 1000, answer: '1.2' },
-    { source: 'THE50 50.12 p. 1958, diversity factor', of: sum(7500, 5000, 3400, 4600, 2800), over: 18_000, answer: '1.29' },
+    {
+      source: 'THE50 50.12 p. 1958, diversity factor', of: sum(7500, 5000, 3400, 4600, 2800), over: 18_000,
+      answer: '1.29',
+    },
     { source: 'GON2 2.5 p. 48, diversity factor', of: sum(2000, 2000), over: 3000, answer: '1.3333' },
     { source: 'GON2 2.5 p. 48, coincidence factor', of: 3000, over: sum(2000, 2000), answer: '0.75' },
     { source: 'GON2 2.6 p. 50, diversity factor', of: sum(100, 1000, 1200), over: 1800, answer: '1.27778' },
     { source: 'GON2 2.6 p. 50, coincidence factor', of: 1800, over: sum(100, 1000, 1200), answer: '0.782609' },
-    { source: 'WAD2 ex 1 p. 73, demand factor of 10 lamps of 15', of: many(10, 60_000), over: many(15, 60_000), answer: '0.6667' },
+    {
+      source: 'WAD2 ex 1 p. 73, demand factor of 10 lamps of 15', of: many(10, 60_000), over: many(15, 60_000),
+      answer: '0.6667',
+    },
     { source: 'CHA 1.7.5 p. 74, diversity factor', of: sum(150, 120, 85, 60, 5), over: 220, answer: '1.909' },
     { source: 'CHA 1.7.5 p. 74, coincidence factor', of: 220, over: sum(150, 120, 85, 60, 5), answer: '0.524' },
   ])('$source: $answer', ({ of, over, answer }) => {

@@ -30,7 +30,9 @@ describe('drivers on a breaker, from those on a B 16', () => {
 });
 
 describe('peak that a breaker stands, IEC 60898-1: bands from 3 (B), 5 (C) and 10 (D) times the rating', () => {
-  test.each([['B', 3], ['C', 5], ['D', 10]] as const)('%s: the peak of a sine at the lower end, %d ×', (curve, band) => {
+  test.each(
+    [['B', 3], ['C', 5], ['D', 10]] as const
+  )('%s: the peak of a sine at the lower end, %d ×', (curve, band) => {
     const crest = inrushLimit(16, curve, 1) / (16 * band);
     expect(crest).toBeLessThanOrEqual(Math.SQRT2);
     expect(crest).toEqual(closeTo(Math.SQRT2, { absolute: 0, relative: 0.004 }));

@@ -39,16 +39,22 @@ describe('choice of a fuse from 5, 10 and 13 A, BIR2 ex 20 p. 20, by Ib ≤ In o
 });
 
 describe('current of motors', () => {
-  test('1230 W at an efficiency and a power factor of 0.7 on 90 V take 27.9 A, as a maker prints; exact 27.891 A', () => {
+  test('1230 W at an efficiency and a power factor of 0.7 on 90 V take 27.9 A, as a maker prints; exact 27.891 A',
+    () => {
     expect(alternatingCurrent(1, 1230, 90, 0.7, 0.7)).toEqual(closeTo(27.9, printed('27.9')));
     expect(alternatingCurrent(1, 1230, 90, 0.7, 0.7)).toEqual(closeTo(27.891, printed('27.891')));
   });
 
-  // NEC 430.248 (1999), full-load current of single-phase motors at 230 V and at 115 V, as reprinted; 746 W a horsepower.
+  // NEC 430.248 (1999), full-load current of single-phase motors at 230 V and at 115 V, as reprinted; 746 W a
+  // horsepower.
   test.each([
-    ['1/6', 1 / 6, 2.2, 4.4], ['1/4', 1 / 4, 2.9, 5.8], ['1/3', 1 / 3, 3.6, 7.2], ['1/2', 1 / 2, 4.9, 9.8], ['3/4', 3 / 4, 6.9, 13.8],
+    ['1/6', 1 / 6, 2.2, 4.4], ['1/4', 1 / 4, 2.9, 5.8], ['1/3', 1 / 3, 3.6, 7.2], ['1/2', 1 / 2, 4.9, 9.8], [
+      '3/4', 3 / 4, 6.9, 13.8,
+    ],
     ['1', 1, 8, 16], ['1 1/2', 1.5, 10, 20], ['2', 2, 12, 24], ['3', 3, 17, 34], ['5', 5, 28, 56],
-  ] as const)('NEC 430.248: %s hp takes far more than its shaft power alone says', (_name, horsepower, at230, at115) => {
+  ] as const)('NEC 430.248: %s hp takes far more than its shaft power alone says', (
+    _name, horsepower, at230, at115
+  ) => {
     const watts = 746 * horsepower;
     const shaftOnly = alternatingCurrent(1, watts, 230, 1)!;
     expect(shaftOnly).toBeLessThan(0.6 * at230);
@@ -64,6 +70,7 @@ describe('current of motors', () => {
 });
 
 test.each([[3, 0.5], [5.1, 0.5], [10, 0.5], [10.1, 0.7], [25, 0.7], [25.1, 0.9], [150, 0.9]])(
-  'a lamp of %d W has a power factor of at least %d: EU 2019/2020, 0.5 to 10 W, 0.7 to 25 W, 0.9 above', (watts, factor) => {
+  'a lamp of %d W has a power factor of at least %d: EU 2019/2020, 0.5 to 10 W, 0.7 to 25 W, 0.9 above',
+    (watts, factor) => {
     expect(lampPowerFactor(watts)).toBe(factor);
   });

@@ -36,9 +36,24 @@ describe('short-circuit current', () => {
  * as reprinted. It is published independently of the bands of IEC 60898-1, and follows from them.
  */
 const TABLE_41_3 = [
-  { name: 'B', ratings: { 6: '7.28', 10: '4.37', 16: '2.73', 20: '2.19', 25: '1.75', 32: '1.37', 40: '1.09', 50: '0.87', 63: '0.69' } },
-  { name: 'C', ratings: { 6: '3.64', 10: '2.19', 16: '1.37', 20: '1.09', 25: '0.87', 32: '0.68', 40: '0.55', 50: '0.44', 63: '0.35' } },
-  { name: 'D', ratings: { 6: '1.82', 10: '1.09', 16: '0.68', 20: '0.55', 25: '0.44', 32: '0.34', 40: '0.27', 50: '0.22', 63: '0.17' } },
+  {
+    name: 'B',
+    ratings: {
+      6: '7.28', 10: '4.37', 16: '2.73', 20: '2.19', 25: '1.75', 32: '1.37', 40: '1.09', 50: '0.87', 63: '0.69',
+    },
+  },
+  {
+    name: 'C',
+    ratings: {
+      6: '3.64', 10: '2.19', 16: '1.37', 20: '1.09', 25: '0.87', 32: '0.68', 40: '0.55', 50: '0.44', 63: '0.35',
+    },
+  },
+  {
+    name: 'D',
+    ratings: {
+      6: '1.82', 10: '1.09', 16: '0.68', 20: '0.55', 25: '0.44', 32: '0.34', 40: '0.27', 50: '0.22', 63: '0.17',
+    },
+  },
 ].flatMap(({ name, ratings }) =>
   Object.entries(ratings).map(([rating, ohm]) => ({ name, rating: Number(rating), ohm })));
 
@@ -71,8 +86,8 @@ test('quick-acting fuses: 4 × within 300 ms and 10 × within 20 ms, IEC 60127-2
 
 /*
  * Total wire, both conductors [m], over which a breaker was seen to clear on 24 V DC, for 0.75, 1, 1.5 and 2.5 mm²:
- * manual of a power supply, «Output circuit breakers», p. 30. The supply in it gives 10 A for ever and about 50 A for some
- * milliseconds (from memory). The table holds for that one supply; for the software it is a bound.
+ * manual of a power supply, «Output circuit breakers», p. 30. The supply in it gives 10 A for ever and about 50 A for
+ * some milliseconds (from memory). The table holds for that one supply; for the software it is a bound.
  */
 const CLEARED: [kind: 'B' | 'C', rated: number, wire: number[]][] = [
   ['C', 2, [23, 28, 43, 69]], ['C', 3, [18, 23, 34, 54]], ['C', 4, [6, 12, 18, 28]], ['C', 6, [3, 4, 6, 7]],

@@ -20,7 +20,9 @@ interface Example {
 
 function scheduleFor({ volts, resistance, metres, loads }: Example, run: Cells = {}, supply: Cells = {}) {
   return scheduleOf({
-    types: loads.flatMap(({ watts }, index) => watts === undefined ? [] : [{ type: `T${index}`, power: watts, load: 'power' }]),
+    types: loads.flatMap(({ watts }, index) => watts === undefined ? [] : [
+      { type: `T${index}`, power: watts, load: 'power' },
+    ]),
     supplies: [{ rail: 'A', voltage: volts, rated: 1e6, ...supply }],
     // The textbooks do not ask what the conductor carries.
     conductors: [{ conductor: 'C', resistance, maxCurrent: 1e6 }],
@@ -43,11 +45,18 @@ describe('distributors of the textbooks, as runs of a schedule', () => {
       source: 'MEH13 13.1 p. 313', volts: 300, resistance: 0.01, metres: 2000, printed: ['295', '291', '288', '287.6'],
       loads: [{ amps: 100, at: 500 }, { amps: 150, at: 1000 }, { amps: 200, at: 1600 }, { amps: 50 }],
     },
-    { source: 'MEH13 13.3 p. 315', volts: 600, resistance: 0.14, metres: 6000, loads: [{ amps: 40, at: 2000 }, { amps: 20 }], printed: ['566.4', '544.0'] },
-    { source: 'EDU', volts: 500, resistance: 0.02, metres: 4000, loads: [{ amps: 100, at: 2000 }, { amps: 200 }], printed: ['476', '460'] },
+    {
+      source: 'MEH13 13.3 p. 315', volts: 600, resistance: 0.14, metres: 6000,
+      loads: [{ amps: 40, at: 2000 }, { amps: 20 }], printed: ['566.4', '544.0'],
+    },
+    {
+      source: 'EDU', volts: 500, resistance: 0.02, metres: 4000, loads: [{ amps: 100, at: 2000 }, { amps: 200 }],
+      printed: ['476', '460'],
+    },
     {
       // Inputs and equation as in a published problem, which prints no answer; two independent solvers agree on these.
-      source: 'eight devices of 1.196 W at 10 m spacing on 1 mm wire', volts: 24, resistance: 1000 * 0.017 / (Math.PI / 4), metres: 80,
+      source: 'eight devices of 1.196 W at 10 m spacing on 1 mm wire', volts: 24,
+      resistance: 1000 * 0.017 / (Math.PI / 4), metres: 80,
       loads: Array.from({ length: 8 }, (_, index) => ({ watts: 1.196, at: 10 * (index + 1) })),
       printed: ['23.82324', '23.66821', '23.53506', '23.42391', '23.33486', '23.26800', '23.22339', '23.20107'],
     },
@@ -58,7 +67,10 @@ describe('distributors of the textbooks, as runs of a schedule', () => {
 
 describe('single loads at the end of a cable, as runs of a schedule', () => {
   test.each([
-    { source: 'NEC-E2, AWG 16 at 4.99 Ω/kft, 100 ft, 4 A on 24 V', volts: 24, resistance: 4.99 / 0.3048, metres: 30.48, amps: 4, drop: '3.992' },
+    {
+      source: 'NEC-E2, AWG 16 at 4.99 Ω/kft, 100 ft, 4 A on 24 V', volts: 24, resistance: 4.99 / 0.3048, metres: 30.48,
+      amps: 4, drop: '3.992',
+    },
     { source: 'BS 7671, 1.5 mm², 29 mV/A/m', volts: 230, resistance: 14.5, metres: 10, amps: 16, drop: '4.64' },
     { source: 'BS 7671, 4 mm², 11 mV/A/m', volts: 230, resistance: 5.5, metres: 20, amps: 30, drop: '6.6' },
     { source: 'BS 7671, 6 mm², 7.3 mV/A/m', volts: 230, resistance: 3.65, metres: 40, amps: 45, drop: '13.14' },
@@ -77,7 +89,8 @@ describe('single loads at the end of a cable, as runs of a schedule', () => {
     expect(valueAt(scheduleFor({ ...example, loads: [{ watts: 24 }] }), 'runs', 0, 'endVoltage'))
       .toEqual(closeTo((24 + Math.sqrt(24 * 24 - 4 * 24)) / 2, { absolute: 1e-9, relative: 0 }));
     const collapsed = scheduleFor({ ...example, loads: [{ watts: 145 }] });
-    for (const key of ['current', 'drop', 'dropRatio', 'endVoltage']) expect(valueAt(collapsed, 'runs', 0, key)).toBeNull();
+    for (const key of ['current', 'drop', 'dropRatio', 'endVoltage']) expect(valueAt(collapsed, 'runs', 0, key))
+      .toBeNull();
     expect(valueAt(collapsed, 'devices', 0, 'terminalVoltage')).toBeNull();
     expect(valueAt(collapsed, 'runs', 0, 'status')).toBe('over');
   });

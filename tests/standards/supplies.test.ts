@@ -5,7 +5,8 @@ import {
 import { closeTo, EXACT, printed } from '../support/close-to.ts';
 
 describe('voltage of a supply', () => {
-  test('IEC 61131-2: a mean of 24 V −15/+20 % is 20.4 to 28.8 V, and 19.2 to 30 V with 5 % on top, as reprinted', () => {
+  test('IEC 61131-2: a mean of 24 V −15/+20 % is 20.4 to 28.8 V, and 19.2 to 30 V with 5 % on top, as reprinted',
+    () => {
     expect(lowestVoltage(24, 0.15, 0, false)).toEqual(closeTo(20.4, EXACT));
     expect(highestVoltage(24, 0.2, false)).toEqual(closeTo(28.8, EXACT));
     expect(lowestVoltage(24, 0.2, 0, false)).toEqual(closeTo(19.2, EXACT));
@@ -17,7 +18,8 @@ describe('voltage of a supply', () => {
     expect(lowestVoltage(24, 0, drop, true)).toEqual(closeTo(21 - drop, EXACT));
   });
 
-  test('12 lead-acid cells: 1.75 V each when empty, 2.3 V when charging (from memory, sure); a wider tolerance counts', () => {
+  test('12 lead-acid cells: 1.75 V each when empty, 2.3 V when charging (from memory, sure); a wider tolerance counts',
+    () => {
     expect(lowestVoltage(24, 0.02, 0, true)).toEqual(closeTo(12 * 1.75, EXACT));
     expect(highestVoltage(24, 0.02, true)).toEqual(closeTo(12 * 2.3, EXACT));
     expect(lowestVoltage(24, 0.2, 0, true)).toEqual(closeTo(19.2, EXACT));
@@ -41,7 +43,9 @@ describe('current at the input', () => {
     { source: 'page of a calculator', watts: 100, efficiency: 0.85, factor: 1, volts: 230, amps: '0.51' },
     { source: 'the same', watts: 100, efficiency: 0.9, factor: 1, volts: 230, amps: '0.48' },
     { source: 'drivers on a breaker, 75 W in', watts: 75, efficiency: 1, factor: 1, volts: 230, amps: '0.33' },
-  ])('$source: $watts W at $efficiency and $factor on $volts V, $amps A', ({ watts, efficiency, factor, volts, amps }) => {
+  ])('$source: $watts W at $efficiency and $factor on $volts V, $amps A', (
+    { watts, efficiency, factor, volts, amps }
+  ) => {
     expect(inputCurrent(24, watts / 24, efficiency, volts, factor)).toEqual(closeTo(Number(amps), printed(amps)));
   });
 

@@ -36,7 +36,10 @@ describe('tapped loads fed at one end: voltages at the taps', () => {
       source: 'MEH13 13.1 p. 313', supply: 300, loop: 0.02e-3,
       taps: [tap(100, 500), tap(150, 1000), tap(200, 1600), tap(50, 2000)], volts: ['295', '291', '288', '287.6'],
     },
-    { source: 'MEH13 13.3 p. 315', supply: 600, loop: 0.28e-3, taps: [tap(40, 2000), tap(20, 6000)], volts: ['566.4', '544.0'] },
+    {
+      source: 'MEH13 13.3 p. 315', supply: 600, loop: 0.28e-3, taps: [tap(40, 2000), tap(20, 6000)],
+      volts: ['566.4', '544.0'],
+    },
     { source: 'EDU', supply: 500, loop: 2 * 0.02e-3, taps: [tap(100, 2000), tap(200, 4000)], volts: ['476', '460'] },
   ])('$source', ({ supply, loop, taps, volts }) => {
     const expected = volts.map((text) => closeTo(Number(text), { absolute: 1e-9, relative: 0 }));
@@ -62,7 +65,8 @@ describe('uniform loads fed at one end', () => {
     expect(solved(240, loop, uniform(0.4, 500)).dropVolts).toEqual(closeTo(10, exact));
   });
 
-  test('MEH13 13.7 p. 318: 1.6 A/m over 250 m, fed at 270 V for 250 V at the end, at 265 V for 250 V in the middle', () => {
+  test('MEH13 13.7 p. 318: 1.6 A/m over 250 m, fed at 270 V for 250 V at the end, at 265 V for 250 V in the middle',
+    () => {
     expect(solved(270, 0.4e-3, uniform(1.6, 250)).endVolts).toEqual(closeTo(250, exact));
     expect(solved(265, 0.4e-3, [...uniform(1.6, 250), probe(125)]).tapVolts.at(-1)).toEqual(closeTo(250, exact));
   });
@@ -87,8 +91,13 @@ describe('uniform loads fed at one end', () => {
 
 describe('single loads at the end of a cable', () => {
   test.each([
-    { source: 'NEC-E2, 100 ft of AWG 16 at 4.99 Ω/kft, 4 A on 24 V', supply: 24, loop: (2 * 4.99) / 304.8, metres: 30.48, amps: 4, drop: '3.992' },
-    { source: 'LIN, 10 mm² (prints 2.06, cut off)', supply: 230, loop: 4.4e-3, metres: 18, amps: 26.09, drop: '2.0663' },
+    {
+      source: 'NEC-E2, 100 ft of AWG 16 at 4.99 Ω/kft, 4 A on 24 V', supply: 24, loop: (2 * 4.99) / 304.8,
+      metres: 30.48, amps: 4, drop: '3.992',
+    },
+    {
+      source: 'LIN, 10 mm² (prints 2.06, cut off)', supply: 230, loop: 4.4e-3, metres: 18, amps: 26.09, drop: '2.0663',
+    },
     { source: 'BS 7671, 4 mm²', supply: 230, loop: 11e-3, metres: 20, amps: 30, drop: '6.6' },
     { source: 'BS 7671, 6 mm²', supply: 230, loop: 7.3e-3, metres: 40, amps: 45, drop: '13.14' },
     { source: 'BS 7671, 1.5 mm²', supply: 230, loop: 29e-3, metres: 10, amps: 16, drop: '4.64' },
@@ -134,7 +143,8 @@ describe('constant power', () => {
     expect(solveRun(run).working).toBe(working);
   });
 
-  test.each([12, 24, 36, 48])('at %d V and any resistance the limit is met to fourteen digits, closed form', (supplyVolts) => {
+  test.each([12, 24, 36, 48])('at %d V and any resistance the limit is met to fourteen digits, closed form',
+    (supplyVolts) => {
     const works = (ohm: number, factor: number) => solveRun({
       supplyVolts, loopOhmPerMetre: ohm, taps: [{ distanceMetres: 1, watts: (factor * supplyVolts ** 2) / (4 * ohm) }],
     }).working;

@@ -22,7 +22,8 @@ describe('what makes a way act at once on direct current', () => {
       expect(tripMultiple('gG')! * rated).toBeLessThan(1.6 * 230 / ohm);
     });
 
-  test('a fast fuse, IEC 60127-2, 4 × within 0.3 s as reprinted; an electronic channel above the 1.7 × of a maker', () => {
+  test('a fast fuse, IEC 60127-2, 4 × within 0.3 s as reprinted; an electronic channel above the 1.7 × of a maker',
+    () => {
     expect(tripMultiple('fast')).toBe(4);
     expect(tripMultiple('slow')).toBe(10);
     for (const limit of [1.25, 1.5, 1.7]) expect(tripMultiple('electronic')).toBeGreaterThan(limit);
@@ -44,7 +45,8 @@ describe('what makes a way act on overload', () => {
   ] as const)('%s %d A: %d', (kind, rated, multiple) => expect(operatingMultiple(kind, rated)).toBe(multiple));
 });
 
-test('what is left for a fault: 10 A × 1.2 with 7 A on other devices is 5 A, and a redundant unit gives nothing', () => {
+test('what is left for a fault: 10 A × 1.2 with 7 A on other devices is 5 A, and a redundant unit gives nothing',
+  () => {
   // Worked by hand.
   expect(availableCurrent(usableCurrent(10, 1, false, 1), 1.2, 7)).toEqual(closeTo(5, EXACT));
   expect(availableCurrent(usableCurrent(10, 2, true, 1), 1.2, 7)).toEqual(closeTo(5, EXACT));

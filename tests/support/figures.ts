@@ -1,5 +1,7 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName } from '../../src/schedule/index.ts';
+import {
+  isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName,
+} from '../../src/schedule/index.ts';
 
 /** What a schedule comes to, for being held against what it came to earlier. */
 export interface Figures {
@@ -10,9 +12,12 @@ export interface Figures {
 }
 
 /** @param has whether a column counts; all of them unless said otherwise. */
-export function figuresOf(schedule: LoadSchedule, has: (sheet: SheetName, column: Column) => boolean = () => true): Figures {
+export function figuresOf(
+  schedule: LoadSchedule, has: (sheet: SheetName, column: Column) => boolean = () => true
+): Figures {
   const sheets = Object.fromEntries(SHEET_NAMES.map((sheet) => {
-    const columns = SCHEMA[sheet].columns.filter((column) => (column.role === 'computed' || isNumeric(column)) && has(sheet, column));
+    const columns =
+      SCHEMA[sheet].columns.filter((column) => (column.role === 'computed' || isNumeric(column)) && has(sheet, column));
     const rowOf = (id: number) => Object.fromEntries(columns.map(({ key }) => [key, schedule.value(sheet, id, key)]));
     return [sheet, schedule.rows(sheet).map(({ id }) => rowOf(id))];
   })) as unknown as Figures['sheets'];

@@ -54,7 +54,9 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const faults: RunFault[] = [];
     const carries = independentCarries({
       alone: number(conductor.maxCurrent, Infinity), pairs, grouped: number(run.grouped, pairs),
-      ambient: number(run.ambient, 30), highest: number(conductor.maxTemperature, 70), base: number(conductor.baseTemperature, 30),
+      ambient: number(run.ambient, 30), highest: number(conductor.maxTemperature, 70), base: number(
+        conductor.baseTemperature, 30
+      ),
     });
     if (settled === null) faults.push('no working voltage');
     else {

@@ -45,8 +45,8 @@ export interface Figures {
 }
 
 /**
- * Every computed figure of devices, supplies, branches, outputs, feeds and enclosures; those of runs, and the voltage of
- * devices on them, are worked out in `independent-runs.ts`.
+ * Every computed figure of devices, supplies, branches, outputs, feeds and enclosures; those of runs, and the voltage
+ * of devices on them, are worked out in `independent-runs.ts`.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only
  * @returns one row of figures for each row of the six sheets, in their order
  * @throws SyntaxError for a formula that is not plain arithmetic
@@ -109,7 +109,9 @@ export function recalculate(schedule: InputSchedule): Figures {
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag)),
-        isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isWarmthPartial(row))),
+        isDoubled('supplies', 'rail')(row) || doubled(
+          'enclosures', 'enclosure', row.enclosure
+        ) || isWarmthPartial(row))),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
     outputs: outputs.map((figures, index) => {
@@ -174,7 +176,8 @@ const FACES: Readonly<Record<string, readonly [number, number, number, number, n
 function areaOf(row: InputRow): Known {
   const metres = (key: string) => over(number(row, key), 1000);
   const [height, width, depth] = [metres('height'), metres('width'), metres('depth')];
-  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting) ? FACES[row.mounting]! : undefined;
+  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting)
+    ? FACES[row.mounting]! : undefined;
   if (height === null || width === null || depth === null || faces === undefined) return null;
   const [top, front, back, left, right] = faces;
   return top * width * depth + front * width * height + back * width * height + left * depth * height
@@ -237,7 +240,8 @@ function branchFigures(row: InputRow, nodes: Total, cables: number): BranchFigur
 function outputFigures(row: InputRow, contact: InputRow | undefined): OutputFigures {
   const qty = number(row, 'qty', 1);
   const target = number(row, 'target', 0.8);
-  const current = over(times(qty, number(row, 'power')), times(number(row, 'voltage', 230), number(row, 'powerFactor', 1)));
+  const current =
+    over(times(qty, number(row, 'power')), times(number(row, 'voltage', 230), number(row, 'powerFactor', 1)));
   const rating = LOAD_KINDS.has(row.kind) ? number(contact, row.kind as string) : null;
   const loading = over(current, rating);
   const inrushTotal = times(qty, number(row, 'inrush'));
@@ -308,7 +312,10 @@ function firstOfTag<T>(rows: readonly InputRow[], key: string, figures: (row: In
   return rows.map((row) => figures(row, named(meant, row[key]) === row ? row[key] : null));
 }
 
-/** Adds up a figure of rows by the tag that they name. @param isUnsure whether it is not wholly known though it has a value. */
+/**
+ * Adds up a figure of rows by the tag that they name. @param isUnsure whether it is not wholly known though it has a
+ * value.
+ */
 function gather(
   rows: readonly InputRow[], tagOf: (index: number) => Cell, figure: (index: number) => Known,
   isUnsure: (index: number) => boolean = () => false,

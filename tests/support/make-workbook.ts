@@ -1,7 +1,8 @@
 import { zipSync, type Zippable } from 'fflate';
 
 /** A cell as it is written: a text, a number, yes or no, a day, an error, a formula without a result, nothing. */
-export type MadeCell = string | number | boolean | Date | { readonly error: string } | { readonly formula: string } | null;
+export type MadeCell = string | number | boolean | Date | { readonly error: string } | { readonly formula: string }
+  | null;
 
 export interface MadeSheet {
   readonly rows?: readonly (readonly MadeCell[])[];
@@ -23,18 +24,25 @@ const DAY_ZERO = Date.UTC(1899, 11, 30);
  * of days (14).
  * @param more parts that are added or replaced.
  */
-export function makeWorkbook(sheets: Readonly<Record<string, MadeSheet>>, more: Zippable = {}): Uint8Array<ArrayBuffer> {
+export function makeWorkbook(
+  sheets: Readonly<Record<string, MadeSheet>>, more: Zippable = {}
+): Uint8Array<ArrayBuffer> {
   const shared: string[] = [];
   const entries = Object.entries(sheets);
-  const parts = Object.fromEntries(entries.map(([, sheet], index) => [`xl/worksheets/sheet${index + 1}.xml`, bytes(sheetXml(sheet, shared))]));
+  const parts = Object.fromEntries(entries.map(([, sheet], index) => [
+    `xl/worksheets/sheet${index + 1}.xml`, bytes(sheetXml(sheet, shared)),
+  ]));
   const list = entries.map(([name, { state }], index) =>
     `<sheet name="${escaped(name)}" sheetId="${index + 1}"${state === undefined ? '' : ` state="${state}"`} r:id="rId${index + 1}"/>`).join('');
-  const relations = entries.map((_, index) => relation(index + 1, 'worksheet', `worksheets/sheet${index + 1}.xml`)).join('');
+  const relations = entries.map((_, index) => relation(index + 1, 'worksheet', `worksheets/sheet${index + 1}.xml`))
+    .join('');
   return zipSync({
     'xl/workbook.xml': bytes(`<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${list}</sheets></workbook>`),
     'xl/_rels/workbook.xml.rels': bytes('<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">'
       + `${relations}${relation(98, 'sharedStrings', 'sharedStrings.xml')}${relation(99, 'styles', 'styles.xml')}</Relationships>`),
-    'xl/styles.xml': bytes(`<styleSheet xmlns="${MAIN}"><cellXfs count="2"><xf numFmtId="0"/><xf numFmtId="14" applyNumberFormat="1"/></cellXfs></styleSheet>`),
+    'xl/styles.xml': bytes(
+      `<styleSheet xmlns="${MAIN}"><cellXfs count="2"><xf numFmtId="0"/><xf numFmtId="14" applyNumberFormat="1"/></cellXfs></styleSheet>`
+    ),
     ...parts,
     'xl/sharedStrings.xml': bytes(`<sst xmlns="${MAIN}">${shared.map((text) => `<si><t xml:space="preserve">${escaped(text)}</t></si>`).join('')}</sst>`),
     ...more,
@@ -44,7 +52,9 @@ export function makeWorkbook(sheets: Readonly<Record<string, MadeSheet>>, more: 
 function sheetXml({ rows = [], merged = [], xml }: MadeSheet, shared: string[]): string {
   const data = xml ?? rows.map((cells, row) => `<row r="${row + 1}">${cells.map((cell, column) =>
     cellXml(cell, `${String.fromCharCode(65 + column)}${row + 1}`, shared)).join('')}</row>`).join('');
-  const merges = merged.length === 0 ? '' : `<mergeCells count="${merged.length}">${merged.map((range) => `<mergeCell ref="${range}"/>`).join('')}</mergeCells>`;
+  const merges = merged.length === 0
+    ? ''
+    : `<mergeCells count="${merged.length}">${merged.map((range) => `<mergeCell ref="${range}"/>`).join('')}</mergeCells>`;
   return `<worksheet xmlns="${MAIN}"><sheetData>${data}</sheetData>${merges}</worksheet>`;
 }
 
@@ -54,9 +64,12 @@ function cellXml(cell: MadeCell, place: string, shared: string[]): string {
   if (typeof cell === 'boolean') return `<c r="${place}" t="b"><v>${Number(cell)}</v></c>`;
   if (cell instanceof Date) return `<c r="${place}" s="1"><v>${(cell.getTime() - DAY_ZERO) / DAY_MS}</v></c>`;
   if (typeof cell === 'string') return `<c r="${place}" t="s"><v>${shared.push(cell) - 1}</v></c>`;
-  return 'error' in cell ? `<c r="${place}" t="e"><v>${cell.error}</v></c>` : `<c r="${place}"><f>${escaped(cell.formula)}</f></c>`;
+  return 'error' in cell
+    ? `<c r="${place}" t="e"><v>${cell.error}</v></c>`
+    : `<c r="${place}"><f>${escaped(cell.formula)}</f></c>`;
 }
 
 const bytes = (text: string) => new TextEncoder().encode(text);
-const relation = (id: number, type: string, target: string) => `<Relationship Id="rId${id}" Type="${OFFICE}/${type}" Target="${target}"/>`;
+const relation = (id: number, type: string, target: string) =>
+  `<Relationship Id="rId${id}" Type="${OFFICE}/${type}" Target="${target}"/>`;
 const escaped = (text: string) => text.replace(/&/g, '&amp;').replace(/</g, '&lt;').replace(/"/g, '&quot;');

@@ -48,7 +48,9 @@ function scan(file: string, code: string, messages: SaidMessage[], unreadable: U
       if (name === 'say' || name === 'message') {
         const place = `${file}:${source.getLineAndCharacterOfPosition(node.getStart()).line + 1}`;
         for (const part of choicesOf(node.arguments[0])) {
-          if (typescript.isStringLiteralLike(part)) messages.push({ text: part.text, place, formatted: !file.startsWith('src/schedule/schema/') });
+          if (typescript.isStringLiteralLike(part)) {
+            messages.push({ text: part.text, place, formatted: !file.startsWith('src/schedule/schema/') });
+          }
           else if (typescript.isTemplateExpression(part) || typescript.isBinaryExpression(part)) {
             unreadable.push({ place, code: part.getText().slice(0, 80) });
           }

@@ -1,6 +1,8 @@
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Finding } from '../../src/findings/index.ts';
-import { columnLetters, SCHEMA, setCells, type Cells, type CellValue, type Content, type SheetName } from '../../src/schedule/index.ts';
+import {
+  columnLetters, SCHEMA, setCells, type Cells, type CellValue, type Content, type SheetName,
+} from '../../src/schedule/index.ts';
 
 /** A schedule with these rows. */
 export function scheduleOf(sheets: Content['sheets']): LoadSchedule {
@@ -25,7 +27,9 @@ export function findingsAt(schedule: LoadSchedule, sheet: SheetName, at = 0): re
 /** Gives cells of the row at a place new values, as one action. */
 export function enter(schedule: LoadSchedule, sheet: SheetName, at: number, cells: Cells): void {
   const id = idAt(schedule, sheet, at);
-  schedule.act('Entry', setCells(schedule.document, Object.entries(cells).map(([key, value]) => ({ sheet, id, key, value }))));
+  schedule.act(
+    'Entry', setCells(schedule.document, Object.entries(cells).map(([key, value]) => ({ sheet, id, key, value })))
+  );
 }
 
 /**

@@ -7,7 +7,8 @@ import { inShort, read, readData } from './support.ts';
 const TYPES: Cells[] = [
   { type: 'Router', power: 6, aliases: 'Gateway box' }, { type: 'Light sensor', draw: 10 },
 ];
-const SOURCE = 'Device;Room;Qty\nRouters;Hall;3\nRouters, large;Hall;1\nLight sensor;Hall;2\nFlap drive;Bar;1\nflap drive;Bar;4';
+const SOURCE =
+  'Device;Room;Qty\nRouters;Hall;3\nRouters, large;Hall;1\nLight sensor;Hall;2\nFlap drive;Bar;1\nflap drive;Bar;4';
 const schedules: LoadSchedule[] = [];
 
 function scheduleWith(types: readonly Cells[], devices: readonly Cells[] = []): LoadSchedule {
@@ -22,7 +23,9 @@ const typesOf = (schedule: LoadSchedule) => schedule.rows('types').map(({ cells 
 
 describe('a takeoff with what a person decided on it', () => {
   const [routers, large] = read(SOURCE, { types: TYPES }).names;
-  const decisions: TakeoffDecisions = { names: { [routers!.key]: { type: 'Router' }, [large!.key]: { type: 'Router' } } };
+  const decisions: TakeoffDecisions = {
+    names: { [routers!.key]: { type: 'Router' }, [large!.key]: { type: 'Router' } },
+  };
   const takeoff = read(SOURCE, { types: TYPES, decisions });
 
   it('comes in as one action: devices behind those that are there, new types, and confirmed names as aliases', () => {
@@ -95,7 +98,8 @@ it('remembers a symbol together with its description, as symbols mean other thin
 });
 
 it('brings the 2,000 lines of the hotel in and takes them out again', () => {
-  const schedule = scheduleWith((JSON.parse(readData('device-types.json')) as { sheets: { types: Cells[] } }).sheets.types);
+  const schedule =
+    scheduleWith((JSON.parse(readData('device-types.json')) as { sheets: { types: Cells[] } }).sheets.types);
   const takeoff = read(readData('takeoffs/hotel.csv'), { types: typesOf(schedule) });
   schedule.act(takeoffLabel(takeoff), takeoffChanges(schedule.document, takeoff));
   expect(schedule.rows('devices')).toHaveLength(1736);

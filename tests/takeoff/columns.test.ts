@@ -5,7 +5,8 @@ import { columnOf } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 import { read } from './support.ts';
 
-const fieldsOf = (source: string, columns = {}) => read(source, { columns }).columns.map(({ field }) => field ?? '-').join(' ');
+const fieldsOf = (source: string, columns = {}) =>
+  read(source, { columns }).columns.map(({ field }) => field ?? '-').join(' ');
 
 describe('what the columns hold', () => {
   it.each([
@@ -15,9 +16,18 @@ describe('what the columns hold', () => {
     ['Lfd. Nr.;Benennung;Stück;Geschoss;Raum\n1;Lichtfühler;4;EG;Flur', 'ref description qty area area'],
     ['Appareil;Nb;Pièce;Repère\nVoyant;4;Hall;A1', 'type qty area ref'],
     ['OZ;Kurztext;Menge;Einh.;Einbauort\n1.10;Lichtfühler;4;Stk.;Flur', 'ref description qty unit area'],
-    ['Kennzeichen\tArtikel\tGesamtmenge\tVersorgt von\tBuslinie\nA1\tLichtfühler\t4\tP1\tB1', 'ref type qty rail branch'],
-    ['N°;Désignation;U;Qté;P.U.;Local\n1;Voyant;u;4;35,50;Hall\n2;Voyant;u;1;35,50;Bar', 'ref description unit qty - area'],
-    ['Repérage;Symbole;Quantité totale;Étage;Local;Observations\nA1;Voyant;4;1er;Hall;neuf', 'ref type qty area area note'],
+    [
+      'Kennzeichen\tArtikel\tGesamtmenge\tVersorgt von\tBuslinie\nA1\tLichtfühler\t4\tP1\tB1',
+      'ref type qty rail branch',
+    ],
+    [
+      'N°;Désignation;U;Qté;P.U.;Local\n1;Voyant;u;4;35,50;Hall\n2;Voyant;u;1;35,50;Bar',
+      'ref description unit qty - area',
+    ],
+    [
+      'Repérage;Symbole;Quantité totale;Étage;Local;Observations\nA1;Voyant;4;1er;Hall;neuf',
+      'ref type qty area area note',
+    ],
     ['Device,Unit price,Qty\nLight sensor,35.50,4', 'type - qty'],
     // A number sign heads counts in one office and numbers of lines in another; the column that is left over decides.
     ['Device,No.,Room\nLight sensor,4,Hall\nSignal lamp,2,Hall', 'type qty area'],
@@ -81,14 +91,17 @@ describe('a mapping that is remembered', () => {
   it('goes before what is found out, by heading or by number', () => {
     expect(fieldsOf(source, { What: 'type', 'where TO': 'note', 3: 'qty' })).toBe('type note qty');
     expect(fieldsOf('Device,Qty,Spare\nRouter,1,2', { qty: 'ignore', Spare: 'qty' })).toBe('type - qty');
-    expect(read(source, { columns: { What: 'type', 'How often': 'qty' } })).toMatchObject({ headingLine: 1, sums: { taken: 5 } });
+    expect(read(source, { columns: { What: 'type', 'How often': 'qty' } }))
+      .toMatchObject({ headingLine: 1, sums: { taken: 5 } });
   });
 
   it('is plain data and gives the same columns again', () => {
     const { columns } = read('Room;Qty;Device;Price\nHall;4;Light sensor;9,50');
     const remembered = columnsToRemember(columns);
     expect(remembered).toEqual({ Room: 'area', Qty: 'qty', Device: 'type', Price: 'ignore' });
-    expect(fieldsOf('Price;Device;Room;Qty\n9,50;Light sensor;Hall;4', JSON.parse(JSON.stringify(remembered)) as object))
+    expect(
+      fieldsOf('Price;Device;Room;Qty\n9,50;Light sensor;Hall;4', JSON.parse(JSON.stringify(remembered)) as object)
+    )
       .toBe('- type area qty');
   });
 

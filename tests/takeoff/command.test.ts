@@ -35,7 +35,8 @@ describe('npm run takeoff', () => {
     expect(Object.keys(printed)).toEqual(['lines', 'read', 'taken', 'leftOut', 'undecided']);
     expect(printed.lines).toHaveLength(18);
     expect(printed.lines[3]).toEqual({
-      line: 4, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly', reason: 'It has the name of its type.',
+      line: 4, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly',
+      reason: 'It has the name of its type.',
     });
     expect(warnings).toEqual([
       expect.stringMatching(/: Lines that need a decision and are not in the schedule: 9, 15, 16\.$/),
@@ -44,11 +45,22 @@ describe('npm run takeoff', () => {
   });
 
   it.each([
-    ['de', 'Sie trägt den Namen ihres Typs.', /: Gelesen 80 = übernommen 30 \+ weggelassen 40 \(40 in Summen\) \+ offen 10\.$/],
-    ['fr-CH', 'Elle porte le nom de son type.', /: Lu 80 = retenu 30 \+ écarté 40 \(dont 40 en totaux\) \+ à décider 10\.$/],
-  ])('gives its reasons in the language that is asked for, and the rest as ever: %s', async (lang, reason, equation) => {
-    const [english, other] = [await runCommand(data('takeoffs/workshop.tsv')), await runCommand(data('takeoffs/workshop.tsv'), '--lang', lang)];
-    const withoutReasons = (text: string) => JSON.stringify(JSON.parse(text), (key, value: unknown) => key === 'reason' ? '' : value);
+    [
+      'de', 'Sie trägt den Namen ihres Typs.',
+      /: Gelesen 80 = übernommen 30 \+ weggelassen 40 \(40 in Summen\) \+ offen 10\.$/,
+    ],
+    [
+      'fr-CH', 'Elle porte le nom de son type.',
+      /: Lu 80 = retenu 30 \+ écarté 40 \(dont 40 en totaux\) \+ à décider 10\.$/,
+    ],
+  ])('gives its reasons in the language that is asked for, and the rest as ever: %s', async (
+    lang, reason, equation
+  ) => {
+    const [english, other] = [
+      await runCommand(data('takeoffs/workshop.tsv')), await runCommand(data('takeoffs/workshop.tsv'), '--lang', lang),
+    ];
+    const withoutReasons = (text: string) =>
+      JSON.stringify(JSON.parse(text), (key, value: unknown) => key === 'reason' ? '' : value);
     expect(other.code).toBe(0);
     expect(withoutReasons(other.out)).toBe(withoutReasons(english.out));
     expect((JSON.parse(other.out) as Printed).lines[3]!.reason).toBe(reason);
@@ -62,12 +74,16 @@ describe('npm run takeoff', () => {
 
   it('writes a schedule with the types, the new ones and the devices', async () => {
     const output = path.join(folder, 'workshop.schedule.json');
-    await runCommand(data('takeoffs/workshop.tsv'), '--output', output, '--as', 'damper actuators=Damper actuator', '--as', 'K2, 2-key wall station=');
+    await runCommand(
+      data('takeoffs/workshop.tsv'), '--output', output, '--as', 'damper actuators=Damper actuator', '--as',
+      'K2, 2-key wall station='
+    );
     const written = readSchedule(await readFile(output, 'utf8'));
     if (!written.ok) throw new Error(JSON.stringify(written.problems));
     const { devices = [], types = [] } = written.content.sheets;
     expect(devices).toHaveLength(10);
-    expect(devices.find(({ type }) => type === 'Damper actuator')).toEqual({ area: '0, 0.01 Assembly', type: 'Damper actuator', qty: 6, rail: 'P1' });
+    expect(devices.find(({ type }) => type === 'Damper actuator'))
+      .toEqual({ area: '0, 0.01 Assembly', type: 'Damper actuator', qty: 6, rail: 'P1' });
     expect(types).toHaveLength(TYPES.length + 2);
     expect(types.find(({ type }) => type === 'Damper actuator')!.aliases).toMatch(/; DA, Damper actuators$/);
   });
@@ -84,7 +100,9 @@ describe('npm run takeoff', () => {
       'It has the name of its type.', '“Router” becomes a new type, whose draw is not known yet.',
     ]);
     const written = readSchedule(await readFile(output, 'utf8'));
-    expect(written).toMatchObject({ ok: true, content: { sheets: { devices: [{ type: 'Flap drive', qty: 2 }, { type: 'Router', qty: 1 }] } } });
+    expect(written).toMatchObject(
+      { ok: true, content: { sheets: { devices: [{ type: 'Flap drive', qty: 2 }, { type: 'Router', qty: 1 }] } } }
+    );
   });
 
   it('is told what columns hold', async () => {
@@ -101,10 +119,19 @@ describe('npm run takeoff', () => {
     ['an unknown option', ['a.csv', '--colour'], /--help says what there is/],
     ['an unknown field', ['a.csv', '--column', 'colour=1'], /give one of qty, unit, type/],
     ['an assignment without its sign', ['a.csv', '--as', 'Router'], /--as "NAME=TYPE"/],
-    ['types that are not there', [data('takeoffs/workshop.tsv'), '--types', 'none.json'], /none\.json: there is no such file/],
+    [
+      'types that are not there', [data('takeoffs/workshop.tsv'), '--types', 'none.json'],
+      /none\.json: there is no such file/,
+    ],
     ['a name that does not occur', [data('takeoffs/workshop.tsv'), '--as', 'Anchor=Router'], /is called Anchor/],
-    ['a type that there is not', [data('takeoffs/workshop.tsv'), '--as', 'Damper actuators=Anchor'], /there is no type Anchor/],
-    ['a folder that is not there', [data('takeoffs/workshop.tsv'), '--output', path.join(folder, 'no', 'x.json')], /cannot be written/],
+    [
+      'a type that there is not', [data('takeoffs/workshop.tsv'), '--as', 'Damper actuators=Anchor'],
+      /there is no type Anchor/,
+    ],
+    [
+      'a folder that is not there', [data('takeoffs/workshop.tsv'), '--output', path.join(folder, 'no', 'x.json')],
+      /cannot be written/,
+    ],
   ];
 
   it.each(refused)('refuses %s with 2, says what to do and writes nothing', async (_, words, message) => {
@@ -114,18 +141,26 @@ describe('npm run takeoff', () => {
   });
 
   it('names the line of a fault and the columns among which to choose', async () => {
-    expect(await runCommand(await file('quote.csv', 'Device,Qty\nRouter,1\n"Router,2\n'))).toMatchObject({ code: 2, warnings: [expect.stringMatching(/quote\.csv:3: Line 3: /)] });
+    expect(await runCommand(await file('quote.csv', 'Device,Qty\nRouter,1\n"Router,2\n')))
+      .toMatchObject({ code: 2, warnings: [expect.stringMatching(/quote\.csv:3: Line 3: /)] });
     expect(await runCommand(await file('none.csv', 'Device,Room\nRouter,Hall\n'))).toMatchObject({
-      code: 2, warnings: [expect.stringContaining('No column is known to hold the quantities; the columns are 1 “Device”, 2 “Room”. Say which it is, as in --column qty=2.')],
+      code: 2, warnings: [
+        expect.stringContaining(
+          'No column is known to hold the quantities; the columns are 1 “Device”, 2 “Room”. Say which it is, as in --column qty=2.'
+        ),
+      ],
     });
   });
 
   it('says what there is', async () => {
-    expect(await runCommand('--help')).toMatchObject({ code: 0, out: expect.stringContaining('--types SCHEDULE') as string, warnings: [] });
+    expect(await runCommand('--help'))
+      .toMatchObject({ code: 0, out: expect.stringContaining('--types SCHEDULE') as string, warnings: [] });
   });
 
   it('runs from the terminal', async () => {
-    const { stdout } = await promisify(execFile)('npm', ['run', '-s', 'takeoff', '--', 'data/takeoffs/hotel.csv'], { cwd: ROOT, maxBuffer: 1e8 });
+    const { stdout } = await promisify(execFile)(
+      'npm', ['run', '-s', 'takeoff', '--', 'data/takeoffs/hotel.csv'], { cwd: ROOT, maxBuffer: 1e8 }
+    );
     expect(JSON.parse(stdout)).toMatchObject({ read: 11160, taken: 3720, leftOut: 7440, undecided: 0 });
   });
 });

@@ -11,9 +11,15 @@ describe('totals', () => {
     ['of a part', ['Router;;1', 'Total;;1', 'Light sensor;;4', 'Total;;4'], 5, 'from 4 on'],
     ['of several parts', ['Ground floor', 'Hall', 'Router;;1', 'Total hall;;1', 'Bar', 'Router;;2', 'Total bar;;2',
       'Total ground floor;;3'], 9, 'from 4 on'],
-    ['that are grand', ['Router;;1', 'Sub-total;;1', 'Light sensor;;4', 'Subtotal;;4', 'Grand total;;5'], 6, 'from 2 on'],
+    [
+      'that are grand', ['Router;;1', 'Sub-total;;1', 'Light sensor;;4', 'Subtotal;;4', 'Grand total;;5'], 6,
+      'from 2 on',
+    ],
     ['in German', ['Router;;1', 'Zwischensumme;;1', 'Übertrag;;1'], 4, 'from 2 on'],
-    ['in German words of a building', ['Lichtfühler;;3', 'Summe Erdgeschoss;;3', 'Router;;1', 'Teilergebnis;;1', 'Gesamtmenge;;4'], 6, 'from 2 on'],
+    [
+      'in German words of a building',
+      ['Lichtfühler;;3', 'Summe Erdgeschoss;;3', 'Router;;1', 'Teilergebnis;;1', 'Gesamtmenge;;4'], 6, 'from 2 on',
+    ],
     ['in French', ['Voyant;;3', 'Total général;;3'], 3, 'from 2 on'],
     ['in French words of a building', ['Voyant;;3', 'Sous-totaux RDC;;3', 'Voyant;x;1', 'Cumul;;4'], 5, 'from 2 on'],
     ['that are called so at the end', ['Router;;1', 'Light sensor;;2', 'Ground floor total;;3'], 4, 'from 2 on'],
@@ -53,12 +59,21 @@ describe('titles and other lines without a device', () => {
 
   it.each([
     ['a title', ['Hall;;'], 2, 'left-out', 'It is a title or a remark: a single text without a quantity.'],
-    ['a title with a number', ['1.2;Hall;'], 2, 'left-out', 'It is a title or a remark: a single text without a quantity.'],
+    [
+      'a title with a number', ['1.2;Hall;'], 2, 'left-out',
+      'It is a title or a remark: a single text without a quantity.',
+    ],
     ['a blank line', ['Router;;1', '', 'Router;x;1'], 3, 'left-out', 'The line is blank.'],
     ['a line of separators', ['Router;;1', ';;', 'Router;x;1'], 3, 'left-out', 'The line is blank.'],
     ['repeated headings', ['Router;;1', 'DEVICE;room;Qty.'], 3, 'left-out', 'The headings are repeated.'],
-    ['a device without a quantity', ['Router;;'], 2, 'undecided', 'It has no quantity. Say how many there are. It has the name of its type.'],
-    ['a quantity of nothing', ['Router;;1', 'Light sensor;;2', ';Hall;7'], 4, 'undecided', 'It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.'],
+    [
+      'a device without a quantity', ['Router;;'], 2, 'undecided',
+      'It has no quantity. Say how many there are. It has the name of its type.',
+    ],
+    [
+      'a quantity of nothing', ['Router;;1', 'Light sensor;;2', ';Hall;7'], 4, 'undecided',
+      'It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.',
+    ],
     ['none', ['Router;;0'], 2, 'left-out', 'There are none: the quantity is 0. '],
   ])('%s', (_, lines, line, outcome, reason) => {
     const found = take(...lines).lines.find((each) => each.line === line)!;
@@ -68,8 +83,15 @@ describe('titles and other lines without a device', () => {
 
 describe('lines of the same type in the same place', () => {
   it('are one row, whatever the device is called', () => {
-    const takeoff = read('Device;Room;Qty;Remarks\nPIR detector;Hall;2;ceiling\npresence-detector;hall;3;\nPräsenzmelder;Bar;1;\nPresence detector;Hall;1;wall');
-    expect(inShort(takeoff)).toMatchObject({ 2: 'taken 2 Presence detector', 3: 'merged 3 Presence detector', 4: 'taken 1 Presence detector', 5: 'merged 1 Presence detector' });
+    const takeoff = read(
+      'Device;Room;Qty;Remarks\nPIR detector;Hall;2;ceiling\npresence-detector;hall;3;\nPräsenzmelder;Bar;1;\nPresence detector;Hall;1;wall'
+    );
+    expect(inShort(takeoff)).toMatchObject(
+      {
+        2: 'taken 2 Presence detector', 3: 'merged 3 Presence detector', 4: 'taken 1 Presence detector',
+        5: 'merged 1 Presence detector',
+      }
+    );
     expect(takeoff.rows).toEqual([
       { type: 'Presence detector', area: 'Hall', qty: 6, note: 'ceiling; wall' },
       { type: 'Presence detector', area: 'Bar', qty: 1 },
@@ -78,7 +100,9 @@ describe('lines of the same type in the same place', () => {
   });
 
   it('are rows of their own where ref, rail or branch differ', () => {
-    const { rows } = read('Ref;Device;Qty;Rail;Branch\nA;Router;1;P1;\nB;Router;1;P1;\nB;Router;1;P2;\nB;Router;1;P2;B1\nB;Router;1;P2;B1');
+    const { rows } = read(
+      'Ref;Device;Qty;Rail;Branch\nA;Router;1;P1;\nB;Router;1;P1;\nB;Router;1;P2;\nB;Router;1;P2;B1\nB;Router;1;P2;B1'
+    );
     expect(rows.map(({ qty }) => qty)).toEqual([1, 1, 1, 2]);
   });
 });
@@ -92,10 +116,13 @@ it('puts what is above in the place of ditto marks', () => {
 });
 
 it.each(['ditto', 'dto.', 'desgl.', 'wie vor', 'idem', 'd°', '-//-'])('%s is a ditto mark', (mark) => {
-  expect(take('Router;Hall;1', `${mark};Bar;2`).rows).toEqual([{ type: 'Router', area: 'Hall', qty: 1 }, { type: 'Router', area: 'Bar', qty: 2 }]);
+  expect(take('Router;Hall;1', `${mark};Bar;2`).rows)
+    .toEqual([{ type: 'Router', area: 'Hall', qty: 1 }, { type: 'Router', area: 'Bar', qty: 2 }]);
 });
 
-it.each(['LED strip, per metre', 'Lichtband je Meter', 'Lichtband 5 W/lfm', 'Bandeau LED, au mètre'])('counts %s by the metre', (type) => {
+it.each(
+  ['LED strip, per metre', 'Lichtband je Meter', 'Lichtband 5 W/lfm', 'Bandeau LED, au mètre']
+)('counts %s by the metre', (type) => {
   expect(inShort(read(`Device;Qty\n${type};12 m`, { types: [{ type }] }))[2]).toBe(`taken 12 ${type}`);
 });
 
@@ -117,7 +144,9 @@ it('learns the decimal sign from the other quantities, or is told', () => {
 
 it('gives unknown names one new type, however they are spelt', () => {
   const takeoff = take('Flap drive;Hall;1', 'FLAP DRIVE;Bar;2', 'flap-drive;Hall;3');
-  expect(inShort(takeoff)).toMatchObject({ 2: 'taken 1 Flap drive', 3: 'taken 2 Flap drive', 4: 'merged 3 Flap drive' });
+  expect(inShort(takeoff)).toMatchObject(
+    { 2: 'taken 1 Flap drive', 3: 'taken 2 Flap drive', 4: 'merged 3 Flap drive' }
+  );
   expect(takeoff.names).toHaveLength(1);
   expect(reasonOf(2, 'Flap drive;Hall;1')).toBe('“Flap drive” becomes a new type, whose draw is not known yet.');
 });
@@ -127,7 +156,9 @@ describe('decisions', () => {
   const key = read(source).names[0]!.key;
 
   it('are asked for', () => {
-    expect(inShort(read(source))).toMatchObject({ 2: 'undecided 3 -', 3: 'undecided 2 -', 4: 'left-out null -', 5: 'undecided 9 -' });
+    expect(inShort(read(source))).toMatchObject(
+      { 2: 'undecided 3 -', 3: 'undecided 2 -', 4: 'left-out null -', 5: 'undecided 9 -' }
+    );
   });
 
   it('say what a name means, what a quantity is, and what is left out', () => {
@@ -137,16 +168,20 @@ describe('decisions', () => {
     expect(inShort(takeoff)).toMatchObject({
       2: 'taken 4 Router', 3: 'taken 2 Router', 4: 'taken 1 Foyer', 5: 'left-out 9 -',
     });
-    expect(inShort(read(source, { decisions: { names: { [key]: 'leave-out' } } }))).toMatchObject({ 3: 'left-out 2 -' });
+    expect(inShort(read(source, { decisions: { names: { [key]: 'leave-out' } } })))
+      .toMatchObject({ 3: 'left-out 2 -' });
     expect(inShort(read(source, { decisions: { names: { [key]: 'new' } } }))).toMatchObject({ 3: 'taken 2 Routers' });
   });
 
   it.each([-1, 1.5, NaN, Infinity, 1e300])('keep a quantity of %s out', (qty) => {
-    expect(read(source, { decisions: { lines: { 3: { qty } } } }).lines[2]).toMatchObject({ outcome: 'undecided', qty: null });
+    expect(read(source, { decisions: { lines: { 3: { qty } } } }).lines[2])
+      .toMatchObject({ outcome: 'undecided', qty: null });
   });
 
   it('keep a type out that is not there', () => {
     const { lines } = read(source, { decisions: { names: { [key]: { type: 'Nothing' } } } });
-    expect(lines[2]).toMatchObject({ outcome: 'undecided', reason: 'There is no type Nothing. Choose another one for “Routers”.' });
+    expect(lines[2]).toMatchObject(
+      { outcome: 'undecided', reason: 'There is no type Nothing. Choose another one for “Routers”.' }
+    );
   });
 });

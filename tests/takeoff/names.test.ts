@@ -92,7 +92,9 @@ describe('the type of a name', () => {
     expect(candidates.map((each) => each.type)).toEqual(expect.arrayContaining(types));
   });
 
-  it.each(['Downlight 18 W', 'Book return flap drive', '', '???', 'constructor', '__proto__'])('%j is no type', (name) => {
+  it.each(
+    ['Downlight 18 W', 'Book return flap drive', '', '???', 'constructor', '__proto__']
+  )('%j is no type', (name) => {
     expect(index.match([name])).toEqual({ by: 'none', type: null, candidates: [] });
   });
 

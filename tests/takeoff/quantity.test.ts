@@ -4,11 +4,15 @@ import type { DecimalSign } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
 
 const plainCounts: [text: string, qty: number, unit?: string, decimal?: DecimalSign][] = [
-  ['12', 12], [' 12 ', 12], ['12 no.', 12], ['12 No', 12], ['12nos', 12], ['12 pcs', 12], ['12 Stk', 12], ['12 Stk.', 12],
+  ['12', 12], [' 12 ', 12], ['12 no.', 12], ['12 No', 12], ['12nos', 12], ['12 pcs', 12], ['12 Stk', 12],
+  ['12 Stk.', 12],
   ['12 Stück', 12], ['12 pièces', 12], ['12 u', 12], ['12x', 12], ['12 ea.', 12], ['12,0', 12], ['12.0', 12],
   ['1 200', 1200], ['1\u202f200', 1200], ['1\u00a0200 u', 1200], ['1’200', 1200],
-  ['12 St', 12], ['12 St.', 12], ['12 Stck.', 12], ['12 Stücke', 12], ['12 mal', 12], ['12 Geräte', 12], ['12 pcs.', 12], ['12 un.', 12],
-  ['12 unités', 12], ['12 pces', 12], ['12 fois', 12], ['12', 12, 'U'], ['12', 12, 'Un.'], ['12,0 Stk.', 12], ['1.200 Stk.', 1200, '', ','],
+  ['12 St', 12], ['12 St.', 12], ['12 Stck.', 12], ['12 Stücke', 12], ['12 mal', 12], ['12 Geräte', 12],
+  ['12 pcs.', 12], ['12 un.', 12],
+  ['12 unités', 12], ['12 pces', 12], ['12 fois', 12], ['12', 12, 'U'], ['12', 12, 'Un.'], ['12,0 Stk.', 12], [
+    '1.200 Stk.', 1200, '', ',',
+  ],
   ['1,200', 1200, '', '.'], ['1.200', 1200, '', ','], ['0', 0], ['12', 12, 'Stk'], ['12', 12, 'pcs.'], ['１２', 12],
 ];
 
@@ -20,7 +24,8 @@ describe('a plain count', () => {
 
 const doubtful: [text: string, qty: number | null, unit?: string, decimal?: DecimalSign][] = [
   ['ca. 12', 12], ['approx. 12', 12], ['env. 3', 3], ['~12', 12], ['12?', 12], ['12 (tbc)', 12], ['min. 12', 12],
-  ['10-12', null], ['2 x 6', null], ['1 lot', 1], ['1', 1, 'psch'], ['1,0', 1, 'psch'], ['ca. 2.5', 2.5], ['as needed', null], ['=3*4', null], ['-', null],
+  ['10-12', null], ['2 x 6', null], ['1 lot', 1], ['1', 1, 'psch'], ['1,0', 1, 'psch'], ['ca. 2.5', 2.5],
+  ['as needed', null], ['=3*4', null], ['-', null],
   // Both readings are whole numbers or not, so that only a person knows.
   ['1,200', null], ['1.000', null],
   ['12,5', 12.5], ['12.5', 12.5], ['1.325,5', 1325.5], ['-3', -3], ['1e9', null],
@@ -37,7 +42,9 @@ describe('a quantity in doubt', () => {
 });
 
 it.each([
-  ['18 m', ''], ['18', 'm'], ['18,0', 'lfm'], ['18 ml', ''], ['18 lfd. m', ''], ['18', 'lfd.m.'], ['18', 'm.l.'], ['18 mètres linéaires', ''],
+  ['18 m', ''], ['18', 'm'], ['18,0', 'lfm'], ['18 ml', ''], ['18 lfd. m', ''], ['18', 'lfd.m.'], ['18', 'm.l.'], [
+    '18 mètres linéaires', '',
+  ],
 ])('%j in %j is a length', (text, unit) => {
   expect(readQuantity(text, unit)).toEqual({ qty: 18, isLength: true });
 });

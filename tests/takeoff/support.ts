@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
-import { readTakeoff, type Takeoff, type TakeoffOptions, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import {
+  readTakeoff, type Takeoff, type TakeoffOptions, type TakeoffSource,
+} from '../../src/exchange/takeoff/index.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 
 /** The types of the data folder. */

@@ -98,10 +98,12 @@ it('takes the lines of the library apart', () => {
   expect(inShort(read(readData('takeoffs/library-refit.csv')))).toEqual({
     1: 'left-out null -', 2: 'left-out null -', 3: 'left-out null -', 4: 'left-out null -', 5: 'left-out null -',
     6: 'taken 12 Downlight 7 W', 7: 'taken 4 Downlight 7 W', 8: 'taken 8 Downlight 12 W',
-    9: 'taken 3 Push-button station, 2 keys', 10: 'taken 6 Presence detector', 11: 'left-out 33 -', 12: 'left-out null -',
+    9: 'taken 3 Push-button station, 2 keys', 10: 'taken 6 Presence detector', 11: 'left-out 33 -',
+    12: 'left-out null -',
     13: 'taken 4 Presence detector', 14: 'undecided 10 -', 15: 'taken 2 Book return flap drive',
     16: 'taken 18 LED strip 9.6 W/m', 17: 'undecided 8 Window contact', 18: 'undecided null Room thermostat',
-    19: 'left-out 0 Card reader', 20: 'left-out 42 -', 21: 'left-out null -', 22: 'left-out 75 -', 23: 'left-out null -',
+    19: 'left-out 0 Card reader', 20: 'left-out 42 -', 21: 'left-out null -', 22: 'left-out 75 -',
+    23: 'left-out null -',
   });
 });
 
@@ -110,7 +112,8 @@ it('takes the lines of the workshop apart', () => {
     1: 'left-out null -', 2: 'left-out null -', 3: 'left-out null -',
     4: 'taken 8 Presence detector', 5: 'taken 3 Presence detector', 6: 'taken 4 Push-button station, 2 keys',
     7: 'taken 2 Push-button station, 2 keys', 8: 'taken 2 K2', 9: 'undecided 6 -', 10: 'taken 2 Sounder beacon',
-    11: 'left-out null -', 12: 'taken 5 Presence detector', 13: 'merged 1 Presence detector', 14: 'taken 2 Light sensor',
+    11: 'left-out null -', 12: 'taken 5 Presence detector', 13: 'merged 1 Presence detector',
+    14: 'taken 2 Light sensor',
     15: 'undecided 4 -', 16: 'undecided null TC', 17: 'taken 1 TC', 18: 'left-out 40 -',
   });
 });
@@ -123,18 +126,25 @@ it('has 2,000 lines from a hotel whose rooms repeat', async () => {
 
 it('reads the cells of a spreadsheet: texts, numbers, dates and empty ones', () => {
   const rows = [
-    ['Device', 'Qty', 'Remarks', 'Ref'], ['Router', 2, new Date(Date.UTC(2026, 10, 12)), 7], ['Router', 1.234, null, true],
+    ['Device', 'Qty', 'Remarks', 'Ref'], [
+      'Router', 2, new Date(Date.UTC(2026, 10, 12)), 7,
+    ], ['Router', 1.234, null, true],
     [undefined, null], ['Light sensor', '3 no.', '', new Date(NaN)],
   ];
   const takeoff = read(rows);
-  expect(inShort(takeoff)).toMatchObject({ 2: 'taken 2 Router', 3: 'undecided 1.234 Router', 4: 'left-out null -', 5: 'taken 3 Light sensor' });
-  expect(takeoff.rows).toEqual([{ type: 'Router', qty: 2, note: '2026-11-12', ref: '7' }, { type: 'Light sensor', qty: 3 }]);
+  expect(inShort(takeoff)).toMatchObject(
+    { 2: 'taken 2 Router', 3: 'undecided 1.234 Router', 4: 'left-out null -', 5: 'taken 3 Light sensor' }
+  );
+  expect(takeoff.rows).toEqual(
+    [{ type: 'Router', qty: 2, note: '2026-11-12', ref: '7' }, { type: 'Light sensor', qty: 3 }]
+  );
 });
 
 it('reads the rows of a spreadsheet as it reads their text', () => {
   const text = readData('takeoffs/workshop.tsv');
   const fromText = readTakeoff(text, { types: TYPES });
-  const cells = text.trimEnd().split('\n').map((line) => line.split('\t').map((cell) => /^\d+$/.test(cell) ? Number(cell) : cell));
+  const cells = text.trimEnd().split('\n')
+    .map((line) => line.split('\t').map((cell) => /^\d+$/.test(cell) ? Number(cell) : cell));
   const fromRows = read(cells);
   expect(fromRows).toMatchObject({ ok: true });
   expect({ ...fromRows, lines: fromRows.lines.map(({ outcome, qty, reason }) => ({ outcome, qty, reason })) })

@@ -7,7 +7,9 @@ import { runCommand } from './run-command.ts';
 
 const folder = await mkdtemp(path.join(tmpdir(), 'takeoff-xlsx-'));
 const ground: MadeSheet = { rows: [['Device', 'Room', 'Qty'], ['Router', 'Hall', 2]] };
-const upper: MadeSheet = { rows: [['Count of the upper floor'], ['Device', 'Room', 'Qty'], ['Router', 'Attic', 5]], merged: ['A1:C1'] };
+const upper: MadeSheet = {
+  rows: [['Count of the upper floor'], ['Device', 'Room', 'Qty'], ['Router', 'Attic', 5]], merged: ['A1:C1'],
+};
 
 async function file(name: string, bytes: Uint8Array): Promise<string> {
   const full = path.join(folder, name);
@@ -18,7 +20,9 @@ async function file(name: string, bytes: Uint8Array): Promise<string> {
 it('reads the only sheet of a workbook', async () => {
   const { code, out, warnings } = await runCommand(await file('one.xlsx', makeWorkbook({ Ground: ground })));
   expect(code).toBe(0);
-  expect(JSON.parse(out)).toMatchObject({ read: 2, taken: 2, lines: [{}, { line: 2, type: 'Router', area: 'Hall', qty: 2 }] });
+  expect(JSON.parse(out)).toMatchObject(
+    { read: 2, taken: 2, lines: [{}, { line: 2, type: 'Router', area: 'Hall', qty: 2 }] }
+  );
   expect(warnings).toEqual([expect.stringMatching(/one\.xlsx: Read 2 = taken 2 \+ left out 0 \+ undecided 0\.$/)]);
 });
 
@@ -26,18 +30,34 @@ it('reads the first of several, says so, and reads the one that is named', async
   const several = await file('several.xlsx', makeWorkbook({ Ground: ground, Upper: upper }));
   const first = await runCommand(several);
   expect(JSON.parse(first.out)).toMatchObject({ taken: 2 });
-  expect(first.warnings[0]).toBe(`${several}: The sheet “Ground” is read; the sheets are Ground, Upper. Another is chosen with --sheet-name.`);
+  expect(first.warnings[0]).toBe(
+    `${several}: The sheet “Ground” is read; the sheets are Ground, Upper. Another is chosen with --sheet-name.`
+  );
   const named = await runCommand(several, '--sheet-name', 'Upper');
-  expect(JSON.parse(named.out)).toMatchObject({ taken: 5, lines: [{ line: 1, outcome: 'left-out' }, {}, { line: 3, area: 'Attic' }] });
+  expect(JSON.parse(named.out)).toMatchObject(
+    { taken: 5, lines: [{ line: 1, outcome: 'left-out' }, {}, { line: 3, area: 'Attic' }] }
+  );
   expect(named.warnings).toHaveLength(1);
 });
 
 it.each<[why: string, name: string, bytes: Uint8Array, words: string[], message: RegExp]>([
-  ['a sheet that is not there', 'two.xlsx', makeWorkbook({ Ground: ground, Upper: upper }), ['--sheet-name', 'Roof'], /two\.xlsx: There is no sheet “Roof”; the sheets are Ground, Upper\./],
-  ['a damaged workbook', 'cut.xlsx', makeWorkbook({ Ground: ground }).subarray(0, 400), [], /cut\.xlsx: The workbook is damaged/],
-  ['the older format', 'old.xls', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]), [], /old\.xls: The workbook is in the older format/],
+  [
+    'a sheet that is not there', 'two.xlsx', makeWorkbook({ Ground: ground, Upper: upper }), ['--sheet-name', 'Roof'],
+    /two\.xlsx: There is no sheet “Roof”; the sheets are Ground, Upper\./,
+  ],
+  [
+    'a damaged workbook', 'cut.xlsx', makeWorkbook({ Ground: ground }).subarray(0, 400), [],
+    /cut\.xlsx: The workbook is damaged/,
+  ],
+  [
+    'the older format', 'old.xls', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0]), [],
+    /old\.xls: The workbook is in the older format/,
+  ],
   ['a sheet without cells', 'empty.xlsx', makeWorkbook({ Ground: {} }), [], /empty\.xlsx: The takeoff is empty/],
-  ['the sheet of a text', 'count.csv', new TextEncoder().encode('Device,Qty\nRouter,2\n'), ['--sheet-name', 'Ground'], /--sheet-name Ground: .*count\.csv is text and has no sheets\. Leave it out/],
+  [
+    'the sheet of a text', 'count.csv', new TextEncoder().encode('Device,Qty\nRouter,2\n'), ['--sheet-name', 'Ground'],
+    /--sheet-name Ground: .*count\.csv is text and has no sheets\. Leave it out/,
+  ],
 ])('refuses %s with 2 and writes nothing', async (_, name, bytes, words, message) => {
   const output = path.join(folder, `${name}.schedule.json`);
   const { code, out, warnings } = await runCommand(await file(name, bytes), '--output', output, ...words);

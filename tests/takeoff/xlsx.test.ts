@@ -47,7 +47,8 @@ describe('the cells of a sheet', () => {
 
   it('keep their rows below empty ones that the file does not even name', async () => {
     const xml = '<row r="4"><c r="C4" t="inlineStr"><is><t>Lamp</t></is></c></row>';
-    expect(await rowsOf(makeWorkbook({ A: { xml } }))).toEqual([[null, null, null], [null, null, null], [null, null, null], [null, null, 'Lamp']]);
+    expect(await rowsOf(makeWorkbook({ A: { xml } })))
+      .toEqual([[null, null, null], [null, null, null], [null, null, null], [null, null, 'Lamp']]);
   });
 
   it('are the same when another library writes the workbook', async () => {
@@ -56,7 +57,9 @@ describe('the cells of a sheet', () => {
     utils.book_append_sheet(book, utils.aoa_to_sheet(rows), 'Count');
     utils.book_append_sheet(book, utils.aoa_to_sheet([['x']]), 'Notes & more');
     for (const bookSST of [true, false]) {
-      const bytes = new Uint8Array(write(book, { type: 'array', bookType: 'xlsx', bookSST, compression: true }) as ArrayBuffer);
+      const bytes = new Uint8Array(
+        write(book, { type: 'array', bookType: 'xlsx', bookSST, compression: true }) as ArrayBuffer
+      );
       expect(open(bytes).sheets).toEqual(['Count', 'Notes & more']);
       expect(await rowsOf(bytes)).toEqual(rows);
       expect(await rowsOf(bytes, 'Notes & more')).toEqual([['x']]);
@@ -73,8 +76,12 @@ describe('the sheets of a workbook', () => {
     expect(open(bytes).sheets).toEqual(['Count', 'Broken', 'Last']);
     expect(await rowsOf(bytes)).toEqual([['first']]);
     expect(await rowsOf(bytes, 'Last')).toEqual([['last']]);
-    expect(await refusal(bytes, 'Broken')).toMatch(/^not-a-workbook: The sheet is damaged or incomplete and cannot be read\. Save the workbook anew as \.xlsx, or copy/);
-    expect(await refusal(bytes, 'Behind')).toBe('sheet-missing: There is no sheet “Behind”; the sheets are Count, Broken, Last. Name one of them.');
+    expect(await refusal(bytes, 'Broken'))
+      .toMatch(
+        /^not-a-workbook: The sheet is damaged or incomplete and cannot be read\. Save the workbook anew as \.xlsx, or copy/
+      );
+    expect(await refusal(bytes, 'Behind'))
+      .toBe('sheet-missing: There is no sheet “Behind”; the sheets are Count, Broken, Last. Name one of them.');
   });
 
   it('are all of them when none is shown', () => {
@@ -99,8 +106,11 @@ describe('a takeoff in a workbook', () => {
     expect(takeoff.headingLine).toBe(4);
     const short = inShort(takeoff);
     // 1234 + 12 + 1.5 = 1247.5, which the total says too; one and a half lamps are for a person to decide on.
-    expect([short[5], short[6], short[7]!.split(' ')[0], short[9]]).toEqual(['taken 1234 Lamp', 'taken 12 Sensor', 'undecided', 'left-out 1247.5 -']);
-    expect(takeoff.rows).toMatchObject([{ type: 'Lamp', area: 'Jetty', qty: 1234 }, { type: 'Sensor', area: 'Jetty', qty: 12 }]);
+    expect([short[5], short[6], short[7]!.split(' ')[0], short[9]])
+      .toEqual(['taken 1234 Lamp', 'taken 12 Sensor', 'undecided', 'left-out 1247.5 -']);
+    expect(takeoff.rows).toMatchObject(
+      [{ type: 'Lamp', area: 'Jetty', qty: 1234 }, { type: 'Sensor', area: 'Jetty', qty: 12 }]
+    );
   });
 
   it('has the text of cells that are merged downwards in each of their rows, but a number once', async () => {
@@ -112,7 +122,8 @@ describe('a takeoff in a workbook', () => {
       ['Slip, not counted yet'],
       ['Sensor', null, 1],
     ]) } }));
-    expect(rows.map((cells) => cells.slice(1))).toEqual([['Room', 'Qty'], ['Jetty', 3], ['Jetty', null], ['Jetty', 2], [null, null], [null, 1]]);
+    expect(rows.map((cells) => cells.slice(1)))
+      .toEqual([['Room', 'Qty'], ['Jetty', 3], ['Jetty', null], ['Jetty', 2], [null, null], [null, 1]]);
     const takeoff = read(rows, { types: [{ type: 'Lamp', draw: 350 }, { type: 'Sensor', draw: 100 }] });
     // 3 + 2 lamps of one room are one row.
     expect(takeoff.rows).toMatchObject([{ type: 'Lamp', area: 'Jetty', qty: 5 }, { type: 'Sensor', qty: 1 }]);
@@ -141,12 +152,24 @@ describe('what is no workbook that can be read', () => {
 
   it.each<[why: string, bytes: Uint8Array, message: RegExp]>([
     ['nothing', new Uint8Array(0), /^not-a-workbook: The file is no workbook/],
-    ['text under its name', strToU8('Device,Qty\nLamp,3\n'.repeat(20)), /^not-a-workbook: The file is no workbook in the format \.xlsx\. Save the list as/],
-    ['the half of one', good.subarray(0, good.length / 2), /^not-a-workbook: The workbook is damaged: a part of it is cut off or cannot be unpacked\. Take another copy of it\.$/],
+    [
+      'text under its name', strToU8('Device,Qty\nLamp,3\n'.repeat(20)),
+      /^not-a-workbook: The file is no workbook in the format \.xlsx\. Save the list as/,
+    ],
+    [
+      'the half of one', good.subarray(0, good.length / 2),
+      /^not-a-workbook: The workbook is damaged: a part of it is cut off or cannot be unpacked\. Take another copy of it\.$/,
+    ],
     ['one whose beginning is lost', good.subarray(200), /^not-a-workbook: /],
-    ['the older format', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]), /older format \(\.xls\) or locked by a password/],
+    [
+      'the older format', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]),
+      /older format \(\.xls\) or locked by a password/,
+    ],
     ['a package of something else', makeWorkbook({}, { 'xl/workbook.xml': strToU8('<w/>') }), /no sheet with cells/],
-    ['more than 20 MB', new Uint8Array(20 * 1024 * 1024 + 1), /^file-too-large: The workbook has 21 MB; at most 20 MB is read/],
+    [
+      'more than 20 MB', new Uint8Array(20 * 1024 * 1024 + 1),
+      /^file-too-large: The workbook has 21 MB; at most 20 MB is read/,
+    ],
   ])('refuses %s', async (_, bytes, message) => {
     expect(await refusal(bytes)).toMatch(message);
   });
@@ -172,14 +195,18 @@ describe('what is no workbook that can be read', () => {
 
   it('does not unpack other sheets and pictures', async () => {
     const large: ZippableFile = [spaces(80), { level: 1 }];
-    const bytes = makeWorkbook({ A: sheet([['Lamp']]), B: {} }, { 'xl/worksheets/sheet2.xml': large, 'xl/media/image1.png': large });
+    const bytes = makeWorkbook(
+      { A: sheet([['Lamp']]), B: {} }, { 'xl/worksheets/sheet2.xml': large, 'xl/media/image1.png': large }
+    );
     expect(await rowsOf(bytes, 'A')).toEqual([['Lamp']]);
   });
 
   it('builds no table for a cell that stands far away', async () => {
     const far = '<row r="1"><c r="A1"><v>1</v></c></row><row r="1048576"><c r="XFD1048576"><v>1</v></c></row>';
     expect(await refusal(makeWorkbook({ A: { xml: far } })))
-      .toMatch(/^sheet-too-large: The sheet reaches over 1048576 rows and 16384 columns; at most 2 million cells are read\. Delete what/);
+      .toMatch(
+        /^sheet-too-large: The sheet reaches over 1048576 rows and 16384 columns; at most 2 million cells are read\. Delete what/
+      );
     expect(await refusal(makeWorkbook({ A: { xml: '<row r="99999999999"/>' } }))).toMatch(/^sheet-too-large: /);
     // Far cells that have a format only are no content.
     const formatted = '<row r="1"><c r="A1"><v>1</v></c></row><row r="1048576"><c r="XFD1048576" s="1"/></row>';

@@ -12,7 +12,8 @@ describe('a group', () => { test('at the second try', () => { tries += 1; expect
 test('at none', () => { expect(1).toBe(2); });
 `;
 
-it('a test that passes on another try than the first counts as passed, and is named before the closing line', async () => {
+it('a test that passes on another try than the first counts as passed, and is named before the closing line',
+  async () => {
   const folder = await mkdtemp(join(tmpdir(), 'flaky-'));
   const lines: string[] = [];
   const log = vi.spyOn(console, 'log').mockImplementation((line: string) => { lines.push(line); });
@@ -20,7 +21,8 @@ it('a test that passes on another try than the first counts as passed, and is na
   try {
     await writeFile(join(folder, 'tries.test.js'), TESTS);
     const inner = await createVitest('test', {
-      root: folder, config: false, watch: false, globals: true, retry: 2, include: ['*.test.js'], reporters: [new ClosingLineReporter()],
+      root: folder, config: false, watch: false, globals: true, retry: 2, include: ['*.test.js'],
+      reporters: [new ClosingLineReporter()],
     }, { logLevel: 'silent' });
     await inner.start();
     await inner.close();
@@ -29,6 +31,8 @@ it('a test that passes on another try than the first counts as passed, and is na
     process.exitCode = exitCode;
     await rm(folder, { recursive: true });
   }
-  expect(lines.slice(-2)).toEqual(['passed on another try: tries.test.js > a group > at the second try', '2 passed, 1 failed, 0 skipped']);
+  expect(lines.slice(-2)).toEqual(
+    ['passed on another try: tries.test.js > a group > at the second try', '2 passed, 1 failed, 0 skipped']
+  );
   expect(lines.flatMap((line) => readFlakyLine(line) ?? [])).toEqual(['tries.test.js > a group > at the second try']);
 });

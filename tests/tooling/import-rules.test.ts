@@ -22,12 +22,18 @@ describe('direction of imports', () => {
 
   it.each([
     ['upwards', 'src/electrical/a.ts', 'import { x } from \'../engine/index.ts\';', 'electrical may not import engine'],
-    ['types too', 'src/schedule/a.ts', 'import type { X } from \'../engine/index.ts\';', 'schedule may not import engine'],
+    [
+      'types too', 'src/schedule/a.ts', 'import type { X } from \'../engine/index.ts\';',
+      'schedule may not import engine',
+    ],
     ['later', 'src/engine/a.ts', 'await import(\'../../components/a/a.ts\');', 'engine may not import components'],
     ['re-exported', 'src/schedule/a.ts', 'export { x } from \'../report/a.ts\';', 'schedule may not import report'],
     ['beside', 'src/cli/a.ts', 'import \'../../components/a/a.ts\';', 'cli may not import components'],
     ['grid in src', 'src/engine/a.ts', 'import \'handsontable/base\';', 'only components/grid/ imports handsontable'],
-    ['grid elsewhere', 'components/look/a.ts', 'import \'handsontable\';', 'only components/grid/ imports handsontable'],
+    [
+      'grid elsewhere', 'components/look/a.ts', 'import \'handsontable\';',
+      'only components/grid/ imports handsontable',
+    ],
     ['engine', 'components/grid/a.ts', 'import \'hyperformula\';', 'only src/engine/ imports hyperformula'],
     ['element', 'src/report/a.ts', 'import { html } from \'lit\';', 'only components/ imports lit'],
     ['Node', 'src/exchange/a.ts', 'import \'node:fs\';', 'only src/cli imports Node'],

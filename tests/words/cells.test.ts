@@ -55,23 +55,49 @@ describe('what is typed', () => {
   test.each<[language: string, path: string, text: string, hint: string]>([
     ['de', 'devices.unitDraw', '8,4 W', '8,4 W bei 24 V sind 350 mA'],
     ['fr', 'devices.unitDraw', '0,3 W', '0,3 W sous 24 V donnent 12,5 mA'],
-    ['de', 'runs.trip', 'c', 'Auslösevielfaches 10 für C: IEC 60898-1, oberes Ende des Bereichs der unverzögerten Auslösung; '
+    ['de', 'runs.trip', 'c',
+      'Auslösevielfaches 10 für C: IEC 60898-1, oberes Ende des Bereichs der unverzögerten Auslösung; '
       + 'die Zeit aus dem Gedächtnis; innerhalb von 0,1\u00a0s'],
   ])('in %s, %s says what became of “%s”', (language, path, text, hint) => {
     expect(typed(language, path, text)).toMatchObject({ ok: true, hint });
   });
 
   test.each<[language: string, path: string, text: string, problem: string]>([
-    ['de', 'devices.qty', '12,5', '„12,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 12 oder 13 eingeben.'],
-    ['fr', 'devices.qty', '12,5', '«\u00a012,5\u00a0» n’est pas un nombre entier\u202f; valeur permise\u00a0: un nombre entier (au moins 0). Saisir 12 ou 13.'],
-    ['de', 'supplies.voltage', '230', '„230“ liegt außerhalb des Bereichs; erlaubt: mehr als 0 und höchstens 120 V. Einen solchen Wert eingeben oder die Zelle leeren.'],
-    ['de', 'devices.diversity', '1,4', '„1,4“ ist mehr als 1; erlaubt: 0 bis 1 (höchstens 100\u202f%). Der Gleichzeitigkeitsfaktor ist der gleichzeitig zu erwartende Anteil. '
+    [
+      'de', 'devices.qty', '12,5',
+      '„12,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 12 oder 13 eingeben.',
+    ],
+    [
+      'fr', 'devices.qty', '12,5',
+      '«\u00a012,5\u00a0» n’est pas un nombre entier\u202f; valeur permise\u00a0: un nombre entier (au moins 0). Saisir 12 ou 13.',
+    ],
+    [
+      'de', 'supplies.voltage', '230',
+      '„230“ liegt außerhalb des Bereichs; erlaubt: mehr als 0 und höchstens 120 V. Einen solchen Wert eingeben oder die Zelle leeren.',
+    ],
+    ['de', 'devices.diversity', '1,4',
+      '„1,4“ ist mehr als 1; erlaubt: 0 bis 1 (höchstens 100\u202f%). Der Gleichzeitigkeitsfaktor ist der gleichzeitig zu erwartende Anteil. '
       + 'Manche Unterlagen nennen den Kehrwert: in diesem Fall 0,714 eingeben.'],
-    ['de', 'supplies.target', '80', '„80“ ist mehr als 1; erlaubt: mehr als 0 und höchstens 1 (höchstens 100\u202f%). 80\u202f% oder 0,8 eingeben, wenn 80 von hundert gemeint ist.'],
-    ['fr', 'types.purpose', 'heating', '«\u00a0heating\u00a0» n’est pas dans la liste\u202f; valeurs permises\u00a0: éclairage, terrain, commande, autre. Saisir l’une d’elles ou rien.'],
-    ['de', 'supplies.redundant', 'vielleicht', '„vielleicht“ ist weder ja noch nein; nur diese sind erlaubt. Ja oder nein eingeben oder die Zelle leeren.'],
-    ['de', 'devices.unitDraw', '8,4 lm', '„8,4 lm“ hat die Einheit „lm“, die hier nicht passt; erlaubt: eine Zahl (mindestens 0 mA). Die Zahl allein oder mit mA, A oder W eingeben.'],
-    ['it', 'devices.qty', '12,5', '“12,5” is not a whole number; a whole number (0 or more) is allowed. Type 12 or 13.'],
+    [
+      'de', 'supplies.target', '80',
+      '„80“ ist mehr als 1; erlaubt: mehr als 0 und höchstens 1 (höchstens 100\u202f%). 80\u202f% oder 0,8 eingeben, wenn 80 von hundert gemeint ist.',
+    ],
+    [
+      'fr', 'types.purpose', 'heating',
+      '«\u00a0heating\u00a0» n’est pas dans la liste\u202f; valeurs permises\u00a0: éclairage, terrain, commande, autre. Saisir l’une d’elles ou rien.',
+    ],
+    [
+      'de', 'supplies.redundant', 'vielleicht',
+      '„vielleicht“ ist weder ja noch nein; nur diese sind erlaubt. Ja oder nein eingeben oder die Zelle leeren.',
+    ],
+    [
+      'de', 'devices.unitDraw', '8,4 lm',
+      '„8,4 lm“ hat die Einheit „lm“, die hier nicht passt; erlaubt: eine Zahl (mindestens 0 mA). Die Zahl allein oder mit mA, A oder W eingeben.',
+    ],
+    [
+      'it', 'devices.qty', '12,5',
+      '“12,5” is not a whole number; a whole number (0 or more) is allowed. Type 12 or 13.',
+    ],
   ])('in %s, %s refuses “%s” and says why', (language, path, text, problem) => {
     expect(typed(language, path, text)).toEqual({ ok: false, problem });
   });
@@ -103,7 +129,9 @@ describe('what is written', () => {
     const listed = SHEET_NAMES.flatMap(inputColumns).filter(({ kind }) => kind === 'choice' || kind === 'boolean');
     expect(listed.length).toBeGreaterThan(5);
     fc.assert(fc.property(
-      fc.constantFrom(...listed), fc.constantFrom('en', 'de', 'fr', 'it'), fc.constantFrom('show' as const, 'edit' as const, 'copy' as const), fc.nat(),
+      fc.constantFrom(...listed), fc.constantFrom('en', 'de', 'fr', 'it'), fc.constantFrom(
+        'show' as const, 'edit' as const, 'copy' as const
+      ), fc.nat(),
       (each, language, use, seed) => {
         const values: CellValue[] = each.kind === 'boolean' ? [true, false] : [...each.choices!];
         const value = values[seed % values.length]!;
@@ -116,9 +144,18 @@ describe('what is written', () => {
 
 describe('what a value is held against', () => {
   test.each<[language: string, path: string, value: CellValue, problem: string]>([
-    ['de', 'devices.qty', 2.5, '„2,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 2 oder 3 eingeben.'],
-    ['fr', 'types.purpose', 3, '«\u00a03\u00a0» ne peut pas figurer ici\u202f; valeur permise\u00a0: éclairage, terrain, commande, autre. Saisir une telle valeur ou vider la cellule.'],
-    ['de', 'supplies.peak', 20, '„20“ liegt außerhalb des Bereichs; erlaubt: 1 bis 10. Einen solchen Wert eingeben oder die Zelle leeren.'],
+    [
+      'de', 'devices.qty', 2.5,
+      '„2,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 2 oder 3 eingeben.',
+    ],
+    [
+      'fr', 'types.purpose', 3,
+      '«\u00a03\u00a0» ne peut pas figurer ici\u202f; valeur permise\u00a0: éclairage, terrain, commande, autre. Saisir une telle valeur ou vider la cellule.',
+    ],
+    [
+      'de', 'supplies.peak', 20,
+      '„20“ liegt außerhalb des Bereichs; erlaubt: 1 bis 10. Einen solchen Wert eingeben oder die Zelle leeren.',
+    ],
   ])('in %s, %s refuses %j', (language, path, value, problem) => {
     expect(checkCell(column(path), value, undefined, SPOKEN[language])).toBe(problem);
   });

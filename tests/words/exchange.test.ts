@@ -4,7 +4,9 @@ import {
 } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
-import { equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions } from '../../src/exchange/takeoff/index.ts';
+import {
+  equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
+} from '../../src/exchange/takeoff/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
@@ -13,20 +15,33 @@ import { messagesSaidIn } from '../support/messages.ts';
 import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CSV = [
-  '', 'A\0B', '"D1', 'Ref,Qty\n"D1"x,2', 'Xyz,Uvw', 'Note\nD1', 'Ref,Qty,Ref\nD1,2,D1', 'Ref,Unit draw (kg)\nD1,2', 'Ref,Qty (kg)\nD1,2',
-  'Connected,Demand\n1,2', 'Ref,Qty\nD1,2,3', 'Ref,Qty\nD1,x', 'Ref,Qty\nD1,=NOW()', 'Ref,Qty,Xyz,\nD1,2,u,v\n\nD2,1,u,', 'Ref,Qty\n\n\nD1,2',
+  '', 'A\0B', '"D1', 'Ref,Qty\n"D1"x,2', 'Xyz,Uvw', 'Note\nD1', 'Ref,Qty,Ref\nD1,2,D1', 'Ref,Unit draw (kg)\nD1,2',
+  'Ref,Qty (kg)\nD1,2',
+  'Connected,Demand\n1,2', 'Ref,Qty\nD1,2,3', 'Ref,Qty\nD1,x', 'Ref,Qty\nD1,=NOW()',
+  'Ref,Qty,Xyz,\nD1,2,u,v\n\nD2,1,u,', 'Ref,Qty\n\n\nD1,2',
   `Ref,Unit draw\n${'D1,8.4 W\n'.repeat(22)}`, `Ref\n${'D1\n'.repeat(100_001)}`, `Ref\n${','.repeat(16_384)}`,
 ];
 
 const schedule = (rest: string) => `{"format":"elv-load-schedule","version":2${rest}}`;
 const JSON_TEXTS = [
-  '{"a": xyz}', '{"a": 1.}', '{"a": 1,}', '{"a": }', '{"a" 1}', '{"a": 1 "b": 2}', '{"a": 1', '[1', '{} {}', '{/* */}', '{"a": "b\n"}',
-  '{"a": 1e}', '{"a": "\\u12"}', '{"a": "\\x"}', '{"a": "\u0001"}', '['.repeat(101), '{"a": 1, "a": 2}', '<!doctype html><p>', '{}',
-  '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}', '{"format":"elv-load-schedule","version":0.5}',
-  schedule(''), schedule(',"sheets":[],"details":null,"accepted":{},"revisions":"x"'), schedule(',"sheets":{"devices":1,"types":[true]}'),
-  schedule(',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
-  schedule(',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true}]'),
-  schedule(',"sheets":{},"accepted":[{"sheet":"feeds","tag":"Xyz","rule":"xyz-uvw","reason":"x","name":"x","date":"x"}]'),
+  '{"a": xyz}', '{"a": 1.}', '{"a": 1,}', '{"a": }', '{"a" 1}', '{"a": 1 "b": 2}', '{"a": 1', '[1', '{} {}', '{/* */}',
+  '{"a": "b\n"}',
+  '{"a": 1e}', '{"a": "\\u12"}', '{"a": "\\x"}', '{"a": "\u0001"}', '['.repeat(101), '{"a": 1, "a": 2}',
+  '<!doctype html><p>', '{}',
+  '{"format":"elv-load-schedule"}', '{"format":"elv-load-schedule","version":99}',
+  '{"format":"elv-load-schedule","version":0.5}',
+  schedule(''), schedule(
+    ',"sheets":[],"details":null,"accepted":{},"revisions":"x"'
+  ), schedule(',"sheets":{"devices":1,"types":[true]}'),
+  schedule(
+    ',"sheets":{"devices":[{"qty":[1]},{"qty":"x"},{"qty":"=NOW("}]}'
+  ), schedule(',"sheets":{"devices":[{"qty":"=NOW()"}]}'),
+  schedule(
+    ',"sheets":{},"details":{"project":[]},"accepted":[{"sheet":"xyz","value":{},"key":1,"row":0.5}],"revisions":[{"revision":true}]'
+  ),
+  schedule(
+    ',"sheets":{},"accepted":[{"sheet":"feeds","tag":"Xyz","rule":"xyz-uvw","reason":"x","name":"x","date":"x"}]'
+  ),
   schedule(`,"sheets":{"devices":[${'{},'.repeat(100_000)}{}]}`),
   schedule(',"xyz":1,"sheets":{"xyz":[],"devices":[{"xyz":1,"unitDraw":"8.4 W"}]},"details":{"xyz":1}'),
 ];
@@ -38,7 +53,9 @@ const LISTS: (readonly [string, Partial<TakeoffOptions>?])[] = [
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty\nXylo;1\nZzzz;2\nUuuu;3\nXylo 4;4', {
-    decisions: { names: { xylo: { type: 'Xylo 4' }, zzzz: 'leave-out', uuuu: { type: 'Vvvv' } }, lines: { 5: 'leave-out' } },
+    decisions: {
+      names: { xylo: { type: 'Xylo 4' }, zzzz: 'leave-out', uuuu: { type: 'Vvvv' } }, lines: { 5: 'leave-out' },
+    },
   }],
 ];
 
@@ -48,7 +65,9 @@ function problemsOf(read: { readonly ok: true } | Unreadable): string[] {
 
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
 async function everythingSaid(words: Words): Promise<string[]> {
-  const said = [...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!), ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2), words))];
+  const said = [
+    ...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!), ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2), words))
+  ];
   for (const text of CSV) {
     const read = readCsv(text, undefined, undefined, words);
     said.push(...read.ok ? read.notes : problemsOf(read));
@@ -65,7 +84,10 @@ async function everythingSaid(words: Words): Promise<string[]> {
     const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: {} }).snapshot);
     document.perform(takeoffChanges(document, read, words));
     const notes = document.rows('types').map(({ cells }) => cells.note as string);
-    said.push(...read.lines.map(({ reason }) => reason), ...read.notes, equationOf(read.sums, words), takeoffLabel(read, words), ...notes);
+    said.push(
+      ...read.lines.map(({ reason }) => reason), ...read.notes, equationOf(read.sums, words), takeoffLabel(read, words),
+      ...notes
+    );
   }
   for (const bytes of workbooks()) {
     const read = openWorkbook(bytes, words);
@@ -80,13 +102,17 @@ function workbooks(): Uint8Array[] {
   const good = makeWorkbook({ L1: { rows: [['D1', 1]] } });
   const zeros = new Uint8Array(70 * 1024 * 1024);
   return [
-    new Uint8Array(21 * 1024 * 1024), Uint8Array.of(0xd0, 0xcf), Uint8Array.of(1, 2), good, good.slice(0, 200), makeWorkbook({}),
+    new Uint8Array(21 * 1024 * 1024), Uint8Array.of(0xd0, 0xcf), Uint8Array.of(1, 2), good, good.slice(0, 200),
+    makeWorkbook({}),
     makeWorkbook({ L1: { rows: [['D1']] } }, { 'xl/sharedStrings.xml': zeros }),
     makeWorkbook({ L1: { xml: '<row r="1"><c r="A1"><v>1</v></c><c r="XFD1048576"><v>1</v></c></row>' } }),
   ];
 }
 
-/** What is not reached above: a fault that both readers of JSON would have to see differently, or that only the library knows. */
+/**
+ * What is not reached above: a fault that both readers of JSON would have to see differently, or that only the library
+ * knows.
+ */
 const UNREACHED = new Set([
   'There is something that is not JSON; put it right.', 'The file is not JSON: {fault}. Put that right.',
   'There is a number that JSON does not know; write it as 12.5.',
@@ -100,7 +126,8 @@ describe('in a language that nobody speaks', () => {
     const said = await everythingSaid(words);
     expect(said.length).toBeGreaterThan(150);
     expect(said.filter((text) => /\p{L}/u.test(outside(text).left))).toEqual([]);
-    expect(messagesSaidIn('src/exchange/').filter((message) => !messages.has(message) && !UNREACHED.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/exchange/').filter((message) => !messages.has(message) && !UNREACHED.has(message)))
+      .toEqual([]);
   });
 });
 

@@ -9,9 +9,15 @@ import { idAt, typeFormula } from '../support/schedules.ts';
 
 /** A small schedule in which every figure is known and every name is a letter with digits. */
 const SHEETS: Content['sheets'] = {
-  types: [{ type: 'T1', power: 12.5, load: 'power', minVoltage: 19.2, diversity: 0.75 }, { type: 'T2', draw: 8.5, purpose: 'control' }],
+  types: [
+    { type: 'T1', power: 12.5, load: 'power', minVoltage: 19.2, diversity: 0.75 },
+    { type: 'T2', draw: 8.5, purpose: 'control' },
+  ],
   supplies: [
-    { rail: 'R1', rated: 10, units: 2, redundant: true, fuse: 12.5, efficiency: 0.92, enclosure: 'E1', fullUpTo: 45, lessPerKelvin: 0.025 },
+    {
+      rail: 'R1', rated: 10, units: 2, redundant: true, fuse: 12.5, efficiency: 0.92, enclosure: 'E1', fullUpTo: 45,
+      lessPerKelvin: 0.025,
+    },
     { rail: 'R2', rated: 5, redundant: true },
     { rail: 'R3', rated: 2.5 },
   ],
@@ -19,7 +25,10 @@ const SHEETS: Content['sheets'] = {
   conductors: [{ conductor: 'C1', size: 1.5, resistance: 12.1, maxCurrent: 15.5 }],
   runs: [{ run: 'L1', rail: 'R1', branch: 'B1', conductor: 'C1', length: 42.5, protection: 4 }],
   contacts: [{ contact: 'K1', resistive: 16, lamp: 10, inrush: 165 }],
-  outputs: [{ output: 'Q1', contact: 'K1', kind: 'lamp', qty: 4, power: 57.5, inrush: 12.5, feed: 'F1' }, { output: 'Q2', contact: 'K1', feed: 'F1' }],
+  outputs: [
+    { output: 'Q1', contact: 'K1', kind: 'lamp', qty: 4, power: 57.5, inrush: 12.5, feed: 'F1' },
+    { output: 'Q2', contact: 'K1', feed: 'F1' },
+  ],
   feeds: [{ feed: 'F1', rated: 16 }],
   enclosures: [{ enclosure: 'E1', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 7.5, ambient: 35 }],
   devices: [
@@ -71,9 +80,18 @@ describe('an explanation', () => {
   // The figures by hand: 3 × 12.5 W ÷ 24 V is 520.83 mA each; 10 A × (2 − 1) × 1 in an enclosure that stays below 45
   // °C.
   test.each<[locale: string, sheet: 'devices' | 'supplies' | 'branches', key: string, text: string]>([
-    ['de', 'devices', 'unitDraw', 'Stromaufnahme je Gerät = Leistung des Gerätetyps T1 ÷ Spannung der Versorgung R1 × 1000 = 12,50\u00a0W ÷ 24,0\u00a0V × 1000 = 520,8\u00a0mA'],
-    ['fr', 'devices', 'demand', 'Courant demandé = courant raccordé × facteur de simultanéité = 1,56\u00a0A × 75\u202f% = 1,17\u00a0A'],
-    ['de', 'supplies', 'connected', 'Anschlussstrom = Summe der Anschlussströme der Gerätezeilen, die sie nennen = 3 Gerätezeilen, davon 1 nicht bekannt = ≥ 1,58\u00a0A'],
+    [
+      'de', 'devices', 'unitDraw',
+      'Stromaufnahme je Gerät = Leistung des Gerätetyps T1 ÷ Spannung der Versorgung R1 × 1000 = 12,50\u00a0W ÷ 24,0\u00a0V × 1000 = 520,8\u00a0mA',
+    ],
+    [
+      'fr', 'devices', 'demand',
+      'Courant demandé = courant raccordé × facteur de simultanéité = 1,56\u00a0A × 75\u202f% = 1,17\u00a0A',
+    ],
+    [
+      'de', 'supplies', 'connected',
+      'Anschlussstrom = Summe der Anschlussströme der Gerätezeilen, die sie nennen = 3 Gerätezeilen, davon 1 nicht bekannt = ≥ 1,58\u00a0A',
+    ],
     ['fr', 'branches', 'cables', 'Liaisons = nombre de liaisons qui la nomment = 1 liaison = 1'],
   ])('in %s of %s.%s', async (locale, sheet, key, text) => {
     const schedule = speaking(await loadWords(locale));
@@ -93,17 +111,24 @@ describe('the room that is left', () => {
 
   // 10 A, 8 A to the target, less 3 × 390.625 mA and 2 × 8.5 mA × 0.5, by 390.625 mA: 22 and 17.
   test.each([
-    ['de', 'Platz für weitere Geräte vom Typ T1 bis zum nutzbaren Strom: höchstens 22, bis zum Zielwert: höchstens 17.'],
-    ['fr', 'Place pour d’autres appareils du type T1 avant le courant utilisable\u00a0: au plus 22, avant la cible\u00a0: au plus 17.'],
+    [
+      'de', 'Platz für weitere Geräte vom Typ T1 bis zum nutzbaren Strom: höchstens 22, bis zum Zielwert: höchstens 17.',
+    ],
+    [
+      'fr',
+      'Place pour d’autres appareils du type T1 avant le courant utilisable\u00a0: au plus 22, avant la cible\u00a0: au plus 17.',
+    ],
   ])('on a supply in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
-    expect(schedule.room('supplies', idAt(schedule, 'supplies'), idAt(schedule, 'types'))?.sentence).toContain(sentence);
+    expect(schedule.room('supplies', idAt(schedule, 'supplies'), idAt(schedule, 'types'))?.sentence)
+      .toContain(sentence);
   });
 });
 
 describe('a formula that cannot stand', () => {
   const REFUSED = [
-    '=NOW()', '=OFFSET(D1;1;1)', '=VLOOKUP(1;D1;1)', '="', '=D:D', '=NIX(1)', '=(1', '=1+++++++++++1', '=nowhere!A1', '=ZZ1', '=runs!AB1', '=A99',
+    '=NOW()', '=OFFSET(D1;1;1)', '=VLOOKUP(1;D1;1)', '="', '=D:D', '=NIX(1)', '=(1', '=1+++++++++++1', '=nowhere!A1',
+    '=ZZ1', '=runs!AB1', '=A99',
     '=A1:types!A1', `=${'1+'.repeat(1001)}1`, '=⟦⟧', '=1;2;', '=SUM()', `=${'('.repeat(60)}1${')'.repeat(60)}`,
   ];
 

@@ -24,40 +24,73 @@ const rated = (...formulas: string[]) => formulas.map((formula, row) => ({ rail:
 /** What the cases of the rules leave unsaid: other faults of formulas, other remedies, rows without a tag. */
 const MORE: readonly Content['sheets'][] = [
   {
-    supplies: rated('=0-1', '=SQRT(0-1)', '="x"', '=[supplies.voltage#6]', '=[supplies.rated#5]', '=MATCH(9;[supplies.rated#1:#2];0)', '=10/4', '=ROUND(1;2;3)', '=LX*2',
+    supplies: rated('=0-1', '=SQRT(0-1)', '="x"', '=[supplies.voltage#6]', '=[supplies.rated#5]',
+      '=MATCH(9;[supplies.rated#1:#2];0)', '=10/4', '=ROUND(1;2;3)', '=LX*2',
       '=[supplies.rated#2]'),
     devices: [{ ref: 'D1', rail: 'L9', qty: 1, unitDraw: 10 }],
   },
-  { devices: [{ qty: '=[unitDraw]' }, { ref: 'D2', qty: 1 }, { ref: 'D3', qty: 1, rail: 'L1', type: 'T' }], types: [{ type: 'T', power: 5 }] },
-  { devices: [{}, { ref: 'D1', note: 'spare' }, { note: 'spare' }], types: [{ draw: 1 }], supplies: [{ rated: 1 }], branches: [{ limit: 1 }], runs: [{ length: 1 }] },
-  { conductors: [{ resistance: 1 }], outputs: [{ power: 1 }], contacts: [{ lamp: 1 }], feeds: [{ rated: 1 }], enclosures: [{ height: 1 }] },
-  { types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }], devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }] },
+  {
+    devices: [{ qty: '=[unitDraw]' }, { ref: 'D2', qty: 1 }, { ref: 'D3', qty: 1, rail: 'L1', type: 'T' }],
+    types: [{ type: 'T', power: 5 }],
+  },
+  {
+    devices: [{}, { ref: 'D1', note: 'spare' }, { note: 'spare' }], types: [{ draw: 1 }], supplies: [{ rated: 1 }],
+    branches: [{ limit: 1 }], runs: [{ length: 1 }],
+  },
+  {
+    conductors: [{ resistance: 1 }], outputs: [{ power: 1 }], contacts: [{ lamp: 1 }], feeds: [{ rated: 1 }],
+    enclosures: [{ height: 1 }],
+  },
+  {
+    types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }],
+    devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
+  },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
   {
-    types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1, maxCurrent: 20 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }, { run: 'W2', rail: 'L1', conductor: 'C', length: 50, protection: 20 }],
-    devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' }, { ref: 'D2', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W2' }],
+    types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [
+      { conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1, maxCurrent: 20 },
+    ],
+    runs: [
+      { run: 'W1', rail: 'L1', conductor: 'C', length: 50 },
+      { run: 'W2', rail: 'L1', conductor: 'C', length: 50, protection: 20 },
+    ],
+    devices: [
+      { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
+      { ref: 'D2', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W2' },
+    ],
   },
   {
     types: [{ type: 'T', minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10 }],
     conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 1 }, { conductor: 'X', resistance: 1, maxCurrent: 10 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [
+      { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
+    ],
   },
   { conductors: [{ conductor: 'C', resistance: -1 }], contacts: [{ contact: 'K', lamp: -1 }] },
   // A total that a row feeds and reads, and a formula that reads that row.
   {
     supplies: [{ rail: 'L1', rated: 10 }],
-    devices: [{ ref: 'D1', rail: 'L1', unitDraw: 10, qty: '=[supplies.connected#1]' }, { ref: 'D2', qty: '=[devices.qty@D1]' }],
+    devices: [
+      { ref: 'D1', rail: 'L1', unitDraw: 10, qty: '=[supplies.connected#1]' }, { ref: 'D2', qty: '=[devices.qty@D1]' },
+    ],
   },
   ...[0.5, 2].map((factor) => ({
-    supplies: [{ rail: 'L1', rated: 10, measuredCurrent: factor, measuredVoltage: 24 * factor }], conductors: [{ conductor: 'C', resistance: 10 }],
+    supplies: [
+      { rail: 'L1', rated: 10, measuredCurrent: factor, measuredVoltage: 24 * factor },
+    ], conductors: [{ conductor: 'C', resistance: 10 }],
     types: [{ type: 'T', draw: 1000 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50, measuredCurrent: factor, measuredVoltage: 23 * factor }],
+    runs: [
+      { run: 'W1', rail: 'L1', conductor: 'C', length: 50, measuredCurrent: factor, measuredVoltage: 23 * factor },
+    ],
     devices: [{ ref: 'D1', qty: 1, rail: 'L1', run: 'W1', type: 'T' }],
   })),
   {
-    types: [{ type: 'T', minVoltage: 25 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' }],
+    types: [{ type: 'T', minVoltage: 25 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [{
+      conductor: 'C', resistance: 10,
+    }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [
+      { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
+    ],
   },
 ];
 
@@ -81,12 +114,14 @@ function saidOf(schedules: readonly Content[], words: Words): string[] {
   });
 }
 
-const ofCases = (): Content[] => [...CASES.map(({ sheets }) => sheets), ...MORE].map((sheets) => ({ details: {}, sheets }));
+const ofCases = (): Content[] =>
+  [...CASES.map(({ sheets }) => sheets), ...MORE].map((sheets) => ({ details: {}, sheets }));
 
 /** Tags and texts that a person put in, which no language translates; not the values of a list. */
 const DATA = new Set([...ofCases(), demoContent()].flatMap(({ sheets }) => SHEET_NAMES.flatMap((sheet) =>
   (sheets[sheet] ?? []).flatMap((row) => Object.entries(row).flatMap(([key, value]) =>
-    typeof value === 'string' && findColumn(sheet, key) !== undefined && columnOf(sheet, key).kind !== 'choice' ? [value] : [])))));
+    typeof value === 'string' && findColumn(sheet, key) !== undefined
+      && columnOf(sheet, key).kind !== 'choice' ? [value] : [])))));
 const ANY_DATA = new RegExp(String.raw`(?<![\p{L}\d])(?:${[...DATA].sort((one, other) => other.length - one.length)
   .map((each) => each.replaceAll(/[.*+?^${}()|[\]\\]/g, String.raw`\$&`)).join('|')})(?![\p{L}\d])`, 'gu');
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
@@ -106,7 +141,8 @@ describe('in a language that nobody speaks', () => {
     const said = saidOf([...ofCases(), demoContent()], words);
     expect(said.length).toBeGreaterThan(400);
     expect(said.filter((text) => /\p{L}/u.test(withoutData(outside(text).left)))).toEqual([]);
-    expect(messagesSaidIn('src/findings/').filter((message) => !messages.has(message) && !UNREACHED.has(message))).toEqual([]);
+    expect(messagesSaidIn('src/findings/').filter((message) => !messages.has(message) && !UNREACHED.has(message)))
+      .toEqual([]);
   });
 });
 
@@ -124,7 +160,9 @@ describe.each(['de', 'fr'])('in %s', (language) => {
   test('every finding has the figures that it has in English', async () => {
     const words = await loadWords(language);
     for (const { rule, sheets, message } of CASES) {
-      const found = new LoadSchedule({ details: {}, sheets }, { words }).findings.filter((finding) => finding.rule === rule);
+      const found = new LoadSchedule(
+        { details: {}, sheets }, { words }
+      ).findings.filter((finding) => finding.rule === rule);
       expect(found.map((finding) => figuresOf(finding.message)), rule).toContainEqual(figuresOf(message));
     }
   });

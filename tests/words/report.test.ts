@@ -5,7 +5,9 @@ import { describe, expect, test } from 'vitest';
 import { readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, type Report } from '../../src/report/index.ts';
+import {
+  buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, type Report,
+} from '../../src/report/index.ts';
 import type { ReportCell } from '../../src/report/model/index.ts';
 import { ENGLISH, loadWords, type Words } from '../../src/words/index.ts';
 import { demoContent } from '../report/demo.ts';
@@ -14,7 +16,10 @@ import { outside, PSEUDO } from '../support/pseudo-words.ts';
 
 const OPTIONS = { generated: '2026-11-25' };
 
-/** A demo with all that a load table can say: a finding accepted and grown worse, a row on no rail, a run without working voltage. */
+/**
+ * A demo with all that a load table can say: a finding accepted and grown worse, a row on no rail, a run without
+ * working voltage.
+ */
 function present(words: Words): LoadSchedule {
   const schedule = new LoadSchedule(demoContent(), { words });
   const over = schedule.findings.find(({ rule }) => rule === 'supply-over-usable')!;
@@ -37,7 +42,9 @@ function older(words: Words): LoadSchedule {
   devices.push(first!);
   devices.splice(10, 1);
   return new LoadSchedule({
-    ...content, details: { ...content.details, revision: 'B', date: '2026-10-02' }, sheets: { ...content.sheets, devices: [...devices, { ref: 'X-1', qty: 2 }] },
+    ...content, details: { ...content.details, revision: 'B', date: '2026-10-02' }, sheets: {
+      ...content.sheets, devices: [...devices, { ref: 'X-1', qty: 2 }],
+    },
   }, { words });
 }
 
@@ -54,7 +61,10 @@ function reportIn(words: Words): Report {
 const { details, revisions = [], sheets, accepted = [] } = demoContent();
 const entered: readonly unknown[] = [details, ...revisions, ...accepted, ...Object.values(sheets).flat()]
   .flatMap((part: object): unknown[] => Object.values(part));
-const DATA = [...new Set(entered.filter((value) => typeof value === 'string' && value.length > 1) as string[]), 'on order', 'N. N.', 'X-1']
+const DATA = [
+  ...new Set(entered.filter((value) => typeof value === 'string' && value.length > 1) as string[]), 'on order', 'N. N.',
+  'X-1',
+]
   .sort((one, other) => other.length - one.length);
 const ANY_DATA = new RegExp(DATA.map((text) => text.replaceAll(/[\\^$.*+?()[\]{}|]/g, '\\$&')).join('|'), 'gu');
 const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
@@ -68,30 +78,40 @@ function textsOf(page: string): string[] {
   const visit = (node: DefaultTreeAdapterTypes.Node): void => {
     if (node.nodeName === 'style' || node.nodeName === 'template') return;
     if (node.nodeName === '#text') texts.push((node as DefaultTreeAdapterTypes.TextNode).value);
-    if ('attrs' in node) texts.push(...node.attrs.filter(({ name }) => ['aria-label', 'title'].includes(name)).map(({ value }) => value));
+    if ('attrs' in node) {
+      texts.push(...node.attrs.filter(({ name }) => ['aria-label', 'title'].includes(name)).map(({ value }) => value));
+    }
     if ('childNodes' in node) node.childNodes.forEach(visit);
   };
   visit(parse(page));
-  const feet = [...page.matchAll(/content: (.*?); width/g)].map(([, content]) => content!.replaceAll(/counter\(\w+\)|\\a |\\([0-9a-f]+) /g,
+  const feet = [...page.matchAll(/content: (.*?); width/g)]
+    .map(([, content]) => content!.replaceAll(/counter\(\w+\)|\\a |\\([0-9a-f]+) /g,
     (_all, code?: string) => code === undefined ? ' ' : String.fromCodePoint(parseInt(code, 16))));
   return [...texts, ...feet].filter((text) => text.trim() !== '');
 }
 
-/** Every text that stands in a worksheet, its name, and the words in its formulas; not the schedule that the workbook carries. */
+/**
+ * Every text that stands in a worksheet, its name, and the words in its formulas; not the schedule that the workbook
+ * carries.
+ */
 async function workbookTexts(schedule: LoadSchedule): Promise<string[]> {
   const files = unzipSync(await loadTableXlsx(schedule, buildReport(schedule, OPTIONS)));
   const text = (path: string) => new TextDecoder().decode(files[path]);
   const names = [...text('xl/workbook.xml').matchAll(/<sheet name="([^"]*)"/g)].map(([, name]) => name!);
   expect(new Set(names).size).toBe(names.length);
   const sheets = names.slice(0, -1).map((_name, index) => text(`xl/worksheets/sheet${index + 1}.xml`));
-  const cells = sheets.flatMap((sheet) => [...sheet.matchAll(/<(?:t|v)[^>]*>([^<]*[^<\d.-][^<]*)</g)].map(([, cell]) => cell!));
+  const cells = sheets.flatMap((sheet) => [
+    ...sheet.matchAll(/<(?:t|v)[^>]*>([^<]*[^<\d.-][^<]*)</g)
+  ].map(([, cell]) => cell!));
   const quoted = sheets.flatMap((sheet) => [...sheet.matchAll(/<f>([^<]*)</g)].flatMap(([, formula]) =>
     [...formula!.matchAll(/&quot;(.*?)&quot;/g)].map(([, words]) => words!)));
-  return [...names.slice(0, -1), ...cells, ...new Set(quoted)].map((each) => each.replaceAll('&amp;', '&').replaceAll('&gt;', '>').replaceAll('&lt;', '<'));
+  return [...names.slice(0, -1), ...cells, ...new Set(quoted)]
+    .map((each) => each.replaceAll('&amp;', '&').replaceAll('&gt;', '>').replaceAll('&lt;', '<'));
 }
 
 /** Whether a text has something besides what a person put in and what is the same in every language. */
-const has = (pattern: RegExp, text: string): boolean => pattern.test(text) && pattern.test(withoutData(text).replace(SAME, ' '));
+const has = (pattern: RegExp, text: string): boolean => pattern.test(text)
+  && pattern.test(withoutData(text).replace(SAME, ' '));
 
 describe('in a language that nobody speaks', () => {
   /** What has words outside of the brackets, which lines of one sentence share. */
@@ -138,22 +158,26 @@ describe.each(['de', 'fr'])('in %s', (language) => {
   });
 
   test('figures have a decimal comma, and are those of the English table', async () => {
-    const cellsOf = ({ sections }: Report) => tablesOf(sections).flatMap(({ rows }) => rows.flatMap(({ cells }) => cells));
+    const cellsOf = ({ sections }: Report) =>
+      tablesOf(sections).flatMap(({ rows }) => rows.flatMap(({ cells }) => cells));
     const [spoken, english] = [cellsOf(reportIn(await loadWords(language))), cellsOf(reportIn(ENGLISH))];
     const numbers = spoken.filter(({ kind }) => kind === 'number').map(({ text }) => text);
     expect(numbers.filter((text) => has(/\d\.\d/, text))).toEqual([]);
     expect(numbers.filter((text) => /\d,\d/.test(text)).length).toBeGreaterThan(500);
     const isFigure = ({ kind, text }: ReportCell) => kind === 'number' && /^[≥≤−]?\d/.test(text);
-    expect(spoken.map((cell) => isFigure(cell) ? cell.text.replace(',', '.') : '')).toEqual(english.map((cell) => isFigure(cell) ? cell.text : ''));
+    expect(spoken.map((cell) => isFigure(cell) ? cell.text.replace(',', '.') : ''))
+      .toEqual(english.map((cell) => isFigure(cell) ? cell.text : ''));
     expect(spoken.map(({ state }) => state)).toEqual(english.map(({ state }) => state));
   });
 
   test('sentences, explanations and pictures have a decimal comma as well', async () => {
     const { sections } = reportIn(await loadWords(language));
     const textsIn = (...names: string[]) =>
-      tablesOf(sections.filter(({ name }) => names.includes(name))).flatMap(({ rows }) => rows.map(({ cells }) => cells));
+      tablesOf(sections.filter(({ name }) => names.includes(name)))
+        .flatMap(({ rows }) => rows.map(({ cells }) => cells));
     const explained = textsIn('explanations').flatMap((cells) => [cells[3]!.text, cells[4]!.text]);
-    const found = textsIn('findings', 'accepted', 'notes').flatMap((cells) => cells.filter(({ kind }) => kind === 'text').map(({ text }) => text));
+    const found = textsIn('findings', 'accepted', 'notes')
+      .flatMap((cells) => cells.filter(({ kind }) => kind === 'text').map(({ text }) => text));
     const drawn = sections.flatMap(({ pictures = [] }) => pictures)
       .flatMap((svg) => [...svg.matchAll(/>([^<]+)</g)].map(([, text]) => text!));
     const said = [...explained, ...found, ...drawn, ...tablesOf(sections).map(({ sentence = '' }) => sentence)];
@@ -172,7 +196,9 @@ describe.each(['de', 'fr'])('in %s', (language) => {
 
   test('a page is read back', async () => {
     const schedule = present(await loadWords(language));
-    const read = readSchedule(loadTableHtml(buildReport(schedule, OPTIONS), { schedule: writeSchedule(schedule.content()) }));
+    const read = readSchedule(
+      loadTableHtml(buildReport(schedule, OPTIONS), { schedule: writeSchedule(schedule.content()) })
+    );
     expect(read.ok && writeSchedule(read.content)).toBe(writeSchedule(schedule.content()));
   });
 });

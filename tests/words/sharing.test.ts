@@ -11,7 +11,9 @@ import { saidMessages } from '../support/messages.ts';
 import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const TYPES: readonly Cells[] = [
-  { type: 'T1', purpose: 'lighting', draw: 500, nodes: 0 }, { type: 'T2', purpose: 'control', draw: 100, nodes: 1 }, { type: 'T3', draw: 100, nodes: 60 },
+  {
+    type: 'T1', purpose: 'lighting', draw: 500, nodes: 0,
+  }, { type: 'T2', purpose: 'control', draw: 100, nodes: 1 }, { type: 'T3', draw: 100, nodes: 60 },
   { type: 'T4', purpose: 'lighting', draw: 3000, nodes: 0.5 }, { type: 'T5' },
 ];
 const OUTPUTS: readonly Cells[] = [{ output: 'Q1', contact: 'K1' }, { output: 'Q2' }, {}, { note: 'spare' }];
@@ -22,33 +24,54 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
     request: { over: 'branches' },
     sheets: {
       types: TYPES, outputs: OUTPUTS, branches: [{ branch: 'B1', limit: '=1/0' }, { branch: 'B2', limit: 50 }],
-      devices: [{ type: 'T1', qty: 1 }, { type: 'T2' }, { type: 'T3', qty: 2 }, { type: 'T9', qty: 1 }, { ref: 'D1', type: 'T2', qty: 9 }],
+      devices: [
+        { type: 'T1', qty: 1 }, { type: 'T2' }, { type: 'T3', qty: 2 }, { type: 'T9', qty: 1 },
+        { ref: 'D1', type: 'T2', qty: 9 },
+      ],
     },
   },
-  { request: { over: 'branches', wholeRows: true }, sheets: { types: TYPES, branches: [{ branch: 'B1', limit: 5 }], devices: [{ type: 'T2', qty: 9 }] } },
+  {
+    request: { over: 'branches', wholeRows: true },
+    sheets: { types: TYPES, branches: [{ branch: 'B1', limit: 5 }], devices: [{ type: 'T2', qty: 9 }] },
+  },
   {
     request: { over: 'branches', keepPlaced: true },
-    sheets: { types: TYPES, branches: [{ branch: 'B1', limit: 50 }], devices: [{ type: 'T9', qty: 1, branch: 'B1' }, { ref: 'D2', type: 'T2', qty: 9 }] },
+    sheets: {
+      types: TYPES, branches: [{ branch: 'B1', limit: 50 }],
+      devices: [{ type: 'T9', qty: 1, branch: 'B1' }, { ref: 'D2', type: 'T2', qty: 9 }],
+    },
   },
-  { request: { over: 'branches' }, sheets: { types: TYPES, branches: [{ branch: 'B1' }], devices: [{ type: 'T2', qty: 9 }] } },
+  {
+    request: { over: 'branches' },
+    sheets: { types: TYPES, branches: [{ branch: 'B1' }], devices: [{ type: 'T2', qty: 9 }] },
+  },
   {
     request: { over: 'supplies' },
     sheets: {
       types: TYPES, supplies: [{ rail: 'L1', rated: 2.5 }, { rail: 'L2' }], runs: [{ run: 'W1' }, { run: 'W2' }],
       devices: [
-        { type: 'T4', qty: 1 }, { type: 'T1', qty: 3, run: 'W1' }, { type: 'T2', qty: 1, run: 'W1' }, { type: 'T4', qty: 2, run: 'W2' }, { type: 'T5', qty: 1 },
+        { type: 'T4', qty: 1 }, {
+          type: 'T1', qty: 3, run: 'W1',
+        }, { type: 'T2', qty: 1, run: 'W1' }, { type: 'T4', qty: 2, run: 'W2' }, { type: 'T5', qty: 1 },
         { type: 'T2', qty: 1, unitDraw: 0 },
       ],
     },
   },
-  { request: { over: 'supplies', wholeRows: true }, sheets: { types: TYPES, supplies: [{ rail: 'L1', rated: 2.5 }], devices: [{ type: 'T1', qty: 9 }] } },
+  {
+    request: { over: 'supplies', wholeRows: true },
+    sheets: { types: TYPES, supplies: [{ rail: 'L1', rated: 2.5 }], devices: [{ type: 'T1', qty: 9 }] },
+  },
   { request: { over: 'supplies' }, sheets: { types: TYPES, devices: [{ type: 'T2', qty: 3 }] } },
   {
     request: { over: 'supplies', keepPlaced: true },
     sheets: {
-      types: TYPES, supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control' }], runs: [{ run: 'W1' }],
+      types: TYPES, supplies: [
+        { rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control' },
+      ], runs: [{ run: 'W1' }],
       devices: [
-        { type: 'T1', qty: 1, rail: 'L1' }, { type: 'T2', qty: 1, rail: 'L1' }, { type: 'T5', qty: 1, rail: 'L2' }, { type: 'T2', qty: 1, rail: 'L3', run: 'W1' }, { type: 'T2', qty: 40, run: 'W1' },
+        { type: 'T1', qty: 1, rail: 'L1' }, { type: 'T2', qty: 1, rail: 'L1' }, { type: 'T5', qty: 1, rail: 'L2' }, {
+          type: 'T2', qty: 1, rail: 'L3', run: 'W1',
+        }, { type: 'T2', qty: 40, run: 'W1' },
       ],
     },
   },
@@ -67,12 +90,18 @@ const HARD: (typeof SCHEDULES)[number] = {
 /** Whatever is said of these schedules when they are shared out and sized, and of pieces for which there is no room. */
 async function everythingSaid(words: Words): Promise<string[]> {
   const said: string[] = [];
-  for (const { request, sheets } of [...SCHEDULES, HARD, { request: { over: 'supplies' as const }, sheets: demoContent().sheets }]) {
+  for (
+    const { request, sheets } of [
+      ...SCHEDULES, HARD, { request: { over: 'supplies' as const }, sheets: demoContent().sheets },
+    ]
+  ) {
     const schedule = new LoadSchedule({ details: {}, sheets }, { words });
     const sharing = await shareOut(readSharing(schedule, request), { milliseconds: 500 });
     said.push(...sharing.notes.map((note) => noteSentence(note, words)));
     said.push(...sharing.fillings.map(({ serves }) => servedText(serves, words)));
-    said.push(...sharing.leftOut.map((left) => leftOutSentence(sharing.over, left, words)), rowNames(sharing.leftOut, words, 1));
+    said.push(
+      ...sharing.leftOut.map((left) => leftOutSentence(sharing.over, left, words)), rowNames(sharing.leftOut, words, 1)
+    );
     const lists = { ratings: [1.25, 2.5], ways: [4, 8] };
     for (const milliseconds of [300, 0]) {
       said.push(...(await sizePanel(schedule, { lists, milliseconds })).flatMap(({ item, why }) => [item, why]));
@@ -83,13 +112,17 @@ async function everythingSaid(words: Words): Promise<string[]> {
     const place = { row: 0, id: 0, ref: null, qty: 1, code: 'no-room' as const };
     for (const of of ['run', 'row', 'device'] as const) {
       const piece = { of, size: 1.5, most: 1 };
-      said.push(leftOutSentence(over, { ...place, piece }, words), leftOutSentence(over, { ...place, code: 'too-large', piece }, words));
+      said.push(
+        leftOutSentence(over, { ...place, piece }, words),
+        leftOutSentence(over, { ...place, code: 'too-large', piece }, words)
+      );
     }
   }
   return [...said, ...sizingCsv([], words).trim().split(',')];
 }
 
-test('in a language that nobody speaks, everything is said through the words, and every message is among it', async () => {
+test('in a language that nobody speaks, everything is said through the words, and every message is among it',
+  async () => {
   const { words, messages } = recordedWords();
   const said = await everythingSaid(words);
   expect(said.length).toBeGreaterThan(100);
@@ -116,6 +149,10 @@ test('German and French sentences of one sharing, word for word', async () => {
     const sharing = await shareOut(readSharing(new LoadSchedule({ details: {}, sheets }, { words }), request));
     return leftOutSentence(sharing.over, sharing.leftOut[0]!, words);
   };
-  expect(await of('de')).toBe('Die Zeile braucht 9 Teilnehmer; eine Buslinie hat höchstens Platz für 5 Teilnehmer. Die Zeile teilen oder eine größere Buslinie eintragen.');
-  expect(await of('fr')).toBe('La ligne demande 9 participants\u202f; une ligne de bus en reçoit au plus 5. Diviser la ligne ou indiquer une ligne de bus plus grande.');
+  expect(await of('de')).toBe(
+    'Die Zeile braucht 9 Teilnehmer; eine Buslinie hat höchstens Platz für 5 Teilnehmer. Die Zeile teilen oder eine größere Buslinie eintragen.'
+  );
+  expect(await of('fr')).toBe(
+    'La ligne demande 9 participants\u202f; une ligne de bus en reçoit au plus 5. Diviser la ligne ou indiquer une ligne de bus plus grande.'
+  );
 });

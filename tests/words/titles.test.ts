@@ -12,7 +12,8 @@ const cases = LOCALES.flatMap(
 const plain = (name: string) => name.toLowerCase();
 
 describe('titles', () => {
-  test.each(cases)('of $sheet in $locale: each is of one column, and no other’s key or English title', ({ sheet, words }) => {
+  test.each(cases)('of $sheet in $locale: each is of one column, and no other’s key or English title',
+    ({ sheet, words }) => {
     const { columns } = SCHEMA[sheet];
     for (const column of columns) {
       const title = plain(words.text(column.title));
@@ -23,12 +24,15 @@ describe('titles', () => {
     }
   });
 
-  test.each(LOCALES.map((locale, index) => ({ locale, words: languages[index]! })))('of sheets in $locale are all different', ({ words }) => {
+  test.each(LOCALES.map((locale, index) => ({
+    locale, words: languages[index]!,
+  })))('of sheets in $locale are all different', ({ words }) => {
     const titles = SHEET_NAMES.map((sheet) => words.text(SCHEMA[sheet].title));
     expect(new Set(titles).size).toBe(titles.length);
   });
 
-  test.each(cases)('of choices in $locale on $sheet: each word means one value, in the language and in English', ({ sheet, words }) => {
+  test.each(cases)('of choices in $locale on $sheet: each word means one value, in the language and in English',
+    ({ sheet, words }) => {
     for (const column of SCHEMA[sheet].columns) {
       const choices = column.role === 'input' ? column.choices ?? [] : [];
       for (const choice of choices) {
@@ -41,7 +45,9 @@ describe('titles', () => {
 });
 
 test.each([
-  ['en', 'Demand', 'demand'], ['en', 'Unit draw', 'unit draw'], ['de', 'Demand', 'Strombedarf'], ['de', 'Usable', 'nutzbarer Strom'],
+  ['en', 'Demand', 'demand'], ['en', 'Unit draw', 'unit draw'], ['de', 'Demand', 'Strombedarf'], [
+    'de', 'Usable', 'nutzbarer Strom',
+  ],
   ['de', 'Longest', 'größte Länge'], ['de', 'Inrush headroom', 'Reserve beim Einschalten'], ['fr', 'Status', 'état'],
 ])('within a sentence in %s, %s is %s', (locale, title, text) => {
   expect(languages[LOCALES.indexOf(locale)]!.within(title)).toBe(text);

@@ -7,7 +7,9 @@ import { nothing, type Plan } from './plan.ts';
 export function clearCells(model: GridModel, selection: GridSelection, verb: 'cleared' | 'cut' = 'cleared'): Plan {
   const { schedule: { document }, sheet, words } = model;
   const columns = selection.blocks.flatMap((block) => block.columns);
-  if (columns.every((index) => inputAt(model, index) === undefined)) return nothing(words.say('Computed figures cannot be emptied: they follow from the cells that are filled in.'));
+  if (columns.every((index) => inputAt(model, index) === undefined)) {
+    return nothing(words.say('Computed figures cannot be emptied: they follow from the cells that are filled in.'));
+  }
   const edits = [...columnsByLine(selection)].flatMap(([line, own]) => {
     const id = idAt(model, line);
     if (id < 0) return [];

@@ -12,7 +12,8 @@ export function textToEdit(model: GridModel, line: number, columnIndex: number):
   const { schedule, sheet, words } = model;
   const [id, column] = [idAt(model, line), model.columns[columnIndex]];
   if (id < 0 || column === undefined) return '';
-  return schedule.formulaText(sheet, id, column.key, words) ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
+  return schedule.formulaText(sheet, id, column.key, words)
+    ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
 }
 
 /**
@@ -38,7 +39,10 @@ function newRow(model: GridModel, line: number, column: InputColumn, value: Cell
   const { schedule: { document }, sheet, words } = model;
   const at = document.rows(sheet).length;
   const changes = insertRows(document, sheet, at, [{ ...cellsOfGroup(model, line), [column.key]: value }]);
-  return { kind: 'act', label: words.say(ROW_ACTIONS[sheet].added), changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
+  return {
+    kind: 'act', label: words.say(ROW_ACTIONS[sheet].added), changes,
+    ...(hint === undefined ? {} : { message: `${hint}.` })
+  };
 }
 
 function changedCell(model: GridModel, id: number, column: InputColumn, value: CellValue, hint?: string): Plan {
@@ -46,13 +50,18 @@ function changedCell(model: GridModel, id: number, column: InputColumn, value: C
   const label = words.say('Edit of {column}', { column: words.text(column.title) });
   if (column.tag !== true) {
     const changes = setCells(document, [{ sheet, id, key: column.key, value }]);
-    return changes.length === 0 ? nothing() : { kind: 'act', label, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
+    return changes.length === 0
+      ? nothing()
+      : { kind: 'act', label, changes, ...(hint === undefined ? {} : { message: `${hint}.` }) };
   }
   const changes = renameTag(document, sheet, id, typeof value === 'string' ? value : '');
   if (changes.length === 0) return nothing();
   const following = changes.length - 1;
   if (following === 0) return { kind: 'act', label, changes };
-  const message = words.say('{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.', { n: following, tag: String(value) });
+  const message = words.say(
+    '{n, plural, one {# reference follows} other {# references follow}} the new tag {tag}.',
+    { n: following, tag: String(value) }
+  );
   return { kind: 'act', label, changes, message };
 }
 
@@ -66,7 +75,8 @@ export function enterInAll(
   model: GridModel, selection: GridSelection, read: (id: number, column: InputColumn) => ParsedCell,
 ): Plan {
   const { schedule: { document }, sheet, words } = model;
-  const rows = [...columnsByLine(selection)].map(([line, columns]) => ({ id: idAt(model, line), columns })).filter(({ id }) => id >= 0);
+  const rows = [...columnsByLine(selection)]
+    .map(([line, columns]) => ({ id: idAt(model, line), columns })).filter(({ id }) => id >= 0);
   const edits: CellEdit[] = [];
   for (const { id, columns } of rows) {
     for (const column of columns.flatMap((index) => inputAt(model, index) ?? [])) {
@@ -80,7 +90,9 @@ export function enterInAll(
   if (changes.length === 0) return nothing();
   const n = changes.length;
   const label = words.say('Edit of {n, plural, one {# cell} other {# cells}}', { n });
-  return { kind: 'act', label, changes, message: words.say('{n, plural, one {# cell} other {# cells}} changed.', { n }) };
+  return {
+    kind: 'act', label, changes, message: words.say('{n, plural, one {# cell} other {# cells}} changed.', { n }),
+  };
 }
 
 /** Changes yes to no and back; an empty cell becomes yes. */

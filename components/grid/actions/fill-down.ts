@@ -11,8 +11,8 @@ export interface Filling {
 }
 
 /**
- * Fills each selected block with its first row, or a single row with the one above. Formulas move along; tags are left as
- * they are, as no two rows may share one.
+ * Fills each selected block with its first row, or a single row with the one above. Formulas move along; tags are left
+ * as they are, as no two rows may share one.
  */
 export function fillDown(model: GridModel, selection: GridSelection): Plan {
   const fillings = selection.blocks.flatMap(({ lines, columns }): Filling[] => {
@@ -21,7 +21,8 @@ export function fillDown(model: GridModel, selection: GridSelection): Plan {
     const above = rowAbove(model, rows[0] ?? 0);
     return rows.length === 0 || above === undefined ? [] : [{ from: [above], into: rows, columns }];
   });
-  return fillings.length === 0 ? nothing(model.words.say('There is no row above to fill from.')) : fillFrom(model, fillings);
+  return fillings.length === 0
+    ? nothing(model.words.say('There is no row above to fill from.')) : fillFrom(model, fillings);
 }
 
 function rowAbove(model: GridModel, line: number): number | undefined {
@@ -36,16 +37,22 @@ export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
   if (filled.length === 0) {
     return nothing(words.say('Computed figures cannot be filled: they follow from the cells that are filled in.'));
   }
-  if (filled.every(({ tag }) => tag === true)) return nothing(words.say('Tags are not filled down, as no two rows may share one.'));
+  if (filled.every(({ tag }) => tag === true)) {
+    return nothing(words.say('Tags are not filled down, as no two rows may share one.'));
+  }
   const edits = fillings.flatMap((filling) => editsOf(model, filling));
   const changes = setCells(document, edits);
   if (changes.length === 0) return nothing();
   const n = changes.length;
   const message = [
     words.say('{n, plural, one {# cell} other {# cells}} filled.', { n }),
-    ...(filled.some(({ tag }) => tag === true) ? [words.say('Tags are left as they are, as no two rows may share one.')] : []),
+    ...(filled.some(({ tag }) => tag === true) ? [
+      words.say('Tags are left as they are, as no two rows may share one.'),
+    ] : []),
   ].join(' ');
-  return { kind: 'act', label: words.say('Fill of {n, plural, one {# cell} other {# cells}}', { n }), changes, message };
+  return {
+    kind: 'act', label: words.say('Fill of {n, plural, one {# cell} other {# cells}}', { n }), changes, message,
+  };
 }
 
 function editsOf(model: GridModel, { from, into, columns }: Filling): CellEdit[] {

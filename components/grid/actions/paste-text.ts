@@ -40,13 +40,22 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
   const hasMany = selection.blocks.length > 1 || block.lines.length * block.columns.length > 1;
   if (table.length === 1 && table[0]!.length === 1 && hasMany) return fillAll(model, selection, table[0]![0]!, entered);
   if (selection.blocks.length > 1) {
-    return refused(words.say('Several blocks are selected, and a table goes to one place. Select the cell where it is to begin.'));
+    return refused(
+      words.say('Several blocks are selected, and a table goes to one place. Select the cell where it is to begin.')
+    );
   }
   if (model.schedule.rows(model.sheet).length + table.length > MOST_ROWS) {
-    return refused(words.say('The clipboard holds {found} rows; a sheet may have at most {most}. Paste fewer.', { found: table.length, most: MOST_ROWS }));
+    return refused(
+      words.say(
+        'The clipboard holds {found} rows; a sheet may have at most {most}. Paste fewer.',
+        { found: table.length, most: MOST_ROWS }
+      )
+    );
   }
   const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered);
-  if (pasted.lines.length === 0) return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
+  if (pasted.lines.length === 0) {
+    return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
+  }
   if (pasted.columns.every((column) => column === undefined)) {
     return nothing(words.say('Computed figures cannot be pasted over: they follow from the cells that are filled in.'));
   }
@@ -63,7 +72,8 @@ function fillAll(model: GridModel, selection: GridSelection, text: string, enter
   if (entered === undefined) return enterTextInAll(model, selection, text);
   return enterInAll(model, selection, (id, column) => {
     const row = model.schedule.document.position(model.sheet, id) + 1;
-    return readEnteredCell(model, entered, { line: 0, place: 0, column, row, coming: [] }) ?? readCell(model, id, column, text);
+    return readEnteredCell(model, entered, { line: 0, place: 0, column, row, coming: [] })
+      ?? readCell(model, id, column, text);
   });
 }
 
@@ -78,7 +88,8 @@ function withColumns(
   const columns: (Column | undefined)[] = named?.map(({ column }) => column)
     ?? ordered.slice(begin, begin + width);
   const computed = columns.filter((column) => column?.role === 'computed').map((column) => words.text(column.title));
-  const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : [])).filter((name) => name !== '') ?? [];
+  const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : []))
+    .filter((name) => name !== '') ?? [];
   const beyond = named === undefined ? Math.max(0, width - columns.length) : 0;
   return {
     lines: named === undefined ? table : table.slice(1),
@@ -88,8 +99,16 @@ function withColumns(
     entered,
     notes: [
       ...(computed.length > 0 ? [words.say('left out as computed: {columns}', { columns: computed.join(', ') })] : []),
-      ...(unknown.length > 0 ? [words.say('left out as this sheet has no such column: {headings}', { headings: unknown.join(', ') })] : []),
-      ...(beyond > 0 ? [words.say('{n, plural, one {# column} other {# columns}} beyond the last one left out', { n: beyond })] : []),
+      ...(
+        unknown.length > 0
+          ? [words.say('left out as this sheet has no such column: {headings}', { headings: unknown.join(', ') })]
+          : []
+      ),
+      ...(
+        beyond > 0
+          ? [words.say('{n, plural, one {# column} other {# columns}} beyond the last one left out', { n: beyond })]
+          : []
+      ),
     ],
   };
 }
@@ -114,11 +133,22 @@ function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
   const label = words.say('Paste of {n, plural, one {# row} other {# rows}}', { n: values.length });
   const counts = { rows: values.length, columns: keys.length };
   const what = added.length === 0
-    ? words.say('{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted', counts)
-    : words.say('{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted, {added} of them new', { ...counts, added: added.length });
+    ? words.say(
+      '{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted', counts
+    )
+    : words.say(
+      '{rows, plural, one {# row} other {# rows}} of {columns, plural, one {# column} other {# columns}} pasted, {added} of them new',
+      { ...counts, added: added.length }
+    );
   const assumed = hints.length === 0 ? []
-    : [words.say('{n, plural, one {# draw} other {# draws}} in watts turned into mA, such as {example}', { n: hints.length, example: hints[0]! })];
-  const message = `${[what, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
+    : [
+      words.say(
+        '{n, plural, one {# draw} other {# draws}} in watts turned into mA, such as {example}',
+        { n: hints.length, example: hints[0]! }
+      ),
+    ];
+  const message =
+    `${[what, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
   return { kind: 'act', label, changes, message, select: { ids, keys } };
 }
 
@@ -126,10 +156,15 @@ const MOST_PROBLEMS = 200;
 
 function refusedPaste(problems: readonly string[], words: Words): Plan {
   const n = problems.length;
-  const text = words.say('Nothing was pasted, as {n, plural, one {one cell} other {# cells}} cannot be taken. {problem}', { n, problem: problems[0]! });
+  const text = words.say(
+    'Nothing was pasted, as {n, plural, one {one cell} other {# cells}} cannot be taken. {problem}',
+    { n, problem: problems[0]! }
+  );
   if (n === 1) return refused(text);
   const left = n - MOST_PROBLEMS;
-  const more = left > 0 ? [words.say('{n, plural, one {# more cell} other {# more cells}} cannot be taken.', { n: left })] : [];
+  const more = left > 0
+    ? [words.say('{n, plural, one {# more cell} other {# more cells}} cannot be taken.', { n: left })]
+    : [];
   return refused(text, [...problems.slice(0, MOST_PROBLEMS), ...more]);
 }
 
@@ -168,7 +203,9 @@ function readCells(model: GridModel, targets: readonly number[], pasted: Pasted)
       ?? readCell(model, targets[index] ?? -1, column, text, context);
     if (!read.ok) {
       const line = index + pasted.firstLine;
-      problems.push(words.say('Line {line}, {column}: {problem}', { line, column: words.text(column.title), problem: read.problem }));
+      problems.push(
+        words.say('Line {line}, {column}: {problem}', { line, column: words.text(column.title), problem: read.problem })
+      );
       return [];
     }
     if (read.hint !== undefined) hints.push(read.hint);

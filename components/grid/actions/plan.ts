@@ -19,4 +19,5 @@ export type Plan =
 
 export const refused = (text: string, details: readonly string[] = []): Plan => ({ kind: 'refused', text, details });
 
-export const nothing = (message?: string): Plan => (message === undefined ? { kind: 'nothing' } : { kind: 'nothing', message });
+export const nothing = (message?: string): Plan =>
+  (message === undefined ? { kind: 'nothing' } : { kind: 'nothing', message });

@@ -16,10 +16,13 @@ export interface Landing {
 
 /**
  * What was entered in a copied cell, for the cell that it goes to; formulas move along as a fill moves them.
- * @returns `undefined` where its text counts: in another column, and for a formula that names rows of another sheet which are
+ * @returns `undefined` where its text counts: in another column, and for a formula that names rows of another sheet
+ * which are
  *   others here.
  */
-export function readEnteredCell({ schedule, sheet, words }: GridModel, entered: EnteredCells, landing: Landing): ParsedCell | undefined {
+export function readEnteredCell(
+  { schedule, sheet, words }: GridModel, entered: EnteredCells, landing: Landing
+): ParsedCell | undefined {
   const { column, coming } = landing;
   const source = entered.rows[landing.line];
   const cell = source?.cells[landing.place];
@@ -32,5 +35,7 @@ export function readEnteredCell({ schedule, sheet, words }: GridModel, entered: 
     const row = schedule.rows(target)[number - 1];
     return row !== undefined && tagOf(target, row) === tag;
   });
-  return isSame ? schedule.checkFormula(sheet, column.key, cell.formula, { down: landing.row - source.number, coming }) : undefined;
+  return isSame
+    ? schedule.checkFormula(sheet, column.key, cell.formula, { down: landing.row - source.number, coming })
+    : undefined;
 }

@@ -13,7 +13,8 @@ export function insertBeside(model: GridModel, selection: GridSelection, side: '
   const { schedule: { document }, sheet, words } = model;
   const ids = selectedIds(model, selection);
   const edge = side === 'above' ? ids[0] : ids.at(-1);
-  const position = edge === undefined ? document.rows(sheet).length : document.position(sheet, edge) + (side === 'above' ? 0 : 1);
+  const position = edge === undefined
+    ? document.rows(sheet).length : document.position(sheet, edge) + (side === 'above' ? 0 : 1);
   const line = side === 'above' ? selection.lines[0] ?? 0 : selection.lines.at(-1) ?? 0;
   const count = Math.max(1, ids.length);
   const cells = cellsOfGroup(model, line);
@@ -30,7 +31,10 @@ export function removeSelected(model: GridModel, selection: GridSelection): Plan
   if (ids.length === 0) return nothing();
   const n = ids.length;
   const { deletion, deleted } = ROW_ACTIONS[sheet];
-  return { kind: 'act', label: words.say(deletion, { n }), changes: removeRows(document, sheet, ids), message: words.say(deleted, { n }) };
+  return {
+    kind: 'act', label: words.say(deletion, { n }), changes: removeRows(document, sheet, ids),
+    message: words.say(deleted, { n }),
+  };
 }
 
 /** Moves the selected rows by one place; in a grouped view within their group. */
@@ -40,7 +44,11 @@ export function moveSelected(model: GridModel, selection: GridSelection, directi
   if (ids.length === 0) return nothing();
   const neighbour = idAt(model, direction === 'up' ? selection.lines[0]! - 1 : selection.lines.at(-1)! + 1);
   if (neighbour < 0) {
-    return nothing(direction === 'up' ? words.say('There is no row above to change places with.') : words.say('There is no row below to change places with.'));
+    return nothing(
+      direction === 'up'
+        ? words.say('There is no row above to change places with.')
+        : words.say('There is no row below to change places with.')
+    );
   }
   const moved = new Set(ids);
   const staying = document.rows(sheet).filter(({ id }) => !moved.has(id));

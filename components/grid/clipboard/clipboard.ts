@@ -13,9 +13,9 @@ export interface ClipboardHost {
 }
 
 /**
- * Listens for copy, cut and paste while the grid has the focus. HTML is neither read nor written: it would have to be parsed,
- * which a strict content security policy reports. What was entered travels as an entry of our own beside the plain text, which
- * browsers hand on to pages of the same browser.
+ * Listens for copy, cut and paste while the grid has the focus. HTML is neither read nor written: it would have to be
+ * parsed, which a strict content security policy reports. What was entered travels as an entry of our own beside the
+ * plain text, which browsers hand on to pages of the same browser.
  * @returns a function that takes the listeners away.
  */
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
@@ -58,8 +58,8 @@ function give(event: ClipboardEvent, { text, entered }: Copied): void {
 }
 
 /**
- * Puts cells on the clipboard, from a button. The clipboard that is written to by calls takes no entry of our own in every browser,
- * so that the browser's own copying is asked for first; where it refuses, what is shown goes alone.
+ * Puts cells on the clipboard, from a button. The clipboard that is written to by calls takes no entry of our own in
+ * every browser, so that the browser's own copying is asked for first; where it refuses, what is shown goes alone.
  * @returns whether the browser allowed it.
  */
 export async function writeClipboard(copied: Copied): Promise<boolean> {

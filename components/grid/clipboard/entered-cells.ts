@@ -1,5 +1,6 @@
 import {
-  isFormula, isNumeric, mapReferences, SHEET_NAMES, showFormula, tagOf, type CellReference, type CellValue, type Column, type SheetName,
+  isFormula, isNumeric, mapReferences, SHEET_NAMES, showFormula, tagOf, type CellReference, type CellValue,
+  type Column, type SheetName,
 } from '../../../src/schedule/index.ts';
 import type { GridModel } from '../grid-model.ts';
 
@@ -27,7 +28,9 @@ export interface EnteredCells {
 }
 
 /** What was entered in cells that are copied. @param text what is shown of them. */
-export function enteredCells(model: GridModel, ids: readonly number[], columns: readonly Column[], text: string): EnteredCells {
+export function enteredCells(
+  model: GridModel, ids: readonly number[], columns: readonly Column[], text: string
+): EnteredCells {
   const { schedule: { document }, sheet } = model;
   const rows = ids.map((id) => ({
     number: document.position(sheet, id) + 1,
@@ -36,7 +39,9 @@ export function enteredCells(model: GridModel, ids: readonly number[], columns: 
   return { format: 'elv-load-schedule-cells', version: 1, sheet, keys: columns.map(({ key }) => key), rows, text };
 }
 
-function entered({ schedule: { document }, sheet }: GridModel, column: Column, own: CellValue): CellValue | EnteredFormula {
+function entered(
+  { schedule: { document }, sheet }: GridModel, column: Column, own: CellValue
+): CellValue | EnteredFormula {
   if (!isNumeric(column) || !isFormula(own)) return own;
   const names: NamedRow[] = [];
   mapReferences(own, (reference) => {

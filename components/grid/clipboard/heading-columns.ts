@@ -28,7 +28,9 @@ function columnNamed(sheet: SheetName, text: string, words: Words): NamedColumn 
   const found = /^(.*?)\s*(?:[([]([^()[\]]*(?:\([^)]*\))?)[)\]])?$/s.exec(text.trim());
   const names = [plain(text), plain(found?.[1] ?? '')];
   const column = SCHEMA[sheet].columns.find((each) =>
-    names.some((name) => name !== '' && [each.key, each.title, words.text(each.title), titleWithUnit(each), titleWithUnit(each, words)].map(plain).includes(name)));
+    names.some((name) => name !== '' && [
+      each.key, each.title, words.text(each.title), titleWithUnit(each), titleWithUnit(each, words),
+    ].map(plain).includes(name)));
   const unit = found?.[2]?.trim();
   return { column, unit: unit === undefined || unit === '' ? undefined : unit };
 }

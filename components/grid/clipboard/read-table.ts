@@ -30,7 +30,9 @@ const PLAIN = /[^\t\r\n]*/y;
 function readCellAt(text: string, at: number): { value: string; end: number } {
   QUOTED.lastIndex = at;
   const quoted = text[at] === '"' ? QUOTED.exec(text) : null;
-  if (quoted !== null) return { value: quoted[1]!.replaceAll('""', '"').replace(/\r\n?/g, '\n'), end: QUOTED.lastIndex };
+  if (quoted !== null) {
+    return { value: quoted[1]!.replaceAll('""', '"').replace(/\r\n?/g, '\n'), end: QUOTED.lastIndex };
+  }
   PLAIN.lastIndex = at;
   return { value: PLAIN.exec(text)![0], end: PLAIN.lastIndex };
 }

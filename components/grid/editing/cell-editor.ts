@@ -44,7 +44,9 @@ function editorName(model: GridModel, line: number, inputColumn: InputColumn): s
   const { words, schedule, sheet } = model;
   const id = idAt(model, line);
   const column = titleWithUnit(inputColumn, words);
-  return id < 0 ? words.say('{column}, new row', { column }) : words.say('{column}, row {row}', { column, row: schedule.document.position(sheet, id) + 1 });
+  return id < 0
+    ? words.say('{column}, new row', { column })
+    : words.say('{column}, row {row}', { column, row: schedule.document.position(sheet, id) + 1 });
 }
 
 /** Parts of the library's editor that its types leave open. */
@@ -69,7 +71,8 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     }
 
     override beginEditing(initial?: unknown, event?: Event): void {
-      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string' ? this.originalValue as string : undefined;
+      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string'
+        ? this.originalValue as string : undefined;
       super.beginEditing(initial, event);
     }
 
@@ -137,7 +140,9 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       const { schedule, words } = host.model();
       list.element.setAttribute('aria-label', words.say('Suggestions'));
       const isClosed = column.kind === 'choice' || column.kind === 'boolean';
-      list.open(suggestionsFor(schedule, column, words), this.begunWith ?? '', this.TD.getBoundingClientRect(), isClosed);
+      list.open(
+        suggestionsFor(schedule, column, words), this.begunWith ?? '', this.TD.getBoundingClientRect(), isClosed
+      );
     }
 
     override close(): void {

@@ -70,7 +70,8 @@ export class SuggestionList {
 
   /**
    * Narrows the list down to the words that hold what is typed. A word that equals it is reached; where only the words
-   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10, or a number.
+   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10,
+   * or a number.
    */
   narrow(typed: string): void {
     const text = typed.trim().toLowerCase();
@@ -90,7 +91,9 @@ export class SuggestionList {
   close(): void {
     if (this.isOpen) this.element.hidePopover();
     this.#at = -1;
-    for (const name of ['role', 'aria-autocomplete', 'aria-controls', 'aria-expanded', 'aria-activedescendant']) this.#input.removeAttribute(name);
+    for (const name of ['role', 'aria-autocomplete', 'aria-controls', 'aria-expanded', 'aria-activedescendant']) {
+      this.#input.removeAttribute(name);
+    }
   }
 
   #fill(words: readonly string[]): void {

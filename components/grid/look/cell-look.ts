@@ -41,7 +41,10 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const classes = [
     column.role === 'computed' ? 'computed' : own ? 'own' : 'default',
     ...(numeric ? ['number'] : []),
-    ...(column.role === 'input' && (column.kind === 'reference' || column.kind === 'choice' || column.kind === 'boolean') ? ['listed'] : []),
+    ...(
+      column.role === 'input' && (column.kind === 'reference' || column.kind === 'choice' || column.kind === 'boolean')
+        ? ['listed'] : []
+    ),
     ...(formula === undefined ? [] : ['formula']),
     ...(overrides ? ['overrides'] : []),
     ...(worst === undefined ? [] : ['found', worst]),

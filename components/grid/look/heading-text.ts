@@ -40,7 +40,9 @@ function supplyFigures({ schedule, words }: GridModel, id: number): Load {
   const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key });
   const number = (key: string): number | null => numberAt(schedule, { sheet: 'supplies', id, key });
   const loading = number('loading');
-  const figures = { amount: figure('demand'), most: figure('usable'), share: figure('loading'), target: figure('target') };
+  const figures = {
+    amount: figure('demand'), most: figure('usable'), share: figure('loading'), target: figure('target'),
+  };
   const sentence = loading === null ? words.say('{amount} of {most}, loading unknown, target {target}', figures)
     : words.say('{amount} of {most}, {share}, target {target}', figures);
   return { sentence, loading, target: number('target') };
@@ -61,7 +63,9 @@ function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: He
   const key = sheet === 'supplies' ? 'demand' : 'nodes';
   const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
   const total = valueText('devices', key, sum, words);
-  const said = sheet === 'supplies' ? { title: words.say('No known rail'), sentence: words.say('{current} on no supply', { current: total }) }
+  const said = sheet === 'supplies' ? {
+    title: words.say('No known rail'), sentence: words.say('{current} on no supply', { current: total }),
+  }
     : { title: words.say('No known branch'), sentence: words.say('{nodes} nodes on no branch', { nodes: total }) };
   return { ...said, purpose: '', rows, loading: null, target: null, status: undefined };
 }
@@ -69,5 +73,6 @@ function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: He
 /** A heading as one sentence, for the cell that stands behind the drawn heading. */
 export function headingText(model: GridModel, line: HeadingLine): string {
   const { title, purpose, sentence, rows, status } = groupFigures(model, line);
-  return [title, purpose, sentence, status === undefined ? '' : model.words.say(STATE_WORDS[status]), rows].filter((part) => part !== '').join(', ');
+  return [title, purpose, sentence, status === undefined ? '' : model.words.say(STATE_WORDS[status]), rows]
+    .filter((part) => part !== '').join(', ');
 }

@@ -39,7 +39,9 @@ export async function packBins(
 ): Promise<Packing> {
   const room = withRounding(capacity);
   for (const [item, size] of sizes.entries()) {
-    if (!(size >= 0 && size <= room)) throw new RangeError(`Item ${item} of size ${size} is not between 0 and ${capacity}.`);
+    if (!(size >= 0 && size <= room)) {
+      throw new RangeError(`Item ${item} of size ${size} is not between 0 and ${capacity}.`);
+    }
   }
   const classes = classesOf(sizes.filter((size) => size > 0).map((size) => [size, 1]));
   const stop = stopAt(options.signal, options.milliseconds ?? 10_000);

@@ -36,7 +36,9 @@ export class Programme {
 
   /** Size of what is outside. */
   outside(): number {
-    return this.#basis.reduce((sum, basic, row) => basic.is === 'outside' ? sum + basic.cost * this.#values[row]! : sum, 0);
+    return this.#basis.reduce(
+      (sum, basic, row) => basic.is === 'outside' ? sum + basic.cost * this.#values[row]! : sum, 0
+    );
   }
 
   /** Worth of one more item of each size, then, 0 or less, of one bin less of each kind. */
@@ -54,7 +56,9 @@ export class Programme {
   /** The patterns in use. */
   patterns(): { pattern: Pattern; times: number }[] {
     return this.#basis.flatMap((basic, row) =>
-      basic.is === 'pattern' && this.#values[row]! > SMALL ? [{ pattern: basic.pattern, times: this.#values[row]! }] : []);
+      basic.is === 'pattern' && this.#values[row]! > SMALL ? [
+        { pattern: basic.pattern, times: this.#values[row]! },
+      ] : []);
   }
 
   /** Takes a pattern into use. */

@@ -58,7 +58,9 @@ export function keptPlacement({ row, id, ref, qty }: DeviceRow, tag: string): Pl
 }
 
 /** The row as one that is left out before any sharing. */
-export function leftOut({ row, id, ref, qty }: DeviceRow, code: Exclude<LeftOutCode, 'too-large' | 'no-room'>): LeftOut {
+export function leftOut(
+  { row, id, ref, qty }: DeviceRow, code: Exclude<LeftOutCode, 'too-large' | 'no-room'>
+): LeftOut {
   return { row, id, ref, qty, code };
 }
 

@@ -6,8 +6,8 @@ import type {
 
 /**
  * What there is to share out over the bus branches: the nodes of the devices, up to the limit of a branch less its
- * reserve. To a branch that keeps devices whose nodes are not known nothing is added, and nothing is shared out where no
- * branch has a known limit.
+ * reserve. To a branch that keeps devices whose nodes are not known nothing is added, and nothing is shared out where
+ * no branch has a known limit.
  */
 export function readBranches(
   schedule: Figures, { wholeRows = false, keepPlaced = false }: ShareRequest,

@@ -73,7 +73,9 @@ class Groups {
   of(purpose: string, voltage: number) {
     const key = `${purpose} ${voltage}`;
     const group = this.#groups.get(key) ?? {
-      serves: { purpose, voltage }, pool: poolOf(voltage), rows: [], bins: [], further: furtherRails(this.#rails, purpose, voltage),
+      serves: { purpose, voltage }, pool: poolOf(voltage), rows: [], bins: [], further: furtherRails(
+        this.#rails, purpose, voltage
+      ),
     };
     this.#groups.set(key, group);
     return group;

@@ -21,6 +21,7 @@ export function rowsInFormulas(document: ScheduleDocument): ReadonlySet<number> 
 
 function addRows(document: ScheduleDocument, reference: Reference | undefined, found: Set<number>): void {
   if (reference?.sheet !== 'devices') return;
-  const corners = [reference.from.id, (reference.to ?? reference.from).id].map((id) => document.position('devices', id));
+  const corners = [reference.from.id, (reference.to ?? reference.from).id]
+    .map((id) => document.position('devices', id));
   for (const { id } of document.rows('devices').slice(Math.min(...corners), Math.max(...corners) + 1)) found.add(id);
 }

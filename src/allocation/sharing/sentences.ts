@@ -16,25 +16,35 @@ export function noteSentence({ code, tag }: SharingNote, words: Words): string {
 
 /** What a supply is for: `lighting, 24 V`; empty for a branch. */
 export function servedText(serves: Served | null, words: Words): string {
-  return serves === null ? '' : words.say('{purpose}, {voltage} V', { purpose: words.text(serves.purpose), voltage: serves.voltage });
+  return serves === null
+    ? ''
+    : words.say('{purpose}, {voltage} V', { purpose: words.text(serves.purpose), voltage: serves.voltage });
 }
 
 /** Why devices have no place, and what to do, in a sentence or two. */
 export function leftOutSentence(over: SharedSheet, left: LeftOut, words: Words): string {
-  if ('piece' in left) return over === 'branches' ? noRoomOnBranch(left.code, left.piece, words) : noRoomOnSupply(left.code, left.piece, words);
+  if ('piece' in left) return over === 'branches'
+    ? noRoomOnBranch(left.code, left.piece, words) : noRoomOnSupply(left.code, left.piece, words);
   return words.say(REASONS[over][left.code]);
 }
 
-const REASONS: Readonly<Record<SharedSheet, Readonly<Record<Exclude<LeftOutCode, 'too-large' | 'no-room'>, string>>>> = {
+const REASONS: Readonly<Record<SharedSheet, Readonly<Record<Exclude<LeftOutCode, 'too-large' | 'no-room'>,
+  string>>>> = {
   branches: reasons({
-    'size-unknown': message('The nodes of its type are not known. Choose a type that says how many nodes one device counts.'),
+    'size-unknown': message(
+      'The nodes of its type are not known. Choose a type that says how many nodes one device counts.'
+    ),
     'takes-none': message('It counts no nodes on a branch.'),
-    'nothing-to-share-over': message('No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.'),
+    'nothing-to-share-over': message(
+      'No branch has a known limit. Enter the most nodes that a branch may carry, or the standard of the bus, such as TIA-485-A; further branches are made like it.'
+    ),
   }),
   supplies: reasons({
     'size-unknown': message('Its demand is not known. Enter its unit draw, or a type that has a draw or a power.'),
     'takes-none': message('It draws no current.'),
-    'nothing-to-share-over': message('There is no supply of known rating to put it on. Enter a supply with its rated current.'),
+    'nothing-to-share-over': message(
+      'There is no supply of known rating to put it on. Enter a supply with its rated current.'
+    ),
   }),
 };
 
@@ -43,23 +53,39 @@ function reasons(own: Readonly<Record<'size-unknown' | 'takes-none' | 'nothing-t
   return {
     ...own,
     'quantity-unknown': message('Its quantity is not known. Enter how many devices there are.'),
-    'mixed-run': message('Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.'),
-    'run-elsewhere': message('The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'),
+    'mixed-run': message(
+      'Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.'
+    ),
+    'run-elsewhere': message(
+      'The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'
+    ),
   };
 }
 
 function noRoomOnBranch(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
   const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
-    ? words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has room left. Enter another one.', values)
-    : words.say('{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has room for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.', values);
+    ? words.say(
+      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has room left. Enter another one.',
+      values
+    )
+    : words.say(
+      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has room for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.',
+      values
+    );
 }
 
 function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftOutPiece, words: Words): string {
   const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
-    ? words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has room left. Enter another one.', values)
-    : words.say('{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has room for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.', values);
+    ? words.say(
+      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has room left. Enter another one.',
+      values
+    )
+    : words.say(
+      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has room for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.',
+      values
+    );
 }
 
 /** A quantity to three decimals, as a sentence gives it. */

@@ -143,7 +143,9 @@ function leftOutOf(
 ): LeftOut[] {
   const [first] = parts;
   const of = first!.row.run !== null ? 'run' : first!.qty > 1 ? 'row' : 'device';
-  const most = Math.max(further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, (capacity ?? 0) - kept)));
+  const most = Math.max(
+    further?.capacity ?? 0, ...bins.map(({ capacity, kept }) => Math.max(0, (capacity ?? 0) - kept))
+  );
   return parts.map(({ row: { row, id, ref }, qty }) => ({
     row, id, ref, qty: qty * count, code: tooLarge ? 'too-large' : 'no-room', piece: { of, size, most },
   }));

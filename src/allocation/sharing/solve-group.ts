@@ -47,7 +47,9 @@ export function* solveGroup(
   const shared = contended.map(room).sort((a, b) => b - a);
   const sizeless = fitting.filter(({ size }) => size === 0);
   const fewest = sizeless.length > 0 ? 1 : 0;
-  const leastWith = (contended.length === 0 ? [packed.lowerBound] : Array.from({ length: shared.length + 1 }, (_, given) =>
+  const leastWith = (contended.length === 0 ? [packed.lowerBound] : Array.from({
+    length: shared.length + 1,
+  }, (_, given) =>
     leastBesides(classes, { ...choice, spare: [...own, ...shared.slice(0, given)] })))
     .map((least) => Math.max(fewest, inUse.length + least));
   const result = chosen.map((bin, place) => ({ bin, lots: lots[place]! }));

@@ -26,7 +26,8 @@ export function supplyDevices(schedule: Figures, rails: readonly Rail[]): Supply
     const purpose = (type < 0 ? null : textOf(schedule, 'types', type, 'purpose')) ?? 'other';
     return { ...device, type, purpose, run: schedule.target('devices', device.id, 'run') };
   });
-  const purposeOfRun = new Map(devices.filter(({ purpose }) => purpose !== 'other').map(({ run, purpose }) => [run, purpose]));
+  const purposeOfRun =
+    new Map(devices.filter(({ purpose }) => purpose !== 'other').map(({ run, purpose }) => [run, purpose]));
   return devices.map((device) => {
     const { type, run } = device;
     const purpose = device.purpose === 'other' && run >= 0 ? purposeOfRun.get(run) ?? 'other' : device.purpose;

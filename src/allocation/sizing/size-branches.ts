@@ -27,13 +27,21 @@ export function* sizeBranches(schedule: SizedSchedule, wholeRows: boolean, stop:
     result.push({
       item: words.say('Bus branch, {capacity} nodes', { capacity }), quantity: fills.length,
       why: fills.length === lowerBound
-        ? words.say('{nodes} nodes at {capacity} a branch, its limit less the reserve; the least number, with whole devices on each.', values)
-        : words.say('{nodes} nodes at {capacity} a branch, its limit less the reserve; the fewest found, no fewer than {lowerBound}, with whole devices on each.', values),
+        ? words.say(
+          '{nodes} nodes at {capacity} a branch, its limit less the reserve; the least number, with whole devices on each.',
+          values
+        )
+        : words.say(
+          '{nodes} nodes at {capacity} a branch, its limit less the reserve; the fewest found, no fewer than {lowerBound}, with whole devices on each.',
+          values
+        ),
     });
   }
   if (tooLarge.length > 0) {
     result.push({
-      item: words.say('Bus branch, more than {capacity} nodes', { capacity }), quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
+      item: words.say(
+        'Bus branch, more than {capacity} nodes', { capacity }
+      ), quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
       why: words.say('{rows} count more nodes in one piece than a branch may carry.', {
         rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words),
       }),
@@ -49,7 +57,9 @@ function withoutLimit(schedule: SizedSchedule, leftOut: readonly LeftOut[]): Siz
     .reduce((sum, { id }) => sum + numberOf(schedule, 'devices', id, 'nodes')!, 0);
   const without: SizingRow[] = nodes === 0 ? [] : [{
     item: words.say('Nodes on bus branches without a limit'), quantity: Math.round(nodes * 1000) / 1000,
-    why: words.say('No branch has a known limit, so how many are needed is not known. Enter the most nodes that a branch may carry.'),
+    why: words.say(
+      'No branch has a known limit, so how many are needed is not known. Enter the most nodes that a branch may carry.'
+    ),
   }];
   return [...without, ...ofUnknownNodes(leftOut, words)];
 }

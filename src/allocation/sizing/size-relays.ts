@@ -12,7 +12,9 @@ import type { SizedSchedule, SizingRow } from './sizing.ts';
 export function* sizeRelays(schedule: SizedSchedule, ways: readonly number[], stop: Stop): Steps<SizingRow[]> {
   const { words } = schedule;
   const outputs = schedule.rows('outputs').flatMap((row, index) => isBlank(row) ? [] : [{
-    row: index, ref: textOf(schedule, 'outputs', row.id, 'output'), contact: textOf(schedule, 'outputs', row.id, 'contact'),
+    row: index, ref: textOf(schedule, 'outputs', row.id, 'output'), contact: textOf(
+      schedule, 'outputs', row.id, 'contact'
+    ),
   }]);
   const result: SizingRow[] = [];
   for (const contact of new Set(outputs.map((output) => output.contact))) {
@@ -22,7 +24,9 @@ export function* sizeRelays(schedule: SizedSchedule, ways: readonly number[], st
     const total = chosen.reduce((sum, place) => sum + ways[place]!, 0);
     for (const place of new Set(chosen)) {
       result.push({
-        item: words.say('Relay module, {contact}, {ways, plural, one {# way} other {# ways}}', { contact, ways: ways[place]! }), quantity: chosen.filter((each) => each === place).length,
+        item: words.say(
+          'Relay module, {contact}, {ways, plural, one {# way} other {# ways}}', { contact, ways: ways[place]! }
+        ), quantity: chosen.filter((each) => each === place).length,
         why: words.say('{outputs, plural, one {# output} other {# outputs}} with this contact; {total} ways in {modules} is the least number of modules and, with it, the fewest ways of those kept.', {
           outputs: members.length, total, modules: chosen.length,
         }),

@@ -26,12 +26,15 @@ export function* sizeSupplies(
     groups.set(key, [...groups.get(key) ?? [], device]);
   }
   const rows: SizingRow[] = [];
-  for (const members of groups.values()) rows.push(...yield* sizeGroup(schedule, members, ratings, target, wholeRows, stop));
+  for (const members of groups.values()) {
+    rows.push(...yield* sizeGroup(schedule, members, ratings, target, wholeRows, stop));
+  }
   return rows;
 }
 
 function* sizeGroup(
-  { words }: SizedSchedule, devices: readonly SupplyDevice[], ratings: readonly number[], target: number, wholeRows: boolean,
+  { words }: SizedSchedule, devices: readonly SupplyDevice[], ratings: readonly number[], target: number,
+  wholeRows: boolean,
   stop: Stop,
 ): Steps<SizingRow[]> {
   const { voltage, purpose } = devices[0]!;
@@ -67,16 +70,22 @@ function* sizeGroup(
   }
   if (tooLarge.length > 0) {
     rows.push({
-      item: words.say('Supply {voltage} V, {purpose}, larger than {rating} A', { ...group, rating: Math.max(...ratings) }),
+      item: words.say(
+        'Supply {voltage} V, {purpose}, larger than {rating} A', { ...group, rating: Math.max(...ratings) }
+      ),
       quantity: tooLarge.reduce((sum, { count }) => sum + count, 0),
       why: words.say('{rows} ask for more than {most} in one piece, up to which the largest supply kept may be loaded.', {
-        rows: rowNames(tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words), most: roundedDown(amps(largest)),
+        rows: rowNames(
+          tooLarge.flatMap(({ parts }) => parts.map(({ row }) => row)), words
+        ), most: roundedDown(amps(largest)),
       }),
     });
   }
   if (unknown.length > 0) {
     rows.push({
-      item: words.say('Devices of unknown demand, {voltage} V, {purpose}', group), quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
+      item: words.say(
+        'Devices of unknown demand, {voltage} V, {purpose}', group
+      ), quantity: unknown.reduce((sum, { qty }) => sum + (qty ?? 0), 0),
       why: words.say('Not counted above: {rows}. Enter their quantity and draw.', { rows: rowNames(unknown, words) }),
     });
   }

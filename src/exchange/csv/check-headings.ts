@@ -23,8 +23,14 @@ export function checkHeadings(
     } else if (!hasKnownUnit(heading)) {
       const found = { number: index + 1, heading: text, found: unit!, expected: titleWithUnit(column, words) };
       const message = column.unit === undefined
-        ? words.say('Column {number}, “{heading}”: the unit {found} cannot be turned into a plain number. Head it {expected} and make the values fit.', found)
-        : words.say('Column {number}, “{heading}”: the unit {found} cannot be turned into {unit}. Head it {expected} and make the values fit.', { ...found, unit: column.unit });
+        ? words.say(
+          'Column {number}, “{heading}”: the unit {found} cannot be turned into a plain number. Head it {expected} and make the values fit.',
+          found
+        )
+        : words.say(
+          'Column {number}, “{heading}”: the unit {found} cannot be turned into {unit}. Head it {expected} and make the values fit.',
+          { ...found, unit: column.unit }
+        );
       list.add('unit-unknown', path, message, { ...place, expected: titleWithUnit(column) });
     }
   });
@@ -44,7 +50,14 @@ export function notesOnHeadings(headings: readonly Heading[], records: readonly 
   headings.forEach(({ text }, index) => {
     if (text.trim() !== '') return;
     const count = records.filter(({ fields }) => (fields[index] ?? '').trim() !== '').length;
-    if (count > 0) notes.push(words.say('Left out, as it has no heading: column {number} with {count, plural, one {# value} other {# values}}.', { number: index + 1, count }));
+    if (count > 0) {
+      notes.push(
+        words.say(
+          'Left out, as it has no heading: column {number} with {count, plural, one {# value} other {# values}}.',
+          { number: index + 1, count }
+        )
+      );
+    }
   });
   return notes;
 }

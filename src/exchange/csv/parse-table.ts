@@ -102,7 +102,10 @@ function linesOf(records: readonly (readonly string[])[]): number[] {
 }
 
 function tooWide(line: number, words: Words): Unreadable {
-  const message = words.say('Line {line} has more than {most} fields, as no table has. Check what parts the fields, and save the file again.', { line, most: MOST_FIELDS });
+  const message = words.say(
+    'Line {line} has more than {most} fields, as no table has. Check what parts the fields, and save the file again.',
+    { line, most: MOST_FIELDS }
+  );
   return unreadable('too-many-fields', `/${line}`, message, { line, expected: String(MOST_FIELDS) });
 }
 
@@ -111,8 +114,14 @@ function quoteProblems(errors: readonly Papa.ParseError[], lines: readonly numbe
   for (const { code, row = 0 } of errors) {
     const line = lines[Math.min(row, lines.length - 1)] ?? 1;
     const message = code === 'MissingQuotes'
-      ? words.say('Line {line}: nothing closes a quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.', { line })
-      : words.say('Line {line}: text follows a closing quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.', { line });
+      ? words.say(
+        'Line {line}: nothing closes a quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.',
+        { line }
+      )
+      : words.say(
+        'Line {line}: text follows a closing quote; a quoted text must end with a quote, and quotes in it be doubled. Put the quotes right.',
+        { line }
+      );
     list.add('csv-syntax', `/${line}`, message, { line });
   }
   return list.unreadable;

@@ -37,7 +37,9 @@ export function readCsv(
   if (!table.ok) return table;
   const [first, ...records] = table.rows;
   if (first === undefined) {
-    return unreadable('csv-empty', '', words.say('The file is empty; its first line must hold headings. Choose another file.'));
+    return unreadable(
+      'csv-empty', '', words.say('The file is empty; its first line must hold headings. Choose another file.')
+    );
   }
   const recognised = sheet === undefined ? recogniseSheet(first.fields, words) : { ok: true as const, sheet };
   if (!recognised.ok) return recognised;
@@ -52,11 +54,16 @@ export function readCsv(
   if (list.total > 0) return list.unreadable;
   return {
     ok: true, sheet: recognised.sheet, rows,
-    notes: [...notesOnHeadings(headings, records, words), ...noteOnEmptyLines(table.emptyLines, words), ...firstHints(reader.hints, words)],
+    notes: [
+      ...notesOnHeadings(headings, records, words), ...noteOnEmptyLines(table.emptyLines, words),
+      ...firstHints(reader.hints, words)
+    ],
   };
 }
 
 function noteOnEmptyLines(count: number, words: Words): string[] {
   if (count === 0) return [];
-  return [words.say('{count, plural, one {One empty line was left out.} other {# empty lines were left out.}}', { count })];
+  return [
+    words.say('{count, plural, one {One empty line was left out.} other {# empty lines were left out.}}', { count }),
+  ];
 }

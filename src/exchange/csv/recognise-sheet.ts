@@ -32,7 +32,9 @@ export function recogniseSheet(headings: readonly string[], words = ENGLISH): Re
   if (best.points === next.points) {
     const equals = fits.filter(({ points }) => points === best.points);
     const sheets = equals.map(({ sheet }) => words.within(SCHEMA[sheet].title)).join(', ');
-    return unreadable('sheet-ambiguous', '/1', words.say('The headings fit several sheets: {sheets}. Name the sheet, or add that of its tag.', { sheets }),
+    return unreadable('sheet-ambiguous', '/1', words.say(
+      'The headings fit several sheets: {sheets}. Name the sheet, or add that of its tag.', { sheets }
+    ),
       { line: 1, received, expected: equals.map(({ sheet }) => sheet).join(', ') });
   }
   return { ok: true, sheet: best.sheet };

@@ -75,7 +75,9 @@ export class RecordReader {
   }
 
   #placed(line: number, column: InputColumn, sentence: string): string {
-    return this.#words.say('Line {line}, {column}: {sentence}', { line, column: titleWithUnit(column, this.#words), sentence });
+    return this.#words.say(
+      'Line {line}, {column}: {sentence}', { line, column: titleWithUnit(column, this.#words), sentence }
+    );
   }
 
   *#numbersOf(records: readonly TableRow[]): Generator<string> {

@@ -9,7 +9,9 @@ const DEEPEST = 100;
 const SYNTAX: Readonly<Record<string, string>> = {
   InvalidSymbol: message('There is a word that JSON does not know; texts stand in double quotes.'),
   InvalidNumberFormat: message('There is a number that JSON does not know; write it as 12.5.'),
-  PropertyNameExpected: message('There is no key where one is expected; keys stand in double quotes, and no comma behind the last one.'),
+  PropertyNameExpected: message(
+    'There is no key where one is expected; keys stand in double quotes, and no comma behind the last one.'
+  ),
   ValueExpected: message('There is no value where one is expected; write one, and no comma after the last one.'),
   ColonExpected: message('There is no colon between key and value; write one.'),
   CommaExpected: message('There is no comma between two values; write one.'),
@@ -21,7 +23,9 @@ const SYNTAX: Readonly<Record<string, string>> = {
   UnexpectedEndOfString: message('There is a text without its closing quote; write it on the same line.'),
   UnexpectedEndOfNumber: message('There is a number that breaks off; complete it.'),
   InvalidUnicode: message('There is a character code that is not one; write \\u and four digits.'),
-  InvalidEscapeCharacter: message('There is a backslash before a character that needs none; write two backslashes for one.'),
+  InvalidEscapeCharacter: message(
+    'There is a backslash before a character that needs none; write two backslashes for one.'
+  ),
   InvalidCharacter: message('There is a control character inside a text; write \\n for a line break, \\t for a tab.'),
 };
 
@@ -47,7 +51,10 @@ export function parseJson(source: string, words: Words): Parsed | Unreadable {
     return { ok: true, value: JSON.parse(text) as unknown, text };
   } catch (error) {
     // The two parsers agree on what JSON is; should they ever differ, the file is refused all the same.
-    return unreadable('json-syntax', '', words.say('The file is not JSON: {fault}. Put that right.', { fault: (error as Error).message }));
+    return unreadable(
+      'json-syntax', '',
+      words.say('The file is not JSON: {fault}. Put that right.', { fault: (error as Error).message })
+    );
   }
 }
 
@@ -62,7 +69,9 @@ function tooDeep(text: string, words: Words): Unreadable | undefined {
     else if (!quoted && (sign === ']' || sign === '}')) depth -= 1;
     if (depth > DEEPEST) {
       return unreadable('json-too-deep', '',
-        words.say('The file nests brackets more than {most} deep; a schedule needs 5. Check what made it.', { most: DEEPEST }));
+        words.say(
+          'The file nests brackets more than {most} deep; a schedule needs 5. Check what made it.', { most: DEEPEST }
+        ));
     }
   }
   return undefined;

@@ -13,7 +13,9 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     const { sheet, value: accepted = null, limit, key: column, row } = entry;
     for (const key of TEXTS) {
       if (typeof entry[key] === 'string') continue;
-      reading.wrongKind(entry[key] ?? null, `${path}/${key}`, words.say('{name}: “{key}” must be a text', { name, key }), 'string');
+      reading.wrongKind(
+        entry[key] ?? null, `${path}/${key}`, words.say('{name}: “{key}” must be a text', { name, key }), 'string'
+      );
     }
     if (typeof sheet === 'string' && !(SHEET_NAMES as readonly string[]).includes(sheet)) {
       const message = words.say('{name}: there is no sheet “{sheet}”; there are {sheets}. Write one of these.', {
@@ -23,13 +25,20 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     }
     for (const [key, item] of [['value', accepted], ['limit', limit]] as const) {
       if (typeof item !== 'object' || item === null) continue;
-      reading.wrongKind(item, `${path}/${key}`, words.say('{name}: “{key}” must be a single value', { name, key }), 'value');
+      reading.wrongKind(
+        item, `${path}/${key}`, words.say('{name}: “{key}” must be a single value', { name, key }), 'value'
+      );
     }
     if (column !== undefined && typeof column !== 'string') {
-      reading.wrongKind(column, `${path}/key`, words.say('{name}: “{key}” must be a text', { name, key: 'key' }), 'string');
+      reading.wrongKind(
+        column, `${path}/key`, words.say('{name}: “{key}” must be a text', { name, key: 'key' }), 'string'
+      );
     }
     if (row !== undefined && !(Number.isInteger(row) && (row as number) >= 0)) {
-      reading.wrongKind(row, `${path}/row`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key: 'row' }), 'integer');
+      reading.wrongKind(
+        row, `${path}/row`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key: 'row' }),
+        'integer'
+      );
     }
     return { ...entry, value: accepted } as unknown as Acceptance;
   });

@@ -12,7 +12,9 @@ export function readDetails(value: unknown, reading: Reading): { known: Details;
     if (isHarmful(key)) continue;
     if (!(DETAIL_KEYS as readonly string[]).includes(key)) {
       unknown[key] = item;
-      reading.kept.add(words.say('“{name}” has the unknown key “{key}”; it is kept and written back.', { name: 'details', key }));
+      reading.kept.add(
+        words.say('“{name}” has the unknown key “{key}”; it is kept and written back.', { name: 'details', key })
+      );
     } else if (typeof item === 'string' || typeof item === 'number') {
       if (item !== '') known[key as DetailKey] = String(item);
     } else if (item !== null) {

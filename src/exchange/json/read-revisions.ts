@@ -9,11 +9,15 @@ export function readRevisions(value: unknown, reading: Reading): Revision[] {
     const name = words.say('Revision {number}', { number: index + 1 });
     const entry = reading.object(item, path, name);
     const { revision = '' } = entry;
-    const texts = { revision: typeof revision === 'number' ? String(revision) : revision, date: '', name: '', text: '' };
+    const texts = {
+      revision: typeof revision === 'number' ? String(revision) : revision, date: '', name: '', text: '',
+    };
     const read: Record<string, unknown> = { ...texts, ...entry, revision: texts.revision };
     for (const key of Object.keys(texts)) {
       if (typeof read[key] === 'string') continue;
-      reading.wrongKind(read[key] ?? null, `${path}/${key}`, words.say('{name}: “{key}” must be a text', { name, key }), 'string');
+      reading.wrongKind(
+        read[key] ?? null, `${path}/${key}`, words.say('{name}: “{key}” must be a text', { name, key }), 'string'
+      );
     }
     return read as unknown as Revision;
   });

@@ -33,7 +33,10 @@ const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 're
 export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule | Unreadable {
   const json = isHtml(text) ? embeddedSchedule(text) : text;
   if (json === undefined) {
-    return unreadable('not-a-schedule', '', words.say('The page holds no schedule. Open a schedule file, or a load table in HTML as it was written here.'));
+    return unreadable(
+      'not-a-schedule', '',
+      words.say('The page holds no schedule. Open a schedule file, or a load table in HTML as it was written here.')
+    );
   }
   const parsed = parseJson(json, words);
   if (!parsed.ok) return parsed;
@@ -51,14 +54,19 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
 function openFile(value: unknown, words: Words): { readonly raw: RawObject } | Unreadable {
   if (typeof value !== 'object' || value === null || (value as RawObject).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
-      words.say('The file is JSON but not a schedule: its "format" must be "{format}". Open a schedule file.', { format: FORMAT }),
+      words.say(
+        'The file is JSON but not a schedule: its "format" must be "{format}". Open a schedule file.',
+        { format: FORMAT }
+      ),
       { expected: FORMAT });
   }
   const raw = value as RawObject;
   const version = raw.version;
   if (version === undefined) {
     return unreadable('version-missing', '',
-      words.say('The file does not say its version. If it was written by hand, add "version": {version}.', { version: VERSION }),
+      words.say(
+        'The file does not say its version. If it was written by hand, add "version": {version}.', { version: VERSION }
+      ),
       { expected: String(VERSION) });
   }
   if (typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= VERSION) {
@@ -67,8 +75,14 @@ function openFile(value: unknown, words: Words): { readonly raw: RawObject } | U
   const newer = typeof version === 'number' && version > VERSION;
   const found = JSON.stringify(version);
   return unreadable('version-unknown', '/version', newer
-    ? words.say('The file has the version {found}; versions 1 to {version} can be read here. Open it with newer software.', { found, version: VERSION })
-    : words.say('The file has the version {found}; versions 1 to {version} can be read here. Write "version": {version}.', { found, version: VERSION }),
+    ? words.say(
+      'The file has the version {found}; versions 1 to {version} can be read here. Open it with newer software.',
+      { found, version: VERSION }
+    )
+    : words.say(
+      'The file has the version {found}; versions 1 to {version} can be read here. Write "version": {version}.',
+      { found, version: VERSION }
+    ),
   { received: found, expected: String(VERSION) });
 }
 

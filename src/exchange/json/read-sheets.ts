@@ -12,7 +12,9 @@ type Sheets = Partial<Record<SheetName, Cells[]>>;
 /** Reads the sheets of a schedule file, cell by cell as the schema says. */
 export function readSheets(value: unknown, reading: Reading): { known: Sheets; unknown: Record<string, unknown> } {
   const { words } = reading;
-  if (value === undefined) reading.wrongKind(null, '', words.say('The file has no “sheets”: it must be an object'), 'object');
+  if (value === undefined) {
+    reading.wrongKind(null, '', words.say('The file has no “sheets”: it must be an object'), 'object');
+  }
   const sheets = reading.object(value, '/sheets', words.say('“{text}”', { text: 'sheets' }));
   const known: Sheets = {};
   // Supplies come first, as their voltages turn the watts of device rows into a draw.
@@ -22,7 +24,11 @@ export function readSheets(value: unknown, reading: Reading): { known: Sheets; u
       .map((row, index) => readRow(sheet, index, row, voltageOf, reading));
   }
   const unknown = Object.entries(sheets).filter(([name]) => !(name in known) && !isHarmful(name));
-  for (const [name] of unknown) reading.kept.add(words.say('The file has the unknown sheet “{sheet}”; it is kept and written back.', { sheet: name }));
+  for (const [name] of unknown) {
+    reading.kept.add(
+      words.say('The file has the unknown sheet “{sheet}”; it is kept and written back.', { sheet: name })
+    );
+  }
   return { known, unknown: Object.fromEntries(unknown) };
 }
 
@@ -57,14 +63,18 @@ function readRow(
 
 /** A sentence about a cell, with its place in the file in front. */
 export function placedInRow(sheet: SheetName, row: number, column: Column, sentence: string, words: Words): string {
-  return words.say('{sheet}, row {row}, {column}: {sentence}', { sheet, row, column: titleWithUnit(column, words), sentence });
+  return words.say(
+    '{sheet}, row {row}, {column}: {sentence}', { sheet, row, column: titleWithUnit(column, words), sentence }
+  );
 }
 
 /** Cells of a row may carry keys of a later version; nothing but the writer of files looks at them. */
 function keepUnknown(cells: Cells, key: string, value: unknown, sheet: SheetName, reading: Reading): void {
   if (isHarmful(key)) return;
   cells[key] = value as CellValue;
-  reading.kept.add(reading.words.say('The sheet “{sheet}” has the unknown key “{key}”; it is kept and written back.', { sheet, key }));
+  reading.kept.add(
+    reading.words.say('The sheet “{sheet}” has the unknown key “{key}”; it is kept and written back.', { sheet, key })
+  );
 }
 
 /** Texts are read as if they were typed, other values taken as they are; `undefined` for what is not one value. */

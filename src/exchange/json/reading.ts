@@ -28,7 +28,9 @@ export class Reading {
     if (value === undefined) return [];
     if (Array.isArray(value)) {
       if (value.length <= MOST_ROWS) return value;
-      const sentence = this.words.say('{name} has {count} rows; at most {most} are read. Split it.', { name, count: value.length, most: MOST_ROWS });
+      const sentence = this.words.say(
+        '{name} has {count} rows; at most {most} are read. Split it.', { name, count: value.length, most: MOST_ROWS }
+      );
       this.list.add('too-many-rows', path, sentence, { received: String(value.length), expected: String(MOST_ROWS) });
       return [];
     }
@@ -39,7 +41,8 @@ export class Reading {
   /** @param must what should stand there, as a clause without its end. */
   wrongKind(value: unknown, path: string, must: string, expected: string): void {
     const received = KINDS[kindOf(value)];
-    const sentence = this.words.say('{must}; it is {found}. Put that right.', { must, found: this.words.say(received) });
+    const sentence =
+      this.words.say('{must}; it is {found}. Put that right.', { must, found: this.words.say(received) });
     this.list.add('wrong-kind', path, sentence, { received, expected });
   }
 

@@ -33,7 +33,8 @@ export function proposeColumns(
   isKnown: (name: string) => boolean,
 ): TakeoffColumn[] {
   const width = body.reduce((most, { fields }) => Math.max(most, fields.length), headings.length);
-  const columns = Array.from({ length: width }, (_, index) => new Draft(index, headings[index] ?? '', body, remembered));
+  const columns =
+    Array.from({ length: width }, (_, index) => new Draft(index, headings[index] ?? '', body, remembered));
   const taken = new Set(columns.flatMap(({ field }) => field ?? []));
   const take = (column: Draft | undefined, field: TakeoffField, from: 'heading' | 'values') => {
     if (column === undefined) return;
@@ -48,7 +49,8 @@ export function proposeColumns(
     }
   }
   if (!taken.has('qty')) {
-    const counts = columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
+    const counts =
+      columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
     const numbered = counts.filter(({ heading }) => COUNT_OR_NUMBER.test(heading));
     // Counts in a column for each storey: to take one of them would leave the others out.
     const isUnclear = headings.length > 0 && counts.length > 1 && numbered.length !== 1;

@@ -1,4 +1,6 @@
-import { checkCell, columnOf, detectDecimal, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
+import {
+  checkCell, columnOf, detectDecimal, type Cells, type DecimalSign, type InputColumn,
+} from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
@@ -24,7 +26,8 @@ export interface DraftContext {
 
 /** Marks that stand for what is in the cell above. */
 const DITTO = new Set([
-  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", '-//-', 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem', 'id.', 'ibid.',
+  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", '-//-', 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem',
+  'id.', 'ibid.',
   'desgl', 'desgl.', 'desgleichen', 'wie vor', 'wie vor.', 'wie oben', 'w. v.', 'w.v.', 'd°', 'dº', 'comme ci-dessus',
 ]);
 const QTY = columnOf('devices', 'qty') as InputColumn;
@@ -52,7 +55,9 @@ export class LineReader {
     this.#heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     this.#sums.beginPart(records[headingPlace + 1]?.line ?? 1);
     return records.map((record, place) => {
-      if (record.fields.every((field) => field === '')) return draft(record, 'left-out', [words.say('The line is blank.')]);
+      if (record.fields.every((field) => field === '')) {
+        return draft(record, 'left-out', [words.say('The line is blank.')]);
+      }
       if (place < headingPlace) return draft(record, 'left-out', [words.say('It stands above the headings.')]);
       if (place === headingPlace) return draft(record, 'left-out', [words.say('These are the headings.')]);
       return this.#line(record);
@@ -91,11 +96,19 @@ export class LineReader {
     const { words } = this.#context;
     const { expected } = this.#sums;
     this.#sums.beginPart(record.line + 1);
-    const total = (kind: LineDraft['kind'], remark: string) => draft(record, kind, [remark], { qty, ...quantity }, true);
+    const total = (kind: LineDraft['kind'], remark: string) =>
+      draft(record, kind, [remark], { qty, ...quantity }, true);
     if (qty === null) return total('left-out', words.say('It is a total without a legible quantity.'));
-    if (from !== undefined) return total('left-out', words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from }));
+    if (from !== undefined) {
+      return total(
+        'left-out', words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from })
+      );
+    }
     return total('undecided',
-      words.say('It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.', { qty, expected }));
+      words.say(
+        'It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.',
+        { qty, expected }
+      ));
   }
 
   /** Titles, remarks and quantities of nothing. */
@@ -112,8 +125,12 @@ export class LineReader {
     if (names.length > 0) return undefined;
     if (isEmpty) return draft(record, 'left-out', [words.say('It names no device and has no quantity.')]);
     this.#sums.add(quantity.qty ?? 0);
-    const remarks = [words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.')];
-    return draft(record, 'undecided', [...remarks, ...(quantity.doubt === undefined ? [] : [quantity.doubt])], quantity);
+    const remarks = [
+      words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.'),
+    ];
+    return draft(
+      record, 'undecided', [...remarks, ...(quantity.doubt === undefined ? [] : [quantity.doubt])], quantity
+    );
   }
 
   #device(record: TakeoffRecord, quantity: Quantity, names: readonly string[]): LineDraft {
@@ -140,7 +157,9 @@ export class LineReader {
     }
     if (this.#places.area !== undefined || this.#title === undefined) return { cells, remarks: [] };
     cells.area = this.#title.text;
-    return { cells, remarks: [this.#context.words.say('Its area is the title on line {line}.', { line: this.#title.line })] };
+    return {
+      cells, remarks: [this.#context.words.say('Its area is the title on line {line}.', { line: this.#title.line })],
+    };
   }
 
   #cell(fields: readonly string[], field: TakeoffField): string {
@@ -163,7 +182,8 @@ function headingKey(fields: readonly string[]): string {
 }
 
 function draft(
-  { line, fields }: TakeoffRecord, kind: LineDraft['kind'], remarks: readonly string[], quantity?: Quantity, isTotal = false,
+  { line, fields }: TakeoffRecord, kind: LineDraft['kind'], remarks: readonly string[], quantity?: Quantity, isTotal =
+    false,
 ): LineDraft {
   const { qty = null, isLength = false } = quantity ?? {};
   return { line, fields, kind, isTotal, qty, isLength, names: [], cells: {}, remarks };

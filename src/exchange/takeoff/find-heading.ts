@@ -17,7 +17,9 @@ export function headingFields(text: string): { readonly field: TakeoffField; rea
   const isShort = whole.trim().split(' ').length <= MOST_WORDS;
   const found = TAKEOFF_FIELDS_BY_RANK.map((field) => {
     const exact = HEADING_WORDS[field].some((word) => ` ${word} ` === whole || ` ${word} ` === name);
-    return { field, exact, held: exact || (isShort && HEADING_WORDS[field].some((word) => whole.includes(` ${word} `))) };
+    return {
+      field, exact, held: exact || (isShort && HEADING_WORDS[field].some((word) => whole.includes(` ${word} `))),
+    };
   }).filter(({ held }) => held);
   return found.sort((a, b) => Number(b.exact) - Number(a.exact)).map(({ field, exact }) => ({ field, exact }));
 }

@@ -16,12 +16,15 @@ const QTY = columnOf('devices', 'qty') as InputColumn;
 const NUMBER: InputColumn = { role: 'input', key: 'qty', title: QTY.title, kind: 'number', help: QTY.help };
 /** Words for single pieces, in English, German and French, that do not change a count. */
 const PIECES = new Set([
-  'no', 'nos', 'pc', 'pcs', 'pce', 'pces', 'piece', 'pieces', 'pièce', 'pièces', 'pièce(s)', 'ea', 'each', 'off', 'unit',
-  'units', 'u', 'un', 'unité', 'unités', 'unité(s)', 'unite', 'unites', 'st', 'stk', 'stck', 'stück', 'stücke', 'stueck', 'stuck',
+  'no', 'nos', 'pc', 'pcs', 'pce', 'pces', 'piece', 'pieces', 'pièce', 'pièces', 'pièce(s)', 'ea', 'each', 'off',
+  'unit',
+  'units', 'u', 'un', 'unité', 'unités', 'unité(s)', 'unite', 'unites', 'st', 'stk', 'stck', 'stück', 'stücke',
+  'stueck', 'stuck',
   'x', '×', 'nr', 'item', 'items', 'mal', 'fois', 'appareil', 'appareils', 'gerät', 'geräte',
 ]);
 const METRES = new Set([
-  'm', 'lm', 'lfm', 'lfdm', 'lfd m', 'lfd meter', 'laufmeter', 'ml', 'm l', 'metre', 'metres', 'meter', 'mètre', 'mètres',
+  'm', 'lm', 'lfm', 'lfdm', 'lfd m', 'lfd meter', 'laufmeter', 'ml', 'm l', 'metre', 'metres', 'meter', 'mètre',
+  'mètres',
   'mètre linéaire', 'mètres linéaires', 'rm',
 ]);
 /** Larger counts are slips of the keyboard, and sums of them would no longer be exact. */
@@ -38,7 +41,11 @@ const MOST = 1_000_000;
 export function readQuantity(text: string, unit = '', decimal?: DecimalSign, words: Words = ENGLISH): Quantity {
   const plain = text.normalize('NFKC').trim();
   if (plain === '') return { qty: null };
-  if (plain.startsWith('=')) return { qty: null, doubt: words.say('“{text}” is a formula, not a count. Say how many there are.', { text: plain }) };
+  if (plain.startsWith('=')) {
+    return {
+      qty: null, doubt: words.say('“{text}” is a formula, not a count. Say how many there are.', { text: plain }),
+    };
+  }
   const behind = /^([+\-−]?[\d.,'’\s]*\d)[.,]?\s*(\D.*)?$/su.exec(plain);
   const units = [behind?.[2] ?? '', unit].map(unitForm).filter((word) => word !== '');
   if (behind === null || units.some((word) => !PIECES.has(word) && !METRES.has(word))) {
@@ -55,7 +62,11 @@ function readCount(text: string, decimal: DecimalSign | undefined, words: Words)
   const parsed = parseCell(NUMBER, text, { decimal, words });
   if (!parsed.ok) return { qty: null, doubt: parsed.problem };
   const qty = Math.round(Number(parsed.value) * 1000) / 1000;
-  if (Math.abs(qty) > MOST) return { qty: null, doubt: words.say('“{text}” is more than {most}. Say how many there are.', { text, most: MOST }) };
+  if (Math.abs(qty) > MOST) {
+    return {
+      qty: null, doubt: words.say('“{text}” is more than {most}. Say how many there are.', { text, most: MOST }),
+    };
+  }
   const doubt = checkCell(QTY, qty, text, words);
   return doubt === undefined ? { qty } : { qty, doubt };
 }

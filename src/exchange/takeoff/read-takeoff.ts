@@ -89,8 +89,13 @@ function notesOn(columns: readonly TakeoffColumn[], words: Words): string[] {
     ? words.say('No column is known to name the devices. Choose the one that does.')
     : words.say('No column is known to hold the quantities. Choose the one that does.'));
   const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
-    .map(({ index, heading, values }) => heading === '' ? words.say('column {number} ({values})', { number: index + 1, values })
+    .map(({ index, heading, values }) => heading === '' ? words.say(
+      'column {number} ({values})', { number: index + 1, values }
+    )
       : words.say('“{heading}” ({values})', { heading, values }));
   if (unread.length === 0) return missing;
-  return [...missing, words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') })];
+  return [
+    ...missing,
+    words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') }),
+  ];
 }

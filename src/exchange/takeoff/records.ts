@@ -57,7 +57,9 @@ function writtenCell(cell: unknown): string {
 function filled(lines: readonly TakeoffRecord[], words: Words): Records | Unreadable {
   const records = lines.slice(0, lines.findLastIndex(({ fields }) => fields.some((field) => field !== '')) + 1);
   if (records.length > 0) return { ok: true, records };
-  return unreadable('csv-empty', '', words.say('The takeoff is empty. Choose another file, or paste the list with its headings.'));
+  return unreadable(
+    'csv-empty', '', words.say('The takeoff is empty. Choose another file, or paste the list with its headings.')
+  );
 }
 
 function cellText(cell: unknown): string {

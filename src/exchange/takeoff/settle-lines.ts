@@ -34,7 +34,9 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
     }
     before.qty += qty!;
     before.cells.note = joined(before.cells.note, draft.cells.note);
-    const added = words.say('The same type in the same place as on line {line}, to which it is added.', { line: before.line });
+    const added = words.say(
+      'The same type in the same place as on line {line}, to which it is added.', { line: before.line }
+    );
     return { ...shared, outcome: 'merged', reason: [added, ...reasons].join(' '), mergedInto: before.line };
   });
   return { lines, rows: [...rows.values()].map(({ cells, qty }) => withoutEmpty({ ...cells, qty })) };
@@ -47,10 +49,13 @@ function settle(
   if (name === undefined) return { outcome: kind === 'undecided' ? 'undecided' : 'left-out', reasons: remarks };
   if (name.state === 'left-out') return { outcome: 'left-out', reasons: [name.reason] };
   if (kind === 'left-out') return { outcome: 'left-out', reasons: remarks };
-  const reasons = name.state === 'undecided' || kind === 'undecided' ? [...remarks, name.reason] : [name.reason, ...remarks];
+  const reasons = name.state === 'undecided' || kind === 'undecided'
+    ? [...remarks, name.reason] : [name.reason, ...remarks];
   if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
   if (isLength && !isPerMetre(name.type!)) {
-    const remark = words.say('It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! });
+    const remark = words.say(
+      'It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! }
+    );
     return { outcome: 'undecided', reasons: [remark, ...reasons] };
   }
   return { outcome: 'taken', reasons };

@@ -31,5 +31,7 @@ export function sumsOf(lines: readonly TakeoffLine[]): TakeoffSums {
 export function equationOf(sums: TakeoffSums, words: Words = ENGLISH): string {
   return sums.inTotals === 0
     ? words.say('Read {read} = taken {taken} + left out {leftOut} + undecided {undecided}', { ...sums })
-    : words.say('Read {read} = taken {taken} + left out {leftOut} ({inTotals} in totals) + undecided {undecided}', { ...sums });
+    : words.say(
+      'Read {read} = taken {taken} + left out {leftOut} ({inTotals} in totals) + undecided {undecided}', { ...sums }
+    );
 }

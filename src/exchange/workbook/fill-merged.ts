@@ -2,8 +2,8 @@ import { columnPlace } from '../../schedule/index.ts';
 import { attribute, attributesOf } from './xml-elements.ts';
 
 /**
- * Repeats a text in cells that are merged downwards, as a room that stands once beside all of its devices. Numbers are not
- * repeated, as a quantity would count again, nor cells that are merged sideways, as titles are.
+ * Repeats a text in cells that are merged downwards, as a room that stands once beside all of its devices. Numbers are
+ * not repeated, as a quantity would count again, nor cells that are merged sideways, as titles are.
  * @param rows rows of cells, of which only the first of merged ones has content; they are changed.
  * @param xml the part of the sheet.
  */

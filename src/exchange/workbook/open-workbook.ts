@@ -37,7 +37,10 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
   }
   // How a file of the older format begins, and one that is locked by a password.
   if (bytes[0] === 0xd0 && bytes[1] === 0xcf) {
-    return unreadable('not-a-workbook', '', words.say('The workbook is in the older format (.xls) or locked by a password. Save it as .xlsx without one.'));
+    return unreadable(
+      'not-a-workbook', '',
+      words.say('The workbook is in the older format (.xls) or locked by a password. Save it as .xlsx without one.')
+    );
   }
   if (!isWorkbook(bytes)) return unreadable('not-a-workbook', '', words.say(NONE));
   const pack = new Package(bytes, words);
@@ -50,7 +53,9 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
   const all = sheetsOf(workbook, relations);
   const withCells = all.filter(({ path }) => path !== undefined);
   const shown = withCells.some(({ isHidden }) => !isHidden) ? withCells.filter(({ isHidden }) => !isHidden) : withCells;
-  if (shown.length === 0) return unreadable('not-a-workbook', '', words.say('The workbook has no sheet with cells. Choose another file.'));
+  if (shown.length === 0) {
+    return unreadable('not-a-workbook', '', words.say('The workbook has no sheet with cells. Choose another file.'));
+  }
   const sheets = shown.map(({ name }) => name);
   const cells = (name: string) => {
     const path = all.find((each) => each.name === name)?.path;
@@ -61,7 +66,13 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
   return { ok: true, sheets, ranges: namedRanges(workbook), cells, read: async (name) => {
     const sheet = shown.find((each) => each.name === name);
     if (sheet === undefined) {
-      return unreadable('sheet-missing', '', words.say('There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.', { sheet: name, sheets: sheets.join(', ') }));
+      return unreadable(
+        'sheet-missing', '',
+        words.say(
+          'There is no sheet “{sheet}”; the sheets are {sheets}. Name one of them.',
+          { sheet: name, sheets: sheets.join(', ') }
+        )
+      );
     }
     const parts = pack.unpack((path) => isNeeded(path, sheet, withCells));
     return isRefused(parts) ? parts : readRows(parts, sheet.path!, all.indexOf(sheet) + 1, words);

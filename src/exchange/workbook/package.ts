@@ -37,7 +37,10 @@ export class Package {
       }
     } catch {
       // Only damage makes it fail.
-      return unreadable('not-a-workbook', '', words.say('The workbook is damaged: a part of it is cut off or cannot be unpacked. Take another copy of it.'));
+      return unreadable(
+        'not-a-workbook', '',
+        words.say('The workbook is damaged: a part of it is cut off or cannot be unpacked. Take another copy of it.')
+      );
     }
     return parts;
   }

@@ -7,8 +7,8 @@ export interface UsedRange {
 }
 
 /**
- * How far the cells with content of a sheet reach from its first cell; both 0 for an empty one. A single cell far away makes a
- * table of billions, which is known here before that table is built.
+ * How far the cells with content of a sheet reach from its first cell; both 0 for an empty one. A single cell far away
+ * makes a table of billions, which is known here before that table is built.
  * @param xml the part of the sheet.
  */
 export function usedRange(xml: string): UsedRange {

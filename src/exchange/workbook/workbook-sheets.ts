@@ -14,7 +14,8 @@ export interface WorkbookSheet {
  * @param relations the part `xl/_rels/workbook.xml.rels`, which says where each sheet lies.
  */
 export function sheetsOf(workbook: string, relations: string): WorkbookSheet[] {
-  const worksheets = attributesOf(relations, 'Relationship').filter((each) => attribute(each, 'Type')?.endsWith('/worksheet'));
+  const worksheets = attributesOf(relations, 'Relationship')
+    .filter((each) => attribute(each, 'Type')?.endsWith('/worksheet'));
   return attributesOf(workbook, 'sheet').map((attributes) => {
     const id = attribute(attributes, '\\w+:id');
     const relation = worksheets.find((each) => attribute(each, 'Id') === id);
@@ -30,5 +31,7 @@ export function sheetsOf(workbook: string, relations: string): WorkbookSheet[] {
 /** Ranges of a workbook that have a name, by that name. @param workbook the part `xl/workbook.xml`. */
 export function namedRanges(workbook: string): Map<string, string> {
   const found = workbook.matchAll(/<(?:\w+:)?definedName(\s[^<>]*)>([^<]*)</g);
-  return new Map([...found].map(([, attributes = '', range = '']) => [attribute(attributes, 'name') ?? '', plainText(range)]));
+  return new Map([...found].map(([, attributes = '', range = '']) => [
+    attribute(attributes, 'name') ?? '', plainText(range),
+  ]));
 }

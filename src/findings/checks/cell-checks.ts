@@ -1,4 +1,7 @@
-import { LONGEST_WAY, outOfRange, READS_EMPTY, REFERRED_SHEETS, RULES, SOLUTIONS, WRONG_ARGUMENTS, type Argument, type TypedFault } from '../../engine/index.ts';
+import {
+  LONGEST_WAY, outOfRange, READS_EMPTY, REFERRED_SHEETS, RULES, SOLUTIONS, WRONG_ARGUMENTS, type Argument,
+  type TypedFault,
+} from '../../engine/index.ts';
 import {
   columnOf, hiddenCharacters, inputColumns, isFormula, isNumeric, SCHEMA, SHEET_NAMES, titleWithUnit, type Column,
   type InputColumn, type SheetName,
@@ -16,8 +19,12 @@ const FAULTS: Readonly<Record<string, string>> = {
   CYCLE: message('{name}: the formula in {column} reads one that depends on its own result. Put that one right.'),
   NUM: message('{name}: the formula in {column} has no finite result. Check what it refers to.'),
   VALUE: message('{name}: the formula in {column} does not give a number. Check what it refers to.'),
-  ERROR: message('{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.'),
-  NA: message('{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.'),
+  ERROR: message(
+    '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.'
+  ),
+  NA: message(
+    '{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.'
+  ),
 };
 
 /** What is wrong with a formula, and what to do. */
@@ -26,18 +33,34 @@ function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string
   if (fault.way !== undefined) {
     const names = fault.way.map(({ sheet, id, key }) => row.figure(sheet, id, key));
     const way = [...names, ...(names.length < LONGEST_WAY ? [] : ['…']), names[0]!].join(' → ');
-    return row.say('{name}: the formula in {column} depends on its own result: {way}. Take one of these references out.', { ...values, way });
+    return row.say(
+      '{name}: the formula in {column} depends on its own result: {way}. Take one of these references out.',
+      { ...values, way }
+    );
   }
-  if (fault.message === READS_EMPTY) return row.say('{name}: the formula in {column} reads a cell that is empty. Fill that cell.', values);
-  if (fault.message === WRONG_ARGUMENTS) return row.say('{name}: the formula in {column} gives a function too few or too many arguments. Correct it.', values);
+  if (fault.message === READS_EMPTY) {
+    return row.say('{name}: the formula in {column} reads a cell that is empty. Fill that cell.', values);
+  }
+  if (fault.message === WRONG_ARGUMENTS) {
+    return row.say(
+      '{name}: the formula in {column} gives a function too few or too many arguments. Correct it.', values
+    );
+  }
   const problem = fault.value === undefined ? undefined : outOfRange(column, fault.value, row.words);
-  if (problem !== undefined) return row.say('{name}: the formula in {column} gives a result that is not allowed: {problem}. Correct it.', { ...values, problem });
+  if (problem !== undefined) {
+    return row.say(
+      '{name}: the formula in {column} gives a result that is not allowed: {problem}. Correct it.',
+      { ...values, problem }
+    );
+  }
   const said = FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be worked out. Simplify it.');
   return row.say(said, values);
 }
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */
-const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { supplies: ['voltage', 'peak'], feeds: ['voltage'] };
+const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = {
+  supplies: ['voltage', 'peak'], feeds: ['voltage'],
+};
 
 function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
   return column.optional === true || BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true };
@@ -65,7 +88,9 @@ function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
       const problem = outOfRange(column, own, row.words);
       return problem === undefined ? undefined : {
         value: own, limit: null,
-        message: row.say('{name}: {column} {problem}. Correct it.', { column: titleWithUnit(column, row.words), problem }),
+        message: row.say(
+          '{name}: {column} {problem}. Correct it.', { column: titleWithUnit(column, row.words), problem }
+        ),
       };
     },
   };
@@ -82,7 +107,9 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
       const current = sheet === 'devices' && column.key === 'rail' ? row.number('connected') : null;
       return {
         value: own, limit: null,
-        message: current === null ? row.say('{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', values)
+        message: current === null ? row.say(
+          '{name}: there is no {row} {tag}. Add it to the sheet {sheet}, or correct the tag.', values
+        )
           : row.say('{name}: there is no {row} {tag}, so {current} count in none. Add it to the sheet {sheet}, or correct the tag.', {
             ...values, current: amps(current),
           }),
@@ -143,10 +170,13 @@ function namesShared(sheet: SheetName, { key }: InputColumn, to: SheetName): Che
 function usedTwice(sheet: SheetName): Check {
   const isNamed = REFERRED_SHEETS.has(sheet);
   return {
-    rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
+    rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed
+      ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
     find: (row) => !row.isShared ? undefined : {
       value: row.tag, limit: null,
-      message: row.say(isNamed ? message('{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.')
+      message: row.say(isNamed ? message(
+        '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.'
+      )
         : message('{name} stands in more than one row. Give each row a tag of its own.')),
     },
   };
@@ -166,9 +196,14 @@ export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
   usedTwice(sheet),
   ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
     .map(({ key, args }) => partialBehind(sheet, key, args)),
-  ...SOLUTIONS.filter((solution) => solution.sheet === sheet).map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
+  ...SOLUTIONS.filter((solution) => solution.sheet === sheet)
+    .map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
   ...inputColumns(sheet).flatMap((column) => [
-    ...(isNumeric(column) ? [formulaFault(sheet, column), formulaPartial(sheet, column), numberOutOfRange(sheet, column)] : []),
+    ...(
+      isNumeric(column)
+        ? [formulaFault(sheet, column), formulaPartial(sheet, column), numberOutOfRange(sheet, column)]
+        : []
+    ),
     ...(column.to === undefined ? [] : [namesNothing(sheet, column, column.to), namesShared(sheet, column, column.to)]),
   ]),
 ]);

@@ -4,7 +4,9 @@ import type { Check } from '../check.ts';
 import { MADE_OF_IT } from '../waiting.ts';
 import { unknown } from './limit-checks.ts';
 
-const CURRENT_MISSING = message('{name}: what it carries is not known, and {waiting, plural, one {# run waits} other {# runs wait}} for it. Enter it, with the source that says so, or use a conductor of which it is known.');
+const CURRENT_MISSING = message(
+  '{name}: what it carries is not known, and {waiting, plural, one {# run waits} other {# runs wait}} for it. Enter it, with the source that says so, or use a conductor of which it is known.'
+);
 
 /** What conductors are held against. */
 export const conductorChecks: readonly Check[] = [

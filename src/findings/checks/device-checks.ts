@@ -7,15 +7,30 @@ import { unknown } from './limit-checks.ts';
 /** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
 function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
   if (row.number('connected') !== null && row.number('demand') !== null) return undefined;
-  if (row.number('qty') === null) return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
+  if (row.number('qty') === null) {
+    return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
+  }
   if (row.number('unitDraw') === null) {
     if (row.own('type') === null) {
-      return { key: 'unitDraw', message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.') };
+      return {
+        key: 'unitDraw',
+        message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.'),
+      };
     }
     if (row.numberOf('type', 'power') !== null) {
-      return { key: 'unitDraw', message: message('The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.') };
+      return {
+        key: 'unitDraw',
+        message: message(
+          'The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.'
+        ),
+      };
     }
-    return { key: 'unitDraw', message: message('The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.') };
+    return {
+      key: 'unitDraw',
+      message: message(
+        'The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.'
+      ),
+    };
   }
   return { key: 'diversity', message: message('The current of {row} is not known. Correct its diversity.') };
 }
@@ -46,8 +61,12 @@ export const deviceChecks: readonly Check[] = [
     find: (row) => {
       if (row.own('rail') !== null || row.names('rail')) return undefined;
       const rail = row.value('rail');
-      return rail === null ? unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.'))
-        : unknown(row, message('{name} is fed from rail {rail} as its run is, and there is no such supply, so its current counts in none. Add it to the sheet {sheet}, or correct the run.'), {
+      return rail === null ? unknown(
+        row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')
+      )
+        : unknown(row, message(
+          '{name} is fed from rail {rail} as its run is, and there is no such supply, so its current counts in none. Add it to the sheet {sheet}, or correct the run.'
+        ), {
           rail: String(rail), sheet: row.titleOf('supplies'),
         });
     },
@@ -59,7 +78,13 @@ export const deviceChecks: readonly Check[] = [
       // What its type does not say is found once, there.
       if (row.number('qty') !== null && row.names('type')) return undefined;
       const values = { branch: String(row.own('branch')) };
-      return unknown(row, message('{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'), values);
+      return unknown(
+        row,
+        message(
+          '{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'
+        ),
+        values
+      );
     },
   },
   {
@@ -83,7 +108,9 @@ export const deviceChecks: readonly Check[] = [
       if (distance === null || length === null || !exceeds(distance, length)) return undefined;
       return {
         value: distance, limit: length,
-        message: row.say('{name} is {distance} m along its run, which is {length} m long. Correct one of them.', { distance, length }),
+        message: row.say(
+          '{name} is {distance} m along its run, which is {length} m long. Correct one of them.', { distance, length }
+        ),
       };
     },
   },

@@ -4,7 +4,9 @@ import type { Check } from '../check.ts';
 /** The rule against characters that cannot be seen. */
 export const HIDDEN_CHARACTER = 'hidden-character';
 
-/** Two tags that look alike differ where one of them holds a character that cannot be seen, as texts of web pages do. */
+/**
+ * Two tags that look alike differ where one of them holds a character that cannot be seen, as texts of web pages do.
+ */
 function hiddenCharacter(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete', needs: column.key,

@@ -53,11 +53,14 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
   return {
     rule, sheet, key: 'loading', severity: 'near', inStatus: true,
     find: (row) => {
-      const [loading, target, used, most] = [row.number('loading'), row.number('target'), row.number(current), row.number(rating)];
+      const [loading, target, used, most] = [
+        row.number('loading'), row.number('target'), row.number(current), row.number(rating),
+      ];
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
       const values = {
-        loading: percent(loading, target), rating: roundedDown(amps(most)), target: roundedDown(percent(target, loading)),
+        loading: percent(loading, target), rating: roundedDown(amps(most)),
+        target: roundedDown(percent(target, loading)),
         excess: roundedUp(amps(used - target * most, 0)),
       };
       return { value: loading, limit: target, message: row.say(message, values) };

@@ -69,23 +69,43 @@ export const measuredChecks: readonly Check[] = [
     },
   },
   asWorkedOut({
-    rule: 'supply-measured-current-differs', sheet: 'supplies', key: 'measuredCurrent', expected: 'demand', tolerance: 'currentTolerance', write: amps,
-    more: message('Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'),
-    less: message('Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.'),
+    rule: 'supply-measured-current-differs', sheet: 'supplies', key: 'measuredCurrent', expected: 'demand',
+    tolerance: 'currentTolerance', write: amps,
+    more: message(
+      'Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'
+    ),
+    less: message(
+      'Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.'
+    ),
   }),
   asWorkedOut({
-    rule: 'supply-measured-voltage-differs', sheet: 'supplies', key: 'measuredVoltage', expected: 'voltage', tolerance: 'voltageTolerance', write: volts,
-    more: message('Usually its output is set above the nominal voltage. Check that the devices accept it, or set it lower.'),
-    less: message('Usually it is overloaded and limits its current, or its output is set too low. Check its load and its setting.'),
+    rule: 'supply-measured-voltage-differs', sheet: 'supplies', key: 'measuredVoltage', expected: 'voltage',
+    tolerance: 'voltageTolerance', write: volts,
+    more: message(
+      'Usually its output is set above the nominal voltage. Check that the devices accept it, or set it lower.'
+    ),
+    less: message(
+      'Usually it is overloaded and limits its current, or its output is set too low. Check its load and its setting.'
+    ),
   }),
   asWorkedOut({
-    rule: 'run-measured-current-differs', sheet: 'runs', key: 'measuredCurrent', expected: 'current', tolerance: 'currentTolerance', write: amps,
-    more: message('Usually a device is missing in the schedule, draws more than entered, or is wired to another run than entered. Check what hangs on it.'),
-    less: message('Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.'),
+    rule: 'run-measured-current-differs', sheet: 'runs', key: 'measuredCurrent', expected: 'current',
+    tolerance: 'currentTolerance', write: amps,
+    more: message(
+      'Usually a device is missing in the schedule, draws more than entered, or is wired to another run than entered. Check what hangs on it.'
+    ),
+    less: message(
+      'Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.'
+    ),
   }),
   asWorkedOut({
-    rule: 'run-measured-voltage-differs', sheet: 'runs', key: 'measuredVoltage', expected: 'endVoltage', tolerance: 'voltageTolerance', write: volts,
-    more: message('Usually devices are switched off, the supply is set above nominal, or the cable is shorter or thicker than entered. Check these.'),
-    less: message('Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.'),
+    rule: 'run-measured-voltage-differs', sheet: 'runs', key: 'measuredVoltage', expected: 'endVoltage',
+    tolerance: 'voltageTolerance', write: volts,
+    more: message(
+      'Usually devices are switched off, the supply is set above nominal, or the cable is shorter or thicker than entered. Check these.'
+    ),
+    less: message(
+      'Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.'
+    ),
   }),
 ];

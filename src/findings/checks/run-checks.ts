@@ -27,9 +27,13 @@ function remedy(row: RowReader): string {
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {
     return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
-      : row.say('With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker });
+      : row.say(
+        'With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker }
+      );
   }
-  if (smallest !== null) return row.say('With {conductor} no length works; {thicker} would do at this length.', { conductor, thicker });
+  if (smallest !== null) {
+    return row.say('With {conductor} no length works; {thicker} would do at this length.', { conductor, thicker });
+  }
   return row.say('No conductor on the sheet {sheet} would do: feed it from another place, or share the load over more runs.', {
     sheet: row.titleOf('conductors'),
   });
@@ -51,7 +55,9 @@ const mayNotClear: Check = {
     return {
       value: fault, limit: trip * protection,
       message: row.say('{name}: a short circuit at its far end draws {fault}, and the protection of {protection} needs {needed} ({trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.', {
-        fault: amps(fault, trip * protection), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
+        fault: amps(
+          fault, trip * protection
+        ), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
       }),
     };
   },
@@ -63,13 +69,18 @@ const partial: Check = {
     const missing = row.missing('current');
     return missing === 0 ? undefined : {
       value: row.number('current'), limit: null,
-      message: row.say('{name}: {missing, plural, one {# device row on it has no known current, so its drop is at least what is shown. Complete it} other {# device rows on it have no known current, so its drop is at least what is shown. Complete them}} to know the rest.', { missing }),
+      message: row.say(
+        '{name}: {missing, plural, one {# device row on it has no known current, so its drop is at least what is shown. Complete it} other {# device rows on it have no known current, so its drop is at least what is shown. Complete them}} to know the rest.',
+        { missing }
+      ),
     };
   },
 };
 
 /** Finds a reference that is entered but leads to no number, as a voltage or a resistance that is not known. */
-function unknownBehind(rule: string, key: string, sheet: 'supplies' | 'conductors', of: string, message: string): Check {
+function unknownBehind(
+  rule: string, key: string, sheet: 'supplies' | 'conductors', of: string, message: string
+): Check {
   return {
     rule, sheet: 'runs', key, severity: 'incomplete', inStatus: true,
     find: (row) => row.own(key) === null || row.numberOf(key, of) !== null ? undefined
@@ -83,7 +94,9 @@ export const runChecks: readonly Check[] = [
   collapses,
   overLimit({
     rule: 'run-over-carries', sheet: 'runs', key: 'current', limit: (row) => row.number('carries'),
-    message: message('{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'),
+    message: message(
+      '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'
+    ),
   }),
   {
     rule: 'run-protection-over-carries', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
@@ -100,7 +113,9 @@ export const runChecks: readonly Check[] = [
   },
   overLimit({
     rule: 'run-over-protection', sheet: 'runs', key: 'current', limit: (row) => row.number('protection'),
-    message: message('{name} carries {value} through a protection of {limit}: {excess} too much. Share the load over more runs, or use a larger protection if the conductor carries it.'),
+    message: message(
+      '{name} carries {value} through a protection of {limit}: {excess} too much. Share the load over more runs, or use a larger protection if the conductor carries it.'
+    ),
   }),
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
@@ -117,11 +132,28 @@ export const runChecks: readonly Check[] = [
   },
   mayNotClear,
   partial,
-  missingInput('run-rail-missing', 'runs', 'rail', message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.')),
-  missingInput('run-conductor-missing', 'runs', 'conductor', message('{name} has no conductor, so its drop is not known. Choose one of the conductors.')),
-  missingInput('run-length-missing', 'runs', 'length', message('{name} has no length, so its drop is not known. Enter the length of the cable, one way, in m.')),
-  unknownBehind('run-voltage-missing', 'rail', 'supplies', 'voltage', message('{name}: the voltage of its rail is not known. Add the rail to the sheet {sheet}, or correct the tag.')),
-  unknownBehind('run-resistance-missing', 'conductor', 'conductors', 'resistance', message('{name}: the resistance of its conductor is not known. Enter it on the sheet {sheet}, or choose another conductor.')),
+  missingInput(
+    'run-rail-missing', 'runs', 'rail',
+    message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.')
+  ),
+  missingInput(
+    'run-conductor-missing', 'runs', 'conductor',
+    message('{name} has no conductor, so its drop is not known. Choose one of the conductors.')
+  ),
+  missingInput(
+    'run-length-missing', 'runs', 'length',
+    message('{name} has no length, so its drop is not known. Enter the length of the cable, one way, in m.')
+  ),
+  unknownBehind(
+    'run-voltage-missing', 'rail', 'supplies', 'voltage',
+    message('{name}: the voltage of its rail is not known. Add the rail to the sheet {sheet}, or correct the tag.')
+  ),
+  unknownBehind(
+    'run-resistance-missing', 'conductor', 'conductors', 'resistance',
+    message(
+      '{name}: the resistance of its conductor is not known. Enter it on the sheet {sheet}, or choose another conductor.'
+    )
+  ),
   {
     rule: 'run-short-circuit-unknown', sheet: 'runs', key: 'faultCurrent', severity: 'incomplete', inStatus: true,
     find: (row) => {
@@ -129,20 +161,38 @@ export const runChecks: readonly Check[] = [
       const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'resistance') !== null;
       if (isKnown || !cableIsKnown || row.numberOf('rail', 'rated') !== null) return undefined;
       if (row.numberOf('rail', 'voltage') === null) return undefined;
-      return unknown(row, message('{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.'), {
+      return unknown(row, message(
+        '{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.'
+      ), {
         sheet: row.titleOf('supplies'),
       });
     },
   },
-  notChecked('run-protection-not-checked', 'runs', 'protection', message('{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.')),
+  notChecked(
+    'run-protection-not-checked', 'runs', 'protection',
+    message(
+      '{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.'
+    )
+  ),
   {
     rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined
-      : unknown(row, message('{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.'), { sheet: row.titleOf('conductors') }),
+      : unknown(
+        row,
+        message(
+          '{name}: what its conductor carries is not known, so its current is not checked against it. Enter it on the sheet {sheet} where a source says so.'
+        ),
+        { sheet: row.titleOf('conductors') }
+      ),
   },
   {
     rule: 'run-voltage-not-checked', sheet: 'runs', key: 'minVoltage', severity: 'note',
     find: (row) => row.number('minVoltage') !== null || row.number('endVoltage') === null ? undefined
-      : unknown(row, message('{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.')),
+      : unknown(
+        row,
+        message(
+          '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.'
+        )
+      ),
   },
 ];

@@ -6,30 +6,60 @@ import { missingInput, notChecked, overLimit, overTarget, partialTotal } from '.
 export const supplyChecks: readonly Check[] = [
   overLimit({
     rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => row.number('usable'),
-    message: message('{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'),
+    message: message(
+      '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
+    ),
   }),
   overLimit({
     rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand', limit: (row) => row.number('fuse'),
-    message: message('{name} is asked for {value} through a fuse of {limit}: {excess} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'),
+    message: message(
+      '{name} is asked for {value} through a fuse of {limit}: {excess} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+    ),
   }),
   overTarget({
     rule: 'supply-over-target', sheet: 'supplies', current: 'demand', rating: 'usable',
-    message: message('{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'),
+    message: message(
+      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
+    ),
   }),
-  missingInput('supply-rating-missing', 'supplies', 'rated', message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.')),
+  missingInput(
+    'supply-rating-missing', 'supplies', 'rated',
+    message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.')
+  ),
   {
     rule: 'supply-warm-derating-unknown', sheet: 'supplies', key: 'usable', severity: 'incomplete', inStatus: true,
     find: (row) => {
       const limit = row.number('fullUpTo');
       if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
       const said = row.number('lessPerKelvin') === null
-        ? row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.', { limit: roundedDown(degrees(limit)) })
-        : row.say('{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.', { limit: roundedDown(degrees(limit)), sheet: row.titleOf('enclosures') });
+        ? row.say(
+          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
+          { limit: roundedDown(degrees(limit)) }
+        )
+        : row.say(
+          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.',
+          { limit: roundedDown(degrees(limit)), sheet: row.titleOf('enclosures') }
+        );
       return { value: null, limit, message: said };
     },
   },
-  partialTotal('supply-demand-partial', 'supplies', 'demand', message('{name} carries at least {value}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'), amps),
-  notChecked('supply-fuse-not-checked', 'supplies', 'fuse', message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')),
-  notChecked('supply-loss-not-checked', 'supplies', 'efficiency', message('{name} has no efficiency entered: its losses are not worked out. Enter it to know them.')),
-  notChecked('supply-enclosure-not-checked', 'supplies', 'enclosure', message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')),
+  partialTotal(
+    'supply-demand-partial', 'supplies', 'demand',
+    message(
+      '{name} carries at least {value}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'
+    ),
+    amps
+  ),
+  notChecked(
+    'supply-fuse-not-checked', 'supplies', 'fuse',
+    message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')
+  ),
+  notChecked(
+    'supply-loss-not-checked', 'supplies', 'efficiency',
+    message('{name} has no efficiency entered: its losses are not worked out. Enter it to know them.')
+  ),
+  notChecked(
+    'supply-enclosure-not-checked', 'supplies', 'enclosure',
+    message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')
+  ),
 ];

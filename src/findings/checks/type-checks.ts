@@ -4,7 +4,9 @@ import type { Check } from '../check.ts';
 import { ON_A_BRANCH } from '../waiting.ts';
 import { unknown } from './limit-checks.ts';
 
-const NODES_MISSING = message('{name}: how many nodes one device counts on a branch is not known, and {waiting, plural, one {# device row waits} other {# device rows wait}} for it. Enter it; 0 if it is no bus participant.');
+const NODES_MISSING = message(
+  '{name}: how many nodes one device counts on a branch is not known, and {waiting, plural, one {# device row waits} other {# device rows wait}} for it. Enter it; 0 if it is no bus participant.'
+);
 
 /** What device types are held against. */
 export const typeChecks: readonly Check[] = [

@@ -46,11 +46,18 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
   for (const { title, columns, rows: lines } of otherChanges(changes, words)) {
     add({ title, columns: textColumns(...columns), rows: lines.map((texts) => ({ cells: texts.map(textCell) })) });
   }
-  return { name: 'changes', title: words.say('Changes'), sentences: [sentenceOf(isSame, tables.length > 0, since, words)], tables };
+  return {
+    name: 'changes', title: words.say('Changes'), sentences: [sentenceOf(isSame, tables.length > 0, since, words)],
+    tables,
+  };
 }
 
 function sentenceOf(isSame: boolean, isListed: boolean, since: string, words: Words): string {
   if (isSame) return words.say('Nothing is different from {since}.', { since });
-  if (isListed) return words.say('Compared with {since}. Rows are matched by their tags, then by what they hold.', { since });
-  return words.say('Compared with {since}. Only blank rows, or the order of revisions and acceptances, are different.', { since });
+  if (isListed) {
+    return words.say('Compared with {since}. Rows are matched by their tags, then by what they hold.', { since });
+  }
+  return words.say(
+    'Compared with {since}. Only blank rows, or the order of revisions and acceptances, are different.', { since }
+  );
 }

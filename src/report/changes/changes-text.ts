@@ -12,7 +12,9 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 export function changedValue(column: Column | undefined, value: CellValue, words: Words): string {
   if (value === null || value === '') return '–';
   if (column === undefined) return String(value);
-  if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
+  if (column.role === 'computed' && column.status === true) {
+    return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
+  }
   const text = formatCell(column, value, words, 'show');
   return column.unit === undefined || typeof value !== 'number' ? text : `${text}\u00a0${column.unit}`;
 }
@@ -41,7 +43,10 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
     if (inner.length > 0) lines.push(title, ...inner.map((line) => `  ${line}`), '');
   };
   const line = (title: string, text: string) => words.say('{title}: {text}', { title, text });
-  block(words.say('Details'), details.map(({ key, before, after }) => line(words.say(DETAIL_TITLES[key]), `${before ?? '–'} → ${after ?? '–'}`)));
+  block(
+    words.say('Details'),
+    details.map(({ key, before, after }) => line(words.say(DETAIL_TITLES[key]), `${before ?? '–'} → ${after ?? '–'}`))
+  );
   const sheets = [...new Set(rows.map(({ sheet }) => sheet))];
   for (const sheet of sheets) {
     const inner = rows.filter((each) => each.sheet === sheet).map((change) => {
@@ -52,9 +57,15 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
     block(words.text(SCHEMA[sheet].title), inner);
   }
   block(words.say('What that did to totals and statuses'), figures.map(({ sheet, tag, row, values }) =>
-    line(`${words.text(SCHEMA[sheet].title)}, ${tag || words.say('row {row}', { row: row })}`, pairWords(sheet, values, words))));
+    line(
+      `${words.text(SCHEMA[sheet].title)}, ${tag || words.say('row {row}', { row: row })}`,
+      pairWords(sheet, values, words)
+    )));
   for (const { title, rows: others } of otherChanges(changes, words)) {
-    block(title, others.map(([first = '', ...rest]) => line(first, rest.filter((text) => text !== '').join(words.say('; ')))));
+    block(
+      title,
+      others.map(([first = '', ...rest]) => line(first, rest.filter((text) => text !== '').join(words.say('; '))))
+    );
   }
   if (isSame) return `${words.say('Nothing is different.')}\n`;
   return lines.length > 0 ? `${lines.slice(0, -1).join('\n')}\n`

@@ -31,7 +31,8 @@ export function compareFindings(
   const left = new Map(before.findings.map((finding) =>
     [nameOf(finding, ids.get(`${finding.sheet} ${finding.id}`) ?? -1 - finding.id), finding]));
   const change = (
-    kind: FindingChange['kind'], { sheet, tag, row, rule, key, message }: Finding, was: Severity | null, is: Severity | null,
+    kind: FindingChange['kind'], { sheet, tag, row, rule, key, message }: Finding, was: Severity | null, is: Severity
+      | null,
   ): FindingChange => ({ kind, sheet, tag, row, rule, key, before: was, after: is, message });
   const there = after.findings.flatMap((finding) => {
     const name = nameOf(finding, finding.id);

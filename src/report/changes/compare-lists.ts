@@ -44,7 +44,9 @@ export function compareUnknown(before: Content, after: Content): UnknownChange[]
 
 function unknownByPath({ unknown = {} }: Content): Map<string, unknown> {
   return new Map(Object.entries(unknown).flatMap(([place, keys]) =>
-    Object.entries(keys as object).map(([key, value]): [string, unknown] => [place === 'file' ? key : `${place}/${key}`, value])));
+    Object.entries(keys as object).map(([key, value]): [string, unknown] => [
+      place === 'file' ? key : `${place}/${key}`, value,
+    ])));
 }
 
 /** Whether two pieces of JSON hold the same, in whatever order their keys stand. */
@@ -53,6 +55,8 @@ function isSameData(one: unknown, other: unknown): boolean {
 }
 
 function inOneOrder(value: unknown): string {
-  return JSON.stringify(value, (_key, inner: unknown) => typeof inner !== 'object' || inner === null || Array.isArray(inner) ? inner
+  return JSON.stringify(value, (
+    _key, inner: unknown
+  ) => typeof inner !== 'object' || inner === null || Array.isArray(inner) ? inner
     : Object.fromEntries(Object.entries(inner).sort(([one], [other]) => (one < other ? -1 : 1))));
 }

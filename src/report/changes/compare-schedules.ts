@@ -147,7 +147,8 @@ class SameFormulas {
 
   isSame(before: CellValue, after: CellValue): boolean {
     if (!isFormula(before) || !isFormula(after)) return before === after;
-    const moved = (sheet: SheetName, cell: CellReference) => ({ ...cell, id: this.#old.get(`${sheet} ${cell.id}`) ?? -1 });
+    const moved = (sheet: SheetName, cell: CellReference) =>
+      ({ ...cell, id: this.#old.get(`${sheet} ${cell.id}`) ?? -1 });
     return before === mapReferences(after, (reference) => keepReference(reference && {
       ...reference, from: moved(reference.sheet, reference.from),
       ...(reference.to === undefined ? {} : { to: moved(reference.sheet, reference.to) }),

@@ -1,3 +1,5 @@
 export { changesSection } from './changes-section.ts';
 export { changesText } from './changes-text.ts';
-export { compareSchedules, type FigureChange, type RowChange, type ScheduleChanges, type ValueChange } from './compare-schedules.ts';
+export {
+  compareSchedules, type FigureChange, type RowChange, type ScheduleChanges, type ValueChange,
+} from './compare-schedules.ts';

@@ -32,7 +32,9 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
     },
     {
       title: words.say('Acceptances'),
-      columns: [became, ...place, words.say('Reason'), words.say('Accepted by'), words.say('Date'), words.say('Finding')],
+      columns: [
+        became, ...place, words.say('Reason'), words.say('Accepted by'), words.say('Date'), words.say('Finding'),
+      ],
       rows: accepted.map(({ kind, acceptance: { sheet, tag, reason, name, date }, message: said }) => [
         words.say(ACCEPTANCE_WORDS[kind]), words.text(SCHEMA[sheet].title), tag, reason, name, date,
         said ?? words.say('The finding is gone.'),
@@ -40,14 +42,18 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
     },
     {
       title: words.say('Revisions'),
-      columns: [became, words.say('Revision'), words.say('Date'), words.say('Issued by'), words.say('What is different')],
+      columns: [
+        became, words.say('Revision'), words.say('Date'), words.say('Issued by'), words.say('What is different'),
+      ],
       rows: revisions.map(({ kind, before, after }) => {
         const { revision, date, name, text } = (after ?? before)!;
         return [words.say(ENTRY_WORDS[kind]), revision, date, name, text];
       }),
     },
     {
-      title: words.say('Keys that this version does not know'), columns: [words.say('Key'), words.say('Before'), words.say('Now')],
+      title: words.say('Keys that this version does not know'), columns: [
+        words.say('Key'), words.say('Before'), words.say('Now'),
+      ],
       rows: unknown.map(({ path, before, after }) => [path, jsonOf(before), jsonOf(after)]),
     },
   ].filter(({ rows }) => rows.length > 0);
@@ -56,7 +62,9 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
 function findingWords({ before, after }: FindingChange, words: Words): string {
   if (before === null) return words.say('new: {state}', { state: words.say(STATE_WORDS[after!]) });
   if (after === null) return words.say('gone: was {state}', { state: words.say(STATE_WORDS[before]) });
-  return words.say('was {before}, now {after}', { before: words.say(STATE_WORDS[before]), after: words.say(STATE_WORDS[after]) });
+  return words.say(
+    'was {before}, now {after}', { before: words.say(STATE_WORDS[before]), after: words.say(STATE_WORDS[after]) }
+  );
 }
 
 function jsonOf(value: unknown): string {

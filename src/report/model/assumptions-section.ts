@@ -1,6 +1,8 @@
 import type { Explanation } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { formatCell, inputColumns, SCHEMA, SHEET_NAMES, type InputColumn, type Row, type SheetName } from '../../schedule/index.ts';
+import {
+  formatCell, inputColumns, SCHEMA, SHEET_NAMES, type InputColumn, type Row, type SheetName,
+} from '../../schedule/index.ts';
 import { numberCell, textCell, textColumns } from './cells.ts';
 import type { ReportRow, ReportSection, ReportTable } from './report.ts';
 import { filledRows } from './sheet-section.ts';
@@ -55,7 +57,8 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
     const value = schedule.value(sheet, id, key);
     if (value === null || (isOwn && !isListed)) continue;
     const text = isListed ? formatCell(column, value, words, 'show') : '';
-    const origin = isOwn ? words.say('entered') : derived === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!);
+    const origin = isOwn ? words.say('entered') : derived
+      === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!);
     const line = lines.get(`${origin} ${text}`) ?? {
       value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
       source: isOwn ? '' : words.text(derived?.source ?? source), count: 0,
@@ -65,7 +68,8 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
   }
   return [...lines.values()].map(({ value, origin, source: from, count }) => ({
     cells: [
-      textCell(words.text(SCHEMA[sheet].title)), textCell(words.text(title)), numberCell(value), numberCell(String(count)),
+      textCell(words.text(SCHEMA[sheet].title)), textCell(words.text(title)), numberCell(value),
+      numberCell(String(count)),
       textCell(origin), textCell(from),
     ],
   }));

@@ -69,5 +69,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
 
 /** An older schedule as a sentence names it. */
 function nameOf({ document: { details: { revision = '–', date } } }: LoadSchedule, words: Words): string {
-  return date === undefined ? words.say('revision {revision}', { revision }) : words.say('revision {revision} of {date}', { revision, date });
+  return date === undefined
+    ? words.say('revision {revision}', { revision })
+    : words.say('revision {revision} of {date}', { revision, date });
 }

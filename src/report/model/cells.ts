@@ -29,7 +29,9 @@ export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 /** A cell of the schedule, as it is read: the sign of a partial figure first, defaults marked. */
 export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): ReportCell {
   const value = schedule.value(sheet, id, column.key);
-  if (column.role === 'computed' && column.status === true && value !== null) return stateCell(value as Status, schedule.words);
+  if (column.role === 'computed' && column.status === true && value !== null) {
+    return stateCell(value as Status, schedule.words);
+  }
   const sign = value === null ? '' : schedule.partialSign(sheet, id, column.key);
   const text = sign + formatCell(column, value, schedule.words, 'show');
   const cell = isNumeric(column) ? numberCell(text) : textCell(text);

@@ -7,7 +7,9 @@ import { message } from '../../words/index.ts';
 
 /** What is checked before energising: common practice, no source. */
 const CHECKS: readonly string[] = [
-  message('Every mains and ELV way that feeds the panel is isolated, locked off and proved dead with a tester that was proved before and after.'),
+  message(
+    'Every mains and ELV way that feeds the panel is isolated, locked off and proved dead with a tester that was proved before and after.'
+  ),
   message('Insulation and polarity of every field cable are measured, with electronics disconnected.'),
   message('Fuses and breakers fitted have the ratings of this table.'),
   message('End plates are fitted on fuse holders and on every open side of a terminal row.'),
@@ -30,10 +32,13 @@ export function checklistSection(schedule: LoadSchedule): ReportSection {
   const ends = branches.length === 0 ? []
     : [words.say('Both ends of every bus branch are terminated: {branches}.', { branches: branches.join(', ') })];
   const checks = [...CHECKS.map((check) => words.say(check)), ...ends, ...LAST.map((check) => words.say(check))];
-  const columns = textColumns(words.say('Done'), words.say('Check'), words.say('Reading or remark'), words.say('Name, date'));
+  const columns =
+    textColumns(words.say('Done'), words.say('Check'), words.say('Reading or remark'), words.say('Name, date'));
   return {
     name: 'checklist', title: words.say('Before energising'),
     sentences: [words.say('By a competent person. Local rules and the makers’ instructions may ask for more.')],
-    tables: [{ columns, rows: checks.map((text) => ({ cells: [{ ...TO_FILL, text: '☐' }, textCell(text), TO_FILL, TO_FILL] })) }],
+    tables: [{
+      columns, rows: checks.map((text) => ({ cells: [{ ...TO_FILL, text: '☐' }, textCell(text), TO_FILL, TO_FILL] })),
+    }],
   };
 }

@@ -18,10 +18,13 @@ export function commissioningSection(schedule: LoadSchedule): ReportSection | un
     return rows.length === 0 ? [] : [measuredTable(schedule, sheet, rows)];
   });
   if (tables.length === 0) return undefined;
-  const signatures = [words.say('Installed'), words.say('Tested'), words.say('Handed over')].map((what) => ({ cells: [textCell(what), TO_FILL, TO_FILL, TO_FILL] }));
+  const signatures = [words.say('Installed'), words.say('Tested'), words.say('Handed over')]
+    .map((what) => ({ cells: [textCell(what), TO_FILL, TO_FILL, TO_FILL] }));
   return {
     name: 'commissioning', title: words.say('Commissioning'),
-    sentences: [words.say('Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.')],
+    sentences: [
+      words.say('Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.'),
+    ],
     tables: [...tables, {
       title: words.say('Signatures'), rows: signatures,
       columns: textColumns(words.say('Step'), words.say('Name'), words.say('Date'), words.say('Signature')),

@@ -25,16 +25,22 @@ interface Grouping {
 }
 
 const BY_RAIL: Grouping = {
-  by: 'rail', sheet: 'supplies', name: 'devices-per-rail', title: message('Devices per rail'), onNone: message('On no rail'),
+  by: 'rail', sheet: 'supplies', name: 'devices-per-rail', title: message('Devices per rail'),
+  onNone: message('On no rail'),
   without: ['rail', 'nodes'], totals: ['qty', 'connected', 'demand', 'share'],
-  sentence: message('{demand} of {usable} usable, {loading}; target {target}; {status}.'), figures: ['demand', 'usable', 'loading', 'target'],
+  sentence: message(
+    '{demand} of {usable} usable, {loading}; target {target}; {status}.'
+  ), figures: ['demand', 'usable', 'loading', 'target'],
 };
 
 const BY_BRANCH: Grouping = {
-  by: 'branch', sheet: 'branches', name: 'devices-per-branch', title: message('Devices per branch'), onNone: message('On no branch'),
+  by: 'branch', sheet: 'branches', name: 'devices-per-branch', title: message('Devices per branch'),
+  onNone: message('On no branch'),
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
   totals: ['qty', 'nodes'],
-  sentence: message('{nodes} of {limit} nodes, {used}; free {free}; {status}.'), figures: ['nodes', 'limit', 'used', 'free'],
+  sentence: message(
+    '{nodes} of {limit} nodes, {used}; free {free}; {status}.'
+  ), figures: ['nodes', 'limit', 'used', 'free'],
   withoutLimit: message('{nodes} nodes, limit not known; {status}.'),
 };
 
@@ -54,7 +60,8 @@ function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly R
   const { by, sheet, name, title, onNone, without } = grouping;
   const { words } = schedule;
   const columns = printedColumns(schedule, 'devices', rows).filter(({ key }) => !without.includes(key));
-  const groups = filledRows(schedule, sheet).map((owner) => ({ owner, rows: schedule.members('devices', by, owner.id) }));
+  const groups = filledRows(schedule, sheet)
+    .map((owner) => ({ owner, rows: schedule.members('devices', by, owner.id) }));
   const byId = new Map(rows.map((row) => [row.id, row]));
   const tables = groups.filter(({ rows: ids }) => ids.length > 0).map(({ owner, rows: ids }): ReportTable => ({
     ...table(grouping, schedule, ids.flatMap((id) => byId.get(id) ?? []), columns),
@@ -81,11 +88,15 @@ function heading(
     : formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show');
   return {
     title: [tagOf(sheet, owner), purpose].filter((part) => part !== '').join(', '),
-    sentence: words.say(isLimited ? sentence : withoutLimit, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }),
+    sentence: words.say(
+      isLimited ? sentence : withoutLimit, { ...Object.fromEntries(figures.map((key) => [key, figure(key)])), status }
+    ),
   };
 }
 
-function table({ totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[]): ReportTable {
+function table(
+  { totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[]
+): ReportTable {
   const listed = rowsTable(schedule, 'devices', rows, columns);
   const isFirstText = columns.findIndex(({ key }) => !totals.includes(key));
   const cells = columns.map((column, index): ReportCell => {
@@ -98,8 +109,11 @@ function table({ totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[
 
 /** The known figures of a column added up; at least that when some are not known. */
 function totalCell(schedule: LoadSchedule, rows: readonly Row[], column: Column): ReportCell {
-  const values = rows.map(({ id }) => schedule.value('devices', id, column.key)).filter((value) => typeof value === 'number');
+  const values = rows.map(({ id }) => schedule.value('devices', id, column.key))
+    .filter((value) => typeof value === 'number');
   if (values.length === 0) return numberCell('');
   const sum = values.reduce((total, value) => total + value, 0);
-  return numberCell((values.length < rows.length ? '≥' : '') + formatCell({ ...column, role: 'computed' }, sum, schedule.words, 'show'));
+  return numberCell(
+    (values.length < rows.length ? '≥' : '') + formatCell({ ...column, role: 'computed' }, sum, schedule.words, 'show')
+  );
 }

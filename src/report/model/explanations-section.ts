@@ -8,7 +8,8 @@ import { filledRows } from './sheet-section.ts';
 export function explanationsSection(schedule: LoadSchedule, only?: SheetName): ReportSection | undefined {
   const { words } = schedule;
   const columns = textColumns(
-    words.say('Figure'), words.say('Row'), words.say('Rule'), words.say('With its numbers'), words.say('Result'), words.say('Source'),
+    words.say('Figure'), words.say('Row'), words.say('Rule'), words.say('With its numbers'), words.say('Result'),
+    words.say('Source'),
   );
   const tables = SHEET_NAMES.filter((sheet) => only === undefined || sheet === only).flatMap((sheet) => {
     const rows = SCHEMA[sheet].columns.filter(isWorkedOut).flatMap((column) => example(schedule, sheet, column));
@@ -18,7 +19,9 @@ export function explanationsSection(schedule: LoadSchedule, only?: SheetName): R
   if (tables.length === 0) return undefined;
   return {
     name: 'explanations', title: words.say('How the figures come about'),
-    sentences: [words.say('One example of every figure that is worked out; all others in its column follow the same rule.')], tables,
+    sentences: [
+      words.say('One example of every figure that is worked out; all others in its column follow the same rule.'),
+    ], tables,
   };
 }
 

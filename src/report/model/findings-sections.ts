@@ -38,7 +38,10 @@ export function notesSection(schedule: LoadSchedule, only?: SheetName): ReportSe
   const findings = found(schedule, only, ({ severity, accepted }) => severity === 'note' && accepted === undefined);
   if (findings.length === 0) return undefined;
   const rows = findings.map((finding) => ({ cells: cells(finding, words).slice(1) }));
-  return { name: 'notes', title: words.say('Not checked, and other notes'), sentences: [], tables: [{ columns: place(words).slice(1), rows }] };
+  return {
+    name: 'notes', title: words.say('Not checked, and other notes'), sentences: [],
+    tables: [{ columns: place(words).slice(1), rows }],
+  };
 }
 
 function found(schedule: LoadSchedule, only: SheetName | undefined, isMeant: (finding: Finding) => boolean): Finding[] {
@@ -47,7 +50,11 @@ function found(schedule: LoadSchedule, only: SheetName | undefined, isMeant: (fi
 
 function cells({ severity, sheet, row, tag, key, message, reopened }: Finding, words: Words): ReportCell[] {
   const again = reopened === undefined ? []
-    : [words.say('It was accepted by {name} on {date} and has grown worse since.', { name: reopened.name, date: reopened.date })];
+    : [
+      words.say(
+        'It was accepted by {name} on {date} and has grown worse since.', { name: reopened.name, date: reopened.date }
+      ),
+    ];
   return [
     stateCell(severity, words), textCell(words.text(SCHEMA[sheet].title)), numberCell(String(row)), textCell(tag),
     textCell(words.text(columnOf(sheet, key).title)), textCell([message, ...again].join(' ')),

@@ -18,7 +18,8 @@ export function summaryPictures(schedule: LoadSchedule): string[] {
 export function runPicturesSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
   const drawn = filledRows(schedule, 'runs').filter(({ id }) =>
-    schedule.value('runs', id, 'drop') !== null || schedule.findingsOf('runs', id).some(({ rule }) => rule === 'run-no-working-voltage'));
+    schedule.value('runs', id, 'drop') !== null || schedule.findingsOf('runs', id).some(({ rule }) =>
+      rule === 'run-no-working-voltage'));
   if (drawn.length === 0) return undefined;
   return {
     name: 'run-pictures', title: words.say('Voltage along the runs'), tables: [],

@@ -7,10 +7,16 @@ export function revisionsSection(schedule: LoadSchedule): ReportSection | undefi
   const { words, document: { details, revisions } } = schedule;
   const isListed = details.revision === undefined || revisions.some(({ revision }) => revision === details.revision);
   const present = isListed ? []
-    : [{ revision: details.revision!, date: details.date ?? '', name: details.preparedBy ?? '', text: words.say('This issue') }];
+    : [
+      {
+        revision: details.revision!, date: details.date ?? '', name: details.preparedBy ?? '',
+        text: words.say('This issue'),
+      },
+    ];
   const rows = [...revisions, ...present]
     .map(({ revision, date, name, text }) => ({ cells: [revision, date, name, text].map(textCell) }));
   if (rows.length === 0) return undefined;
-  const columns = textColumns(words.say('Revision'), words.say('Date'), words.say('Issued by'), words.say('What is different'));
+  const columns =
+    textColumns(words.say('Revision'), words.say('Date'), words.say('Issued by'), words.say('What is different'));
   return { name: 'revisions', title: words.say('Revisions'), sentences: [], tables: [{ columns, rows }] };
 }

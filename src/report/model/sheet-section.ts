@@ -20,7 +20,9 @@ export function printedColumns(schedule: LoadSchedule, sheet: SheetName, rows: r
 }
 
 /** Some rows of a sheet as a table, each with its number on the sheet. */
-export function rowsTable(schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[]): ReportTable {
+export function rowsTable(
+  schedule: LoadSchedule, sheet: SheetName, rows: readonly Row[], columns: readonly Column[]
+): ReportTable {
   const { words } = schedule;
   return {
     columns: [{ title: words.say('Row'), kind: 'number' }, ...columns.map((column) => scheduleColumn(column, words))],
@@ -64,7 +66,10 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSe
           title: words.say('As measured'),
           ...table(columns.filter((column) => isTag(column) || measured.includes(column)), measuredRows),
         }]),
-      { title: words.say('Worked out'), ...table(columns.filter((column) => isTag(column) || column.role === 'computed')) },
+      {
+        title: words.say('Worked out'),
+        ...table(columns.filter((column) => isTag(column) || column.role === 'computed'))
+      },
     ],
   };
 }

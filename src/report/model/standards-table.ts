@@ -40,10 +40,14 @@ export function standardsTable(schedule: LoadSchedule): ReportTable {
       const titles = used.filter((each) => each.sheet === sheet).map((each) => words.within(each.title));
       return words.say('{title}: {text}', { title: words.text(SCHEMA[sheet].title), text: titles.join(', ') });
     });
-    return uses.length === 0 ? [] : [{ cells: [number, words.say(edition), words.say(title), uses.join(words.say('; '))].map(textCell) }];
+    return uses.length === 0
+      ? []
+      : [{ cells: [number, words.say(edition), words.say(title), uses.join(words.say('; '))].map(textCell) }];
   });
   return {
-    title: words.say('Standards'), sentence: words.say('Editions are for orientation; the one that applies to the job decides.'),
+    title: words.say('Standards'), sentence: words.say(
+      'Editions are for orientation; the one that applies to the job decides.'
+    ),
     columns: textColumns(words.say('Standard'), words.say('Edition'), words.say('Title'), words.say('Used for')), rows,
   };
 }

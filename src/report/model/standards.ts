@@ -16,15 +16,36 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'IEC 60038', edition: '2009', title: message('IEC standard voltages') },
   { number: 'IEC 60127-2', edition: '2014', title: message('Miniature fuses: cartridge fuse-links') },
   { number: 'IEC 60228', edition: '2004', title: message('Conductors of insulated cables') },
-  { number: 'IEC 60364-4-43', edition: '2008', title: message('Low-voltage electrical installations: protection against overcurrent') },
+  {
+    number: 'IEC 60364-4-43', edition: '2008',
+    title: message('Low-voltage electrical installations: protection against overcurrent'),
+  },
   { number: 'IEC 60364-5-52', edition: '2009', title: message('Low-voltage electrical installations: wiring systems') },
-  { number: 'IEC 60898-1', edition: '2015', title: message('Circuit-breakers for household and similar installations: AC operation') },
-  { number: 'IEC 60947-4-1', edition: '2018', title: message('Low-voltage switchgear: electromechanical contactors and motor-starters') },
-  { number: 'IEC 60947-5-1', edition: '2016', title: message('Low-voltage switchgear: electromechanical control circuit devices') },
+  {
+    number: 'IEC 60898-1', edition: '2015',
+    title: message('Circuit-breakers for household and similar installations: AC operation'),
+  },
+  {
+    number: 'IEC 60947-4-1', edition: '2018',
+    title: message('Low-voltage switchgear: electromechanical contactors and motor-starters'),
+  },
+  {
+    number: 'IEC 60947-5-1', edition: '2016',
+    title: message('Low-voltage switchgear: electromechanical control circuit devices'),
+  },
   { number: 'IEC 60947', edition: message('series'), title: message('Low-voltage switchgear and controlgear') },
-  { number: 'IEC 61439-1', edition: '2020', title: message('Low-voltage switchgear and controlgear assemblies: general rules') },
-  { number: 'IEC 61558-1', edition: '2005', title: message('Safety of transformers, reactors, power supply units: general requirements') },
-  { number: 'IEC TR 60890', edition: '2014', title: message('Temperature-rise verification of assemblies by calculation') },
+  {
+    number: 'IEC 61439-1', edition: '2020',
+    title: message('Low-voltage switchgear and controlgear assemblies: general rules'),
+  },
+  {
+    number: 'IEC 61558-1', edition: '2005',
+    title: message('Safety of transformers, reactors, power supply units: general requirements'),
+  },
+  {
+    number: 'IEC TR 60890', edition: '2014',
+    title: message('Temperature-rise verification of assemblies by calculation'),
+  },
   { number: 'IEC 62386', edition: message('series'), title: message('Digital addressable lighting interface') },
   { number: 'ISO/IEC 14543-3-6', edition: '2007', title: message('Home electronic systems: medium of wired buses') },
   { number: 'EN 13757-2', edition: '2018', title: message('Communication systems for meters: wired bus') },

@@ -22,14 +22,21 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
       name: nameOf(schedule, 'branches', id), about: '', loading: numberAt(schedule, 'branches', id, 'used'), status,
       target: reserve === null ? null : 1 - reserve,
       sentence: limit === null ? words.say('{nodes} nodes, limit not known', figures) : beyond > 0
-        ? words.say('{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: count('nodes', beyond) })
+        ? words.say(
+          '{nodes} of {limit} nodes, {share}, {beyond} too many', { ...figures, beyond: count('nodes', beyond) }
+        )
         : free !== null && free < 0
-          ? words.say('{nodes} of {limit} nodes, {share}, {kept} into the reserve', { ...figures, kept: count('free', -free, 'up') })
+          ? words.say(
+            '{nodes} of {limit} nodes, {share}, {kept} into the reserve',
+            { ...figures, kept: count('free', -free, 'up') }
+          )
           : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: text('free') }),
     }];
   });
   return loadingBars({
     title: words.say('Nodes on the bus branches'), none: words.say('There are no bus branches yet.'), bars, words,
-    key: words.say('The tick marks where the reserve begins; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'),
+    key: words.say(
+      'The tick marks where the reserve begins; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'
+    ),
   });
 }

@@ -80,12 +80,23 @@ function drawn({ name, about, loading, target, status, sentence }: LoadingBar, y
       ...(about === '' ? [] : [shape('tspan', { class: 'quiet', dx: 8, 'font-weight': 400 }, shortened(about, 18))])),
     ...statusMark(status, LEFT + FULL * EDGE + 26, y, words),
     shape('rect', { class: loading === null ? 'frame unknown' : 'frame', x: LEFT, y: top, width: FULL, height: 11 }),
-    ...(loading === null ? [] : [shape('rect', { class: `fill ${status}`, x: LEFT, y: top, width: width(Math.min(loading, 1)), height: 11 })]),
+    ...(
+      loading === null
+        ? []
+        : [shape('rect', { class: `fill ${status}`, x: LEFT, y: top, width: width(Math.min(loading, 1)), height: 11 })]
+    ),
     ...(beyond > 0 ? [hatched(LEFT + FULL + 2, top, Math.max(4, width(beyond)))] : []),
-    ...(target === null || target >= 1 ? [] : [line('target', LEFT + width(target), top - 4, LEFT + width(target), top + 15)]),
+    ...(
+      target === null || target >= 1
+        ? [] : [line('target', LEFT + width(target), top - 4, LEFT + width(target), top + 15)]
+    ),
     label('quiet', LEFT + FULL * EDGE + 9, top + 10, sentence),
   ];
-  return [shape('g', { class: 'row' }, shape('title', {}, words.say('{title}: {text}', { title: name, text: sentence })), ...row)];
+  return [
+    shape(
+      'g', { class: 'row' }, shape('title', {}, words.say('{title}: {text}', { title: name, text: sentence })), ...row
+    ),
+  ];
 }
 
 function hatched(x: number, y: number, width: number): Shape {

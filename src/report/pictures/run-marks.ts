@@ -31,7 +31,9 @@ export function marks(frame: RunFrame, places: readonly RunPlace[], words: Words
         line(isLacking ? 'lacking' : 'least', x - 5, frame.y(leastVolts), x + 5, frame.y(leastVolts)),
       ]),
       ...(volts === null ? [] : [
-        shape('circle', { class: isPower ? 'device power' : 'device', cx: x, cy: frame.y(volts), r: isPower ? 3.5 : 4 }),
+        shape(
+          'circle', { class: isPower ? 'device power' : 'device', cx: x, cy: frame.y(volts), r: isPower ? 3.5 : 4 }
+        ),
       ]),
     );
   });

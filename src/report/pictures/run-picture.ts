@@ -27,8 +27,8 @@ interface DrawnRun {
 }
 
 /**
- * Draws the voltage along a run: at each place with devices the voltage there and the least that they need, and the line
- * of the most drop, with both axes true to scale.
+ * Draws the voltage along a run: at each place with devices the voltage there and the least that they need, and the
+ * line of the most drop, with both axes true to scale.
  * @param id row of `runs`
  */
 export function runPicture(schedule: LoadSchedule, id: number): Shape {
@@ -130,7 +130,9 @@ function limitText({ text, words }: DrawnRun, limitVolts: number): string {
 /** Why there is no curve. */
 function note({ collapses, words }: DrawnRun, x: number, y: number): Shape[] {
   const lines = wrapped(collapses
-    ? words.say('No working voltage: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')
+    ? words.say(
+      'No working voltage: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.'
+    )
     : words.say('The voltage along this run is not known yet. Its findings say which entries are missing.'), 44);
   const height = lines.length * 19 + 16;
   return [

@@ -24,6 +24,8 @@ export function suppliesPicture(schedule: LoadSchedule): Shape {
   });
   return loadingBars({
     title: words.say('Loading of the supplies'), none: words.say('There are no supplies yet.'), bars, words,
-    key: words.say('The tick marks the target; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'),
+    key: words.say(
+      'The tick marks the target; what is beyond 100\u202f% is hatched. On paper at full size 7 mm are 10\u202f%.'
+    ),
   });
 }

@@ -56,5 +56,6 @@ export function wrapped(text: string, most: number): string[] {
 /** A number as the axis of a picture has it. */
 export function axisNumber(value: number, decimals: number, words: Words): string {
   const digits = { minimumFractionDigits: decimals, maximumFractionDigits: decimals };
-  return new Intl.NumberFormat(words.locale, { ...digits, signDisplay: 'negative', numberingSystem: 'latn' }).format(value);
+  return new Intl.NumberFormat(words.locale, { ...digits, signDisplay: 'negative', numberingSystem: 'latn' })
+    .format(value);
 }

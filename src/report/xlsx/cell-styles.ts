@@ -47,7 +47,8 @@ export class CellStyles {
 
   /** The part of the file that lists them. */
   xml(): string {
-    const formats = this.#formats.map((code, index) => `<numFmt numFmtId="${FIRST_FORMAT + index}" formatCode="${escaped(code)}"/>`);
+    const formats =
+      this.#formats.map((code, index) => `<numFmt numFmtId="${FIRST_FORMAT + index}" formatCode="${escaped(code)}"/>`);
     const fonts = FONTS.map((font): string => `<font>${FONT_XML[font]}</font>`);
     const looks = this.#styles.map(({ format, font, isComputed, wraps }) => {
       const number = format === undefined ? 0 : FIRST_FORMAT + this.#formats.indexOf(format);

@@ -83,11 +83,14 @@ function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName
       const place = `${title}, ${nameOf(before)}, ${words.text(column.title)}`;
       return [different(place, valueOf(column, was), valueOf(column, is), words)];
     })),
-    ...removed.map((row) => words.say('{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) })),
+    ...removed.map((row) => words.say(
+      '{sheet}, {row}: the row is not on the worksheet.', { sheet: title, row: nameOf(row) }
+    )),
     ...added.map((row) => words.say('{sheet}, row {row} of the worksheet: the row is not in the schedule: {values}.', {
       sheet: title, row: row.number,
       values: columns.filter(({ key }) => key in row.cells)
-        .map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`).join(words.say('; ')),
+        .map((column) => `${words.text(column.title)} ${valueOf(column, row.shown[column.key] ?? null)}`)
+          .join(words.say('; ')),
     })),
   ];
 }
@@ -104,7 +107,8 @@ function notFound(part: string, words: Words): string {
 
 /** Where a range begins: `'Bus branches'!$P$2:$P$90`; `undefined` for one that was deleted. */
 function placeOf(range: string | undefined): { worksheet: string; row: number; column: number } | undefined {
-  const [, quoted, plain, letters, digits] = /^(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]+)\$?(\d+)/.exec(range ?? '') ?? [];
+  const [, quoted, plain, letters, digits] = /^(?:'((?:[^']|'')+)'|([^'!]+))!\$?([A-Z]+)\$?(\d+)/.exec(range ?? '')
+    ?? [];
   const worksheet = quoted?.replaceAll('\'\'', '\'') ?? plain;
   return worksheet === undefined ? undefined : { worksheet, row: Number(digits) - 1, column: columnPlace(letters!) };
 }
@@ -151,7 +155,9 @@ function skeletonOf(formula: string | undefined): string {
   return formula?.replace(/["'$\s\d]/g, '').toUpperCase() ?? '';
 }
 
-/** A value as it is compared: texts without the ends and line ends that programs change, numbers only in their columns. */
+/**
+ * A value as it is compared: texts without the ends and line ends that programs change, numbers only in their columns.
+ */
 function comparable(value: CellValue, isNumber: boolean): CellValue {
   if (value === null || typeof value === 'boolean' || (isNumber && typeof value === 'number')) return value;
   return String(value).replace(/\r\n?/g, '\n').trim() || null;

@@ -8,16 +8,22 @@ const ROUNDING = '0.000000001';
 /** Limits that other formulas of the workbook read: they stay whole, and are shown with all their decimals. */
 export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'outputs.rating']);
 
-/** A limit rounded to its safe side. INT goes down for what is below zero too, where the rounding functions of spreadsheets differ. */
+/**
+ * A limit rounded to its safe side. INT goes down for what is below zero too, where the rounding functions of
+ * spreadsheets differ.
+ */
 export function roundedFormula(formula: string, decimals: number, side: SafeSide): string {
   const step = 10 ** decimals;
-  return side === 'down' ? `INT((${formula})*${step}+${ROUNDING})/${step}` : `-INT(-(${formula})*${step}+${ROUNDING})/${step}`;
+  return side === 'down'
+    ? `INT((${formula})*${step}+${ROUNDING})/${step}`
+    : `-INT(-(${formula})*${step}+${ROUNDING})/${step}`;
 }
 
 const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""`).join(',');
 
 /** Whether one figure exceeds another, rounding apart; not where one of them is unknown. */
-const exceeds = (value: string, limit: string) => `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
+const exceeds = (value: string, limit: string) =>
+  `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
@@ -30,8 +36,9 @@ const AT_END = ['row-end-free', 'row-end-wall'];
 const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covered'];
 
 /**
- * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand in braces, as in
- * the rules of the schema; `[key]` is how many rows a total lacks. A formula gives an empty text where the figure is unknown.
+ * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand
+ * in braces, as in the rules of the schema; `[key]` is how many rows a total lacks. A formula gives an empty text where
+ * the figure is unknown.
  * @param words the language in which the worksheets give statuses and choices.
  */
 export function formulaTemplates(words: Words): Readonly<Record<string, string>> {
@@ -39,29 +46,42 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
   /** The worst that the limits of a row say, in words. */
   const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
     `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
-  const choice = (sheet: SheetName, key: string, value: string) => quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
-  const mounted = (ways: readonly string[]) => `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
+  const choice = (sheet: SheetName, key: string, value: string) =>
+    quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
+  const mounted = (ways: readonly string[]) =>
+    `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
     'devices.rail': ifKnown('run.rail'),
     'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
     'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
-    // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for first.
+    // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for
+    // first.
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
       + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
     'supplies.status': status(
-      [exceeds('demand', 'usable'), exceeds('demand', 'fuse')], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
+      [
+        exceeds('demand', 'usable'), exceeds('demand', 'fuse'),
+      ], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
-    'branches.status': status([exceeds('nodes', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[nodes]>0)'),
+    'branches.status': status(
+      [exceeds('nodes', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[nodes]>0)'
+    ),
     'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
-      (otherwise, kind) => `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
+      (otherwise, kind) =>
+        `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
     ),
     'outputs.status': status(
-      [exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`], [exceeds('loading', 'target')],
+      [
+        exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`,
+      ], [exceeds('loading', 'target')],
       `OR(${known('current', 'rating', 'target')})`,
     ),
-    'feeds.status': status([exceeds('demand', 'rated')], [exceeds('loading', 'target')], `OR(${known('demand', 'rated', 'target')},[connected]>0)`),
+    'feeds.status': status(
+      [exceeds('demand', 'rated')], [exceeds('loading', 'target')],
+      `OR(${known('demand', 'rated', 'target')},[connected]>0)`
+    ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
       + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`
       + `+IF(${mounted(AT_END)},1.4,IF(${mounted(IN_MIDDLE)},1,1.8))*{depth}*{height})/1000000)`,

@@ -133,8 +133,10 @@ export class LiveFormulas {
   /** The tags by which rows anywhere name rows of a sheet. */
   #references(sheet: SheetName): string[] {
     return Object.values(SCHEMA).flatMap(({ name, columns }) => {
-      const keys = columns.filter((column): column is InputColumn => column.role === 'input' && column.to === sheet).map(({ key }) => key);
-      return this.#schedule.rows(name).flatMap(({ cells }) => keys.map((key) => cells[key]).filter((tag) => typeof tag === 'string'));
+      const keys = columns.filter((column): column is InputColumn => column.role === 'input' && column.to === sheet)
+        .map(({ key }) => key);
+      return this.#schedule.rows(name)
+        .flatMap(({ cells }) => keys.map((key) => cells[key]).filter((tag) => typeof tag === 'string'));
     });
   }
 }

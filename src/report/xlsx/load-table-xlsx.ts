@@ -9,11 +9,13 @@ import { scheduleSheet } from './schedule-sheet.ts';
 import { packageParts, type DefinedName } from './package-parts.ts';
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
-const SECTIONS: readonly string[] = ['revisions', 'changes', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning'];
+const SECTIONS: readonly string[] = [
+  'revisions', 'changes', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning',
+];
 
 /**
- * The load table as a workbook (ECMA-376) whose figures are formulas, so that whoever receives it can change a count and see
- * the totals follow. It carries the schedule.
+ * The load table as a workbook (ECMA-376) whose figures are formulas, so that whoever receives it can change a count
+ * and see the totals follow. It carries the schedule.
  */
 export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Promise<Uint8Array> {
   const { zipSync } = await import('fflate');
@@ -27,7 +29,9 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
     ...sections.map((section) => sectionSheet(section, styles)),
     embeddedSheet(writeSchedule(schedule.content()), styles),
   ];
-  const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => ({ name: `${sheet}.${key}`, range: formulas.range(sheet, key)! })));
+  const defined = names.flatMap((sheet) => SCHEMA[sheet].columns.map(({ key }): DefinedName => (
+    { name: `${sheet}.${key}`, range: formulas.range(sheet, key)! }
+  )));
   // The time of a file in a package cannot be before 1980; a fixed one makes the same schedule the same file.
   return zipSync(packageParts(sheets, defined, styles), { mtime: '1980-01-02' });
 }

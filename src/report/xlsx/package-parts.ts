@@ -39,16 +39,22 @@ const PACKAGE = 'http://schemas.openxmlformats.org/package/2006';
 const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 
 /** The parts of a workbook file (ECMA-376, part 1, SpreadsheetML), ready to be packed. */
-export function packageParts(sheets: readonly Worksheet[], names: readonly DefinedName[], styles: CellStyles): Zippable {
+export function packageParts(
+  sheets: readonly Worksheet[], names: readonly DefinedName[], styles: CellStyles
+): Zippable {
   const texts: Record<string, string> = {
     '[Content_Types].xml': contentTypes(sheets.length),
     '_rels/.rels': relationships([['officeDocument', 'xl/workbook.xml']]),
     'xl/workbook.xml': workbookXml(sheets, names),
     'xl/_rels/workbook.xml.rels': relationships([
-      ...sheets.map((_sheet, index): [string, string] => ['worksheet', `worksheets/sheet${index + 1}.xml`]), ['styles', 'styles.xml'],
+      ...sheets.map((_sheet, index): [string, string] => ['worksheet', `worksheets/sheet${index + 1}.xml`]), [
+        'styles', 'styles.xml',
+      ],
     ]),
     'xl/styles.xml': DECLARATION + styles.xml(),
-    ...Object.fromEntries(sheets.map((sheet, index) => [`xl/worksheets/sheet${index + 1}.xml`, worksheetXml(sheet, index === 0)])),
+    ...Object.fromEntries(sheets.map((sheet, index) => [
+      `xl/worksheets/sheet${index + 1}.xml`, worksheetXml(sheet, index === 0),
+    ])),
   };
   const encoder = new TextEncoder();
   return Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, encoder.encode(text)]));
@@ -61,7 +67,9 @@ export function worksheetName(title: string): string {
 
 function contentTypes(count: number): string {
   const part = (path: string, type: string) => `<Override PartName="${path}" ContentType="${TYPE}.${type}+xml"/>`;
-  const sheets = Array.from({ length: count }, (_sheet, index) => part(`/xl/worksheets/sheet${index + 1}.xml`, 'worksheet')).join('');
+  const sheets = Array.from(
+    { length: count }, (_sheet, index) => part(`/xl/worksheets/sheet${index + 1}.xml`, 'worksheet')
+  ).join('');
   return `${DECLARATION}<Types xmlns="${PACKAGE}/content-types">`
     + '<Default Extension="rels" ContentType="application/vnd.openxmlformats-package.relationships+xml"/>'
     + '<Default Extension="xml" ContentType="application/xml"/>'
@@ -69,23 +77,30 @@ function contentTypes(count: number): string {
 }
 
 function relationships(targets: readonly (readonly [type: string, target: string])[]): string {
-  const list = targets.map(([type, target], index) => `<Relationship Id="rId${index + 1}" Type="${DOCUMENT}/${type}" Target="${target}"/>`);
+  const list = targets.map((
+    [type, target], index
+  ) => `<Relationship Id="rId${index + 1}" Type="${DOCUMENT}/${type}" Target="${target}"/>`);
   return `${DECLARATION}<Relationships xmlns="${PACKAGE}/relationships">${list.join('')}</Relationships>`;
 }
 
 function workbookXml(sheets: readonly Worksheet[], names: readonly DefinedName[]): string {
   const list = sheets.map(({ name, isHidden }, index) =>
     `<sheet name="${escaped(name)}" sheetId="${index + 1}"${isHidden === true ? ' state="hidden"' : ''} r:id="rId${index + 1}"/>`);
-  const defined = names.map(({ name, range }) => `<definedName name="${escaped(name)}">${escaped(range)}</definedName>`);
+  const defined =
+    names.map(({ name, range }) => `<definedName name="${escaped(name)}">${escaped(range)}</definedName>`);
   return `${DECLARATION}<workbook xmlns="${MAIN}" xmlns:r="${DOCUMENT}"><sheets>${list.join('')}</sheets>`
     + `${defined.length === 0 ? '' : `<definedNames>${defined.join('')}</definedNames>`}<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`;
 }
 
 function worksheetXml({ rows, widths, frozen }: Worksheet, isFirst: boolean): string {
-  const pane = frozen === undefined ? '' : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
+  const pane = frozen === undefined
+    ? ''
+    : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
     + ` topLeftCell="${columnLetters(frozen.columns)}${frozen.rows + 1}" activePane="${frozen.columns > 0 ? 'bottomRight' : 'bottomLeft'}" state="frozen"/>`;
-  const columns = widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
-  const lines = rows.map((cells, row) => `<row r="${row + 1}">${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
+  const columns =
+    widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
+  const lines = rows.map((cells, row) =>
+    `<row r="${row + 1}">${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
   return `${DECLARATION}<worksheet xmlns="${MAIN}"><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
     + `${columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`}<sheetData>${lines.join('')}</sheetData>`
     + '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>';

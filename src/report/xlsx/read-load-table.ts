@@ -7,7 +7,9 @@ import { editsOf } from './edits.ts';
 import { worksheetName } from './package-parts.ts';
 import { EMBEDDED_SHEET } from './report-sheets.ts';
 
-const NONE = message('The workbook holds no schedule. Open a load table as it was written here, save a sheet as CSV, or read a list of counts with Takeoff.');
+const NONE = message(
+  'The workbook holds no schedule. Open a load table as it was written here, save a sheet as CSV, or read a list of counts with Takeoff.'
+);
 
 /** The schedule that a load table in a workbook carries. */
 export interface CarriedSchedule {
@@ -34,7 +36,14 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
   if (!read.ok) return { ok: true, text, edits: [] };
   const written = await wordsOf(workbook, words);
   if (written === undefined) {
-    return { ok: true, text, edits: [words.say('The language of the worksheets could not be fetched, so that they were not compared with the schedule.')] };
+    return {
+      ok: true, text,
+      edits: [
+        words.say(
+          'The language of the worksheets could not be fetched, so that they were not compared with the schedule.'
+        ),
+      ],
+    };
   }
   const schedule = new LoadSchedule(read.content, { words: written });
   const edits = editsOf(workbook, schedule, words);

@@ -14,17 +14,38 @@ export function frontSheet({ words, title, subject, details, issue, cautions }: 
   return {
     name: worksheetName(title), widths: [26, 100],
     rows: [
-      [{ value: title, style: styles.number({ font: 'title' }) }, { value: subject, style: styles.number({ font: 'title' }) }],
+      [
+        { value: title, style: styles.number({ font: 'title' }) },
+        { value: subject, style: styles.number({ font: 'title' }) },
+      ],
       ...details.map((detail) => line(detail.title, detail.text)),
       line(words.say('Generated'), issue.generated), line(words.say('Software'), issue.software),
       line(words.say('SHA-256 of the schedule'), issue.digest),
       line(''),
       ...cautions.map((text) => line(words.say('Caution'), text)),
       line(''),
-      line(words.say('How to read it'), words.say('Tinted figures are formulas: change a count, a draw or a diversity, and the totals follow.')),
-      line('', words.say('A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.')),
-      line('', words.say('An italic figure is a default or comes from its type. A formula that a person typed stands as its value.')),
-      line('', words.say('Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.')),
+      line(
+        words.say('How to read it'),
+        words.say('Tinted figures are formulas: change a count, a draw or a diversity, and the totals follow.')
+      ),
+      line(
+        '',
+        words.say(
+          'A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.'
+        )
+      ),
+      line(
+        '',
+        words.say(
+          'An italic figure is a default or comes from its type. A formula that a person typed stands as its value.'
+        )
+      ),
+      line(
+        '',
+        words.say(
+          'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.'
+        )
+      ),
     ],
   };
 }
@@ -46,17 +67,26 @@ export function sectionSheet({ title, sentences, tables }: ReportSection, styles
   ];
   const count = Math.max(1, ...tables.map(({ columns }) => columns.length));
   const widths = Array.from({ length: count }, (_column, index) =>
-    Math.min(70, Math.max(8, ...tables.flatMap((table) => table.rows.map(({ cells }) => (cells[index]?.text.length ?? 0) + 1)))));
+    Math.min(
+      70, Math.max(8, ...tables.flatMap((table) => table.rows.map(({ cells }) => (cells[index]?.text.length ?? 0) + 1)))
+    ));
   return { name: worksheetName(title), rows, widths };
 }
 
 /**
- * The schedule as JSON, in a worksheet that is not shown, so that the workbook can be read back without loss. Other signs than those of
- * ASCII are written as JSON escapes: no program that saves the workbook then changes them, and none is cut in two.
+ * The schedule as JSON, in a worksheet that is not shown, so that the workbook can be read back without loss. Other
+ * signs than those of ASCII are written as JSON escapes: no program that saves the workbook then changes them, and none
+ * is cut in two.
  */
 export function embeddedSheet(json: string, styles: CellStyles): Worksheet {
-  const plain = json.replace(/[^\x20-\x7e]|_(?=x)/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`);
+  const plain = json.replace(
+    /[^\x20-\x7e]|_(?=x)/g, (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, '0')}`
+  );
   const pieces = Array.from({ length: Math.ceil(plain.length / LONGEST) }, (_piece, index) =>
     plain.slice(index * LONGEST, (index + 1) * LONGEST));
-  return { name: EMBEDDED_SHEET, widths: [], isHidden: true, rows: pieces.map((value) => [{ value, style: styles.number({}) }]) };
+  return {
+    name: EMBEDDED_SHEET, widths: [], isHidden: true, rows: pieces.map((value) => [{
+      value, style: styles.number({}),
+    }]),
+  };
 }

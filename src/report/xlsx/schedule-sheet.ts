@@ -1,6 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  decimalsOf, formatCell, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row, type SheetName,
+  decimalsOf, formatCell, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row,
+  type SheetName,
 } from '../../schedule/index.ts';
 import { STATE_WORDS } from '../model/state-words.ts';
 import type { CellStyles } from './cell-styles.ts';
@@ -15,20 +16,33 @@ const MOST_DECIMALS = 6;
 const ALL_DECIMALS = 9;
 const [NARROWEST, WIDEST] = [7, 40];
 
-/** A sheet of the schedule as a worksheet: headings, then every row, figures as formulas wherever a spreadsheet can follow them. */
-export function scheduleSheet(schedule: LoadSchedule, sheet: SheetName, formulas: LiveFormulas, styles: CellStyles): Worksheet {
+/**
+ * A sheet of the schedule as a worksheet: headings, then every row, figures as formulas wherever a spreadsheet can
+ * follow them.
+ */
+export function scheduleSheet(
+  schedule: LoadSchedule, sheet: SheetName, formulas: LiveFormulas, styles: CellStyles
+): Worksheet {
   const { columns, title } = SCHEMA[sheet];
   const { words } = schedule;
   const heading = (column: Column) => titleWithUnit(column, words);
   const headings = columns.map((column): CellToWrite => ({
-    value: isFixed(sheet, column, formulas) ? `${heading(column)} *` : heading(column), style: styles.number({ font: 'heading', wraps: true }),
+    value: isFixed(sheet, column, formulas)
+      ? `${heading(column)} *`
+      : heading(column), style: styles.number({ font: 'heading', wraps: true }),
   }));
   const empty = { style: styles.number({}) };
   const rows: readonly (readonly CellToWrite[])[] = schedule.rows(sheet).map((row, place) =>
     columns.map((column) => isBlank(row) ? empty : cellOf(schedule, sheet, row, place, column, formulas, styles)));
   const widths = columns.map((column, index) => {
-    const longest = rows.reduce((most, cells) => Math.max(most, isNumeric(column) && !isWhole(sheet, column) ? 0 : String(cells[index]!.value ?? '').length), 0);
-    return Math.min(WIDEST, Math.max(NARROWEST, longest + 1, ...heading(column).split(' ').map((word) => word.length + 2)));
+    const longest = rows.reduce(
+      (most, cells) =>
+        Math.max(most, isNumeric(column) && !isWhole(sheet, column) ? 0 : String(cells[index]!.value ?? '').length),
+      0
+    );
+    return Math.min(
+      WIDEST, Math.max(NARROWEST, longest + 1, ...heading(column).split(' ').map((word) => word.length + 2))
+    );
   });
   return { name: worksheetName(words.text(title)), rows: [headings, ...rows], widths, frozen: { rows: 1, columns: 1 } };
 }
@@ -39,7 +53,8 @@ export function isFixed(sheet: SheetName, column: Column, formulas: LiveFormulas
 }
 
 function cellOf(
-  schedule: LoadSchedule, sheet: SheetName, { id }: Row, place: number, column: Column, formulas: LiveFormulas, styles: CellStyles,
+  schedule: LoadSchedule, sheet: SheetName, { id }: Row, place: number, column: Column, formulas: LiveFormulas,
+  styles: CellStyles,
 ): CellToWrite {
   const value = asShown(sheet, column, shownValue(column, schedule.value(sheet, id, column.key), schedule.words));
   const format = formatOf(column, value, isWhole(sheet, column));
@@ -47,27 +62,39 @@ function cellOf(
     const isInherited = value !== null && !schedule.isOwn(sheet, id, column.key);
     return { value, style: styles.number({ ...format, ...(isInherited ? { font: 'inherited' } : {}) }) };
   }
-  const style = styles.number({ ...format, ...(column.role === 'computed' ? { isComputed: true } : { font: 'inherited' }) });
+  const style = styles.number(
+    { ...format, ...(column.role === 'computed' ? { isComputed: true } : { font: 'inherited' }) }
+  );
   const formula = formulas.formula(sheet, column, place);
   return formula === undefined ? { value, style } : { value, formula, style };
 }
 
 const isWhole = (sheet: SheetName, { key }: Column): boolean => WHOLE_LIMITS.has(`${sheet}.${key}`);
 
-/** A limit that was worked out, rounded to its safe side, which no number format of a spreadsheet does; all else as it is. */
+/**
+ * A limit that was worked out, rounded to its safe side, which no number format of a spreadsheet does; all else as it
+ * is.
+ */
 function asShown(sheet: SheetName, column: Column, value: CellValue): CellValue {
-  if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isWhole(sheet, column)) return value;
+  if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isWhole(sheet, column)) {
+    return value;
+  }
   return Number(fixed(value, decimalsOf(column), column.safeSide));
 }
 
 /** A value as a worksheet has it: a status and a choice as they are called, every other one as it is. */
 export function shownValue(column: Column, value: CellValue, words: Words): CellValue {
   if (typeof value !== 'string') return value;
-  if (column.role === 'computed' && column.status === true) return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
+  if (column.role === 'computed' && column.status === true) {
+    return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
+  }
   return column.kind === 'choice' ? formatCell(column, value, words, 'show') : value;
 }
 
-/** Figures have the decimals of their column, inputs those that were typed as well, and limits that stay whole all of theirs. */
+/**
+ * Figures have the decimals of their column, inputs those that were typed as well, and limits that stay whole all of
+ * theirs.
+ */
 function formatOf(column: Column, value: CellValue, whole: boolean): { format?: string } {
   if (!isNumeric(column)) return {};
   const isShare = column.kind === 'ratio';
@@ -76,5 +103,7 @@ function formatOf(column: Column, value: CellValue, whole: boolean): { format?: 
     ? String(Number((value * (isShare ? 100 : 1)).toPrecision(12))).split('.')[1]?.length ?? 0 : 0;
   const long = column.safeSide === undefined ? decimals : ALL_DECIMALS;
   const digits = Math.max(decimals, typed <= MOST_DECIMALS ? typed : long);
-  return { format: `0${digits === 0 ? '' : `.${'0'.repeat(digits)}${whole ? '#'.repeat(ALL_DECIMALS - digits) : ''}`}${isShare ? '%' : ''}` };
+  return {
+    format: `0${digits === 0 ? '' : `.${'0'.repeat(digits)}${whole ? '#'.repeat(ALL_DECIMALS - digits) : ''}`}${isShare ? '%' : ''}`,
+  };
 }

@@ -88,7 +88,9 @@ function problemOf(column: InputColumn, value: string | number | boolean, found:
     return words.say('“{found}” is too large; at most {most} is allowed. Type a smaller number.',
       { found, most: String(Number.MAX_SAFE_INTEGER) });
   }
-  if (column.kind === 'ratio' && column.max !== undefined && value > column.max) return aboveOne(column, value, found, words);
+  if (column.kind === 'ratio' && column.max !== undefined && value > column.max) {
+    return aboveOne(column, value, found, words);
+  }
   return words.say('“{found}” is out of range; {range} is allowed. Type such a value, or empty the cell.',
     { found, range: rangeText(column, words) });
 }
@@ -102,7 +104,9 @@ function mismatch(column: InputColumn, found: string, words: Words): string {
 function aboveOne(column: InputColumn, value: number, found: string, words: Words): string {
   const range = rangeText(column, words);
   if (found.includes('%')) {
-    return words.say('“{found}” is more than 100 %; {range} (at most 100 %) is allowed. Type a smaller share.', { found, range });
+    return words.say(
+      '“{found}” is more than 100 %; {range} (at most 100 %) is allowed. Type a smaller share.', { found, range }
+    );
   }
   if (column.key === 'diversity' && value < 10) {
     const problem = words.say(

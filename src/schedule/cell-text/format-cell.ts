@@ -10,7 +10,7 @@ const MOST_TYPED_DECIMALS = 6;
 /**
  * Writes the value of a cell as text that `parseCell` reads back in the same language.
  * @param use `show`: as a printed table has it, the same decimals down a column, thousands parted above 9999, shares in
- *   percent, limits rounded to their safe side; an input shows all the decimals that were typed. `edit`: full precision,
+ * percent, limits rounded to their safe side; an input shows all the decimals that were typed. `edit`: full precision,
  *   shares in percent. `copy`: full precision, shares as a number from 0 to 1, for another program.
  * @returns the text; empty for `null`.
  */

@@ -85,7 +85,9 @@ function parseBoolean(text: string, words: Words): ParsedCell {
   if (YES.has(word)) return { ok: true, value: true };
   if (NO.has(word)) return { ok: true, value: false };
   return refused(words.say(
-    '“{found}” is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.', { found: excerpt(text) }));
+    '“{found}” is neither yes nor no, which alone are allowed. Type yes or no, or empty the cell.', {
+      found: excerpt(text),
+    }));
 }
 
 /** The number that a name of the trade stands for, as `B` for the trip multiple of such a breaker. */
@@ -125,7 +127,9 @@ function unitProblem(column: InputColumn, found: string, unit: string, words: Wo
   const values = { found, unit, allowed: allowedText(column, words) };
   const units = unitsAllowed(column);
   return units.length === 0
-    ? words.say('“{found}” has the unit “{unit}”, which does not fit here; {allowed} is allowed. Type the number alone.', values)
+    ? words.say(
+      '“{found}” has the unit “{unit}”, which does not fit here; {allowed} is allowed. Type the number alone.', values
+    )
     : words.say(
       '“{found}” has the unit “{unit}”, which does not fit here; {allowed} is allowed. Type the number alone or with {units}.',
       { ...values, units: alternatives(units, words) });

@@ -27,7 +27,9 @@ export function acceptFinding(
 ): Change[] {
   const [reason, name] = [by.reason.trim(), by.name.trim()];
   if (reason === '' || name === '') throw new RangeError('A finding is accepted with a reason and a name.');
-  if (!/^\d{4}-\d\d-\d\d$/.test(by.date)) throw new RangeError(`A finding is accepted with a date, YYYY-MM-DD; found “${by.date}”.`);
+  if (!/^\d{4}-\d\d-\d\d$/.test(by.date)) {
+    throw new RangeError(`A finding is accepted with a date, YYYY-MM-DD; found “${by.date}”.`);
+  }
   const { sheet, id, rule, key, value, limit } = finding;
   const others = acceptedIn(document, finding).filter((each) => !isAcceptanceOf(each, finding));
   return [{ op: 'accept', sheet, id, accepted: [...others, { rule, key, reason, name, date: by.date, value, limit }] }];

@@ -18,7 +18,9 @@ export function renameTag(document: ScheduleDocument, sheet: SheetName, id: numb
     const references = inputColumns(name).filter((column) => column.to === sheet);
     for (const row of document.rows(name)) {
       for (const column of references) {
-        if (row.cells[column.key] === before) changes.push({ op: 'set', sheet: name, id: row.id, key: column.key, value });
+        if (row.cells[column.key] === before) {
+          changes.push({ op: 'set', sheet: name, id: row.id, key: column.key, value });
+        }
       }
     }
   }

@@ -36,7 +36,10 @@ function formulasIn(sheet: SheetName, cells: Cells): [string, string][] {
  * that cannot be read is left out and reported.
  * @param words the language in which to say what is wrong.
  */
-export function toSnapshot(content: Content, words: Words = ENGLISH): { snapshot: Snapshot; problems: FormulaProblem[] } {
+export function toSnapshot(content: Content, words: Words = ENGLISH): {
+  snapshot: Snapshot;
+  problems: FormulaProblem[]
+} {
   const problems: FormulaProblem[] = [];
   const sheets = {} as Record<SheetName, Row[]>;
   for (const sheet of SHEET_NAMES) {

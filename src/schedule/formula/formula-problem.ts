@@ -35,7 +35,9 @@ export const BY_KEY = message(
  */
 export function formulaProblem(formula: string, words: Words, placed: PlaceWords): string | undefined {
   const texts = formula.replaceAll(/"(?:[^"]|"")*"/g, '0');
-  if (texts.includes('"')) return words.say('A quotation mark is missing in the formula. Put texts between two of them.');
+  if (texts.includes('"')) {
+    return words.say('A quotation mark is missing in the formula. Put texts between two of them.');
+  }
   const rest = mapReferences(texts, () => '0').replaceAll('#REF!', '0');
   const foreign = /[!:'#~[\]@$]/.exec(rest);
   if (foreign !== null) return words.say(placed, { sign: foreign[0] });
@@ -43,7 +45,10 @@ export function formulaProblem(formula: string, words: Words, placed: PlaceWords
     const upper = name!.toUpperCase();
     if (Object.hasOwn(REFUSED_FUNCTIONS, upper)) return words.say(REFUSED_FUNCTIONS[upper]!, { name: upper });
     if (!KNOWN_FUNCTIONS.has(upper)) {
-      return words.say('{name} is a function or a name that is not known. Correct its spelling, or enter the value instead.', { name: upper });
+      return words.say(
+        '{name} is a function or a name that is not known. Correct its spelling, or enter the value instead.',
+        { name: upper }
+      );
     }
   }
   return nestingProblem(rest, words);
@@ -56,10 +61,14 @@ function nestingProblem(rest: string, words: Words): string | undefined {
     if (sign === ')') depth -= 1;
     if (depth < 0) break;
     if (depth > DEEPEST) {
-      return words.say('The formula nests more than {most} parentheses. Split it over several cells.', { most: DEEPEST });
+      return words.say(
+        'The formula nests more than {most} parentheses. Split it over several cells.', { most: DEEPEST }
+      );
     }
   }
   if (depth !== 0) return words.say('The parentheses of the formula do not match. Add or remove one.');
   const signs = new RegExp(String.raw`(?:[-+]\s*){${MOST_SIGNS + 1}}`);
-  return signs.test(rest) ? words.say('The formula has more than {most} signs in a row. Take some out.', { most: MOST_SIGNS }) : undefined;
+  return signs.test(rest)
+    ? words.say('The formula has more than {most} signs in a row. Take some out.', { most: MOST_SIGNS })
+    : undefined;
 }

@@ -104,7 +104,8 @@ function readReference(text: string, start: LetteredCell, end: LetteredCell | un
  * document keeps, in which a reference follows its row wherever it moves.
  * @param sheet the sheet that the formula stands on; references without a sheet mean it.
  * @param words the language in which to say what is wrong.
- * @param down rows by which it has been copied down since it was written; what moves along is what `shiftFormula` moves.
+ * @param down rows by which it has been copied down since it was written; what moves along is what `shiftFormula`
+ * moves.
  */
 export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words: Words = ENGLISH, down = 0): Read {
   return readingOf(words, BY_LETTER, () => {
@@ -119,7 +120,9 @@ export function readFormula(text: string, sheet: SheetName, rowAt: RowAt, words:
  * A kept formula as a person reads and types it: references by column letter and row number.
  * @param words the language by whose decimal sign numbers are written; files keep the point.
  */
-export function showFormula(formula: string, sheet: SheetName, document: ScheduleDocument, words: Words = ENGLISH): string {
+export function showFormula(
+  formula: string, sheet: SheetName, document: ScheduleDocument, words: Words = ENGLISH
+): string {
   const cell = (target: SheetName, { key, id, fixedColumn, fixedRow }: CellReference) => {
     const column = SCHEMA[target].columns.findIndex((each) => each.key === key);
     const row = document.position(target, id);

@@ -36,4 +36,5 @@ const BY_PLUGIN: Readonly<Record<string, string>> = {
 export const KNOWN_PLUGINS: readonly string[] = Object.keys(BY_PLUGIN);
 
 /** Names of the functions that a formula may call. */
-export const KNOWN_FUNCTIONS: ReadonlySet<string> = new Set(Object.values(BY_PLUGIN).flatMap((names) => names.split(' ')));
+export const KNOWN_FUNCTIONS: ReadonlySet<string> =
+  new Set(Object.values(BY_PLUGIN).flatMap((names) => names.split(' ')));

@@ -20,18 +20,52 @@ export const branches: Sheet = {
   help: 'One row for each bus branch: how many nodes it may carry and how many it does.',
   tag: 'branch',
   columns: [
-    { role: 'input', key: 'branch', title: 'Branch', kind: 'text', tag: true, help: 'Tag of the branch, as device rows give it.' },
+    {
+      role: 'input', key: 'branch', title: 'Branch', kind: 'text', tag: true,
+      help: 'Tag of the branch, as device rows give it.',
+    },
     {
       role: 'input', key: 'limit', title: 'Limit', kind: 'integer', min: 1, suggestions: LIMITS,
       help: 'Most nodes that the branch may carry; the standard of the bus, such as TIA-485-A, may be typed.',
     },
-    { role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0, help: 'Share of the limit kept free for later.' },
-    { role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean', help: 'Both ends of the line carry their terminating resistors.' },
+    {
+      role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0,
+      help: 'Share of the limit kept free for later.',
+    },
+    {
+      role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean',
+      help: 'Both ends of the line carry their terminating resistors.',
+    },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    { role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0, whenPartial: '≥', help: 'Nodes of its devices.', total: { from: 'devices', by: 'branch', sum: 'nodes', words: 'sum of nodes over the device rows that name it', source: ARITHMETIC } },
-    { role: 'computed', key: 'free', title: 'Free', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤', help: 'Nodes left below the limit less the reserve.', rule: { of: ['limit', 'reserve', 'nodes'], by: freeNodes, words: '{limit} × (1 − {reserve}), rounded down, − {nodes}', source: ARITHMETIC } },
-    { role: 'computed', key: 'used', title: 'Used', kind: 'ratio', whenPartial: '≥', help: 'Nodes as a share of the limit.', rule: { of: ['nodes', 'limit'], by: loadingRatio, words: '{nodes} ÷ {limit}', source: ARITHMETIC } },
-    { role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0, help: 'Runs that belong to the branch.', total: { from: 'runs', by: 'branch', words: 'number of runs that name it', source: ARITHMETIC } },
-    { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this branch say.' },
+    {
+      role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0, whenPartial: '≥',
+      help: 'Nodes of its devices.',
+      total: {
+        from: 'devices', by: 'branch', sum: 'nodes', words: 'sum of nodes over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'free', title: 'Free', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤',
+      help: 'Nodes left below the limit less the reserve.',
+      rule: {
+        of: ['limit', 'reserve', 'nodes'], by: freeNodes, words: '{limit} × (1 − {reserve}), rounded down, − {nodes}',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'used', title: 'Used', kind: 'ratio', whenPartial: '≥',
+      help: 'Nodes as a share of the limit.',
+      rule: { of: ['nodes', 'limit'], by: loadingRatio, words: '{nodes} ÷ {limit}', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0,
+      help: 'Runs that belong to the branch.',
+      total: { from: 'runs', by: 'branch', words: 'number of runs that name it', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
+      help: 'The worst that the limits of this branch say.',
+    },
   ],
 };

@@ -27,8 +27,8 @@ export interface Rule {
    */
   readonly by: (...values: never[]) => number | string | null;
   /**
-   * Paths that are read only in rows where another input, named here, is filled in: so that no row follows what means nothing
-   * to it.
+   * Paths that are read only in rows where another input, named here, is filled in: so that no row follows what means
+   * nothing to it.
    */
   readonly onlyWith?: Readonly<Record<Path, string>>;
   /** The function is called even when a value is unknown, which it then receives as `null`. */
@@ -67,8 +67,8 @@ export interface Solved {
 }
 
 /**
- * Figures that are worked out for a row together, from its own values, from those of all rows of another sheet that name it,
- * and from a whole third sheet.
+ * Figures that are worked out for a row together, from its own values, from those of all rows of another sheet that
+ * name it, and from a whole third sheet.
  */
 export interface Solution {
   readonly from: SheetName;
@@ -106,7 +106,9 @@ interface ColumnBase {
   readonly help: string;
   /** Decimals shown; a ratio counts those of its percentage. */
   readonly decimals?: number;
-  /** The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest. */
+  /**
+   * The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest.
+   */
   readonly safeSide?: SafeSide;
 }
 
@@ -145,8 +147,8 @@ export interface ComputedColumn extends ColumnBase {
   /** The column is given by a solution. This says the rule for a reader, as in `Rule`. */
   readonly solved?: { readonly of: readonly Path[]; readonly words: string; readonly source: string };
   /**
-   * The column is worked out when it is read and at no other time: no rule, total, solution or check may read it. It spares
-   * an edit that reaches thousands of rows what nobody looks at.
+   * The column is worked out when it is read and at no other time: no rule, total, solution or check may read it. It
+   * spares an edit that reaches thousands of rows what nobody looks at.
    */
   readonly onDemand?: true;
   /** The column is the worst that the limits of its row say. */

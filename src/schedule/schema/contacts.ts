@@ -9,11 +9,26 @@ export const contacts: Sheet = {
   tag: 'contact',
   columns: [
     { role: 'input', key: 'contact', title: 'Contact', kind: 'text', tag: true, help: 'Name, as outputs give it.' },
-    { role: 'input', key: 'resistive', title: 'Resistive', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, help: 'Rating for resistive loads.', source: 'category AC-1, IEC 60947-4-1' },
-    { role: 'input', key: 'lamp', title: 'Lamp', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, help: 'Rating for lamps and drivers.', source: 'categories AC-5a and AC-5b, IEC 60947-4-1' },
-    { role: 'input', key: 'motor', title: 'Motor', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, help: 'Rating for motors.', source: 'category AC-3, IEC 60947-4-1' },
-    { role: 'input', key: 'coil', title: 'Coil', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, help: 'Rating for coils of contactors and valves.', source: 'category AC-15, IEC 60947-5-1' },
-    { role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 1, optional: true, help: 'Peak current that it may make.' },
+    {
+      role: 'input', key: 'resistive', title: 'Resistive', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
+      decimals: 2, help: 'Rating for resistive loads.', source: 'category AC-1, IEC 60947-4-1',
+    },
+    {
+      role: 'input', key: 'lamp', title: 'Lamp', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      help: 'Rating for lamps and drivers.', source: 'categories AC-5a and AC-5b, IEC 60947-4-1',
+    },
+    {
+      role: 'input', key: 'motor', title: 'Motor', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      help: 'Rating for motors.', source: 'category AC-3, IEC 60947-4-1',
+    },
+    {
+      role: 'input', key: 'coil', title: 'Coil', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      help: 'Rating for coils of contactors and valves.', source: 'category AC-15, IEC 60947-5-1',
+    },
+    {
+      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 1,
+      optional: true, help: 'Peak current that it may make.',
+    },
     { role: 'input', key: 'source', title: 'Source', kind: 'text', help: 'Where the figures come from.' },
   ],
 };

@@ -18,17 +18,33 @@ export const devices: Sheet = {
   help: 'One row for each group of like devices in one place: how many, of which type, on which rail and branch.',
   tag: 'ref',
   columns: [
-    { role: 'input', key: 'ref', title: 'Ref', kind: 'text', tag: true, help: 'Reference of the row, as on the drawing.' },
+    {
+      role: 'input', key: 'ref', title: 'Ref', kind: 'text', tag: true,
+      help: 'Reference of the row, as on the drawing.',
+    },
     { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
-    { role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types', help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.' },
+    {
+      role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types',
+      help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.',
+    },
     { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
     {
-      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds the devices; empty: that of their run.',
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
+      help: 'Supply rail that feeds the devices; empty: that of their run.',
       derived: { of: ['run.rail'], by: (rail: string) => rail, words: '{run.rail}', source: ARITHMETIC },
     },
-    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that the devices are nodes on.' },
-    { role: 'input', key: 'run', title: 'Run', kind: 'reference', to: 'runs', help: 'Field cable that feeds the devices.' },
-    { role: 'input', key: 'distance', title: 'Distance', kind: 'number', unit: 'm', min: 0, decimals: 1, help: 'Distance along the run; empty: at its far end.' },
+    {
+      role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches',
+      help: 'Bus branch that the devices are nodes on.',
+    },
+    {
+      role: 'input', key: 'run', title: 'Run', kind: 'reference', to: 'runs',
+      help: 'Field cable that feeds the devices.',
+    },
+    {
+      role: 'input', key: 'distance', title: 'Distance', kind: 'number', unit: 'm', min: 0, decimals: 1,
+      help: 'Distance along the run; empty: at its far end.',
+    },
     {
       role: 'input', key: 'unitDraw', title: 'Unit draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
       help: 'Current of one device at the nominal voltage of the rail; 350 mA, 0.35 A or 8.4 W may be typed.',
@@ -43,7 +59,8 @@ export const devices: Sheet = {
       help: 'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).',
       derived: {
         of: ['type.diversity'], by: (own: number | null) => own ?? 1, takesUnknown: true,
-        words: (own) => own === null ? message('1, as neither the row nor its type says otherwise') : '{type.diversity}',
+        words: (own) => own === null
+          ? message('1, as neither the row nor its type says otherwise') : '{type.diversity}',
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
     },
@@ -71,6 +88,14 @@ export const devices: Sheet = {
       help: 'Bus participants that the row counts on its branch.',
       rule: { of: ['qty', 'type.nodes'], by: deviceNodes, words: '{qty} × {type.nodes}', source: ARITHMETIC },
     },
-    { role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2, help: 'Voltage at the devices on their run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'distance', 'run.length'], words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})', source: 'Ohm’s law along the cable' } },
+    {
+      role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2,
+      help: 'Voltage at the devices on their run.', whenPartial: '≤',
+      solved: {
+        of: ['rail.voltage', 'distance', 'run.length'],
+        words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})',
+        source: 'Ohm’s law along the cable',
+      },
+    },
   ],
 };

@@ -125,8 +125,8 @@ function wouldCarry(conductor: ConductorLine, run: RunLine, pairs: number): numb
 }
 
 /**
- * Name of the conductor of highest resistance with which the run does not fail; `null` when none does. One of which it is
- * not known what it carries is none.
+ * Name of the conductor of highest resistance with which the run does not fail; `null` when none does. One of which it
+ * is not known what it carries is none.
  */
 function smallestName(
   whole: readonly CellValue[][], run: RunLine, known: Essentials, taps: readonly Tap[], limits: RunLimits,

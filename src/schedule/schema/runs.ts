@@ -7,7 +7,8 @@ import { runSolution } from './run-solution.ts';
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
 const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end';
-const CIRCUIT = 'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
+const CIRCUIT =
+  'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
 const TRIPS: readonly Suggestion[] = TRIP_CHARACTERISTICS.map(({ name, multiple, withinSeconds, source }) =>
   ({ value: multiple, label: name, source: `${source}; within ${withinSeconds} s` }));
@@ -21,14 +22,29 @@ export const runs: Sheet = {
   tag: 'run',
   solution: runSolution,
   columns: [
-    { role: 'input', key: 'run', title: 'Run', kind: 'text', tag: true, help: 'Tag of the cable, as device rows give it.' },
-    { role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.' },
-    { role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches', help: 'Bus branch that it belongs to.' },
-    { role: 'input', key: 'conductor', title: 'Conductor', kind: 'reference', to: 'conductors', help: 'Conductor of the pair.' },
-    { role: 'input', key: 'pairs', title: 'Pairs', kind: 'integer', min: 1, default: 1, help: 'Pairs in parallel.' },
-    { role: 'input', key: 'length', title: 'Length', kind: 'number', unit: 'm', above: 0, decimals: 1, help: 'Length of the cable, one way.' },
     {
-      role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 120, default: 30, decimals: 0,
+      role: 'input', key: 'run', title: 'Run', kind: 'text', tag: true,
+      help: 'Tag of the cable, as device rows give it.',
+    },
+    {
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.',
+    },
+    {
+      role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches',
+      help: 'Bus branch that it belongs to.',
+    },
+    {
+      role: 'input', key: 'conductor', title: 'Conductor', kind: 'reference', to: 'conductors',
+      help: 'Conductor of the pair.',
+    },
+    { role: 'input', key: 'pairs', title: 'Pairs', kind: 'integer', min: 1, default: 1, help: 'Pairs in parallel.' },
+    {
+      role: 'input', key: 'length', title: 'Length', kind: 'number', unit: 'm', above: 0, decimals: 1,
+      help: 'Length of the cable, one way.',
+    },
+    {
+      role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 120, default: 30,
+      decimals: 0,
       help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
     },
     {
@@ -39,35 +55,116 @@ export const runs: Sheet = {
         source: 'each pair warms the others; the 30 % of BS 7671, 523.5',
       },
     },
-    { role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120, default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C' },
-    { role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'], default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.' },
-    { role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.' },
     {
-      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1, suggestions: TRIPS,
+      role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
+      default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C',
+    },
+    {
+      role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
+      default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
+    },
+    {
+      role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
+      decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.',
+    },
+    {
+      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1,
+      suggestions: TRIPS,
       help: 'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.',
       source: 'upper end of characteristic B, IEC 60898-1',
     },
-    { role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.05, help: 'Share of the voltage that may be lost on the run.', source: '5 % as BS 7671, appendix 12, for uses other than lighting' },
+    {
+      role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
+      default: 0.05, help: 'Share of the voltage that may be lost on the run.',
+      source: '5 % as BS 7671, appendix 12, for uses other than lighting',
+    },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
-    { role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, help: 'Current at the start of the run.', whenPartial: '≥', solved: { of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power', source: CIRCUIT } },
+    {
+      role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current at the start of the run.', whenPartial: '≥',
+      solved: {
+        of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power',
+        source: CIRCUIT,
+      },
+    },
     {
       role: 'computed', key: 'carries', title: 'Carries', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       help: 'Current that the cable carries where it lies.',
       rule: {
-        of: ['conductor.maxCurrent', 'pairs', 'ambient', 'grouped', 'conductor.maxTemperature', 'conductor.baseTemperature'],
+        of: [
+          'conductor.maxCurrent', 'pairs', 'ambient', 'grouped', 'conductor.maxTemperature',
+          'conductor.baseTemperature',
+        ],
         by: carriedCurrent,
-        words: message('{conductor.maxCurrent} × {pairs} × the factor for {ambient} around a conductor of {conductor.maxTemperature} rated at {conductor.baseTemperature} × the factor for {grouped} bunched circuits'),
+        words: message(
+          '{conductor.maxCurrent} × {pairs} × the factor for {ambient} around a conductor of {conductor.maxTemperature} rated at {conductor.baseTemperature} × the factor for {grouped} bunched circuits'
+        ),
         source: 'IEC 60364-5-52, Tables B.52.14 and B.52.17',
       },
     },
-    { role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2, help: 'Largest volt drop on the run.', whenPartial: '≥', solved: { of: ['conductor.resistance', 'temperature', 'pairs'], words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT } },
-    { role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥', help: 'Drop as a share of the voltage of the rail.', rule: { of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}', source: 'definition of the relative volt drop' } },
-    { role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2, help: 'Lowest voltage on the run.', whenPartial: '≤', solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT } },
-    { role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 1, help: 'Highest voltage that a device on it needs.', solved: { of: [], words: 'highest of the least voltages of its devices’ types', source: 'the makers’ data, as entered for the types' } },
-    { role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2, help: 'Current of a short circuit at the far end.', solved: { of: ['rail.voltage', 'conductor.resistance', 'temperature', 'pairs', 'length', 'rail.rated', 'rail.units', 'rail.peak'], words: `the less of {rail.voltage} ÷ (${LOOP} × {length}) and {rail.rated} × {rail.units} × {rail.peak}`, source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source' } },
-    { role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1, help: 'Longest that the run may be.', whenPartial: '≤', solved: { of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`, source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1` } },
-    { role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text', help: 'Conductor of highest resistance with which the run does not fail.', solved: { of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'], words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`, source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop' } },
-    { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this run say.' },
+    {
+      role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2,
+      help: 'Largest volt drop on the run.', whenPartial: '≥',
+      solved: {
+        of: ['conductor.resistance', 'temperature', 'pairs'],
+        words: `${LOOP} × sum of current × distance of its devices, where that is largest`, source: CIRCUIT,
+      },
+    },
+    {
+      role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥',
+      help: 'Drop as a share of the voltage of the rail.',
+      rule: {
+        of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}',
+        source: 'definition of the relative volt drop',
+      },
+    },
+    {
+      role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2,
+      help: 'Lowest voltage on the run.', whenPartial: '≤',
+      solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT },
+    },
+    {
+      role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
+      decimals: 1, help: 'Highest voltage that a device on it needs.',
+      solved: {
+        of: [], words: 'highest of the least voltages of its devices’ types',
+        source: 'the makers’ data, as entered for the types',
+      },
+    },
+    {
+      role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current of a short circuit at the far end.',
+      solved: {
+        of: [
+          'rail.voltage', 'conductor.resistance', 'temperature', 'pairs', 'length', 'rail.rated', 'rail.units',
+          'rail.peak',
+        ],
+        words: `the less of {rail.voltage} ÷ (${LOOP} × {length}) and {rail.rated} × {rail.units} × {rail.peak}`,
+        source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source',
+      },
+    },
+    {
+      role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
+      help: 'Longest that the run may be.', whenPartial: '≤',
+      solved: {
+        of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
+        source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1`,
+      },
+    },
+    {
+      role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text',
+      help: 'Conductor of highest resistance with which the run does not fail.',
+      solved: {
+        of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`,
+        source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
+      },
+    },
+    {
+      role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
+      help: 'The worst that the limits of this run say.',
+    },
   ],
 };

@@ -1,4 +1,6 @@
-import { deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent } from '../../electrical/index.ts';
+import {
+  deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent,
+} from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
@@ -21,7 +23,9 @@ function usable(
   if (rated === null || units === null || derating === null) return null;
   if (fullUpTo === null) return usableCurrent(rated, units, redundant, derating);
   if (lessPerKelvin === null || inside === null) return null;
-  return usableCurrent(rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, inside));
+  return usableCurrent(
+    rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, inside)
+  );
 }
 
 /** The ELV supplies and the rails that they feed. */
@@ -32,20 +36,64 @@ export const supplies: Sheet = {
   help: 'One row for each supply rail: its rating, what may be used of it, and what the device rows ask of it.',
   tag: 'rail',
   columns: [
-    { role: 'input', key: 'rail', title: 'Rail', kind: 'text', tag: true, help: 'Tag of the rail, as device rows give it.' },
-    { role: 'input', key: 'purpose', title: 'Purpose', kind: 'choice', choices: PURPOSES, help: 'What the rail is kept for.' },
-    { role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24, decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16' },
-    { role: 'input', key: 'rated', title: 'Rated', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, help: 'Rated output current of one unit.' },
+    {
+      role: 'input', key: 'rail', title: 'Rail', kind: 'text', tag: true,
+      help: 'Tag of the rail, as device rows give it.',
+    },
+    {
+      role: 'input', key: 'purpose', title: 'Purpose', kind: 'choice', choices: PURPOSES,
+      help: 'What the rail is kept for.',
+    },
+    {
+      role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24,
+      decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
+    },
+    {
+      role: 'input', key: 'rated', title: 'Rated', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      help: 'Rated output current of one unit.',
+    },
     { role: 'input', key: 'units', title: 'Units', kind: 'integer', min: 1, default: 1, help: 'Units in parallel.' },
-    { role: 'input', key: 'redundant', title: 'Redundant', kind: 'boolean', default: false, help: 'One unit is a spare and carries nothing in the reckoning.' },
-    { role: 'input', key: 'derating', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1, help: 'Share of the rating that may be used where the supply is mounted.' },
-    { role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8, help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies' },
-    { role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2, optional: true, help: 'Rating of the fuse or breaker at the output.' },
-    { role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1.2, decimals: 2, help: 'Multiple of the rating that the supply gives into a short circuit before it limits.', source: 'common practice, no source' },
-    { role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true, help: 'Output power over input power, for the losses.' },
-    { role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true, help: 'Where the supply is mounted.' },
-    { role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40, max: 120, decimals: 0, optional: true, help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.', source: 'the form in which data sheets give it; common practice, no source' },
-    { role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1, optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».', source: 'the form in which data sheets give it; common practice, no source' },
+    {
+      role: 'input', key: 'redundant', title: 'Redundant', kind: 'boolean', default: false,
+      help: 'One unit is a spare and carries nothing in the reckoning.',
+    },
+    {
+      role: 'input', key: 'derating', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
+      help: 'Share of the rating that may be used where the supply is mounted.',
+    },
+    {
+      role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
+      help: 'Loading that the design aims to stay below.',
+      source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies',
+    },
+    {
+      role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      optional: true, help: 'Rating of the fuse or breaker at the output.',
+    },
+    {
+      role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1.2, decimals: 2,
+      help: 'Multiple of the rating that the supply gives into a short circuit before it limits.',
+      source: 'common practice, no source',
+    },
+    {
+      role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true,
+      help: 'Output power over input power, for the losses.',
+    },
+    {
+      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where the supply is mounted.',
+    },
+    {
+      role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      max: 120, decimals: 0, optional: true,
+      help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.',
+      source: 'the form in which data sheets give it; common practice, no source',
+    },
+    {
+      role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
+      optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».',
+      source: 'the form in which data sheets give it; common practice, no source',
+    },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
@@ -62,13 +110,62 @@ export const supplies: Sheet = {
         source: 'parallel units with one in reserve (N + 1), derated as data sheets say; common practice, no source',
       },
     },
-    { role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current of all its devices at once.', total: { from: 'devices', by: 'rail', sum: 'connected', words: 'sum of connected over the device rows that name it', source: ARITHMETIC } },
-    { role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help: 'Current expected of it at the same time.', total: { from: 'devices', by: 'rail', sum: 'demand', words: 'sum of demand over the device rows that name it', source: ARITHMETIC } },
-    { role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥', help: 'Demand as a share of what may be used.', rule: { of: ['demand', 'usable'], by: loadingRatio, words: '{demand} ÷ {usable}', source: ARITHMETIC } },
-    { role: 'computed', key: 'spare', title: 'Spare', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2, whenPartial: '≤', help: 'What is left up to the target.', rule: { of: ['usable', 'target', 'demand'], by: spareCurrent, words: '{usable} × {target} − {demand}', source: ARITHMETIC } },
-    { role: 'computed', key: 'limitDiversity', title: 'Limit diversity', kind: 'number', safeSide: 'down', decimals: 2, whenPartial: '≤', help: 'The common diversity at which the target is just met; above 1 even everything at once stays below it.', rule: { of: ['usable', 'target', 'connected'], by: limitDiversity, words: '{usable} × {target} ÷ {connected}', source: ARITHMETIC } },
-    { role: 'computed', key: 'fuseLoading', title: 'Fuse loading', kind: 'ratio', whenPartial: '≥', help: 'Demand over the rating of the fuse.', rule: { of: ['demand', 'fuse'], by: loadingRatio, words: '{demand} ÷ {fuse}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1' } },
-    { role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥', help: 'Heat that the supply gives off at this demand.', rule: { of: ['voltage', 'demand', 'efficiency'], by: supplyLoss, words: '{voltage} × {demand} × (1 ÷ {efficiency} − 1)', source: 'loss = output × (1 ÷ efficiency − 1), from the definition of efficiency' } },
-    { role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true, help: 'The worst that the limits of this supply say.' },
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices at once.',
+      total: {
+        from: 'devices', by: 'rail', sum: 'connected', words: 'sum of connected over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current expected of it at the same time.',
+      total: {
+        from: 'devices', by: 'rail', sum: 'demand', words: 'sum of demand over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
+      help: 'Demand as a share of what may be used.',
+      rule: { of: ['demand', 'usable'], by: loadingRatio, words: '{demand} ÷ {usable}', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'spare', title: 'Spare', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
+      whenPartial: '≤', help: 'What is left up to the target.',
+      rule: {
+        of: ['usable', 'target', 'demand'], by: spareCurrent, words: '{usable} × {target} − {demand}',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'limitDiversity', title: 'Limit diversity', kind: 'number', safeSide: 'down', decimals: 2,
+      whenPartial: '≤',
+      help: 'The common diversity at which the target is just met; above 1 even everything at once stays below it.',
+      rule: {
+        of: ['usable', 'target', 'connected'], by: limitDiversity, words: '{usable} × {target} ÷ {connected}',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'fuseLoading', title: 'Fuse loading', kind: 'ratio', whenPartial: '≥',
+      help: 'Demand over the rating of the fuse.',
+      rule: {
+        of: ['demand', 'fuse'], by: loadingRatio, words: '{demand} ÷ {fuse}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1',
+      },
+    },
+    {
+      role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥',
+      help: 'Heat that the supply gives off at this demand.',
+      rule: {
+        of: ['voltage', 'demand', 'efficiency'], by: supplyLoss, words: '{voltage} × {demand} × (1 ÷ {efficiency} − 1)',
+        source: 'loss = output × (1 ÷ efficiency − 1), from the definition of efficiency',
+      },
+    },
+    {
+      role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
+      help: 'The worst that the limits of this supply say.',
+    },
   ],
 };

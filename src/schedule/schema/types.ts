@@ -10,19 +10,46 @@ export const types: Sheet = {
   help: 'One row for each kind of device: what one draws and how many nodes it counts on a bus branch.',
   tag: 'type',
   columns: [
-    { role: 'input', key: 'type', title: 'Type', kind: 'text', tag: true, help: 'Name of the type, as device rows give it.' },
+    {
+      role: 'input', key: 'type', title: 'Type', kind: 'text', tag: true,
+      help: 'Name of the type, as device rows give it.',
+    },
     { role: 'input', key: 'description', title: 'Description', kind: 'text', help: 'What it is.' },
-    { role: 'input', key: 'purpose', title: 'Purpose', kind: 'choice', choices: PURPOSES, help: 'Which kind of supply it belongs on.' },
-    { role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1, help: 'Current of one device at nominal voltage.' },
-    { role: 'input', key: 'power', title: 'Power', kind: 'number', unit: 'W', min: 0, decimals: 2, help: 'Power of one device; used where no draw is given.' },
-    { role: 'input', key: 'load', title: 'Load', kind: 'choice', choices: ['current', 'power'], default: 'current', help: 'Whether the device draws a constant current or, as a converter does, a constant power.' },
+    {
+      role: 'input', key: 'purpose', title: 'Purpose', kind: 'choice', choices: PURPOSES,
+      help: 'Which kind of supply it belongs on.',
+    },
+    {
+      role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
+      help: 'Current of one device at nominal voltage.',
+    },
+    {
+      role: 'input', key: 'power', title: 'Power', kind: 'number', unit: 'W', min: 0, decimals: 2,
+      help: 'Power of one device; used where no draw is given.',
+    },
+    {
+      role: 'input', key: 'load', title: 'Load', kind: 'choice', choices: ['current', 'power'], default: 'current',
+      help: 'Whether the device draws a constant current or, as a converter does, a constant power.',
+    },
     {
       role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, decimals: 0,
       help: 'Bus participants that one device counts on its branch; 0 for one that is none.',
     },
-    { role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1, help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.' },
-    { role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0, decimals: 1, optional: true, help: 'Lowest voltage at which the device works.' },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying, the source of the figures first.' },
-    { role: 'input', key: 'aliases', title: 'Aliases', kind: 'text', help: 'Other names of the type, as takeoffs give them, with a semicolon between them.' },
+    {
+      role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1,
+      help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.',
+    },
+    {
+      role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
+      decimals: 1, optional: true, help: 'Lowest voltage at which the device works.',
+    },
+    {
+      role: 'input', key: 'note', title: 'Note', kind: 'text',
+      help: 'Anything worth saying, the source of the figures first.',
+    },
+    {
+      role: 'input', key: 'aliases', title: 'Aliases', kind: 'text',
+      help: 'Other names of the type, as takeoffs give them, with a semicolon between them.',
+    },
   ],
 };

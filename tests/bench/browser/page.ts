@@ -111,7 +111,9 @@ window.bench = {
     return longest;
   },
   edit: (row, key, value) => act('edit', () =>
-    setCells(element.schedule.document, [{ sheet: 'devices', id: element.schedule.rows('devices')[row]!.id, key, value }])),
+    setCells(
+      element.schedule.document, [{ sheet: 'devices', id: element.schedule.rows('devices')[row]!.id, key, value }]
+    )),
   paste: (variant) => act('paste', () =>
     pasteCells(element.schedule.document, 'devices', 0, PASTE_KEYS, block(size, 1_000, PASTE_KEYS, variant))),
   bareRender() {

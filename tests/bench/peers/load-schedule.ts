@@ -22,10 +22,14 @@ export class ScheduleCandidate implements Candidate {
   }
 
   typeFormula(): void {
-    const read = this.#schedule.checkFormula('supplies', 'fuse', `=SUM(devices!D1:D${this.#schedule.rows('devices').length})`);
+    const read = this.#schedule.checkFormula(
+      'supplies', 'fuse', `=SUM(devices!D1:D${this.#schedule.rows('devices').length})`
+    );
     if (!read.ok) throw new Error(read.problem);
     const { id } = this.#schedule.rows('supplies')[0]!;
-    this.#schedule.act('formula', setCells(this.#schedule.document, [{ sheet: 'supplies', id, key: 'fuse', value: read.value }]));
+    this.#schedule.act(
+      'formula', setCells(this.#schedule.document, [{ sheet: 'supplies', id, key: 'fuse', value: read.value }])
+    );
   }
 
   undo(): void {

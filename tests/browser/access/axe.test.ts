@@ -20,7 +20,9 @@ test.each(VIEWS)('axe finds nothing in %s, light and dark', { timeout: 60_000 },
     document.documentElement.style.colorScheme = scheme;
     document.body.style.background = ground;
     const { violations } = await axe.run(element, { runOnly: TAGS, rules: OF_PAGES, resultTypes: ['violations'] });
-    const found = violations.flatMap(({ id, nodes }) => nodes.map(({ target, failureSummary }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`));
+    const found = violations.flatMap(({ id, nodes }) => nodes.map(({
+      target, failureSummary,
+    }) => `${id}: ${JSON.stringify(target)} ${failureSummary ?? ''}`));
     expect(found, scheme).toEqual([]);
   }
 });

@@ -7,7 +7,9 @@ import { sample } from '../support/sample-content.ts';
 afterEach(unmountAll);
 
 const rows = (count: number) => ({
-  details: {}, sheets: { branches: Array.from({ length: count }, (_, index) => ({ branch: `B${index + 1}`, limit: 50 })) },
+  details: {}, sheets: { branches: Array.from(
+    { length: count }, (_, index) => ({ branch: `B${index + 1}`, limit: 50 })
+  ) },
 });
 
 /** Key and row, from 1, of the cell that has the focus. */
@@ -26,7 +28,8 @@ async function press(keys: string): Promise<void> {
 
 // Keys of the data grid in the ARIA Authoring Practices Guide, pattern «grid».
 describe('the keys of the grid pattern', () => {
-  test('arrows go one cell and stop at the edges; Home and End go along the row, with Ctrl to the corners', async () => {
+  test('arrows go one cell and stop at the edges; Home and End go along the row, with Ctrl to the corners',
+    async () => {
     const mounted = await mountGrid(rows(4), { sheet: 'branches' });
     await userEvent.click(cellAt(mounted.grid, 0, 0));
     await press('{ArrowUp}{ArrowLeft}');
@@ -91,7 +94,9 @@ describe('the keys of the grid pattern', () => {
     const root = grid.renderRoot.querySelector('[role=treegrid]')!;
     expect(root.getAttribute('aria-multiselectable')).toBe('true');
     const cell = cellAt(grid, 1, 2);
-    expect([cell.getAttribute('role'), cell.getAttribute('aria-colindex'), cell.closest('tr')!.getAttribute('aria-rowindex')]).toEqual(['gridcell', '4', '3']);
+    expect(
+      [cell.getAttribute('role'), cell.getAttribute('aria-colindex'), cell.closest('tr')!.getAttribute('aria-rowindex')]
+    ).toEqual(['gridcell', '4', '3']);
     const computed = grid.renderRoot.querySelector('.ht_master td.computed')!;
     expect(computed.getAttribute('aria-readonly')).toBe('true');
     expect(grid.renderRoot.querySelectorAll('[role=columnheader]').length).toBeGreaterThan(5);

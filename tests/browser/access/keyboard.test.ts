@@ -20,8 +20,10 @@ function focused(): Element | null {
 /** Groups in which one member is a stop and the arrow keys lead to the others. */
 const ROVING = '[role=tablist], [role=radiogroup]';
 
-test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves again, both ways', { timeout: 60_000 }, async (_name, show) => {
-  const [before, after] = ['before', 'after'].map((text) => Object.assign(document.createElement('button'), { textContent: text }));
+test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves again, both ways', { timeout: 60_000 },
+  async (_name, show) => {
+  const [before, after] = ['before', 'after']
+    .map((text) => Object.assign(document.createElement('button'), { textContent: text }));
   const element = await mountElement({ content: sample() });
   element.before(before!);
   element.after(after!);
@@ -30,7 +32,9 @@ test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves agai
   const walk = async (from: HTMLElement, to: HTMLElement, key: string): Promise<void> => {
     from.focus();
     for (let step = 0; document.activeElement !== to; step += 1) {
-      if (step === MOST_STEPS) throw new Error(`After ${MOST_STEPS} presses the focus is still on ${focused()?.outerHTML.slice(0, 120)}`);
+      if (step === MOST_STEPS) {
+        throw new Error(`After ${MOST_STEPS} presses the focus is still on ${focused()?.outerHTML.slice(0, 120)}`);
+      }
       await userEvent.keyboard(key);
       const at = focused();
       if (at !== null) reached.add(at);
@@ -38,14 +42,17 @@ test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves agai
   };
   await walk(before!, after!, '{Tab}');
   const usable = parts(element, 'button,input,select,textarea,summary,a[href],iframe,[tabindex="0"]')
-    .filter((each) => isSeen(each) && !each.matches(':disabled, input[type=file]') && each.closest('.handsontable') === null);
+    .filter((each) => isSeen(each) && !each.matches(':disabled, input[type=file]')
+      && each.closest('.handsontable') === null);
   const missed = usable.filter((each) => !reached.has(each)
     && !(each.matches('[tabindex="-1"]') && each.closest(ROVING)?.querySelector('[tabindex="0"]') instanceof Element));
   expect(missed.map((each) => each.outerHTML.slice(0, 120))).toEqual([]);
   await walk(after!, before!, '{Shift>}{Tab}{/Shift}');
 });
 
-test.each([['tablist', '[role=tab]'], ['radiogroup', '[role=radio]']])('the arrow keys lead through a %s', async (role, member) => {
+test.each(
+  [['tablist', '[role=tab]'], ['radiogroup', '[role=radio]']]
+)('the arrow keys lead through a %s', async (role, member) => {
   const element = await mountElement({ content: sample() });
   const members = parts(element, `[role=${role}] ${member}`);
   expect(members.length).toBeGreaterThan(2);

@@ -21,9 +21,13 @@ test.each(VIEWS)('enlarged four times, %s needs no scrolling sideways', async (_
   element.style.blockSize = '';
   await show(element);
   expect(document.documentElement.scrollWidth).toBeLessThanOrEqual(320);
-  const beyond = parts(element, '*').filter((each) => isSeen(each) && (each.getBoundingClientRect().right > 321 || each.getBoundingClientRect().left < -1)
+  const beyond = parts(element, '*')
+    .filter((each) => isSeen(each) && (
+      each.getBoundingClientRect().right > 321 || each.getBoundingClientRect().left < -1
+    )
     && !each.matches('.unseen, .word') && !withHolders(each).some((holder) => holder.matches(TWO_DIMENSIONS)));
-  expect(beyond.map((each) => `${each.outerHTML.slice(0, 100)} ${Math.round(each.getBoundingClientRect().right)}`)).toEqual([]);
+  expect(beyond.map((each) => `${each.outerHTML.slice(0, 100)} ${Math.round(each.getBoundingClientRect().right)}`))
+    .toEqual([]);
 });
 
 test('enlarged four times, the grid has room for three rows and what is typed', async () => {

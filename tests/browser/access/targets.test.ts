@@ -34,5 +34,6 @@ test.each(VIEWS)('in %s no target is too small to hit', async (_name, show) => {
     if (box.width >= LEAST && box.height >= LEAST) return false;
     return !hasRoom(box, boxes.filter((_other, at) => at !== index));
   });
-  expect(small.map((each) => `${each.outerHTML.slice(0, 90)} ${boxOf(each).width} × ${boxOf(each).height}`)).toEqual([]);
+  expect(small.map((each) => `${each.outerHTML.slice(0, 90)} ${boxOf(each).width} × ${boxOf(each).height}`))
+    .toEqual([]);
 });

@@ -3,8 +3,10 @@ import { dataOf, nameOf, readTexts, withoutData } from './read-texts.ts';
 
 /** Words that no German or French sentence has, and hardly an English one is without. */
 const WORDS = [
-  'the', 'of', 'and', 'is', 'are', 'with', 'not', 'row', 'rows', 'this', 'that', 'from', 'to', 'by', 'may', 'its', 'has', 'have', 'where',
-  'unknown', 'target', 'near', 'limit', 'incomplete', 'yes', 'no', 'all', 'supply', 'branch', 'run', 'output', 'feed', 'device', 'demand',
+  'the', 'of', 'and', 'is', 'are', 'with', 'not', 'row', 'rows', 'this', 'that', 'from', 'to', 'by', 'may', 'its',
+  'has', 'have', 'where',
+  'unknown', 'target', 'near', 'limit', 'incomplete', 'yes', 'no', 'all', 'supply', 'branch', 'run', 'output', 'feed',
+  'device', 'demand',
   'loading',
 ];
 const ENGLISH_WORDS = new RegExp(`(?<!\\p{L})(?:${WORDS.join('|')})(?!\\p{L})`, 'iu');
@@ -16,7 +18,9 @@ export function englishLeft(element: LoadScheduleElement, within: ShadowRoot = e
   const data = dataOf(element);
   const found = new Set<string>();
   for (const { text, place } of readTexts(within)) {
-    if (ENGLISH_WORDS.test(text) && ENGLISH_WORDS.test(withoutData(text, data))) found.add(`${nameOf(place)}: ${text.trim()}`);
+    if (ENGLISH_WORDS.test(text) && ENGLISH_WORDS.test(withoutData(text, data))) {
+      found.add(`${nameOf(place)}: ${text.trim()}`);
+    }
   }
   return [...found];
 }

@@ -71,7 +71,9 @@ export function cellAt(grid: ScheduleGrid, line: number, column: number): HTMLTa
   const body = column < frozen(grid) ? '.ht_clone_inline_start' : '.ht_master';
   const rows = grid.renderRoot.querySelectorAll<HTMLTableRowElement>(`${body} table.htCore > tbody > tr`);
   const row = [...rows].find((each) => Number(each.getAttribute('aria-rowindex')) === line + 2);
-  const cell = row === undefined ? undefined : [...row.querySelectorAll('td')].find((each) => Number(each.getAttribute('aria-colindex')) === column + 2);
+  const cell = row === undefined
+    ? undefined
+    : [...row.querySelectorAll('td')].find((each) => Number(each.getAttribute('aria-colindex')) === column + 2);
   if (cell === undefined) throw new Error(`No cell is drawn in line ${line}, column ${column}.`);
   return cell;
 }

@@ -1,7 +1,10 @@
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import { SHEET_NAMES } from '../../../src/schedule/index.ts';
 
-const READ_ATTRIBUTES = ['title', 'aria-label', 'aria-description', 'aria-roledescription', 'aria-valuetext', 'placeholder', 'alt', 'data-title'];
+const READ_ATTRIBUTES = [
+  'title', 'aria-label', 'aria-description', 'aria-roledescription', 'aria-valuetext', 'placeholder', 'alt',
+  'data-title',
+];
 
 /** A text that a person reads or hears, and the element that bears it. */
 export interface ReadText {
@@ -29,7 +32,8 @@ export function* readTexts(node: Node): Generator<ReadText> {
 /** Every text that a person or a file put in the schedule of an element, the longest first. */
 export function dataOf({ schedule }: LoadScheduleElement): string[] {
   const cells = SHEET_NAMES.flatMap((sheet) => schedule.rows(sheet).flatMap(({ cells: of }) => Object.values(of)));
-  const texts = [...cells, ...Object.values(schedule.document.details)].filter((value): value is string => typeof value === 'string' && value !== '');
+  const texts = [...cells, ...Object.values(schedule.document.details)]
+    .filter((value): value is string => typeof value === 'string' && value !== '');
   return [...new Set(texts)].sort((one, other) => other.length - one.length);
 }
 

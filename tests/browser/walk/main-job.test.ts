@@ -24,11 +24,13 @@ function expectRight(schedule: LoadSchedule, value: string): void {
   }
 }
 
-test('rows copied from a spreadsheet are pasted, worked out, taken back, and survive a way out and in as CSV', async () => {
+test('rows copied from a spreadsheet are pasted, worked out, taken back, and survive a way out and in as CSV',
+  async () => {
   const element = await mountElement({ content: sample() });
   const before = element.value;
   const lines = Array.from({ length: 40 }, (_, row) => [
-    `T${row + 1}`, `Deck ${row % 3}`, row % 2 === 0 ? 'Lamp' : 'Sensor', 1 + (row % 4), ['L1', 'L2', 'L3'][row % 3], ['B1', 'B2'][row % 2],
+    `T${row + 1}`, `Deck ${row % 3}`, row % 2 === 0
+      ? 'Lamp' : 'Sensor', 1 + (row % 4), ['L1', 'L2', 'L3'][row % 3], ['B1', 'B2'][row % 2],
     '', `${row},5`, row % 5 === 0 ? `${100 + row},25` : '', row % 4 === 0 ? '0,65' : '',
   ].join('\t'));
   await putOnClipboard(`${lines.join('\r\n')}\r\n`);

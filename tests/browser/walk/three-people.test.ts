@@ -26,8 +26,12 @@ const TAKEOFF = [
   'Subtotal\t\t50\t',
 ].join('\r\n');
 
-test('the estimator pastes a takeoff, takes it, shares it out, sees what to buy, and takes it all back', { timeout: 90_000 }, async () => {
-  const start = { details: {}, sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1', limit: 30 }] } };
+test('the estimator pastes a takeoff, takes it, shares it out, sees what to buy, and takes it all back',
+  { timeout: 90_000 }, async () => {
+  const start = {
+    details: {},
+    sheets: { supplies: [{ rail: 'P1', purpose: 'lighting', rated: 20 }], branches: [{ branch: 'B1', limit: 30 }] },
+  };
   const element = await mountElement({ content: start });
   await openWork(element, 'takeoff');
   await press(element, '[data-do=general-types]');
@@ -49,7 +53,8 @@ test('the estimator pastes a takeoff, takes it, shares it out, sees what to buy,
   await press(element, '[data-do=share]');
   await expect.poll(() => said(element)).toContain('Sharing out over');
   expect(quantity()).toBe(50);
-  for (const { id } of element.schedule.rows('branches')) expect(element.schedule.value('branches', id, 'free')).toBeGreaterThanOrEqual(0);
+  for (const { id } of element.schedule.rows('branches')) expect(element.schedule.value('branches', id, 'free'))
+    .toBeGreaterThanOrEqual(0);
 
   await openWork(element, 'sizing');
   await expect.poll(() => parts(element, '.sizing tbody tr').length).toBeGreaterThan(0);
@@ -60,7 +65,8 @@ test('the estimator pastes a takeoff, takes it, shares it out, sees what to buy,
 
 test('the designer tunes a diversity, sees every figure follow, reads why, and goes to what is found', async () => {
   const element = await mountElement({ content: sample() });
-  const gauge = () => parts(element, 'elv-schedule-panel .sentence').map((each) => each.textContent).find((text) => text.includes('A of')) ?? '';
+  const gauge = () => parts(element, 'elv-schedule-panel .sentence')
+    .map((each) => each.textContent).find((text) => text.includes('A of')) ?? '';
   await element.select('devices', 'D1', 'diversity');
   await userEvent.keyboard('50 %{Enter}');
   // 2 × 0.35 × 0.5 + 6 × 0.1 = 0.95 A of 1 A: no longer over, and above the target.
@@ -97,7 +103,8 @@ test('the designer tunes a diversity, sees every figure follow, reads why, and g
   expect(element.schedule.value('supplies', 0, 'demand')).toBeCloseTo(0.95, 9);
 });
 
-test('the documenter accepts a finding, saves the load table, and it is read back a year later', { timeout: 60_000 }, async () => {
+test('the documenter accepts a finding, saves the load table, and it is read back a year later', { timeout: 60_000 },
+  async () => {
   const element = await mountElement({ content: sample() });
   part(element, '#findings-over .accept')!.focus();
   await userEvent.keyboard('{Enter}');
@@ -109,7 +116,8 @@ test('the documenter accepts a finding, saves the load table, and it is read bac
   await expect.poll(() => element.schedule.content().accepted?.length).toBe(1);
 
   await openWork(element, 'loadTable');
-  const frame = () => (part(element, 'elv-load-table iframe') as HTMLIFrameElement).contentDocument?.body.textContent ?? '';
+  const frame = () => (part(element, 'elv-load-table iframe') as HTMLIFrameElement).contentDocument?.body.textContent
+    ?? '';
   await expect.poll(frame).toContain('dimmed to half');
   const files = savedFiles();
   for (const form of ['html', 'xlsx', 'csv']) await press(element, `[data-do=${form}]`);

@@ -55,7 +55,8 @@ export function scheduleOf(page: Page, selector = 'elv-load-schedule') {
     },
     /** What a part says, in single spaces. */
     says: (part: string): Promise<string> =>
-      element.locator(part).first().evaluate((each) => (each.shadowRoot ?? each).textContent.replace(/\s+/g, ' ').trim()),
+      element.locator(part).first().evaluate((each) =>
+        (each.shadowRoot ?? each).textContent.replace(/\s+/g, ' ').trim()),
     command: (name: string): Locator => element.locator(`[data-command=${name}]`).first(),
   };
 }

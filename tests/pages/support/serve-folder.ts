@@ -48,7 +48,8 @@ async function send(folder: string, { request, response, headers }: Exchange): P
   const path = normalize(asked.endsWith('/') ? `${asked}index.html` : asked);
   try {
     const bytes = await readFile(join(folder, path));
-    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream', ...headers }).end(bytes);
+    response.writeHead(200, { 'content-type': TYPES[extname(path)] ?? 'application/octet-stream', ...headers })
+      .end(bytes);
   } catch {
     response.writeHead(404, { 'content-type': 'text/plain', ...headers }).end('There is no such file.');
   }

@@ -52,11 +52,15 @@ export function useSite(): Site {
 
   return {
     async open(path, { policy = '', ...options } = {}) {
-      const headers = { 'access-control-allow-origin': '*', ...(policy !== '' && { 'content-security-policy': policy }) };
+      const headers = {
+        'access-control-allow-origin': '*', ...(policy !== '' && { 'content-security-policy': policy })
+      };
       if (!servers.has(policy)) servers.set(policy, serveFolder(built.folder, headers));
       const { address } = await servers.get(policy)!;
       const context = await browser.newContext({
-        viewport: { width: 1280, height: 800 }, locale: 'en-GB', timezoneId: 'UTC', permissions: ['clipboard-read', 'clipboard-write'], ...options,
+        viewport: { width: 1280, height: 800 }, locale: 'en-GB', timezoneId: 'UTC', permissions: [
+          'clipboard-read', 'clipboard-write',
+        ], ...options,
       });
       windows.push(context);
       const page = await context.newPage();

@@ -60,7 +60,8 @@ async function throughSheets(page: Page, schedule: Schedule): Promise<void> {
 }
 
 async function throughRows(page: Page, schedule: Schedule): Promise<void> {
-  for (const grouping of ['rail', 'branch', 'entered']) await schedule.element.locator(`[data-grouping=${grouping}]`).click();
+  for (const grouping of ['rail', 'branch', 'entered']) await schedule.element.locator(`[data-grouping=${grouping}]`)
+    .click();
   await schedule.enter(0, COLUMN.qty, '=2*3');
   await schedule.enter(0, COLUMN.qty, 'many');
   await page.keyboard.press('Escape');
@@ -68,11 +69,17 @@ async function throughRows(page: Page, schedule: Schedule): Promise<void> {
   await schedule.element.locator('.suggestions li').last().click();
   await schedule.cell(1, COLUMN.qty).click();
   const keys = [
-    'Shift+ArrowDown', 'Control+d', 'Control+c', 'ArrowDown', 'Control+v', 'Control+x', 'Control+z', 'Delete', 'Control+z',
-    'Alt+Enter', 'Alt+Shift+Enter', 'Alt+Shift+ArrowUp', 'Alt+Shift+ArrowDown', 'Alt+Delete', 'Control+z', 'Control+y', 'Control+Shift+Home', 'Control+c',
+    'Shift+ArrowDown', 'Control+d', 'Control+c', 'ArrowDown', 'Control+v', 'Control+x', 'Control+z', 'Delete',
+    'Control+z',
+    'Alt+Enter', 'Alt+Shift+Enter', 'Alt+Shift+ArrowUp', 'Alt+Shift+ArrowDown', 'Alt+Delete', 'Control+z', 'Control+y',
+    'Control+Shift+Home', 'Control+c',
   ];
   for (const key of keys) await page.keyboard.press(key);
-  for (const command of ['insertAbove', 'insertBelow', 'moveDown', 'moveUp', 'fillDown', 'removeRows', 'undo', 'redo']) await schedule.command(command).click();
+  for (
+    const command of ['insertAbove', 'insertBelow', 'moveDown', 'moveUp', 'fillDown', 'removeRows', 'undo', 'redo']
+  ) {
+    await schedule.command(command).click();
+  }
   await schedule.element.locator('elv-details-strip input').first().fill('Walk');
   await page.keyboard.press('Tab');
 }
@@ -116,7 +123,8 @@ async function throughTakeoff(page: Page, schedule: Schedule): Promise<void> {
   await reader.locator('table').first().waitFor();
   const workbook = makeWorkbook({ Counts: { rows: [['Type', 'Qty'], ['Step light', 3]] } });
   await reader.locator('footer .link').first().click();
-  await reader.locator('input[type=file]').setInputFiles({ name: 'list.xlsx', mimeType: 'application/octet-stream', buffer: Buffer.from(workbook) });
+  await reader.locator('input[type=file]')
+    .setInputFiles({ name: 'list.xlsx', mimeType: 'application/octet-stream', buffer: Buffer.from(workbook) });
   await reader.locator('[data-do=take]:enabled').click();
   await page.keyboard.press('Control+z');
 }
@@ -151,6 +159,8 @@ async function throughLanguages(page: Page, schedule: Schedule): Promise<void> {
   for (const [lang, words] of [['de', 'überschritten'], ['fr', ''], ['en', 'over']] as const) {
     await schedule.element.evaluate((each, tag) => { each.setAttribute('lang', tag); }, lang);
     await page.waitForTimeout(200);
-    if (!(await schedule.says('elv-schedule-panel')).includes(words)) throw new Error(`The panel does not speak ${lang}.`);
+    if (!(await schedule.says('elv-schedule-panel')).includes(words)) {
+      throw new Error(`The panel does not speak ${lang}.`);
+    }
   }
 }

@@ -56,29 +56,47 @@ export class NameList {
     const words = this.#words;
     const name = texts.join(', ');
     const decision = decisionOf(this.#decisions.names, key);
-    if (decision === 'leave-out') return { state: 'left-out', type: null, reason: words.say('“{name}” is left out by decision.', { name }) };
+    if (decision === 'leave-out') {
+      return { state: 'left-out', type: null, reason: words.say('“{name}” is left out by decision.', { name }) };
+    }
     if (decision === 'new') return this.#newType(texts);
     if (decision !== undefined) {
       const { type } = decision;
-      if (this.#index.has(type)) return { state: 'confirmed', type, reason: words.say('“{name}” was confirmed to be {type}.', { name, type }) };
-      return { state: 'undecided', type: null, reason: words.say('There is no type {type}. Choose another one for “{name}”.', { name, type }) };
+      if (this.#index.has(type)) {
+        return { state: 'confirmed', type, reason: words.say('“{name}” was confirmed to be {type}.', { name, type }) };
+      }
+      return {
+        state: 'undecided', type: null,
+        reason: words.say('There is no type {type}. Choose another one for “{name}”.', { name, type }),
+      };
     }
     const { by, type, candidates } = match;
     if (by === 'exact') {
       const isSame = texts.includes(type!);
-      return { state: 'matched', type, reason: isSame ? words.say('It has the name of its type.') : words.say('“{name}” is the name of {type}.', { name, type: type! }) };
+      return {
+        state: 'matched', type,
+        reason: isSame
+          ? words.say('It has the name of its type.')
+          : words.say('“{name}” is the name of {type}.', { name, type: type! }),
+      };
     }
-    if (by === 'alias') return { state: 'matched', type, reason: words.say('“{name}” is an alias of {type}.', { name, type: type! }) };
+    if (by === 'alias') {
+      return { state: 'matched', type, reason: words.say('“{name}” is an alias of {type}.', { name, type: type! }) };
+    }
     if (by === 'none') return this.#newType(texts);
     const types = candidates.map((each) => `${each.type} (${words.number(each.score, 2)})`).join(', ');
-    return { state: 'undecided', type: null, reason: words.say('“{name}” is like {types}. Confirm the type, or make it a new one.', { name, types }) };
+    return {
+      state: 'undecided', type: null,
+      reason: words.say('“{name}” is like {types}. Confirm the type, or make it a new one.', { name, types }),
+    };
   }
 
   #newType(texts: readonly string[]): Pick<TakeoffName, 'state' | 'type' | 'reason'> {
     const { key } = deviceName(texts[0]!);
     const type = this.#newTypes.get(key) ?? this.#free(texts[0]!);
     this.#newTypes.set(key, type);
-    const reason = this.#words.say('“{name}” becomes a new type, whose draw is not known yet.', { name: texts.join(', ') });
+    const reason =
+      this.#words.say('“{name}” becomes a new type, whose draw is not known yet.', { name: texts.join(', ') });
     return { state: 'new', type, reason };
   }
 
