@@ -27,7 +27,8 @@ export const BYTE_READERS: Readonly<Record<string, (bytes: Uint8Array<ArrayBuffe
   'a text in bytes': (bytes) => decodeText(bytes),
   'a workbook with a takeoff': async (bytes) => {
     const workbook = openWorkbook(bytes);
-    return workbook.ok && workbook.sheets.length > 0 ? workbook.read(workbook.sheets[0]!) : workbook.ok ? { ok: true } : workbook;
+    if (!workbook.ok) return workbook;
+    return workbook.sheets.length > 0 ? workbook.read(workbook.sheets[0]!) : { ok: true };
   },
   'a workbook with a load table': async (bytes) => {
     const read = await readLoadTable(bytes);

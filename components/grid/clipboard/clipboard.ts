@@ -73,7 +73,7 @@ export async function writeClipboard(copied: Copied): Promise<boolean> {
     isGiven = true;
   }, { capture: true, signal: done.signal });
   // The one call that hands the page a clipboard of the event's own kind (Clipboard API and events, 6.1).
-  // eslint-disable-next-line @typescript-eslint/no-deprecated -- nothing has come in its place for entries of a page's own
+  // eslint-disable-next-line @typescript-eslint/no-deprecated -- nothing came in its place for a page's own entries
   const isTaken = document.execCommand('copy');
   done.abort();
   if (isTaken && isGiven) return true;
