@@ -128,7 +128,8 @@ export default defineConfig({
         extends: true,
         // Slow by nature.
         test: {
-          name: 'deep', include: ['tests/deep/**/*.test.ts'], fileParallelism: false, sequence: { groupOrder: 4 },
+          name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
+          sequence: { groupOrder: 4 },
         },
       },
     ],

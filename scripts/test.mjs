@@ -13,6 +13,7 @@ const counts = { passed: 0, failed: 0, skipped: 0 };
 const summary = [];
 /** Tests that passed on another try than the first. @type {string[]} */
 const flaky = [];
+const isDeep = process.argv.includes('--deep');
 /** More of them are a failure. */
 const MOST_FLAKY = 2;
 
@@ -50,7 +51,7 @@ async function checkBuild() {
   await command('imports');
   const built = await command('build');
   await command('size');
-  await command('package');
+  if (isDeep) await command('package');
   return built;
 }
 
@@ -90,10 +91,12 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
   if (built) environment.BUILT_FOLDER = join(projectFolder, 'dist');
   await testStep('tests in Node', 'node', environment);
   await testStep('tests in a browser', 'browser', environment);
-  for (const [project, name] of await provideOtherBrowsers()) {
-    await testStep(`walk through the main job in ${name}`, project);
+  if (isDeep) {
+    await testStep('deep tests', 'deep', environment);
+    for (const [project, name] of await provideOtherBrowsers()) {
+      await testStep(`walk through the main job in ${name}`, project);
+    }
   }
-  if (process.argv.includes('--deep')) await testStep('deep tests', 'deep', environment);
 }
 
 if (flaky.length > 0) {

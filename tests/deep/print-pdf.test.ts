@@ -10,7 +10,7 @@ import { buildReport, PAPERS, scheduleDigest } from '../../src/report/index.ts';
 import { demoContent } from '../report/demo.ts';
 
 const DEMO = new URL('../../data/demo.schedule.json', import.meta.url).pathname;
-/** Long and short side in nodes: 297 × 210 mm and 420 × 297 mm of ISO 216. */
+/** Long and short side in points: 297 × 210 mm and 420 × 297 mm of ISO 216. */
 const SIDES = { A4: [841.9, 595.3], A3: [1190.6, 841.9] } as const;
 
 let folder: string;
