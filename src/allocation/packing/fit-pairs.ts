@@ -9,8 +9,7 @@ import type { Fill, SizeClasses } from './size-classes.ts';
  * Source: after the minimum bin slack heuristic of J.N.D. Gupta, J.C. Ho, A new heuristic algorithm for the
  * one-dimensional bin-packing problem, Production Planning & Control 10 (1999); from memory.
  *
- * @example fitPairs({ sizes: [6, 5, 4, 3, 2], counts: [1, 1, 1, 1, 1] }, [10, 10]) // [[1, 0, 1, 0, 0], [0, 1, 0, 1,
- * 1]]
+ * @example fitPairs({ sizes: [6, 4, 3], counts: [1, 1, 2] }, [10, 6]) // [[1, 1, 0], [0, 0, 2]]
  */
 export function fitPairs({ sizes, counts }: SizeClasses, capacities: readonly number[]): Fill[] | undefined {
   const left = [...counts];
