@@ -110,7 +110,14 @@ async function throughPanel(page: Page, schedule: Schedule): Promise<void> {
 
 async function throughFiles(schedule: Schedule, paths: readonly string[]): Promise<void> {
   const field = schedule.element.locator('.element > input[type=file]');
-  for (const path of paths) await field.setInputFiles(path);
+  // One after the other: an earlier file that takes longer than a later one is refused is shown, and the refusal goes.
+  for (const path of paths) {
+    const loaded = schedule.element.evaluate((element) => new Promise<void>((resolve) => {
+      element.addEventListener('elv-load', () => { resolve(); }, { once: true });
+    }));
+    await field.setInputFiles(path);
+    await loaded;
+  }
   await field.setInputFiles({ name: 'bad.csv', mimeType: 'text/csv', buffer: Buffer.from('Ref,Qty\nX,many\n') });
   await schedule.element.locator('.problems button').click();
 }
