@@ -44,3 +44,23 @@ test('rows behind others keep what they name, and leave the others what was acce
     .toEqual([null, 7, null, 117, null]);
   expect(schedule.content().accepted).toContainEqual(accepted[2]);
 });
+
+test('a tag that stands twice once rows are behind others leaves formulas the row that they named', () => {
+  const before: Content = {
+    details: {}, sheets: {
+      outputs: [{ output: 'K1', power: "=[devices.qty@D1]*20+[devices.qty@'D 2']+[devices.qty@D3]" }],
+      devices: [{ ref: 'D1', qty: 3, distance: '=[qty@D3]' }, { ref: 'D 2', qty: 4 }, { ref: 'D3', qty: 5 }],
+    },
+  };
+  const rows: Cells[] = [
+    { ref: 'D1', qty: 10, distance: "=[qty@D1]+[devices.$qty$@'D 2']" }, { ref: 'D 2', qty: 40 },
+  ];
+  const schedule = new LoadSchedule(withRowsAdded(before, 'devices', rows));
+  expect(schedule.formulaProblems).toEqual([]);
+  // By hand: 3 × 20 + 4 + 5; the row before names D3, which stands once; that of the file its own rows, 10 + 40.
+  expect(schedule.value('outputs', 0, 'power')).toBe(69);
+  expect([0, 3].map((row) => schedule.value('devices', row, 'distance'))).toEqual([5, 50]);
+  const { outputs, devices } = schedule.content().sheets;
+  expect(outputs![0]!.power).toBe('=[devices.qty#1]*20+[devices.qty#2]+[devices.qty@D3]');
+  expect(devices![3]!.distance).toBe('=[qty]+[devices.$qty$#5]');
+});
