@@ -61,7 +61,7 @@ test('rows from before that a formula names stand beside those of a file that be
 test('where the rows from before cannot be kept, those of the file stay and it is said why', async () => {
   const element = await mountElement({ content: sample() });
   const of = (...devices: Cells[]) => ({ details: {}, sheets: { devices } });
-  element.files.take('devices.csv', {
+  element['files'].take('devices.csv', {
     ok: true, sheet: 'devices', content: of({ ref: 'D9' }), label: 'Rows', notes: [],
     both: { content: of({ ref: 'D1' }, { ref: 'D9', qty: '=[qty@D7]' }), label: 'Both' },
   }, true);

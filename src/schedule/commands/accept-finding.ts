@@ -17,7 +17,8 @@ export function isAcceptanceOf({ rule, key }: RowAcceptance, finding: Pick<Findi
 }
 
 /**
- * Changes that accept a finding as it is now, with its value, its limit and how many rows wait; what was accepted of it before is replaced.
+ * Changes that accept a finding as it is now, with its value, its limit and how many rows wait; what was accepted of it
+ * before is replaced.
  * @param by who accepts it, why, and the date as YYYY-MM-DD.
  * @throws RangeError when name or reason is blank or the date is none: nobody could answer for it.
  */
