@@ -1,6 +1,7 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
+import type { ScheduleFiles } from '../../components/load-schedule/schedule-files.ts';
 import type { ElvErrorEvent, ElvLoadEvent } from '../../components/load-schedule/events.ts';
 import { SHEET_NAMES, type Cells } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
@@ -61,7 +62,8 @@ test('rows from before that a formula names stand beside those of a file that be
 test('where the rows from before cannot be kept, those of the file stay and it is said why', async () => {
   const element = await mountElement({ content: sample() });
   const of = (...devices: Cells[]) => ({ details: {}, sheets: { devices } });
-  element['files'].take('devices.csv', {
+  const { files } = element as unknown as { readonly files: ScheduleFiles };
+  files.take('devices.csv', {
     ok: true, sheet: 'devices', content: of({ ref: 'D9' }), label: 'Rows', notes: [],
     both: { content: of({ ref: 'D1' }, { ref: 'D9', qty: '=[qty@D7]' }), label: 'Both' },
   }, true);

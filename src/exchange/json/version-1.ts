@@ -45,6 +45,11 @@ const RULES: Readonly<Record<string, string>> = {
   'run-over-conductor': 'run-over-carries', 'run-protection-over-conductor': 'run-protection-over-carries',
 };
 
+/** Key that a column of now had in version 1; `undefined` where it had no such column. */
+export const keyThen = (sheet: string, key: string): string | undefined =>
+  (isSheet1(sheet) ? columnsOf[sheet].map((each) => each.replace('=', '')).find((each) => keyNow(each) === key)
+    : undefined);
+
 /** A text of blanks is read as an empty cell. */
 const isFilled = (value: unknown) =>
   value !== undefined && value !== null && (typeof value !== 'string' || value.trim() !== '');
