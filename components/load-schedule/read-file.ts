@@ -1,5 +1,5 @@
 import {
-  isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
+  goneNotes, isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
 } from '../../src/exchange/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
@@ -65,8 +65,9 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
   if (!read.ok) return { ...read, problems: read.problems.map((problem) => withTakeoff(problem, words)) };
   const before = content.sheets[read.sheet] ?? [];
   const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
-  const replaced = withRowsReplaced(content, read.sheet, read.rows);
-  const reading = { ok: true as const, sheet: read.sheet, notes: read.notes, content: replaced };
+  const { content: replaced, gone } = withRowsReplaced(content, read.sheet, read.rows);
+  const notes = [...read.notes, ...goneNotes(gone, words)];
+  const reading = { ok: true as const, sheet: read.sheet, notes, content: replaced };
   if (before.length === 0) {
     return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
   }

@@ -37,7 +37,7 @@ export class ScheduleFiles {
   /** The turn of the file that is being fetched. */
   #fetching = 0;
   /** What keeping the rows of before would give, for as long as it is offered. */
-  #both: { readonly content: Content; readonly label: string } | undefined;
+  #both: { readonly name: string; readonly content: Content; readonly label: string } | undefined;
 
   constructor(host: FilesHost, holder: ScheduleHolder) {
     this.#host = host;
@@ -100,20 +100,30 @@ export class ScheduleFiles {
     this.show(turn);
     if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
     else if (reading.isDraft !== true) this.#host.fileOpened();
-    this.#both = reading.both;
+    this.#both = reading.both && { name, ...reading.both };
     const offers = reading.both === undefined ? ['undo' as const] : ['undo' as const, 'keepBoth' as const];
     this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers });
     if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
     return [];
   }
 
-  /** After a CSV file was read: has the rows of before stand in front of those of the file, instead of making way. */
+  /**
+   * After a CSV file was read: has the rows of before stand in front of those of the file, instead of making way. Where
+   * they cannot, the rows of the file stay alone.
+   */
   keepBoth(): void {
     const { schedule } = this.#holder;
     if (this.#both === undefined) return;
-    schedule.undo();
-    schedule.load(this.#both.content, this.#both.label);
+    const { name, content, label } = this.#both;
     this.#both = undefined;
+    schedule.undo();
+    const faults = schedule.load(content, label);
+    if (faults.length === 0) return;
+    schedule.redo();
+    const problems = faults.map((fault) => this.#problem(fault));
+    const title = this.#words.say('The rows from before could not be kept beside those of {file}.', { file: name });
+    this.refuse({ title, problems });
+    this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
   }
 
   /** Begins with a content: there is nothing to undo. @returns what is wrong with it. */

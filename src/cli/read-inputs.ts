@@ -1,4 +1,4 @@
-import { isScheduleText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
+import { goneNotes, isScheduleText, railVoltages, readCsv, readSchedule, type Unreadable } from '../exchange/index.ts';
 import { withRowsReplaced, type Cells, type Content, type SheetName } from '../schedule/index.ts';
 import { editsTitle, type FileText } from '../report/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
@@ -44,15 +44,21 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
     bySheet.set(each.sheet, each);
   }
   if (refused.length > 0) throw new Refusal(refused);
+  let content: Content = base?.content ?? { details: {}, sheets: {} };
+  const lost = read.flatMap(({ name, sheet, rows }) => {
+    const replaced = withRowsReplaced(content, sheet, rows);
+    content = replaced.content;
+    return goneNotes(replaced.gone, words).map((note) => `${name}: ${note}`);
+  });
   return {
-    content: read.reduce((content, { sheet, rows }) => withRowsReplaced(content, sheet, rows),
-      base?.content ?? { details: {}, sheets: {} }),
+    content,
     notes: [
       ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
       ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [
         editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)
       ]),
       ...read.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`)),
+      ...lost,
     ],
     nameOf: (sheet) => bySheet.get(sheet)?.name ?? schedules[0]?.name ?? '',
   };

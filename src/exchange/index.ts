@@ -1,5 +1,6 @@
 export * from './csv/index.ts';
 export { decodeText } from './decode-text.ts';
+export { goneNotes } from './gone-notes.ts';
 export { EMBEDDED_ID, embeddedSchedule, isHtml } from './html/index.ts';
 export { isScheduleText } from './is-schedule-text.ts';
 export * from './json/index.ts';

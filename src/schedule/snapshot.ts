@@ -34,6 +34,8 @@ export interface RowAcceptance {
   readonly value: CellValue;
   /** The limit when it was accepted. */
   readonly limit?: CellValue;
+  /** How many rows waited for what is missing when it was accepted; absent where none did. */
+  readonly waiting?: number;
 }
 
 /** An acceptance with the row that it is meant for, as files hold it. */

@@ -11,6 +11,10 @@ beforeAll(async () => { folder = await mkdtemp(join(tmpdir(), 'table-')); });
 afterAll(async () => { await rm(folder, { recursive: true }); });
 
 /** Files that the command is given, by name. */
+/** A schedule with an acceptance for each of two rails, of which a CSV file holds one. */
+const ACCEPTED = ['R1', 'R2'].map((tag) => (
+  { sheet: 'supplies', tag, rule: 'supply-over-usable', reason: 'r', name: 'n', date: '2026-01-05', value: 9, limit: 1 }));
+
 const FILES = {
   'supplies.csv': 'Rail;Voltage;Rated\r\nR1;;10\r\nR2;12;2,5\r\n',
   'devices.csv': 'Ref,Type,Qty,Rail,Unit draw\nD1,T,3,R1,\nD2,,2,R2,6 W\n',
@@ -24,6 +28,9 @@ const FILES = {
   'unknown.csv': 'Ref,Qty,Rail,Colour\nD1,1,R1,red\n',
   'reference.csv': "Ref,Qty\nD1,'=[supplies.rated#9]\n",
   'bad.json': '{\n  "format": "elv-load-schedule",\n  "version": 2,\n  "sheets": { "devices": [{ "qty": -1 }] }\n}\n',
+  'accepted.schedule.json': JSON.stringify({
+    format: 'elv-load-schedule', version: 2, accepted: ACCEPTED, sheets: { supplies: [{ rail: 'R1' }, { rail: 'R2' }] },
+  }),
   'good.schedule.json': JSON.stringify({
     format: 'elv-load-schedule', version: 2, details: { project: 'Mill <b>&' },
     sheets: { supplies: [{ rail: 'R1', rated: 10 }], devices: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }] },
@@ -140,6 +147,13 @@ describe('table', () => {
     expect(code).toBe(0);
     expect(warnings).toEqual(['unknown.csv: Left out, as the sheet has no such column: “Colour”.']);
     expect(() => { JSON.parse(out); }).not.toThrow();
+  });
+
+  it('notes what was accepted of rows that a sheet in CSV does not hold', async () => {
+    const { code, warnings } = await run('accepted.schedule.json', 'over.csv');
+    expect([code, warnings]).toEqual([
+      0, ['over.csv: What was accepted of R2 has no row any more; it is kept and written back.'],
+    ]);
   });
 
   it('exits with 1 when it is to check and something is over', async () => {

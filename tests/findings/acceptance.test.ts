@@ -85,6 +85,36 @@ test('what names nothing is accepted for the tag that stood there', () => {
   expect(nothing('rail')).toMatchObject({ reopened: BY });
 });
 
+test.each([
+  ['type-nodes-missing', {
+    types: [{ type: 'T', draw: 10 }], branches: [{ branch: 'B1', limit: 40, terminated: true }],
+    devices: [{ ref: 'D1', type: 'T', qty: 1, branch: 'B1' }, { ref: 'D2', type: 'T', qty: 1, branch: 'B1' }],
+  }, 'devices', 'branch', 'B1'],
+  ['conductor-current-missing', {
+    conductors: [{ conductor: 'C', resistance: 10 }],
+    runs: [{ run: 'W1', conductor: 'C' }, { run: 'W2', conductor: 'C' }],
+  }, 'runs', 'conductor', 'C'],
+] as const)('%s is open again when more rows wait for it than when it was accepted', (rule, sheets, from, key, tag) => {
+  const schedule = scheduleOf(sheets);
+  const found = (of = schedule) => of.findings.find((each) => each.rule === rule)!;
+  const wait = (rows: number) => {
+    [0, 1].forEach((at) => { enter(schedule, from, at, { [key]: at < rows ? tag : null }); });
+  };
+  wait(1);
+  schedule.accept(found(), BY);
+  expect(schedule.content().accepted).toMatchObject([{ rule, waiting: 1 }]);
+  wait(2);
+  const read = readSchedule(writeSchedule(schedule.content()));
+  if (!read.ok) throw new Error(read.problems[0]!.message);
+  for (const of of [schedule, new LoadSchedule(read.content)]) {
+    expect(found(of)).toMatchObject({ waiting: 2, reopened: BY });
+    expect(found(of)).not.toHaveProperty('accepted');
+  }
+  schedule.accept(found(), BY);
+  wait(1);
+  expect(found()).toMatchObject({ waiting: 1, accepted: { ...BY, waiting: 2 } });
+});
+
 test('acceptances and revisions are kept in the file', () => {
   const schedule = rail(12);
   schedule.accept(over(schedule), BY);
@@ -108,6 +138,11 @@ test.each([
   ],
   ...['1', 1.5, -1].map((row): [string, object, string] => [`an acceptance with the row ${JSON.stringify(row)}`,
     { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', row }] }, '/accepted/0/row']),
+  [
+    'an acceptance for which half a row waited',
+    { accepted: [{ sheet: 'types', tag: '', rule: '', reason: '', name: '', date: '', waiting: 0.5 }] },
+    '/accepted/0/waiting',
+  ],
   [
     'an acceptance whose key is a number',
     { accepted: [{ sheet: 'supplies', tag: '', rule: '', reason: '', name: '', date: '', key: 1 }] }, '/accepted/0/key',

@@ -1,5 +1,6 @@
 import { read, utils, write as save, type CellObject, type WorkBook } from '@e965/xlsx';
 import fc from 'fast-check';
+import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableXlsx } from '../../src/report/index.ts';
@@ -139,4 +140,28 @@ describe('what was changed on the worksheets of a load table', () => {
       schedule.dispose();
     }), { numRuns: 20 });
   }, 120_000);
+});
+
+describe('a load table that software of version 1 wrote', () => {
+  const frozen = (name: string) =>
+    new Uint8Array(readFileSync(new URL(`../data/versions/${name}`, import.meta.url)));
+
+  test.each(['1.load-table.xlsx', '1.load-table.de.xlsx'])('has no edits where nobody made any: %s', async (name) => {
+    expect(await editsOf(frozen(name))).toEqual([]);
+  });
+
+  test('names what was changed under the names of now', async () => {
+    const workbook = read(frozen('1.load-table.xlsx'), { type: 'array', cellFormula: true });
+    // The columns of version 1: purpose the third, points the seventh.
+    workbook.Sheets.Types!.C3 = { t: 's', v: 'lighting' };
+    workbook.Sheets.Types!.G3 = { t: 'n', v: 7 };
+    expect(await editsOf(bytesOf(workbook))).toEqual([
+      'Types, Drive, Purpose: field in the schedule, lighting on the worksheet.',
+      'Types, Drive, Nodes: 2 in the schedule, 7 on the worksheet.',
+    ]);
+    workbook.Sheets.Types!.C3 = { t: 's', v: 'peripherals' };
+    workbook.Workbook!.Names = workbook.Workbook!.Names!.filter(({ Name }) => Name !== 'types.points');
+    expect(await editsOf(bytesOf(workbook)))
+      .toEqual(['Types, Nodes: was not found on a worksheet and is not compared.']);
+  });
 });

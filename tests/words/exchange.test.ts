@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
-  decodeText, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
+  decodeText, goneNotes, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
 } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
@@ -73,6 +73,8 @@ async function everythingSaid(words: Words): Promise<string[]> {
     said.push(...read.ok ? read.notes : problemsOf(read));
   }
   said.push(...problemsOf(readCsv('Xyz,Uvw\n1,2', 'devices', undefined, words)));
+  const accepted = { sheet: 'devices' as const, rule: '', reason: '', name: '', date: '', value: null };
+  said.push(...goneNotes(['', '1', '2', '3', '4', '5'].map((tag, row) => ({ ...accepted, tag, row })), words));
   for (const text of JSON_TEXTS) {
     const read = readSchedule(text, words);
     said.push(...read.ok ? read.notes : problemsOf(read));

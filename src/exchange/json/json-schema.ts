@@ -45,6 +45,9 @@ export function jsonSchema(): JsonSchema {
           ['key', { type: 'string', description: 'Key of the column; every column where it is left out.' }],
           ['value', { type: ['string', 'number', 'boolean', 'null'], description: 'The value when it was accepted.' }],
           ['limit', { type: ['string', 'number', 'boolean', 'null'], description: 'The limit when it was accepted.' }],
+          ['waiting', {
+            type: 'integer', minimum: 0, description: 'How many rows waited for what is missing when it was accepted.',
+          }],
         ]),
       },
       revision: {

@@ -10,7 +10,7 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
     const path = `/accepted/${index}`;
     const name = words.say('Accepted finding {number}', { number: index + 1 });
     const entry = reading.object(item, path, name);
-    const { sheet, value: accepted = null, limit, key: column, row } = entry;
+    const { sheet, value: accepted = null, limit, key: column } = entry;
     for (const key of TEXTS) {
       if (typeof entry[key] === 'string') continue;
       reading.wrongKind(
@@ -34,10 +34,11 @@ export function readAccepted(value: unknown, reading: Reading): Acceptance[] {
         column, `${path}/key`, words.say('{name}: “{key}” must be a text', { name, key: 'key' }), 'string'
       );
     }
-    if (row !== undefined && !(Number.isInteger(row) && (row as number) >= 0)) {
+    for (const key of ['row', 'waiting'] as const) {
+      const number = entry[key];
+      if (number === undefined || (Number.isInteger(number) && (number as number) >= 0)) continue;
       reading.wrongKind(
-        row, `${path}/row`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key: 'row' }),
-        'integer'
+        number, `${path}/${key}`, words.say('{name}: “{key}” must be a whole number, 0 or more', { name, key }), 'integer'
       );
     }
     return { ...entry, value: accepted } as unknown as Acceptance;

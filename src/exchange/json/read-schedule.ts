@@ -18,6 +18,8 @@ import type { RawObject } from './version-1.ts';
 export interface ReadSchedule {
   readonly ok: true;
   readonly content: Content;
+  /** Version of the format in which it was written. */
+  readonly version: number;
   readonly notes: readonly string[];
 }
 
@@ -48,10 +50,12 @@ export function readSchedule(text: string, words: Words = ENGLISH): ReadSchedule
   if (reading.list.total > 0) {
     return { ok: false, problems: locate(parsed.text, reading.list.problems), total: reading.list.total };
   }
-  return { ok: true, content, notes: reading.notes };
+  return { ok: true, content, version: file.version, notes: reading.notes };
 }
 
-function openFile(value: unknown, words: Words): { readonly raw: RawObject } | Unreadable {
+function openFile(
+  value: unknown, words: Words,
+): { readonly raw: RawObject; readonly version: number } | Unreadable {
   if (typeof value !== 'object' || value === null || (value as RawObject).format !== FORMAT) {
     return unreadable('not-a-schedule', '',
       words.say(
@@ -70,7 +74,7 @@ function openFile(value: unknown, words: Words): { readonly raw: RawObject } | U
       { expected: String(VERSION) });
   }
   if (typeof version === 'number' && Number.isInteger(version) && version >= 1 && version <= VERSION) {
-    return { raw: migrate(raw, version) };
+    return { raw: migrate(raw, version), version };
   }
   const newer = typeof version === 'number' && version > VERSION;
   const found = JSON.stringify(version);

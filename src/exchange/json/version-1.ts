@@ -1,4 +1,4 @@
-import { columnPlace, mapLettered, type LetteredCell, type SheetName } from '../../schedule/index.ts';
+import { columnPlace, findColumn, mapLettered, type LetteredCell, type SheetName } from '../../schedule/index.ts';
 
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
@@ -40,7 +40,19 @@ const FIELD = /^\s*(?:peripherals|Peripherie|périphériques)\s*$/i;
 /** Key that a column of version 1 has now. */
 export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key);
 
-const isFilled = (value: unknown) => value !== undefined && value !== null;
+/** Names that rules of version 1 have now. */
+const RULES: Readonly<Record<string, string>> = {
+  'run-over-conductor': 'run-over-carries', 'run-protection-over-conductor': 'run-protection-over-carries',
+};
+
+/** Key that a column of now had in version 1; `undefined` where it had no such column. */
+export const keyThen = (sheet: string, key: string): string | undefined =>
+  (isSheet1(sheet) ? columnsOf[sheet].map((each) => each.replace('=', '')).find((each) => keyNow(each) === key)
+    : undefined);
+
+/** A text of blanks is read as an empty cell. */
+const isFilled = (value: unknown) =>
+  value !== undefined && value !== null && (typeof value !== 'string' || value.trim() !== '');
 
 /** What version 1 meant by the empty cells of a row, where that has to be said now; nothing for a row that is blank. */
 export function meantBy(sheet: string, cells: RawObject): Readonly<Record<string, number>> {
@@ -53,15 +65,20 @@ export function isOnlyMeant(sheet: string, cells: RawObject): boolean {
   return Object.entries(cells).every(([key, value]) => MEANT[sheet]?.[key] === value);
 }
 
-/** One cell under the key that it has now. @param formulaOf what becomes of the text of a formula. */
+/**
+ * One cell under the key that it has now. A key that version 1 did not know and that names a column by now is kept
+ * under another name, since nobody meant that column: `nodes` of a type is `nodesOfVersion1`.
+ * @param formulaOf what becomes of the text of a formula.
+ */
 export function cellNow<Value>(
   sheet: string, key: string, value: Value, formulaOf: (text: string) => string,
 ): [key: string, value: Value | string] {
   const columns = isSheet1(sheet) ? columnsOf[sheet] : [];
   const takesFormulas = columns.includes(`${key}=`);
   const isKnown = takesFormulas || columns.includes(key);
-  const now = isKnown ? keyNow(key) : key;
-  if (typeof value !== 'string' || !isKnown) return [now, value];
+  if (!isKnown) return [isSheet1(sheet) && findColumn(sheet, key) !== undefined ? `${key}OfVersion1` : key, value];
+  const now = keyNow(key);
+  if (typeof value !== 'string') return [now, value];
   if (key === 'purpose' && FIELD.test(value)) return [now, 'field'];
   return [now, takesFormulas && /^\s*=/.test(value) ? formulaOf(value) : value];
 }
@@ -70,7 +87,7 @@ export function cellNow<Value>(
 export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
   const isMixed = 'rule' in accepted && accepted.rule === 'supply-purposes-mixed';
   const now = (key: string, value: string) => {
-    if (key === 'rule') return value.replace('-points-', '-nodes-');
+    if (key === 'rule') return RULES[value] ?? value.replace('-points-', '-nodes-');
     if (key === 'key') return keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };

@@ -1,3 +1,4 @@
+import { cellNow, keyThen } from '../../exchange/json/version-1.ts';
 import type { Workbook, WorksheetCell } from '../../exchange/workbook/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
@@ -21,19 +22,40 @@ interface ComparedRow extends Row {
   readonly number: number;
 }
 
+/** What stands on the worksheets of a version of the format, in the words of now. */
+interface Written {
+  /** Key that a column of now has there; `undefined` where there was no such column. */
+  keyOf(sheet: SheetName, key: string): string | undefined;
+  /** What a cell there shows, as it would be shown now. */
+  valueOf(sheet: SheetName, column: InputColumn, value: CellValue): CellValue;
+}
+
+function writtenAs(version: number, words: Words): Written {
+  if (version > 1) return { keyOf: (_sheet, key) => key, valueOf: (_sheet, _column, value) => value };
+  return {
+    keyOf: keyThen,
+    valueOf: (sheet, column, value) => {
+      const [, now] = cellNow(sheet, keyThen(sheet, column.key) ?? column.key, value, (text) => text);
+      return now === value ? value : shownValue(column, now, words);
+    },
+  };
+}
+
 /**
  * What was changed on the worksheets of a load table and is not in the schedule that it carries: the details, and the
  * inputs and rows of every sheet. Figures are left out, since they follow, and so are worksheets that only say what was
  * found. A column is found by the name of its range, wherever it stands by now.
  * @param schedule the schedule that the workbook carries, in the language in which its worksheets were written.
+ * @param version version of the format in which the workbook carries it.
  * @param words the language of the sentences.
  * @returns a sentence for each place; one as well for each part that could not be compared.
  */
-export function editsOf(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
+export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: number, words: Words): string[] {
+  const written = writtenAs(version, schedule.words);
   const sheets = SHEET_NAMES.filter((sheet) => schedule.rows(sheet).some((row) => !isBlank(row)));
   return [
     ...detailEdits(workbook, schedule, words),
-    ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, sheet, words)),
+    ...sheets.flatMap((sheet) => sheetEdits(workbook, schedule, written, sheet, words)),
   ];
 }
 
@@ -50,25 +72,29 @@ function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): 
   });
 }
 
-function sheetEdits(workbook: Workbook, schedule: LoadSchedule, sheet: SheetName, words: Words): string[] {
+function sheetEdits(
+  workbook: Workbook, schedule: LoadSchedule, written: Written, sheet: SheetName, words: Words,
+): string[] {
   const title = words.text(SCHEMA[sheet].title);
-  const places = new Map(inputColumns(sheet).flatMap(({ key }) => {
-    const place = placeOf(workbook.ranges.get(`${sheet}.${key}`));
+  const inputs = inputColumns(sheet).filter(({ key }) => written.keyOf(sheet, key) !== undefined);
+  const places = new Map(inputs.flatMap(({ key }) => {
+    const place = placeOf(workbook.ranges.get(`${sheet}.${written.keyOf(sheet, key)!}`));
     return place === undefined ? [] : [[key, place] as const];
   }));
   const [first] = places.values();
   const cells = first && workbook.cells(first.worksheet);
   if (first === undefined || cells === undefined) return [notFound(title, words)];
   if ('ok' in cells) return cells.problems.map((problem) => `${title}: ${problem.message}`);
-  const columns = inputColumns(sheet).filter(({ key }) => places.has(key));
-  const missing = inputColumns(sheet).filter(({ key }) => !places.has(key))
+  const columns = inputs.filter(({ key }) => places.has(key));
+  const missing = inputs.filter(({ key }) => !places.has(key))
     .map((column) => notFound(`${title}, ${words.text(column.title)}`, words));
 
   const formulas = new LiveFormulas(schedule);
   const ours = new Map(columns.map((column) => [column.key, skeletonOf(formulas.formula(sheet, column, 0))]));
   const carried = schedule.rows(sheet).map((row, place) => carriedRow(schedule, sheet, row, place, columns, ours));
   const keys = new Map([...places].map(([key, { column }]) => [column, key]));
-  const shown = worksheetRows(cells, first.row, keys, columns, ours);
+  const heldAs = (column: InputColumn, value: CellValue) => written.valueOf(sheet, column, value);
+  const shown = worksheetRows(cells, first.row, keys, columns, ours, heldAs);
   const { pairs, removed, added } = matchRows(sheet, carried, shown);
   const nameOf = (row: ComparedRow) => tagOf(sheet, row) || words.say('row {row}', { row: row.number });
   const valueOf = (column: InputColumn, value: CellValue) =>
@@ -132,13 +158,13 @@ function carriedRow(
 /** The rows of a worksheet from its first row of inputs on. */
 function worksheetRows(
   cells: readonly WorksheetCell[], first: number, keys: ReadonlyMap<number, string>, columns: readonly InputColumn[],
-  ours: ReadonlyMap<string, string>,
+  ours: ReadonlyMap<string, string>, heldAs: (column: InputColumn, value: CellValue) => CellValue,
 ): ComparedRow[] {
   const byKey = new Map(columns.map((column) => [column.key, column]));
   const rows = new Map<number, ComparedRow>();
   for (const { row, column: place, value: held, formula } of cells) {
     const column = byKey.get(keys.get(place) ?? '');
-    const value = column && comparable(held, isNumeric(column));
+    const value = column && comparable(heldAs(column, held), isNumeric(column));
     if (column === undefined || value === undefined || value === null || row < first) continue;
     const found = rows.get(row) ?? { id: row, cells: {}, shown: {}, number: row + 1 };
     rows.set(row, found);

@@ -46,7 +46,7 @@ export async function readLoadTable(bytes: Uint8Array, words: Words = ENGLISH): 
     };
   }
   const schedule = new LoadSchedule(read.content, { words: written });
-  const edits = editsOf(workbook, schedule, words);
+  const edits = editsOf(workbook, schedule, read.version, words);
   schedule.dispose();
   return { ok: true, text, edits };
 }

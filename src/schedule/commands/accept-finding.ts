@@ -17,12 +17,13 @@ export function isAcceptanceOf({ rule, key }: RowAcceptance, finding: Pick<Findi
 }
 
 /**
- * Changes that accept a finding as it is now, with its value and limit; what was accepted of it before is replaced.
+ * Changes that accept a finding as it is now, with its value, its limit and how many rows wait; what was accepted of it
+ * before is replaced.
  * @param by who accepts it, why, and the date as YYYY-MM-DD.
  * @throws RangeError when name or reason is blank or the date is none: nobody could answer for it.
  */
 export function acceptFinding(
-  document: ScheduleDocument, finding: FindingPlace & Required<Pick<RowAcceptance, 'value' | 'limit'>>,
+  document: ScheduleDocument, finding: FindingPlace & Required<Pick<RowAcceptance, 'value' | 'limit'>> & Pick<RowAcceptance, 'waiting'>,
   by: Pick<RowAcceptance, 'reason' | 'name' | 'date'>,
 ): Change[] {
   const [reason, name] = [by.reason.trim(), by.name.trim()];
@@ -30,9 +31,12 @@ export function acceptFinding(
   if (!/^\d{4}-\d\d-\d\d$/.test(by.date)) {
     throw new RangeError(`A finding is accepted with a date, YYYY-MM-DD; found “${by.date}”.`);
   }
-  const { sheet, id, rule, key, value, limit } = finding;
+  const { sheet, id, rule, key, value, limit, waiting } = finding;
   const others = acceptedIn(document, finding).filter((each) => !isAcceptanceOf(each, finding));
-  return [{ op: 'accept', sheet, id, accepted: [...others, { rule, key, reason, name, date: by.date, value, limit }] }];
+  const accepted: RowAcceptance = {
+    rule, key, reason, name, date: by.date, value, limit, ...(waiting === undefined ? {} : { waiting }),
+  };
+  return [{ op: 'accept', sheet, id, accepted: [...others, accepted] }];
 }
 
 /** Changes that take the acceptance of a finding back; none where it was not accepted. */

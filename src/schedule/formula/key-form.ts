@@ -16,7 +16,9 @@ import { keepReference, mapReferences, type CellReference, type Reference } from
 // A dollar sign before a key, or before @ and #, keeps column or row when the formula is copied, as on the screen.
 
 const PLAIN_TAG = String.raw`[\p{L}\p{N}._+/-]+`;
-const ROW = String.raw`(?:@(${PLAIN_TAG}|'(?:[^']|'')*')|#(\d{1,7}))?`;
+const NAMED_ROW = String.raw`(?:@(${PLAIN_TAG}|'(?:[^']|'')*')|#(\d{1,7}))`;
+const ROW = `${NAMED_ROW}?`;
+const ROWS = new RegExp(NAMED_ROW, 'gu');
 const REFERENCE = new RegExp(
   String.raw`^\[(?:(\w+)\.)?(\$?)(\w+)(\$?)${ROW}(:(?:(\$?)(\w+))?(\$?)${ROW})?\]$`, 'u');
 const IS_PLAIN = new RegExp(`^${PLAIN_TAG}$`, 'u');
@@ -105,7 +107,7 @@ function rowOf(
     throw new UnreadableFormula(words.say(
       '{reference} names no row of the sheet {sheet}. Add @ and its tag, or # and its number.', { reference, sheet }));
   }
-  const tag = written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written;
+  const tag = plainTag(written);
   const [id, other] = place.rows.tagged(sheet, tag);
   if (id === undefined) {
     throw new UnreadableFormula(words.say(
@@ -139,15 +141,28 @@ function written({ sheet, from, to }: Reference, { sheet: own, row, rows }: File
   return `[${sheet}.${columnOf(from)}${corner(from, at)}:${isOneColumn ? '' : columnOf(to)}${corner(to, last)}]`;
 }
 
-/** A formula of a file whose rows come behind others of their sheet: it names them by their new numbers. */
-export function moveKeyForm(text: string, sheet: SheetName, down: number): string {
+/**
+ * A formula of a file that names rows of a sheet by other numbers.
+ * @param own the sheet in which it stands.
+ * @param numberOf the number of the row that is named by its number, from 1, or by its tag; `undefined` where it keeps
+ * its name.
+ */
+export function renumberKeyForm(
+  text: string, own: SheetName, sheet: SheetName, numberOf: (row: number | string) => number | undefined,
+): string {
   return text.replace(PARTS, (part) => {
     const named = /^\[(?:(\w+)\.)?/.exec(part);
-    if (named === null || (named[1] ?? sheet) !== sheet) return part;
-    return part.replace(/'[^']*'|#(\d+)/g, (all, number?: string) =>
-      (number === undefined ? all : `#${Number(number) + down}`));
+    if (named === null || (named[1] ?? own) !== sheet) return part;
+    return part.replace(ROWS, (written, tag?: string, number?: string) => {
+      const now = numberOf(tag === undefined ? Number(number) : plainTag(tag));
+      return now === undefined ? written : `#${now}`;
+    });
   });
 }
+
+/** A tag as it stands in a reference, without quotes. */
+const plainTag = (written: string) =>
+  (written.startsWith("'") ? written.slice(1, -1).replaceAll("''", "'") : written);
 
 const columnOf = ({ fixedColumn, key }: CellReference) => `${fixedColumn ? '$' : ''}${key}`;
 
