@@ -194,8 +194,7 @@ export class DraftKeeper {
       const head = await this.#headOf(id);
       this.#forget((notice) => 'head' in notice && notice.head.id === id);
       if (isShown) {
-        await this.#session.pause();
-        this.#session = this.#sessionOf(this.#host.schedule);
+        await this.#follow(this.#sessionOf(this.#host.schedule));
         await this.#host.showPage();
       }
       if (head !== undefined) this.#note({ kind: 'discarded', head });
@@ -350,6 +349,7 @@ export class DraftKeeper {
   async #follow(session: DraftSession): Promise<void> {
     const left = this.#session;
     this.#session = session;
+    this.#forget(({ kind }) => kind === 'saved');
     await left.pause();
     const { head } = left;
     if (head === undefined) return;
