@@ -71,6 +71,11 @@ export class DraftKeeper {
     this.#session = this.#sessionOf(host.schedule);
   }
 
+  /** Whether a draft of what is shown is being written. */
+  get isWriting(): boolean {
+    return this.#session.head !== undefined;
+  }
+
   /** What a person is to know. */
   get notices(): readonly DraftNotice[] {
     const { trouble } = this.#session;

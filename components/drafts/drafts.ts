@@ -27,14 +27,16 @@ export class Drafts implements ReactiveController {
   /**
    * Keeps drafts under a key from now on; none where it is empty. Those of the former key or file stay.
    * @param source address of the page's file, empty where there is none.
+   * @param isReadonly whether none is to begin or be shown; one that is being written goes on.
    */
-  keepUnder(key: string, source: string): void {
+  keepUnder(key: string, source: string, isReadonly: boolean): void {
     const place = { key, source };
+    if (isReadonly && !(this.keeper?.isWriting && isSamePlace(place, this.#place))) place.key = '';
     if (isSamePlace(place, this.#place)) return;
     this.#place = place;
     this.#former ??= this.keeper;
     this.keeper = undefined;
-    if (key === '') void this.#letGo();
+    if (place.key === '') void this.#letGo();
     else this.ready = this.#begin(place);
   }
 
