@@ -96,9 +96,9 @@ export class DraftKeeper {
     }
   }
 
-  /** Begins a draft with what there is, as when actions were done before this. */
+  /** Begins a draft with what a person did before this, if anything. */
   begin(): void {
-    if (!this.#isOff) this.#session.begin();
+    if (this.#host.dirty && !this.#host.awaitsPage) this.#session.begin();
   }
 
   /**

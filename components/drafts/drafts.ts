@@ -81,7 +81,7 @@ export class Drafts implements ReactiveController {
       if (!host.awaitsPage || isSamePlace(this.#former?.place, place)) await this.#letGo();
       const keeper = this.keeper = openKeeper(place, host);
       // What a former key has needs no second draft.
-      if (isFirst && host.dirty && !host.awaitsPage) keeper.begin();
+      if (isFirst) keeper.begin();
       await keeper.find();
       if (keeper === this.keeper && !host.awaitsPage) await keeper.given(host.pageContent, host.untouched);
     } catch (error) {
