@@ -246,6 +246,11 @@ export class LoadSchedule {
     return toContent(this.document);
   }
 
+  /** What a file of this schedule would hold before the first action. */
+  contentAtStart(): Content {
+    return this.contentAfter(this.#history.inverse);
+  }
+
   /** What a file would hold after some changes, which are not carried out. */
   contentAfter(changes: readonly Change[]): Content {
     if (changes.length === 0) return this.content();

@@ -71,6 +71,11 @@ export class DraftKeeper {
     this.#session = this.#sessionOf(host.schedule);
   }
 
+  /** Whether a draft of what is shown is being written. */
+  get isWriting(): boolean {
+    return this.#session.head !== undefined;
+  }
+
   /** What a person is to know. */
   get notices(): readonly DraftNotice[] {
     const { trouble } = this.#session;
@@ -91,9 +96,9 @@ export class DraftKeeper {
     }
   }
 
-  /** Begins a draft with what there is, as when actions were done before this. */
+  /** Begins a draft with what a person did before this, if anything. */
   begin(): void {
-    if (!this.#isOff) this.#session.begin();
+    if (this.#host.dirty && !this.#host.awaitsPage) this.#session.begin();
   }
 
   /**
@@ -194,8 +199,7 @@ export class DraftKeeper {
       const head = await this.#headOf(id);
       this.#forget((notice) => 'head' in notice && notice.head.id === id);
       if (isShown) {
-        await this.#session.pause();
-        this.#session = this.#sessionOf(this.#host.schedule);
+        await this.#follow(this.#sessionOf(this.#host.schedule));
         await this.#host.showPage();
       }
       if (head !== undefined) this.#note({ kind: 'discarded', head });
@@ -350,6 +354,7 @@ export class DraftKeeper {
   async #follow(session: DraftSession): Promise<void> {
     const left = this.#session;
     this.#session = session;
+    this.#forget(({ kind }) => kind === 'saved');
     await left.pause();
     const { head } = left;
     if (head === undefined) return;

@@ -21,7 +21,7 @@ const TEXTS = {
   ),
   discarded: message('Draft of {time} discarded: {name}.'),
   saved: message(
-    'Saved as a file at {time}. Whether the file was written is not known here, so the draft is kept until it is discarded.'
+    'Saved as a file at {time}. Whether the file was written is not known here, so the draft is kept until it is ended.'
   ),
   foreign: message(
     'The draft of {time} was written by another version of this software. It is kept as it is: save it as a file, or open this page with that version.'
@@ -70,7 +70,7 @@ export class DraftNotices extends LitElement {
     const tone = TROUBLE.includes(kind) ? 'trouble' : '';
     return html`<li data-kind=${kind}><span class="text ${tone}">${this.#text(notice)}</span>
       ${'head' in notice ? this.#offers(notice) : kind === 'saved'
-        ? this.#button('discard', words.say('Discard draft'), () => keeper.confirmSaved()) : nothing}
+        ? this.#button('end', words.say('End draft, keep what is shown'), () => keeper.confirmSaved()) : nothing}
       <button type="button" class="away" data-offer="dismiss" title=${away} aria-label=${away}
         @click=${() => { keeper.dismiss(notice); }}>${icon('close')}</button></li>`;
   }
@@ -96,13 +96,15 @@ export class DraftNotices extends LitElement {
   #offers({ kind, head: { id } }: Extract<DraftNotice, { head: DraftHead }>): (TemplateResult | typeof nothing)[] {
     const { keeper, words } = this;
     const isShowable = kind === 'kept' || kind === 'changed';
+    const isShown = kind === 'restored' || kind === 'unchecked';
+    const discard = isShown ? words.say('Discard draft, show the page’s schedule') : words.say('Discard draft');
     const isClosed = kind === 'foreign' || kind === 'damaged' || kind === 'other';
     return [
       kind === 'changed' ? this.#button('compare', words.say('Show differences'), () => this.#compare(id)) : nothing,
       isShowable ? this.#button('show', words.say('Show draft'), () => keeper.show(id)) : nothing,
       kind === 'discarded' ? this.#button('show', words.say('Restore draft'), () => keeper.show(id)) : nothing,
       isClosed ? this.#button('save', words.say('Save as a file'), () => keeper.saveAsFile(id)) : nothing,
-      kind === 'discarded' ? nothing : this.#button('discard', words.say('Discard draft'), () => keeper.discard(id)),
+      kind === 'discarded' ? nothing : this.#button('discard', discard, () => keeper.discard(id)),
     ];
   }
 

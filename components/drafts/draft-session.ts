@@ -63,7 +63,13 @@ export class DraftSession {
     this.#place = place;
     this.#store = store;
     this.#told = told;
-    if (open === undefined) return;
+    if (open === undefined) {
+      if (schedule.lastAction === undefined) return;
+      // The page gave what there was before the first action, or has kept what there is.
+      const given = [schedule.contentAtStart(), schedule.content()];
+      this.files = [...new Set(given.map((content) => scheduleDigest(content)))];
+      return;
+    }
     this.#draft = { head: { ...open.head, ...place }, release: open.release };
     this.files = open.head.files;
     this.#depth = open.depth;

@@ -27,14 +27,16 @@ export class Drafts implements ReactiveController {
   /**
    * Keeps drafts under a key from now on; none where it is empty. Those of the former key or file stay.
    * @param source address of the page's file, empty where there is none.
+   * @param isReadonly whether none is to begin or be shown; one that is being written goes on.
    */
-  keepUnder(key: string, source: string): void {
+  keepUnder(key: string, source: string, isReadonly: boolean): void {
     const place = { key, source };
+    if (isReadonly && !(this.keeper?.isWriting && isSamePlace(place, this.#place))) place.key = '';
     if (isSamePlace(place, this.#place)) return;
     this.#place = place;
     this.#former ??= this.keeper;
     this.keeper = undefined;
-    if (key === '') void this.#letGo();
+    if (place.key === '') void this.#letGo();
     else this.ready = this.#begin(place);
   }
 
@@ -79,7 +81,7 @@ export class Drafts implements ReactiveController {
       if (!host.awaitsPage || isSamePlace(this.#former?.place, place)) await this.#letGo();
       const keeper = this.keeper = openKeeper(place, host);
       // What a former key has needs no second draft.
-      if (isFirst && host.dirty && !host.awaitsPage) keeper.begin();
+      if (isFirst) keeper.begin();
       await keeper.find();
       if (keeper === this.keeper && !host.awaitsPage) await keeper.given(host.pageContent, host.untouched);
     } catch (error) {

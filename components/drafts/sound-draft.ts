@@ -1,12 +1,14 @@
 import { MOST_ROWS } from '../../src/exchange/index.ts';
 import {
-  inputColumns, isNumeric, SHEET_NAMES, toContent, toSnapshot,
-  type Change, type InputColumn, type LoggedAction, type Row, type ScheduleDocument, type Snapshot,
+  DETAIL_KEYS, inputColumns, isNumeric, SHEET_NAMES, toContent, toSnapshot,
+  type Change, type InputColumn, type LoggedAction, type Revision, type Row, type ScheduleDocument, type Snapshot,
 } from '../../src/schedule/index.ts';
 
 const OPERATIONS = [
   'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'load',
 ] as const satisfies readonly Change['op'][];
+
+const REVISION_KEYS = ['revision', 'date', 'name', 'text'] as const satisfies readonly (keyof Revision)[];
 
 /**
  * Ids are used again, so that none is ever much larger than the number of rows; a document has room for every id below
@@ -31,17 +33,26 @@ export function isSnapshot({ sheets }: Snapshot): boolean {
  * checks.
  */
 export function isSound(document: ScheduleDocument): boolean {
-  const texts = [document.details, ...document.revisions].flatMap((each) => Object.values(each) as unknown[]);
+  const { details, revisions } = document;
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
   const signed = [...document.unattached, ...ofRows]
     .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
-  const isText = (text: unknown) => typeof text === 'string';
-  return [...texts, ...signed].every(isText) && SHEET_NAMES.every((sheet) => {
+  return hasTexts(details, DETAIL_KEYS) && revisions.every((each) => hasTexts(each, REVISION_KEYS))
+    && signed.every(isText) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(
       cells[column.key] ?? null, column
     )));
   }) && toSnapshot(toContent(document)).problems.length === 0;
+}
+
+function isText(value: unknown): value is string {
+  return typeof value === 'string';
+}
+
+/** Whether what is there of some keys is texts. Keys that this version does not know may hold anything. */
+function hasTexts<Key extends string>(of: Readonly<Partial<Record<Key, unknown>>>, keys: readonly Key[]): boolean {
+  return keys.every((key) => of[key] === undefined || isText(of[key]));
 }
 
 /** A cell may be empty, and hold a formula where it holds numbers. */

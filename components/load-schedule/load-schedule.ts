@@ -33,7 +33,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
  * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is
  * kept.
- * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing; no drafts are kept.
+ * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing; no draft is begun.
  * @attr {boolean} disabled - The same, and a form is given nothing.
  * @attr {string} lang - Language of the words and numbers; else that of the page.
  *

@@ -328,7 +328,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   protected override willUpdate(changed: PropertyValues): void {
     if (['readonly', 'disabled', 'barred', 'licenseKey'].some((name) => changed.has(name))) this.settle();
     if (['storageKey', 'readonly', 'src'].some((name) => changed.has(name))) {
-      this.drafts.keepUnder(this.readonly ? '' : this.storageKey ?? '', this.#source);
+      this.drafts.keepUnder(this.storageKey ?? '', this.#source, this.readonly);
     }
     if (changed.has('src')) void this.#given.showSource();
   }

@@ -57,6 +57,11 @@ export class History {
     return this.#done.at(-1);
   }
 
+  /** What takes all actions back, in the order in which it is carried out. */
+  get inverse(): Change[] {
+    return [...this.#done].reverse().flatMap(({ inverse }) => inverse);
+  }
+
   /** Label of the action that `undo` would take back. */
   get undoLabel(): string | undefined {
     return this.#done.at(-1)?.label;

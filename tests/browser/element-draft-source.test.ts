@@ -1,6 +1,6 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { mountElement, part, removeElements, textOf } from './element-mount.ts';
+import { mountElement, part, parts, removeElements, textOf } from './element-mount.ts';
 import { change, enter, fileOf, freshKey, kept, notices, one, press, qtyOf, serve } from './draft-support.ts';
 
 vi.setConfig({ testTimeout: 20_000 });
@@ -213,9 +213,29 @@ test('a download cannot be confirmed: the draft stays until the person discards 
   await expect.poll(() => kept(key)).toMatchObject([{ count: 2, savedAt: undefined }]);
   part(next, '[data-command=save]')!.click();
   await expect.poll(() => notices(next)).toHaveLength(1);
-  press(next, 'saved', 'discard');
+  press(next, 'saved', 'end');
   await expect.poll(() => kept(key)).toMatchObject([{ ended: true }]);
   expect([next.dirty, qtyOf(next), notices(next)]).toEqual([false, 6, []]);
+});
+
+test('of a draft that is saved as a file, a person keeps what is shown or goes back to the page’s', async () => {
+  const key = freshKey();
+  await leave(key, '/a.json', 5);
+  const element = await shows(key, '/a.json', 5);
+  part(element, '[data-command=save]')!.click();
+  await expect.poll(() => notices(element)).toHaveLength(2);
+  expect(parts(element, 'elv-draft-notices .link').map((each) => each.textContent))
+    .toEqual(['End draft, keep what is shown', 'Discard draft, show the page’s schedule']);
+  press(element, 'restored', 'discard');
+  await expect.poll(() => qtyOf(element)).toBe(1);
+  await expect.poll(() => notices(element)).toEqual([expect.stringContaining('discarded: Boat house, KP-1')]);
+  press(element, 'discarded', 'show');
+  await expect.poll(() => qtyOf(element)).toBe(5);
+  part(element, '[data-command=save]')!.click();
+  await expect.poll(() => notices(element)).toHaveLength(2);
+  press(element, 'saved', 'end');
+  await expect.poll(() => notices(element)).toEqual([]);
+  expect([element.dirty, qtyOf(element)]).toEqual([false, 5]);
 });
 
 test('what the page kept is settled, and not what came after', async () => {
