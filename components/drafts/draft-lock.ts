@@ -11,11 +11,13 @@ const holdsNothing = () => { /* there is nothing to let go of */ };
 export async function holdDraft(id: number): Promise<(() => void) | undefined> {
   const locks = (globalThis as { navigator?: { locks?: LockManager } }).navigator?.locks;
   if (locks === undefined) return holdsNothing;
-  return new Promise((resolve) => {
-    const signal = AbortSignal.timeout(PATIENCE_MILLISECONDS);
-    locks.request(
-      `elv-load-schedule draft ${id}`, { signal }, () => new Promise<void>((release) => { resolve(release); })
-    )
-      .catch(() => { resolve(signal.aborted ? undefined : holdsNothing); });
+  const take = (options: LockOptions) => new Promise<(() => void) | undefined>((resolve) => {
+    locks.request(`elv-load-schedule draft ${id}`, options, (lock) => {
+      if (lock !== null) return new Promise<void>((release) => { resolve(release); });
+      resolve(undefined);
+      return undefined;
+    }).catch(() => { resolve(options.signal?.aborted === true ? undefined : holdsNothing); });
   });
+  // First without a limit of time: a browser that is just starting takes long to answer, though nobody holds anything.
+  return await take({ ifAvailable: true }) ?? take({ signal: AbortSignal.timeout(PATIENCE_MILLISECONDS) });
 }

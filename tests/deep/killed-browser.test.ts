@@ -52,6 +52,19 @@ async function typeFast(page: Page, first: number): Promise<() => void> {
   return () => { isStopped = true; };
 }
 
+/** Whether the browser's database holds a draft. */
+const hasDraft = (page: Page) => page.evaluate(() => new Promise<boolean>((resolve, reject) => {
+  const opening = indexedDB.open('elv-load-schedule');
+  opening.onerror = () => { reject(opening.error!); };
+  opening.onsuccess = () => {
+    const counting = opening.result.transaction('heads').objectStore('heads').count();
+    counting.onsuccess = () => {
+      opening.result.close();
+      resolve(counting.result > 0);
+    };
+  };
+}));
+
 test('a browser that is killed while somebody types fast loses at most the last action, each time', async () => {
   const losses: number[] = [];
   let done = FIRST;
@@ -77,6 +90,11 @@ test('a browser that is killed while somebody types fast loses at most the last 
         (window as unknown as { tell(quantity: number): void }).tell(element.schedule.rows('devices')[0]!.cells.qty);
       });
     });
+    if (visit === 0) {
+      // Nothing can be kept before the database has answered, which a new profile makes first.
+      await schedule.enter(0, COLUMN.qty, `${FIRST}`);
+      await expect.poll(() => hasDraft(page), { timeout: 20_000 }).toBe(true);
+    }
     await schedule.cell(0, COLUMN.qty).click();
     const before = done;
     const stop = await typeFast(page, before + 1);
