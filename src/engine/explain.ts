@@ -83,16 +83,15 @@ export function explain(
   if (row === undefined) return undefined;
   const base = { title: spoken.text(column.title), result: resultOf(book, column, sheet, id, spoken) };
   if (column.role === 'computed' && column.total !== undefined) {
-    const { from, by, sum, words, source } = column.total;
-    const ids = book.members(from, by, id);
-    const rows = rowCount(from, ids.length, spoken);
+    const { of, words, source } = column.total;
+    const members = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
+    const rows = members.map(({ from, ids }) => rowCount(from, ids.length, spoken)).join(' + ');
     const missing = book.missing(sheet, id, key);
     return {
       ...base, words: spoken.text(words), source: spoken.text(source),
       numbers: missing === 0 ? rows : spoken.say('{rows}, {missing} of them not known', { rows, missing }),
-      parts: sum === undefined
-        ? []
-        : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken)),
+      parts: members.flatMap(({ from, sum, ids }) => sum === undefined ? []
+        : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken))),
     };
   }
   const own = row.cells[key] ?? null;

@@ -212,8 +212,11 @@ class CellWalk {
         const needed = rule.rule.onlyWith?.[arg.path];
         if (needed === undefined || (row.cells[needed] ?? null) !== null) yield* this.#argument(arg, sheet, id);
       }
-    } else if (total?.sum !== undefined) {
-      for (const member of this.#membersOf(total.from, total.by, id)) yield* this.#cell(total.from, total.sum, member);
+    } else if (total !== undefined) {
+      for (const { from, by, sum } of total.of) {
+        if (sum === undefined) continue;
+        for (const member of this.#membersOf(from, by, id)) yield* this.#cell(from, sum, member);
+      }
     } else if (column.role === 'computed' && column.solved !== undefined) yield* this.#solution(sheet, key, id);
   }
 

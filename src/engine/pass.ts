@@ -69,9 +69,9 @@ function takeInput(
 }
 
 function applyTotal(total: PreparedTotal, { document, columns }: Calculation, touched: Touched | undefined): void {
-  const { sheet, key, from, by, sum = by } = total;
-  const isDue = touched === undefined || touched.concerns(sheet, key) || touched.concerns(from, by)
-    || touched.concerns(from, sum);
+  const { sheet, key, of } = total;
+  const isDue = touched === undefined || touched.concerns(sheet, key)
+    || of.some(({ from, by, sum = by }) => touched.concerns(from, by) || touched.concerns(from, sum));
   if (isDue) for (const id of regroup(total, document, columns)) touched?.cell(sheet, id, key);
 }
 

@@ -67,8 +67,7 @@ for (const sheet of SHEET_NAMES) {
     ...computedColumns(sheet).flatMap(({ key, rule }) => rule === undefined ? [] : [prepare(sheet, key, rule)]),
   ];
   for (const { key, total } of computedColumns(sheet)) if (total !== undefined) totals.push({ sheet, key, ...total });
-  const { solution } = SCHEMA[sheet];
-  if (solution !== undefined) {
+  for (const solution of SCHEMA[sheet].solutions ?? []) {
     solutions.push({
       ...solution, sheet, of: solution.of.map((path) => argument(sheet, path)),
       each: solution.each.map((path) => argument(solution.from, path)),
@@ -136,9 +135,9 @@ function addDependent(from: ColumnName, dependent: ColumnName): void {
 for (const sheet of SHEET_NAMES) {
   for (const { key, args } of RULES[sheet]) for (const arg of args) addDependent(arg, { sheet, key });
 }
-for (const { sheet, key, from, by, sum } of TOTALS) {
-  for (const source of [by, ...(sum === undefined ? [] : [sum])]) {
-    addDependent({ sheet: from, key: source }, { sheet, key });
+for (const { sheet, key, of } of TOTALS) {
+  for (const { from, by, sum = by } of of) {
+    for (const source of new Set([by, sum])) addDependent({ sheet: from, key: source }, { sheet, key });
   }
 }
 for (const solution of SOLUTIONS) {

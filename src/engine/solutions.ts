@@ -55,7 +55,10 @@ export class Solutions {
 
   /** Outcome of a row's solution that is no figure. */
   outcome(sheet: SheetName, id: number): string | undefined {
-    for (const [solution, { kept }] of this.#memories) if (solution.sheet === sheet) return kept[id]?.outcome;
+    for (const [solution, { kept }] of this.#memories) {
+      const outcome = solution.sheet === sheet ? kept[id]?.outcome : undefined;
+      if (outcome !== undefined) return outcome;
+    }
     return undefined;
   }
 

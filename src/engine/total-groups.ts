@@ -8,22 +8,24 @@ import type { SheetColumns } from './sheet-columns.ts';
  * @returns ids of the rows whose total differs from before, or lacks another number of rows.
  */
 export function regroup(
-  { sheet, key, from, by, sum }: PreparedTotal, document: ScheduleDocument,
+  { sheet, key, of }: PreparedTotal, document: ScheduleDocument,
   columns: Readonly<Record<SheetName, SheetColumns>>,
 ): number[] {
   const size = document.capacity(sheet);
   const sums = new Float64Array(size);
   const lacking = new Int32Array(size);
-  const targets = columns[from].targets.get(by)!;
-  const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
-  const partial = sum === undefined ? undefined : columns[from].partial.get(sum);
-  const count = document.capacity(from);
-  for (let id = 0; id < count; id += 1) {
-    const target = targets[id]!;
-    if (target < 0) continue;
-    const value = values === undefined ? 1 : values[id]!;
-    if (value === value) sums[target]! += value;
-    if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
+  for (const { from, by, sum } of of) {
+    const targets = columns[from].targets.get(by)!;
+    const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
+    const partial = sum === undefined ? undefined : columns[from].partial.get(sum);
+    const count = document.capacity(from);
+    for (let id = 0; id < count; id += 1) {
+      const target = targets[id]!;
+      if (target < 0) continue;
+      const value = values === undefined ? 1 : values[id]!;
+      if (value === value) sums[target]! += value;
+      if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
+    }
   }
   const changed: number[] = [];
   for (const { id } of document.rows(sheet)) {

@@ -86,7 +86,7 @@ export class RowReader {
 
   /** Outcome of the row that is no figure. */
   get outcome(): string | undefined {
-    for (const key of SCHEMA[this.sheet].solution?.gives ?? []) this.#note(key);
+    for (const { gives } of SCHEMA[this.sheet].solutions ?? []) for (const key of gives) this.#note(key);
     return this.#source.book.outcome(this.sheet, this.#row.id);
   }
 

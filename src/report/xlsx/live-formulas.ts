@@ -48,9 +48,12 @@ export class LiveFormulas {
     if (total !== undefined) {
       if (!this.#isSafe(sheet)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-      const [by, sum] = [this.range(total.from, total.by), this.range(total.from, total.sum ?? total.by)];
-      if (by === undefined) return '0';
-      return `IF(${tag}="",0,${total.sum === undefined ? `COUNTIF(${by},${tag})` : `SUMIF(${by},${tag},${sum})`})`;
+      const parts = total.of.flatMap(({ from, by, sum = by }) => {
+        const naming = this.range(from, by);
+        if (naming === undefined) return [];
+        return [sum === by ? `COUNTIF(${naming},${tag})` : `SUMIF(${naming},${tag},${this.range(from, sum)})`];
+      });
+      return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
     if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
@@ -95,11 +98,14 @@ export class LiveFormulas {
 
   /** How many rows a total lacks. */
   #missing(sheet: SheetName, key: string, row: number): string {
-    const column = this.#columnOfTotal(sheet, key);
-    const [by, sum] = [this.range(column.from, column.by), this.range(column.from, column.sum!)];
     const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-    // No figure that is added up is negative, so those that are known are those from 0 on.
-    return by === undefined ? '0' : `IF(${tag}="",0,COUNTIF(${by},${tag})-COUNTIFS(${by},${tag},${sum},">=0"))`;
+    const parts = this.#columnOfTotal(sheet, key).of.flatMap(({ from, by, sum }) => {
+      const naming = this.range(from, by);
+      // No figure that is added up is negative, so those that are known are those from 0 on.
+      return naming === undefined ? []
+        : [`COUNTIF(${naming},${tag})-COUNTIFS(${naming},${tag},${this.range(from, sum!)},">=0")`];
+    });
+    return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
   }
 
   #columnOfTotal(sheet: SheetName, key: string) {

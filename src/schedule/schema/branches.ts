@@ -41,7 +41,7 @@ export const branches: Sheet = {
       role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0, whenPartial: '≥',
       help: 'Nodes of its devices.',
       total: {
-        from: 'devices', by: 'branch', sum: 'nodes', words: 'sum of nodes over the device rows that name it',
+        of: [{ from: 'devices', by: 'branch', sum: 'nodes' }], words: 'sum of nodes over the device rows that name it',
         source: ARITHMETIC,
       },
     },
@@ -61,7 +61,7 @@ export const branches: Sheet = {
     {
       role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0,
       help: 'Runs that belong to the branch.',
-      total: { from: 'runs', by: 'branch', words: 'number of runs that name it', source: ARITHMETIC },
+      total: { of: [{ from: 'runs', by: 'branch' }], words: 'number of runs that name it', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,

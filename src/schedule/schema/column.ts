@@ -42,13 +42,18 @@ export interface Rule {
   readonly source: string;
 }
 
-/** A figure gathered from the rows of another sheet that name this row. */
-export interface Total {
+/** Rows of another sheet that name this row, and what of them is added up. */
+export interface TotalPart {
   readonly from: SheetName;
   /** The reference column of `from` that names the row. */
   readonly by: string;
   /** The column of `from` that is added up; without it the rows are counted. */
   readonly sum?: string;
+}
+
+/** A figure gathered from the rows of one or several other sheets that name this row. */
+export interface Total {
+  readonly of: readonly TotalPart[];
   /** The rule for a reader: `sum of demand over the device rows that name it`. */
   readonly words: string;
   readonly source: string;
@@ -174,8 +179,8 @@ export interface Sheet {
   /** Key of the column that names a row. */
   readonly tag: string;
   readonly columns: readonly Column[];
-  /** Figures of this sheet that are worked out together. */
-  readonly solution?: Solution;
+  /** Figures of this sheet that are worked out together; one solution may read what another gives. */
+  readonly solutions?: readonly Solution[];
 }
 
 /** Whether a column holds numbers, as typed or as worked out. */

@@ -56,7 +56,7 @@ export const enclosures: Sheet = {
       role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1,
       whenPartial: '≥', help: 'Heat of the supplies in it.',
       total: {
-        from: 'supplies', by: 'enclosure', sum: 'loss', words: 'sum of loss over the supplies that name it',
+        of: [{ from: 'supplies', by: 'enclosure', sum: 'loss' }], words: 'sum of loss over the supplies that name it',
         source: 'arithmetic of the load schedule',
       },
     },

@@ -36,7 +36,7 @@ export const feeds: Sheet = {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of all its outputs at once.',
       total: {
-        from: 'outputs', by: 'feed', sum: 'current', words: 'sum of current over the relay outputs that name it',
+        of: [{ from: 'outputs', by: 'feed', sum: 'current' }], words: 'sum of current over the relay outputs that name it',
         source: ARITHMETIC,
       },
     },

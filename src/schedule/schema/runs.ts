@@ -20,7 +20,7 @@ export const runs: Sheet = {
   rowName: 'run',
   help: 'One row for each outgoing field cable: which rail feeds it, its conductor, its length.',
   tag: 'run',
-  solution: runSolution,
+  solutions: [runSolution],
   columns: [
     {
       role: 'input', key: 'run', title: 'Run', kind: 'text', tag: true,

@@ -114,7 +114,7 @@ export const supplies: Sheet = {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of all its devices at once.',
       total: {
-        from: 'devices', by: 'rail', sum: 'connected', words: 'sum of connected over the device rows that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'connected' }], words: 'sum of connected over the device rows that name it',
         source: ARITHMETIC,
       },
     },
@@ -122,7 +122,7 @@ export const supplies: Sheet = {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current expected of it at the same time.',
       total: {
-        from: 'devices', by: 'rail', sum: 'demand', words: 'sum of demand over the device rows that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
         source: ARITHMETIC,
       },
     },
