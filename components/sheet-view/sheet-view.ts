@@ -84,6 +84,11 @@ export class SheetView extends LitElement {
     return this.#grid?.finishTyping();
   }
 
+  /** What explains figures is fetched after the rest is on the screen. */
+  protected override firstUpdated(): void {
+    import('../cell-explanation/cell-explanation.define.ts').catch(reportError);
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
     if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
