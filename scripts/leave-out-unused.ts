@@ -77,13 +77,13 @@ const unused: readonly UnusedModules[] = [
     what: 'what those checks would say',
     path: /\/chevrotain\/lib_esm\/src\/parse\/errors_public\.js$/,
     count: 1,
-    replace: (code) => without(code, /^export var (defaultGrammarValidatorErrorProvider) = \{$[^]*?^\};$/gm, 1),
+    replace: (code) => stubbed(code, /^export var (defaultGrammarValidatorErrorProvider) = \{$[^]*?^\};$/gm, 1),
   },
   {
     what: 'the checks that the formula engine’s reader makes of its own words',
     path: /\/chevrotain\/lib_esm\/src\/scan\/lexer\.js$/,
     count: 1,
-    replace: (code) => without(
+    replace: (code) => stubbed(
       code, /^export function (validatePatterns|performRuntimeChecks|performWarningRuntimeChecks)\([^]*?^\}$/gm, 3,
       '() { return []; }',
     ),
@@ -91,7 +91,7 @@ const unused: readonly UnusedModules[] = [
 ];
 
 /** The code with definitions of exported names replaced; undefined where there are not so many of them. */
-function without(code: string, definitions: RegExp, count: number, value = ' = {};'): string | undefined {
+function stubbed(code: string, definitions: RegExp, count: number, value = ' = {};'): string | undefined {
   if ([...code.matchAll(definitions)].length !== count) return undefined;
   const kind = value.startsWith('(') ? 'function' : 'var';
   return code.replace(definitions, (_all, name: string) => `export ${kind} ${name}${value}`);

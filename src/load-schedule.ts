@@ -241,6 +241,18 @@ export class LoadSchedule {
     return this.#history.redoLabel;
   }
 
+  /** Whether the rare columns of a sheet are shown although nothing stands in them. */
+  showsRare(sheet: SheetName): boolean {
+    return this.document.view?.rare?.includes(sheet) === true;
+  }
+
+  /** Shows the rare columns of a sheet or puts them out of sight, which files keep; it is no action. */
+  showRare(sheet: SheetName, shown: boolean): void {
+    const { view } = this.document;
+    const others = view?.rare?.filter((name) => name !== sheet) ?? [];
+    this.document.view = { ...view, rare: shown ? [...others, sheet] : others };
+  }
+
   /** What a file of this schedule holds. */
   content(): Content {
     return toContent(this.document);

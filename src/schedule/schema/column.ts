@@ -115,6 +115,8 @@ interface ColumnBase {
    * The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest.
    */
   readonly safeSide?: SafeSide;
+  /** Few schedules need it: the grid shows it where something stands in it or was found there, or a person asks. */
+  readonly rare?: true;
 }
 
 /** A column that a person fills in. */

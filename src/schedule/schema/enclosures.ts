@@ -40,7 +40,7 @@ export const enclosures: Sheet = {
       source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
     },
     {
-      role: 'input', key: 'otherLoss', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
+      role: 'input', key: 'otherLoss', rare: true, title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
       help: 'Heat of everything else in it.',
     },
     {

@@ -58,7 +58,7 @@ export const supplies: Sheet = {
       help: 'One unit is a spare and carries nothing in the reckoning.',
     },
     {
-      role: 'input', key: 'derating', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
+      role: 'input', key: 'derating', rare: true, title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
       help: 'Share of the rating that may be used where the supply is mounted.',
     },
     {
@@ -84,13 +84,15 @@ export const supplies: Sheet = {
       help: 'Where the supply is mounted.',
     },
     {
-      role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      role: 'input', key: 'fullUpTo', rare: true,
+      title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 0, optional: true,
       help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
-      role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
+      role: 'input', key: 'lessPerKelvin', rare: true,
+      title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
       optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».',
       source: 'the form in which data sheets give it; common practice, no source',
     },
