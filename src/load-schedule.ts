@@ -154,13 +154,15 @@ export class LoadSchedule {
       const status = this.#findings.status(sheet, id);
       return status === null
         ? undefined
-        : explainStatus(sheet, status, this.#findings.deciding(sheet, id), this.#words);
+        : explainStatus(
+          sheet, status, this.#findings.deciding(sheet, id), this.#findings.made(sheet, id), this.#words
+        );
     }
     return explain(this.document, this.#book, sheet, id, key, this.#words);
   }
 
   /**
-   * How many more of the same an output takes, or a supply or branch of a device type.
+   * How many more of the same an output or the place of a device row takes, or a supply, run or branch of a type.
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {

@@ -83,6 +83,7 @@ export class CellExplanation extends LitElement {
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key), words)}</b>
         <span class="quiet">${ofRow(schedule, place)}</span>
         ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}</p>
+      ${explanation?.checks === undefined ? nothing : html`<p class="spoken checks">${explanation.checks}</p>`}
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">${words.say('Source: {source}', { source: explanation.source })}</span></p>`}
       ${found.map((finding) => this.#finding(finding))}

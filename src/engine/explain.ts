@@ -28,6 +28,8 @@ export interface Explanation {
   readonly numbers?: string;
   /** The figure with its unit, or that it is not known. */
   readonly result: string;
+  /** Of a status: which checks were made, which wait and for what, and which were not asked for. */
+  readonly checks?: string;
   readonly source: string;
   readonly parts: readonly ExplanationPart[];
 }

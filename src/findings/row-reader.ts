@@ -24,6 +24,7 @@ export class RowReader {
   readonly #source: ReaderSource;
   readonly #noted: readonly Set<string>[];
   #check = 0;
+  readonly #lacking = new Set<string>();
 
   constructor(sheet: SheetName, row: Row, source: ReaderSource) {
     this.sheet = sheet;
@@ -36,7 +37,13 @@ export class RowReader {
   /** The row as the check at a place of the checks of its sheet reads it. */
   for(check: number): this {
     this.#check = check;
+    this.#lacking.clear();
     return this;
+  }
+
+  /** Numbers that this check read and that are not known, by key or reference, so that it could not be made. */
+  get lacking(): ReadonlySet<string> {
+    return this.#lacking;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -59,7 +66,9 @@ export class RowReader {
   number(key: string): number | null {
     this.#note(key);
     const value = this.#source.book.number(this.sheet, this.#row.id, key);
-    return Number.isNaN(value) ? null : value;
+    if (!Number.isNaN(value)) return value;
+    this.#lacking.add(key);
+    return null;
   }
 
   /** How many rows a total lacks. */
@@ -110,7 +119,9 @@ export class RowReader {
   /** A number of the row that a reference names; `null` when it is unknown. */
   numberOf(reference: string, key: string): number | null {
     const value = this.valueOf(reference, key);
-    return typeof value === 'number' ? value : null;
+    if (typeof value === 'number') return value;
+    this.#lacking.add(reference);
+    return null;
   }
 
   /** What a cell of the row that a reference names is worth; `null` when that is unknown, or no row is named. */
