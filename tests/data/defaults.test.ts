@@ -130,7 +130,7 @@ describe('conductors', () => {
       expect(row.resistance).toEqual(closeTo(published, { absolute: 0, relative: 0.0009 }));
     });
 
-  // NEC, chapter 9, Table 8, uncoated copper at 75 °C, Ω per 1000 ft, stranded and solid, AWG 18 to 12; its three digits
+  // NEC, chapter 9, Table 8, uncoated copper at 75 °C, Ω per 1000 ft, stranded and solid, AWG 18 to 12; its 3 digits
   // say 2.0 to 2.6 % more for the lay of the strands.
   test.each([[18, 7.95, 7.77], [16, 4.99, 4.89], [14, 3.14, 3.07], [12, 1.98, 1.93]])(
     'AWG %i stranded lies as far above solid as published', (gauge, stranded, solid) => {
