@@ -178,8 +178,8 @@ function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId
 }
 
 /**
- * More of the type of a device row, where it stands: on its supply, its run and its branch together; on the branch alone
- * where nothing can be said of the supply.
+ * More of the type of a device row, where it stands: on its supply, its run and its branch together; on the branch
+ * alone where nothing can be said of the supply.
  */
 function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Question | undefined {
   const to = (key: string) => book.target('devices', id, key);
