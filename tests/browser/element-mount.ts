@@ -48,6 +48,8 @@ export async function mountElement(options: ElementOptions = {}): Promise<LoadSc
   document.body.append(element);
   await element.updateComplete;
   if (key !== null) await shown(element);
+  // It is fetched after the rest.
+  await customElements.whenDefined('elv-cell-explanation');
   return element;
 }
 
