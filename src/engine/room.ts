@@ -189,13 +189,12 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   if (question === undefined || !isKnown(question.limits[0]!)) {
     return branch < 0 ? undefined : ofBranch(document, book, branch, type);
   }
-  const draw = drawOf(book, supply, type);
+  const onBranch = branch < 0 ? [] : [branchLimit(book, branch, type, message('before the limit of its branch'))];
+  const targets = [question.target, ...(branch < 0 ? [] : [ofBranch(document, book, branch, type).target])];
   return {
     ...question,
-    limits: [
-      ...question.limits, ...(run < 0 ? [] : runLimits(book, run, draw)),
-      ...(branch < 0 ? [] : [branchLimit(book, branch, type, message('before the limit of its branch'))]),
-    ],
+    limits: [...question.limits, ...(run < 0 ? [] : runLimits(book, run, drawOf(book, supply, type))), ...onBranch],
+    target: tightest(targets.filter((target) => target === question.target || isKnown(target))),
     isPartial: question.isPartial || (run >= 0 && book.isPartial('runs', run, 'current'))
       || (branch >= 0 && book.isPartial('branches', branch, 'nodes')),
     ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),

@@ -156,6 +156,19 @@ describe('room for devices of a type, by hand', () => {
     expect(room('runs')).toContain(`Room for ${protection === 6 ? 40 : 80} more of the type switch before `);
   });
 
+  test('the place of a device row counts the reserve of its branch as well as the target of its rail', () => {
+    // 2 A of 20 A: 140 to the target of 16 A. 60 nodes of 120, 84 less the reserve: 8.
+    const place = scheduleOf({
+      types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20 }],
+      branches: [{ branch: 'P', limit: 120, reserve: 0.3 }],
+      devices: [{ type: 'switch', qty: 20, rail: 'A', branch: 'P' }],
+    });
+    expect(place.room('devices', idAt(place, 'devices'))).toEqual({
+      count: 20, withinTarget: 8,
+      sentence: 'Room for 20 more of the type switch before the limit of its branch, 8 before the reserve.',
+    });
+  });
+
   test('is not known without what one takes, without a rating, or without a type', () => {
     expect(sentence('supplies', 0, 2)).toBeUndefined();
     expect(sentence('supplies', 3, 0)).toBeUndefined();
