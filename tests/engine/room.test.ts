@@ -135,7 +135,7 @@ describe('room for devices of a type, by hand', () => {
   });
 
   test.each([
-    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, 6 A of protection for 40. 21 × 3 = 63 nodes of 120
+    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, 6 A of protection for 40. 63 nodes of 120
     // leave 57, room for 19.
     ['the branch', 120, 6, 'Room for 19 more of the type switch before the limit of its branch.'],
     ['the protection', 1000, 6, 'Room for 40 more of the type switch before the rating of the protection of its run.'],
@@ -150,7 +150,8 @@ describe('room for devices of a type, by hand', () => {
     });
     const room = (sheet: SheetName, at = 0) =>
       place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'))?.sentence ?? '';
-    expect(room('devices')).toBe(`${says} How far the voltage falls along its run is not reckoned with.`);
+    const remark = 'How far the voltage falls along its run is not reckoned with.';
+    expect(room('devices')).toBe(`${says} ${remark}`);
     // Of the row without a rail, nothing but the branch counts.
     expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
     expect(room('runs')).toContain(`Room for ${protection === 6 ? 40 : 80} more of the type switch before `);
