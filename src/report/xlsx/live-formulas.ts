@@ -2,7 +2,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
-import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
+import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
 /**
@@ -34,7 +34,8 @@ export class LiveFormulas {
 
   /** Whether a figure follows changes in the spreadsheet. */
   isLive(sheet: SheetName, column: Column): boolean {
-    return this.formula(sheet, column, 0) !== undefined;
+    const rows = this.#schedule.rows(sheet);
+    return this.formula(sheet, column, Math.max(0, rows.findIndex((_row, at) => !this.#isFixed(sheet, column, at)))) !== undefined;
   }
 
   /**
@@ -48,18 +49,25 @@ export class LiveFormulas {
     if (total !== undefined) {
       if (!this.#isSafe(sheet)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-      const parts = total.of.flatMap(({ from, by, sum = by }) => {
+      const parts = total.of.flatMap(({ from, by, sum = by, times }) => {
         const naming = this.range(from, by);
         if (naming === undefined) return [];
+        // Texts, as what is unknown, count as 0 here.
+        if (times !== undefined) {
+          return [`SUMPRODUCT(N(+(${naming}=${tag})),${this.range(from, sum)},${this.range(from, times)})`];
+        }
         return [sum === by ? `COUNTIF(${naming},${tag})` : `SUMIF(${naming},${tag},${this.range(from, sum)})`];
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
     if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
+    if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
-    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
-      path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
+    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]|\?(\w+)\?/g, (_all, path?: string, key?: string, own?: string) => {
+      if (path !== undefined) return this.#value(sheet, path, row);
+      return key === undefined ? `${String(this.#isEntered(sheet, own!, row)).toUpperCase()}()` : this.#missing(sheet, key, row);
+    });
     return `IFERROR(${filled},"")`;
   }
 
@@ -68,7 +76,17 @@ export class LiveFormulas {
    * changes then.
    */
   get #hasPartialBehind(): boolean {
-    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
+    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule))
+      || this.#schedule.rows('enclosures').some(({ id }) => this.#schedule.partialSign('enclosures', id, 'top') !== '');
+  }
+
+  #isEntered(sheet: SheetName, key: string, row: number): boolean {
+    return (this.#schedule.rows(sheet)[row]?.cells[key] ?? null) !== null;
+  }
+
+  /** Whether a status hangs on what is entered in its row and cannot be followed. */
+  #isFixed(sheet: SheetName, column: Column, row: number): boolean {
+    return FIXED_BY[`${sheet}.${column.key}`]?.some((key) => this.#isEntered(sheet, key, row)) === true;
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
