@@ -23,6 +23,8 @@ const NEARLY_NONE = 0.1;
 const HELD_DOWN = 0.5;
 /** From this share of the limit on a current is at it. */
 const AT_LIMIT = 0.9;
+/** From this share of the nominal voltage on it is there. */
+const THERE = 0.9;
 /** Up to this share of what is expected there is no current. */
 const NO_CURRENT = 0.02;
 
@@ -30,8 +32,8 @@ const NO_CURRENT = 0.02;
  * What is plainly wrong where a voltage, a current and what was worked out do not go together.
  *
  * @returns `reversed` below −10 % of the nominal voltage; below 50 % `short circuit` with a current of at least 90 % of
- * the limit, else `dead` up to 10 %, and between them `short circuit` for a supply; `open` where the voltage is there and
- * the current at most 2 % of what is expected; `undefined` where none of these can be said
+ * the limit, else `dead` up to 10 %, and between them `short circuit` for a supply; `open` from 90 % with
+ * a current of at most 2 % of what is expected; `undefined` where none of these can be said
  *
  * Limits: a meter shows a mean of what pulses.
  *
@@ -50,6 +52,6 @@ export function measuredState(
     if (share <= NEARLY_NONE) return 'dead';
     return isSupply ? 'short circuit' : undefined;
   }
-  const isExpected = expectedAmps !== null && expectedAmps > 0;
+  const isExpected = share >= THERE && expectedAmps !== null && expectedAmps > 0;
   return isExpected && amps !== null && amps <= NO_CURRENT * expectedAmps ? 'open' : undefined;
 }

@@ -89,7 +89,7 @@ const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.ma
   },
 })));
 
-/** A check of what was measured where nothing is plainly wrong, which would be the cause of everything else. */
+/** A check of what was measured where nothing is plainly wrong, which would be the cause of all else. */
 function measuredCheck(
   name: string, sheet: MeasuredSheet, key: 'measuredCurrent' | 'measuredVoltage', severity: 'over' | 'near',
   find: (row: RowReader, measured: number) => Omit<Found, 'value'> & { readonly value?: number } | undefined,
@@ -98,7 +98,7 @@ function measuredCheck(
     rule: `${sheet === 'runs' ? 'run' : 'supply'}-measured-${name}`, sheet, key, severity, inStatus: true, needs: key,
     find: (row) => {
       const measured = row.number(key);
-      if (measured === null || stateOf(row) !== undefined) return undefined;
+      if (measured === null || ![undefined, 'open'].includes(stateOf(row))) return undefined;
       const found = find(row, measured);
       return found === undefined ? undefined : { value: measured, ...found };
     },
@@ -146,7 +146,7 @@ function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number |
   const key = AMPS[sheet].worked;
   return measuredCheck('current-differs', sheet, 'measuredCurrent', 'near', (row, measured) => {
     const [worked, share, limit] = [row.number(key), row.number('currentTolerance'), most(row)];
-    if (worked === null || share === null || row.isPartial(key)) return undefined;
+    if (worked === null || share === null || row.isPartial(key) || stateOf(row) === 'open') return undefined;
     const [difference, allowed] = [Math.abs(measured - worked), share * worked];
     if (!exceeds(difference, allowed) || (limit !== null && exceeds(measured, limit))) return undefined;
     const values = {
