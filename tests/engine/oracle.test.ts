@@ -165,7 +165,7 @@ test('cells that a file holds as null are empty cells', () => {
 
 const FAULT_STATUS: Readonly<Record<RunFault, string>> = {
   'end voltage': 'over', 'no working voltage': 'over', 'conductor current': 'over', 'conductor protection': 'over',
-  drop: 'near', 'short circuit': 'near',
+  drop: 'near', 'short circuit': 'near', 'measured over': 'over', 'measured near': 'near',
 };
 
 test('the whole demo comes to what the independent calculation gives', () => {

@@ -44,3 +44,30 @@ export function measuredSupply(row: InputRow, usable: Known, demand: number, isP
     && exceeds(Math.abs(amps - demand), times(number(row, 'currentTolerance', 0.1), demand));
   return state === 'open' || differs || exceeds(apart(volts! - nominal!), may) ? { over: false, near: true } : NOTHING;
 }
+
+/** What a run is held against besides. */
+export interface RunAgainst extends Against {
+  /** Most that its protection and its cable bear. */
+  readonly most: Known;
+  readonly needed: Known;
+  /** Drop that is worked out, with the current that is [V]. */
+  readonly drop: Known;
+  readonly rail: InputRow;
+}
+
+/** What was measured of a run. Its drop may be a fifth more, besides what the readings at both ends are good for. */
+export function measuredRun(row: InputRow, against: RunAgainst): Measured {
+  const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
+  const { nominal, worked, most, needed, drop, rail } = against;
+  const state = stateOf(row, against, false);
+  if (state !== undefined && state !== 'open') return OVER;
+  if (exceeds(amps, most) || (volts !== null && exceeds(needed, volts))) return OVER;
+  const differs = amps !== null && worked !== null && state !== 'open'
+    && exceeds(Math.abs(amps - worked), number(row, 'currentTolerance', 0.1)! * worked);
+  const start = number(rail, 'measuredVoltage');
+  const expected = drop === null || amps === null || worked === 0 ? drop : drop * amps / worked!;
+  const error = start === null ? number(row, 'voltageTolerance', 0.02)! * nominal! : 0.1;
+  const isMore = volts !== null && expected !== null
+    && exceeds((start ?? nominal!) - volts - expected, expected / 5 + error);
+  return state === 'open' || differs || isMore ? { over: false, near: true } : NOTHING;
+}

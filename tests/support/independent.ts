@@ -173,7 +173,7 @@ function usableOf(row: InputRow, top: Known): Known {
   const counting = row.redundant === true ? minus(units, 1) : units;
   const cool = times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
   const fullUpTo = number(row, 'fullUpTo');
-  if (fullUpTo === null) return cool;
+  if (!isGiven(row.fullUpTo)) return cool;
   const lost = times(minus(top, fullUpTo), number(row, 'lessPerKelvin'));
   return lost === null ? null : times(cool, lost <= 0 ? 1 : lost >= 1 ? 0 : 1 - lost);
 }

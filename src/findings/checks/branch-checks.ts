@@ -71,8 +71,8 @@ export const branchChecks: readonly Check[] = [
       return terminators === null || terminators >= ENDS ? undefined : {
         value: terminators, limit: ENDS,
         message: row.say(
-          '{name} has {terminators, plural, =0 {no terminating resistor} one {# terminating resistor} other {# terminating resistors}} of the two at its ends: what is sent is reflected there. Fit one at each end of the line.',
-          { terminators }
+          '{name} has {terminators, plural, one {# terminating resistor} other {# terminating resistors}} of the {ends} at its ends: what is sent is reflected there. Fit one at each end of the line.',
+          { terminators, ends: ENDS }
         ),
       };
     },

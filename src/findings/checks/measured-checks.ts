@@ -41,34 +41,34 @@ function stateOf(row: RowReader): MeasuredState | undefined {
 const STATES: readonly [MeasuredState, Readonly<Record<MeasuredSheet, string>>][] = [
   ['reversed', {
     supplies: message(
-      '{name} was measured at {measured}: plus and minus are changed over. Switch it off, look at the leads of the meter first, then at the wiring of the output; test every device that was connected.'
+      '{name} was measured at {measured} and ought to have {nominal}: plus and minus are changed over. Switch it off, look at the leads of the meter first, then at the wiring of the output; test every device that was connected.'
     ),
     runs: message(
-      '{name} was measured at {measured} at its far end: plus and minus are changed over. Switch it off, look at the leads of the meter first, then put its conductors right at one end; test every device that was connected.'
+      '{name} was measured at {measured} at its far end and ought to have {nominal}: plus and minus are changed over. Switch it off, look at the leads of the meter first, then put its conductors right at one end; test every device that was connected.'
     ),
   }],
   ['dead', {
     supplies: message(
-      '{name} was measured at {measured}: it is dead. See whether mains is at its input and its protection closed, then whether the voltage returns with the output disconnected: if so, look for a short circuit behind it; if not, replace it.'
+      '{name} was measured at {measured} and ought to have {nominal}: it is dead. See whether mains is at its input and its protection closed, then whether the voltage returns with the output disconnected: if so, look for a short circuit behind it; if not, replace it.'
     ),
     runs: message(
-      '{name} was measured at {measured} at its far end: it is dead. See whether its rail has voltage and its protection is closed, then look for an open terminal or a broken conductor.'
+      '{name} was measured at {measured} at its far end and ought to have {nominal}: it is dead. See whether its rail has voltage and its protection is closed, then look for an open terminal or a broken conductor.'
     ),
   }],
   ['short circuit', {
     supplies: message(
-      '{name} was measured at {measured} and ought to have {nominal}: it feeds a short circuit, limits its current or tries again and again. Disconnect its ways one by one until the voltage returns; the fault is on the last one.'
+      '{name} was measured at {measured} and ought to have {nominal}: it feeds a short circuit, limits its current or tries again and again. Disconnect its ways one by one until the voltage returns: the fault is on the last one.'
     ),
     runs: message(
-      '{name} was measured at {measured} at its far end, with as much current as feeds a short circuit. Switch it off, disconnect its devices one by one, and measure the resistance of the cable before it is switched on again.'
+      '{name} was measured at {measured} at its far end and ought to have {nominal}, with as much current as feeds a short circuit. Switch it off, disconnect its devices one by one, and measure the resistance of the cable before it is switched on again.'
     ),
   }],
   ['open', {
     supplies: message(
-      '{name} has its voltage and gives no current, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.'
+      '{name} has its voltage and gives {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.'
     ),
     runs: message(
-      '{name} has its voltage and carries no current, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open terminal at them.'
+      '{name} has its voltage and carries {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open terminal at them.'
     ),
   }],
 ];
@@ -84,7 +84,10 @@ const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.ma
       row.number('measuredVoltage')!, nominalOf(row)!, row.number(AMPS[sheet].worked) ?? 0,
     ];
     const [value, limit] = state === 'open' ? [row.number('measuredCurrent'), worked] : [measured, nominal];
-    const values = { measured: volts(measured), nominal: volts(nominal), worked: amps(worked) };
+    const values = {
+      measured: volts(measured), nominal: volts(nominal), worked: amps(worked),
+      current: amps(row.number('measuredCurrent') ?? 0),
+    };
     return { value, limit, message: row.say(said[sheet], values) };
   },
 })));

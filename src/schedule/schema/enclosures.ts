@@ -125,7 +125,7 @@ export const enclosures: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'top', title: 'At the top', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥',
+      role: 'computed', key: 'top', title: 'Temperature at the top', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥',
       help: 'Temperature at the top, which limits are held against.',
       rule: {
         of: ['ambient', 'rise', 'topFactor'], by: topTemperature, words: '{ambient} + {rise} × {topFactor}',
