@@ -19,7 +19,7 @@ const CABLES: readonly Suggestion[] = [
   { label: 'EN 13757-2', value: 350, source: 'EN 13757-2: 350 m at 29 Ω, as its documentation gives it' },
   { label: 'TIA-485-A', value: 1200, source: 'TIA-485-A: 1200 m at up to 100 kbit/s, from memory' },
   ...([[20, 2500], [50, 1000], [125, 500], [250, 250], [500, 100], [1000, 25]] as const).map(([rate, value]) =>
-    ({ label: `CiA 301, ${rate} kbit/s`, value, source: `CiA 301: ${value} m at ${rate} kbit/s` })),
+    ({ label: `CiA 301, ${rate} k`, value, source: 'CiA 301: length of a network by its bit rate' })),
 ];
 
 /** The branches of the field bus. */
