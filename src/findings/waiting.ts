@@ -64,7 +64,8 @@ export class Waiting {
     // What another sheet has to hold may be true of a row that takes its reference over from elsewhere.
     const named = where === undefined ? undefined : this.#book.targets(from, filled);
     const isMeant = where === undefined ? undefined
-      : new Set(this.#document.rows(where.sheet).filter(({ cells }) => cells[where.key] === where.is).map(({ id }) => id));
+      : new Set(this.#document.rows(where.sheet).filter(({ cells }) => cells[where.key] === where.is)
+        .map(({ id }) => id));
     if (isMeant?.size === 0) return counts;
     for (const { id, cells } of this.#document.rows(from)) {
       const waits = named === undefined ? (cells[filled] ?? null) !== null : isMeant!.has(named[id]!);

@@ -29,6 +29,7 @@ test('a drop goes with the current, and may be a fifth more besides what the rea
 
 test('what starts draws at least what it draws running; what is not known makes the sum unknown', () => {
   expect(startCurrent([])).toBe(0);
-  expect(startCurrent([{ quantity: 3, drawAmps: 2, inrushAmps: 1 }, { quantity: 2, drawAmps: 1, inrushAmps: 4 }])).toBe(14);
+  const rows = [{ quantity: 3, drawAmps: 2, inrushAmps: 1 }, { quantity: 2, drawAmps: 1, inrushAmps: 4 }];
+  expect(startCurrent(rows)).toBe(14);
   expect(startCurrent([{ quantity: 1, drawAmps: 1, inrushAmps: NaN }])).toBeNaN();
 });

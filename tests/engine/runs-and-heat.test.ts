@@ -28,7 +28,8 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
 
   test('loss, area, rise and inside temperature', () => {
     const schedule = warm();
-    expect(['supplyLoss', 'loss', 'area', 'rise', 'inside', 'top'].map((key) => valueAt(schedule, 'enclosures', 0, key)))
+    const keys = ['supplyLoss', 'loss', 'area', 'rise', 'inside', 'top'];
+    expect(keys.map((key) => valueAt(schedule, 'enclosures', 0, key)))
       .toEqual([480 * (1 / 0.92 - 1), 50, 1.434, RISE, 40 + RISE, 40 + 1.3 * RISE].map((value) => closeTo(value, NEAR)));
   });
 

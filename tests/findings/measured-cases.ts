@@ -67,7 +67,9 @@ export const MEASURED_CASES: readonly FindingCase[] = [
     rule: 'supply-measured-short-circuit', sheet: 'supplies', severity: 'over', key: 'measuredVoltage', value: 3,
     limit: 24, inStatus: true, sheets: SUPPLY({ measuredVoltage: 3, measuredCurrent: 1 }),
     message: 'Rail L1 was measured at 3.00 V and ought to have 24.00 V: it feeds a short circuit, limits its current or tries again and again. Disconnect its ways one by one until the voltage returns: the fault is on the last one.',
-    silent: [SUPPLY({ measuredVoltage: 0, measuredCurrent: 8.9 }), SUPPLY({ measuredVoltage: 12, measuredCurrent: 10 })],
+    silent: [
+      SUPPLY({ measuredVoltage: 0, measuredCurrent: 8.9 }), SUPPLY({ measuredVoltage: 12, measuredCurrent: 10 }),
+    ],
   },
   {
     rule: 'supply-measured-open', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 24, measuredCurrent: 0 }),

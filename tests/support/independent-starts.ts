@@ -8,8 +8,10 @@ export interface StartingRow {
   readonly type: InputRow | undefined;
 }
 
-/** Whether everything at once is more than a supply gives that retries on overload, and whether some of it is unknown. */
-export function startUp(supply: InputRow, usable: Known, rows: readonly StartingRow[]): { over: boolean; isPartial: boolean } {
+/** Whether everything at once is more than a supply that retries on overload gives, and whether some is unknown. */
+export function startUp(
+  supply: InputRow, usable: Known, rows: readonly StartingRow[],
+): { over: boolean; isPartial: boolean } {
   if (supply.overload !== 'retries') return { over: false, isPartial: false };
   let [sum, isPartial] = [0, false];
   for (const { row, unitDraw, type } of rows) {

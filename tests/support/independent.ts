@@ -132,8 +132,8 @@ export function recalculate(schedule: InputSchedule): Figures {
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
-        usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag), demand: demand(tag),
-        starting: starting(tag), ...standing(row),
+        usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
+        demand: demand(tag), starting: starting(tag), ...standing(row),
       }), isDoubled('supplies', 'rail')(row) || doubled(
           'enclosures', 'enclosure', row.enclosure
         ) || isWarmthPartial(row))),

@@ -39,7 +39,9 @@ const NO_CURRENT = 0.02;
  *
  * Source: common practice, no source.
  *
- * @example measuredState({ volts: 0, amps: 0, nominalVolts: 24, limitAmps: 10, expectedAmps: 5, isSupply: true }) // 'dead'
+ * @example measuredState({
+ *   volts: 0, amps: 0, nominalVolts: 24, limitAmps: 10, expectedAmps: 5, isSupply: true,
+ * }) // 'dead'
  */
 export function measuredState(
   { volts, amps, nominalVolts, limitAmps, expectedAmps, isSupply }: Measured

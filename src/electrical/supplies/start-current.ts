@@ -20,7 +20,7 @@ export interface Starting {
  *
  * Source: arithmetic; a supply that tries again and again never gets over such a start: common practice, no source.
  *
- * @example startCurrent([{ quantity: 4, drawAmps: 0.5, inrushAmps: 2 }, { quantity: 2, drawAmps: 1, inrushAmps: 0 }]) // 10
+ * @example startCurrent([{ quantity: 4, drawAmps: 0.5, inrushAmps: 2 }]) // 8
  */
 export function startCurrent(rows: readonly Starting[]): number {
   return rows.reduce((sum, { quantity, drawAmps, inrushAmps }) => sum + quantity * Math.max(drawAmps, inrushAmps), 0);

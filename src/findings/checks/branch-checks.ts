@@ -51,7 +51,8 @@ export const branchChecks: readonly Check[] = [
       '{name} has {value} of cable and may have {limit}: {excess} too much. Move devices to another branch, or split it with a repeater.'
     ),
     write: (value, limit) => ({
-      value: metres(value, limit), limit: roundedDown(metres(limit, value)), excess: roundedUp(metres(value - limit, 0)),
+      value: metres(value, limit), limit: roundedDown(metres(limit, value)),
+      excess: roundedUp(metres(value - limit, 0)),
     }),
   }),
   waitsFor('branch-cable-partial', 'branches', 'cableLength', message(

@@ -34,8 +34,8 @@ export class LiveFormulas {
 
   /** Whether a figure follows changes in the spreadsheet. */
   isLive(sheet: SheetName, column: Column): boolean {
-    const rows = this.#schedule.rows(sheet);
-    return this.formula(sheet, column, Math.max(0, rows.findIndex((_row, at) => !this.#isFixed(sheet, column, at)))) !== undefined;
+    const free = this.#schedule.rows(sheet).findIndex((_row, at) => !this.#isFixed(sheet, column, at));
+    return this.formula(sheet, column, Math.max(0, free)) !== undefined;
   }
 
   /**
