@@ -37,7 +37,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     const schedule = warm();
     const usable = 25 * (1 - 0.025 * TOP);
     expect(['usable', 'loading', 'spare', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key)))
-      .toEqual([closeTo(usable, NEAR), closeTo(20 / usable, NEAR), closeTo(usable * 0.8 - 20, NEAR), 'near']);
+      .toEqual([closeTo(usable, NEAR), closeTo(20 / usable, NEAR), closeTo(usable * 0.8 - 20, NEAR), 'over']);
     // At 20 °C it gives all: 20 A of 25 A are exactly the target.
     enter(schedule, 'enclosures', 0, { ambient: 20 });
     expect(['usable', 'loading', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key)))

@@ -116,7 +116,7 @@ describe('the load table as a workbook', () => {
     };
     edit('devices', 30, 'qty', 40);
     edit('devices', 60, 'diversity', 0.35);
-    edit('supplies', 0, 'rated', 12);
+    edit('supplies', 1, 'rated', 12);
     edit('types', 0, 'nodes', 3);
     edit('outputs', 2, 'power', 900);
     edit('feeds', 1, 'diversity', 0.5);

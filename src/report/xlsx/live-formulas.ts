@@ -47,15 +47,12 @@ export class LiveFormulas {
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     const total = column.role === 'computed' ? column.total : undefined;
     if (total !== undefined) {
-      if (!this.#isSafe(sheet)) return undefined;
+      // Of products no spreadsheet adds up those of one tag without a formula of arrays.
+      if (!this.#isSafe(sheet) || total.of.some(({ times }) => times !== undefined)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-      const parts = total.of.flatMap(({ from, by, sum = by, times }) => {
+      const parts = total.of.flatMap(({ from, by, sum = by }) => {
         const naming = this.range(from, by);
         if (naming === undefined) return [];
-        // Texts, as what is unknown, count as 0 here.
-        if (times !== undefined) {
-          return [`SUMPRODUCT(N(+(${naming}=${tag})),${this.range(from, sum)},${this.range(from, times)})`];
-        }
         return [sum === by ? `COUNTIF(${naming},${tag})` : `SUMIF(${naming},${tag},${this.range(from, sum)})`];
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
@@ -76,8 +73,7 @@ export class LiveFormulas {
    * changes then.
    */
   get #hasPartialBehind(): boolean {
-    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule))
-      || this.#schedule.rows('enclosures').some(({ id }) => this.#schedule.partialSign('enclosures', id, 'top') !== '');
+    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
   }
 
   #isEntered(sheet: SheetName, key: string, row: number): boolean {
@@ -86,7 +82,16 @@ export class LiveFormulas {
 
   /** Whether a status hangs on what is entered in its row and cannot be followed. */
   #isFixed(sheet: SheetName, column: Column, row: number): boolean {
-    return FIXED_BY[`${sheet}.${column.key}`]?.some((key) => this.#isEntered(sheet, key, row)) === true;
+    const by = FIXED_BY[`${sheet}.${column.key}`];
+    return by !== undefined
+      && (by.some((key) => this.#isEntered(sheet, key, row)) || this.#standsInPartialWarmth(sheet, row));
+  }
+
+  /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */
+  #standsInPartialWarmth(sheet: SheetName, row: number): boolean {
+    const tag = this.#schedule.rows(sheet)[row]?.cells.enclosure ?? null;
+    return tag !== null && this.#schedule.rows('enclosures').some(({ id, cells }) =>
+      cells.enclosure === tag && this.#schedule.partialSign('enclosures', id, 'top') !== '');
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */

@@ -198,7 +198,8 @@ export const supplies: Sheet = {
       rule: {
         of: ['demand', 'standbyHours', 'battery'], takesUnknown: true, onlyWith: { demand: 'standbyHours' },
         by: batteryFor, words: (demand, _hours, battery) => isSlow(demand, battery)
-          ? '1.25 × {demand} × {standbyHours}' : '1.25 × 1.75 × {demand} × {standbyHours}',
+          ? message('1.25 for ageing × {demand} × {standbyHours}')
+          : message('1.25 for ageing × 1.75 for fast discharge × {demand} × {standbyHours}'),
         source: 'BS 5839-1, Annex E, as read in print: 1.25 for ageing, and 1.75 where it is discharged faster than in 20 hours',
       },
     },
