@@ -17,7 +17,7 @@ const ENCLOSURE = (width: number | null, enclosure: Cells) => {
   return { enclosures, supplies };
 };
 /** Ten devices that draw 0.5 A and 2 A when they start. */
-const START = (supply: Cells, type: Cells = { inrush: 2 }, device: Cells = { type: 'M' }) => ({
+const START = (supply: Cells, type: Cells = { inrush: 2 }, device: Cells = { type: 'M' }): Record<string, Cells[]> => ({
   types: [{ type: 'M', draw: 500, ...type }],
   supplies: [{ rail: 'L1', rated: 10, peak: 1.5, overload: 'retries', ...supply }],
   devices: [
