@@ -145,7 +145,7 @@ describe('enclosures, and supplies in their warmth', () => {
     ['add losses, weigh faces and warm up', {},
       {
         supplyLoss: near(54), loss: near(100), area: near(1.7), rise: near(RISE), inside: near(20 + RISE), status: 'ok',
-        partial: { supplyLoss: false, usedWidth: false },
+        partial: { supplyLoss: false, usedWidth: true },
       }],
     // 0.7 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.5 × 0.4 = 1.24
     ['covered all round', { mounting: 'row-middle-wall-covered' }, { area: near(1.24) }],
