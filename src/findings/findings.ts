@@ -10,6 +10,7 @@ import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
+import { StartUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
@@ -131,6 +132,7 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id);
+    for (const id of this.#source.startUps.update(touched)) this.#check('supplies', id);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
     if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id);
@@ -146,7 +148,7 @@ export class Findings {
     this.#purposes = new RailPurposes(this.#document, this.#book);
     this.#source = {
       document: this.#document, book: this.#book, words: this.#words, reads: this.#reads,
-      waiting: new Waiting(this.#document, this.#book),
+      waiting: new Waiting(this.#document, this.#book), startUps: new StartUps(this.#document, this.#book),
     };
     for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
   }

@@ -5,6 +5,7 @@ import {
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
+import type { StartUp, StartUps } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -14,6 +15,7 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
+  readonly startUps: StartUps;
 }
 
 /** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
@@ -91,6 +93,11 @@ export class RowReader {
   /** How many rows wait for an input of this one. */
   waiting(rows: WaitingRows): number {
     return this.#source.waiting.of(rows, this.#row.id);
+  }
+
+  /** What starts at once behind this supply, where it tries again and again on overload. */
+  get startUp(): StartUp | undefined {
+    return this.#source.startUps.of(this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */

@@ -34,7 +34,8 @@ export function checklistSection(schedule: LoadSchedule): ReportSection {
   const { words } = schedule;
   const branches = filledRows(schedule, 'branches').map((row) => {
     const branch = tagOf('branches', row);
-    return row.cells.terminated === true ? words.say('{branch} (marked as terminated)', { branch })
+    const { terminated, terminators } = row.cells;
+    return (terminators ?? (terminated === true ? 2 : 0)) === 2 ? words.say('{branch} (marked as terminated)', { branch })
       : words.say('{branch} (not marked as terminated)', { branch });
   });
   const ends = branches.length === 0 ? []

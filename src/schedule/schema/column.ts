@@ -49,6 +49,8 @@ export interface TotalPart {
   readonly by: string;
   /** The column of `from` that is added up; without it the rows are counted. */
   readonly sum?: string;
+  /** A column of `from` by which each is multiplied before, as a width by how many units there are. */
+  readonly times?: string;
 }
 
 /** A figure gathered from the rows of one or several other sheets that name this row. */

@@ -15,9 +15,9 @@ export function measuredColumns(currentWhere: string, voltageWhere: string): rea
       optional: true, help: `Current measured ${currentWhere}.`,
     },
     {
-      role: 'input', key: 'measuredVoltage', rare: true,
-      title: 'Measured voltage', kind: 'number', unit: 'V', min: 0, max: 1000,
-      decimals: 2, optional: true, help: `Voltage measured ${voltageWhere}.`,
+      role: 'input', key: 'measuredVoltage', rare: true, title: 'Measured voltage', kind: 'number', unit: 'V',
+      min: -1000, max: 1000, decimals: 2, optional: true,
+      help: `Voltage measured ${voltageWhere}; below 0 where plus and minus are changed over.`,
     },
     {
       role: 'input', key: 'currentTolerance', rare: true,
