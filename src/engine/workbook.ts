@@ -65,12 +65,9 @@ export class Workbook {
     return typeof result !== 'number' || !Number.isFinite(result) ? null : result;
   }
 
-  /**
-   * The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a
-   * change.
-   */
-  targets(sheet: SheetName, key: string): Int32Array {
-    return this.#columns[sheet].targets.get(key)!;
+  /** Numbers and references of a sheet by row id. Not to be changed, nor its columns kept over a change. */
+  columns(sheet: SheetName): SheetColumns {
+    return this.#columns[sheet];
   }
 
   /** Id of the row that a reference names; -1 when it names none. */
@@ -91,7 +88,12 @@ export class Workbook {
 
   /** Whether other rows of its sheet bear the tag of a row, so that whoever names it may mean another. */
   isShared(sheet: SheetName, id: number): boolean {
-    return this.#calculation.tags.shared(sheet).has(id);
+    return this.shared(sheet).has(id);
+  }
+
+  /** Ids of the rows of a sheet whose tag others bear too. */
+  shared(sheet: SheetName): ReadonlySet<number> {
+    return this.#calculation.tags.shared(sheet);
   }
 
   /** Outcome of the solution of a row that is no figure, such as that no working voltage exists. */

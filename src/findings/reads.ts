@@ -1,10 +1,9 @@
 import { Touched, type Argument, type Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
+import type { Check } from './check.ts';
 
-/** The input without which a check finds nothing, if there is one. */
-interface CheckNeeds {
-  readonly needs?: string;
-}
+/** What decides whether a check is made in a row at all. */
+type Conditions = Pick<Check, 'needs' | 'only'>;
 
 /**
  * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of
@@ -13,10 +12,10 @@ interface CheckNeeds {
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();
   readonly #reads = new Map<SheetName, Map<string, Map<string, Argument>>>();
-  readonly #checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>;
+  readonly #checks: Readonly<Record<SheetName, readonly Conditions[]>>;
 
   /** @param checks the checks of each sheet, in their order. */
-  constructor(checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>) {
+  constructor(checks: Readonly<Record<SheetName, readonly Conditions[]>>) {
     this.#checks = checks;
   }
 
@@ -26,7 +25,9 @@ export class Reads {
   own(sheet: SheetName): Set<string>[] {
     let own = this.#own.get(sheet);
     if (own === undefined) {
-      this.#own.set(sheet, own = this.#checks[sheet].map(({ needs }) => new Set(needs === undefined ? [] : [needs])));
+      own = this.#checks[sheet].map(({ needs, only }) =>
+        new Set([...needs === undefined ? [] : [needs], ...only?.reads ?? []]));
+      this.#own.set(sheet, own);
     }
     return own;
   }

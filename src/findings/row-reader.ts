@@ -3,6 +3,7 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
+import type { RailPurposes } from './rail-purposes.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
@@ -14,34 +15,43 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
+  readonly purposes: RailPurposes;
 }
 
-/** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
+/**
+ * The rows of a sheet as one of its checks reads them, one at a time. What is read is noted, so that the row is checked
+ * again when it changes.
+ */
 export class RowReader {
   readonly sheet: SheetName;
-  readonly #row: Row;
   readonly words: Words;
   readonly #source: ReaderSource;
-  readonly #noted: readonly Set<string>[];
-  #check = 0;
+  readonly #noted: Set<string>;
+  readonly #speaks: boolean;
+  #row!: Row;
 
-  constructor(sheet: SheetName, row: Row, source: ReaderSource) {
+  /**
+   * @param check place of the check among those of the sheet.
+   * @param speaks whether sentences are wanted; without them they are empty.
+   */
+  constructor(sheet: SheetName, check: number, source: ReaderSource, speaks: boolean) {
     this.sheet = sheet;
-    this.#row = row;
     this.words = source.words;
     this.#source = source;
-    this.#noted = source.reads.own(sheet);
+    this.#noted = source.reads.own(sheet)[check]!;
+    this.#speaks = speaks;
   }
 
-  /** The row as the check at a place of the checks of its sheet reads it. */
-  for(check: number): this {
-    this.#check = check;
+  /** Turns to a row. */
+  at(row: Row): this {
+    this.#row = row;
     return this;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
   say<Message extends string>(message: Message, ...[values]: ValuesOf<Message, 'name'>): string {
-    return this.words.say<string>(message, { name: this.name, ...values });
+    this.#note(SCHEMA[this.sheet].tag);
+    return this.#speaks ? this.words.say<string>(message, { name: this.name, ...values }) : '';
   }
 
   /** What a person entered in a cell. */
@@ -82,6 +92,12 @@ export class RowReader {
   /** How many rows wait for an input of this one. */
   waiting(rows: WaitingRows): number {
     return this.#source.waiting.of(rows, this.#row.id);
+  }
+
+  /** The purposes of what hangs on a supply, its own among them. */
+  get purposes(): readonly string[] {
+    this.#note('purpose');
+    return this.#source.purposes.of(this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */
@@ -153,7 +169,7 @@ export class RowReader {
   }
 
   #note(key: string): void {
-    this.#noted[this.#check]!.add(key);
+    this.#noted.add(key);
   }
 
   #target(reference: string): number {

@@ -62,4 +62,18 @@ export const supplyChecks: readonly Check[] = [
     'supply-enclosure-not-checked', 'supplies', 'enclosure',
     message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')
   ),
+  {
+    rule: 'supply-purposes-mixed', sheet: 'supplies', key: 'purpose', severity: 'note',
+    find: (row) => {
+      const { purposes } = row;
+      if (purposes.length < 2) return undefined;
+      const names = purposes.map((purpose) => row.words.text(purpose));
+      return {
+        value: purposes.join(', '), limit: null,
+        message: row.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
+          purposes: row.say('{names} and {last}', { names: names.slice(0, -1).join(', '), last: names.at(-1)! }),
+        }),
+      };
+    },
+  },
 ];
