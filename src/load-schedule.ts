@@ -266,7 +266,8 @@ export class LoadSchedule {
   load(content: Content, label: string): readonly FormulaProblem[] {
     const { snapshot, problems } = toSnapshot(content, this.#words);
     if (problems.length > 0) return problems;
-    const changes: Change[] = [{ op: 'load', snapshot }];
+    // A copy, which no later change of the content reaches: the history keeps it.
+    const changes: Change[] = [{ op: 'load', snapshot: new ScheduleDocument(snapshot).snapshot() }];
     const inverse = this.#history.act(label, changes);
     this.#follow(label, 'load', changes, inverse);
     return [];

@@ -82,7 +82,7 @@ export class Workbook {
   }
 
   /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
-  rowsReading(sheet: SheetName, args: readonly Argument[], touched: Touched): ReadonlySet<number> {
+  rowsReading(sheet: SheetName, args: readonly Argument[], touched: Touched): readonly number[] {
     return rowsReading(sheet, args, touched, this.#document, this.#columns);
   }
 

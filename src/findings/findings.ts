@@ -135,13 +135,14 @@ export class Findings {
   #check(sheet: SheetName, check: number, ids: readonly number[]): void {
     const { needs, only, find } = CHECKS[sheet][check]!;
     const found = this.#kept[sheet][check]!;
-    const isOne = only?.rows(sheet, this.#book, this.#document);
     if (found.size > 0) for (const id of ids) found.delete(id);
-    if (only !== undefined && isOne === undefined) return;
+    const [book, document] = [this.#book, this.#document];
+    const some = only?.of(ids, { sheet, columns: book.columns(sheet), book, document }) ?? ids;
+    if (some.length === 0) return;
     const reader = new RowReader(sheet, check, this.#source, false);
-    for (const id of ids) {
-      if (isOne?.(id) === false) continue;
-      const row = this.#document.row(sheet, id);
+    const rows = document.byId(sheet);
+    for (const id of some) {
+      const row = rows[id];
       if (row === undefined || (needs === undefined ? isBlank(row) : (row.cells[needs] ?? null) === null)) continue;
       const result = find(reader.at(row));
       if (result !== undefined) found.set(id, { ...result, message: '' });

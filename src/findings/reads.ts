@@ -64,7 +64,7 @@ export class Reads {
     for (const [sheet, references] of this.#reads) {
       for (const read of [...references.values()].flatMap((keys) => [...keys.values()])) {
         if (!touched.concerns(read.sheet, read.key)) continue;
-        for (const id of book.rowsReading(sheet, [read], touched)) found.cell(sheet, id, read.path);
+        found.column(sheet, book.rowsReading(sheet, [read], touched), read.path);
       }
     }
     return found;
