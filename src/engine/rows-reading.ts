@@ -11,6 +11,9 @@ export function rowsReading(
   sheet: SheetName, args: readonly Argument[], touched: Touched, document: ScheduleDocument,
   columns: Readonly<Record<SheetName, SheetColumns>>,
 ): readonly number[] {
+  const isTouched = args.some((arg) => touched.concerns(arg.sheet, arg.key)
+    || (arg.by !== undefined && touched.concerns(sheet, arg.by)));
+  if (!isTouched) return [];
   const found = touched.having(sheet, args.map(({ by, key }) => by ?? key));
   let isFound: Uint8Array | undefined;
   for (const by of new Set(args.map((arg) => arg.by))) {

@@ -75,8 +75,10 @@ export class Solutions {
     memory.whole = whole;
     const concerned = all ? undefined : this.#concerned(solution, touched, memory.targets);
     const changed: ChangedFigure[] = [];
-    if (touched !== undefined) this.#clear(solution, touched, changed);
-    memory.targets = this.#columns[from].targets.get(by)!.slice();
+    if (touched?.concerns(from, by) !== false) {
+      this.#clear(solution, touched?.having(from, [by]) ?? [], changed);
+      memory.targets = this.#columns[from].targets.get(by)!.slice();
+    }
     if (concerned?.size === 0) return changed;
     const members = this.#members(solution, concerned);
     const readOwn = solution.of.map((argument) => this.#reader(sheet, argument));
@@ -170,9 +172,9 @@ export class Solutions {
   }
 
   /** Empties the figures of rows that name nothing any more. */
-  #clear({ from, by, givesEach }: PreparedSolution, touched: Touched, changed: ChangedFigure[]): void {
+  #clear({ from, by, givesEach }: PreparedSolution, ids: readonly number[], changed: ChangedFigure[]): void {
     const targets = this.#columns[from].targets.get(by)!;
-    for (const id of touched.rows.get(from)?.keys() ?? []) {
+    for (const id of ids) {
       if ((targets[id] ?? -1) >= 0) continue;
       for (const key of givesEach) {
         const differs = this.#set(from, id, key, null);

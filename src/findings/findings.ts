@@ -115,10 +115,14 @@ export class Findings {
   #recheck(touched: Touched): void {
     for (const [sheet, rows] of touched.rows) {
       const alike = new Map<Keys | null, number[]>();
+      let [before, ids] = [undefined as Keys | null | undefined, [] as number[]];
       for (const [id, keys] of rows) {
-        const ids = alike.get(keys);
-        if (ids === undefined) alike.set(keys, [id]);
-        else ids.push(id);
+        if (keys !== before) {
+          before = keys;
+          ids = alike.get(keys) ?? [];
+          alike.set(keys, ids);
+        }
+        ids.push(id);
       }
       for (const [keys, ids] of alike) {
         if (keys === null) this.#checkEvery(sheet, ids);
