@@ -186,9 +186,12 @@ export class LoadSchedule {
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
-  /** Builds the formula engine, so that the first formula need not wait for it: a page calls this while it is idle. */
+  /**
+   * Builds the formula engine and tries a formula in it, so that the first one need not wait for either: a page calls
+   * this while it is idle.
+   */
   startFormulas(): void {
-    this.#book.startFormulas();
+    this.checkFormula('devices', 'qty', '=ROUND(2.5*3;0)');
   }
 
   /** Carries out changes as one action, which `undo` takes back in one step. */

@@ -135,11 +135,6 @@ export class Workbook {
     return this.#typed.problemOf(sheet, key, formula, words);
   }
 
-  /** Builds the formula engine, so that the first formula need not wait for it. */
-  startFormulas(): void {
-    this.#typed.start();
-  }
-
   /**
    * Follows changes that the document has made.
    * @returns the cells that are worth something else now.

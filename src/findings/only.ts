@@ -16,88 +16,67 @@ interface Among {
  * they are few or none, and the others then cost next to nothing.
  */
 export interface Only {
-  /** Keys of what is read of the row. */
-  readonly reads: readonly string[];
+  /** Key of what is read of the row. */
+  readonly reads: string;
   /** Picks them, by id. */
   readonly of: (ids: Ids, among: Among) => Ids;
 }
 
 const NONE: Ids = [];
 
+const only = (reads: string, of: Only['of']): Only => ({ reads, of });
+
 /** Rows in which a column of numbers has none. */
-export const withoutNumber = (key: string): Only => ({
-  reads: [key],
-  of: (ids, { columns }) => {
-    const numbers = columns.numbers.get(key)!;
-    return ids.filter((id) => Number.isNaN(numbers[id]));
-  },
+export const withoutNumber = (key: string) => only(key, (ids, { columns }) => {
+  const numbers = columns.numbers.get(key)!;
+  return ids.filter((id) => Number.isNaN(numbers[id]));
 });
 
 /** Rows in which a number of an input column may be none that is allowed. */
-export const outsideOf = ({ key, kind, min = -Infinity, above = -Infinity, max = Infinity }: InputColumn): Only => ({
-  reads: [key],
-  of: (ids, { columns }) => {
-    const numbers = columns.numbers.get(key)!;
-    return ids.filter((id) => {
-      const value = numbers[id]!;
-      const isWithin = value >= min && value > above && value <= max && value < Infinity;
-      return !isWithin || (kind === 'integer' && !Number.isInteger(value));
-    });
-  },
+export const outsideOf = (column: InputColumn) => only(column.key, (ids, { columns }) => {
+  const { key, kind, min = -Infinity, above = -Infinity, max = Infinity } = column;
+  const numbers = columns.numbers.get(key)!;
+  return ids.filter((id) => {
+    const value = numbers[id]!;
+    const isWithin = value >= min && value > above && value <= max && value < Infinity;
+    return !isWithin || (kind === 'integer' && !Number.isInteger(value));
+  });
 });
 
 /** Rows in which a figure is less than the whole. */
-export const wherePartial = (key: string): Only => ({
-  reads: [key],
-  of: (ids, { columns }) => {
-    const partial = columns.partial.get(key);
-    return partial === undefined ? NONE : ids.filter((id) => partial[id] !== 0);
-  },
+export const wherePartial = (key: string) => only(key, (ids, { columns }) => {
+  const partial = columns.partial.get(key);
+  return partial === undefined ? NONE : ids.filter((id) => partial[id] !== 0);
 });
 
 /** Rows that may hold a formula in a cell. */
-export const withFormula = (key: string): Only => ({
-  reads: [key],
-  of: (ids, { sheet, document }) => {
-    const rows = document.rowsWithFormulas(sheet);
-    return rows.size === 0 ? NONE : ids.filter((id) => rows.has(id));
-  },
+export const withFormula = (key: string) => only(key, (ids, { sheet, document }) => {
+  const rows = document.rowsWithFormulas(sheet);
+  return rows.size === 0 ? NONE : ids.filter((id) => rows.has(id));
 });
 
 /** Rows whose reference names no row. */
-export const namingNone = (key: string): Only => ({
-  reads: [key],
-  of: (ids, { columns }) => {
-    const targets = columns.targets.get(key)!;
-    return ids.filter((id) => targets[id]! < 0);
-  },
+export const namingNone = (key: string) => only(key, (ids, { columns }) => {
+  const targets = columns.targets.get(key)!;
+  return ids.filter((id) => targets[id]! < 0);
 });
 
 /** Rows whose reference names one that shares its tag with others. */
-export const namingShared = (key: string, to: SheetName): Only => ({
-  reads: [key],
-  of: (ids, { columns, book }) => {
-    const [targets, shared] = [columns.targets.get(key)!, book.shared(to)];
-    return shared.size === 0 ? NONE : ids.filter((id) => shared.has(targets[id]!));
-  },
+export const namingShared = (key: string, to: SheetName) => only(key, (ids, { columns, book }) => {
+  const [targets, shared] = [columns.targets.get(key)!, book.shared(to)];
+  return shared.size === 0 ? NONE : ids.filter((id) => shared.has(targets[id]!));
 });
 
 /** Rows whose reference names none, or one whose tag holds a character that cannot be seen: each is looked at once. */
-export const namingHidden = (key: string, to: SheetName): Only => ({
-  reads: [key],
-  of: (ids, { columns, document }) => {
-    const targets = columns.targets.get(key)!;
-    const known: boolean[] = [];
-    const isHidden = (id: number) => hiddenCharacters(tagOf(to, document.row(to, id)!)).length > 0;
-    return ids.filter((id) => targets[id]! < 0 || (known[targets[id]!] ??= isHidden(targets[id]!)));
-  },
+export const namingHidden = (key: string, to: SheetName) => only(key, (ids, { columns, document }) => {
+  const targets = columns.targets.get(key)!;
+  const known: boolean[] = [];
+  const isHidden = (id: number) => hiddenCharacters(tagOf(to, document.row(to, id)!)).length > 0;
+  return ids.filter((id) => targets[id]! < 0 || (known[targets[id]!] ??= isHidden(targets[id]!)));
 });
 
 /** Rows that share their tag with others. */
-export const withSharedTag = (tag: string): Only => ({
-  reads: [tag],
-  of: (ids, { sheet, book }) => {
-    const shared = book.shared(sheet);
-    return shared.size === 0 ? NONE : ids.filter((id) => shared.has(id));
-  },
+export const withSharedTag = (tag: string) => only(tag, (ids, { sheet, book }) => {
+  const shared = book.shared(sheet);
+  return shared.size === 0 ? NONE : ids.filter((id) => shared.has(id));
 });

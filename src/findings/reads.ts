@@ -26,7 +26,7 @@ export class Reads {
     let own = this.#own.get(sheet);
     if (own === undefined) {
       own = this.#checks[sheet].map(({ needs, only }) =>
-        new Set([...needs === undefined ? [] : [needs], ...only?.reads ?? []]));
+        new Set([needs, only?.reads].filter((key) => key !== undefined)));
       this.#own.set(sheet, own);
     }
     return own;

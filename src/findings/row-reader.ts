@@ -106,21 +106,9 @@ export class RowReader {
     return this.#source.book.outcome(this.sheet, this.#row.id);
   }
 
-  /** Whether other rows bear the same tag. */
-  get isShared(): boolean {
-    this.#note(SCHEMA[this.sheet].tag);
-    return this.#source.book.isShared(this.sheet, this.#row.id);
-  }
-
   /** Whether a reference, its own or one taken over, names a row. */
   names(reference: string): boolean {
     return this.#target(reference) >= 0;
-  }
-
-  /** Whether the row that a reference names shares its tag with others. */
-  namesShared(reference: string): boolean {
-    const target = this.#target(reference);
-    return target >= 0 && this.#source.book.isShared(this.#sheetOf(reference), target);
   }
 
   /** A number of the row that a reference names; `null` when it is unknown. */
