@@ -18,6 +18,8 @@ export interface ReaderSource {
   readonly purposes: RailPurposes;
 }
 
+const NONE = new Float64Array(0);
+
 /**
  * The rows of a sheet as one of its checks reads them, one at a time. What is read is noted, so that the row is checked
  * again when it changes.
@@ -28,6 +30,8 @@ export class RowReader {
   readonly #source: ReaderSource;
   readonly #noted: Set<string>;
   readonly #speaks: boolean;
+  /** Columns of numbers that have been read: most of what checks read of rows in which they find nothing. */
+  readonly #numbers = new Map<string, Float64Array>();
   #row!: Row;
 
   /**
@@ -67,9 +71,13 @@ export class RowReader {
 
   /** A number of the row; `null` when it is unknown. */
   number(key: string): number | null {
-    this.#note(key);
-    const value = this.#source.book.number(this.sheet, this.#row.id, key);
-    return Number.isNaN(value) ? null : value;
+    let numbers = this.#numbers.get(key);
+    if (numbers === undefined) {
+      this.#note(key);
+      this.#numbers.set(key, numbers = this.#source.book.columns(this.sheet).numbers.get(key) ?? NONE);
+    }
+    const value = numbers[this.#row.id];
+    return value === undefined || Number.isNaN(value) ? null : value;
   }
 
   /** How many rows a total lacks. */
