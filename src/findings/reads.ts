@@ -34,7 +34,8 @@ export class Reads {
 
   /** Places of the checks of a sheet that have read one of some keys and paths. */
   due(sheet: SheetName, keys: ReadonlySet<string>): readonly number[] {
-    return this.own(sheet).flatMap((read, check) => [...keys].some((key) => read.has(key)) ? [check] : []);
+    const touched = [...keys];
+    return this.own(sheet).flatMap((read, check) => touched.some((key) => read.has(key)) ? [check] : []);
   }
 
   /**
