@@ -15,9 +15,17 @@ export function regroup(
   const sums = new Float64Array(size);
   const lacking = new Int32Array(size);
   for (const { from, by, sum } of of) {
+    const targets = columns[from].targets.get(by)!;
     const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
     const partial = sum === undefined ? undefined : columns[from].partial.get(sum);
-    addUp(columns[from].targets.get(by)!, values, partial, sums, lacking);
+    const count = document.capacity(from);
+    for (let id = 0; id < count; id += 1) {
+      const target = targets[id]!;
+      if (target < 0) continue;
+      const value = values === undefined ? 1 : values[id]!;
+      if (value === value) sums[target]! += value;
+      if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
+    }
   }
   const changed: number[] = [];
   for (const { id } of document.rows(sheet)) {
@@ -25,18 +33,4 @@ export function regroup(
     if (columns[sheet].setPartial(key, id, lacking[id]!) || differs) changed.push(id);
   }
   return changed;
-}
-
-/** Rows that name none have no target. A short loop of its own is compiled within the first edits. */
-function addUp(
-  targets: Int32Array, values: Float64Array | undefined, partial: Int32Array | undefined,
-  sums: Float64Array, lacking: Int32Array,
-): void {
-  for (let id = 0; id < targets.length; id += 1) {
-    const target = targets[id]!;
-    if (target < 0) continue;
-    const value = values === undefined ? 1 : values[id]!;
-    if (value === value) sums[target]! += value;
-    if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
-  }
 }

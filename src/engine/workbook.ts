@@ -65,6 +65,14 @@ export class Workbook {
     return typeof result !== 'number' || !Number.isFinite(result) ? null : result;
   }
 
+  /**
+   * The rows that each row names by a reference: their ids by id, -1 for none. Not to be changed, nor kept over a
+   * change.
+   */
+  targets(sheet: SheetName, key: string): Int32Array {
+    return this.#columns[sheet].targets.get(key)!;
+  }
+
   /** Numbers and references of a sheet by row id. Not to be changed, nor its columns kept over a change. */
   columns(sheet: SheetName): SheetColumns {
     return this.#columns[sheet];

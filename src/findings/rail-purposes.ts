@@ -26,8 +26,7 @@ export class RailPurposes {
       return bits;
     }, new Uint8Array(this.#document.capacity('types')));
     const count = this.#document.capacity('devices');
-    const { targets } = this.#book.columns('devices');
-    const [rails, typesOf] = [targets.get('rail')!, targets.get('type')!];
+    const [rails, typesOf] = [this.#book.targets('devices', 'rail'), this.#book.targets('devices', 'type')];
     for (let id = 0; id < count; id += 1) {
       const rail = rails[id]!;
       const type = typesOf[id]!;

@@ -49,7 +49,7 @@ export class Waiting {
 
   #count({ sheet, from, by, filled }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
-    const targets = this.#book.columns(from).targets.get(by)!;
+    const targets = this.#book.targets(from, by);
     for (const { id, cells } of this.#document.rows(from)) {
       if (targets[id]! >= 0 && (cells[filled] ?? null) !== null) counts[targets[id]!]! += 1;
     }
