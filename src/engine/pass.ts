@@ -55,7 +55,7 @@ function takeInputs({ document, columns }: Calculation, sheet: SheetName, touche
 function applyTotal(total: PreparedTotal, { document, columns }: Calculation, touched: Touched | undefined): void {
   const { sheet, key, of } = total;
   const isDue = touched === undefined || touched.concerns(sheet, key)
-    || of.some(({ from, by, sum = by }) => touched.concerns(from, by) || touched.concerns(from, sum));
+    || of.some(({ from, by, sum = by, times = by }) => [by, sum, times].some((read) => touched.concerns(from, read)));
   const changed = isDue ? regroup(total, document, columns) : [];
   touched?.column(sheet, changed, key);
 }

@@ -1,6 +1,7 @@
 import type { Keys, Touched, Workbook } from '../engine/index.ts';
 import {
-  isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Row, type ScheduleDocument, type SheetName,
+  findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Column, type Row, type ScheduleDocument,
+  type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
@@ -9,6 +10,7 @@ import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
+import { StartUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 /** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
@@ -21,6 +23,19 @@ const DECIDING = Object.fromEntries(SHEET_NAMES.map((sheet) => {
   const rank = (check: number) => SEVERITIES.indexOf(CHECKS[sheet][check]!.severity);
   return [sheet, places.sort((one, other) => rank(one) - rank(other))];
 })) as unknown as Readonly<Record<SheetName, readonly number[]>>;
+
+/** What became of the checks of limits of a row. */
+export interface ChecksMade {
+  readonly made: number;
+  /** Keys of the cells that they wait for, or that name the row with the missing input; one for each check. */
+  readonly waiting: readonly string[];
+  /** Keys of inputs that may be empty, without which a check does not apply. */
+  readonly unasked: readonly string[];
+}
+
+/** Whether a cell is empty that asks for nothing while it is. */
+const isLeftOut = ({ cells }: Row, column: Column | undefined): boolean =>
+  column?.role === 'input' && column.optional === true && (cells[column.key] ?? null) === null;
 
 /** What was found in a schedule, kept for each check by row, so that an edit costs only what it concerns. */
 export class Findings {
@@ -82,6 +97,25 @@ export class Findings {
     return this.#foundBy(places, sheet, id);
   }
 
+  /** Which checks of limits were made in a row, which wait, and which are not asked for. */
+  made(sheet: SheetName, id: number): ChecksMade {
+    const row = this.#document.row(sheet, id)!;
+    let made = 0;
+    const unasked = new Set<string>();
+    CHECKS[sheet].forEach(({ inStatus, severity, needs, find }, place) => {
+      if (inStatus !== true || severity === 'incomplete') return;
+      const reader = new RowReader(sheet, place, this.#source, false);
+      find(reader.at(row));
+      const empty = [...reader.lacking, ...(needs === undefined ? [] : [needs])]
+        .filter((key) => isLeftOut(row, findColumn(sheet, key)));
+      for (const key of empty) unasked.add(key);
+      if (empty.length === 0 && reader.lacking.size === 0) made += 1;
+    });
+    const waiting = CHECKS[sheet].filter(({ inStatus, severity }, place) =>
+      inStatus === true && severity === 'incomplete' && this.#kept[sheet][place]!.has(id));
+    return { made, waiting: waiting.map(({ key }) => key), unasked: [...unasked] };
+  }
+
   /** Checks again what a change concerned. */
   update(touched: Touched): void {
     this.#all = undefined;
@@ -90,6 +124,7 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
+    this.#checkEvery('supplies', this.#source.startUps.update(touched));
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
     if (this.#concernsPurposes(touched)) this.#checkEvery('supplies', this.#source.purposes.update());
@@ -106,7 +141,7 @@ export class Findings {
       [sheet, CHECKS[sheet].map(() => new Map())])) as never;
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
-      purposes: new RailPurposes(document, book),
+      purposes: new RailPurposes(document, book), startUps: new StartUps(document, book),
     };
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }

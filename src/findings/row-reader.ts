@@ -6,6 +6,7 @@ import type { ValuesOf, Words } from '../words/index.ts';
 import type { RailPurposes } from './rail-purposes.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
+import type { StartUp, StartUps } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -16,6 +17,7 @@ export interface ReaderSource {
   readonly reads: Reads;
   readonly waiting: Waiting;
   readonly purposes: RailPurposes;
+  readonly startUps: StartUps;
 }
 
 const NONE = new Float64Array(0);
@@ -33,6 +35,7 @@ export class RowReader {
   /** Columns of numbers that have been read: most of what checks read of rows in which they find nothing. */
   readonly #numbers = new Map<string, Float64Array>();
   #row!: Row;
+  readonly #lacking = new Set<string>();
 
   /**
    * @param check place of the check among those of the sheet.
@@ -50,6 +53,11 @@ export class RowReader {
   at(row: Row): this {
     this.#row = row;
     return this;
+  }
+
+  /** Numbers that this check read and that are not known, by key or reference, so that it could not be made. */
+  get lacking(): ReadonlySet<string> {
+    return this.#lacking;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -77,7 +85,9 @@ export class RowReader {
       this.#numbers.set(key, numbers = this.#source.book.columns(this.sheet).numbers.get(key) ?? NONE);
     }
     const value = numbers[this.#row.id];
-    return value === undefined || Number.isNaN(value) ? null : value;
+    if (value !== undefined && !Number.isNaN(value)) return value;
+    this.#lacking.add(key);
+    return null;
   }
 
   /** How many rows a total lacks. */
@@ -108,6 +118,11 @@ export class RowReader {
     return this.#source.purposes.of(this.#row.id);
   }
 
+  /** What starts at once behind this supply, where it tries again and again on overload. */
+  get startUp(): StartUp | undefined {
+    return this.#source.startUps.of(this.#row.id);
+  }
+
   /** Outcome of the row that is no figure. */
   get outcome(): string | undefined {
     for (const { gives } of SCHEMA[this.sheet].solutions ?? []) for (const key of gives) this.#note(key);
@@ -122,7 +137,9 @@ export class RowReader {
   /** A number of the row that a reference names; `null` when it is unknown. */
   numberOf(reference: string, key: string): number | null {
     const value = this.valueOf(reference, key);
-    return typeof value === 'number' ? value : null;
+    if (typeof value === 'number') return value;
+    this.#lacking.add(reference);
+    return null;
   }
 
   /** What a cell of the row that a reference names is worth; `null` when that is unknown, or no row is named. */
