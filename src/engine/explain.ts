@@ -40,6 +40,7 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   branches: message('{figure} of the bus branch {tag}'),
   runs: message('{figure} of the run {tag}'),
   conductors: message('{figure} of the conductor {tag}'),
+  modules: message('{figure} of the relay module {tag}'),
   outputs: message('{figure} of the relay output {tag}'),
   contacts: message('{figure} of the contact {tag}'),
   feeds: message('{figure} of the feed {tag}'),
