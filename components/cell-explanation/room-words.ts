@@ -16,13 +16,13 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'branch', id: number): 
 }
 
 /**
- * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last,
+ * How many more fit: of its own load on an output; outputs in a module; on a supply or branch of the type of the device row selected last,
  * else of the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is
  * not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {
-  if (sheet === 'outputs') return schedule.room('outputs', id)?.sentence ?? '';
+  if (sheet === 'outputs' || sheet === 'modules') return schedule.room(sheet, id)?.sentence ?? '';
   if (sheet === 'supplies' || sheet === 'branches') {
     const type = lastType >= 0 ? lastType : commonType(schedule, sheet === 'supplies' ? 'rail' : 'branch', id);
     return type < 0 ? '' : schedule.room(sheet, id, type)?.sentence ?? '';

@@ -1,5 +1,5 @@
 import type { Touched, Workbook } from '../engine/index.ts';
-import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
+import type { CellValue, ScheduleDocument, SheetName } from '../schedule/index.ts';
 
 /** Rows that wait for an input of a row that they name, where another of their cells is filled in. */
 export interface WaitingRows {
@@ -10,6 +10,8 @@ export interface WaitingRows {
   readonly by: string;
   /** The cell of `from` without which the input means nothing to a row. */
   readonly filled: string;
+  /** What that cell holds, where only some of its values need the input. */
+  readonly holds?: readonly CellValue[];
 }
 
 /** Device rows that count nodes on a branch, as many as their type says. */
@@ -17,6 +19,16 @@ export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: '
 
 /** Runs that are made of a conductor. */
 export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 'conductor', filled: 'conductor' };
+
+/** Outputs that switch a kind of load, and wait for the rating of their contact for it. */
+export const switching = (...holds: string[]): WaitingRows =>
+  ({ sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'kind', holds });
+
+/** Outputs whose contact is to say up to which direct voltage it switches. */
+export const ON_DIRECT_CURRENT = switching('dc', 'dcCoil');
+
+/** Outputs whose contact is to say which inrush it may make. */
+export const WITH_INRUSH: WaitingRows = { sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'inrush' };
 
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
@@ -47,11 +59,13 @@ export class Waiting {
     });
   }
 
-  #count({ sheet, from, by, filled }: WaitingRows): Int32Array {
+  #count({ sheet, from, by, filled, holds }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
     const targets = this.#book.targets(from, by);
     for (const { id, cells } of this.#document.rows(from)) {
-      if (targets[id]! >= 0 && (cells[filled] ?? null) !== null) counts[targets[id]!]! += 1;
+      const cell = cells[filled] ?? null;
+      const waits = holds === undefined ? cell !== null : holds.includes(cell);
+      if (targets[id]! >= 0 && waits) counts[targets[id]!]! += 1;
     }
     return counts;
   }

@@ -32,6 +32,9 @@ const RANGES: Readonly<Record<string, Range>> = {
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
   ambient: { min: -40, max: 70 }, maxInside: { min: -40, max: 120 },
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE,
+  ratedCurrent: ABOVE_0, maxOnB16: COUNT, inputPowerFactor: SHARE_ABOVE_0, inputInrush: AT_LEAST_0,
+  dc: ABOVE_0, dcCoil: ABOVE_0, maxVoltage: ABOVE_0, maxDcVoltage: ABOVE_0, pulseFactor: { min: 1, max: 20 },
+  common: ABOVE_0, outputs: COUNT,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 

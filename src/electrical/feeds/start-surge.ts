@@ -31,7 +31,7 @@ export function startSurge(
   let peak = inrushAmps;
   if (quantity !== null && maxOnB16 !== null && ratedAmps !== null && curve !== null && pulseFactor !== null) {
     const share = breakerShare(quantity, maxOnB16, ratedAmps, curve);
-    if (share !== null) peak = share * inrushLimit(ratedAmps, curve, pulseFactor);
+    peak = share === null ? null : share * inrushLimit(ratedAmps, curve, pulseFactor);
   }
   return peak === null || runningAmps === null ? null : Math.max(0, peak - runningAmps);
 }

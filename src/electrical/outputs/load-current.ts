@@ -26,7 +26,7 @@ export function loadCurrent(
 ): number | null {
   if (quantity === null) return null;
   if (ratedAmps !== null) return quantity * ratedAmps;
-  if (powerWatts === 0) return 0;
+  if (powerWatts === 0) return quantity * powerWatts;
   if (powerWatts === null || voltageVolts === null || powerFactor === null || efficiency === null) return null;
   return alternatingCurrent(quantity, powerWatts, voltageVolts, powerFactor, efficiency);
 }

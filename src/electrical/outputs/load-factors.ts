@@ -19,7 +19,7 @@ import { lampPowerFactor } from './lamp-power-factor.ts';
 export function usualPowerFactor(kind: LoadKind | null, powerWatts: number | null): number | null {
   if (kind === null || kind === 'motor') return null;
   if (kind !== 'lamp') return 1;
-  return powerWatts === null ? null : lampPowerFactor(powerWatts);
+  return powerWatts !== null && powerWatts >= 0 ? lampPowerFactor(powerWatts) : null;
 }
 
 /**

@@ -3,6 +3,7 @@ import { isFormula, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import type { WaitingRows } from '../waiting.ts';
 
 /** A figure beyond its limit as a sentence gives it: `value`, `limit`, `excess`. */
 type WriteExcess = (value: number, limit: number) => MessageValues;
@@ -105,6 +106,24 @@ export function notChecked(
   return {
     rule, sheet, key, severity: 'note',
     find: (row) => row.own(key) !== null || when?.(row) === false ? undefined : unknown(row, message),
+  };
+}
+
+/**
+ * A check that names an input for which other rows wait, once for all of them.
+ * @param message what is said; it is given the number of rows as `waiting`
+ */
+export function waitedFor(
+  rule: string, rows: WaitingRows, key: string, message: string, values?: MessageValues
+): Check {
+  return {
+    rule, sheet: rows.sheet, key, severity: 'incomplete',
+    find: (row) => {
+      // A formula without a result has a check of its own.
+      if (row.value(key) !== null || isFormula(row.own(key))) return undefined;
+      const waiting = row.waiting(rows);
+      return waiting === 0 ? undefined : { ...unknown(row, message, { ...values, waiting }), waiting };
+    },
   };
 }
 

@@ -51,7 +51,9 @@ export class LiveFormulas {
       const parts = total.of.flatMap(({ from, by, sum = by }) => {
         const naming = this.range(from, by);
         if (naming === undefined) return [];
-        return [sum === by ? `COUNTIF(${naming},${tag})` : `SUMIF(${naming},${tag},${this.range(from, sum)})`];
+        if (sum === by) return [`COUNTIF(${naming},${tag})`];
+        const figures = this.range(from, sum);
+        return [total.greatest ? `_xlfn.MAXIFS(${figures},${naming},${tag})` : `SUMIF(${naming},${tag},${figures})`];
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }

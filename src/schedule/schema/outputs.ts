@@ -16,7 +16,8 @@ function surge(
   kind: LoadKind | null, qty: number | null, current: number | null, inrush: number | null,
   ...breaker: [number | null, number | null, BreakerCurve | null, number | null]
 ): number | null {
-  return startSurge(qty, inrush ?? usualInrush(kind, current), current, ...breaker);
+  const peak = inrush === null || qty === null ? usualInrush(kind, current) : inrushTotal(qty, inrush);
+  return startSurge(qty, peak, current, ...breaker);
 }
 
 /** The relay outputs and what they switch. */
@@ -157,11 +158,13 @@ export const outputs: Sheet = {
       role: 'computed', key: 'surge', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
       help: 'By how much its start goes beyond its steady current on the feed.',
       rule: {
-        of: ['kind', 'qty', 'current', 'inrushTotal', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor'],
+        of: ['kind', 'qty', 'current', 'inrush', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor'],
         by: surge, takesUnknown: true,
         words: (kind, _qty, _current, inrush, most, rated, curve) => {
           if (most !== null && rated !== null && curve !== null) return BY_NUMBER;
-          if (inrush !== null || kind === null || kind === 'lamp' || kind === 'motor') return '{inrushTotal} − {current}';
+          if (inrush !== null || kind === null || kind === 'lamp' || kind === 'motor') {
+            return '{qty} × {inrush} − {current}';
+          }
           return kind === 'coil' ? '10 × {current} − {current}' : message('0, as such loads start with their current');
         },
         source: 'coils: AC-15, IEC 60947-5-1; numbers on a breaker: bands of IEC 60898-1',
