@@ -11,16 +11,19 @@ import {
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
   types: 'type description purpose draw power load nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure note'
-    + ' | usable connected demand loading spare limitDiversity fuseLoading loss status',
+  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure'
+    + ' feed inputPowerFactor inputInrush maxOnB16 note'
+    + ' | usable connected demand loading spare limitDiversity fuseLoading loss inputCurrent surge status',
   branches: 'branch limit reserve terminated note | nodes free used cables status',
   runs: 'run rail branch conductor pairs length ambient grouped temperature basis protection trip maxDrop note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
-  outputs: 'output module contact load area kind qty power voltage powerFactor inrush feed target note'
-    + ' | current rating loading headroom inrushTotal inrushHeadroom status',
-  contacts: 'contact resistive lamp motor coil inrush source |',
-  feeds: 'feed voltage rated diversity target note | connected demand loading spare status',
+  modules: 'module enclosure common outputs width note | current headroom used free status',
+  outputs: 'output module contact load area kind qty power voltage powerFactor efficiency ratedCurrent inrush maxOnB16'
+    + ' feed rail target note | current rating loading headroom inrushTotal inrushHeadroom surge status',
+  contacts: 'contact resistive lamp motor coil dc dcCoil maxVoltage maxDcVoltage inrush source |',
+  feeds: 'feed voltage rated curve diversity target pulseFactor enclosure width note'
+    + ' | connected demand loading spare supplySurge outputSurge inrush status',
   enclosures: 'enclosure height width depth mounting transfer otherLoss ambient maxInside note'
     + ' | loss area rise inside status',
 };
@@ -33,7 +36,8 @@ const UNITS: Readonly<Record<string, string>> = {
   terminalVoltage: 'V',
   usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A',
   inrushTotal: 'A',
-  inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
+  inrushHeadroom: 'A', ratedCurrent: 'A', inputInrush: 'A', inputCurrent: 'A', surge: 'A', supplySurge: 'A',
+  outputSurge: 'A', common: 'A', dc: 'A', dcCoil: 'A', maxVoltage: 'V', maxDcVoltage: 'V', area: 'm²', rise: 'K', inside: '°C',
 };
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
@@ -43,13 +47,16 @@ const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'runs.ambient': 30,
   'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05,
   'conductors.maxTemperature': 70,
-  'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
-  'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
+  'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.target': 0.8,
+  'contacts.maxVoltage': 250, 'feeds.pulseFactor': 1, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
   'enclosures.transfer': 5.5,
 };
 /** Empty without harm to the status. */
 const OPTIONAL = [
-  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.protection',
+  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'outputs.module', 'outputs.rail',
+  'outputs.ratedCurrent', 'outputs.maxOnB16', 'supplies.feed', 'supplies.inputPowerFactor', 'supplies.inputInrush',
+  'supplies.maxOnB16', 'feeds.curve', 'modules.common', 'modules.outputs', 'contacts.dc', 'contacts.maxDcVoltage',
+  'runs.protection',
   'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'enclosures.maxInside',
 ];
 
@@ -110,7 +117,7 @@ describe('every column', () => {
   test('that has a default other than nothing, or a range with a reason, can name its source', () => {
     const silent = [
       'supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis',
-      'outputs.qty', 'outputs.powerFactor', 'types.load',
+      'outputs.qty', 'types.load',
     ];
     for (const name of Object.keys(DEFAULTS).filter((each) => !silent.includes(each))) {
       const [sheet, key] = name.split('.') as [SheetName, string];
