@@ -85,7 +85,9 @@ export function explain(
   const base = { title: spoken.text(column.title), result: resultOf(book, column, sheet, id, spoken) };
   if (column.role === 'computed' && column.total !== undefined) {
     const { of, words, source } = column.total;
-    const members = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
+    const all = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
+    // Of several sheets, those that have no part in it need not be named.
+    const members = all.filter(({ ids }, place) => ids.length > 0 || (place === 0 && all.every((each) => each.ids.length === 0)));
     const rows = members.map(({ from, ids }) => rowCount(from, ids.length, spoken)).join(' + ');
     const missing = book.missing(sheet, id, key);
     return {

@@ -119,7 +119,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   },
   {
     rule: 'output-ac-on-rail', sheet: 'outputs', sheets: ON_RAIL({ kind: 'resistive' }), severity: 'incomplete',
-    key: 'kind', value: 'resistive', inStatus: true,
+    key: 'kind', value: null, inStatus: true,
     message: 'Output Q1: rail L1 gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
     silent: [ON_RAIL({}), ON_RAIL({ kind: 'dcCoil' })],
   },

@@ -93,7 +93,7 @@ export const outputChecks: readonly Check[] = [
   {
     rule: 'output-ac-on-rail', sheet: 'outputs', key: 'kind', severity: 'incomplete', inStatus: true, needs: 'rail',
     find: (row) => row.value('kind') === null || isOnDirect(row) ? undefined : {
-      value: row.value('kind'), limit: null,
+      value: null, limit: null,
       message: row.say(
         '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
         { rail: String(row.own('rail')) }
