@@ -87,7 +87,8 @@ export function explain(
     const { of, words, source } = column.total;
     const all = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
     // Of several sheets, those that have no part in it need not be named.
-    const members = all.filter(({ ids }, place) => ids.length > 0 || (place === 0 && all.every((each) => each.ids.length === 0)));
+    const taking = all.filter(({ ids }) => ids.length > 0);
+    const members = taking.length === 0 ? all.slice(0, 1) : taking;
     const rows = members.map(({ from, ids }) => rowCount(from, ids.length, spoken)).join(' + ');
     const missing = book.missing(sheet, id, key);
     return {

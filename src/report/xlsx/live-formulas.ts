@@ -25,6 +25,7 @@ export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
+  readonly #adding = new Map<SheetName, boolean>();
   #partialBehind: boolean | undefined;
 
   constructor(schedule: LoadSchedule) {
@@ -57,7 +58,8 @@ export class LiveFormulas {
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
-    if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
+    const isStatus = column.role === 'computed' && column.status === true;
+    if (isStatus && (this.#hasPartialBehind || this.#addsPartial(sheet))) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
@@ -71,6 +73,18 @@ export class LiveFormulas {
    */
   get #hasPartialBehind(): boolean {
     return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
+  }
+
+  /** Whether a total of a sheet adds up figures that are partial though they have a value, as input currents are. */
+  #addsPartial(sheet: SheetName): boolean {
+    let adds = this.#adding.get(sheet);
+    if (adds === undefined) {
+      const parts = SCHEMA[sheet].columns.flatMap((column) => column.role === 'computed' ? column.total?.of ?? [] : []);
+      adds = parts.some(({ from, sum }) => sum !== undefined
+        && this.#schedule.rows(from).some(({ id }) => this.#schedule.partialSign(from, id, sum) !== ''));
+      this.#adding.set(sheet, adds);
+    }
+    return adds;
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */
