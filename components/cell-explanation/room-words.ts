@@ -19,13 +19,14 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'run' | 'branch', id: n
 }
 
 /**
- * How many more fit: of its own load on an output; on a supply, run or branch of the type of the device row selected
- * last, else of the type that most of its rows have; for a device row, of its type where it stands. Empty where that is
+ * How many more fit: of its own load on an output; outputs in a module; on a supply, run or branch of the type of the
+ * device row selected last, else of the type that most of its rows have; for a device row, of its type where it stands.
+ * Empty where that is
  * not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {
-  if (sheet === 'outputs') return schedule.room('outputs', id)?.sentence ?? '';
+  if (sheet === 'outputs' || sheet === 'modules') return schedule.room(sheet, id)?.sentence ?? '';
   if (sheet === 'supplies' || sheet === 'runs' || sheet === 'branches') {
     const type = lastType >= 0 ? lastType : commonType(schedule, BY[sheet], id);
     return type < 0 ? '' : schedule.room(sheet, id, type)?.sentence ?? '';

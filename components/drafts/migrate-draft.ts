@@ -1,3 +1,4 @@
+import { moduleNames } from '../../src/exchange/json/version-1-modules.ts';
 import { acceptanceNow, cellNow, isOnlyMeant, keyNow, meantBy } from '../../src/exchange/json/version-1.ts';
 import {
   attachAcceptances, FileRows, History, keepReference, mapReferences, ScheduleDocument, SHEET_NAMES,
@@ -13,7 +14,8 @@ type Change1 = Exclude<Change, { op: 'accept' | 'load' }>
 
 /**
  * Makes a draft of version 2 of one of version 1, action by action, so that each can still be taken back: keys and
- * purposes have their names of now, and what an empty cell meant by itself is entered in the same action.
+ * purposes have their names of now, a module that outputs name has a row, and what an empty cell meant by itself is
+ * entered in the same action.
  * @throws when it is damaged.
  */
 export function fromVersion1(body: DraftBody): DraftBody {
@@ -43,8 +45,24 @@ function wholeChanges(changes: readonly Change1[], document: ScheduleDocument): 
       : Object.entries(meantBy(sheet, cells));
     return entries.map(([key, entry]) => ({ op: 'set', sheet, id, key, value: entry }));
   });
+  const modules = now.some((change) => 'sheet' in change && change.sheet === 'outputs') ? modulesNow(document) : [];
   document.perform(inverse);
-  return [...now, ...meant];
+  return [...now, ...meant, ...modules];
+}
+
+/** A row for each module that outputs name, in place of those of before. */
+function modulesNow(document: ScheduleDocument): Change[] {
+  const rows = modulesOf(document.rows('outputs'));
+  const before = document.rows('modules');
+  if (JSON.stringify(rows) === JSON.stringify(before)) return [];
+  return [
+    ...(before.length === 0 ? [] : [{ op: 'remove' as const, sheet: 'modules' as const, at: 0, count: before.length }]),
+    ...(rows.length === 0 ? [] : [{ op: 'insert' as const, sheet: 'modules' as const, at: 0, rows }]),
+  ];
+}
+
+function modulesOf(outputs: readonly Row[]): Row[] {
+  return moduleNames(outputs.map(({ cells }) => cells)).map((module, id) => ({ id, cells: { module } }));
 }
 
 function changeNow(change: Change1, document: ScheduleDocument): Change[] {
@@ -68,7 +86,8 @@ function changeNow(change: Change1, document: ScheduleDocument): Change[] {
 }
 
 function snapshotNow({ accepted, sheets, ...others }: Snapshot1): Snapshot {
-  const rows = rowsOf((sheet) => (sheets[sheet] as readonly Row[] | undefined ?? []).map((row) => rowNow(sheet, row)));
+  const before = rowsOf((sheet) => (sheets[sheet] as readonly Row[] | undefined ?? []).map((row) => rowNow(sheet, row)));
+  const rows = { ...before, modules: modulesOf(before.outputs) };
   return { ...others, sheets: rows, unattached: attach(accepted, rows) };
 }
 

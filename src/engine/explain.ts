@@ -42,6 +42,7 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   branches: message('{figure} of the bus branch {tag}'),
   runs: message('{figure} of the run {tag}'),
   conductors: message('{figure} of the conductor {tag}'),
+  modules: message('{figure} of the relay module {tag}'),
   outputs: message('{figure} of the relay output {tag}'),
   contacts: message('{figure} of the contact {tag}'),
   feeds: message('{figure} of the feed {tag}'),
@@ -86,7 +87,10 @@ export function explain(
   const base = { title: spoken.text(column.title), result: resultOf(book, column, sheet, id, spoken) };
   if (column.role === 'computed' && column.total !== undefined) {
     const { of, words, source } = column.total;
-    const members = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
+    const all = of.map((each) => ({ ...each, ids: book.members(each.from, each.by, id) }));
+    // Of several sheets, those that have no part in it need not be named.
+    const taking = all.filter(({ ids }) => ids.length > 0);
+    const members = taking.length === 0 ? all.slice(0, 1) : taking;
     const rows = members.map(({ from, ids }) => rowCount(from, ids.length, spoken)).join(' + ');
     const missing = book.missing(sheet, id, key);
     return {

@@ -1,4 +1,4 @@
-import { alternatingCurrent, demandCurrent, drawFromPower, exceeds, roomForMore } from '../electrical/index.ts';
+import { demandCurrent, drawFromPower, exceeds, loadCurrent, roomForMore } from '../electrical/index.ts';
 import { tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import type { Workbook } from './workbook.ts';
@@ -25,6 +25,12 @@ const OF_THIS_LOAD: Sentences = {
   none: message('Room for no more of this load {before}.'),
   one: message('Room for {count} more of this load {before}.'),
   two: message('Room for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.'),
+};
+
+const OF_OUTPUTS: Sentences = {
+  ...OF_THIS_LOAD,
+  none: message('Room for no more outputs {before}.'),
+  one: message('Room for {count} more {count, plural, one {output} other {outputs}} {before}.'),
 };
 
 const OF_TYPE: Sentences = {
@@ -56,8 +62,9 @@ interface Limit {
 }
 
 interface Question {
-  /** The device type of which there may be more; absent for more of an output’s own load. */
+  /** The device type of which there may be more; absent for more of an output’s own load, and of outputs. */
   readonly type?: string;
+  readonly said?: Sentences;
   /** Those that are not known are not reckoned with, apart from the first. */
   readonly limits: readonly Limit[];
   /** The first limit again, as far as the design aims to go. */
@@ -68,12 +75,12 @@ interface Question {
 }
 
 /**
- * How many more of the same an output, a supply, a run or a branch takes, and of its type the place of a device row:
- * `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
+ * How many more of the same an output, a module, a supply, a run or a branch takes, and of its type the place of a device
+ * row: `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
  *
- * @param id row of `outputs`, `supplies`, `runs`, `branches` or `devices`
+ * @param id row of `outputs`, `modules`, `supplies`, `runs`, `branches` or `devices`
  * @param typeId for supplies, runs and branches the device type of which there may be more; an output takes more of its
- *   own load, a device row more of its type
+ *   own load, a module more outputs, a device row more of its type
  * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
  *   and where what one takes or what may be taken is not known
  */
@@ -81,6 +88,7 @@ export function roomIn(
   document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId: number | undefined, words: Words,
 ): Room | undefined {
   const question = sheet === 'outputs' ? ofOutput(book, id)
+    : sheet === 'modules' ? ofModule(book, id)
     : sheet === 'devices' ? ofDevice(document, book, id)
     : typeId === undefined ? undefined
       : sheet === 'supplies' ? ofSupply(document, book, id, typeId)
@@ -91,20 +99,36 @@ export function roomIn(
 
 function ofOutput(book: Workbook, id: number): Question {
   const own = (key: string) => book.number('outputs', id, key);
-  const contact = book.target('outputs', id, 'contact');
-  const steady = {
-    before: message('before the rating'), most: own('rating'), taken: own('current'),
-    each: alternatingCurrent(1, own('power'), own('voltage'), own('powerFactor')) ?? NaN,
-  };
+  const behind = (key: 'contact' | 'module' | 'feed' | 'rail') => book.target('outputs', id, key);
+  const [contact, module, feed, rail] = [behind('contact'), behind('module'), behind('feed'), behind('rail')];
+  const known = (key: string) => Number.isNaN(own(key)) ? null : own(key);
+  const each = loadCurrent(
+    1, known('power'), known('voltage'), known('powerFactor'), known('efficiency'), known('ratedCurrent')) ?? NaN;
+  const steady = { before: message('before the rating'), most: own('rating'), taken: own('current'), each };
   const making = {
     before: message('before the inrush that the contact may make'), most: book.number('contacts', contact, 'inrush'),
     taken: own('inrushTotal'), each: own('inrush'),
   };
   return {
-    limits: [steady, making], isPartial: false,
+    limits: [steady, making, {
+      before: message('before what the common side of its module carries'), most: book.number('modules', module, 'common'),
+      taken: book.number('modules', module, 'current'), each,
+    }, {
+      before: message('before the rating of its feed'), most: book.number('feeds', feed, 'rated'),
+      taken: book.number('feeds', feed, 'demand'), each: each * book.number('feeds', feed, 'diversity'),
+    }, {
+      before: message('before what may be used of its rail'), most: book.number('supplies', rail, 'usable'),
+      taken: book.number('supplies', rail, 'demand'), each,
+    }], isPartial: false,
     target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
     ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not reckoned with.') }),
   };
+}
+
+function ofModule(book: Workbook, id: number): Question {
+  const own = (key: string) => book.number('modules', id, key);
+  const taken = { before: message('before all are used'), most: own('outputs'), taken: own('used'), each: 1 };
+  return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false };
 }
 
 /** What one device of a type takes of a rail [A]. */
@@ -218,13 +242,13 @@ function tightest(limits: readonly Limit[]): Limit {
     (roomBelow(other) ?? Infinity) < (roomBelow(least) ?? Infinity) ? other : least);
 }
 
-function answer({ type, limits, target, isPartial, remark }: Question, words: Words): Room | undefined {
+function answer({ type, said: sentences, limits, target, isPartial, remark }: Question, words: Words): Room | undefined {
   if (!isKnown(limits[0]!) || !isKnown(target)) return undefined;
   const known = limits.filter(isKnown);
   const limit = tightest(known);
   const within = tightest([limit, target]);
   const [count, withinTarget] = [roomBelow(limit), roomBelow(within)];
-  const said = type === undefined ? OF_THIS_LOAD : isPartial ? AT_MOST_OF_TYPE : OF_TYPE;
+  const said = sentences ?? (type === undefined ? OF_THIS_LOAD : isPartial ? AT_MOST_OF_TYPE : OF_TYPE);
   const sentence = words.say(count === null || withinTarget === null ? said.any
     : count === 0 ? said.none
       : within === limit ? said.one : said.two, {

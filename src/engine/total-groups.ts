@@ -8,7 +8,7 @@ import type { SheetColumns } from './sheet-columns.ts';
  * @returns ids of the rows whose total differs from before, or lacks another number of rows.
  */
 export function regroup(
-  { sheet, key, of }: PreparedTotal, document: ScheduleDocument,
+  { sheet, key, of, greatest }: PreparedTotal, document: ScheduleDocument,
   columns: Readonly<Record<SheetName, SheetColumns>>,
 ): number[] {
   const size = document.capacity(sheet);
@@ -24,7 +24,7 @@ export function regroup(
       const target = targets[id]!;
       if (target < 0) continue;
       const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
-      if (value === value) sums[target]! += value;
+      if (value === value) sums[target] = greatest ? Math.max(sums[target]!, value) : sums[target]! + value;
       if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
     }
   }

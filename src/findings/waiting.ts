@@ -10,6 +10,8 @@ export interface WaitingRows {
   readonly by: string;
   /** The cell of `from` without which the input means nothing to a row. */
   readonly filled: string;
+  /** What that cell holds, where only some of its values need the input. */
+  readonly holds?: readonly CellValue[];
   /** What a cell of the row that `filled` names has to hold besides. */
   readonly where?: { readonly sheet: SheetName; readonly key: string; readonly is: CellValue };
 }
@@ -25,6 +27,15 @@ export const ON_A_RETRYING_RAIL: WaitingRows = {
   sheet: 'types', from: 'devices', by: 'type', filled: 'rail',
   where: { sheet: 'supplies', key: 'overload', is: 'retries' },
 };
+/** Outputs that switch a kind of load, and wait for the rating of their contact for it. */
+export const switching = (...holds: string[]): WaitingRows =>
+  ({ sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'kind', holds });
+
+/** Outputs whose contact is to say up to which direct voltage it switches. */
+export const ON_DIRECT_CURRENT = switching('dc', 'dcCoil');
+
+/** Outputs whose contact is to say which inrush it may make. */
+export const WITH_INRUSH: WaitingRows = { sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'inrush' };
 
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
@@ -58,7 +69,7 @@ export class Waiting {
     });
   }
 
-  #count({ sheet, from, by, filled, where }: WaitingRows): Int32Array {
+  #count({ sheet, from, by, filled, holds, where }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
     const targets = this.#book.targets(from, by);
     // What another sheet has to hold may be true of a row that takes its reference over from elsewhere.
@@ -68,7 +79,8 @@ export class Waiting {
         .map(({ id }) => id));
     if (isMeant?.size === 0) return counts;
     for (const { id, cells } of this.#document.rows(from)) {
-      const waits = named === undefined ? (cells[filled] ?? null) !== null : isMeant!.has(named[id]!);
+      const cell = cells[filled] ?? null;
+      const waits = named !== undefined ? isMeant!.has(named[id]!) : holds === undefined ? cell !== null : holds.includes(cell);
       if (targets[id]! >= 0 && waits) counts[targets[id]!]! += 1;
     }
     return counts;

@@ -8,6 +8,7 @@ const COUNTS: Readonly<Record<SheetName, string>> = {
   branches: message('{n, plural, one {# bus branch} other {# bus branches}}'),
   runs: message('{n, plural, one {# run} other {# runs}}'),
   conductors: message('{n, plural, one {# conductor} other {# conductors}}'),
+  modules: message('{n, plural, one {# relay module} other {# relay modules}}'),
   outputs: message('{n, plural, one {# relay output} other {# relay outputs}}'),
   contacts: message('{n, plural, one {# contact} other {# contacts}}'),
   feeds: message('{n, plural, one {# feed} other {# feeds}}'),

@@ -230,11 +230,11 @@ describe('outputs and feeds', () => {
     ['take the rating of the kind', { contact: 'small', kind: 'resistive', power: 920 },
       // 920 W ÷ 230 V = 4 A of 5 A
       { current: 4, rating: 5, loading: 0.8, headroom: 1, inrushTotal: null, inrushHeadroom: null, status: 'ok' }],
-    ['divide by the power factor', { contact: 'small', kind: 'motor', power: 230, powerFactor: 0.5 },
+    ['divide by the power factor', { contact: 'small', kind: 'motor', power: 230, powerFactor: 0.5, efficiency: 1 },
       { current: 2, rating: 2, loading: 1, headroom: 0, status: 'near' }],
-    ['are over above the rating', { contact: 'small', kind: 'lamp', qty: 3, power: 115 },
+    ['are over above the rating', { contact: 'small', kind: 'lamp', qty: 3, power: 115, powerFactor: 1 },
       { current: 1.5, headroom: -0.5, status: 'over' }],
-    ['are over above the making capacity', { contact: 'small', kind: 'lamp', qty: 4, power: 23, inrush: 8 },
+    ['are over above the making capacity', { contact: 'small', kind: 'lamp', qty: 4, power: 23, powerFactor: 1, inrush: 8 },
       { current: 0.4, inrushTotal: 32, inrushHeadroom: -2, status: 'over' }],
     ['are incomplete when the contact has no rating for the kind', { contact: 'small', kind: 'coil', power: 23 },
       { current: 0.1, rating: null, loading: null, status: 'incomplete' }],
@@ -261,7 +261,7 @@ describe('outputs and feeds', () => {
       { connected: 1, status: 'incomplete', partial: { connected: true } }],
     ['are incomplete without a rating', {}, [230], { connected: 1, loading: null, spare: null, status: 'incomplete' }],
   ])('feeds %s', (_name, feed, powers, expected) => {
-    const outputs = powers.map((power) => ({ feed: 'F1', power }));
+    const outputs = powers.map((power) => ({ feed: 'F1', kind: 'resistive', power }));
     expect(recalculate({ sheets: { outputs, feeds: [{ feed: 'F1', ...feed }] } }).feeds[0]).toMatchObject(expected);
   });
 });

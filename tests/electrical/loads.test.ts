@@ -90,13 +90,14 @@ describe('contacts', () => {
     {
       kind: 'resistive', rating: 16,
     }, { kind: 'lamp', rating: 5 }, { kind: 'motor', rating: 3 }, { kind: 'coil', rating: 2 },
+    { kind: 'dc', rating: 8 }, { kind: 'dcCoil', rating: 1 },
   ] as const)('$kind: $rating A', ({ kind, rating }) => {
-    expect(contactRating(kind, 16, 5, 3, 2)).toBe(rating);
+    expect(contactRating(kind, 16, 5, 3, 2, 8, 1)).toBe(rating);
   });
 
   test('what is unknown stays unknown', () => {
-    expect(contactRating(null, 16, 5, 3, 2)).toBeNull();
-    expect(contactRating('motor', 16, 5, null, 2)).toBeNull();
+    expect(contactRating(null, 16, 5, 3, 2, 8, 1)).toBeNull();
+    expect(contactRating('motor', 16, 5, null, 2, 8, 1)).toBeNull();
   });
 
   test('headroom is negative beyond the rating', () => {

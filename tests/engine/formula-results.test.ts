@@ -225,7 +225,7 @@ test('a formula follows every edit on its way, across sheets', () => {
     types: [{ type: 'T', draw: 100 }], supplies: [{ rail: 'L1', rated: 10 }], devices: [
       { ref: 'D1', type: 'T', qty: 5, rail: 'L1' },
     ],
-    outputs: [{ output: 'Q1', power: 230, qty: 1 }],
+    outputs: [{ output: 'Q1', kind: 'resistive', power: 230, qty: 1 }],
   });
   expect(typeFormula(schedule, 'outputs', 0, 'qty', `=ROUNDUP(${reference('devices', 'connected')}*10;0)`))
     .toBeUndefined();

@@ -15,7 +15,7 @@ import { someAction, someContent } from './random-actions.ts';
 import { someWarmEdit, someWarmSchedule } from './random-warmth.ts';
 
 const TOLERANCE = { absolute: 1e-9, relative: 1e-9 };
-const CHECKED = ['devices', 'supplies', 'branches', 'outputs', 'feeds', 'enclosures'] as const;
+const CHECKED = ['devices', 'supplies', 'branches', 'modules', 'outputs', 'feeds', 'enclosures'] as const;
 
 /** Keys whose figures follow from each total, the total itself first; what is partial bears a sign. */
 const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
@@ -25,7 +25,10 @@ const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'supplies.battery': ['batteryNeeded'],
   'branches.cableLength': ['cableLength'],
   'branches.nodes': ['nodes', 'free', 'used'],
-  'feeds.connected': ['connected', 'demand', 'loading', 'spare'],
+  'modules.current': ['current', 'headroom'],
+  'feeds.connected': ['connected', 'demand', 'loading', 'spare', 'inrush'],
+  'feeds.supplySurge': ['supplySurge', 'inrush'],
+  'feeds.outputSurge': ['outputSurge', 'inrush'],
   'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside', 'top'],
   'enclosures.usedWidth': ['usedWidth', 'freeWidth'],
 };
@@ -131,11 +134,19 @@ test.each([
   ['=1/0', 'types', 'draw'], ['=1/0', 'types', 'nodes'], ['=1/0', 'contacts', 'lamp'], ['=1/0', 'contacts', 'inrush'],
   ...(['height', 'width', 'depth', 'transfer', 'otherLoss', 'ambient', 'maxInside'] as const)
     .map((key) => ['=1/0', 'enclosures', key] as const),
+  ...(['inputPowerFactor', 'inputInrush', 'maxOnB16'] as const).map((key) => ['=1/0', 'supplies', key] as const),
+  ...(['efficiency', 'ratedCurrent', 'inrush', 'maxOnB16', 'power'] as const)
+    .map((key) => ['=1/0', 'outputs', key] as const),
+  ['=1/0', 'feeds', 'pulseFactor'], ['=1/0', 'feeds', 'rated'], ['=1/0', 'modules', 'common'],
+  ['=1/0', 'modules', 'outputs'], ['=1/0', 'contacts', 'maxVoltage'],
   ['=1/0', 'supplies', 'lessPerKelvin'], ['=1/0', 'supplies', 'efficiency'], ['=30+7.5', 'enclosures', 'ambient'],
 ] as const)('the formula %s in %s.%s tells on the figures and the status as it does there', (formula, sheet, key) => {
   const sheets = {
     types: [{ type: 'T', power: 12, diversity: 0.5, nodes: 1 }],
-    supplies: [{ rail: 'L1', rated: 10, fuse: 12, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 }],
+    supplies: [{
+      rail: 'L1', rated: 10, fuse: 12, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02, feed: 'F1',
+      inputPowerFactor: 0.9, inputInrush: 20, maxOnB16: 8,
+    }],
     enclosures: [
       {
         enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 10, ambient: 35,
@@ -144,9 +155,14 @@ test.each([
     ],
     branches: [{ branch: 'B1', limit: 32 }],
     devices: [{ type: 'T', qty: 2, rail: 'L1', branch: 'B1' }],
-    contacts: [{ contact: 'K', lamp: 5, inrush: 80 }],
-    outputs: [{ output: 'Q1', contact: 'K', kind: 'lamp', power: 100, inrush: 3, feed: 'F1' }],
-    feeds: [{ feed: 'F1', rated: 10 }],
+    contacts: [{ contact: 'K', lamp: 5, inrush: 80, maxVoltage: 250 }], modules: [{ module: 'M', common: 16, outputs: 8 }],
+    outputs: [
+      {
+        output: 'Q1', module: 'M', contact: 'K', kind: 'lamp', power: 100, inrush: 3, feed: 'F1', voltage: 230,
+        efficiency: 0.9, ratedCurrent: 0.5, maxOnB16: 20,
+      },
+    ],
+    feeds: [{ feed: 'F1', rated: 10, curve: 'B', pulseFactor: 2 }],
   } as const;
   const content = { details: {}, sheets: { ...sheets, [sheet]: [{ ...sheets[sheet][0], [key]: formula }] } };
   const schedule = new LoadSchedule(content);

@@ -6,7 +6,9 @@ const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
 
 function output(cells: Cells, contact: Cells = CONTACT) {
   const schedule =
-    scheduleOf({ contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', ...cells }] });
+    scheduleOf({
+      contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', powerFactor: 1, ...cells }],
+    });
   return schedule.room('outputs', idAt(schedule, 'outputs'));
 }
 

@@ -40,8 +40,8 @@ describe('a sheet in CSV', () => {
 
   it('has the headings of the schema, ends lines in CRLF and quotes where RFC 4180 asks for it', () => {
     const csv = csvOf('contacts', [{ contact: 'say "5 A"', source: 'a,b' }]);
-    expect(csv).toBe('Contact,Resistive (A),Lamp (A),Motor (A),Coil (A),Inrush (A),Source\r\n'
-      + '"say ""5 A""",,,,,,"a,b"\r\n');
+    expect(csv).toBe('Contact,Resistive (A),Lamp (A),Motor (A),Coil (A),DC (A),DC coil (A),Highest voltage (V),Highest DC voltage (V),Inrush (A),Source\r\n'
+      + '"say ""5 A""",,,,,,,,,,"a,b"\r\n');
   });
 
   it('gives no spreadsheet a text to run', () => {

@@ -9,7 +9,17 @@ const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
 });
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
 const FEED = (amps: number, feed: Cells) =>
-  ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', power: 230, qty: amps }] });
+  ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', kind: 'resistive', power: 230, qty: amps }] });
+
+/** A lamp of 1 A and 60 A of inrush, and a supply that takes 230 W, 1 A, and starts with 100 A, on a breaker. */
+const STARTING = (feed: Cells, supply: Cells = {}) => ({
+  feeds: [{ feed: 'F1', rated: 16, curve: 'B', ...feed }],
+  outputs: [{ output: 'Q1', feed: 'F1', kind: 'lamp', power: 230, powerFactor: 1, inrush: 60 }],
+  supplies: [{
+    rail: 'L1', rated: 20, feed: 'F1', efficiency: 1, inputPowerFactor: 1, inputInrush: 100, ...supply,
+  }],
+  devices: [{ ref: 'D1', rail: 'L1', qty: 1, unitDraw: 230_000 / 24 }],
+});
 
 export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
@@ -51,13 +61,13 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
     rule: 'feed-over-rated', sheet: 'feeds', sheets: FEED(13, { rated: 10 }), severity: 'over', key: 'demand',
     value: 13, limit: 10, inStatus: true,
-    message: 'Feed F1 is asked for 13.00 A and is rated 10.00 A: 3.00 A too much. Move outputs to another feed, or lower the diversity if not all are on at once.',
+    message: 'Feed F1 is asked for 13.00 A and is rated 10.00 A: 3.00 A too much. Move outputs or supplies to another feed, or lower the diversity if not all are on at once.',
     silent: [FEED(10, { rated: 10 }), FEED(13, { rated: 10, diversity: 0.75 })],
   },
   {
     rule: 'feed-over-target', sheet: 'feeds', sheets: FEED(9, { rated: 10 }), severity: 'near', key: 'loading',
     value: 0.9, limit: 0.8, inStatus: true,
-    message: 'Feed F1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move outputs to another feed, or lower the diversity if not all are on at once.',
+    message: 'Feed F1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move outputs or supplies to another feed, or lower the diversity if not all are on at once.',
     silent: [FEED(8, { rated: 10 }), FEED(11, { rated: 10 })],
   },
   {
@@ -71,7 +81,17 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
       feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }],
     },
     severity: 'incomplete', key: 'connected', value: 0, inStatus: true,
-    message: 'Feed F1 carries at least 0.00 A: 1 output on it is not wholly known. Complete it to know the rest.',
+    message: 'Feed F1 carries at least 0.00 A: 1 output or supply on it is not wholly known. Complete it to know the rest.',
     silent: [FEED(0, { rated: 10 })],
+  },
+  // By hand: B 16 stands 1.41 × 16 × 3 = 67.68 A; the supply starts with 100 A while 1 A runs. C 16 stands 112.8 A.
+  {
+    rule: 'feed-over-inrush', sheet: 'feeds', sheets: STARTING({}), severity: 'near', key: 'inrush', value: 101,
+    limit: 67.68, inStatus: true,
+    message: 'Feed F1 takes up to 101.00 A when all its supplies start at power return while the rest runs, and its breaker B stands 67.68 A for sure: 33.32 A too much. It may trip. Use a breaker of curve C, which would stand it, where the fault loop allows; else share it over more feeds.',
+    silent: [
+      STARTING({ curve: 'C' }), STARTING({ curve: null }), STARTING({ pulseFactor: 1.5 }), STARTING({}, { feed: null }),
+      STARTING({}, { maxOnB16: 2 }),
+    ],
   },
 ];

@@ -52,7 +52,7 @@ export const PANEL_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-efficiency-missing', sheet: 'supplies', sheets: PANEL({ efficiency: null }), severity: 'incomplete',
     key: 'efficiency', value: null, inStatus: true,
-    message: 'Rail L1 has no efficiency, so how warm its enclosure gets is not known. Enter it as its data sheet gives it.',
+    message: 'Rail L1 has no efficiency, so neither its heat nor what it takes from a feed is known. Enter it as its data sheet gives it.',
     silent: [PANEL({}), PANEL({ efficiency: null, enclosure: null }), PANEL({ efficiency: '=1/0' })],
   },
   {

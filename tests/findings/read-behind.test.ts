@@ -9,7 +9,10 @@ import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
  */
 const SHEETS = {
   types: [{ type: 'T', power: 12, minVoltage: 20 }], supplies: [
-    { rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02 },
+    {
+      rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.02, feed: 'F',
+      inputPowerFactor: 0.9, inputInrush: 60,
+    },
   ],
   branches: [{ branch: 'B1', limit: 40 }], conductors: [{ conductor: 'C', resistance: 12, maxCurrent: 3 }],
   runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 40, protection: 2 }],
@@ -20,8 +23,13 @@ const SHEETS = {
   enclosures: [
     { enclosure: 'E', height: 600, width: 400, depth: 200, mounting: 'wall', ambient: 30, otherLoss: 5, maxInside: 45 },
   ],
-  contacts: [{ contact: 'K', lamp: 5, inrush: 80 }], feeds: [{ feed: 'F', rated: 10 }],
-  outputs: [{ output: 'Q1', contact: 'K', kind: 'lamp', power: 100, inrush: 90, feed: 'F' }],
+  contacts: [{ contact: 'K', lamp: 5, inrush: 80, dc: 5, maxDcVoltage: 30 }],
+  feeds: [{ feed: 'F', rated: 10, curve: 'B' }], modules: [{ module: 'M', common: 0.6, outputs: 8 }],
+  outputs: [
+    { output: 'Q1', module: 'M', contact: 'K', kind: 'lamp', power: 100, powerFactor: 0.9, inrush: 90, feed: 'F' },
+    { output: 'Q2', contact: 'K', kind: 'dc', power: 24, rail: 'L1' },
+    { output: 'Q3', contact: 'K', kind: 'motor', power: 100, feed: 'F' },
+  ],
 } as const;
 
 function anotherValue({ kind, to, tag, choices, max, default: otherwise }: InputColumn): CellValue {

@@ -7,6 +7,12 @@ const ON = (milliamps: number | null, supply: Cells) => ({
   ],
 });
 
+/** A supply of 1 A of demand on a feed with a breaker. */
+const FED = (supply: Cells, feed: Cells = {}) => ({
+  ...ON(1000, { rated: 10, feed: 'F1', efficiency: 0.9, inputPowerFactor: 0.95, inputInrush: 20, ...supply }),
+  feeds: [{ feed: 'F1', rated: 16, curve: 'B', ...feed }],
+});
+
 export const SUPPLY_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(
@@ -49,7 +55,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(
       null, { rated: 10 }
     ), severity: 'incomplete', key: 'demand', value: 0,
-    message: 'Rail L1 carries at least 0.00 A: 1 device row on it is not wholly known. Complete it to know the rest.',
+    message: 'Rail L1 carries at least 0.00 A: 1 row on it is not wholly known. Complete it to know the rest.',
     silent: [ON(0, { rated: 10 })], inStatus: true,
   },
   {
@@ -65,6 +71,18 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     ), severity: 'note', key: 'fuse', value: null,
     message: 'Rail L1 has no fuse entered: its demand is not checked against one. Enter its rating in A.',
     silent: [ON(5000, { rated: 10, fuse: 10 })], inStatus: false,
+  },
+  {
+    rule: 'supply-power-factor-missing', sheet: 'supplies', sheets: FED({ inputPowerFactor: null }),
+    severity: 'incomplete', key: 'inputPowerFactor', value: null, inStatus: true,
+    message: 'Rail L1 has no power factor at its input entered, so what it takes from feed F1 is not known. Enter it, as its data sheet has it at full load.',
+    silent: [FED({}), FED({ inputPowerFactor: null, feed: null })],
+  },
+  {
+    rule: 'supply-input-inrush-missing', sheet: 'supplies', sheets: FED({ inputInrush: null }), severity: 'incomplete',
+    key: 'inputInrush', value: null, inStatus: true,
+    message: 'Rail L1 has no inrush at its input entered, so whether the breaker of feed F1 stands the start of its supplies is not known. Enter the peak current of one unit, or how many of them a breaker B 16 stands.',
+    silent: [FED({}), FED({ inputInrush: null, maxOnB16: 4 }), FED({ inputInrush: null }, { curve: null })],
   },
   {
     rule: 'supply-purposes-mixed', sheet: 'supplies', severity: 'note', key: 'purpose', value: 'lighting, control',

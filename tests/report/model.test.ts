@@ -18,7 +18,7 @@ const texts = (of: Report, name: string, table = 0) =>
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs',
+      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'modules', 'outputs',
       'feeds', 'enclosures', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
@@ -69,7 +69,7 @@ describe('the load table of the demo', () => {
   test('the summary counts every row that has a status', () => {
     expect(texts(report, 'summary').map((cells) => cells.at(-1))).toEqual(
       [
-        'supplies', 'branches', 'runs', 'outputs', 'feeds', 'enclosures',
+        'supplies', 'branches', 'runs', 'modules', 'outputs', 'feeds', 'enclosures',
       ].map((sheet) => String(demo.rows(sheet as 'runs').length)));
   });
 });

@@ -79,7 +79,7 @@ describe('relay contacts of 5 A and 16 A (common practice, no source)', () => {
       contact: '5 A', resistive: 5, lamp: 1, motor: 1, coil: 1, inrush: 30,
     }, { contact: '16 A', resistive: 16, lamp: 6, inrush: 120 },
   ];
-  const output = (cells: Cells) => scheduleOf({ contacts, outputs: [{ output: 'Q1', kind: 'resistive', ...cells }] });
+  const output = (cells: Cells) => scheduleOf({ contacts, outputs: [{ output: 'Q1', kind: 'resistive', powerFactor: 1, efficiency: 1, ...cells }] });
   test.each<[Cells, number | null, string]>([
     // I = P ÷ 230 V; 80 % of 5 A is 4 A
     [{ contact: '5 A', power: 920 }, 4, 'ok'],
@@ -115,7 +115,7 @@ describe('rated diversity factors of IEC 61439 on a feed of circuits of 16 A', (
   )('%d circuits at %d ask for %d A', (circuits, diversity, demand) => {
     const schedule = scheduleOf({
       feeds: [{ feed: 'F1', rated: demand, target: 1, diversity }],
-      outputs: Array.from({ length: circuits }, () => ({ feed: 'F1', power: 16 * 230 })),
+      outputs: Array.from({ length: circuits }, () => ({ feed: 'F1', kind: 'resistive', power: 16 * 230 })),
     });
     expect(valueAt(schedule, 'feeds', 0, 'connected')).toEqual(closeTo(16 * circuits, EXACT));
     expect(valueAt(schedule, 'feeds', 0, 'demand')).toEqual(closeTo(demand, EXACT));
@@ -124,7 +124,7 @@ describe('rated diversity factors of IEC 61439 on a feed of circuits of 16 A', (
 
   test('one output without a power makes the feed partial', () => {
     const schedule = scheduleOf(
-      { feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ feed: 'F1', power: 1150 }, { output: 'Q2', feed: 'F1' }] }
+      { feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ feed: 'F1', kind: 'resistive', power: 1150 }, { output: 'Q2', feed: 'F1' }] }
     );
     expect(
       [

@@ -119,7 +119,7 @@ describe('a total that lacks rows is partial', () => {
       expect(['spare', 'limitDiversity', 'usable', 'rated'].map(sign)).toEqual(['≤', '≤', '', '']);
       expect(findingsAt(schedule, 'supplies').find(({ rule }) => rule === 'supply-demand-partial')?.message)
         .toBe(
-          `Rail L1 carries at least ${amps.toFixed(2)} A: 1 device row on it is not wholly known. Complete it to know the rest.`
+          `Rail L1 carries at least ${amps.toFixed(2)} A: 1 row on it is not wholly known. Complete it to know the rest.`
         );
     });
 

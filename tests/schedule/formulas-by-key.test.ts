@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells, type Content } from '../../src/schedule/index.ts';
-import { idAt, scheduleOf, typeFormula } from '../support/schedules.ts';
+import { idAt, reference, scheduleOf, typeFormula } from '../support/schedules.ts';
 
 const HOSTILE = 'it\'s [a] "tag" @1:2#3 ⟦x⟧';
 const DEVICES: Cells[] = [
@@ -43,7 +43,7 @@ describe('a file names', () => {
       "=[devices.$qty@'L1 002']+[devices.qty$@'L1 002']+[$qty$]+SUM([devices.qty$#2:$qty#4])",
     ],
     ['one corner for both where they are alike', '=SUM($D$2:$D4)', '=SUM([devices.$qty$#2:#4])'],
-    ['figures', '=supplies!W1', '=[supplies.loading@L1]'],
+    ['figures', `=${reference('supplies', 'loading')}`, '=[supplies.loading@L1]'],
     ['nothing in a text', '=IF("D1"="[qty]";1;2)', '=IF("D1"="[qty]";1;2)'],
     ['a missing row as such', '=#REF!+1', '=#REF!+1'],
   ])('%s', (_what, typed, text) => {

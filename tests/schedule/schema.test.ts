@@ -11,17 +11,20 @@ import {
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
   types: 'type description purpose draw power load inrush nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure offAt width standbyHours battery overload note'
-    + ' | usable connected demand loading spare limitDiversity fuseLoading loss batteryNeeded status',
+  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure offAt width standbyHours battery overload'
+    + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand loading spare limitDiversity fuseLoading'
+    + ' loss batteryNeeded inputCurrent surge status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
   runs: 'run rail branch conductor pairs length ambient grouped temperature basis protection trip maxDrop note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
-  outputs: 'output module contact load area kind qty power voltage powerFactor inrush feed target note'
-    + ' | current rating loading headroom inrushTotal inrushHeadroom status',
-  contacts: 'contact resistive lamp motor coil inrush source |',
-  feeds: 'feed voltage rated diversity target note | connected demand loading spare status',
+  modules: 'module enclosure common outputs width note | current headroom used free status',
+  outputs: 'output module contact load area kind qty power voltage powerFactor efficiency ratedCurrent inrush maxOnB16'
+    + ' feed rail target note | current rating loading headroom inrushTotal inrushHeadroom surge status',
+  contacts: 'contact resistive lamp motor coil dc dcCoil maxVoltage maxDcVoltage inrush source |',
+  feeds: 'feed voltage rated curve diversity target pulseFactor enclosure width note'
+    + ' | connected demand loading spare supplySurge outputSurge inrush status',
   enclosures: 'enclosure height width depth mounting transfer topFactor otherLoss ambient maxInside rails railLength reserve note'
     + ' | loss area rise inside top usedWidth freeWidth status',
 };
@@ -34,7 +37,9 @@ const UNITS: Readonly<Record<string, string>> = {
   terminalVoltage: 'V',
   usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A',
   inrushTotal: 'A',
-  inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C', top: '°C', offAt: '°C', usedWidth: 'mm', freeWidth: 'mm', railLength: 'mm',
+  inrushHeadroom: 'A', ratedCurrent: 'A', inputInrush: 'A', inputCurrent: 'A', surge: 'A', supplySurge: 'A',
+  outputSurge: 'A', common: 'A', dc: 'A', dcCoil: 'A', maxVoltage: 'V', maxDcVoltage: 'V',
+  area: 'm²', rise: 'K', inside: '°C', top: '°C', offAt: '°C', usedWidth: 'mm', freeWidth: 'mm', railLength: 'mm',
   standbyHours: 'h', battery: 'Ah', batteryNeeded: 'Ah', maxCable: 'm', cableLength: 'm',
 };
 /** Nobody can know these but the person who enters them. */
@@ -45,15 +50,18 @@ const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'runs.ambient': 30,
   'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05,
   'conductors.maxTemperature': 70,
-  'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
-  'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
+  'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.target': 0.8,
+  'contacts.maxVoltage': 250, 'feeds.pulseFactor': 1, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
   'enclosures.transfer': 5.5, 'enclosures.topFactor': 1.3, 'enclosures.reserve': 0.2,
 };
 /** Empty without harm to the status. */
 const OPTIONAL = [
-  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.protection',
-  'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'types.inrush',
-  'supplies.offAt', 'supplies.width', 'supplies.standbyHours', 'supplies.battery', 'supplies.overload',
+  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'outputs.module', 'outputs.rail',
+  'outputs.ratedCurrent', 'outputs.maxOnB16', 'supplies.feed', 'supplies.inputPowerFactor', 'supplies.inputInrush',
+  'supplies.maxOnB16', 'feeds.curve', 'modules.common', 'modules.outputs', 'contacts.dc', 'contacts.maxDcVoltage',
+  'runs.protection',
+  'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage',
+  'types.inrush', 'supplies.offAt', 'supplies.width', 'supplies.standbyHours', 'supplies.battery', 'supplies.overload',
   'branches.terminators', 'branches.maxCable', 'branches.enclosure', 'branches.width', 'enclosures.rails',
   'enclosures.railLength',
 ];
@@ -94,7 +102,7 @@ describe('every column', () => {
     expect(title).toMatch(/^[A-Z]\S*( \S+)*$/);
     expect(help).toMatch(/^[A-Z].*[.]$/);
     expect(help).not.toMatch(/\n/);
-    expect(key).toMatch(/^[a-z][A-Za-z]*$/);
+    expect(key).toMatch(/^[a-z][A-Za-z]*(?:B16)?$/);
   });
 
   test('that is worked out says how and whence', () => {
@@ -115,7 +123,7 @@ describe('every column', () => {
   test('that has a default other than nothing, or a range with a reason, can name its source', () => {
     const silent = [
       'supplies.units', 'supplies.redundant', 'supplies.derating', 'branches.reserve', 'runs.pairs', 'runs.basis',
-      'outputs.qty', 'outputs.powerFactor', 'types.load',
+      'outputs.qty', 'types.load',
     ];
     for (const name of Object.keys(DEFAULTS).filter((each) => !silent.includes(each))) {
       const [sheet, key] = name.split('.') as [SheetName, string];

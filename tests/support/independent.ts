@@ -1,6 +1,9 @@
 import { measuredSupply } from './independent-measured.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
 import {
+  feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
+} from './independent-outputs.ts';
+import {
   exceeds, hasFault, isGiven, minus, number, over, plus, times, wholePart, type Cell, type InputRow, type Known,
 } from './known-number.ts';
 
@@ -25,34 +28,28 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; batteryNeeded: Known; status: Status;
+  fuseLoading: Known; loss: Known; batteryNeeded: Known; inputCurrent: Known; surge: Known; status: Status;
   partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean };
 }
 export interface BranchFigures {
   nodes: number; free: Known; used: Known; cables: number; cableLength: number; status: Status;
   partial: { nodes: boolean; cableLength: boolean };
 }
-export interface OutputFigures {
-  current: Known; rating: Known; loading: Known; headroom: Known; inrushTotal: Known; inrushHeadroom: Known;
-  status: Status;
-}
-export interface FeedFigures {
-  connected: number; demand: Known; loading: Known; spare: Known; status: Status; partial: { connected: boolean };
-}
 export interface EnclosureFigures {
   supplyLoss: number; loss: Known; area: Known; rise: Known; inside: Known; top: Known;
   usedWidth: number; freeWidth: Known; status: Status; partial: { supplyLoss: boolean; usedWidth: boolean };
 }
 export interface Figures {
-  devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[]; outputs: OutputFigures[];
-  feeds: FeedFigures[]; enclosures: EnclosureFigures[];
+  devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[];
+  modules: (ModuleFigures & { status: Status })[]; outputs: (OutputFigures & { status: Status })[];
+  feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[];
 }
 
 /**
- * Every computed figure of devices, supplies, branches, outputs, feeds and enclosures; those of runs, and the voltage
+ * Every computed figure of devices, supplies, branches, modules, outputs, feeds and enclosures; those of runs, and the voltage
  * of devices on them, are worked out in `independent-runs.ts`.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only
- * @returns one row of figures for each row of the six sheets, in their order
+ * @returns one row of figures for each row of the seven sheets, in their order
  * @throws SyntaxError for a formula that is not plain arithmetic
  */
 export function recalculate(schedule: InputSchedule): Figures {
@@ -78,10 +75,22 @@ export function recalculate(schedule: InputSchedule): Figures {
   });
   const rail = (index: number) => rails[index];
   const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
-  const connected = gather(
-    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw);
-  const demand = gather(
-    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand);
+  const feedOfTag = byTag(sheet('feeds'), 'feed');
+  const outputs = sheet('outputs').map((row) => outputOf(row, {
+    contact: named(contacts, row.contact), feed: named(feedOfTag, row.feed), rail: named(supplyOf, row.rail),
+  }));
+  const isOutputUnsure = sheet('outputs').map((row) => !isGiven(row.voltage)
+    && (doubled('feeds', 'feed', row.feed) || doubled('supplies', 'rail', row.rail)));
+  const outputCurrent = (index: number) => outputs[index]!.figures.current;
+  const outputsBy = (key: string) =>
+    gather(sheet('outputs'), of('outputs', key), outputCurrent, (index) => isOutputUnsure[index]!);
+  const onRail = outputsBy('rail');
+  const withOutputs = (total: (tag: Cell) => Total) => (tag: Cell): Total =>
+    ({ sum: total(tag).sum + onRail(tag).sum, partial: total(tag).partial || onRail(tag).partial });
+  const connected = withOutputs(gather(
+    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw));
+  const demand = withOutputs(gather(
+    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand));
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
@@ -110,6 +119,21 @@ export function recalculate(schedule: InputSchedule): Figures {
     && named(enclosureOf, row.enclosure) !== undefined
     && (supplyLoss(row.enclosure ?? null).partial || doubled('enclosures', 'enclosure', row.enclosure));
 
+  const isFeedUnsure = (row: InputRow) => doubled('feeds', 'feed', row.feed);
+  const inputs = firstOfTag(sheet('supplies'), 'rail', (row, tag) => ({
+    ...inputOf(row, demand(tag).sum, named(feedOfTag, row.feed)), unsure: demand(tag).partial || isFeedUnsure(row),
+  }));
+  const onFeed = outputsBy('feed');
+  const takenFrom = gather(sheet('supplies'), of('supplies', 'feed'),
+    (index) => inputs[index]!.inputCurrent, (index) => inputs[index]!.unsure);
+  const supplySurge = gather(sheet('supplies'), of('supplies', 'feed'),
+    (index) => inputs[index]!.surge, (index) => inputs[index]!.unsure);
+  const isSurgeUnsure = (index: number) => isOutputUnsure[index]! || isFeedUnsure(sheet('outputs')[index]!);
+  const outputSurge = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.figures.surge,
+    isSurgeUnsure, (one, other) => one > other ? one : other);
+  const onModule = outputsBy('module');
+  const usedOf = gather(sheet('outputs'), of('outputs', 'module'), () => 1);
+
   const starting = (tag: Cell): StartingRow[] => sheet('devices').flatMap((row, index) => (
     isGiven(tag) && rails[index] === tag
       ? [{ row, unitDraw: currents[index]!.unitDraw, type: named(types, row.type) }] : []));
@@ -122,9 +146,6 @@ export function recalculate(schedule: InputSchedule): Figures {
   };
   const lengths = gather(sheet('runs'), of('runs', 'branch'), (index) => number(sheet('runs')[index], 'length'));
 
-  const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
-  const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
-
   return {
     devices: sheet('devices').map((_row, index) => {
       const supply = named(supplyOf, rails[index]);
@@ -133,19 +154,24 @@ export function recalculate(schedule: InputSchedule): Figures {
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
         usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), ...standing(row),
-      }), isDoubled('supplies', 'rail')(row) || doubled(
-          'enclosures', 'enclosure', row.enclosure
-        ) || isWarmthPartial(row))),
+        demand: demand(tag), starting: starting(tag), ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
+      }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
+        || isWarmthPartial(row))),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
-    outputs: outputs.map((figures, index) => {
+    modules: firstOfTag(sheet('modules'), 'module', (row, tag) =>
+      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row)
+        || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row))),
+    outputs: outputs.map((each, index) => {
       const row = sheet('outputs')[index]!;
-      return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
+      return judged(each, doubled('contacts', 'contact', row.contact) || isFeedUnsure(row)
+        || doubled('modules', 'module', row.module) || doubled('supplies', 'rail', row.rail) || hasFault(row));
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
-      incompleteIf(feedFigures(row, outputCurrents(tag)), isDoubled('feeds', 'feed')(row))),
+      judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), supplySurge(tag), outputSurge(tag)),
+        isDoubled('feeds', 'feed')(row) || doubled('enclosures', 'enclosure', row.enclosure)
+          || hasFault(row))),
     enclosures: enclosures.map((figures, index) =>
       incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
   };
@@ -248,6 +274,7 @@ interface SupplyTotals extends Standing {
   readonly connected: Total;
   readonly demand: Total;
   readonly starting: readonly StartingRow[];
+  readonly input: ReturnType<typeof inputOf>;
 }
 
 /** Up to here supplies give all that is written on them [°C]: common practice, no source. */
@@ -255,6 +282,7 @@ const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const { usable, isUsablePartial, connected, demand, starting, top, isTopPartial } = totals;
+  const { inputCurrent, surge, isAsked } = totals.input;
   const [target, fuse, offAt] = [number(row, 'target', 0.8), number(row, 'fuse'), number(row, 'offAt')];
   const loading = over(demand.sum, usable);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
@@ -269,13 +297,13 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     spare: minus(times(usable, target), demand.sum),
     limitDiversity: over(times(usable, target), connected.sum),
     fuseLoading: over(demand.sum, fuse),
-    loss: lossOf(row, demand).watts,
+    loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
       exceeds(demand.sum, usable) || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
         || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || measured.near || start.over,
       usable === null || target === null || demand.partial || lacksWarmth || start.isPartial
-        || (needed !== null && battery === null) || hasFault(row),
+        || (needed !== null && battery === null) || isAsked || hasFault(row),
     ),
     partial: {
       usable: isUsablePartial, connected: connected.partial, demand: demand.partial,
@@ -301,45 +329,12 @@ function branchFigures(row: InputRow, nodes: Total, cables: number, lengths: Tot
   };
 }
 
-function outputFigures(row: InputRow, contact: InputRow | undefined): OutputFigures {
-  const qty = number(row, 'qty', 1);
-  const target = number(row, 'target', 0.8);
-  const current =
-    over(times(qty, number(row, 'power')), times(number(row, 'voltage', 230), number(row, 'powerFactor', 1)));
-  const rating = LOAD_KINDS.has(row.kind) ? number(contact, row.kind as string) : null;
-  const loading = over(current, rating);
-  const inrushTotal = times(qty, number(row, 'inrush'));
-  const making = number(contact, 'inrush');
-  return {
-    current, rating, loading, inrushTotal,
-    headroom: minus(rating, current),
-    inrushHeadroom: minus(making, inrushTotal),
-    status: worst(
-      exceeds(current, rating) || exceeds(inrushTotal, making),
-      exceeds(loading, target),
-      current === null || rating === null || target === null || hasFault(row),
-    ),
-  };
+/** Figures with the status that their limits make. */
+function judged<Figures>(
+  { figures, verdict }: { figures: Figures; verdict: readonly [boolean, boolean, boolean] }, isUnsure: boolean,
+): Figures & { status: Status } {
+  return incompleteIf({ ...figures, status: worst(...verdict) }, isUnsure);
 }
-
-function feedFigures(row: InputRow, connected: Total): FeedFigures {
-  const rated = number(row, 'rated');
-  const target = number(row, 'target', 0.8);
-  const demand = times(connected.sum, number(row, 'diversity', 1));
-  const loading = over(demand, rated);
-  return {
-    connected: connected.sum, demand, loading,
-    spare: minus(times(rated, target), demand),
-    status: worst(
-      exceeds(demand, rated),
-      exceeds(loading, target),
-      demand === null || rated === null || target === null || connected.partial || hasFault(row, ['voltage']),
-    ),
-    partial: { connected: connected.partial },
-  };
-}
-
-const LOAD_KINDS: ReadonlySet<Cell> = new Set(['resistive', 'lamp', 'motor', 'coil']);
 
 /** A status that is not worse already becomes incomplete. */
 function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {
@@ -358,6 +353,9 @@ interface Total {
 }
 
 const NOTHING: Total = { sum: 0, partial: false };
+
+const totalOf = (one: Total, other: Total): Total =>
+  ({ sum: one.sum + other.sum, partial: one.partial || other.partial });
 
 /** Rows of a sheet by their tag; of rows that share a tag, the first one is meant. */
 function byTag(rows: readonly InputRow[], key: string): Map<Cell, InputRow> {
@@ -382,7 +380,7 @@ function firstOfTag<T>(rows: readonly InputRow[], key: string, figures: (row: In
  */
 function gather(
   rows: readonly InputRow[], tagOf: (index: number) => Cell, figure: (index: number) => Known,
-  isUnsure: (index: number) => boolean = () => false,
+  isUnsure: (index: number) => boolean = () => false, join = (one: number, other: number) => one + other,
 ): (tag: Cell) => Total {
   const totals = new Map<Cell, { sum: number; partial: boolean }>();
   rows.forEach((_row, index) => {
@@ -392,7 +390,7 @@ function gather(
     if (total === undefined) totals.set(tag, total = { sum: 0, partial: false });
     const value = figure(index);
     if (value === null || isUnsure(index)) total.partial = true;
-    total.sum += value ?? 0;
+    if (value !== null) total.sum = join(total.sum, value);
   });
   return (tag) => totals.get(tag) ?? NOTHING;
 }

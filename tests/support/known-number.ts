@@ -37,6 +37,9 @@ const RANGES: Readonly<Record<string, Range>> = {
   terminators: { min: 0, whole: true }, maxCable: ABOVE_0, length: ABOVE_0,
   measuredCurrent: AT_LEAST_0, measuredVoltage: { min: -1000, max: 1000 },
   currentTolerance: SHARE_ABOVE_0, voltageTolerance: SHARE_ABOVE_0,
+  ratedCurrent: ABOVE_0, maxOnB16: COUNT, inputPowerFactor: SHARE_ABOVE_0, inputInrush: AT_LEAST_0,
+  dc: ABOVE_0, dcCoil: ABOVE_0, maxVoltage: ABOVE_0, maxDcVoltage: ABOVE_0, pulseFactor: { min: 1, max: 20 },
+  common: ABOVE_0, outputs: COUNT,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 
@@ -58,9 +61,9 @@ export function number(row: InputRow | undefined, key: string, ifEmpty: Known = 
 }
 
 /** Whether a formula of a row has no result; what hangs on it is not known. */
-export function hasFault(row: InputRow, beside: readonly string[] = []): boolean {
+export function hasFault(row: InputRow): boolean {
   return Object.keys(RANGES).some((key) =>
-    !beside.includes(key) && typeof row[key] === 'string' && row[key].startsWith('=') && number(row, key) === null);
+    typeof row[key] === 'string' && row[key].startsWith('=') && number(row, key) === null);
 }
 
 function finite(value: number): Known {

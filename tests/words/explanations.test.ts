@@ -90,7 +90,7 @@ describe('an explanation', () => {
     ],
     [
       'de', 'supplies', 'connected',
-      'Anschlussstrom = Summe der Anschlussströme der Gerätezeilen, die sie nennen = 3 Gerätezeilen, davon 1 nicht bekannt = ≥ 1,58\u00a0A',
+      'Anschlussstrom = Summe der Anschlussströme der Gerätezeilen und der Ströme der Relaisausgänge, die sie nennen = 3 Gerätezeilen, davon 1 nicht bekannt = ≥ 1,58\u00a0A',
     ],
     ['fr', 'branches', 'cables', 'Liaisons = nombre de liaisons qui la nomment = 1 liaison = 1'],
   ])('in %s of %s.%s', async (locale, sheet, key, text) => {

@@ -67,6 +67,10 @@ const MORE: readonly Content['sheets'][] = [
       { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
     ],
   },
+  {
+    modules: [{ common: 1 }, { module: 'M', common: 5 }], contacts: [{ contact: 'K', resistive: 5 }],
+    outputs: [{ output: 'Q1', module: 'M', contact: 'K', kind: 'resistive', power: 1, ratedCurrent: '=1/0' }],
+  },
   { conductors: [{ conductor: 'C', resistance: -1 }], contacts: [{ contact: 'K', lamp: -1 }] },
   // Rows that wait for what others tell, and starts of devices without tags.
   {

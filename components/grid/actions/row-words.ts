@@ -41,6 +41,11 @@ export const ROW_ACTIONS: Readonly<Record<SheetName, RowActions>> = {
     deletion: message('Deletion of {n, plural, one {# conductor} other {# conductors}}'),
     deleted: message('{n, plural, one {# conductor} other {# conductors}} deleted.'),
   },
+  modules: {
+    added: message('New relay module'),
+    deletion: message('Deletion of {n, plural, one {# module} other {# modules}}'),
+    deleted: message('{n, plural, one {# module} other {# modules}} deleted.'),
+  },
   outputs: {
     added: message('New relay output'),
     deletion: message('Deletion of {n, plural, one {# output} other {# outputs}}'),

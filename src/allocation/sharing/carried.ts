@@ -14,8 +14,13 @@ export class Carried {
   }
 
   add(rail: number, { amps, purpose }: SupplyDevice): void {
-    this.#amps.set(rail, (this.#amps.get(rail) ?? 0) + (amps?.demand ?? Infinity));
+    this.addAmps(rail, amps?.demand ?? null);
     this.#purposes.set(rail, (this.#purposes.get(rail) ?? new Set()).add(purpose));
+  }
+
+  /** Counts a demand that stays on a supply [A]; `null` where it is not known. */
+  addAmps(rail: number, amps: number | null): void {
+    this.#amps.set(rail, (this.#amps.get(rail) ?? 0) + (amps ?? Infinity));
   }
 
   /** Whether a device may be put on a supply besides: it is for its purpose and voltage, and has room. */

@@ -1,6 +1,6 @@
 import { PURPOSES } from '../../schedule/index.ts';
 import { Carried } from './carried.ts';
-import { keptPlacement, leftOut, shareRow, takenTags } from './device-reader.ts';
+import { keptPlacement, leftOut, numberOf, shareRow, takenTags } from './device-reader.ts';
 import { onFedRuns } from './fed-runs.ts';
 import { furtherRails, readRails, type Rail } from './rails.ts';
 import type {
@@ -29,6 +29,10 @@ export function readSupplies(
   const staying = devices.filter(stays);
   const moving = devices.filter((device) => !stays(device));
   const carried = new Carried(staying);
+  for (const { id } of schedule.rows('outputs')) {
+    const rail = schedule.target('outputs', id, 'rail');
+    if (rail >= 0) carried.addAmps(rail, numberOf(schedule, 'outputs', id, 'current'));
+  }
   const { pinned, left, free } = keepPlaced ? onFedRuns(schedule, rails, moving, staying, carried)
     : { pinned: [], left: [], free: moving };
 

@@ -1,4 +1,7 @@
-import { columnPlace, findColumn, mapLettered, type LetteredCell, type SheetName } from '../../schedule/index.ts';
+import {
+  columnPlace, findColumn, mapLettered, SHEET_NAMES, type LetteredCell, type SheetName,
+} from '../../schedule/index.ts';
+import { moduleNames } from './version-1-modules.ts';
 
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
@@ -31,7 +34,7 @@ const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
 /** What an empty cell meant that has no default of its own any more, or will have another. */
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
   types: { nodes: 1 }, supplies: { peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
-  outputs: { voltage: 230, powerFactor: 1 }, enclosures: { topFactor: 1 },
+  outputs: { voltage: 230, powerFactor: 1, efficiency: 1 }, enclosures: { topFactor: 1 },
 };
 
 /** The purpose `field` as version 1 called it, in the languages in which it was read. */
@@ -43,6 +46,7 @@ export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key
 /** Names that rules of version 1 have now. */
 const RULES: Readonly<Record<string, string>> = {
   'run-over-conductor': 'run-over-carries', 'run-protection-over-conductor': 'run-protection-over-carries',
+  'output-inrush-not-checked': 'output-inrush-missing',
 };
 
 /** Key that a column of now had in version 1; `undefined` where it had no such column. */
@@ -120,13 +124,22 @@ function cornerByKey(sheet: Sheet1, { letters, row, fixedColumn, fixedRow }: Let
 
 /**
  * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose
- * `peripherals` is `field`, and what an empty cell meant by itself is written down.
+ * `peripherals` is `field`, a module that outputs name has a row, and what an empty cell meant by itself is written
+ * down. Sheets that version 1 did not know are kept under another name, as its unknown keys are.
  */
 export function fromVersion1(file: RawObject): RawObject {
-  const sheets = mapObject(file.sheets, (rows, sheet) =>
-    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows));
+  const sheets = withModules(mapObject(file.sheets, (rows, sheet) =>
+    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows), (sheet) =>
+    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet)));
   const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
   return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
+}
+
+/** Sheets with a module for each name of one. */
+function withModules(sheets: unknown): unknown {
+  if (!isObject(sheets) || !Array.isArray(sheets.outputs)) return sheets;
+  const names = moduleNames(sheets.outputs.filter(isObject));
+  return names.length === 0 ? sheets : { ...sheets, modules: names.map((module) => ({ module })) };
 }
 
 function rowNow(sheet: Sheet1, row: unknown): unknown {
@@ -141,9 +154,11 @@ function isObject(value: unknown): value is RawObject {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function mapObject(object: unknown, write: (value: unknown, key: string) => unknown): unknown {
+function mapObject(
+  object: unknown, write: (value: unknown, key: string) => unknown, nameOf: (key: string) => string,
+): unknown {
   if (!isObject(object)) return object;
-  return Object.fromEntries(Object.entries(object).map(([key, value]) => [key, write(value, key)]));
+  return Object.fromEntries(Object.entries(object).map(([key, value]) => [nameOf(key), write(value, key)]));
 }
 
 function mapList(list: unknown, write: (item: unknown) => unknown): unknown {

@@ -58,17 +58,9 @@ function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string
   return row.say(said, values);
 }
 
-/** Inputs that no limit of their row needs, so that its status does not suffer. */
-const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { feeds: ['voltage'] };
-
-/** A formula without a result keeps a check from being made for which somebody typed it, optional or not. */
-function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
-  return BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true };
-}
-
 function formulaFault(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
+    rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete', inStatus: true,
     needs: column.key, only: withFormula(column.key),
     find: (row) => {
       if (!isFormula(row.own(column.key))) return undefined;
@@ -122,7 +114,7 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
 /** Finds a formula that reads a figure which is less than the whole. */
 function formulaPartial(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
+    rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', inStatus: true,
     needs: column.key, only: withFormula(column.key),
     find: (row) => !isFormula(row.own(column.key)) || !row.isPartial(column.key) ? undefined : {
       value: row.number(column.key), limit: null,

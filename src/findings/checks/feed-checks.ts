@@ -1,21 +1,55 @@
-import { amps, message } from '../../words/index.ts';
+import { exceeds, inrushLimit, type BreakerCurve } from '../../electrical/index.ts';
+import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { missingInput, overLimit, overTarget, partialTotal } from './limit-checks.ts';
+import type { RowReader } from '../row-reader.ts';
+import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+
+/** What the breaker of a feed stands with a curve; `null` where its rating or its pulse factor is not known. */
+function standing(row: RowReader, curve: BreakerCurve): number | null {
+  const [rated, pulseFactor] = [row.number('rated'), row.number('pulseFactor')];
+  return rated === null || pulseFactor === null ? null : inrushLimit(rated, curve, pulseFactor);
+}
+
+/**
+ * A breaker of curve C where it would stand the inrush; D is not proposed, as what makers allow on a B 16 says nothing
+ * of it.
+ */
+function remedy(row: RowReader, curve: BreakerCurve, inrush: number): string {
+  return curve === 'B' && !exceeds(inrush, standing(row, 'C') ?? 0)
+    ? row.say('Use a breaker of curve C, which would stand it, where the fault loop allows; else share it over more feeds.')
+    : row.say('Share it over more feeds, let it start one after the other, or limit the inrush.');
+}
 
 /** What mains feeds are held against. */
 export const feedChecks: readonly Check[] = [
   overLimit({
     rule: 'feed-over-rated', sheet: 'feeds', key: 'demand', limit: (row) => row.number('rated'),
     message: message(
-      '{name} is asked for {value} and is rated {limit}: {excess} too much. Move outputs to another feed, or lower the diversity if not all are on at once.'
+      '{name} is asked for {value} and is rated {limit}: {excess} too much. Move outputs or supplies to another feed, or lower the diversity if not all are on at once.'
     ),
   }),
   overTarget({
     rule: 'feed-over-target', sheet: 'feeds', current: 'demand', rating: 'rated',
     message: message(
-      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs to another feed, or lower the diversity if not all are on at once.'
+      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs or supplies to another feed, or lower the diversity if not all are on at once.'
     ),
   }),
+  {
+    rule: 'feed-over-inrush', sheet: 'feeds', key: 'inrush', severity: 'near', inStatus: true, needs: 'curve',
+    find: (row) => {
+      const curve = row.value('curve') as BreakerCurve;
+      const [inrush, limit] = [row.number('inrush'), standing(row, curve)];
+      const [supplies, output] = [row.number('supplySurge'), row.number('outputSurge')];
+      if (inrush === null || limit === null || !exceeds(inrush, limit)) return undefined;
+      return {
+        value: inrush, limit,
+        message: `${row.say('{name} takes up to {inrush} when {first, select, supplies {all its supplies start at power return} other {one of its outputs starts}} while the rest runs, and its breaker {curve} stands {limit} for sure: {excess} too much. It may trip.', {
+          inrush: amps(inrush, limit), limit: roundedDown(amps(limit, inrush)), excess: roundedUp(amps(inrush - limit, 0)),
+          curve, first: (supplies ?? 0) >= (output ?? 0) ? 'supplies' : 'output',
+        })} ${remedy(row, curve, inrush)}`,
+      };
+    },
+  },
   missingInput(
     'feed-rating-missing', 'feeds', 'rated',
     message(
@@ -25,8 +59,15 @@ export const feedChecks: readonly Check[] = [
   partialTotal(
     'feed-current-partial', 'feeds', 'connected',
     message(
-      '{name} carries at least {value}: {missing, plural, one {# output on it is not wholly known. Complete it} other {# outputs on it are not wholly known. Complete them}} to know the rest.'
+      '{name} carries at least {value}: {missing, plural, one {# output or supply on it is not wholly known. Complete it} other {# outputs or supplies on it are not wholly known. Complete them}} to know the rest.'
     ),
     amps
   ),
+  {
+    rule: 'feed-inrush-partial', sheet: 'feeds', key: 'inrush', severity: 'incomplete', inStatus: true, elsewhere: true,
+    needs: 'curve',
+    find: (row) => row.missing('supplySurge') + row.missing('outputSurge') === 0 ? undefined : unknown(row, message(
+      '{name}: the inrush of what hangs on it is not wholly known, so it is at least what is shown. Complete it.'
+    )),
+  },
 ];

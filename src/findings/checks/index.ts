@@ -3,19 +3,21 @@ import type { Check } from '../check.ts';
 import { branchChecks } from './branch-checks.ts';
 import { cellChecks } from './cell-checks.ts';
 import { conductorChecks } from './conductor-checks.ts';
+import { contactChecks } from './contact-checks.ts';
 import { deviceChecks } from './device-checks.ts';
 import { enclosureChecks } from './enclosure-checks.ts';
 import { feedChecks } from './feed-checks.ts';
 import { hiddenCharacterChecks } from './hidden-characters.ts';
 import { measuredChecks } from './measured-checks.ts';
+import { moduleChecks } from './module-checks.ts';
 import { outputChecks } from './output-checks.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
-  ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
+  ...supplyChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks, ...runChecks,
+  ...enclosureChecks, ...deviceChecks, ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

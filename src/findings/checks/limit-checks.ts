@@ -83,14 +83,20 @@ export function missingInput(
   };
 }
 
-/** A check that an input is there for which rows of another sheet wait. */
-export function awaitedInput(rule: string, key: string, rows: WaitingRows, message: string): Check {
+/**
+ * A check that names an input for which other rows wait, once for all of them.
+ * @param message what is said; it is given the number of rows as `waiting`
+ */
+export function awaitedInput(
+  rule: string, key: string, rows: WaitingRows, message: string, values?: MessageValues
+): Check {
   return {
     rule, sheet: rows.sheet, key, severity: 'incomplete',
     find: (row) => {
+      // A formula without a result has a check of its own.
       if (row.value(key) !== null || isFormula(row.own(key))) return undefined;
       const waiting = row.waiting(rows);
-      return waiting === 0 ? undefined : { ...unknown(row, message, { waiting }), waiting };
+      return waiting === 0 ? undefined : { ...unknown(row, message, { ...values, waiting }), waiting };
     },
   };
 }

@@ -1,13 +1,60 @@
-import { message } from '../../words/index.ts';
+import { exceeds, isDirect } from '../../electrical/index.ts';
+import { isFormula, type SheetName } from '../../schedule/index.ts';
+import { message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import type { RowReader } from '../row-reader.ts';
 import { missingInput, notChecked, overLimit, overTarget, unknown } from './limit-checks.ts';
+
+/** A load is taken to be made for a voltage that differs from its own by no more than this; as IEC 60038 has it. */
+const TOLERANCE = 0.1;
+
+const isOnDirect = (row: RowReader) => isDirect(row.value('kind') as string | null);
+
+/** A spare output is entered with a power of 0. */
+const isSpare = (row: RowReader) => row.number('power') === 0 && row.own('ratedCurrent') === null;
+
+/** Highest voltage that the contact switches of this kind of load; `null` where that is not known. */
+const mostVolts = (row: RowReader) => row.numberOf('contact', isOnDirect(row) ? 'maxDcVoltage' : 'maxVoltage');
+
+/** The input without which the current, or whether the contact is made for the voltage, is not known. */
+function missingForCurrent(row: RowReader): string | undefined {
+  const lacks = (key: string) => row.value(key) === null && !isFormula(row.own(key));
+  if (lacks('ratedCurrent')) {
+    if (lacks('power')) return 'power';
+    if (isSpare(row)) return undefined;
+    const factor = row.value('kind') !== 'motor' ? undefined : ['powerFactor', 'efficiency'].find(lacks);
+    if (factor !== undefined) return factor;
+  }
+  return isOnDirect(row) && row.own('rail') === null && lacks('voltage') ? 'voltage' : undefined;
+}
+
+function currentUnknown(rule: string, key: string, said: string): Check {
+  return {
+    rule, sheet: 'outputs', key, severity: 'incomplete', inStatus: true,
+    find: (row) => missingForCurrent(row) === key ? unknown(row, said) : undefined,
+  };
+}
+
+/** Finds a load whose voltage is not that of the rail or the feed behind its contact. */
+function voltageDiffers(key: 'rail' | 'feed', of: SheetName, said: string): Check {
+  return {
+    rule: `output-voltage-not-of-${key}`, sheet: 'outputs', key: 'voltage', severity: 'over', inStatus: true, needs: key,
+    find: (row) => {
+      if (key === 'feed' && (row.own('rail') !== null || isOnDirect(row))) return undefined;
+      const [value, limit] = [row.number('voltage'), row.numberOf(key, 'voltage')];
+      if (value === null || limit === null || !exceeds(Math.abs(value - limit), TOLERANCE * limit)) return undefined;
+      const values = { value: volts(value), limit: volts(limit), tag: String(row.own(key)), sheet: row.titleOf(of) };
+      return { value, limit, message: row.say(said, values) };
+    },
+  };
+}
 
 /** What relay outputs are held against. */
 export const outputChecks: readonly Check[] = [
   overLimit({
     rule: 'output-over-rating', sheet: 'outputs', key: 'current', limit: (row) => row.number('rating'),
     message: message(
-      '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} other {coil}} loads: {excess} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.'
+      '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} coil {coil} dc {DC} other {DC coil}} loads: {excess} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.'
     ),
     values: (row) => ({ kind: String(row.value('kind')) }),
   }),
@@ -17,6 +64,42 @@ export const outputChecks: readonly Check[] = [
       '{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'
     ),
   }),
+  overLimit({
+    rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage',
+    limit: (row) => row.value('kind') === null ? null : mostVolts(row),
+    message: message(
+      '{name} switches {value} and its contact may switch {limit} of such a load: {excess} too much. Use a contact for that voltage, or let it switch a contactor.'
+    ),
+    write: (value, limit) => ({
+      value: volts(value, limit), limit: roundedDown(volts(limit, value)), excess: roundedUp(volts(value - limit, 0)),
+    }),
+  }),
+  voltageDiffers('rail', 'supplies', message(
+    '{name} switches a load of {value} and rail {tag} gives {limit}, more than 10 % apart. Choose a rail of its voltage, or correct the voltage.'
+  )),
+  voltageDiffers('feed', 'feeds', message(
+    '{name} switches a load of {value} and feed {tag} gives {limit}, more than 10 % apart. Choose a feed of its voltage, the rail of a load on direct current, or correct the voltage.'
+  )),
+  {
+    rule: 'output-dc-on-feed', sheet: 'outputs', key: 'feed', severity: 'over', inStatus: true, needs: 'feed',
+    find: (row) => !isOnDirect(row) ? undefined : {
+      value: row.own('feed'), limit: null,
+      message: row.say(
+        '{name} switches a load on direct current and feed {feed} gives alternating current. Choose its rail in place of the feed, or correct the kind.',
+        { feed: String(row.own('feed')) }
+      ),
+    },
+  },
+  {
+    rule: 'output-ac-on-rail', sheet: 'outputs', key: 'kind', severity: 'incomplete', inStatus: true, needs: 'rail',
+    find: (row) => row.value('kind') === null || isOnDirect(row) ? undefined : {
+      value: null, limit: null,
+      message: row.say(
+        '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
+        { rail: String(row.own('rail')) }
+      ),
+    },
+  },
   overTarget({
     rule: 'output-over-target', sheet: 'outputs', current: 'current', rating: 'rating',
     message: message(
@@ -30,48 +113,54 @@ export const outputChecks: readonly Check[] = [
   missingInput(
     'output-kind-missing', 'outputs', 'kind',
     message(
-      '{name} has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor or coil.'
+      '{name} has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor, coil, dc or dcCoil.'
     )
   ),
-  missingInput(
-    'output-power-missing', 'outputs', 'power',
-    message(
-      '{name} has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.'
-    )
-  ),
+  currentUnknown('output-power-missing', 'power', message(
+    '{name} has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.'
+  )),
+  currentUnknown('output-power-factor-missing', 'powerFactor', message(
+    '{name} switches a motor, and its current is not known without its power factor and its efficiency. Enter both, or its rated current from the plate.'
+  )),
+  currentUnknown('output-efficiency-missing', 'efficiency', message(
+    '{name} switches a motor, and its current is not known without its efficiency. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.'
+  )),
+  currentUnknown('output-voltage-missing', 'voltage', message(
+    '{name} switches a load on direct current of unknown voltage. Choose the rail that feeds it, or enter its voltage in V.'
+  )),
   {
-    rule: 'output-rating-missing', sheet: 'outputs', key: 'rating', severity: 'incomplete', inStatus: true,
+    rule: 'output-inrush-missing', sheet: 'outputs', key: 'inrush', severity: 'incomplete', inStatus: true,
     find: (row) => {
-      const [contact, kind] = [row.own('contact'), row.own('kind')];
-      if (row.number('rating') !== null || contact === null || kind === null) return undefined;
+      const kind = row.value('kind');
+      if (row.own('inrush') !== null || isSpare(row) || (kind !== 'lamp' && kind !== 'motor')) return undefined;
       return unknown(row, message(
-        '{name}: the contact {contact} has no rating for {kind, select, resistive {resistive} lamp {lamp} motor {motor} other {coil}} loads. Enter it on the sheet {sheet}, or choose another contact.'
-      ), {
-        contact: String(contact), kind: String(kind), sheet: row.titleOf('contacts'),
-      });
+        '{name} has no inrush entered, and {kind, select, lamp {lamps take} other {motors take}} many times their current at switching on: whether the contact may make it is not known. Enter the peak current of one load in A.'
+      ), { kind });
+    },
+  },
+  {
+    rule: 'output-limit-unknown', sheet: 'outputs', key: 'rating', severity: 'incomplete', inStatus: true, elsewhere: true,
+    find: (row) => {
+      if (row.own('contact') === null || row.own('kind') === null) return undefined;
+      const isMade = row.own('inrush') === null || row.number('inrushHeadroom') !== null;
+      if (row.number('rating') !== null && mostVolts(row) !== null && isMade) return undefined;
+      return unknown(row, message(
+        '{name}: what the contact {contact} bears of this load is not wholly known. Complete it on the sheet {sheet}.'
+      ), { contact: String(row.own('contact')), sheet: row.titleOf('contacts') });
+    },
+  },
+  {
+    rule: 'output-current-unknown', sheet: 'outputs', key: 'current', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => {
+      if (missingForCurrent(row) !== undefined || row.value('kind') === null || isSpare(row)) return undefined;
+      return row.number('current') !== null && row.number('voltage') !== null ? undefined
+        : unknown(row, message('{name}: its current or its voltage is not known. Complete what they follow from.'));
     },
   },
   notChecked(
-    'output-inrush-not-checked', 'outputs', 'inrush',
-    message(
-      '{name} has no inrush entered: whether the contact may make it is not checked. Enter the peak current of one load in A.'
-    ),
-    (row) => row.number('power') !== 0
-  ),
-  {
-    rule: 'output-making-not-checked', sheet: 'outputs', key: 'inrushHeadroom', severity: 'note',
-    find: (row) => row.number('inrushTotal') === null || row.numberOf('contact', 'inrush') !== null ? undefined
-      : unknown(
-        row,
-        message(
-          '{name} has an inrush but its contact has none entered that it may make: it is not checked. Enter it on the sheet {sheet}.'
-        ),
-        { sheet: row.titleOf('contacts') }
-      ),
-  },
-  notChecked(
     'output-feed-not-checked', 'outputs', 'feed',
-    message('{name} has no feed entered: its current counts in none. Choose the feed behind the contact.'),
-    (row) => row.number('power') !== 0
+    message('{name} has no feed entered: its current counts in none. Choose the feed behind the contact, or the rail.'),
+    (row) => !isSpare(row) && row.own('rail') === null
   ),
 ];

@@ -73,8 +73,8 @@ export const warmthChecks: readonly Check[] = [
   }),
   missingInput(
     'supply-efficiency-missing', 'supplies', 'efficiency',
-    message('{name} has no efficiency, so how warm its enclosure gets is not known. Enter it as its data sheet gives it.'),
-    hasEnclosure
+    message('{name} has no efficiency, so neither its heat nor what it takes from a feed is known. Enter it as its data sheet gives it.'),
+    (row) => hasEnclosure(row) || row.value('feed') !== null
   ),
   widthMissing('supply-width-missing', 'supplies', message(
     '{name}: the width of one unit is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'

@@ -58,7 +58,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     { ...statusSection(schedule), pictures: summaryPictures(schedule) },
     findingsSection(schedule), acceptedSection(schedule),
     sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule),
-    sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     devicesPerRail(schedule),
     devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),

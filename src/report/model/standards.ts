@@ -13,6 +13,10 @@ export interface Standard {
  * whose editions the sources of the schema give: hold them against the copy that applies to the job.
  */
 export const STANDARDS: readonly Standard[] = [
+  { number: 'IEC 60034-1', edition: '2022', title: message('Rotating electrical machines: rating and performance') },
+  {
+    number: 'IEC 60050-131', edition: '2002', title: message('International Electrotechnical Vocabulary: circuit theory'),
+  },
   { number: 'IEC 60038', edition: '2009', title: message('IEC standard voltages') },
   { number: 'IEC 60127-2', edition: '2014', title: message('Miniature fuses: cartridge fuse-links') },
   { number: 'IEC 60228', edition: '2004', title: message('Conductors of insulated cables') },

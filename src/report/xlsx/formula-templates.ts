@@ -57,6 +57,22 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
   const choice = (sheet: SheetName, key: string, value: string) =>
     quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
+  const isKind = (kind: string) => `{kind}=${choice('outputs', 'kind', kind)}`;
+  const direct = `OR(${isKind('dc')},${isKind('dcCoil')})`;
+  const spare = 'AND({power}<>"",{power}=0,{ratedCurrent}="")';
+  /** Whether the voltage of a load is more than 10 % from that behind its contact. */
+  const differs = (path: string) =>
+    `IFERROR(IF(OR(${known('voltage', path)}),FALSE(),ABS({voltage}-{${path}})-0.1*{${path}}>${ROUNDING}*{voltage}),FALSE())`;
+  /** What a breaker stands: 1.41 × rating × lower end of its band, as `inrushLimit` has it. */
+  const breaker = (rated: string, curve: string, pulseFactor: string) =>
+    `1.41*{${rated}}*IF({${curve}}="B",3,IF({${curve}}="C",5,10))*{${pulseFactor}}`;
+  /** As `startSurge` has it: by the number on a breaker where there is one, else by the peak. */
+  const surge = (qty: string, running: string, peak: string) => {
+    const isShared = `IFERROR(AND(${[qty, 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor']
+      .map((path) => `{${path}}<>""`).join(',')}),FALSE())`;
+    const shared = `{${qty}}/({maxOnB16}*{feed.rated}/16*IF({feed.curve}="B",1,5/3))*${breaker('feed.rated', 'feed.curve', 'feed.pulseFactor')}`;
+    return `IF({${running}}="","",MAX(0,IF(${isShared},${shared},${peak})-{${running}}))`;
+  };
   const mounted = (ways: readonly string[]) =>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
@@ -77,27 +93,50 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       ], [exceeds('loading', 'target')],
       `OR(${known('usable', 'target')},[demand]>0,AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
-      + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))))`,
+      + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
+      + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
     ),
+    'supplies.surge': surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})'),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
       [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
       ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
       'OR({free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))',
     ),
-    'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
-      (otherwise, kind) =>
-        `IF({kind}=${choice('outputs', 'kind', kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
+    'outputs.voltage': `IF(OR({rail}<>"",${direct}),${ifKnown('rail.voltage')},IFERROR(IF({feed.voltage}="",230,{feed.voltage}),230))`,
+    'outputs.powerFactor': `IF(OR({kind}="",${isKind('motor')}),"",IF(${isKind('lamp')},`
+      + 'IF({power}="","",IF({power}>25,0.9,IF({power}>10,0.7,0.5))),1))',
+    'outputs.efficiency': `IF(OR({kind}="",${isKind('motor')}),"",1)`,
+    'outputs.current': 'IF({qty}="","",IF({ratedCurrent}<>"",{qty}*{ratedCurrent},IF({power}="","",IF({power}=0,0,'
+      + `IF(OR(${known('voltage', 'powerFactor', 'efficiency')}),"",{qty}*{power}/({voltage}*{powerFactor}*{efficiency}))))))`,
+    'outputs.rating': ['resistive', 'lamp', 'motor', 'coil', 'dc', 'dcCoil'].reduce(
+      (otherwise, kind) => `IF(${isKind(kind)},${ifKnown(`contact.${kind}`)},${otherwise})`, '""',
     ),
+    'outputs.surge': surge('qty', 'current', `IF({inrush}<>"",{qty}*{inrush},IF(OR({kind}="",${isKind('lamp')},`
+      + `${isKind('motor')}),NA(),{current}*IF(${isKind('coil')},10,1)))`),
     'outputs.status': status(
       [
         exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`,
+        `IFERROR(IF({kind}="",FALSE(),IF(${direct},${exceeds('voltage', 'contact.maxDcVoltage')},`
+          + `${exceeds('voltage', 'contact.maxVoltage')})),FALSE())`,
+        `IF({rail}="",FALSE(),${differs('rail.voltage')})`,
+        `IF(OR({feed}="",{rail}<>"",${direct}),FALSE(),${differs('feed.voltage')})`, `AND({feed}<>"",${direct})`,
       ], [exceeds('loading', 'target')],
-      `OR(${known('current', 'rating', 'target')})`,
+      `OR(${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
+        + `AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
+        + 'IF({inrush}<>"",{inrushHeadroom}="",'
+        + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),
+    'modules.status': status(
+      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'], 'AND({common}<>"",[current]>0)'
+    ),
+    'feeds.inrush': '{connected}+MAX({supplySurge},{outputSurge})',
     'feeds.status': status(
-      [exceeds('demand', 'rated')], [exceeds('loading', 'target')],
-      `OR(${known('demand', 'rated', 'target')},[connected]>0)`
+      [exceeds('demand', 'rated')], [
+        exceeds('loading', 'target'),
+        `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
+          + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
+      ], `OR(${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
     ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
       + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`

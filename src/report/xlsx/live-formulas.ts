@@ -25,6 +25,7 @@ export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
+  readonly #adding = new Map<SheetName, boolean>();
   #partialBehind: boolean | undefined;
 
   constructor(schedule: LoadSchedule) {
@@ -53,11 +54,14 @@ export class LiveFormulas {
       const parts = total.of.flatMap(({ from, by, sum = by }) => {
         const naming = this.range(from, by);
         if (naming === undefined) return [];
-        return [sum === by ? `COUNTIF(${naming},${tag})` : `SUMIF(${naming},${tag},${this.range(from, sum)})`];
+        if (sum === by) return [`COUNTIF(${naming},${tag})`];
+        const figures = this.range(from, sum);
+        return [total.greatest ? `_xlfn.MAXIFS(${figures},${naming},${tag})` : `SUMIF(${naming},${tag},${figures})`];
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
-    if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
+    const isStatus = column.role === 'computed' && column.status === true;
+    if (isStatus && (this.#hasPartialBehind || this.#addsPartial(sheet))) return undefined;
     if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
@@ -92,6 +96,18 @@ export class LiveFormulas {
     const tag = this.#schedule.rows(sheet)[row]?.cells.enclosure ?? null;
     return tag !== null && this.#schedule.rows('enclosures').some(({ id, cells }) =>
       cells.enclosure === tag && this.#schedule.partialSign('enclosures', id, 'top') !== '');
+  }
+
+  /** Whether a total of a sheet adds up figures that are partial though they have a value, as input currents are. */
+  #addsPartial(sheet: SheetName): boolean {
+    let adds = this.#adding.get(sheet);
+    if (adds === undefined) {
+      const parts = SCHEMA[sheet].columns.flatMap((column) => column.role === 'computed' ? column.total?.of ?? [] : []);
+      adds = parts.some(({ from, sum }) => sum !== undefined
+        && this.#schedule.rows(from).some(({ id }) => this.#schedule.partialSign(from, id, sum) !== ''));
+      this.#adding.set(sheet, adds);
+    }
+    return adds;
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */

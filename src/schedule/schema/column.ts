@@ -2,7 +2,8 @@ import type { SafeSide } from '../../words/index.ts';
 
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
-  'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
+  'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'modules', 'outputs', 'contacts', 'feeds',
+  'enclosures',
 ] as const;
 
 /** Name of a sheet in files, in the order in which the sheets are shown. */
@@ -56,6 +57,8 @@ export interface TotalPart {
 /** A figure gathered from the rows of one or several other sheets that name this row. */
 export interface Total {
   readonly of: readonly TotalPart[];
+  /** The greatest of the figures counts, and not their sum. */
+  readonly greatest?: true;
   /** The rule for a reader: `sum of demand over the device rows that name it`. */
   readonly words: string;
   readonly source: string;

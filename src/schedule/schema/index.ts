@@ -7,6 +7,7 @@ import { contacts } from './contacts.ts';
 import { devices } from './devices.ts';
 import { enclosures } from './enclosures.ts';
 import { feeds } from './feeds.ts';
+import { modules } from './modules.ts';
 import { outputs } from './outputs.ts';
 import { runs } from './runs.ts';
 import { supplies } from './supplies.ts';
@@ -19,7 +20,7 @@ export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
 export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
-  devices, types, supplies, branches, runs, conductors, outputs, contacts, feeds, enclosures,
+  devices, types, supplies, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures,
 };
 
 const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>

@@ -1,5 +1,6 @@
 import {
-  batteryNeeded, deratingAt, limitDiversity, loadingRatio, spareCurrent, supplyLoss, usableCurrent,
+  batteryNeeded, deratingAt, inputCurrent, inrushTotal, limitDiversity, loadingRatio, spareCurrent, startSurge,
+  supplyLoss, usableCurrent, type BreakerCurve,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { CellValue, Sheet } from './column.ts';
@@ -35,6 +36,21 @@ function batteryFor(demand: number | null, hours: number | null, battery: number
 
 const isSlow = (demand: CellValue, battery: CellValue) =>
   typeof demand === 'number' && typeof battery === 'number' && demand <= battery / 20;
+
+/** Loads that a relay switches on the rail have no diversity of their own. */
+const OF_OUTPUTS = { from: 'outputs', by: 'rail', sum: 'current' } as const;
+
+const BY_NUMBER = message(
+  '{units} of the {maxOnB16} that a breaker B 16 stands, as a peak on the breaker {feed.curve} of {feed.rated}, − {inputCurrent}');
+
+/** What the start of its units, the redundant one too, adds to the feed. */
+function surge(
+  units: number | null, inrush: number | null, ...breaker: [
+    number | null, number | null, number | null, BreakerCurve | null, number | null,
+  ]
+): number | null {
+  return startSurge(units, units === null || inrush === null ? null : inrushTotal(units, inrush), ...breaker);
+}
 
 /** The ELV supplies and the rails that they feed. */
 export const supplies: Sheet = {
@@ -130,6 +146,22 @@ export const supplies: Sheet = {
       title: 'On overload', kind: 'choice', choices: ['holds', 'retries'], optional: true,
       help: 'Whether it holds its current on overload, or switches off and tries again and again.',
     },
+    {
+      role: 'input', key: 'feed', rare: true, title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
+      help: 'Protected mains way that feeds it.',
+    },
+    {
+      role: 'input', key: 'inputPowerFactor', rare: true, title: 'Input power factor', kind: 'number', above: 0, max: 1,
+      decimals: 2, optional: true, help: 'Power factor at its input, at full load.',
+    },
+    {
+      role: 'input', key: 'inputInrush', rare: true, title: 'Input inrush', kind: 'number', unit: 'A', min: 0, decimals: 1,
+      optional: true, help: 'Peak current that one unit takes from its feed when the mains return.',
+    },
+    {
+      role: 'input', key: 'maxOnB16', rare: true, title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      help: 'How many units its maker allows on a breaker B 16; it comes before the inrush on the feed.',
+    },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
@@ -148,9 +180,10 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices at once.',
+      help: 'Current of all its devices, and of outputs on it, at once.',
       total: {
-        of: [{ from: 'devices', by: 'rail', sum: 'connected' }], words: 'sum of connected over the device rows that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'connected' }, OF_OUTPUTS],
+        words: 'sum of connected over the device rows, and of current over the relay outputs, that name it',
         source: ARITHMETIC,
       },
     },
@@ -158,7 +191,8 @@ export const supplies: Sheet = {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current expected of it at the same time.',
       total: {
-        of: [{ from: 'devices', by: 'rail', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'demand' }, OF_OUTPUTS],
+        words: 'sum of demand over the device rows, and of current over the relay outputs, that name it',
         source: ARITHMETIC,
       },
     },
@@ -208,6 +242,27 @@ export const supplies: Sheet = {
           ? message('1.25 for ageing × {demand} × {standbyHours}')
           : message('1.25 for ageing × 1.75 for fast discharge × {demand} × {standbyHours}'),
         source: 'BS 5839-1, Annex E, as read in print: 1.25 for ageing, and 1.75 where it is discharged faster than in 20 hours',
+      },
+    },
+    {
+      role: 'computed', key: 'inputCurrent', title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Current that it takes from its feed at this demand.',
+      rule: {
+        of: ['voltage', 'demand', 'efficiency', 'feed.voltage', 'inputPowerFactor'], by: inputCurrent,
+        words: '{voltage} × {demand} ÷ ({efficiency} × {feed.voltage} × {inputPowerFactor})',
+        source: 'P = U × I × λ, IEC 60050-131; input = output ÷ efficiency',
+      },
+    },
+    {
+      role: 'computed', key: 'surge', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      help: 'By how much the start of its units at power return goes beyond their input current.',
+      rule: {
+        of: [
+          'units', 'inputInrush', 'inputCurrent', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor',
+        ], by: surge, takesUnknown: true,
+        words: (_units, _inrush, _current, most, rated, curve) =>
+          most !== null && rated !== null && curve !== null ? BY_NUMBER : '{units} × {inputInrush} − {inputCurrent}',
+        source: 'arithmetic; numbers on a breaker: bands of IEC 60898-1',
       },
     },
     {

@@ -1,0 +1,27 @@
+import { message } from '../../words/index.ts';
+import type { Check } from '../check.ts';
+import { overLimit, unknown } from './limit-checks.ts';
+
+/** What relay modules are held against. */
+export const moduleChecks: readonly Check[] = [
+  overLimit({
+    rule: 'module-over-common', sheet: 'modules', key: 'current', limit: (row) => row.number('common'),
+    message: message(
+      '{name} carries {value} over its common side, which may carry {limit}: {excess} too much. Move outputs to another module, or let some of them switch contactors.'
+    ),
+  }),
+  overLimit({
+    rule: 'module-over-outputs', sheet: 'modules', key: 'used', limit: (row) => row.number('outputs'),
+    message: message(
+      '{name} has {limit} outputs and {value} rows name it: {excess} too many. Move them to another module, or correct their module.'
+    ),
+    write: (value, limit) => ({ value, limit, excess: value - limit }),
+  }),
+  {
+    rule: 'module-current-partial', sheet: 'modules', key: 'current', severity: 'incomplete', inStatus: true,
+    elsewhere: true, needs: 'common',
+    find: (row) => row.missing('current') === 0 ? undefined : unknown(row, message(
+      '{name}: outputs that name it are not wholly known, so it carries at least what is shown. Complete them.'
+    )),
+  },
+];
