@@ -18,7 +18,7 @@ const cores = availableParallelism();
 const inBrowser = {
   testTimeout: 30_000,
   // A busy machine paints late, and a test that passes on the second try tells so in the list.
-  expect: { poll: { timeout: 15_000, interval: 20 } },
+  expect: { poll: { timeout: 15_000 } },
   retry: process.env.CI === undefined ? 0 : 2,
   // The clipboard and the focus are one for all pages.
   fileParallelism: false,
