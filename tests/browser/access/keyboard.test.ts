@@ -8,8 +8,10 @@ afterEach(() => {
   for (const button of document.querySelectorAll('body > button')) button.remove();
 });
 
-/** More presses than any view has stops, in the number that the driver is handed at once: whoever needs more is in a trap. */
-const [MOST_HANDED, AT_ONCE] = [16, 10];
+/** Presses that the driver is handed at once. */
+const AT_ONCE = 10;
+/** With so many times as many presses, more than any view has stops: whoever needs more is in a trap. */
+const MOST_HANDED = 16;
 
 function focused(): Element | null {
   let at = document.activeElement;
