@@ -1,10 +1,12 @@
 import { evaluateArithmetic } from './arithmetic.ts';
 import { independentCarries } from './independent-carries.ts';
+import { measuredRun } from './independent-measured.ts';
 import { recalculate, type InputRow, type InputSchedule } from './independent.ts';
 
 /** What a run may be found to fail; the first four are over its limits, the last two near them. */
 export type RunFault =
-  | 'end voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit';
+  | 'end voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit'
+  | 'measured over' | 'measured near';
 
 export interface RunFigures {
   readonly run: string;
@@ -66,6 +68,14 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     }
     if (number(run.protection, 0) > carries) faults.push('conductor protection');
     if (faultCurrent < number(run.trip, 5) * number(run.protection, 0)) faults.push('short circuit');
+    const current = settled?.current ?? null;
+    const limits = [number(run.protection, Infinity), carries];
+    const measured = measuredRun(run, {
+      nominal: voltage, worked: current, limit: Math.min(...limits, number(supply.rated)), most: Math.min(...limits),
+      needed: neededVolts, drop: settled === null ? null : voltage - settled.endVoltage, rail: supply,
+    });
+    if (measured.over) faults.push('measured over');
+    if (measured.near) faults.push('measured near');
     return {
       run: String(run.run), current: settled?.current ?? null, endVoltage: settled?.endVoltage ?? null,
       faultCurrent, carries, faults,
