@@ -54,7 +54,8 @@ export const enclosures: Sheet = {
       source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
     },
     {
-      role: 'input', key: 'topFactor', rare: true, title: 'Top factor', kind: 'number', min: 1, max: 3, default: 1.3, decimals: 2,
+      role: 'input', key: 'topFactor', rare: true, title: 'Top factor', kind: 'number', min: 1, max: 3, default: 1.3,
+      decimals: 2,
       help: 'Rise at the top, where supplies sit, over the mean rise.',
       source: '1.3 is common practice, no source; the form is that of IEC TR 60890, from memory',
     },
