@@ -26,9 +26,7 @@ const inBrowser = {
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
 /** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
-const parts = [
-  ...walk, 'tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,hostile,languages,panel}*.test.ts',
-];
+const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
 
 const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
@@ -69,11 +67,21 @@ export default defineConfig({
         test: {
           name: 'node',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', 'tests/deep/**'],
+          exclude: ['tests/browser/**', 'tests/deep/**', 'tests/pages/**'],
           testTimeout: 30_000,
           // Left to itself, one core is kept free.
           maxWorkers: cores,
+          // A module is read once in each worker, not once for every file: none keeps what one test could leave behind.
+          pool: 'threads',
+          isolate: false,
           sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'pages', include: ['tests/pages/**/*.test.ts'], testTimeout: 30_000, maxWorkers: cores,
+          sequence: { groupOrder: 1 },
         },
       },
       {
@@ -84,7 +92,7 @@ export default defineConfig({
           ...inBrowser,
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
-          sequence: { groupOrder: 1 },
+          sequence: { groupOrder: 2 },
           // Two side by side, each a browser of its own with its own clipboard and focus.
           browser: {
             enabled: true, headless: true, viewport, provider: chromium, instances: [
@@ -102,7 +110,7 @@ export default defineConfig({
           name: 'firefox',
           include: walk,
           setupFiles: ['tests/browser/engines/ready-firefox.ts'],
-          sequence: { groupOrder: 2 },
+          sequence: { groupOrder: 3 },
           browser: {
             enabled: true, headless: true, viewport, provider: firefox, commands: { nameTestFrame }, instances: [{
               browser: 'firefox',
@@ -118,7 +126,7 @@ export default defineConfig({
           name: 'webkit',
           include: walk,
           globalSetup: ['tests/browser/engines/start-webkit.ts'],
-          sequence: { groupOrder: 3 },
+          sequence: { groupOrder: 4 },
           browser: {
             enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }],
           },
@@ -129,7 +137,7 @@ export default defineConfig({
         // Slow by nature.
         test: {
           name: 'deep', include: ['tests/deep/**/*.test.ts'], testTimeout: 30_000, fileParallelism: false,
-          sequence: { groupOrder: 4 },
+          sequence: { groupOrder: 5 },
         },
       },
     ],

@@ -52,6 +52,8 @@ async function checkBuild() {
   const built = await command('build');
   await command('size');
   if (isDeep) await command('package');
+  // They need no page, and go on where the style check leaves a core.
+  await testStep('tests in Node', 'node');
   return built;
 }
 
@@ -63,6 +65,7 @@ async function checkBuild() {
  * @param {Record<string, string>} [environment]
  */
 function testStep(name, project, environment = {}) {
+  let failed = 0;
   const onLine = (/** @type {string} */ line) => {
     const test = readFlakyLine(line);
     if (test !== undefined) flaky.push(test);
@@ -70,16 +73,16 @@ function testStep(name, project, environment = {}) {
     if (!read) return true;
     counts.passed += read.passed;
     counts.failed += read.failed;
+    failed += read.failed;
     counts.skipped += read.skipped;
     return false;
   };
   const vitest = 'node_modules/vitest/vitest.mjs';
   const run = () => runProgram(process.execPath, [vitest, 'run', '--project', project], { environment, onLine });
-  return step(name, run, () => counts.failed);
+  return step(name, run, () => failed);
 }
 
 if (await step('packages', async () => (await ensurePackages(), true))) {
-  // Each takes one core.
   const [built] = await Promise.all([checkBuild(), checkCode()]);
   /** @type {Record<string, string>} */
   let environment = {};
@@ -87,9 +90,8 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
     environment = { ...await provideBrowser() };
     return true;
   });
-  // Some of the first drive a browser from outside, on pages that are built and served as they are delivered.
   if (built) environment.BUILT_FOLDER = join(projectFolder, 'dist');
-  await testStep('tests in Node', 'node', environment);
+  await testStep('pages as they are delivered', 'pages', environment);
   await testStep('tests in a browser', 'browser', environment);
   if (isDeep) {
     await testStep('deep tests', 'deep', environment);

@@ -41,9 +41,11 @@ process.on('message', ({ changed, tests }: Ask) => {
   void (async () => {
     for (const file of changed) vitest.invalidateFile(file);
     const project = vitest.projects[0]!;
-    const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+    const { testModules: everAsked, unhandledErrors } = await vitest.runTestSpecifications(
       tests.map((file) => project.createSpecification(file)),
     );
+    // Those of earlier runs too, as they were then.
+    const testModules = everAsked.filter(({ moduleId }) => tests.includes(moduleId));
     const answer: Answer = {
       passed: unhandledErrors.length === 0 && testModules.every((module) => module.ok()),
       problem: problemOf(testModules) ?? unhandledErrors.map(String)[0],

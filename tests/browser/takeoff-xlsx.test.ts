@@ -64,7 +64,9 @@ test('what cannot be read is said in words, and neither the schedule nor a list 
     ['bomb.xlsx', bomb, /^bomb\.xlsx was not read.*becomes larger than 64 MB when it is unpacked/],
     ['large.xlsx', new Uint8Array(20 * 1024 * 1024 + 1), /^large\.xlsx was not read.*at most 20 MB is read/],
   ] as const) {
-    await upload(element, name, bytes);
+    // The driver takes ten seconds to hand over the largest.
+    if (bytes.length > 1024 * 1024) dropBytes(element, name, bytes);
+    else await upload(element, name, bytes);
     await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused'), { timeout: 10_000 }).toMatch(words);
   }
   paste(element, 'Device\tRoom\tHow many\nLamp\tJetty\t3\n');

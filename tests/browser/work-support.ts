@@ -14,9 +14,9 @@ export async function openWork(element: LoadScheduleElement, name: keyof typeof 
   await element.updateComplete;
 }
 
-/** Presses a button in the work area that is shown. */
+/** Presses a button in the work area that is shown, once it can be pressed: until then it may be named otherwise. */
 export async function press(element: LoadScheduleElement, selector: string): Promise<void> {
-  await expect.poll(() => part(element, `.work:not([hidden]) ${selector}`)).not.toBeNull();
+  await expect.poll(() => part(element, `.work:not([hidden]) ${selector}`)?.matches(':disabled')).toBe(false);
   await userEvent.click(part(element, `.work:not([hidden]) ${selector}`)!);
   await element.updateComplete;
 }

@@ -39,6 +39,15 @@ describe('a result that the column does not allow is refused with a finding', ()
   });
 });
 
+test.each(['=D1', '=IF(1=1;D1;2)', '=INDEX(D1:D2;1)', '=CHOOSE(1;D1;2)', '=SWITCH(1;1;D1)'])(
+'%s gives nothing where nothing is entered, and not 0', (formula) => {
+  const schedule = scheduleOf({ devices: [{ ref: 'D1' }, { ref: 'D2', qty: 7 }, { ref: 'D3' }] });
+  expect(typeFormula(schedule, 'devices', 2, 'qty', formula)).toBeUndefined();
+  expect(valueAt(schedule, 'devices', 2, 'qty')).toBeNull();
+  enter(schedule, 'devices', 0, { qty: 4 });
+  expect(valueAt(schedule, 'devices', 2, 'qty')).toBe(4);
+});
+
 /** A cell as a formula of its own sheet names it. */
 const addressIn = (sheet: SheetName, key: string, row: number) => reference(sheet, key, row).split('!')[1]!;
 
@@ -154,6 +163,24 @@ describe('loops', () => {
     expect(fault(schedule, 'devices', 0, 'qty')).toContain('Connected of the supply L7');
     enter(schedule, 'devices', 0, { rail: null });
     expect([fault(schedule, 'devices', 0, 'qty'), valueAt(schedule, 'devices', 0, 'qty')]).toEqual([undefined, 0]);
+  });
+
+  test('a reference that closes a circle is found as it is entered, and opens it again', () => {
+    const cabinet = { height: 600, width: 400, depth: 200, mounting: 'free', ambient: 20 };
+    const schedule = scheduleOf({
+      supplies: [{ rail: 'L1', rated: 10, enclosure: 'E2', efficiency: 0.9, fullUpTo: 40, lessPerKelvin: 0.02 }],
+      enclosures: [
+        { enclosure: 'E1', ...cabinet, otherLoss: '=[supplies.usable@L1]' },
+        { enclosure: 'E2', ...cabinet, otherLoss: 0 },
+      ],
+    });
+    const loss = () => [fault(schedule, 'enclosures', 0, 'otherLoss'), valueAt(schedule, 'enclosures', 0, 'otherLoss')];
+    // Nothing warms E2 above its 20 °C, so that the supply gives all of its 10 A.
+    expect(loss()).toEqual([undefined, 10]);
+    enter(schedule, 'supplies', 0, { enclosure: 'E1' });
+    expect(loss()).toEqual([expect.stringMatching(OWN), null]);
+    enter(schedule, 'supplies', 0, { enclosure: 'E2' });
+    expect(loss()).toEqual([undefined, 10]);
   });
 
   test('a formula may read a total that its own cell does not feed, though the columns go round', () => {

@@ -14,6 +14,11 @@ const KILOFOOT_PER_KILOMETRE = 0.3048;
 /** Ohm times circular mil per foot in ohm times metre: Lessons In Electric Circuits, vol. I ch. 12. */
 const OHM_CMIL_PER_FOOT = 1.66243e-9;
 
+test('the resistance of copper by hand: 1 MS/m and 1 mm² make 1 MS × mm² ÷ m, hence 1000 Ω on a kilometre', () => {
+  expect(copperResistance(1, 1)).toBe(1000);
+  expect(copperResistance(0)).toBeNull();
+});
+
 describe('IEC 60228 resistances lie the usual few percent above the geometric copper resistance', () => {
   test.each(Object.entries(IEC_60228.solidOrStranded))('class 1 and 2, %s mm²', (area, ohmPerKm) => {
     const ratio = ohmPerKm / (copperResistance(Number(area)) ?? NaN);

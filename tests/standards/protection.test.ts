@@ -84,6 +84,13 @@ test('quick-acting fuses: 4 × within 300 ms and 10 × within 20 ms, IEC 60127-2
   expect(nodes).toEqual([[4, 0.3], [10, 0.02]]);
 });
 
+// IEC 60898-1, from memory; BS 7671 Table 41.2 is that of 0.4 s.
+test('breakers act at once within 0.1 s, gG fuses within 0.4 s', () => {
+  const times = TRIP_CHARACTERISTICS.filter(({ name }) => !name.startsWith('quick-acting'))
+    .map(({ name, withinSeconds }) => [name, withinSeconds]);
+  expect(times).toEqual([['B', 0.1], ['C', 0.1], ['D', 0.1], ['gG', 0.4]]);
+});
+
 /*
  * Total wire, both conductors [m], over which a breaker was seen to clear on 24 V DC, for 0.75, 1, 1.5 and 2.5 mm²:
  * manual of a power supply, «Output circuit breakers», p. 30. The supply in it gives 10 A for ever and about 50 A for

@@ -99,6 +99,16 @@ describe('an explanation', () => {
   });
 });
 
+test('an input says whether somebody entered it or the column gives it', () => {
+  const schedule = new LoadSchedule({ details: {}, sheets: SHEETS });
+  const said = (key: string, at: number) => {
+    const { words, source } = schedule.explain('supplies', idAt(schedule, 'supplies', at), key)!;
+    return [words, source];
+  };
+  expect(said('units', 0)).toEqual(['entered here', 'the person who entered it']);
+  expect(said('units', 2)[0]).toBe('default, as nothing is entered here');
+});
+
 describe('the room that is left', () => {
   // 165 A less 4 × 12.5 A of inrush, by 12.5 A: 9.
   test.each([

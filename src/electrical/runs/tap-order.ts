@@ -12,7 +12,7 @@ export interface TapOrder {
 /** Sorts taps by distance. One order serves every solution of the same taps. */
 export function tapOrder(taps: readonly Tap[]): TapOrder {
   const places = taps.map((_tap, place) => place)
-    .sort((one, other) => (taps[one]?.distanceMetres ?? 0) - (taps[other]?.distanceMetres ?? 0));
+    .sort((one, other) => taps[one]!.distanceMetres - taps[other]!.distanceMetres);
   const column = (pick: (tap: Tap) => number) =>
     Float64Array.from(places, (place) => pick(taps[place]!));
   return {

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { useSite } from './support/site.ts';
-import { walkThrough } from './support/walk.ts';
+import { useSite } from '../pages/support/site.ts';
+import { walkThrough } from '../pages/support/walk.ts';
 
 const site = useSite();
 
