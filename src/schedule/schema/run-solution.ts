@@ -11,7 +11,7 @@ export const NO_WORKING_VOLTAGE = message('no working voltage');
 /** What is read of the run. */
 const RUN = [
   'rail.voltage', 'rail.rated', 'rail.units', 'rail.peak', 'conductor.resistance', 'carries',
-  'pairs', 'length', 'ambient', 'grouped', 'temperature', 'basis', 'protection', 'trip', 'maxDrop',
+  'pairs', 'length', 'ambient', 'grouped', 'temperature', 'basis', 'way.rated', 'way.trip', 'maxDrop',
 ] as const satisfies Path[];
 
 /** What is read of each device row on it. */
@@ -103,7 +103,7 @@ function limitsOf(run: RunLine, minVolts: number | null): RunLimits {
 }
 
 function protectionOf(run: RunLine): RunProtection | null {
-  const [protectionAmps, trip] = [run.number('protection'), run.number('trip')];
+  const [protectionAmps, trip] = [run.number('way.rated'), run.number('way.trip')];
   if (protectionAmps === null) return null;
   const availableAmps = available(run);
   return { protectionAmps, ...(trip === null ? {} : { trip }), ...(availableAmps === null ? {} : { availableAmps }) };

@@ -1,17 +1,16 @@
-import { carriedCurrent, loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
+import { carriedCurrent, loadingRatio } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { Sheet, Suggestion } from './column.ts';
+import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runSolution } from './run-solution.ts';
 
+const ARITHMETIC = 'arithmetic of the load schedule';
+
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
-const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {way.trip} × {way.rated} into a short circuit at the end';
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
-
-const TRIPS: readonly Suggestion[] = TRIP_CHARACTERISTICS.map(({ name, multiple, withinSeconds, source }) =>
-  ({ value: multiple, label: name, source: `${source}; within ${withinSeconds} s` }));
 
 /** The outgoing field cables. */
 export const runs: Sheet = {
@@ -27,7 +26,13 @@ export const runs: Sheet = {
       help: 'Tag of the cable, as device rows give it.',
     },
     {
-      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.',
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
+      help: 'Supply rail that feeds it; empty: that of its way.',
+      derived: { of: ['way.rail'], by: (rail: string) => rail, words: '{way.rail}', source: ARITHMETIC },
+    },
+    {
+      role: 'input', key: 'way', title: 'Way', kind: 'reference', to: 'ways', optional: true,
+      help: 'Fuse, breaker or channel that protects it; kind and rating, such as B 4, make one.',
     },
     {
       role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches',
@@ -64,22 +69,28 @@ export const runs: Sheet = {
       default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
     },
     {
-      role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
-      decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.',
-    },
-    {
-      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1,
-      suggestions: TRIPS,
-      help: 'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.',
-      source: 'upper end of characteristic B, IEC 60898-1',
-    },
-    {
       role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
       default: 0.05, help: 'Share of the voltage that may be lost on the run.',
       source: '5 % as BS 7671, appendix 12, for uses other than lighting',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices at once.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'connected' }], words: 'sum of connected over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current expected of it at the same time.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current at the start of the run.', whenPartial: '≥',
@@ -148,7 +159,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
       help: 'Longest that the run may be.', whenPartial: '≤',
       solved: {
-        of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'way.trip', 'way.rated'],
         words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
         source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1`,
       },
@@ -157,7 +168,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text',
       help: 'Conductor of highest resistance with which the run does not fail.',
       solved: {
-        of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        of: ['maxDrop', 'rail.voltage', 'minVoltage', 'way.trip', 'way.rated'],
         words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`,
         source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
       },
