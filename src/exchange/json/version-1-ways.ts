@@ -4,8 +4,10 @@ import { nextTags } from '../../schedule/index.ts';
 /** Trip multiple of a run of version 1 whose cell was empty. */
 const USUAL_TRIP = 5;
 
-/** Kinds of ways by the multiples that version 1 had names for. */
-const KINDS = new Map<unknown, WayKind>([[4, 'fast'], [5, 'B'], [7, 'gG'], [10, 'C'], [20, 'D']]);
+/** Kinds of ways by the multiples that version 1 had names for, and by those of breakers on direct current. */
+const KINDS = new Map<unknown, WayKind>([
+  [4, 'fast'], [5, 'B'], [7, 'gG'], [7.5, 'B'], [10, 'C'], [15, 'C'], [20, 'D'], [30, 'D'],
+]);
 
 /** The columns in which version 1 kept the protection of a run, by those of ways. */
 export const OF_WAYS: Readonly<Record<string, string>> = { protection: 'rated', trip: 'trip' };
