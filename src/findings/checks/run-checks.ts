@@ -6,14 +6,14 @@ import type { RowReader } from '../row-reader.ts';
 import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
 
 const underVoltage: Check = {
-  rule: 'run-under-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
+  rule: 'run-under-voltage', sheet: 'runs', key: 'voltageMargin', severity: 'over', inStatus: true,
   find: (row) => {
-    const [end, least] = [row.number('endVoltage'), row.number('minVoltage')];
-    if (end === null || least === null || !exceeds(least, end)) return undefined;
+    const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
+    if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     return {
-      value: end, limit: least,
-      message: `${row.say('{name} ends at {end} and its devices need {least}: {lack} too little.', {
-        end: volts(end, least), least: roundedUp(volts(least, end)), lack: roundedUp(volts(least - end, 0)),
+      value: margin, limit: 0,
+      message: `${row.say('{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place.', {
+        lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)),
       })} ${remedy(row)}`,
     };
   },
@@ -23,6 +23,12 @@ const underVoltage: Check = {
 function remedy(row: RowReader): string {
   const longest = row.number('maxLength');
   const smallest = row.value('smallestConductor');
+  const [current, protection] = [row.number('current'), row.number('protection')];
+  if (current !== null && protection !== null && exceeds(current, protection)) {
+    return row.say('No conductor and no length puts it right: it draws {current} through a protection of {protection}.', {
+      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
+    });
+  }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {

@@ -13,7 +13,7 @@ import { ways } from './ways.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
 export * from './column.ts';
-export { NO_WORKING_VOLTAGE } from './run-solution.ts';
+export { NO_WORKING_VOLTAGE } from './run-circuit.ts';
 export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */

@@ -63,16 +63,16 @@ export const ways: Sheet = {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of everything on its runs at once.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'connected' }], words: 'sum of connected over the runs that name it',
-        source: ARITHMETIC,
+        of: [{ from: 'runs', by: 'way', sum: 'connected' }, { from: 'runs', by: 'way', sum: 'extra' }],
+        words: 'sum of connected and extra over the runs that name it', source: ARITHMETIC,
       },
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current expected of it at the same time.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'demand' }], words: 'sum of demand over the runs that name it',
-        source: ARITHMETIC,
+        of: [{ from: 'runs', by: 'way', sum: 'demand' }, { from: 'runs', by: 'way', sum: 'extra' }],
+        words: 'sum of demand and extra over the runs that name it', source: ARITHMETIC,
       },
     },
     {
