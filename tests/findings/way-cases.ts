@@ -1,8 +1,8 @@
-import type { Cells } from '../../src/schedule/index.ts';
+import type { Cells, Content } from '../../src/schedule/index.ts';
 import type { FindingCase } from './finding-case.ts';
 
 /** Two devices of 1 A on two runs of one way behind a supply that gives 12 A for a moment; others draw besides. */
-const WAY = (way: Cells, supply: Cells = {}, device: Cells = {}, others = 0) => ({
+const WAY = (way: Cells, supply: Cells = {}, device: Cells = {}, others = 0): Content['sheets'] => ({
   supplies: [{ rail: 'L1', rated: 10, peak: 1.2, ...supply }],
   ways: [{ way: 'F1', rail: 'L1', kind: 'fast', rated: 3, ...way }, { way: 'F2', rail: 'L1', kind: 'fast', rated: 1 }],
   runs: [{ run: 'W1', way: 'F1' }, { run: 'W2', way: 'F1' }],
