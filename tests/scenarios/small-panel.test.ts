@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, setCells, SHEET_NAMES, withWays, type SheetName } from '../../src/schedule/index.ts';
+import { ENGLISH } from '../../src/words/index.ts';
 import { readData, rowsOf } from '../data/read-data.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 
@@ -27,22 +28,37 @@ const figure = (sheet: SheetName, tag: string, key: string) => {
 test('has 12 device rows on two supplies, four runs and one enclosure, and takes its lists as they are shipped', () => {
   const rows = SHEET_NAMES.map((sheet) => [sheet, schedule.rows(sheet).length] as const)
     .filter(([sheet, count]) => !isList(sheet) && count > 0);
-  expect(rows).toEqual([['devices', 12], ['supplies', 2], ['runs', 4], ['enclosures', 1]]);
+  expect(rows).toEqual([['devices', 12], ['supplies', 2], ['ways', 4], ['runs', 4], ['enclosures', 1]]);
   for (const [sheet, file] of LISTS) {
     expect(rowsOf(readData(file), sheet)).toEqual(expect.arrayContaining([...sheets[sheet] ?? []]));
   }
 });
 
+test('has its ways by kind and rating typed in the way of each run', () => {
+  const typed = new LoadSchedule({
+    ...read.content, sheets: { ...sheets, ways: [], runs: sheets.runs!.map(({ way: _way, ...run }) => run) },
+  });
+  for (const [at, { kind, rated }] of sheets.ways!.entries()) {
+    const { id } = typed.rows('runs')[at]!;
+    const change = setCells(typed.document, [{ sheet: 'runs', id, key: 'way', value: `${kind} ${rated}` }]);
+    typed.act('Entry', withWays(typed.document, change, ENGLISH));
+  }
+  expect(typed.content().sheets).toEqual(schedule.content().sheets);
+  typed.undo();
+  expect([typed.rows('ways').length, typed.rows('runs')[3]!.cells.way]).toEqual([3, undefined]);
+});
+
 test('needs at most 45 entries beyond its device rows and the lists', () => {
-  const entries = SHEET_NAMES.filter((sheet) => sheet !== 'devices' && !isList(sheet))
+  // The ways come of what is typed in the runs.
+  const entries = SHEET_NAMES.filter((sheet) => sheet !== 'devices' && sheet !== 'ways' && !isList(sheet))
     .flatMap((sheet) => sheets[sheet] ?? []).flatMap((row) => Object.keys(row));
-  // Supplies 2 × 4, runs 4 × 6, enclosure 8. Protection and trip of a run say the rating and the kind of its way.
-  expect(entries.length).toBe(8 + 24 + 8);
+  // Supplies 2 × 4, runs 4 × 5, enclosure 8.
+  expect(entries.length).toBe(8 + 20 + 8);
   expect(entries.length).toBeLessThanOrEqual(45);
   // Nothing but tags, ratings, kinds, conductors, lengths, and the size and place of the enclosure.
   expect([...new Set(entries)].sort()).toEqual([
     'ambient', 'conductor', 'depth', 'efficiency', 'enclosure', 'height', 'length', 'maxInside', 'mounting',
-    'otherLoss', 'protection', 'rail', 'rated', 'run', 'trip', 'width',
+    'otherLoss', 'rail', 'rated', 'run', 'way', 'width',
   ]);
 });
 
@@ -50,7 +66,7 @@ test('is within limits in every row, and nothing that its verdict needs is asked
   const judged = SHEET_NAMES.filter((sheet) => SCHEMA[sheet].columns.some(({ key }) => key === 'status'));
   const statuses = judged.flatMap((sheet) => schedule.rows(sheet)
     .map(({ id, cells }) => [Object.values(cells)[0], schedule.value(sheet, id, 'status')]));
-  expect(statuses).toEqual(['L1', 'P1', 'L1-W1', 'L1-W2', 'P1-W1', 'P1-W2', 'KP-1'].map((tag) => [tag, 'ok']));
+  expect(statuses).toEqual(['L1', 'P1', 'L1-F1', 'L1-F2', 'P1-F1', 'P1-F2', 'L1-W1', 'L1-W2', 'P1-W1', 'P1-W2', 'KP-1'].map((tag) => [tag, 'ok']));
   expect(schedule.findings.filter(({ severity }) => severity !== 'note')).toEqual([]);
 });
 
