@@ -111,11 +111,11 @@ describe('shows what the schedule is for', () => {
     expect(runs.length - faulty.length).toBeGreaterThanOrEqual(20);
   });
 
-  test('a protection that carries what its run draws', () => {
+  test('ways that carry what their runs draw, but for one', () => {
     const runs = recalculateRuns(demo);
-    const overloaded = rows('runs').filter(({ protection }, index) =>
-      typeof protection === 'number' && (runs[index]!.current ?? 0) > protection);
-    expect(overloaded).toEqual([]);
+    const overloaded = rows('ways').filter(({ way, rated }) => rows('runs').reduce((sum, run, index) =>
+      run.way === way ? sum + (runs[index]!.current ?? 0) : sum, 0) > (rated as number));
+    expect(overloaded.map(({ way }) => way)).toEqual(['L2-F5']);
   });
 
   test('one typed formula, in a quantity', () => {

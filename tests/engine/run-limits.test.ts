@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { setCells, type Content } from '../../src/schedule/index.ts';
+import { withWays } from '../support/schedules.ts';
 import { someRunSchedule } from './random-runs.ts';
 
-/** Rules by which a run fails, apart from that its current is above its protection, which no cable cures. */
+/** Rules by which a run fails. */
 const FAILURES = new Set([
   'run-under-voltage', 'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
   'run-may-not-clear',
@@ -109,7 +110,7 @@ describe('by brute force, on random schedules', () => {
 
 describe('what is not known is not held against a run, and the rest is', () => {
   // 10 Ω/km over 50 m: 1 Ω, 24 A into a short circuit without a supply that limits it; by hand.
-  const sheets = (supply: object, run: object): Content['sheets'] => ({
+  const sheets = (supply: object, run: object): Content['sheets'] => withWays({
     supplies: [{ rail: 'A', ...supply }],
     conductors: [
       { conductor: 'thin', resistance: 20, maxCurrent: 4 }, { conductor: 'C', resistance: 10, maxCurrent: 6 },
