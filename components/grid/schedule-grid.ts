@@ -1,6 +1,6 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Change, SheetName } from '../../src/schedule/index.ts';
+import { withWays, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
@@ -123,7 +123,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** The changes that what stands in the open editor would make. */
   changesTyped(): readonly Change[] {
     const plan = this.#view?.typed(false)?.plan;
-    return plan?.kind === 'act' ? plan.changes : [];
+    return plan?.kind === 'act' ? this.#withWays(plan.changes) : [];
   }
 
   /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
@@ -301,9 +301,14 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const selection = this.#view?.selection();
     const keys = plan.select?.keys
       ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
-    this.schedule!.act(plan.label, plan.changes);
+    this.schedule!.act(plan.label, this.#withWays(plan.changes));
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
     if (plan.message !== undefined) this.#say(plan.message, 'info', true);
+  }
+
+  /** `B 4` in the way of a run makes that way. */
+  #withWays(changes: readonly Change[]): readonly Change[] {
+    return this.sheet === 'runs' ? withWays(this.schedule!.document, changes, this.words) : changes;
   }
 
   #say(text: string, tone: 'info' | 'refused' = 'info', undoable = false, details: readonly string[] = []): void {

@@ -18,6 +18,9 @@ export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: '
 /** Runs that are made of a conductor. */
 export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 'conductor', filled: 'conductor' };
 
+/** Ways behind a supply. */
+export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
+
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
   readonly #document: ScheduleDocument;

@@ -11,10 +11,11 @@ import {
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
   types: 'type description purpose draw power load nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure note'
-    + ' | usable connected demand loading spare limitDiversity fuseLoading loss status',
+  supplies: 'rail purpose voltage rated units redundant derating target fuse fuseKind peak efficiency enclosure note'
+    + ' | usable connected demand loading spare limitDiversity fuseLoading leastTrip loss status',
+  ways: 'way rail kind rated trip k2 target enclosure width note | connected demand loading available status',
   branches: 'branch limit reserve terminated note | nodes free used cables status',
-  runs: 'run rail branch conductor pairs length ambient grouped temperature basis protection trip maxDrop note'
+  runs: 'run rail way branch conductor pairs length ambient grouped temperature basis maxDrop note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
   outputs: 'output module contact load area kind qty power voltage powerFactor inrush feed target note'
@@ -26,7 +27,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
 };
 const UNITS: Readonly<Record<string, string>> = {
   distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A',
-  temperature: '°C', protection: 'A',
+  temperature: '°C', available: 'A',
   size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', maxTemperature: '°C', baseTemperature: '°C', inrush: 'A',
   resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
   depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A',
@@ -38,10 +39,10 @@ const UNITS: Readonly<Record<string, string>> = {
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
-  'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
+  'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false, 'ways.target': 0.8,
   'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1,
   'runs.ambient': 30,
-  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05,
+  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.maxDrop': 0.05,
   'conductors.maxTemperature': 70,
   'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
@@ -49,7 +50,7 @@ const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
 };
 /** Empty without harm to the status. */
 const OPTIONAL = [
-  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.protection',
+  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.way', 'supplies.fuseKind', 'ways.enclosure', 'ways.width',
   'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'enclosures.maxInside',
 ];
 
@@ -89,7 +90,7 @@ describe('every column', () => {
     expect(title).toMatch(/^[A-Z]\S*( \S+)*$/);
     expect(help).toMatch(/^[A-Z].*[.]$/);
     expect(help).not.toMatch(/\n/);
-    expect(key).toMatch(/^[a-z][A-Za-z]*$/);
+    expect(key).toMatch(/^[a-z][A-Za-z0-9]*$/);
   });
 
   test('that is worked out says how and whence', () => {

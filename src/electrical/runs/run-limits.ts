@@ -1,3 +1,4 @@
+import { mostProtection } from '../cables/index.ts';
 import { exceeds } from '../limits/index.ts';
 import { faultCurrent, mayNotClear } from '../protection/index.ts';
 import type { TapOrder } from './tap-order.ts';
@@ -7,6 +8,8 @@ import { workingPoint } from './working-point.ts';
 export interface RunProtection {
   /** Rating of the fuse or breaker [A], above 0. */
   readonly protectionAmps: number;
+  /** k2, multiple of the rating at which it acts on overload, above 0; without it 1.45. See `operatingMultiple`. */
+  readonly operatingMultiple?: number;
   /** Multiple of the rating that makes it act at once, 1 or more; without it a short circuit is not checked. */
   readonly trip?: number;
   /** What the supply has for a short circuit [A], 0 or more; without it only the cable limits it. */
@@ -25,7 +28,7 @@ export interface RunLimits {
   /** Share of the supply voltage that may be lost, above 0 to 1. */
   readonly maxDrop?: number;
   readonly protection?: RunProtection;
-  /** What the conductors carry together [A], 0 or more: neither the current nor the protection may be more. */
+  /** What the conductors carry together [A], 0 or more: neither the current may be more, nor the protection than `mostProtection`. */
   readonly carriesAmps?: number;
 }
 
@@ -52,9 +55,13 @@ export function keepsLimits(
   const point = workingPoint(supplyVolts, loopOhmPerMetre, order, volts);
   if (point === null) return false;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
-  const { protectionAmps = Infinity, trip, availableAmps = Infinity, innerOhm = 0 } = protection ?? {};
-  if (exceeds(point.currentAmps, Math.min(protectionAmps, carriesAmps ?? Infinity))) return false;
-  if (protection !== undefined && carriesAmps !== undefined && exceeds(protectionAmps, carriesAmps)) return false;
+  const {
+    protectionAmps = 0, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0,
+  } = protection ?? {};
+  if (carriesAmps !== undefined) {
+    if (exceeds(point.currentAmps, carriesAmps)) return false;
+    if (exceeds(protectionAmps, mostProtection(carriesAmps, operatingMultiple) ?? 0)) return false;
+  }
   if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
   if (trip === undefined) return true;

@@ -1,4 +1,7 @@
-import { columnPlace, findColumn, mapLettered, type LetteredCell, type SheetName } from '../../schedule/index.ts';
+import {
+  columnPlace, findColumn, mapLettered, SHEET_NAMES, type LetteredCell, type SheetName,
+} from '../../schedule/index.ts';
+import { OF_WAYS, runAndWay } from './version-1-ways.ts';
 
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
@@ -37,7 +40,7 @@ const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
 /** The purpose `field` as version 1 called it, in the languages in which it was read. */
 const FIELD = /^\s*(?:peripherals|Peripherie|périphériques)\s*$/i;
 
-/** Key that a column of version 1 has now. */
+/** Key that a column of version 1 has now; protections of runs are moved to ways afterwards. */
 export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key);
 
 /** Names that rules of version 1 have now. */
@@ -51,7 +54,7 @@ export const keyThen = (sheet: string, key: string): string | undefined =>
     : undefined);
 
 /** A text of blanks is read as an empty cell. */
-const isFilled = (value: unknown) =>
+export const isFilled = (value: unknown) =>
   value !== undefined && value !== null && (typeof value !== 'string' || value.trim() !== '');
 
 /** What version 1 meant by the empty cells of a row, where that has to be said now; nothing for a row that is blank. */
@@ -88,7 +91,7 @@ export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
   const isMixed = 'rule' in accepted && accepted.rule === 'supply-purposes-mixed';
   const now = (key: string, value: string) => {
     if (key === 'rule') return RULES[value] ?? value.replace('-points-', '-nodes-');
-    if (key === 'key') return keyNow(value);
+    if (key === 'key') return value === 'protection' ? 'way' : keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };
   const entries: [string, unknown][] = Object.entries(accepted);
@@ -100,36 +103,72 @@ function isSheet1(name: string): name is Sheet1 {
   return Object.hasOwn(COLUMNS, name);
 }
 
-/** A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader. */
-function byKey(formula: string, own: Sheet1): string {
+/**
+ * A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader.
+ * @param protectedRuns numbers of the runs that have a protection, in order: the ways that are made of these.
+ */
+function byKey(formula: string, own: Sheet1, protectedRuns: readonly number[]): string {
   return mapLettered(formula, (part, from, to) => {
     const sheet = from.sheet?.toLowerCase() ?? own;
     if (!isSheet1(sheet) || (to?.sheet !== undefined && to.sheet.toLowerCase() !== sheet)) return part;
-    const corners = [from, ...(to === undefined ? [] : [to])].map((corner) => cornerByKey(sheet, corner));
-    return corners.includes(undefined) ? part : `[${sheet}.${corners.join(':')}]`;
+    const cells = to === undefined ? [from] : [from, to];
+    const keys = cells.map(({ letters }) => columnsOf[sheet][columnPlace(letters)]?.replace('=', ''));
+    if (keys.includes(undefined)) return part;
+    const written = (name: string, keyOf: (key: string) => string, rows: readonly number[]) =>
+      `[${name}.${cells.map((cell, at) => corner(cell, keyOf(keys[at]!), rows[at]!)).join(':')}]`;
+    const rows = cells.map(({ row }) => row);
+    if (sheet !== 'runs' || !keys.some((key) => Object.hasOwn(OF_WAYS, key!))) return written(sheet, keyNow, rows);
+    const places = placesOfWays(rows, protectedRuns);
+    const isOfWays = places !== undefined && keys.every((key) => Object.hasOwn(OF_WAYS, key!));
+    return isOfWays ? written('ways', (key) => OF_WAYS[key]!, places) : '#REF!';
   });
 }
 
-function cornerByKey(sheet: Sheet1, { letters, row, fixedColumn, fixedRow }: LetteredCell): string | undefined {
-  const key = columnsOf[sheet][columnPlace(letters)];
-  if (key === undefined) return undefined;
-  return `${fixedColumn ? '$' : ''}${keyNow(key.replace('=', ''))}${fixedRow ? '$' : ''}#${row}`;
+const corner = ({ fixedColumn, fixedRow }: LetteredCell, key: string, row: number) =>
+  `${fixedColumn ? '$' : ''}${key}${fixedRow ? '$' : ''}#${row}`;
+
+/** Numbers of the ways that are made of a run, or of the first and last protected one of several; none, none. */
+function placesOfWays(rows: readonly number[], protectedRuns: readonly number[]): number[] | undefined {
+  const [first, last] = [Math.min(...rows), Math.max(...rows)];
+  const places = protectedRuns.flatMap((run, place) => (run >= first && run <= last ? [place + 1] : []));
+  return places.length === 0 ? undefined : rows.map((row) => (row === first ? places[0]! : places.at(-1)!));
 }
 
 /**
  * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose
- * `peripherals` is `field`, and what an empty cell meant by itself is written down.
+ * `peripherals` is `field`, a run that has a protection has a way, and what an empty cell meant by itself is written
+ * down. Sheets that version 1 did not know are kept under another name, as its unknown keys are.
  */
 export function fromVersion1(file: RawObject): RawObject {
-  const sheets = mapObject(file.sheets, (rows, sheet) =>
-    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows));
+  const runs = isObject(file.sheets) && Array.isArray(file.sheets.runs) ? file.sheets.runs as unknown[] : [];
+  const protectedRuns = runs.flatMap((run, at) => (isObject(run) && isFilled(run.protection) ? [at + 1] : []));
+  const sheets = withWays(mapObject(file.sheets, (rows, sheet) =>
+    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row, protectedRuns)) : rows), (sheet) =>
+    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet)));
   const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
   return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
 }
 
-function rowNow(sheet: Sheet1, row: unknown): unknown {
+/** Sheets with a way for each run that has a protection. */
+function withWays(sheets: unknown): unknown {
+  if (!isObject(sheets) || !Array.isArray(sheets.runs)) return sheets;
+  const ways: RawObject[] = [];
+  const taken = new Set<unknown>();
+  const runs = (sheets.runs as unknown[]).map((row) => {
+    if (!isObject(row)) return row;
+    const { run, way } = runAndWay(row, taken, isFilled);
+    if (way !== undefined) {
+      ways.push(way);
+      taken.add(way.way);
+    }
+    return run;
+  });
+  return { ...sheets, ...(ways.length === 0 ? {} : { ways }), runs };
+}
+
+function rowNow(sheet: Sheet1, row: unknown, protectedRuns: readonly number[]): unknown {
   if (!isObject(row)) return row;
-  const formulaNow = (text: string) => byKey(text, sheet);
+  const formulaNow = (text: string) => byKey(text, sheet, protectedRuns);
   const cells = Object.fromEntries(Object.entries(row).map(([key, value]) => cellNow(sheet, key, value, formulaNow)));
   return { ...cells, ...meantBy(sheet, cells) };
 }
@@ -139,9 +178,11 @@ function isObject(value: unknown): value is RawObject {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function mapObject(object: unknown, write: (value: unknown, key: string) => unknown): unknown {
+function mapObject(
+  object: unknown, write: (value: unknown, key: string) => unknown, nameOf: (key: string) => string,
+): unknown {
   if (!isObject(object)) return object;
-  return Object.fromEntries(Object.entries(object).map(([key, value]) => [key, write(value, key)]));
+  return Object.fromEntries(Object.entries(object).map(([key, value]) => [nameOf(key), write(value, key)]));
 }
 
 function mapList(list: unknown, write: (item: unknown) => unknown): unknown {

@@ -137,6 +137,8 @@ function partialBehind(sheet: SheetName, key: string, args: readonly Argument[])
   const behind = args.filter(({ by }) => by !== undefined);
   return {
     rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true,
+    // What a rail lacks is told there, and not at each way and run behind it.
+    ...(key === 'available' || key === 'faultCurrent' ? { elsewhere: true as const } : {}),
     find: (row) => {
       if (!row.isPartial(key)) return undefined;
       const source = behind.map((arg) => row.partialBehind(arg)).find((each) => each !== undefined);

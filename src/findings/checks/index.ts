@@ -12,9 +12,10 @@ import { outputChecks } from './output-checks.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
+import { wayChecks } from './way-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
+  ...supplyChecks, ...wayChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
   ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

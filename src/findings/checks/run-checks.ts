@@ -1,4 +1,4 @@
-import { exceeds } from '../../electrical/index.ts';
+import { exceeds, mostProtection } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -53,21 +53,48 @@ const collapses: Check = {
   },
 };
 
+/** What makes the way of a run act at once [A], and the current of a short circuit at its far end, where it is less. */
+function tooLittle(row: RowReader): { fault: number; needed: number; isCable: boolean } | undefined {
+  const [rated, trip] = [row.numberOf('way', 'rated'), row.numberOf('way', 'trip')];
+  const [fault, available] = [row.number('faultCurrent'), row.numberOf('way', 'available')];
+  if (fault === null || available === null || rated === null || trip === null) return undefined;
+  const needed = rated * trip;
+  return exceeds(needed, fault) ? { fault, needed, isCable: !exceeds(needed, available) } : undefined;
+}
+
 const mayNotClear: Check = {
   rule: 'run-may-not-clear', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true,
   find: (row) => {
-    const [fault, trip, protection] = [row.number('faultCurrent'), row.number('trip'), row.number('protection')];
-    if (fault === null || trip === null || protection === null || !exceeds(trip * protection, fault)) return undefined;
+    const found = tooLittle(row);
+    if (found?.isCable !== true) return undefined;
+    const { fault, needed } = found;
     return {
-      value: fault, limit: trip * protection,
-      message: row.say('{name}: a short circuit at its far end draws {fault}, and the protection of {protection} needs {needed} ({trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.', {
-        fault: amps(
-          fault, trip * protection
-        ), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
+      value: fault, limit: needed,
+      message: row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.', {
+        fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf('way', 'rated')!),
+        needed: roundedUp(amps(needed, fault)), trip: row.numberOf('way', 'trip')!,
       }),
     };
   },
 };
+
+/** Told once, at the way or at its supply. */
+const wayMayNotAct: Check = {
+  rule: 'run-way-may-not-act', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true, elsewhere: true,
+  find: (row) => {
+    const found = tooLittle(row);
+    return found?.isCable !== false ? undefined : {
+      value: found.fault, limit: found.needed,
+      message: row.say('{name}: its way may never act on a short circuit, as the supply has too little left for it.'),
+    };
+  },
+};
+
+/** The way of a run, where it does not protect the cable: rating, what the cable carries, k2. */
+function beyondCable(row: RowReader): { rated: number; carries: number; k2: number | null } | undefined {
+  const [rated, carries] = [row.numberOf('way', 'rated'), row.number('carries')];
+  return rated === null || carries === null ? undefined : { rated, carries, k2: row.numberOf('way', 'k2') };
+}
 
 const partial: Check = {
   rule: 'run-current-partial', sheet: 'runs', key: 'current', severity: 'incomplete', inStatus: true,
@@ -89,8 +116,8 @@ function unknownBehind(
 ): Check {
   return {
     rule, sheet: 'runs', key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.own(key) === null || row.numberOf(key, of) !== null ? undefined
-      : { value: row.own(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
+    find: (row) => row.value(key) === null || row.numberOf(key, of) !== null ? undefined
+      : { value: row.value(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
   };
 }
 
@@ -105,24 +132,33 @@ export const runChecks: readonly Check[] = [
     ),
   }),
   {
-    rule: 'run-protection-over-carries', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
+    rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
     find: (row) => {
-      const [protection, most] = [row.number('protection'), row.number('carries')];
-      if (protection === null || most === null || !exceeds(protection, most)) return undefined;
+      const found = beyondCable(row);
+      if (found === undefined || !exceeds(found.rated, found.carries)) return undefined;
+      const { rated, carries } = found;
       return {
-        value: protection, limit: most,
-        message: row.say('{name} is protected by {protection} and its cable may carry {most} where it lies: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
-          protection: amps(protection, most), most: roundedDown(amps(most, protection)),
+        value: rated, limit: carries,
+        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a smaller way or a thicker conductor.', {
+          rated: amps(rated, carries), most: roundedDown(amps(carries, rated)),
         }),
       };
     },
   },
-  overLimit({
-    rule: 'run-over-protection', sheet: 'runs', key: 'current', limit: (row) => row.number('protection'),
-    message: message(
-      '{name} carries {value} through a protection of {limit}: {excess} too much. Share the load over more runs, or use a larger protection if the conductor carries it.'
-    ),
-  }),
+  {
+    rule: 'run-protection-acts-late', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
+    find: (row) => {
+      const { rated, carries, k2 } = beyondCable(row) ?? { rated: 0, carries: 0, k2: null };
+      const most = k2 === null ? null : mostProtection(carries, k2);
+      if (most === null || exceeds(rated, carries) || !exceeds(rated, most)) return undefined;
+      return {
+        value: rated, limit: most,
+        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a thicker conductor.', {
+          rated: amps(rated, most), k2: k2!, carries: roundedDown(amps(carries)), most: roundedDown(amps(most, rated)),
+        }),
+      };
+    },
+  },
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
     find: (row) => {
@@ -137,6 +173,7 @@ export const runChecks: readonly Check[] = [
     },
   },
   mayNotClear,
+  wayMayNotAct,
   partial,
   missingInput(
     'run-rail-missing', 'runs', 'rail',
@@ -161,23 +198,31 @@ export const runChecks: readonly Check[] = [
     )
   ),
   {
-    rule: 'run-short-circuit-unknown', sheet: 'runs', key: 'faultCurrent', severity: 'incomplete', inStatus: true,
+    rule: 'run-way-unknown', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
-      const isKnown = row.number('faultCurrent') !== null || row.number('protection') === null;
-      const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'resistance') !== null;
-      if (isKnown || !cableIsKnown || row.numberOf('rail', 'rated') !== null) return undefined;
-      if (row.numberOf('rail', 'voltage') === null) return undefined;
-      return unknown(row, message(
-        '{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.'
-      ), {
-        sheet: row.titleOf('supplies'),
-      });
+      const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf('way', key) !== null);
+      return isKnown || !row.names('way') ? undefined : unknown(row, message(
+        '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
+      ));
+    },
+  },
+  {
+    rule: 'run-way-on-other-rail', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true,
+    find: (row) => {
+      const [own, other] = [row.own('rail'), row.valueOf('way', 'rail')];
+      if (own === null || other === null || own === other) return undefined;
+      return {
+        value: other, limit: own,
+        message: row.say('{name} is on rail {rail} but its way {way} hangs on rail {other}. Empty the rail of the run, which then is that of its way, or choose a way behind {rail}.', {
+          rail: String(own), way: String(row.own('way')), other: String(other),
+        }),
+      };
     },
   },
   notChecked(
-    'run-protection-not-checked', 'runs', 'protection',
+    'run-protection-not-checked', 'runs', 'way',
     message(
-      '{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.'
+      '{name} has no way: neither overload nor a short circuit at its end is checked. Choose the way that protects it, or type kind and rating, such as B 4.'
     )
   ),
   {

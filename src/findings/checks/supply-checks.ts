@@ -1,6 +1,16 @@
-import { amps, degrees, message, roundedDown } from '../../words/index.ts';
+import { exceeds, outputLimit } from '../../electrical/index.ts';
+import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import type { RowReader } from '../row-reader.ts';
+import { BEHIND_IT } from '../waiting.ts';
 import { missingInput, notChecked, overLimit, overTarget, partialTotal } from './limit-checks.ts';
+
+/** What the units that count give before they limit [A]. */
+function mostGiven(row: RowReader): number | null {
+  const [rated, units, peak] = [row.number('rated'), row.number('units'), row.number('peak')];
+  if (rated === null || units === null || peak === null) return null;
+  return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
+}
 
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
@@ -22,6 +32,35 @@ export const supplyChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
   }),
+  {
+    rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [fuse, most] = [row.number('fuse'), mostGiven(row)];
+      if (fuse === null || most === null || !exceeds(fuse, most)) return undefined;
+      return {
+        value: fuse, limit: most,
+        message: row.say(
+          '{name} has a fuse of {fuse}, and the supply gives {most} at most before it limits: the fuse may never act. Use a fuse of no more than that.',
+          { fuse: amps(fuse, most), most: roundedDown(amps(most, fuse)) }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'supply-trips-no-way', sheet: 'supplies', key: 'leastTrip', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [least, usable, peak] = [row.number('leastTrip'), row.number('usable'), row.number('peak')];
+      if (least === null || usable === null || peak === null || !exceeds(least, usable * peak)) return undefined;
+      const [most, waiting] = [usable * peak, row.waiting(BEHIND_IT)];
+      return {
+        value: least, limit: most, waiting,
+        message: row.say(
+          '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark. Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.',
+          { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
+        ),
+      };
+    },
+  },
   missingInput(
     'supply-rating-missing', 'supplies', 'rated',
     message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.')

@@ -13,6 +13,7 @@ import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
+import { protectionsSection } from './protections-section.ts';
 import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
@@ -56,7 +57,8 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     since && changesSection(compareSchedules(since, schedule), nameOf(since, words), words),
     { ...statusSection(schedule), pictures: summaryPictures(schedule) },
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule),
+    sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
+    runPicturesSection(schedule),
     sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     devicesPerRail(schedule),
     devicesPerBranch(schedule),

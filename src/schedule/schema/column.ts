@@ -2,7 +2,7 @@ import type { SafeSide } from '../../words/index.ts';
 
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
-  'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
+  'devices', 'types', 'supplies', 'ways', 'branches', 'runs', 'conductors', 'outputs', 'contacts', 'feeds', 'enclosures',
 ] as const;
 
 /** Name of a sheet in files, in the order in which the sheets are shown. */

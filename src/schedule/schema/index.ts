@@ -9,6 +9,7 @@ import { outputs } from './outputs.ts';
 import { runs } from './runs.ts';
 import { supplies } from './supplies.ts';
 import { types } from './types.ts';
+import { ways } from './ways.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
 export * from './column.ts';
@@ -17,7 +18,7 @@ export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
 export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
-  devices, types, supplies, branches, runs, conductors, outputs, contacts, feeds, enclosures,
+  devices, types, supplies, ways, branches, runs, conductors, outputs, contacts, feeds, enclosures,
 };
 
 const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>

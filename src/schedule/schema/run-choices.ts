@@ -10,7 +10,7 @@ import { temperatureByLoad } from './run-temperature.ts';
 const RUN = [
   'rail.voltage', 'rail.lowest', 'rail.innerResistance', 'available', 'conductor.resistance', 'conductor.maxCurrent',
   'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
-  'temperature', 'basis', 'connected', 'demand', 'protection', 'trip', 'maxDrop',
+  'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'maxDrop',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
@@ -25,8 +25,8 @@ type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
  */
 function heed(own: readonly CellValue[]): CellValue[] {
   const run: RunLine = new Line(RUN, own);
-  const [available, trip] = [run.number('available'), run.number('trip')];
-  const protection = run.number('protection');
+  const [available, trip] = [run.number('available'), run.number('way.trip')];
+  const protection = run.number('way.rated');
   const isTooLittle = available !== null && trip !== null && protection !== null
     && exceeds(trip * protection, available);
   return own.map((value, place) => RUN[place] !== 'available' ? value : isTooLittle ? 0 : null);
@@ -42,12 +42,12 @@ function limitsOf(run: RunLine, lowestVolts: number): RunLimits {
 }
 
 function protectionOf(run: RunLine): RunProtection | null {
-  const [protectionAmps, trip] = [run.number('protection'), run.number('trip')];
+  const [protectionAmps, trip, k2] = [run.number('way.rated'), run.number('way.trip'), run.number('way.k2')];
   const [availableAmps, innerOhm] = [run.number('available'), run.number('rail.innerResistance')];
   if (protectionAmps === null) return null;
   return {
-    protectionAmps, ...(trip === null ? {} : { trip }), ...(availableAmps === null ? {} : { availableAmps }),
-    ...(innerOhm === null ? {} : { innerOhm }),
+    protectionAmps, ...(k2 === null ? {} : { operatingMultiple: k2 }), ...(trip === null ? {} : { trip }),
+    ...(availableAmps === null ? {} : { availableAmps }), ...(innerOhm === null ? {} : { innerOhm }),
   };
 }
 

@@ -1,9 +1,8 @@
 import {
   availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
-  TRIP_CHARACTERISTICS,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { Sheet, Suggestion } from './column.ts';
+import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runChoices } from './run-choices.ts';
 import { runCircuit } from './run-circuit.ts';
@@ -12,7 +11,7 @@ import { temperatureByLoad } from './run-temperature.ts';
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
 const FAULT_LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {length}';
-const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {trip} × {protection} into a short circuit at the end';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end';
 type Cable = [
   maxAmps: number | null, pairs: number | null, ambient: number | null, grouped: number | null,
   highest: number | null, base: number | null,
@@ -25,16 +24,14 @@ const ARITHMETIC = 'arithmetic of the load schedule';
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
-const TRIPS: readonly Suggestion[] = TRIP_CHARACTERISTICS.map(({ name, multiple, withinSeconds, source }) =>
-  ({ value: multiple, label: name, source: `${source}; within ${withinSeconds} s` }));
-
 /**
- * What the supply has for a short circuit on a run [A]: all that is not asked of it elsewhere. What the run asks for
- * beyond its devices is in the demand of the rail only where it is known.
+ * What the supply has for a short circuit on a run [A]: what it has for its way, or without one all that is not asked of
+ * it elsewhere. What the run asks for beyond its devices is in the demand of the rail only where it is known.
  */
 function availableToRun(
-  usable: number | null, peak: number | null, railDemand: number | null, demand: number | null, extra: number | null,
+  way: string | null, availableToWay: number | null, usable: number | null, peak: number | null, railDemand: number | null, demand: number | null, extra: number | null,
 ): number | null {
+  if (way !== null) return availableToWay;
   if (usable === null || peak === null || railDemand === null || demand === null) return null;
   return availableCurrent(usable, peak, Math.max(0, railDemand - demand - (extra ?? 0)));
 }
@@ -61,7 +58,13 @@ export const runs: Sheet = {
       help: 'Tag of the cable, as device rows give it.',
     },
     {
-      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.',
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
+      help: 'Supply rail that feeds it; empty: that of its way.',
+      derived: { of: ['way.rail'], by: (rail: string) => rail, words: '{way.rail}', source: ARITHMETIC },
+    },
+    {
+      role: 'input', key: 'way', title: 'Way', kind: 'reference', to: 'ways', optional: true,
+      help: 'Fuse, breaker or channel that protects it; kind and rating, such as B 4, make one.',
     },
     {
       role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches',
@@ -108,16 +111,6 @@ export const runs: Sheet = {
     {
       role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
       default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
-    },
-    {
-      role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
-      decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.',
-    },
-    {
-      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1,
-      suggestions: TRIPS,
-      help: 'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.',
-      source: 'upper end of characteristic B, IEC 60898-1',
     },
     {
       role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
@@ -217,8 +210,10 @@ export const runs: Sheet = {
       role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       whenPartial: '≤', help: 'What its supply still has for a short circuit on it.',
       rule: {
-        of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra'], by: availableToRun, takesUnknown: true,
-        words: message('{rail.usable} × {rail.peak} − ({rail.demand} − {demand} − {extra})'),
+        of: ['way', 'way.available', 'rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra'], by: availableToRun,
+        takesUnknown: true,
+        words: (way) => way === null ? '{rail.usable} × {rail.peak} − ({rail.demand} − {demand} − {extra})'
+          : '{way.available}',
         source: 'what other loads draw is lost for the fault, and a redundant unit counts for nothing; common practice, no source',
       },
     },
@@ -236,7 +231,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
       help: 'Longest that the run may be.', whenPartial: '≤',
       solved: {
-        of: ['length', 'maxDrop', 'rail.voltage', 'rail.lowest', 'trip', 'protection'],
+        of: ['length', 'maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
         source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1`,
       },
@@ -245,7 +240,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text',
       help: 'Conductor of highest resistance with which the run does not fail.',
       solved: {
-        of: ['maxDrop', 'rail.voltage', 'rail.lowest', 'trip', 'protection'],
+        of: ['maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`,
         source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
       },

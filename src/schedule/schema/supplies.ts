@@ -1,9 +1,11 @@
 import {
   deratingAt, highestVoltage, limitDiversity, loadingRatio, lowestVoltage, spareCurrent, supplyLoss, usableCurrent,
+  WAY_KINDS,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
+import { supplySolution } from './supply-solution.ts';
 import { PURPOSES } from './types.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -44,6 +46,7 @@ export const supplies: Sheet = {
   rowName: 'supply',
   help: 'One row for each supply rail: its rating, what may be used of it, and what the device rows ask of it.',
   tag: 'rail',
+  solutions: [supplySolution],
   columns: [
     {
       role: 'input', key: 'rail', title: 'Rail', kind: 'text', tag: true,
@@ -88,6 +91,11 @@ export const supplies: Sheet = {
     {
       role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
       optional: true, help: 'Rating of the fuse or breaker at the output.',
+    },
+    {
+      role: 'input', key: 'fuseKind', title: 'Fuse kind', kind: 'choice', choices: WAY_KINDS, optional: true,
+      help: 'Breaker by its curve (B, C, D), fuse (gG, fast, slow), or electronic channel at the output.',
+      source: 'IEC 60898-1, IEC 60269-1, IEC 60127-2',
     },
     {
       role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1, decimals: 2,
@@ -201,6 +209,14 @@ export const supplies: Sheet = {
       help: 'Demand over the rating of the fuse.',
       rule: {
         of: ['demand', 'fuse'], by: loadingRatio, words: '{demand} ÷ {fuse}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1',
+      },
+    },
+    {
+      role: 'computed', key: 'leastTrip', title: 'Least trip current', kind: 'number', unit: 'A', safeSide: 'up',
+      decimals: 1, help: 'Current that the first of its ways needs to act at once.',
+      solved: {
+        of: [], words: 'least of rating × trip multiple over the ways that name it',
+        source: 'trip multiples as the sheet Ways gives them',
       },
     },
     {
