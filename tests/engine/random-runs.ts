@@ -37,8 +37,10 @@ const someRun = fc.record({
   pairs: fc.option(fc.integer({ min: 1, max: 4 })), length: mostly(between(1, 120)),
   ambient: fc.option(between(-20, 80)),
   grouped: fc.option(fc.integer({ min: 1, max: 24 })), temperature: fc.option(between(-20, 90)),
-  basis: fc.constantFrom('connected', 'demand', null), protection: fc.option(between(0.5, 16)),
-  trip: fc.option(fc.constantFrom(2, 5, 10)), maxDrop: fc.option(between(0.02, 0.3)),
+  basis: fc.constantFrom('connected', 'demand', null), maxDrop: fc.option(between(0.02, 0.3)),
+});
+const someWay = fc.record({
+  rated: fc.option(between(0.5, 16)), trip: fc.option(fc.constantFrom(2, 5, 10)), k2: fc.option(fc.constantFrom(1.45, 2.1)),
 });
 const someConductor = fc.record({
   resistance: mostly(between(1, 60)), maxCurrent: mostly(between(1, 20)), maxTemperature: fc.option(between(60, 90)),
@@ -56,14 +58,16 @@ export const someRunSchedule: fc.Arbitrary<Content> = fc.record({
   conductors: fc.array(
     someConductor, { minLength: 3, maxLength: 3 }
   ), runs: fc.array(someRun, { minLength: 3, maxLength: 3 }),
+  ways: fc.array(fc.option(someWay), { minLength: 3, maxLength: 3 }),
   devices: fc.array(someDevice, { minLength: 3, maxLength: 25, size: 'max' }),
-}).map(({ types, supplies, conductors, runs, devices }) => ({
+}).map(({ types, supplies, conductors, runs, ways, devices }) => ({
   details: {},
   sheets: {
     types: tagged('type', 'T', types), supplies: tagged('rail', 'S', supplies), conductors: tagged(
       'conductor', 'C', conductors
     ),
-    runs: tagged('run', 'W', runs), devices: tagged('ref', 'D', devices),
+    runs: tagged('run', 'W', runs.map((run, at) => ways[at] === null ? run : { ...run, way: `F${at}` })),
+    ways: ways.flatMap((way, at) => way === null ? [] : [{ way: `F${at}`, rail: runs[at]!.rail, ...way }]), devices: tagged('ref', 'D', devices),
   },
 }));
 
