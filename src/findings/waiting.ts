@@ -10,6 +10,8 @@ export interface WaitingRows {
   readonly by: string;
   /** The cell of `from` without which the input means nothing to a row. */
   readonly filled: string;
+  /** A cell that, filled in, makes it mean nothing to a row. */
+  readonly unless?: string;
 }
 
 /** Device rows that count nodes on a branch, as many as their type says. */
@@ -17,6 +19,12 @@ export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: '
 
 /** Runs that are made of a conductor. */
 export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 'conductor', filled: 'conductor' };
+
+/** Runs that hang on a supply, by their own entry or through their way. */
+export const FED_BY_IT: WaitingRows = { sheet: 'supplies', from: 'runs', by: 'rail', filled: 'run' };
+
+/** Runs that nothing but the fuse of their supply may protect. */
+export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
 
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
@@ -42,7 +50,8 @@ export class Waiting {
   /** Counts again what a change concerns. @returns the rows for whose inputs other numbers wait than before. */
   update(touched: Touched): [SheetName, number][] {
     return [...this.#counts].flatMap(([rows, before]) => {
-      if (!touched.concerns(rows.from, rows.by) && !touched.concerns(rows.from, rows.filled)) return [];
+      if (!touched.concerns(rows.from, rows.by) && !touched.concerns(rows.from, rows.filled)
+        && (rows.unless === undefined || !touched.concerns(rows.from, rows.unless))) return [];
       const counts = this.#count(rows);
       this.#counts.set(rows, counts);
       return this.#document.rows(rows.sheet).filter(({ id }) => counts[id] !== (before[id] ?? 0))
@@ -50,11 +59,12 @@ export class Waiting {
     });
   }
 
-  #count({ sheet, from, by, filled }: WaitingRows): Int32Array {
+  #count({ sheet, from, by, filled, unless }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
     const targets = this.#book.targets(from, by);
     for (const { id, cells } of this.#document.rows(from)) {
-      if (targets[id]! >= 0 && (cells[filled] ?? null) !== null) counts[targets[id]!]! += 1;
+      if (targets[id]! >= 0 && (cells[filled] ?? null) !== null
+        && (unless === undefined || (cells[unless] ?? null) === null)) counts[targets[id]!]! += 1;
     }
     return counts;
   }

@@ -59,7 +59,7 @@ function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */
 const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = {
-  supplies: ['voltage', 'peak'], feeds: ['voltage'],
+  supplies: ['voltage', 'tolerance', 'peak', 'maxOutput', 'innerResistance'], feeds: ['voltage'],
 };
 
 function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
@@ -197,7 +197,10 @@ export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
   ...(sheet === 'devices' ? [] : [withoutTag(sheet)]),
   usedTwice(sheet),
   ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
-    .map(({ key, args }) => partialBehind(sheet, key, args)),
+    // What a supply has left is told at the supply, once for all that hangs on it; of runs only those with a way ask.
+    .filter(({ key }) => sheet !== 'runs' || key !== 'available').map(({ key, args }) => ({
+      ...partialBehind(sheet, key, args), ...(key === 'available' ? { elsewhere: true as const } : {}),
+    })),
   ...SOLUTIONS.filter((solution) => solution.sheet === sheet)
     .map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
   ...inputColumns(sheet).flatMap((column) => [

@@ -9,13 +9,14 @@ import { feedChecks } from './feed-checks.ts';
 import { hiddenCharacterChecks } from './hidden-characters.ts';
 import { measuredChecks } from './measured-checks.ts';
 import { outputChecks } from './output-checks.ts';
+import { runProtectionChecks } from './run-protection.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
 import { wayChecks } from './way-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...wayChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...enclosureChecks, ...deviceChecks,
+  ...supplyChecks, ...wayChecks, ...branchChecks, ...outputChecks, ...feedChecks, ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks,
   ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

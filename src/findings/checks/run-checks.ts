@@ -3,7 +3,7 @@ import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
+import { missingInput, overLimit, unknown } from './limit-checks.ts';
 
 const underVoltage: Check = {
   rule: 'run-under-voltage', sheet: 'runs', key: 'voltageMargin', severity: 'over', inStatus: true,
@@ -23,9 +23,9 @@ const underVoltage: Check = {
 function remedy(row: RowReader): string {
   const longest = row.number('maxLength');
   const smallest = row.value('smallestConductor');
-  const [current, protection] = [row.number('current'), row.number('protection')];
+  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
   if (current !== null && protection !== null && exceeds(current, protection)) {
-    return row.say('No conductor and no length puts it right: it draws {current} through a protection of {protection}.', {
+    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
@@ -172,6 +172,13 @@ export const runChecks: readonly Check[] = [
       };
     },
   },
+  {
+    rule: 'run-available-partial', sheet: 'runs', key: 'available', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => !row.names('way') || !row.isPartial('available') ? undefined : unknown(row, message(
+      '{name}: what its supply has left for a short circuit is not wholly known, as not all that hangs on it is.'
+    )),
+  },
   mayNotClear,
   wayMayNotAct,
   partial,
@@ -200,7 +207,8 @@ export const runChecks: readonly Check[] = [
   {
     rule: 'run-way-unknown', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
-      const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf('way', key) !== null);
+      const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf('way', key) !== null)
+        && row.numberOf('rail', 'innerResistance') !== null;
       return isKnown || !row.names('way') ? undefined : unknown(row, message(
         '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
       ));
@@ -219,12 +227,13 @@ export const runChecks: readonly Check[] = [
       };
     },
   },
-  notChecked(
-    'run-protection-not-checked', 'runs', 'way',
-    message(
-      '{name} has no way: neither overload nor a short circuit at its end is checked. Choose the way that protects it, or type kind and rating, such as B 4.'
-    )
-  ),
+  {
+    rule: 'run-lowest-unknown', sheet: 'runs', key: 'endVoltage', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => !row.names('rail') || row.numberOf('rail', 'lowest') !== null ? undefined : unknown(row, message(
+      '{name}: the lowest voltage of its supply is not known, so whether its devices have what they need cannot be said.'
+    )),
+  },
   {
     rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined

@@ -2,14 +2,29 @@ import { exceeds, outputLimit } from '../../electrical/index.ts';
 import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { BEHIND_IT } from '../waiting.ts';
-import { missingInput, notChecked, overLimit, overTarget, partialTotal } from './limit-checks.ts';
+import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
+import { missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 
 /** What the units that count give before they limit [A]. */
 function mostGiven(row: RowReader): number | null {
   const [rated, units, peak] = [row.number('rated'), row.number('units'), row.number('peak')];
   if (rated === null || units === null || peak === null) return null;
   return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
+}
+
+/** Finds a supply that everything at once would shut down, whatever the diversity says. */
+function livesOnDiversity(key: 'usable' | 'fuse', what: string): Check {
+  return {
+    rule: `supply-lives-on-diversity-${key}`, sheet: 'supplies', key: 'connected', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, limit, demand] = [row.number('connected'), row.number(key), row.number('demand')];
+      if (value === null || limit === null || demand === null || !exceeds(value, limit)) return undefined;
+      if (exceeds(demand, limit)) return undefined;
+      return {
+        value, limit, message: row.say(what, { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }),
+      };
+    },
+  };
 }
 
 /** What supplies are held against. */
@@ -32,6 +47,37 @@ export const supplyChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
   }),
+  livesOnDiversity('usable', message(
+    '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
+  )),
+  livesOnDiversity('fuse', message(
+    '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+  )),
+  {
+    rule: 'supply-series-drop-missing', sheet: 'supplies', key: 'seriesDrop', severity: 'incomplete', inStatus: true,
+    find: (row) => row.value('redundant') !== true || row.value('seriesDrop') !== null
+      ? undefined : {
+        ...unknown(row, message(
+          '{name} is redundant: what decouples its units drops some voltage, and {waiting, plural, =0 {that is not known} one {# run waits for it} other {# runs wait for it}}. Enter the drop, about 0.5 V for a diode; 0 if there is none.'
+        ), { waiting: row.waiting(FED_BY_IT) }), waiting: row.waiting(FED_BY_IT),
+      },
+  },
+  {
+    rule: 'supply-fuse-kind-missing', sheet: 'supplies', key: 'fuseKind', severity: 'incomplete',
+    find: (row) => {
+      const [fuse, rated, units] = [row.number('fuse'), row.number('rated'), row.number('units')];
+      const multiple = row.number('maxOutput');
+      if (fuse === null || rated === null || units === null || multiple === null) return undefined;
+      // A supply that gives no more than the fuse for ever protects as well as that.
+      if (row.value('fuseKind') !== null || !exceeds(outputLimit(rated, units, multiple), fuse)) return undefined;
+      const waiting = row.waiting(ON_ITS_FUSE);
+      return waiting === 0 ? undefined : {
+        ...unknown(row, message(
+          '{name}: the kind of its fuse is not known, and {waiting, plural, one {# run without a way waits} other {# runs without a way wait}} for it, as when it acts decides what it protects. Enter it.'
+        ), { waiting }), waiting,
+      };
+    },
+  },
   {
     rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
     find: (row) => {
@@ -85,7 +131,7 @@ export const supplyChecks: readonly Check[] = [
   partialTotal(
     'supply-demand-partial', 'supplies', 'demand',
     message(
-      '{name} carries at least {value}: {missing, plural, one {# device row on it is not wholly known. Complete it} other {# device rows on it are not wholly known. Complete them}} to know the rest.'
+      '{name} carries at least {value}: {missing, plural, one {# of its device rows and runs is not wholly known. Complete it} other {# of its device rows and runs are not wholly known. Complete them}} to know the rest.'
     ),
     amps
   ),

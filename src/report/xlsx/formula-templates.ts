@@ -59,7 +59,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
       + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
-    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},AND({redundant},{seriesDrop}="")),"",`
+    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
     'supplies.status': status(
       [

@@ -33,7 +33,7 @@ function availableToRun(
 ): number | null {
   if (way !== null) return availableToWay;
   if (usable === null || peak === null || railDemand === null || demand === null) return null;
-  return availableCurrent(usable, peak, Math.max(0, railDemand - demand - (extra ?? 0)));
+  return availableCurrent(usable, peak, railDemand - demand - (extra ?? 0));
 }
 
 /** Current of a short circuit at the far end [A], with the conductors as warm as they may get. */
