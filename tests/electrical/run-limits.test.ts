@@ -17,6 +17,7 @@ function keeps(run: Run, lengthMetres: number, { lowestVolts, maxDrop, protectio
   const lowest = solveRun({ ...run, supplyVolts: lowestVolts ?? run.supplyVolts });
   if (!solution.working || !lowest.working) return false;
   if (run.taps.some(({ leastVolts = 0 }, tap) => lowest.tapVolts[tap]! < leastVolts * (1 - 2e-9))) return false;
+  if (solution.currentAmps > (protection?.protectionAmps ?? Infinity) * (1 + 2e-9)) return false;
   if (maxDrop !== undefined && solution.dropVolts > maxDrop * run.supplyVolts * (1 + 2e-9)) return false;
   if (protection === undefined) return true;
   const { availableAmps = Infinity, innerOhm = 0, trip = 0 } = protection;
@@ -42,6 +43,7 @@ describe('the longest run', () => {
     { by: 'a supply that never clears it', limits: { protection: { ...protection, availableAmps: 6 } }, metres: 0 },
     { by: 'devices that need more than the supply has', limits: {}, needs: 25, metres: 0 },
     { by: 'a conductor that carries less than it draws', limits: { carriesAmps: 0.9 }, metres: 0 },
+    { by: 'a protection below what it draws', limits: { protection: { protectionAmps: 0.9 } }, metres: 0 },
     { by: 'a conductor that carries less than its protection', limits: { carriesAmps: 1.9, protection }, metres: 0 },
     // gG of 2 A acts on overload at 2.1 × 2 = 4.2 A; 1.45 × 2.89 = 4.19 A, 1.45 × 2.9 = 4.205 A
     {
