@@ -41,6 +41,12 @@ export const wayChecks: readonly Check[] = [
       '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
     ),
   }),
+  overLimit({
+    rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
+    message: message(
+      '{name} feeds one device of {value} and is rated {limit}: {excess} too much, whatever the diversity. Put that device on a larger way.'
+    ),
+  }),
   overTarget({
     rule: 'way-over-target', sheet: 'ways', current: 'demand', rating: 'rated',
     message: message(
