@@ -25,6 +25,10 @@ const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""
 const exceeds = (value: string, limit: string) =>
   `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
+/** Whether a figure exceeds what is reckoned from others, rounding apart; not where one of them is unknown. */
+const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
+  `IF(OR(${known(value, ...paths)}),FALSE(),{${value}}-${limit}>${ROUNDING}*{${value}})`;
+
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
@@ -64,7 +68,11 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'),
-      ], [exceeds('loading', 'target')], `OR(${known('usable', 'target')},[demand]>0)`,
+      ], [
+        exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
+        beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
+        beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
+      ], `OR(${known('usable', 'target')},[demand]>0)`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
