@@ -34,7 +34,7 @@ test('one way feeds several runs: what they ask for adds up, and each cable is h
     supplies: [{ rail: 'L1', rated: 40 }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 10 }], conductors,
     runs: [
       { run: 'W1', way: 'F1', conductor: '2.5 mm² solid', length: 10 },
-      { run: 'W2', way: 'F1', conductor: '0.75 mm² flexible', length: 10 },
+      { run: 'W2', way: 'F1', conductor: '0.75 mm² flexible', length: 10, maxDrop: 0.2 },
     ],
     devices: [{ ref: 'D1', qty: 2, unitDraw: 2000, run: 'W1' }, { ref: 'D2', qty: 3, unitDraw: 1000, run: 'W2' }],
   });

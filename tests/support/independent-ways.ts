@@ -73,7 +73,7 @@ export function independentWays({ supplies, ways, runs, devices }: WaySheets): W
     const counting = num(supply, 'units', 1)! - (supply?.redundant === true ? 1 : 0);
     const most = each === null ? null : each * counting * num(supply, 'peak', 1)!;
     const all = sum(devices.filter((device) => railOfDevice(device) === way.rail), diversity);
-    const available = supply === undefined || most === null ? null : Math.max(0, most - (all - demand));
+    const available = supply === undefined || most === null ? null : Math.max(0, most - Math.max(0, all - demand));
     const [fuse, fuseKind] = [num(supply, 'fuse'), supply?.fuseKind];
     const selective = rated === null || typeof way.kind !== 'string' || fuse === null || typeof fuseKind !== 'string'
       ? true : isSelective(fuse, fuseKind, rated, way.kind, available);
