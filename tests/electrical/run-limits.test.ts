@@ -35,7 +35,6 @@ describe('the longest run', () => {
     { by: 'what they need when the supply gives least', limits: { lowestVolts: 21.6 }, needs: 19.2, metres: 48 },
     { by: 'the drop, whatever the supply gives at least', limits: { lowestVolts: 21.6, maxDrop: 0.05 }, metres: 24 },
     { by: 'the short circuit when it gives least', limits: { lowestVolts: 21.6, protection }, metres: 43.2 },
-    { by: 'a protection below what it draws', limits: { protection: { protectionAmps: 0.9 } }, metres: 0 },
     { by: 'the short circuit', limits: { protection }, metres: 48 },
     { by: 'the short circuit, behind 0.4 Ω', limits: { protection: { ...protection, innerOhm: 0.4 } }, metres: 40 },
     { by: 'the first of all', limits: { maxDrop: 0.05, protection }, needs: 19.2, metres: 24 },
@@ -44,7 +43,17 @@ describe('the longest run', () => {
     { by: 'a supply that never clears it', limits: { protection: { ...protection, availableAmps: 6 } }, metres: 0 },
     { by: 'devices that need more than the supply has', limits: {}, needs: 25, metres: 0 },
     { by: 'a conductor that carries less than it draws', limits: { carriesAmps: 0.9 }, metres: 0 },
+    { by: 'a protection below what it draws', limits: { protection: { protectionAmps: 0.9 } }, metres: 0 },
     { by: 'a conductor that carries less than its protection', limits: { carriesAmps: 1.9, protection }, metres: 0 },
+    // gG of 2 A acts on overload at 2.1 × 2 = 4.2 A; 1.45 × 2.89 = 4.19 A, 1.45 × 2.9 = 4.205 A
+    {
+      by: 'a conductor that its protection saves too late',
+      limits: { carriesAmps: 2.89, protection: { ...protection, operatingMultiple: 2.1 } }, metres: 0,
+    },
+    {
+      by: 'the short circuit, with a conductor that it just saves',
+      limits: { carriesAmps: 2.9, protection: { ...protection, operatingMultiple: 2.1 } }, metres: 48,
+    },
     {
       by: 'the drop, with a conductor that just carries its protection',
       limits: { maxDrop: 0.05, carriesAmps: 2, protection }, metres: 24,

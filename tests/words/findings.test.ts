@@ -52,8 +52,9 @@ const MORE: readonly Content['sheets'][] = [
     ],
     runs: [
       { run: 'W1', rail: 'L1', conductor: 'C', length: 50 },
-      { run: 'W2', rail: 'L1', conductor: 'C', length: 50, protection: 20 },
+      { run: 'W2', rail: 'L1', conductor: 'C', length: 50, way: 'F1' },
     ],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 20 }],
     devices: [
       { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
       { ref: 'D2', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W2' },

@@ -55,15 +55,14 @@ export function keepsLimits(
   const point = workingPoint(supplyVolts, loopOhmPerMetre, order, volts);
   if (point === null) return false;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
-  const {
-    protectionAmps = 0, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0,
-  } = protection ?? {};
-  if (carriesAmps !== undefined) {
-    if (exceeds(point.currentAmps, carriesAmps)) return false;
-    if (exceeds(protectionAmps, mostProtection(carriesAmps, operatingMultiple) ?? 0)) return false;
-  }
+  if (carriesAmps !== undefined && exceeds(point.currentAmps, carriesAmps)) return false;
   if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
+  if (protection === undefined) return true;
+  const { protectionAmps, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
+  if (exceeds(point.currentAmps, protectionAmps)) return false;
+  const most = carriesAmps === undefined ? Infinity : mostProtection(carriesAmps, operatingMultiple) ?? 0;
+  if (exceeds(protectionAmps, most)) return false;
   if (trip === undefined) return true;
   const fault = faultCurrent(lowestVolts, faultOhmPerMetre, lengthMetres, innerOhm, availableAmps);
   return !mayNotClear(fault, trip, protectionAmps);

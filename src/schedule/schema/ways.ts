@@ -18,7 +18,7 @@ export const ways: Sheet = {
       role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail behind it.',
     },
     {
-      role: 'input', key: 'kind', title: 'Kind', kind: 'choice', choices: WAY_KINDS,
+      role: 'input', key: 'kind', title: 'Kind of protection', kind: 'choice', choices: WAY_KINDS,
       help: 'Breaker by its curve (B, C, D), fuse (gG, fast, slow), or electronic channel.',
       source: 'IEC 60898-1, IEC 60269-1, IEC 60127-2',
     },
