@@ -1,3 +1,4 @@
+import { typesWithVoltage } from '../../src/exchange/json/version-1-voltages.ts';
 import { OF_WAYS, runAndWay } from '../../src/exchange/json/version-1-ways.ts';
 import { acceptanceNow, cellNow, isFilled, isOnlyMeant, keyNow, meantBy } from '../../src/exchange/json/version-1.ts';
 import {
@@ -141,7 +142,9 @@ function runsAndWays(rows: readonly Row[], taken = new Set<unknown>()): { runs: 
 
 function snapshotNow({ accepted, sheets, ...others }: Snapshot1): Snapshot {
   const before = rowsOf((sheet) => (sheets[sheet] as readonly Row[] | undefined ?? []).map((row) => rowNow(sheet, row)));
-  const rows = { ...before, ...runsAndWays(before.runs) };
+  const types = typesWithVoltage(
+    before, ({ cells }) => cells, (row, voltage) => ({ ...row, cells: { ...row.cells, voltage } }));
+  const rows = { ...before, types, ...runsAndWays(before.runs) };
   return { ...others, sheets: rows, unattached: attach(accepted, rows) };
 }
 

@@ -16,11 +16,12 @@ function works(schedule: LoadSchedule, at: number): boolean {
   const { id } = schedule.rows('runs')[at]!;
   if (schedule.findingsOf('runs', id).some(({ rule }) => FAILURES.has(rule))) return false;
   const way = schedule.target('runs', id, 'way');
-  const [rated, trip] = ['rated', 'trip'].map((key) => way < 0 ? null : schedule.value('ways', way, key) as number | null);
-  const [current, fault] = ['current', 'faultCurrent'].map((key) => schedule.value('runs', id, key) as number | null);
+  const ofWay = (key: string) => way < 0 ? null : schedule.value('ways', way, key) as number | null;
+  const ofRun = (key: string) => schedule.value('runs', id, key) as number | null;
+  const [rated, trip, current, fault] = [ofWay('rated'), ofWay('trip'), ofRun('current'), ofRun('faultCurrent')];
   // That its way is too small, or never acts, is told at the way or at the supply.
-  if (rated !== null && current !== null && exceeds(current, rated!)) return false;
-  return rated === null || trip === null || fault === null || !exceeds(rated! * trip!, fault!);
+  if (rated !== null && current !== null && exceeds(current, rated)) return false;
+  return rated === null || trip === null || fault === null || !exceeds(rated * trip, fault);
 }
 
 /** The same schedule with every length and distance times a factor. */

@@ -1,3 +1,4 @@
+import { independentExtra } from './independent-extra.ts';
 import {
   exceeds, isGiven, minus, number, over, plus, times, wholePart, type Cell, type InputRow, type Known,
 } from './known-number.ts';
@@ -41,7 +42,7 @@ export interface EnclosureFigures {
 }
 export interface Figures {
   devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[]; outputs: OutputFigures[];
-  feeds: FeedFigures[]; enclosures: EnclosureFigures[];
+  feeds: FeedFigures[]; enclosures: EnclosureFigures[]; runs: { extra: Known }[];
 }
 
 /**
@@ -59,8 +60,11 @@ export function recalculate(schedule: InputSchedule): Figures {
   const enclosureOf = byTag(sheet('enclosures'), 'enclosure');
 
   const runs = byTag(sheet('runs'), 'run');
-  // A row without a rail of its own takes over that of its run.
-  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : named(runs, row.run)?.rail);
+  const wayOf = byTag(sheet('ways'), 'way');
+  const conductors = byTag(sheet('conductors'), 'conductor');
+  // A row without a rail of its own takes over that of its run, and a run that of its way.
+  const railOf = (run: InputRow | undefined) => isGiven(run?.rail) ? run!.rail : named(wayOf, run?.way)?.rail;
+  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : railOf(named(runs, row.run)));
   const currents = sheet('devices').map((row, index) =>
     deviceCurrents(row, named(types, row.type), named(supplyOf, rails[index])));
 
@@ -74,10 +78,30 @@ export function recalculate(schedule: InputSchedule): Figures {
   });
   const rail = (index: number) => rails[index];
   const of = (name: string, key: string) => (index: number) => sheet(name)[index]![key];
-  const connected = gather(
-    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw);
-  const demand = gather(
-    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand);
+  const extras = sheet('runs').map((row) => independentExtra({
+    row, supply: named(supplyOf, railOf(row)), conductor: named(conductors, row.conductor),
+    devices: sheet('devices').flatMap((device, index) => named(runs, device.run) !== row ? [] : [{
+      ...currents[index]!, row: device, type: named(types, device.type), supply: named(supplyOf, rails[index]),
+      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index]),
+    }]),
+    isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor),
+  }));
+  const extra = gather(
+    sheet('runs'), (index) => railOf(sheet('runs')[index]), (index) => extras[index]!.amps,
+    (index) => extras[index]!.partial);
+  const withExtra = (devices: (tag: Cell) => Total) => (tag: Cell): Total => ({
+    sum: devices(tag).sum + extra(tag).sum, partial: devices(tag).partial || extra(tag).partial,
+  });
+  const connected = withExtra(gather(
+    sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw));
+  const demand = withExtra(gather(
+    sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand));
+  const trips = sheet('ways').map((row) => times(number(row, 'rated'), number(row, 'trip', TRIPS[String(row.kind)] ?? null)));
+  /** The least current that makes one of the ways of a rail act; unknown where that of one is. */
+  const leastTrip = (tag: Cell): Known => {
+    const behind = trips.filter((_amps, index) => isGiven(tag) && sheet('ways')[index]!.rail === tag);
+    return behind.length === 0 || behind.includes(null) ? null : Math.min(...behind.filter((amps) => amps !== null));
+  };
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
@@ -108,10 +132,12 @@ export function recalculate(schedule: InputSchedule): Figures {
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      incompleteIf(supplyFigures(row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag)),
+      incompleteIf(supplyFigures(
+        row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag), leastTrip(tag)),
         isDoubled('supplies', 'rail')(row) || doubled(
           'enclosures', 'enclosure', row.enclosure
         ) || isWarmthPartial(row))),
+    runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
     outputs: outputs.map((figures, index) => {
@@ -205,11 +231,14 @@ function enclosureFigures(row: InputRow, supplyLoss: Total): EnclosureFigures {
 }
 
 function supplyFigures(
-  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total,
+  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total, leastTrip: Known,
 ): SupplyFigures {
   const target = number(row, 'target', 0.8);
   const fuse = number(row, 'fuse');
   const loading = over(demand.sum, usable);
+  const units = number(row, 'units', 1);
+  const peak = number(row, 'peak', 1);
+  const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   return {
     usable, connected: connected.sum, demand: demand.sum, loading,
     spare: minus(times(usable, target), demand.sum),
@@ -218,8 +247,10 @@ function supplyFigures(
     loss: lossOf(row, demand).watts,
     status: worst(
       exceeds(demand.sum, usable) || exceeds(demand.sum, fuse),
-      exceeds(loading, target),
-      usable === null || target === null || demand.partial,
+      exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
+        || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)),
+      usable === null || target === null || demand.partial
+        || (row.redundant === true && number(row, 'seriesDrop') === null),
     ),
     partial: { usable: isUsablePartial, connected: connected.partial, demand: demand.partial },
   };
@@ -274,6 +305,9 @@ function feedFigures(row: InputRow, connected: Total): FeedFigures {
     partial: { connected: connected.partial },
   };
 }
+
+/** Multiples of the rating at which a way acts at once on direct current, by kind. */
+export const TRIPS: Readonly<Record<string, number>> = { B: 7.5, C: 15, D: 30, gG: 7, fast: 4, slow: 10, electronic: 1.8 };
 
 const LOAD_KINDS: ReadonlySet<Cell> = new Set(['resistive', 'lamp', 'motor', 'coil']);
 

@@ -32,6 +32,9 @@ const RANGES: Readonly<Record<string, Range>> = {
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
   ambient: { min: -40, max: 70 }, maxInside: { min: -40, max: 120 },
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE,
+  length: ABOVE_0, distance: AT_LEAST_0, pairs: COUNT, grouped: COUNT, temperature: { min: -40, max: 120 },
+  resistance: ABOVE_0, maxCurrent: ABOVE_0, maxTemperature: { above: 55, max: 250 }, baseTemperature: { min: 0, max: 55 },
+  seriesDrop: { min: 0, max: 5 }, peak: { min: 1, max: 10 }, trip: { min: 1, max: 100 },
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 

@@ -1,6 +1,7 @@
 import {
   columnPlace, findColumn, mapLettered, SHEET_NAMES, type LetteredCell, type SheetName,
 } from '../../schedule/index.ts';
+import { typesWithVoltage } from './version-1-voltages.ts';
 import { OF_WAYS, runAndWay } from './version-1-ways.ts';
 
 /** An object of a file, before anything about it is known. */
@@ -33,7 +34,7 @@ const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
 
 /** What an empty cell meant that has no default of its own any more, or will have another. */
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
-  types: { nodes: 1 }, supplies: { peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
+  types: { nodes: 1 }, supplies: { seriesDrop: 0, peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
   outputs: { voltage: 230, powerFactor: 1 },
 };
 
@@ -142,11 +143,21 @@ function placesOfWays(rows: readonly number[], protectedRuns: readonly number[])
 export function fromVersion1(file: RawObject): RawObject {
   const runs = isObject(file.sheets) && Array.isArray(file.sheets.runs) ? file.sheets.runs as unknown[] : [];
   const protectedRuns = runs.flatMap((run, at) => (isObject(run) && isFilled(run.protection) ? [at + 1] : []));
-  const sheets = withWays(mapObject(file.sheets, (rows, sheet) =>
+  const sheets = withVoltages(withWays(mapObject(file.sheets, (rows, sheet) =>
     (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row, protectedRuns)) : rows), (sheet) =>
-    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet)));
+    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet))));
   const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
   return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
+}
+
+/** Sheets with the voltage of each type that the rails of its devices tell. */
+function withVoltages(sheets: unknown): unknown {
+  if (!isObject(sheets)) return sheets;
+  const rows = (name: string) => Array.isArray(sheets[name]) ? sheets[name] as unknown[] : [];
+  const named = { types: rows('types'), devices: rows('devices'), runs: rows('runs'), supplies: rows('supplies') };
+  const types = typesWithVoltage(
+    named, (row) => (isObject(row) ? row : {}), (row, voltage) => ({ ...row as RawObject, voltage }));
+  return types.length === 0 ? sheets : { ...sheets, types };
 }
 
 /** Sheets with a way for each run that has a protection. */

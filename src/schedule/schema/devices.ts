@@ -104,7 +104,7 @@ export const devices: Sheet = {
       rule: {
         of: ['terminalVoltage', 'type.minVoltage', 'qty'],
         by: (volts: number, least: number, qty: number) => qty === 0 ? null : volts - least,
-        words: message('{terminalVoltage} − {type.minVoltage}'), source: 'the makers’ data, as entered for the types',
+        words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
     },
   ],

@@ -17,9 +17,8 @@ type Cable = [
   highest: number | null, base: number | null,
 ];
 const AS_WARM_AS_IT_MAY = message('as warm as the conductor may get, 70 °C if that is not known, since it is not known what it carries');
-const byLoad = (load: string) => `{conductor.maxTemperature} − (Ca² × Cg² − (${load} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}`;
-const BY_DEMAND = byLoad('{demand}');
-const BY_CONNECTED = byLoad('{connected}');
+const BY_DEMAND = message('{conductor.maxTemperature} − (Ca² × Cg² − ({demand} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
+const BY_CONNECTED = message('{conductor.maxTemperature} − (Ca² × Cg² − ({connected} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
 const ARITHMETIC = 'arithmetic of the load schedule';
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
@@ -228,7 +227,7 @@ export const runs: Sheet = {
       rule: {
         of: ['rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available'],
         by: faultAtEnd,
-        words: message(`the less of {rail.lowest} ÷ (${FAULT_LOOP} + {rail.innerResistance}) and {available}`),
+        words: `the less of {rail.lowest} ÷ (${FAULT_LOOP} + {rail.innerResistance}) and {available}`,
         source: 'Ohm’s law, with conductors of 70 °C; a supply that limits its output gives no more than it has: common practice, no source',
       },
     },
