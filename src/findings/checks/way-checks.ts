@@ -24,7 +24,9 @@ function mayNotAct(row: RowReader): { available: number; limit: number } | undef
 }
 
 /** The fuse or breaker of the supply with what it is asked: `null` where no rule shows that it stays whole. */
-function besideFuse(row: RowReader): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
+function besideFuse(
+  row: RowReader,
+): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
   const [fuse, fuseKind] = [row.numberOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind')];
   const [rated, kind] = [row.number('rated'), row.value('kind')];
   if (fuse === null || fuseKind === null || rated === null || kind === null) return undefined;

@@ -94,7 +94,8 @@ export const ways: Sheet = {
       whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
       rule: {
         of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand'],
-        by: (usable: number, peak: number, all: number, own: number) => availableCurrent(usable, peak, Math.max(0, all - own)),
+        by: (usable: number, peak: number, all: number, own: number) =>
+          availableCurrent(usable, peak, Math.max(0, all - own)),
         words: '{rail.usable} × {rail.peak} − ({rail.demand} − {demand})',
         source: 'currents at a node add up, Kirchhoff; that the other loads hold: common practice, no source',
       },
