@@ -40,7 +40,7 @@ test('ways come to what an independent calculation gives, status included, throu
       const isDevice = sheet === 'devices' && value === null;
       if (!isDevice) {
         const { id } = rows[at % rows.length]!;
-        schedule.act('edit', setCells(schedule.document, [{ sheet, id, key: key as string, value }]));
+        schedule.act('edit', setCells(schedule.document, [{ sheet, id, key, value }]));
       }
       const { sheets: now } = schedule.content();
       const expected = independentWays({

@@ -84,7 +84,7 @@ test('a fuse of 63 A on a supply of 5 A never acts, and ways of 20 A behind a fu
   expect([0, 1, 2].map((at) => rules(schedule, 'ways', at))).toEqual([[], ['way-not-discriminating'], []]);
 });
 
-/** Total wire [m], both conductors, over which a breaker was seen to clear on 24 V DC: see tests/standards/protection. */
+/** Total wire [m], both conductors, over which a breaker was seen to clear: see tests/standards/protection. */
 const CLEARED: readonly (readonly [kind: string, rated: number, wire: readonly number[]])[] = [
   ['C', 2, [23, 28, 43, 69]], ['C', 3, [18, 23, 34, 54]], ['C', 4, [6, 12, 18, 28]], ['C', 6, [3, 4, 6, 7]],
   ['C', 8, [2, 3, 4, 5]], ['C', 10, [1, 2, 3, 4]], ['B', 6, [9, 14, 19, 33]], ['B', 10, [4, 5, 6, 9]],

@@ -65,7 +65,7 @@ export function independentWays({ supplies, ways, runs, devices }: WaySheets): W
   return ways.map((way, at): WayFigures => {
     const on = devices.filter((device) => runOf(device)?.way === way.way);
     const supply = supplies.find(({ rail }) => rail === way.rail);
-    const [rated, trip] = [num(way, 'rated'), trips[at]!];
+    const [rated, trip] = [num(way, 'rated'), trips[at] ?? null];
     const k2 = num(way, 'k2') ?? (typeof way.kind === 'string' ? overload(way.kind, rated) : null);
     const [connected, demand] = [sum(on, () => 1), sum(on, diversity)];
     const largest = Math.max(0, ...on.filter(({ qty }) => qty !== 0).map((row) => num(row, 'unitDraw')! / 1000));
