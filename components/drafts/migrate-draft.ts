@@ -3,7 +3,8 @@ import { OF_WAYS, runAndWay } from '../../src/exchange/json/version-1-ways.ts';
 import { acceptanceNow, cellNow, isFilled, isOnlyMeant, keyNow, meantBy } from '../../src/exchange/json/version-1.ts';
 import {
   attachAcceptances, FileRows, History, keepReference, mapReferences, ScheduleDocument, SHEET_NAMES,
-  type Acceptance, type CellReference, type Cells, type CellValue, type Change, type LoggedAction, type Row, type SheetName, type Snapshot,
+  type Acceptance, type CellReference, type Cells, type CellValue, type Change, type LoggedAction, type Row,
+  type SheetName, type Snapshot,
 } from '../../src/schedule/index.ts';
 import type { DraftBody } from './draft-store.ts';
 
@@ -141,7 +142,8 @@ function runsAndWays(rows: readonly Row[], taken = new Set<unknown>()): { runs: 
 }
 
 function snapshotNow({ accepted, sheets, ...others }: Snapshot1): Snapshot {
-  const before = rowsOf((sheet) => (sheets[sheet] as readonly Row[] | undefined ?? []).map((row) => rowNow(sheet, row)));
+  const before = rowsOf((sheet) =>
+    (sheets[sheet] as readonly Row[] | undefined ?? []).map((row) => rowNow(sheet, row)));
   const types = typesWithVoltage(
     before, ({ cells }) => cells, (row, voltage) => ({ ...row, cells: { ...row.cells, voltage } }));
   const rows = { ...before, types, ...runsAndWays(before.runs) };

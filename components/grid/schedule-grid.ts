@@ -1,6 +1,6 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { withWays, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, withWays, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
@@ -301,9 +301,15 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const selection = this.#view?.selection();
     const keys = plan.select?.keys
       ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
-    this.schedule!.act(plan.label, this.#withWays(plan.changes));
+    const changes = this.#withWays(plan.changes);
+    const made = changes.slice(plan.changes.length).flatMap((change) => (change.op === 'insert' ? change.rows : [])).length;
+    this.schedule!.act(plan.label, changes);
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
-    if (plan.message !== undefined) this.#say(plan.message, 'info', true);
+    const message = made === 0 ? plan.message : this.words.say(
+      '{n, plural, one {# way} other {# ways}} made by kind and rating, on the sheet {sheet}.',
+      { n: made, sheet: this.words.text(SCHEMA.ways.title) }
+    );
+    if (message !== undefined) this.#say(message, 'info', true);
   }
 
   /** `B 4` in the way of a run makes that way. */

@@ -17,7 +17,7 @@ const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES, ...WAY_CASES,
   ...MEASURED_CASES,
 ];
-const VERBS = 'See|Empty|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|or lower';
+const VERBS = 'See|Put|Empty|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
 const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
 

@@ -20,6 +20,14 @@ export const WAY_CASES: readonly FindingCase[] = [
     silent: [WAY({ rated: 2 }), WAY({ rated: null })],
   },
   {
+    rule: 'way-device-over-rated', sheet: 'ways', sheets: WAY({ rated: 2.5 }, {}, { unitDraw: 3000, diversity: 0.1 }),
+    severity: 'over', key: 'largest', value: 3, limit: 2.5, inStatus: true,
+    message: 'Way F1 feeds one device of 3.00 A and is rated 2.50 A: 0.50 A too much, whatever the diversity. Put that device on a larger way.',
+    silent: [
+      WAY({ rated: 3 }, {}, { unitDraw: 3000, diversity: 0.1 }), WAY({ rated: 2.5 }, {}, { unitDraw: 3000, qty: 0 }),
+    ],
+  },
+  {
     rule: 'way-over-target', sheet: 'ways', sheets: WAY({ rated: 2 }), severity: 'near', key: 'loading', value: 1,
     limit: 0.8, inStatus: true,
     message: 'Way F1 is loaded to 100 % of 2.00 A, above its target of 80 % by 0.40 A: move runs to another way, or fit a larger one if their cables carry it.',
@@ -80,7 +88,8 @@ export const WAY_CASES: readonly FindingCase[] = [
     value: 16, limit: 12, inStatus: true,
     message: 'Rail L1 has a fuse of 16.00 A, and the supply gives 12.00 A at most before it limits: the fuse may never act. Use a fuse of no more than that.',
     silent: [
-      WAY({}, { fuse: 12 }), WAY({}, { fuse: 16, units: 2 }), WAY({}, { fuse: 16, peak: 1.6 }), WAY({}, { fuse: 16, rated: null }),
+      WAY({}, { fuse: 12 }), WAY({}, { fuse: 16, units: 2 }), WAY({}, { fuse: 16, peak: 1.6 }),
+      WAY({}, { fuse: 16, rated: null }),
     ],
   },
   {

@@ -4,8 +4,9 @@ import type { ProblemList } from '../problem.ts';
 import { hasKnownUnit, type Heading } from './headings.ts';
 import type { TableRow } from './parse-table.ts';
 
-/** Headings of runs that stand on the sheet of ways by now: keys and titles in the languages in which they were written. */
-const MOVED_TO_WAYS = /^\s*(?:protection|schutzeinrichtung|trip|trip multiple|auslösevielfaches|multiple de déclenchement)\s*(?:[([].*)?$/i;
+/** Headings of runs that stand on the sheet of ways by now: keys, and titles in the languages of files. */
+const MOVED_TO_WAYS =
+  /^\s*(?:protection|schutzeinrichtung|trip|trip multiple|auslösevielfaches|multiple de déclenchement)\s*(?:[([].*)?$/i;
 
 /** Reports headings that stand twice, have a unit that cannot be converted, or name nothing that can be filled in. */
 export function checkHeadings(

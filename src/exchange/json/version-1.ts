@@ -34,7 +34,8 @@ const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
 
 /** What an empty cell meant that has no default of its own any more, or will have another. */
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
-  types: { nodes: 1 }, supplies: { seriesDrop: 0, peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
+  types: { nodes: 1 }, supplies: { seriesDrop: 0, peak: 1.2 }, branches: { limit: 50 },
+  runs: { temperature: 20, maxDrop: 0.05 },
   outputs: { voltage: 230, powerFactor: 1 },
 };
 

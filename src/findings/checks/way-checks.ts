@@ -24,7 +24,9 @@ function mayNotAct(row: RowReader): { available: number; limit: number } | undef
 }
 
 /** The fuse or breaker of the supply with what it is asked: `null` where no rule shows that it stays whole. */
-function besideFuse(row: RowReader): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
+function besideFuse(
+  row: RowReader,
+): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
   const [fuse, fuseKind] = [row.numberOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind')];
   const [rated, kind] = [row.number('rated'), row.value('kind')];
   if (fuse === null || fuseKind === null || rated === null || kind === null) return undefined;
@@ -39,6 +41,12 @@ export const wayChecks: readonly Check[] = [
     rule: 'way-over-rated', sheet: 'ways', key: 'demand', limit: (row) => row.number('rated'),
     message: message(
       '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
+    ),
+  }),
+  overLimit({
+    rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
+    message: message(
+      '{name} feeds one device of {value} and is rated {limit}: {excess} too much, whatever the diversity. Put that device on a larger way.'
     ),
   }),
   overTarget({

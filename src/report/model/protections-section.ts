@@ -11,7 +11,7 @@ const DISCRIMINATION = {
   unknown: message('not shown'), none: message('no fuse before it'),
 } as const;
 
-/** The protections and their settings, as inspectors ask for them: fuses of supplies, and ways with what they protect. */
+/** The protections and their settings, as inspectors ask for them: fuses of supplies, ways with what they protect. */
 export function protectionsSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
   const rows = [...fuses(schedule), ...ways(schedule)];

@@ -20,7 +20,8 @@ function kindAndRating(text: string, words: Words): { kind: WayKind; rated: numb
 
 /**
  * Changes in which a way is made wherever a run is to name one by kind and rating, as `B 4` or `gG 10`, and no way has
- * that tag: on the rail of the run, with the next tag of its ways there, `L1-F1` for the first. Others stay as they are.
+ * that tag: on the rail of the run, with the next tag of its ways there, `L1-F1` for the first. Others stay as they
+ * are.
  *
  * @param words the language in which a kind may be named beside English.
  */

@@ -17,7 +17,12 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   const needs = devices.map(needOf).filter((volts) => volts !== null);
   // What draws a constant current draws no more at the end of any cable.
   const isSteady = devices.every((device) => device.value('type.load') !== 'power');
-  const always = { minVoltage: needs.length === 0 ? null : Math.max(...needs), extra: isSteady ? 0 : null };
+  const draws = devices.filter((device) => device.number('qty') !== 0)
+    .map((device) => device.number('unitDraw')).filter((milliamps) => milliamps !== null);
+  const always = {
+    minVoltage: needs.length === 0 ? null : Math.max(...needs), extra: isSteady ? 0 : null,
+    largest: Math.max(0, ...draws) / 1000,
+  };
   const sure = isSteady ? ['extra'] : [];
   const known = essentials(run);
   if (known === null) return { figures: always, missing: 0, sure };
@@ -69,6 +74,7 @@ function extraOf(run: DiversifiedRun): number | null {
 /** Current, volt drop and voltages of a run with its devices. */
 export const runCircuit: Solution = {
   from: 'devices', by: 'run', of: RUN, each: DEVICE,
-  gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra'], givesEach: ['terminalVoltage'],
+  gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra', 'largest'],
+  givesEach: ['terminalVoltage'],
   solve,
 };

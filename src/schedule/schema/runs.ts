@@ -151,6 +151,11 @@ export const runs: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
+      solved: { of: [], words: 'highest unit draw of its devices', source: ARITHMETIC },
+    },
+    {
       role: 'computed', key: 'carries', title: 'Carries', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       help: 'Current that the cable carries where it lies.',
       rule: {

@@ -212,8 +212,8 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'leastTrip', title: 'Least trip current', kind: 'number', unit: 'A', safeSide: 'up',
-      decimals: 1, help: 'Current that the first of its ways needs to act at once.',
+      role: 'computed', key: 'leastTrip', title: 'Least trip current', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current that the first of its ways needs to act at once.',
       solved: {
         of: [], words: 'least of rating × trip multiple over the ways that name it',
         source: 'trip multiples as the sheet Ways gives them',

@@ -2,6 +2,7 @@ import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
+import { waySolution } from './way-solution.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -12,6 +13,7 @@ export const ways: Sheet = {
   rowName: 'way',
   help: 'One row for each fuse, breaker or electronic channel behind a supply: its kind, its rating, the runs that it feeds.',
   tag: 'way',
+  solutions: [waySolution],
   columns: [
     { role: 'input', key: 'way', title: 'Way', kind: 'text', tag: true, help: 'Tag of the way, as runs give it.' },
     {
@@ -76,6 +78,11 @@ export const ways: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
+      solved: { of: [], words: 'highest of the largest devices of its runs', source: ARITHMETIC },
+    },
+    {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
       help: 'Demand as a share of the rating.',
       rule: {
@@ -87,7 +94,8 @@ export const ways: Sheet = {
       whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
       rule: {
         of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand'],
-        by: (usable: number, peak: number, all: number, own: number) => availableCurrent(usable, peak, all - own),
+        by: (usable: number, peak: number, all: number, own: number) =>
+          availableCurrent(usable, peak, Math.max(0, all - own)),
         words: '{rail.usable} × {rail.peak} − ({rail.demand} − {demand})',
         source: 'currents at a node add up, Kirchhoff; that the other loads hold: common practice, no source',
       },
