@@ -22,11 +22,12 @@ export function roundedFormula(formula: string, decimals: number, side: SafeSide
 const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""`).join(',');
 
 /** Whether one figure exceeds another, rounding apart; not where one of them is unknown. */
-const exceeds = (value: string, limit: string) => exceedsProduct(value, [limit], `{${limit}}`);
+const exceeds = (value: string, limit: string) =>
+  `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
-/** Whether a figure exceeds what a formula makes of others, rounding apart; not where one of them is unknown. */
-const exceedsProduct = (value: string, of: readonly string[], limit: string) =>
-  `IF(OR(${known(value, ...of)}),FALSE(),{${value}}-${limit}>${ROUNDING}*MAX({${value}},${limit}))`;
+/** Whether a figure exceeds what is reckoned from others, rounding apart; not where one of them is unknown. */
+const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
+  `IF(OR(${known(value, ...paths)}),FALSE(),{${value}}-${limit}>${ROUNDING}*{${value}})`;
 
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
@@ -69,8 +70,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'),
       ], [
         exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
-        exceedsProduct('fuse', ['rated', 'units', 'peak'], '({rated}*({units}-IF({redundant},1,0))*{peak})'),
-        exceedsProduct('leastTrip', ['usable', 'peak'], '({usable}*{peak})'),
+        beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
+        beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ], `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()))`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
