@@ -64,7 +64,7 @@ export function independentWays({ supplies, ways, runs, devices }: WaySheets): W
   const trips = ways.map((way) => num(way, 'trip') ?? (typeof way.kind === 'string' ? TRIP[way.kind]! : null));
   return ways.map((way, at): WayFigures => {
     const on = devices.filter((device) => runOf(device)?.way === way.way);
-    const supply = supplies.find(({ rail }) => rail === way.rail);
+    const supply = supplies.find(({ rail }) => typeof rail === 'string' && rail === way.rail);
     const [rated, trip] = [num(way, 'rated'), trips[at] ?? null];
     const k2 = num(way, 'k2') ?? (typeof way.kind === 'string' ? overload(way.kind, rated) : null);
     const [connected, demand] = [sum(on, () => 1), sum(on, diversity)];

@@ -8,6 +8,7 @@ import { MEASURED_CASES } from '../findings/measured-cases.ts';
 import { OUTPUT_CASES } from '../findings/output-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
+import { WAY_CASES } from '../findings/way-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
@@ -15,7 +16,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES,
+  ...MEASURED_CASES, ...WAY_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -35,7 +36,7 @@ const MORE: readonly Content['sheets'][] = [
   },
   {
     devices: [{}, { ref: 'D1', note: 'spare' }, { note: 'spare' }], types: [{ draw: 1 }], supplies: [{ rated: 1 }],
-    branches: [{ limit: 1 }], runs: [{ length: 1 }],
+    branches: [{ limit: 1 }], runs: [{ length: 1 }], ways: [{ rated: 1 }],
   },
   {
     conductors: [{ resistance: 1 }], outputs: [{ power: 1 }], contacts: [{ lamp: 1 }], feeds: [{ rated: 1 }],
@@ -66,6 +67,19 @@ const MORE: readonly Content['sheets'][] = [
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [
       { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
     ],
+  },
+  // A way whose supply has no rating, and one that acts on no short circuit, with its run.
+  {
+    supplies: [{ rail: 'L1' }], ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 2 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 5 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 10, run: 'W1' }],
+  },
+  {
+    supplies: [{ rail: 'L1', rated: 5 }], ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 2 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 5 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 10, run: 'W1' }],
   },
   { conductors: [{ conductor: 'C', resistance: -1 }], contacts: [{ contact: 'K', lamp: -1 }] },
   // A total that a row feeds and reads, and a formula that reads that row.
