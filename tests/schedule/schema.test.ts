@@ -40,9 +40,10 @@ const UNITS: Readonly<Record<string, string>> = {
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false, 'ways.target': 0.8,
-  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1, 'supplies.tolerance': 0, 'supplies.maxOutput': 1.5, 'supplies.innerResistance': 0.3,
+  'types.voltage': 24, 'branches.reserve': 0, 'runs.pairs': 1,
   'runs.ambient': 30,
-  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.maxDrop': 0.05,
+  'runs.basis': 'connected', 'runs.maxDrop': 0.05,
   'conductors.maxTemperature': 70,
   'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,

@@ -47,6 +47,20 @@ const MORE: readonly Content['sheets'][] = [
     devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
   },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
+  // Supplies that live on diversity, redundant units, devices of another voltage, runs that only a fuse protects.
+  {
+    supplies: [
+      { rail: 'L1', rated: 10, fuse: 8 }, { rail: 'L2', rated: 10, units: 2, redundant: true },
+      { rail: 'L3', rated: 10, fuse: 10, fuseKind: 'gG' },
+    ],
+    types: [{ type: 'low', voltage: 12, draw: 1 }, { type: 'weak', draw: 1, maxVoltage: 20 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: ['L1', 'L2', 'L3'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 5 })),
+    devices: [
+      { ref: 'D1', rail: 'L1', qty: 40, unitDraw: 1000, diversity: 0.1 }, { ref: 'D2', rail: 'L1', qty: 1, type: 'low' },
+      { ref: 'D3', rail: 'L1', qty: 1, type: 'weak' }, { ref: 'D4', qty: 1, unitDraw: 10, run: 'W-L2' },
+    ],
+  },
   {
     types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [
       { conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1, maxCurrent: 20 },
