@@ -154,13 +154,15 @@ export class LoadSchedule {
       const status = this.#findings.status(sheet, id);
       return status === null
         ? undefined
-        : explainStatus(sheet, status, this.#findings.deciding(sheet, id), this.#words);
+        : explainStatus(
+          sheet, status, this.#findings.deciding(sheet, id), this.#findings.made(sheet, id), this.#words
+        );
     }
     return explain(this.document, this.#book, sheet, id, key, this.#words);
   }
 
   /**
-   * How many more of the same an output takes, or a supply or branch of a device type.
+   * How many more of the same an output or the place of a device row takes, or a supply, run or branch of a type.
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
@@ -239,6 +241,18 @@ export class LoadSchedule {
   /** Name of the action that `redo` does again; `undefined` when there is none. */
   get redoLabel(): string | undefined {
     return this.#history.redoLabel;
+  }
+
+  /** Whether the rare columns of a sheet are shown although nothing stands in them. */
+  showsRare(sheet: SheetName): boolean {
+    return this.document.view?.rare?.includes(sheet) === true;
+  }
+
+  /** Shows the rare columns of a sheet or puts them out of sight, which files keep; it is no action. */
+  showRare(sheet: SheetName, shown: boolean): void {
+    const { view } = this.document;
+    const others = view?.rare?.filter((name) => name !== sheet) ?? [];
+    this.document.view = { ...view, rare: shown ? [...others, sheet] : others };
   }
 
   /** What a file of this schedule holds. */

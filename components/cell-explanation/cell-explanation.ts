@@ -82,7 +82,8 @@ export class CellExplanation extends LitElement {
     return html`<div class="text spoken">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key), words)}</b>
         <span class="quiet">${ofRow(schedule, place)}</span>
-        ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}</p>
+        ${explanation === undefined ? nothing : reckoning(explanation, key !== 'status')}
+        ${explanation?.checks === undefined ? nothing : html`<span class="quiet checks">(${explanation.checks})</span>`}</p>
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">${words.say('Source: {source}', { source: explanation.source })}</span></p>`}
       ${found.map((finding) => this.#finding(finding))}

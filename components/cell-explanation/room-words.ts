@@ -1,12 +1,15 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { rowName, type Place } from '../look/index.ts';
+import type { Place } from '../look/index.ts';
 
-/** Columns of a device row in which the room on its branch is of interest; in the others it is that on its rail. */
-const OF_BRANCH = new Set(['branch', 'nodes']);
-const OF_RAIL = new Set(['type', 'qty', 'rail', 'unitDraw', 'diversity', 'connected', 'demand', 'share']);
+/** Columns of a device row in which it is of interest how many more of its type fit where it stands. */
+const ITS_PLACE = new Set([
+  'type', 'qty', 'rail', 'run', 'branch', 'nodes', 'unitDraw', 'diversity', 'connected', 'demand', 'share',
+]);
+
+const BY = { supplies: 'rail', runs: 'run', branches: 'branch' } as const;
 
 /** The device type of most rows that name a row; -1 when there is none. */
-function commonType(schedule: LoadSchedule, by: 'rail' | 'branch', id: number): number {
+function commonType(schedule: LoadSchedule, by: 'rail' | 'run' | 'branch', id: number): number {
   const numbers = new Map<number, number>();
   for (const device of schedule.members('devices', by, id)) {
     const type = schedule.target('devices', device, 'type');
@@ -16,22 +19,16 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'branch', id: number): 
 }
 
 /**
- * How many more fit: of its own load on an output; on a supply or branch of the type of the device row selected last,
- * else of the type that most of its rows have; for a device row, of its type on its rail or branch. Empty where that is
+ * How many more fit: of its own load on an output; on a supply, run or branch of the type of the device row selected
+ * last, else of the type that most of its rows have; for a device row, of its type where it stands. Empty where that is
  * not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {
   if (sheet === 'outputs') return schedule.room('outputs', id)?.sentence ?? '';
-  if (sheet === 'supplies' || sheet === 'branches') {
-    const type = lastType >= 0 ? lastType : commonType(schedule, sheet === 'supplies' ? 'rail' : 'branch', id);
+  if (sheet === 'supplies' || sheet === 'runs' || sheet === 'branches') {
+    const type = lastType >= 0 ? lastType : commonType(schedule, BY[sheet], id);
     return type < 0 ? '' : schedule.room(sheet, id, type)?.sentence ?? '';
   }
-  const by = sheet !== 'devices' ? undefined : OF_BRANCH.has(key) ? 'branch' : OF_RAIL.has(key) ? 'rail' : undefined;
-  if (by === undefined) return '';
-  const [type, target] = [schedule.target('devices', id, 'type'), schedule.target('devices', id, by)];
-  const to = by === 'rail' ? 'supplies' : 'branches';
-  const room = type < 0 || target < 0 ? undefined : schedule.room(to, target, type);
-  return room === undefined ? ''
-    : schedule.words.say('{row}: {room}', { row: rowName(schedule, { sheet: to, id: target }), room: room.sentence });
+  return sheet === 'devices' && ITS_PLACE.has(key) ? schedule.room('devices', id)?.sentence ?? '' : '';
 }

@@ -1,4 +1,3 @@
 export { isDraftFile } from './draft-file.ts';
 export { Drafts } from './drafts.ts';
 export type { DraftsHost } from './draft-keeper.ts';
-export { readDraftFile } from './read-draft-file.ts';

@@ -24,8 +24,8 @@ export function isAction(action: LoggedAction): boolean {
 }
 
 /** Whether a document can be made of a snapshot, of whatever shape, without harm. */
-export function isSnapshot({ sheets }: Snapshot): boolean {
-  return Object.values(sheets).every(hasIds);
+export function isSnapshot({ sheets, view }: Snapshot): boolean {
+  return Object.values(sheets).every(hasIds) && Array.isArray(view?.rare ?? []);
 }
 
 /**

@@ -22,13 +22,6 @@ export function isStatus(column: Column | undefined): boolean {
   return column?.role === 'computed' && column.status === true;
 }
 
-/** The columns of a sheet that have something to show, in the order of the schema but for the status, after the tag. */
-export function shownColumns(sheet: SheetName): Column[] {
-  const shown = SCHEMA[sheet].columns.filter((column) => column.role === 'input' || column.rule !== undefined
-    || column.total !== undefined || column.solved !== undefined);
-  return [shown[0]!, ...SCHEMA[sheet].columns.filter(isStatus), ...shown.slice(1)];
-}
-
 /** How many columns stay in view: the tag, and the status where there is one. */
 export function frozenColumns({ columns }: GridModel): number {
   return isStatus(columns[1]) ? 2 : 1;

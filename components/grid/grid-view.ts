@@ -37,7 +37,8 @@ interface Spot {
 
 /** Where a person was on a sheet. */
 interface Kept {
-  readonly widths: number[];
+  /** Widths of columns [px] by key. */
+  readonly widths: ReadonlyMap<string, number>;
   readonly spot: Spot | undefined;
   readonly top: number;
 }
@@ -110,7 +111,7 @@ export class GridView implements SettingsSource {
 
   /** Shows another sheet, grouping, schedule or language; where a person was on it before is found again. */
   show(model: GridModel): void {
-    const now: Kept = { widths: this.widths, spot: this.#spot(), top: this.#holder.scrollTop };
+    const now = this.#now();
     if (model.words === this.model.words) {
       this.#kept.set(this.#name(this.model), now);
       this.#turnTo(model, this.#kept.get(this.#name(model)));
@@ -119,7 +120,7 @@ export class GridView implements SettingsSource {
     // Another language takes other widths.
     const isSameSheet = this.#name(model) === this.#name(this.model);
     this.#kept.clear();
-    this.#turnTo(model, isSameSheet ? { ...now, widths: this.#measure(model) } : undefined);
+    this.#turnTo(model, isSameSheet ? { ...now, widths: new Map<string, number>() } : undefined);
   }
 
   /** Shows another document, as when a file is opened: nothing is remembered of the one before. */
@@ -130,7 +131,9 @@ export class GridView implements SettingsSource {
 
   #turnTo(model: GridModel, kept: Kept | undefined): void {
     this.model = model;
-    this.widths = kept?.widths ?? this.#measure(model);
+    const widths = model.columns.map(({ key }) => kept?.widths.get(key));
+    this.widths = widths.every((width) => width !== undefined) ? widths
+      : this.#measure(model).map((width, column) => widths[column] ?? width);
     this.hot.deselectCell();
     const resize = this.hot.getPlugin('manualColumnResize');
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
@@ -147,6 +150,10 @@ export class GridView implements SettingsSource {
 
   /** Shows what an action has changed. The selection stays on its rows. */
   refresh(model: GridModel): void {
+    if (model.columns !== this.model.columns) {
+      this.#turnTo(model, this.#now());
+      return;
+    }
     this.#renderer.forget();
     if (this.model.lines === model.lines) {
       this.model = model;
@@ -295,6 +302,12 @@ export class GridView implements SettingsSource {
     const to = end === anchor ? from : lineOf(end, range.to.row ?? spot.line);
     if (from < 0) return;
     this.hot.selectCell(from, Math.max(0, range.from.col ?? 0), to, Math.max(0, range.to.col ?? 0), false, false);
+  }
+
+  /** Where a person is. */
+  #now(): Kept {
+    const widths = new Map(this.model.columns.map(({ key }, column) => [key, this.widths[column]!]));
+    return { widths, spot: this.#spot(), top: this.#holder.scrollTop };
   }
 
   #spot(): Spot | undefined {

@@ -1,6 +1,9 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
+import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, withWays, type Change, type SheetName } from '../../src/schedule/index.ts';
+import {
+  findColumn, SCHEMA, withWays, type Change, type Column, type SheetName,
+} from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
@@ -10,13 +13,14 @@ import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboa
 import { copyCells, type Copied } from './clipboard/copy-text.ts';
 import { readEntered } from './clipboard/entered-cells.ts';
 import { CellSelectEvent, MessageEvent } from './events.ts';
-import { idAt, shownColumns, type GridModel } from './grid-model.ts';
+import { idAt, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
 import { GridView, type ViewHost } from './grid-view.ts';
 import { commandOf, type GridCommand } from './keys.ts';
 import { buildLines, linesAfter } from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
+import { shownColumns } from './shown-columns.ts';
 import type { Unsettled } from './unsettled.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
@@ -33,6 +37,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     schedule: { attribute: false },
     sheet: { type: String },
     grouping: { type: String },
+    rare: { type: Boolean },
     readonly: { type: Boolean },
     licenseKey: { type: String, attribute: 'license-key' },
     words: { attribute: false },
@@ -41,6 +46,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   declare schedule: LoadSchedule | undefined;
   declare sheet: SheetName;
   declare grouping: Grouping;
+  /** Whether rare columns are shown although nothing stands in them. */
+  declare rare: boolean;
   declare readonly: boolean;
   declare licenseKey: string;
   declare words: Words;
@@ -55,7 +62,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     super();
     this.sheet = 'devices';
     this.grouping = 'entered';
-    this.readonly = false;
+    this.rare = this.readonly = false;
     this.licenseKey = '';
     this.words = ENGLISH;
   }
@@ -97,10 +104,22 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#selectionChanged();
   }
 
-  /** Selects a cell, brings it into view and gives it the focus. @returns whether the sheet has it. */
+  /** The columns that are shown, in their order. */
+  get columns(): readonly Column[] {
+    return this.#view?.model.columns ?? [];
+  }
+
+  /** Selects a cell, whose column is shown if it was not, and gives it the focus. @returns whether the sheet has it. */
   goTo(id: number, key: string): boolean {
-    if (this.#view?.select([id], [key]) !== true) return false;
-    this.#view.focus();
+    const view = this.#view;
+    if (view === undefined) return false;
+    const { schedule, sheet, columns } = view.model;
+    const column = findColumn(sheet, key);
+    if (column !== undefined && !columns.includes(column)) {
+      view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, this.rare, [...columns, column]) });
+    }
+    if (!view.select([id], [key])) return false;
+    view.focus();
     return true;
   }
 
@@ -206,14 +225,19 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#act((model, selection) => clearCells(model, selection, 'cut'));
   }
 
-  /** What is to be shown. @param before what is shown now, when only the schedule has changed. */
-  #model(before?: GridModel): GridModel | undefined {
+  /**
+   * What is to be shown.
+   * @param before what is shown now, when only the schedule has changed.
+   * @param touched what an action changed.
+   */
+  #model(before?: GridModel, touched?: Touched): GridModel | undefined {
     const { schedule, sheet, words } = this;
     if (schedule === undefined) return undefined;
     const grouping = sheet === 'devices' ? this.grouping : 'entered';
     const lines = before === undefined ? buildLines(schedule, sheet, grouping, !this.readonly)
       : linesAfter(before.lines, schedule, sheet, grouping, !this.readonly);
-    return { schedule, sheet, grouping, words, lines, columns: before?.columns ?? shownColumns(sheet) };
+    const columns = shownColumns(schedule, sheet, this.rare, before?.columns, touched);
+    return { schedule, sheet, grouping, words, lines, columns };
   }
 
   #make(): void {
@@ -332,7 +356,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
         return;
       }
       if (touched.all) view.restart(this.#model()!);
-      else view.refresh(this.#model(view.model)!);
+      else view.refresh(this.#model(view.model, touched)!);
       this.#selectionChanged();
     });
   }

@@ -1,5 +1,5 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { SCHEMA, SHEET_NAMES, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type {
   AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent,
 } from '../events/index.ts';
@@ -141,7 +141,7 @@ export class LoadScheduleElement extends ScheduleElement {
         </div>
         ${this.#draftNotices()}
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
-          .sheet=${this.sheet} .grouping=${this.grouping} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
+          .sheet=${this.sheet} .grouping=${this.grouping} ?rare=${schedule.showsRare(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
           ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
@@ -253,7 +253,10 @@ export class LoadScheduleElement extends ScheduleElement {
     else if (isWorkCommand(command)) void this.#work.open(command);
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
-    else if (command === 'undo' || command === 'redo') this.schedule[command]();
+    else if (command === 'moreColumns') {
+      this.schedule.showRare(this.sheet, !this.schedule.showsRare(this.sheet));
+      this.requestUpdate();
+    } else if (command === 'undo' || command === 'redo') this.schedule[command]();
     else this.#chooseFile(command === 'csvIn' ? this.sheet : undefined);
   }
 
@@ -297,8 +300,9 @@ export class LoadScheduleElement extends ScheduleElement {
     event.preventDefault();
     if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
     else if (action === 'nextSheet' || action === 'previousSheet') {
-      const step = action === 'nextSheet' ? 1 : -1;
-      this.showSheet(SHEET_NAMES[(SHEET_NAMES.indexOf(this.sheet) + step + SHEET_NAMES.length) % SHEET_NAMES.length]!);
+      const { sheets } = this.renderRoot.querySelector('elv-sheet-tabs')!;
+      const step = action === 'nextSheet' ? 1 : sheets.length - 1;
+      this.showSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
     } else this.#do(action);
   };
 }

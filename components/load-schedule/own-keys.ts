@@ -14,6 +14,7 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
   }
   if (!event.ctrlKey && !event.metaKey && !event.altKey) {
     if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
+    if (event.key === 'F7' && event.shiftKey) return 'moreColumns';
     if (event.key === 'F8') return event.shiftKey ? 'loadTable' : 'takeoff';
     return undefined;
   }

@@ -5,7 +5,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
 import { SCHEMA, withRowsAdded, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { isDraftFile, readDraftFile } from '../drafts/index.ts';
+import type { readDraftFile } from '../drafts/read-draft-file.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
@@ -38,14 +38,13 @@ export function readScheduleFile({ name, text }: NamedText, words: Words): FileR
     : read;
 }
 
-/** Reads a file that a person opens: a schedule, a draft that was saved as a file, or a sheet as CSV. */
+/** Reads a file that a person opens: a schedule or a sheet as CSV. */
 export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReading {
-  if (isDraftFile(named.text)) return readDraft(named, schedule.words);
   return isScheduleText(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
 }
 
-function readDraft({ name, text }: NamedText, words: Words): FileReading {
-  const read = readDraftFile(text, words);
+/** What came of a draft that was saved as a file. @param read what its reader made of it. */
+export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, words: Words): FileReading {
   return read.ok
     ? {
       ok: true, content: read.content, label: words.say('{file}: draft restored', { file: name }), notes: read.notes,

@@ -2,11 +2,12 @@ import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
+import { isDraftFile } from '../drafts/index.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
-import { readAnyFile, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
+import { readAnyFile, readDraft, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 import { Turns } from './turns.ts';
@@ -76,6 +77,8 @@ export class ScheduleFiles {
   ): Promise<readonly ElvProblem[]> {
     const { name } = file;
     const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
+    const isDraft = sheet === undefined && named.ok && isDraftFile(named.text);
+    const draft = isDraft ? await this.#readDraft(named) : undefined;
     if (this.#turns.isOutrun(turn)) {
       const message =
         this.#words.say('{file} was not taken, because something else was opened after it.', { file: name });
@@ -83,7 +86,7 @@ export class ScheduleFiles {
     }
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
-    const reading = sheet === undefined ? readAnyFile(named, schedule) : readSheetFile(named, schedule, sheet);
+    const reading = sheet !== undefined ? readSheetFile(named, schedule, sheet) : draft ?? readAnyFile(named, schedule);
     const problems = this.take(name, reading, byPerson, turn);
     if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
     return problems;
@@ -256,6 +259,19 @@ export class ScheduleFiles {
       return await readText(file, this.#words);
     } finally {
       this.#host.busy('file', false);
+    }
+  }
+
+  /** Reads a draft that was saved as a file; what reads it is fetched with the first one. */
+  async #readDraft({ name, text }: NamedText): Promise<FileReading> {
+    const words = this.#words;
+    try {
+      const { readDraftFile } = await import('../drafts/read-draft-file.ts');
+      return readDraft(name, readDraftFile(text, words), words);
+    } catch (error) {
+      reportError(error);
+      const message = words.say('This part could not be fetched. Check the connection, then try again.');
+      return { ok: false, problems: [{ message }], total: 1 };
     }
   }
 

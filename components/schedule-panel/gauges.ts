@@ -53,7 +53,7 @@ export const SECTIONS: readonly GaugeSection[] = [
   {
     sheet: 'enclosures', title: message('Enclosures'), none: message('No enclosures yet.'),
     all: message('All {n} enclosures'),
-    most: 5, sorted: true, figures: enclosureGauge, left: 'inside',
+    most: 5, sorted: true, figures: enclosureGauge, left: 'top',
   },
 ];
 
@@ -73,7 +73,7 @@ export function sectionRows(
     .map(({ id }) => ({ id, status: statusOf(schedule, sheet, id) }));
   const counts = new Map(RANK.map((mark) => [mark, rows.filter(({ status }) => status === mark).length]));
   if (sorted || (!all && rows.length > most)) {
-    const sign = left === 'inside' ? -1 : 1;
+    const sign = left === 'top' ? -1 : 1;
     const keyed = rows.map(({ id, status }) => (
       { id, rank: RANK.indexOf(status), left: numberAt(schedule, { sheet, id, key: left }) ?? Infinity }));
     keyed.sort(

@@ -1,4 +1,3 @@
-import '../acceptance-form/acceptance-form.define.ts';
 import { defineElement } from '../look/index.ts';
 import { SchedulePanel } from './schedule-panel.ts';
 

@@ -51,6 +51,10 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     this.all = new Set();
   }
 
+  protected override firstUpdated(): void {
+    import('../acceptance-form/acceptance-form.define.ts').catch(reportError);
+  }
+
   /** Opens the form in which a finding is accepted; with an empty name closes it. */
   accept(name: string): void {
     const before = this.accepting;

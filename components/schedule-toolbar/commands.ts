@@ -81,6 +81,11 @@ export const COMMANDS = {
     title: message('Fill down'), help: message('Fills the selected cells with what the uppermost ones hold'),
     icon: 'fillDown', keys: message('Ctrl+D'), changes: true,
   },
+  moreColumns: {
+    title: message('More columns'),
+    help: message('Shows the columns that few schedules need; those that hold something are shown anyway'),
+    icon: 'moreColumns', keys: message('Shift+F7'), changes: false,
+  },
 } as const satisfies Record<string, Command>;
 
 export type CommandName = keyof typeof COMMANDS;

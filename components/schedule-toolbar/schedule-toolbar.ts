@@ -16,7 +16,7 @@ export class ScheduleToolbar extends LitElement {
   static override styles = [controls, styles];
   static override properties = {
     sheet: { attribute: false }, grouping: { attribute: false }, readonly: { type: Boolean },
-    rowsReady: { type: Boolean }, words: { attribute: false },
+    rowsReady: { type: Boolean }, rare: { type: Boolean }, words: { attribute: false },
   };
 
   declare sheet: SheetName;
@@ -24,6 +24,8 @@ export class ScheduleToolbar extends LitElement {
   declare readonly: boolean;
   /** Whether there is a grid whose rows can be acted on. */
   declare rowsReady: boolean;
+  /** Whether rare columns are shown although nothing stands in them. */
+  declare rare: boolean;
   declare words: Words;
 
   override render(): TemplateResult {
@@ -33,6 +35,8 @@ export class ScheduleToolbar extends LitElement {
         ${ROW_COMMANDS.map((name, index) => html`${index === 3 ? html`<span class="gap"></span>` : nothing}
           ${commandButton(name, words, { disabled: readonly || !this.rowsReady, small: index > 2 })}`)}
       </div>
+      ${SCHEMA[this.sheet].columns.some((column) => column.rare) ? html`<div class="group">
+        ${commandButton('moreColumns', words, { disabled: !this.rowsReady, pressed: this.rare })}</div>` : nothing}
       ${this.sheet === 'devices' ? this.#groupings() : nothing}
       <div class="group end" role="group" aria-label=${words.say('CSV of this sheet')}>
         ${commandButton('csvIn', words, { disabled: readonly })}${commandButton('csvOut', words)}

@@ -1,9 +1,13 @@
 import { css } from 'lit';
 
 export const styles = css`
+  .tabs { display: flex; align-items: center; min-inline-size: 0; }
+  .more { flex: none; min-block-size: 30px; padding: 0 0.5em; color: var(--elv-ink-default); }
+  .work + .list { margin-inline-start: 0.8em; }
   [role='tablist'] {
     display: flex;
     gap: 1px;
+    min-inline-size: 0;
     overflow-x: auto;
     scrollbar-width: thin;
     padding: 2px 2px 0;
@@ -34,6 +38,7 @@ export const styles = css`
   :focus-visible { outline-offset: -3px; }
   /* Enlarged four times, all sheets are in view without scrolling sideways. */
   @container (inline-size < 560px) {
+    .tabs { flex-wrap: wrap; }
     [role='tablist'] { flex-wrap: wrap; }
   }
 `;

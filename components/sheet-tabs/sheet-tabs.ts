@@ -14,23 +14,43 @@ const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
   incomplete: message('{n, plural, one {# row} other {# rows}} incomplete'),
 };
 
+/** Sheets that are looked up rather than worked on, each the same in many schedules: they stand apart at the end. */
+const LISTS: ReadonlySet<SheetName> = new Set(['types', 'conductors', 'contacts']);
+const IN_ORDER = [...SHEET_NAMES.filter((name) => !LISTS.has(name)), ...LISTS];
+
 /** The row of tabs that leads to the sheets, each with its number of rows and its worst finding. */
 export class SheetTabs extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
-    schedule: { attribute: false }, sheet: { attribute: false }, revision: { attribute: false },
+    schedule: { attribute: false }, sheet: { attribute: false }, revision: { attribute: false }, all: { state: true },
   };
 
   declare schedule: LoadSchedule;
   declare sheet: SheetName;
   /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
+  /** Whether a person asks for the sheets without rows. */
+  declare protected all: boolean;
+
+  constructor() {
+    super();
+    this.all = false;
+  }
+
+  /** The sheets that have a tab, in their order: those with rows, the one that is shown, and all where asked for. */
+  get sheets(): readonly SheetName[] {
+    return IN_ORDER.filter((name) => this.all || name === this.sheet || this.schedule.rows(name).length > 0);
+  }
 
   override render(): TemplateResult {
+    const { words } = this.schedule;
     const marks = sheetMarks(this.schedule);
-    return html`<div role="tablist" aria-label=${this.schedule.words.say('Sheets')} @keydown=${this.#onKeydown}>
-      ${SHEET_NAMES.map((name) => this.#tab(name, marks.get(name)))}
-    </div>`;
+    const empty = IN_ORDER.filter((name) => name !== this.sheet && this.schedule.rows(name).length === 0).length;
+    return html`<div class="tabs"><div id="sheets" role="tablist" aria-label=${words.say('Sheets')} @keydown=${this.#onKeydown}>
+      ${this.sheets.map((name) => this.#tab(name, marks.get(name)))}
+    </div>${empty === 0 ? nothing : html`<button type="button" class="more" aria-expanded=${this.all} aria-controls="sheets"
+      title=${words.say('Sheets without rows, {n} of them', { n: empty })} @click=${() => { this.all = !this.all; }}>
+      ${this.all ? words.say('Fewer sheets') : words.say('More sheets')}</button>`}</div>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -51,7 +71,7 @@ export class SheetTabs extends LitElement {
     const { length } = this.schedule.rows(name);
     const counted = words.say('{n, plural, one {# row} other {# rows}}', { n: length });
     const says = mark === undefined ? '' : words.say(ROWS[mark.severity], { n: mark.rows });
-    return html`<button role="tab" id="tab-${name}" data-sheet=${name} aria-selected=${chosen} tabindex=${chosen ? 0 : -1}
+    return html`<button role="tab" id="tab-${name}" class=${LISTS.has(name) ? 'list' : 'work'} data-sheet=${name} aria-selected=${chosen} tabindex=${chosen ? 0 : -1}
       title=${says === '' ? nothing : says} @click=${() => this.#choose(name)}>
       <span class="title" data-title=${title}>${title}</span>
       <span class="count">${length}<span class="unseen">${counted.replace(String(length), '')}</span></span>
@@ -67,14 +87,15 @@ export class SheetTabs extends LitElement {
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const steps: Record<string, number> = getComputedStyle(this).direction === 'rtl'
       ? { ArrowLeft: 1, ArrowRight: -1 } : { ArrowLeft: -1, ArrowRight: 1 };
-    const last = SHEET_NAMES.length - 1;
-    const at = SHEET_NAMES.indexOf(this.sheet);
+    const { sheets } = this;
+    const last = sheets.length - 1;
+    const at = sheets.indexOf(this.sheet);
     const step = steps[event.key];
     const to = event.key === 'Home' ? 0 : event.key === 'End' ? last
       : step === undefined ? undefined : (at + step + last + 1) % (last + 1);
     if (to === undefined) return;
     event.preventDefault();
-    const name = SHEET_NAMES[to]!;
+    const name = sheets[to]!;
     this.renderRoot.querySelector<HTMLElement>(`[data-sheet=${name}]`)?.focus();
     this.#choose(name);
   };

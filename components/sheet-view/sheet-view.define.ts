@@ -1,4 +1,3 @@
-import '../cell-explanation/cell-explanation.define.ts';
 import '../schedule-toolbar/schedule-toolbar.define.ts';
 import { defineElement } from '../look/index.ts';
 import { SheetView } from './sheet-view.ts';

@@ -20,8 +20,8 @@ export class SheetView extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
-    grouping: { attribute: false }, readonly: { type: Boolean }, licenseKey: { attribute: false },
-    words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false },
+    grouping: { attribute: false }, rare: { type: Boolean }, readonly: { type: Boolean },
+    licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false },
     unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true },
@@ -32,6 +32,8 @@ export class SheetView extends LitElement {
   declare revision: number;
   declare sheet: SheetName;
   declare grouping: Grouping;
+  /** Whether rare columns are shown although nothing stands in them. */
+  declare rare: boolean;
   declare readonly: boolean;
   /** Key of the grid library; without it the rows cannot be shown. */
   declare licenseKey: string | null;
@@ -53,7 +55,7 @@ export class SheetView extends LitElement {
 
   constructor() {
     super();
-    this.readonly = this.demo = false;
+    this.rare = this.readonly = this.demo = false;
     this.licenseKey = null;
     this.gridState = 'absent';
     this.explained = remembered('explained', true);
@@ -84,6 +86,11 @@ export class SheetView extends LitElement {
     return this.#grid?.finishTyping();
   }
 
+  /** What explains figures is fetched after the rest is on the screen. */
+  protected override firstUpdated(): void {
+    import('../cell-explanation/cell-explanation.define.ts').catch(reportError);
+  }
+
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
     if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
@@ -93,8 +100,8 @@ export class SheetView extends LitElement {
     const { schedule, revision, sheet, readonly, words, refusal, unsettled } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
-      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .words=${words}>
-      </elv-schedule-toolbar>
+      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} ?rare=${this.rare}
+        .words=${words}></elv-schedule-toolbar>
       ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
       <div class="rows" @elv-cell-select=${this.#onCellSelect}>
@@ -132,7 +139,7 @@ export class SheetView extends LitElement {
     const { schedule, sheet, readonly, words } = this;
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
-        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .words=${words}></elv-schedule-grid>
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .rare=${this.rare} .words=${words}></elv-schedule-grid>
       ${empty ? emptySheet(sheet, { readonly, demo: this.demo, words, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
   }
 

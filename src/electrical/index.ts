@@ -5,6 +5,7 @@ export * from './devices/index.ts';
 export * from './enclosures/index.ts';
 export * from './feeds/index.ts';
 export * from './limits/index.ts';
+export * from './measured/index.ts';
 export * from './outputs/index.ts';
 export * from './protection/index.ts';
 export * from './runs/index.ts';

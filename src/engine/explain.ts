@@ -28,6 +28,8 @@ export interface Explanation {
   readonly numbers?: string;
   /** The figure with its unit, or that it is not known. */
   readonly result: string;
+  /** Of a status: which checks were made, which wait and for what, and which were not asked for. */
+  readonly checks?: string;
   readonly source: string;
   readonly parts: readonly ExplanationPart[];
 }
@@ -91,8 +93,9 @@ export function explain(
     return {
       ...base, words: spoken.text(words), source: spoken.text(source),
       numbers: missing === 0 ? rows : spoken.say('{rows}, {missing} of them not known', { rows, missing }),
-      parts: members.flatMap(({ from, sum, ids }) => sum === undefined ? []
-        : ids.map((member) => part(document, book, { path: sum, sheet: from, key: sum }, member, spoken))),
+      parts: members.flatMap(({ from, sum, times, ids }) => sum === undefined ? []
+        : ids.flatMap((member) => [sum, ...(times === undefined ? [] : [times])]
+          .map((read) => part(document, book, { path: read, sheet: from, key: read }, member, spoken)))),
     };
   }
   const own = row.cells[key] ?? null;

@@ -213,9 +213,10 @@ class CellWalk {
         if (needed === undefined || (row.cells[needed] ?? null) !== null) yield* this.#argument(arg, sheet, id);
       }
     } else if (total !== undefined) {
-      for (const { from, by, sum } of total.of) {
-        if (sum === undefined) continue;
-        for (const member of this.#membersOf(from, by, id)) yield* this.#cell(from, sum, member);
+      for (const { from, by, sum, times } of total.of) {
+        for (const key of [sum, times].filter((each) => each !== undefined)) {
+          for (const member of this.#membersOf(from, by, id)) yield* this.#cell(from, key, member);
+        }
       }
     } else if (column.role === 'computed' && column.solved !== undefined) yield* this.#solution(sheet, key, id);
   }

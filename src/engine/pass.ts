@@ -71,7 +71,7 @@ function takeInput(
 function applyTotal(total: PreparedTotal, { document, columns }: Calculation, touched: Touched | undefined): void {
   const { sheet, key, of } = total;
   const isDue = touched === undefined || touched.concerns(sheet, key)
-    || of.some(({ from, by, sum = by }) => touched.concerns(from, by) || touched.concerns(from, sum));
+    || of.some(({ from, by, sum = by, times = by }) => [by, sum, times].some((read) => touched.concerns(from, read)));
   if (isDue) for (const id of regroup(total, document, columns)) touched?.cell(sheet, id, key);
 }
 

@@ -44,6 +44,7 @@ const AT_MOST_OF_TYPE: Sentences = {
 };
 
 const BEFORE_TARGET = message('before the target');
+const VOLTAGE_REMARK = message('How far the voltage falls along its run is not reckoned with.');
 
 /** Something that more of the same would use up; NaN is unknown. */
 interface Limit {
@@ -67,12 +68,12 @@ interface Question {
 }
 
 /**
- * How many more of the same an output, a supply or a branch takes: `⌊(limit − taken) ÷ each⌋` for each of its limits,
- * the least of them.
+ * How many more of the same an output, a supply, a run or a branch takes, and of its type the place of a device row:
+ * `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
  *
- * @param id row of `outputs`, `supplies` or `branches`
- * @param typeId for supplies and branches the device type of which there may be more; an output takes more of its own
- *   load
+ * @param id row of `outputs`, `supplies`, `runs`, `branches` or `devices`
+ * @param typeId for supplies, runs and branches the device type of which there may be more; an output takes more of its
+ *   own load, a device row more of its type
  * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
  *   and where what one takes or what may be taken is not known
  */
@@ -80,8 +81,10 @@ export function roomIn(
   document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId: number | undefined, words: Words,
 ): Room | undefined {
   const question = sheet === 'outputs' ? ofOutput(book, id)
+    : sheet === 'devices' ? ofDevice(document, book, id)
     : typeId === undefined ? undefined
       : sheet === 'supplies' ? ofSupply(document, book, id, typeId)
+        : sheet === 'runs' ? ofRun(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
   return question && answer(question, words);
 }
@@ -104,39 +107,97 @@ function ofOutput(book: Workbook, id: number): Question {
   };
 }
 
-function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const own = (key: string) => book.number('supplies', id, key);
+/** What one device of a type takes of a rail [A]. */
+interface TypeDraw {
+  readonly connected: number;
+  readonly demand: number;
+}
+
+function drawOf(book: Workbook, supply: number, typeId: number): TypeDraw {
   const type = (key: string) => book.number('types', typeId, key);
-  const draw = Number.isNaN(type('draw')) ? drawFromPower(type('power'), own('voltage')) ?? NaN : type('draw');
+  const draw = Number.isNaN(type('draw'))
+    ? drawFromPower(type('power'), book.number('supplies', supply, 'voltage')) ?? NaN : type('draw');
   const diversity = Number.isNaN(type('diversity')) ? 1 : type('diversity');
+  return { connected: draw / 1000, demand: demandCurrent(draw / 1000, diversity) };
+}
+
+function supplyLimits(book: Workbook, id: number, { demand }: TypeDraw): readonly [Limit, Limit] {
+  const own = (key: string) => book.number('supplies', id, key);
   const usable = {
-    before: message('before what may be used'), most: own('usable'), taken: own('demand'),
-    each: demandCurrent(draw / 1000, diversity),
+    before: message('before what may be used'), most: own('usable'), taken: own('demand'), each: demand,
   };
+  return [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }];
+}
+
+/** What a run carries and what protects it; how far the voltage falls follows from where along it a device stands. */
+function runLimits(book: Workbook, id: number, { connected, demand }: TypeDraw): readonly [Limit, Limit] {
+  const own = (key: string) => book.number('runs', id, key);
+  const each = book.value('runs', id, 'basis') === 'demand' ? demand : connected;
+  const carries = {
+    before: message('before what its cable carries'), most: own('carries'), taken: own('current'), each,
+  };
+  const protection = message('before the rating of the protection of its run');
+  return [carries, { ...carries, before: protection, most: own('protection') }];
+}
+
+function branchLimit(book: Workbook, id: number, typeId: number, before: string): Limit {
+  const own = (key: string) => book.number('branches', id, key);
+  return { before, most: own('limit'), taken: own('nodes'), each: book.number('types', typeId, 'nodes') };
+}
+
+function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
+  const limits = supplyLimits(book, id, drawOf(book, id, typeId));
   return {
-    type: typeName(document, typeId),
-    limits: [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }],
-    target: { ...usable, before: BEFORE_TARGET, most: usable.most * own('target') },
+    type: typeName(document, typeId), limits,
+    target: { ...limits[0], before: BEFORE_TARGET, most: limits[0].most * book.number('supplies', id, 'target') },
     isPartial: book.isPartial('supplies', id, 'demand'),
     ...(
-      Number.isNaN(own('fullUpTo'))
+      Number.isNaN(book.number('supplies', id, 'fullUpTo'))
         ? {}
         : { remark: message('That more load makes its enclosure warmer is not reckoned with.') }
     ),
   };
 }
 
-function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const own = (key: string) => book.number('branches', id, key);
-  const limit = {
-    before: message('before the limit'), most: own('limit'), taken: own('nodes'), each: book.number(
-      'types', typeId, 'nodes'
-    ),
+function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
+  const limits = runLimits(book, id, drawOf(book, book.target('runs', id, 'rail'), typeId));
+  return {
+    type: typeName(document, typeId), limits, target: limits[0], isPartial: book.isPartial('runs', id, 'current'),
+    remark: VOLTAGE_REMARK,
   };
+}
+
+function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
+  const limit = branchLimit(book, id, typeId, message('before the limit'));
+  const free = book.number('branches', id, 'free');
   return {
     type: typeName(document, typeId), limits: [limit],
-    target: { ...limit, before: message('before the reserve'), most: own('free') + limit.taken },
+    target: { ...limit, before: message('before the reserve'), most: free + limit.taken },
     isPartial: book.isPartial('branches', id, 'nodes'),
+  };
+}
+
+/**
+ * More of the type of a device row, where it stands: on its supply, its run and its branch together; on the branch
+ * alone where nothing can be said of the supply.
+ */
+function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Question | undefined {
+  const to = (key: string) => book.target('devices', id, key);
+  const [type, supply, run, branch] = [to('type'), to('rail'), to('run'), to('branch')];
+  if (type < 0) return undefined;
+  const question = supply < 0 ? undefined : ofSupply(document, book, supply, type);
+  if (question === undefined || !isKnown(question.limits[0]!)) {
+    return branch < 0 ? undefined : ofBranch(document, book, branch, type);
+  }
+  const onBranch = branch < 0 ? [] : [branchLimit(book, branch, type, message('before the limit of its branch'))];
+  const targets = [question.target, ...(branch < 0 ? [] : [ofBranch(document, book, branch, type).target])];
+  return {
+    ...question,
+    limits: [...question.limits, ...(run < 0 ? [] : runLimits(book, run, drawOf(book, supply, type))), ...onBranch],
+    target: tightest(targets.filter((target) => target === question.target || isKnown(target))),
+    isPartial: question.isPartial || (run >= 0 && book.isPartial('runs', run, 'current'))
+      || (branch >= 0 && book.isPartial('branches', branch, 'nodes')),
+    ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),
   };
 }
 

@@ -136,8 +136,8 @@ for (const sheet of SHEET_NAMES) {
   for (const { key, args } of RULES[sheet]) for (const arg of args) addDependent(arg, { sheet, key });
 }
 for (const { sheet, key, of } of TOTALS) {
-  for (const { from, by, sum = by } of of) {
-    for (const source of new Set([by, sum])) addDependent({ sheet: from, key: source }, { sheet, key });
+  for (const { from, by, sum = by, times = by } of of) {
+    for (const source of new Set([by, sum, times])) addDependent({ sheet: from, key: source }, { sheet, key });
   }
 }
 for (const solution of SOLUTIONS) {

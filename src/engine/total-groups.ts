@@ -16,15 +16,16 @@ export function regroup(
   const lacking = new Int32Array(size);
   /** Rows that lack something of several parts lack it once. */
   const counted = new Set<string>();
-  for (const { from, by, sum } of of) {
+  for (const { from, by, sum, times } of of) {
     const targets = columns[from].targets.get(by)!;
     const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
+    const factors = times === undefined ? undefined : columns[from].numbers.get(times)!;
     const partial = sum === undefined ? undefined : columns[from].partial.get(sum);
     const count = document.capacity(from);
     for (let id = 0; id < count; id += 1) {
       const target = targets[id]!;
       if (target < 0) continue;
-      const value = values === undefined ? 1 : values[id]!;
+      const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
       if (value === value) sums[target]! += value;
       if (value === value && (partial === undefined || partial[id] === 0)) continue;
       const name = `${from} ${by} ${id}`;

@@ -1,6 +1,7 @@
 import type { Keys, Touched, Workbook } from '../engine/index.ts';
 import {
-  isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Row, type ScheduleDocument, type SheetName,
+  findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Column, type Row, type ScheduleDocument,
+  type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
@@ -9,6 +10,7 @@ import { hasGrownWorse } from './has-grown-worse.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
+import { StartUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
@@ -19,6 +21,19 @@ type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
 
 /** Whether it is told in its own row. */
 const isTold = ({ sheet, check }: Kept) => CHECKS[sheet][check]?.elsewhere !== true;
+
+/** What became of the checks of limits of a row. */
+export interface ChecksMade {
+  readonly made: number;
+  /** Keys of the cells that they wait for, or that name the row with the missing input; one for each check. */
+  readonly waiting: readonly string[];
+  /** Keys of inputs that may be empty, without which a check does not apply. */
+  readonly unasked: readonly string[];
+}
+
+/** Whether a cell is empty that asks for nothing while it is. */
+const isLeftOut = ({ cells }: Row, column: Column | undefined): boolean =>
+  column?.role === 'input' && column.optional === true && (cells[column.key] ?? null) === null;
 
 /** Sheets whose rows have a status. */
 const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
@@ -91,6 +106,24 @@ export class Findings {
       .map((kept) => this.#finding(kept, row));
   }
 
+  /** Which checks of limits were made in a row, which wait, and which are not asked for. */
+  made(sheet: SheetName, id: number): ChecksMade {
+    const row = this.#document.row(sheet, id)!;
+    const reader = new RowReader(sheet, row, this.#source);
+    let made = 0;
+    const unasked = new Set<string>();
+    CHECKS[sheet].forEach(({ inStatus, severity, needs, find }, place) => {
+      if (inStatus !== true || severity === 'incomplete') return;
+      find(reader.for(place));
+      const empty = [...reader.lacking, ...(needs === undefined ? [] : [needs])]
+        .filter((key) => isLeftOut(row, findColumn(sheet, key)));
+      for (const key of empty) unasked.add(key);
+      if (empty.length === 0 && reader.lacking.size === 0) made += 1;
+    });
+    const waiting = (this.#kept[sheet].get(id) ?? []).filter((kept) => kept.inStatus && kept.severity === 'incomplete');
+    return { made, waiting: waiting.map(({ key }) => key), unasked: [...unasked] };
+  }
+
   /** Checks again what a change concerned. */
   update(touched: Touched): void {
     this.#all = undefined;
@@ -99,6 +132,7 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id);
+    for (const id of this.#source.startUps.update(touched)) this.#check('supplies', id);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
     if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id);
@@ -114,7 +148,7 @@ export class Findings {
     this.#purposes = new RailPurposes(this.#document, this.#book);
     this.#source = {
       document: this.#document, book: this.#book, words: this.#words, reads: this.#reads,
-      waiting: new Waiting(this.#document, this.#book),
+      waiting: new Waiting(this.#document, this.#book), startUps: new StartUps(this.#document, this.#book),
     };
     for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
   }

@@ -5,6 +5,7 @@ import {
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
+import type { StartUp, StartUps } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -14,6 +15,7 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
+  readonly startUps: StartUps;
 }
 
 /** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
@@ -24,6 +26,7 @@ export class RowReader {
   readonly #source: ReaderSource;
   readonly #noted: readonly Set<string>[];
   #check = 0;
+  readonly #lacking = new Set<string>();
 
   constructor(sheet: SheetName, row: Row, source: ReaderSource) {
     this.sheet = sheet;
@@ -36,7 +39,13 @@ export class RowReader {
   /** The row as the check at a place of the checks of its sheet reads it. */
   for(check: number): this {
     this.#check = check;
+    this.#lacking.clear();
     return this;
+  }
+
+  /** Numbers that this check read and that are not known, by key or reference, so that it could not be made. */
+  get lacking(): ReadonlySet<string> {
+    return this.#lacking;
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -59,7 +68,9 @@ export class RowReader {
   number(key: string): number | null {
     this.#note(key);
     const value = this.#source.book.number(this.sheet, this.#row.id, key);
-    return Number.isNaN(value) ? null : value;
+    if (!Number.isNaN(value)) return value;
+    this.#lacking.add(key);
+    return null;
   }
 
   /** How many rows a total lacks. */
@@ -82,6 +93,11 @@ export class RowReader {
   /** How many rows wait for an input of this one. */
   waiting(rows: WaitingRows): number {
     return this.#source.waiting.of(rows, this.#row.id);
+  }
+
+  /** What starts at once behind this supply, where it tries again and again on overload. */
+  get startUp(): StartUp | undefined {
+    return this.#source.startUps.of(this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */
@@ -110,7 +126,9 @@ export class RowReader {
   /** A number of the row that a reference names; `null` when it is unknown. */
   numberOf(reference: string, key: string): number | null {
     const value = this.valueOf(reference, key);
-    return typeof value === 'number' ? value : null;
+    if (typeof value === 'number') return value;
+    this.#lacking.add(reference);
+    return null;
   }
 
   /** What a cell of the row that a reference names is worth; `null` when that is unknown, or no row is named. */

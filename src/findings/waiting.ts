@@ -1,5 +1,5 @@
 import type { Touched, Workbook } from '../engine/index.ts';
-import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
+import type { CellValue, ScheduleDocument, SheetName } from '../schedule/index.ts';
 
 /** Rows that wait for an input of a row that they name, where another of their cells is filled in. */
 export interface WaitingRows {
@@ -12,6 +12,8 @@ export interface WaitingRows {
   readonly filled: string;
   /** A cell that, filled in, makes it mean nothing to a row. */
   readonly unless?: string;
+  /** What a cell of the row that `filled` names has to hold besides. */
+  readonly where?: { readonly sheet: SheetName; readonly key: string; readonly is: CellValue };
 }
 
 /** Device rows that count nodes on a branch, as many as their type says. */
@@ -28,6 +30,11 @@ export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
 
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
+/** Device rows on a supply that tries again and again on overload. */
+export const ON_A_RETRYING_RAIL: WaitingRows = {
+  sheet: 'types', from: 'devices', by: 'type', filled: 'rail',
+  where: { sheet: 'supplies', key: 'overload', is: 'retries' },
+};
 
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
@@ -50,8 +57,11 @@ export class Waiting {
   /** Counts again what a change concerns. @returns the rows for whose inputs other numbers wait than before. */
   update(touched: Touched): [SheetName, number][] {
     return [...this.#counts].flatMap(([rows, before]) => {
-      if (!touched.concerns(rows.from, rows.by) && !touched.concerns(rows.from, rows.filled)
-        && (rows.unless === undefined || !touched.concerns(rows.from, rows.unless))) return [];
+      const { from, by, filled, unless, where } = rows;
+      const isConcerned = touched.concerns(from, by) || touched.concerns(from, filled)
+        || (unless !== undefined && touched.concerns(from, unless))
+        || (where !== undefined && touched.concerns(where.sheet, where.key));
+      if (!isConcerned) return [];
       const counts = this.#count(rows);
       this.#counts.set(rows, counts);
       return this.#document.rows(rows.sheet).filter(({ id }) => counts[id] !== (before[id] ?? 0))
@@ -59,12 +69,19 @@ export class Waiting {
     });
   }
 
-  #count({ sheet, from, by, filled, unless }: WaitingRows): Int32Array {
+  #count({ sheet, from, by, filled, unless, where }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
     const targets = this.#book.targets(from, by);
+    // What another sheet has to hold may be true of a row that takes its reference over from elsewhere.
+    const named = where === undefined ? undefined : this.#book.targets(from, filled);
+    const isMeant = where === undefined ? undefined
+      : new Set(this.#document.rows(where.sheet).filter(({ cells }) => cells[where.key] === where.is)
+        .map(({ id }) => id));
+    if (isMeant?.size === 0) return counts;
     for (const { id, cells } of this.#document.rows(from)) {
-      if (targets[id]! >= 0 && (cells[filled] ?? null) !== null
-        && (unless === undefined || (cells[unless] ?? null) === null)) counts[targets[id]!]! += 1;
+      const waits = named === undefined ? (cells[filled] ?? null) !== null : isMeant!.has(named[id]!);
+      const isFreed = unless !== undefined && (cells[unless] ?? null) !== null;
+      if (targets[id]! >= 0 && waits && !isFreed) counts[targets[id]!]! += 1;
     }
     return counts;
   }

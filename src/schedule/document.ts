@@ -1,6 +1,6 @@
 import type { Change } from './change.ts';
 import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
-import type { Acceptance, Details, Revision, Row, Snapshot } from './snapshot.ts';
+import type { Acceptance, Details, Revision, Row, Snapshot, View } from './snapshot.ts';
 
 const EMPTY: Snapshot = {
   details: {}, unattached: [], revisions: [], unknown: {},
@@ -17,6 +17,8 @@ export class ScheduleDocument {
   unattached: readonly Acceptance[] = [];
   revisions: readonly Revision[] = [];
   unknown: Readonly<Record<string, unknown>> = {};
+  /** How it is looked at; to look at it in another way is no change, and nothing to undo. */
+  view: View | undefined;
   readonly #order = {} as Record<SheetName, Row[]>;
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
   readonly #free = {} as Record<SheetName, number[]>;
@@ -62,8 +64,8 @@ export class ScheduleDocument {
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
     for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(copyOf);
-    const { details, unattached, revisions, unknown } = this;
-    return { details, sheets, unattached, revisions, unknown };
+    const { details, unattached, revisions, unknown, view } = this;
+    return { details, sheets, unattached, revisions, unknown, view };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */
@@ -190,6 +192,7 @@ export class ScheduleDocument {
     this.unattached = snapshot.unattached;
     this.revisions = snapshot.revisions;
     this.unknown = snapshot.unknown;
+    this.view = snapshot.view;
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(copyOf);
       const byId: (Row | undefined)[] =

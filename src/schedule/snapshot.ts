@@ -57,6 +57,12 @@ export interface Revision {
   readonly text: string;
 }
 
+/** How a schedule is looked at, which is no part of what it says; keys that are not known are kept. */
+export interface View {
+  /** Sheets whose rare columns are shown although nothing stands in them. */
+  readonly rare?: readonly string[];
+}
+
 /** Everything that a schedule holds, as in a file: without ids of rows, and formulas name cells by key: `=[qty]*2`. */
 export interface Content {
   readonly details: Details;
@@ -64,6 +70,7 @@ export interface Content {
   readonly accepted?: readonly Acceptance[];
   /** The issues of the schedule, the first one first. */
   readonly revisions?: readonly Revision[];
+  readonly view?: View | undefined;
   /** Keys of a file that this version does not know; kept and written back. */
   readonly unknown?: Readonly<Record<string, unknown>>;
 }
@@ -78,5 +85,6 @@ export interface Snapshot {
   readonly unattached: readonly Acceptance[];
   readonly revisions: readonly Revision[];
   readonly unknown: Readonly<Record<string, unknown>>;
+  readonly view?: View | undefined;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
 }

@@ -44,6 +44,21 @@ export function kelvins(value: number): Quantity {
   return quantity(value, 0, 1, 'K');
 }
 
+/** A width in a sentence: «360 mm»; with decimals where rounding would hide that it differs from `other`. */
+export function millimetres(value: number, other?: number): Quantity {
+  return quantity(value, other, 0, 'mm');
+}
+
+/** A length in a sentence: «42.5 m»; with more decimals where rounding would hide that it differs from `other`. */
+export function metres(value: number, other?: number): Quantity {
+  return quantity(value, other, 1, 'm');
+}
+
+/** A capacity in a sentence: «7.2 Ah»; with more decimals where rounding would hide that it differs from `other`. */
+export function ampereHours(value: number, other?: number): Quantity {
+  return quantity(value, other, 1, 'Ah');
+}
+
 /** A share in a sentence: «79 %»; with decimals where rounding would hide that it differs from `other`. */
 export function percent(value: number, other?: number): Quantity {
   return quantity(value * 100, other === undefined ? undefined : other * 100, 0, '%');

@@ -1,7 +1,8 @@
 import '../../components/load-schedule/load-schedule.define.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Content } from '../../src/schedule/index.ts';
+import type { SheetTabs } from '../../components/sheet-tabs/sheet-tabs.ts';
+import type { Content, SheetName } from '../../src/schedule/index.ts';
 
 /** Key of the grid library for evaluation. */
 export const GRID_KEY = 'non-commercial-and-evaluation';
@@ -47,7 +48,18 @@ export async function mountElement(options: ElementOptions = {}): Promise<LoadSc
   document.body.append(element);
   await element.updateComplete;
   if (key !== null) await shown(element);
+  // It is fetched after the rest.
+  await customElements.whenDefined('elv-cell-explanation');
   return element;
+}
+
+/** Goes to a sheet by its tab, which a sheet without rows has once those are asked for. */
+export async function openSheet(element: Element, sheet: SheetName): Promise<void> {
+  if (part(element, `[data-sheet=${sheet}]`) === null) {
+    part(element, 'elv-sheet-tabs .more')!.click();
+    await (part(element, 'elv-sheet-tabs') as SheetTabs).updateComplete;
+  }
+  part(element, `[data-sheet=${sheet}]`)!.click();
 }
 
 /** Waits for the first rows. A poll of the test library would hold on to the element until the test ends. */

@@ -1,6 +1,6 @@
 import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 
 afterEach(removeElements);
 
@@ -9,16 +9,16 @@ const chosen = (element: Element) => part(element, 'elv-sheet-tabs [aria-selecte
 test('arrows, Home and End lead through the tabs, and the sheet follows', async () => {
   const element = await mountElement({ content: sample() });
   part(element, '[data-sheet=devices]')!.focus();
-  await userEvent.keyboard('{ArrowRight}{ArrowRight}');
+  await userEvent.keyboard('{ArrowRight}');
   expect(chosen(element)).toBe('supplies');
   expect(part(element, 'elv-sheet-view')!.ariaLabel).toBe('Supplies');
   await expect.poll(() => textOf(element, 'elv-schedule-grid .ht_master thead')).toContain('Rated');
   await userEvent.keyboard('{End}');
-  expect(chosen(element)).toBe('enclosures');
+  expect(chosen(element)).toBe('contacts');
   await userEvent.keyboard('{ArrowRight}');
   expect(chosen(element)).toBe('devices');
   await userEvent.keyboard('{Home}{ArrowLeft}');
-  expect(chosen(element)).toBe('enclosures');
+  expect(chosen(element)).toBe('contacts');
 });
 
 test('one tab is a stop of the Tab key', async () => {
@@ -31,7 +31,27 @@ test('Alt and Page Down goes to the next sheet from anywhere in the element', as
   const element = await mountElement({ content: sample() });
   part(element, '[data-command=save]')!.focus();
   await userEvent.keyboard('{Alt>}{PageDown}{PageDown}{PageUp}{/Alt}');
-  expect(chosen(element)).toBe('types');
+  expect(chosen(element)).toBe('supplies');
+});
+
+const tabs = (element: Element) => parts(element, '[role=tab]').map((tab) => tab.dataset.sheet);
+
+test('sheets without rows have a tab only when they are asked for or shown; lists come last', async () => {
+  const element = await mountElement({ content: sample() });
+  const filled = ['devices', 'supplies', 'branches', 'outputs', 'feeds', 'types', 'contacts'];
+  expect(tabs(element)).toEqual(filled);
+  const more = () => part(element, 'elv-sheet-tabs .more')!;
+  expect(more().ariaExpanded).toBe('false');
+  await openSheet(element, 'enclosures');
+  expect(tabs(element).slice(-4)).toEqual(['enclosures', 'types', 'conductors', 'contacts']);
+  await expect.poll(() => chosen(element)).toBe('enclosures');
+  expect(more().ariaExpanded).toBe('true');
+  more().click();
+  await expect.poll(() => tabs(element)).toEqual([...filled.slice(0, 5), 'enclosures', ...filled.slice(5)]);
+  part(element, '[data-sheet=devices]')!.click();
+  await expect.poll(() => tabs(element)).toEqual(filled);
+  element.schedule.act('a run', [{ op: 'insert', sheet: 'runs', at: 0, rows: [{ id: 0, cells: { run: 'R1' } }] }]);
+  await expect.poll(() => tabs(element)).toContain('runs');
 });
 
 test('a tab names its number of rows, and the rows that are over, near the limit or incomplete', async () => {

@@ -32,16 +32,16 @@ describe('what is said', () => {
 
   test('a status is a word with a shape, and what was found is said with the cell', async () => {
     const { grid } = await mountGrid(judged(), { sheet: 'supplies' });
-    const status = placeOf('supplies', 'status');
+    const status = placeOf(grid, 'status');
     grid.goTo(0, 'demand');
     await frame();
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).textContent))
       .toEqual(['over', 'near the limit', 'incomplete']);
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).querySelectorAll('svg').length)).toEqual([1, 1, 1]);
-    const demand = cellAt(grid, 0, placeOf('supplies', 'demand'));
+    const demand = cellAt(grid, 0, placeOf(grid, 'demand'));
     expect(demand.getAttribute('aria-invalid')).toBe('true');
     expect(demand.getAttribute('aria-description')).toMatch(/3\.00 A/);
-    expect(cellAt(grid, 1, placeOf('supplies', 'demand')).textContent).toBe('≥\u202f0.90');
+    expect(cellAt(grid, 1, placeOf(grid, 'demand')).textContent).toBe('≥\u202f0.90');
     const rowHeading = grid.renderRoot.querySelectorAll('.ht_clone_inline_start tbody th')[0]!;
     expect(rowHeading.querySelector('svg.over')).not.toBeNull();
   });

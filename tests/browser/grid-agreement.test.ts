@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { afterEach, expect, test } from 'vitest';
-import { shownColumns } from '../../components/grid/grid-model.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { STATE_WORDS } from '../../src/findings/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -18,7 +17,7 @@ function drawnTexts(grid: ScheduleGrid): Map<string, string> {
     .map((body) => [...grid.renderRoot.querySelectorAll<HTMLTableRowElement>(`${body} table.htCore > tbody > tr`)]);
   rest!.forEach((row, index) => {
     const number = frozen![index]!.querySelector('th')!.textContent;
-    const columns = shownColumns(grid.sheet);
+    const { columns } = grid;
     if (!/^\d+$/.test(number)) return;
     for (const cell of [...frozen![index]!.querySelectorAll('td'), ...row.querySelectorAll('td')]) {
       texts.set(`${number} ${columns[Number(cell.getAttribute('aria-colindex')) - 2]!.title}`, cell.textContent);
@@ -28,11 +27,11 @@ function drawnTexts(grid: ScheduleGrid): Map<string, string> {
 }
 
 /** What a schedule built afresh from the same content would show. */
-function dueTexts(schedule: LoadSchedule, sheet: SheetName): Map<string, string> {
+function dueTexts(schedule: LoadSchedule, { sheet, columns }: ScheduleGrid): Map<string, string> {
   const afresh = new LoadSchedule(schedule.content());
   const texts = new Map<string, string>();
   afresh.document.rows(sheet).forEach(({ id }, place) => {
-    for (const column of shownColumns(sheet)) {
+    for (const column of columns) {
       const value = afresh.value(sheet, id, column.key);
       const sign = afresh.partialSign(sheet, id, column.key);
       const text = column.role === 'computed' && column.status === true && typeof value === 'string'
@@ -59,7 +58,7 @@ test('after any actions every text drawn is what a schedule built afresh shows, 
     await grid.updateComplete;
     for (const action of [() => { /* as it is opened */ }, ...actions]) {
       action(schedule);
-      const [drawn, due] = [drawnTexts(grid), dueTexts(schedule, grid.sheet)];
+      const [drawn, due] = [drawnTexts(grid), dueTexts(schedule, grid)];
       for (const [place, text] of drawn) {
         expect([place, text]).toEqual([place, due.get(place)]);
         expect(text).not.toMatch(/NaN|Infinity|undefined|null|#[A-Z]/);

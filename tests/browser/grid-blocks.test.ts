@@ -108,7 +108,8 @@ describe('the sum', () => {
 
   test('is none for counts of different things', async () => {
     const mounted = await mountGrid(sample(), { sheet: 'branches' });
-    await pick(mounted, [0, placeOf('branches', 'limit')], [0, placeOf('branches', 'cables')]);
+    const at = (key: string) => placeOf(mounted.grid, key);
+    await pick(mounted, [0, at('limit')], [0, at('cables')]);
     expect(mounted.selections.at(-1)!.statistics).toMatchObject({ count: 2, sum: null });
   });
 });

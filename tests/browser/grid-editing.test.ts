@@ -169,7 +169,7 @@ describe('lists', () => {
     const branches = ['B1', 'B2', 'B3'].map((branch) => ({ branch }));
     const { grid, schedule, messages } = await mountGrid({ ...sample(), sheets: { branches } }, { sheet: 'branches' });
     const limits = () => schedule.rows('branches').map(({ cells }) => cells.limit);
-    await userEvent.click(cellAt(grid, 0, placeOf('branches', 'limit')));
+    await userEvent.click(cellAt(grid, 0, placeOf(grid, 'limit')));
     await userEvent.keyboard('{Enter}');
     const list = grid.renderRoot.querySelector('[role=listbox]')!;
     expect([...list.children].map((item) => item.textContent))
@@ -195,7 +195,7 @@ describe('lists', () => {
 
   test('a word of a choice is found by its beginning, another word is refused', async () => {
     const { grid, schedule, messages } = await mountGrid(sample(), { sheet: 'supplies' });
-    await userEvent.click(cellAt(grid, 0, placeOf('supplies', 'purpose')));
+    await userEvent.click(cellAt(grid, 0, placeOf(grid, 'purpose')));
     await userEvent.keyboard('fie{Enter}');
     expect(schedule.document.rows('supplies')[0]!.cells.purpose).toBe('field');
     await userEvent.keyboard('heating{Enter}');
@@ -212,7 +212,7 @@ describe('lists', () => {
 
   test('Space changes yes to no and back', async () => {
     const { grid, schedule } = await mountGrid(sample(), { sheet: 'branches' });
-    await userEvent.click(cellAt(grid, 0, placeOf('branches', 'terminated')));
+    await userEvent.click(cellAt(grid, 0, placeOf(grid, 'terminated')));
     await userEvent.keyboard(' ');
     expect(schedule.document.rows('branches')[0]!.cells.terminated).toBe(true);
     await userEvent.keyboard(' ');

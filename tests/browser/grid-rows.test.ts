@@ -87,7 +87,7 @@ describe('rows', () => {
     const device = schedule.document.rows('devices')[0]!.id;
     schedule.act('Edit of Qty', [{ op: 'set', sheet: 'devices', id: device, key: 'qty', value: 10 }]);
     await frame();
-    const demand = placeOf('supplies', 'demand');
+    const demand = placeOf(grid, 'demand');
     grid.goTo(schedule.document.rows('supplies')[0]!.id, 'demand');
     await frame();
     // 10 × 350 mA × 0.8 + 0.4 A

@@ -45,7 +45,7 @@ test('rows pasted at the tag go past the status, and copied rows come back as th
   await userEvent.keyboard('{Shift>}{ArrowRight}{ArrowRight}{/Shift}');
   await userEvent.keyboard('{Control>}c{/Control}');
   expect(await takeFromClipboard()).toBe('L8\tcontrol');
-  await userEvent.click(cellAt(grid, 0, placeOf('supplies', 'status')));
+  await userEvent.click(cellAt(grid, 0, placeOf(grid, 'status')));
   await userEvent.keyboard('{Control>}c{/Control}');
   expect(await takeFromClipboard()).toBe('ok');
 });
@@ -81,7 +81,7 @@ test('a document with shorter texts shows every column that its narrower ones le
 test('figures read from left to right on a page that is written from right to left', async () => {
   document.documentElement.dir = 'rtl';
   const { grid } = await mountGrid(sample());
-  const cell = cellAt(grid, 0, placeOf('devices', 'diversity'));
+  const cell = cellAt(grid, 0, placeOf(grid, 'diversity'));
   expect(cell.textContent).toMatch(/^80\s%$/);
   const place = (from: number): number => {
     const range = document.createRange();

@@ -3,7 +3,7 @@ import { userEvent } from 'vitest/browser';
 import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
-import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { englishLeft } from './support/english-left.ts';
 
@@ -16,7 +16,7 @@ afterEach(() => {
 const SPOKEN = [
   {
     lang: 'de', tabs: [
-      'Geräte', 'Gerätetypen', 'Versorgungen',
+      'Geräte', 'Versorgungen', 'Buslinien',
     ], save: 'Speichern', loading: '1,16 A von 1,00 A, 116 %, Zielwert 80 %',
     rule: 'Strombedarf von D1 = Anschlussstrom × Gleichzeitigkeitsfaktor = 0,70 A × 80 % = 0,56 A',
     lighting: 'Beleuchtung', yes: 'ja',
@@ -25,7 +25,7 @@ const SPOKEN = [
   },
   {
     lang: 'fr', tabs: [
-      'Appareils', 'Types d’appareil', 'Alimentations',
+      'Appareils', 'Alimentations', 'Lignes de bus',
     ], save: 'Enregistrer', loading: '1,16 A sur 1,00 A, 116 %, cible 80 %',
     rule: 'Courant demandé de D1 = courant raccordé × facteur de simultanéité = 0,70 A × 80 % = 0,56 A',
     lighting: 'éclairage', yes: 'oui',
@@ -53,7 +53,7 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     expect(textOf(element, '#keys')).toContain(expected.keys);
     await element.select('devices', 'D1', 'demand');
     await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toBe(expected.rule);
-    part(element, '[data-sheet=enclosures]')!.click();
+    await openSheet(element, 'enclosures');
     await expect.poll(() => textOf(element, '.begin h3')).toBe(expected.none);
   });
 
@@ -73,7 +73,7 @@ describe.each(SPOKEN)('in $lang', (expected) => {
   });
 
   test('no heading of a column is cut, nor a title of the details', async () => {
-    const element = await mountElement({ content: sample(), attributes: { lang } });
+    const element = await mountElement({ content: { ...sample(), view: { rare: SHEET_NAMES } }, attributes: { lang } });
     const isCut = (each: HTMLElement) => each.scrollWidth > each.clientWidth;
     // 40 px beyond what the fonts of a Debian machine ask for, as those of other machines differ.
     element.style.inlineSize = '1320px';
@@ -83,7 +83,7 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     // As wide as it takes to have every column drawn.
     element.style.inlineSize = '6000px';
     for (const sheet of SHEET_NAMES) {
-      part(element, `[data-sheet=${sheet}]`)!.click();
+      await openSheet(element, sheet);
       const { columns } = SCHEMA[sheet];
       const headings = () => parts(element, 'elv-schedule-grid .ht_clone_top .title')
         .concat(parts(element, 'elv-schedule-grid .ht_clone_top_inline_start_corner .title'));

@@ -9,7 +9,7 @@ import { LoadScheduleElement } from '../../components/load-schedule/load-schedul
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
-import { GRID_KEY, mountElement, part, removeElements, sample, textOf } from './element-mount.ts';
+import { GRID_KEY, mountElement, openSheet, part, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
@@ -83,7 +83,7 @@ describe('what is on the screen is said through the words of the element', () =>
     const element = await mountPseudo({ details: {}, sheets: {} });
     element.demoSrc = 'demo.json';
     for (const sheet of SHEET_NAMES) {
-      part(element, `[data-sheet=${sheet}]`)!.click();
+      await openSheet(element, sheet);
       await element.updateComplete;
       await expect.poll(() => textOf(element, '.begin h3')).toContain(SCHEMA[sheet].title);
       expect(untranslated(element)).toEqual([]);

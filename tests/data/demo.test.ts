@@ -107,6 +107,7 @@ describe('shows what the schedule is for', () => {
     const faulty = runs.filter((run) => run.faults.length > 0).map((run) => [run.run, run.faults]);
     expect(faulty).toEqual([
       ['L1-W5', ['drop']],
+      ['L2-W2', ['measured near']],
       ['L2-W4', ['device voltage', 'drop']],
       ['L2-W7', ['conductor protection', 'short circuit']],
       ['L2-W8', ['no working voltage']],

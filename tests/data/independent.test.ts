@@ -131,7 +131,7 @@ describe('enclosures, and supplies in their warmth', () => {
   // 1.4 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.9 × 0.4 = 0.28 + 0.7 + 0.72 = 1.7 m²; 100 ÷ (4 × 1.7) = 14.70588 K.
   const enclosure = {
     enclosure: 'E', height: 1000, width: 500, depth: 400, mounting: 'wall', transfer: 4, otherLoss: 46, ambient: 20,
-    maxInside: 45,
+    topFactor: 1, maxInside: 45,
   };
   const supply = { rail: 'L1', rated: 10, efficiency: 0.8, enclosure: 'E', fullUpTo: 30, lessPerKelvin: 0.05 };
   const figures = (own: InputRow = {}, its: InputRow = {}, ...more: InputRow[]) => recalculate({ sheets: {
@@ -145,7 +145,7 @@ describe('enclosures, and supplies in their warmth', () => {
     ['add losses, weigh faces and warm up', {},
       {
         supplyLoss: near(54), loss: near(100), area: near(1.7), rise: near(RISE), inside: near(20 + RISE), status: 'ok',
-        partial: { supplyLoss: false },
+        partial: { supplyLoss: false, usedWidth: true },
       }],
     // 0.7 × 0.2 + (0.9 + 0.5) × 0.5 + 2 × 0.5 × 0.4 = 1.24
     ['covered all round', { mounting: 'row-middle-wall-covered' }, { area: near(1.24) }],
@@ -156,7 +156,8 @@ describe('enclosures, and supplies in their warmth', () => {
     ['are within limits below that', { maxInside: 25.001 + RISE }, { status: 'ok' }],
     ['are near at it', { maxInside: 20 + RISE }, { status: 'near' }],
     ['are over above it', { maxInside: 19.9 + RISE }, { status: 'over' }],
-    ['are not checked without one', { maxInside: null }, { status: 'ok' }],
+    ['are incomplete without one', { maxInside: null }, { status: 'incomplete' }],
+    ['are warmer at the top', { topFactor: null }, { inside: near(20 + RISE), top: near(20 + 1.3 * RISE) }],
     [
       'of no mounting have no surface', { mounting: null },
       { loss: near(100), area: null, inside: null, status: 'incomplete' },

@@ -22,9 +22,12 @@ const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'supplies.usable': ['usable', 'limitDiversity', 'loading', 'spare'],
   'supplies.connected': ['connected', 'limitDiversity'],
   'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
+  'supplies.battery': ['batteryNeeded'],
+  'branches.cableLength': ['cableLength'],
   'branches.nodes': ['nodes', 'free', 'used'],
   'feeds.connected': ['connected', 'demand', 'loading', 'spare'],
-  'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside'],
+  'enclosures.supplyLoss': ['supplyLoss', 'loss', 'rise', 'inside', 'top'],
+  'enclosures.usedWidth': ['usedWidth', 'freeWidth'],
 };
 
 /** Figures of one row as the independent calculation gives them, in the shape in which the product's are read. */
@@ -162,7 +165,7 @@ test('cells that a file holds as null are empty cells', () => {
 
 const FAULT_STATUS: Readonly<Record<RunFault, string>> = {
   'device voltage': 'over', 'no working voltage': 'over', 'conductor current': 'over', 'conductor protection': 'over',
-  drop: 'near', 'short circuit': 'near',
+  drop: 'near', 'short circuit': 'near', 'measured over': 'over', 'measured near': 'near',
 };
 
 test('the whole demo comes to what the independent calculation gives', () => {

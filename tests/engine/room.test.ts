@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { idAt, scheduleOf } from '../support/schedules.ts';
-import type { Cells } from '../../src/schedule/index.ts';
+import type { Cells, SheetName } from '../../src/schedule/index.ts';
 
 const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
 
@@ -132,6 +132,42 @@ describe('room for devices of a type, by hand', () => {
     },
   ])('$says', ({ sheet, at, type, says }) => {
     expect(sentence(sheet, at, type)).toBe(says);
+  });
+
+  test.each([
+    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, 6 A of protection for 40. 63 nodes of 120
+    // leave 57, room for 19.
+    ['the branch', 120, 6, 'Room for 19 more of the type switch before the limit of its branch.'],
+    ['the protection', 1000, 6, 'Room for 40 more of the type switch before the rating of the protection of its run.'],
+    // 10 A in free air at 30 °C, alone: carries 10 A, of which 2 A are taken.
+    ['the cable', 1000, 16, 'Room for 80 more of the type switch before what its cable carries.'],
+  ])('the place of a device row counts every limit: %s', (_which, limit, protection, says) => {
+    const place = scheduleOf({
+      types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20, target: 1 }],
+      branches: [{ branch: 'P', limit }], conductors: [{ conductor: 'c', size: '1', resistance: 18, maxCurrent: 10 }],
+      runs: [{ run: 'W', rail: 'A', conductor: 'c', length: 1, protection, ambient: 30 }],
+      devices: [{ type: 'switch', qty: 20, rail: 'A', run: 'W', branch: 'P' }, { type: 'switch', qty: 1, branch: 'P' }],
+    });
+    const room = (sheet: SheetName, at = 0) =>
+      place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'))?.sentence ?? '';
+    const remark = 'How far the voltage falls along its run is not reckoned with.';
+    expect(room('devices')).toBe(`${says} ${remark}`);
+    // Of the row without a rail, nothing but the branch counts.
+    expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
+    expect(room('runs')).toContain(`Room for ${protection === 6 ? 40 : 80} more of the type switch before `);
+  });
+
+  test('the place of a device row counts the reserve of its branch as well as the target of its rail', () => {
+    // 2 A of 20 A: 140 to the target of 16 A. 60 nodes of 120, 84 less the reserve: 8.
+    const place = scheduleOf({
+      types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20 }],
+      branches: [{ branch: 'P', limit: 120, reserve: 0.3 }],
+      devices: [{ type: 'switch', qty: 20, rail: 'A', branch: 'P' }],
+    });
+    expect(place.room('devices', idAt(place, 'devices'))).toEqual({
+      count: 20, withinTarget: 8,
+      sentence: 'Room for 20 more of the type switch before the limit of its branch, 8 before the reserve.',
+    });
   });
 
   test('is not known without what one takes, without a rating, or without a type', () => {

@@ -168,7 +168,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable',
     value: 10, inStatus: true,
-    message: 'Rail L1: Usable follows from Inside of the enclosure E, which is not wholly known. Complete that first.',
+    message: 'Rail L1: Usable follows from Temperature at the top of the enclosure E, which is not wholly known. Complete that first.',
     silent: [
       WARM(0.9),
       { ...WARM(undefined), supplies: WARM(undefined).supplies.map(({ fullUpTo: _full, ...cells }) => cells) },

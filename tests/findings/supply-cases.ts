@@ -67,20 +67,6 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     silent: [ON(5000, { rated: 10, fuse: 10 })], inStatus: false,
   },
   {
-    rule: 'supply-loss-not-checked', sheet: 'supplies', sheets: ON(
-      5000, { rated: 10 }
-    ), severity: 'note', key: 'efficiency', value: null,
-    message: 'Rail L1 has no efficiency entered: its losses are not worked out. Enter it to know them.',
-    silent: [ON(5000, { rated: 10, efficiency: 0.9 })], inStatus: false,
-  },
-  {
-    rule: 'supply-enclosure-not-checked', sheet: 'supplies', sheets: ON(
-      5000, { rated: 10 }
-    ), severity: 'note', key: 'enclosure', value: null,
-    message: 'Rail L1 has no enclosure entered: its losses count in none. Choose where it is mounted.',
-    silent: [ON(5000, { rated: 10, enclosure: 'E1' })], inStatus: false,
-  },
-  {
     rule: 'supply-purposes-mixed', sheet: 'supplies', severity: 'note', key: 'purpose', value: 'lighting, control',
     inStatus: false,
     sheets: {

@@ -10,11 +10,12 @@ import {
  */
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
-  types: 'type description purpose draw power load nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse fuseKind peak efficiency enclosure note'
-    + ' | usable connected demand loading spare limitDiversity fuseLoading leastTrip loss status',
+  types: 'type description purpose draw power load inrush nodes diversity minVoltage note |',
+  supplies: 'rail purpose voltage rated units redundant derating target fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload note'
+    + ' | usable connected demand loading spare limitDiversity fuseLoading leastTrip loss batteryNeeded status',
   ways: 'way rail kind rated trip k2 target enclosure width note | connected demand loading available status',
-  branches: 'branch limit reserve terminated note | nodes free used cables status',
+  branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
+    + ' | nodes free used cables cableLength status',
   runs: 'run rail way branch conductor pairs length ambient grouped temperature basis maxDrop note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
@@ -22,8 +23,8 @@ const KEYS: Readonly<Record<SheetName, string>> = {
     + ' | current rating loading headroom inrushTotal inrushHeadroom status',
   contacts: 'contact resistive lamp motor coil inrush source |',
   feeds: 'feed voltage rated diversity target note | connected demand loading spare status',
-  enclosures: 'enclosure height width depth mounting transfer otherLoss ambient maxInside note'
-    + ' | loss area rise inside status',
+  enclosures: 'enclosure height width depth mounting transfer topFactor otherLoss ambient maxInside rails railLength reserve note'
+    + ' | loss area rise inside top usedWidth freeWidth status',
 };
 const UNITS: Readonly<Record<string, string>> = {
   distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A',
@@ -34,7 +35,8 @@ const UNITS: Readonly<Record<string, string>> = {
   terminalVoltage: 'V',
   usable: 'A', spare: 'A', current: 'A', drop: 'V', endVoltage: 'V', faultCurrent: 'A', maxLength: 'm', headroom: 'A',
   inrushTotal: 'A',
-  inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C',
+  inrushHeadroom: 'A', area: 'm²', rise: 'K', inside: '°C', top: '°C', offAt: '°C', usedWidth: 'mm', freeWidth: 'mm', railLength: 'mm',
+  standbyHours: 'h', battery: 'Ah', batteryNeeded: 'Ah', maxCable: 'm', cableLength: 'm',
 };
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
@@ -47,12 +49,16 @@ const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
   'conductors.maxTemperature': 70,
   'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.voltage': 230,
   'outputs.powerFactor': 1, 'outputs.target': 0.8, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
-  'enclosures.transfer': 5.5,
+  'enclosures.transfer': 5.5, 'enclosures.topFactor': 1.3, 'enclosures.reserve': 0.2,
 };
 /** Empty without harm to the status. */
 const OPTIONAL = [
-  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.way', 'supplies.fuseKind', 'ways.enclosure', 'ways.width',
-  'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'enclosures.maxInside',
+  'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'runs.way', 'supplies.fuseKind',
+  'ways.enclosure', 'ways.width',
+  'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage', 'types.inrush',
+  'supplies.offAt', 'supplies.width', 'supplies.standbyHours', 'supplies.battery', 'supplies.overload',
+  'branches.terminators', 'branches.maxCable', 'branches.enclosure', 'branches.width', 'enclosures.rails',
+  'enclosures.railLength',
 ];
 
 const every: [string, SheetName, Column][] = SHEET_NAMES.flatMap((sheet) =>

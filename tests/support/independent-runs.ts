@@ -1,12 +1,14 @@
 import { evaluateArithmetic } from './arithmetic.ts';
 import { independentCarries } from './independent-carries.ts';
 import { settle } from './independent-circuit.ts';
+import { measuredRun } from './independent-measured.ts';
 import { independentLowest, independentWarmth } from './independent-warmth.ts';
 import { recalculate, TRIPS, type InputRow, type InputSchedule } from './independent.ts';
 
 /** What a run may be found to fail; the first four are over its limits, the last two near them. */
 export type RunFault =
-  | 'device voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit';
+  | 'device voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit'
+  | 'measured over' | 'measured near';
 
 export interface RunFigures {
   readonly run: string;
@@ -90,6 +92,14 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       faults.push('conductor protection');
     }
     if (faultCurrent < number(way.trip, TRIPS[kind] ?? NaN) * rated) faults.push('short circuit');
+    const limits = [number(way.rated, Infinity), carries];
+    const measured = measuredRun(run, {
+      nominal: voltage, worked: nominal?.current ?? null, limit: Math.min(...limits, number(supply.rated)),
+      most: Math.min(...limits), needed: Math.max(0, ...onIt.map(({ needed }) => needed)),
+      drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
+    });
+    if (measured.over) faults.push('measured over');
+    if (measured.near) faults.push('measured near');
     return {
       run: String(run.run), current: nominal?.current ?? null, endVoltage: least?.endVoltage ?? null,
       drop: nominal === null ? null : voltage - nominal.endVoltage, faultCurrent, carries, faults,

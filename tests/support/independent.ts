@@ -1,6 +1,8 @@
 import { independentExtra } from './independent-extra.ts';
+import { measuredSupply } from './independent-measured.ts';
+import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
 import {
-  exceeds, isGiven, minus, number, over, plus, times, wholePart, type Cell, type InputRow, type Known,
+  exceeds, hasFault, isGiven, minus, number, over, plus, times, wholePart, type Cell, type InputRow, type Known,
 } from './known-number.ts';
 
 /**
@@ -24,10 +26,12 @@ export interface DeviceFigures {
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
-  fuseLoading: Known; loss: Known; status: Status; partial: { usable: boolean; connected: boolean; demand: boolean };
+  fuseLoading: Known; loss: Known; batteryNeeded: Known; status: Status;
+  partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean };
 }
 export interface BranchFigures {
-  nodes: number; free: Known; used: Known; cables: number; status: Status; partial: { nodes: boolean };
+  nodes: number; free: Known; used: Known; cables: number; cableLength: number; status: Status;
+  partial: { nodes: boolean; cableLength: boolean };
 }
 export interface OutputFigures {
   current: Known; rating: Known; loading: Known; headroom: Known; inrushTotal: Known; inrushHeadroom: Known;
@@ -37,8 +41,8 @@ export interface FeedFigures {
   connected: number; demand: Known; loading: Known; spare: Known; status: Status; partial: { connected: boolean };
 }
 export interface EnclosureFigures {
-  supplyLoss: number; loss: Known; area: Known; rise: Known; inside: Known; status: Status;
-  partial: { supplyLoss: boolean };
+  supplyLoss: number; loss: Known; area: Known; rise: Known; inside: Known; top: Known;
+  usedWidth: number; freeWidth: Known; status: Status; partial: { supplyLoss: boolean; usedWidth: boolean };
 }
 export interface Figures {
   devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[]; outputs: OutputFigures[];
@@ -111,8 +115,15 @@ export function recalculate(schedule: InputSchedule): Figures {
   const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
   const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
     (index) => losses[index]!.watts, (index) => losses[index]!.partial);
-  const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) => enclosureFigures(row, supplyLoss(tag)));
-  const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.inside]));
+  const placed = (name: string) => gather(sheet(name), of(name, 'enclosure'), (index) =>
+    times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1));
+  const [ofSupplies, ofBranches] = [placed('supplies'), placed('branches')];
+  const usedWidth = (tag: Cell): Total => ({
+    sum: ofSupplies(tag).sum + ofBranches(tag).sum, partial: ofSupplies(tag).partial || ofBranches(tag).partial,
+  });
+  const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) =>
+    enclosureFigures(row, supplyLoss(tag), usedWidth(tag)));
+  const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.top]));
   const usables = new Map(sheet('supplies').map((row) => {
     const enclosure = named(enclosureOf, row.enclosure);
     return [row, usableOf(row, enclosure === undefined ? null : warmth.get(enclosure)!)];
@@ -123,6 +134,18 @@ export function recalculate(schedule: InputSchedule): Figures {
     && named(enclosureOf, row.enclosure) !== undefined
     && (supplyLoss(row.enclosure ?? null).partial || doubled('enclosures', 'enclosure', row.enclosure));
 
+  const starting = (tag: Cell): StartingRow[] => sheet('devices').flatMap((row, index) => (
+    isGiven(tag) && rails[index] === tag
+      ? [{ row, unitDraw: currents[index]!.unitDraw, type: named(types, row.type) }] : []));
+  const standing = (row: InputRow): Standing => {
+    const enclosure = named(enclosureOf, row.enclosure);
+    return {
+      top: enclosure === undefined ? null : warmth.get(enclosure)!,
+      isTopPartial: enclosure !== undefined && supplyLoss(row.enclosure ?? null).partial,
+    };
+  };
+  const lengths = gather(sheet('runs'), of('runs', 'branch'), (index) => number(sheet('runs')[index], 'length'));
+
   const outputs = sheet('outputs').map((row) => outputFigures(row, named(contacts, row.contact)));
   const outputCurrents = gather(sheet('outputs'), of('outputs', 'feed'), (index) => outputs[index]!.current);
 
@@ -132,14 +155,16 @@ export function recalculate(schedule: InputSchedule): Figures {
       return { ...currents[index]!, share: over(currents[index]!.demand, supply ? usables.get(supply)! : null) };
     }),
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
-      incompleteIf(supplyFigures(
-        row, usables.get(row)!, isWarmthPartial(row), connected(tag), demand(tag), leastTrip(tag)),
-        isDoubled('supplies', 'rail')(row) || doubled(
+      incompleteIf(supplyFigures(row, {
+        usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
+        demand: demand(tag), starting: starting(tag), leastTrip: leastTrip(tag), ...standing(row),
+      }), isDoubled('supplies', 'rail')(row) || doubled(
           'enclosures', 'enclosure', row.enclosure
         ) || isWarmthPartial(row))),
     runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
-      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum), isDoubled('branches', 'branch')(row))),
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row)
+        || doubled('enclosures', 'enclosure', row.enclosure))),
     outputs: outputs.map((figures, index) => {
       const row = sheet('outputs')[index]!;
       return incompleteIf(figures, doubled('contacts', 'contact', row.contact) || doubled('feeds', 'feed', row.feed));
@@ -168,13 +193,13 @@ function deviceCurrents(
 }
 
 /** What may be used of a supply; above the temperature up to which it gives all, less for each kelvin, down to none. */
-function usableOf(row: InputRow, inside: Known): Known {
+function usableOf(row: InputRow, top: Known): Known {
   const units = number(row, 'units', 1);
   const counting = row.redundant === true ? minus(units, 1) : units;
   const cool = times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
   const fullUpTo = number(row, 'fullUpTo');
-  if (fullUpTo === null) return cool;
-  const lost = times(minus(inside, fullUpTo), number(row, 'lessPerKelvin'));
+  if (!isGiven(row.fullUpTo)) return cool;
+  const lost = times(minus(top, fullUpTo), number(row, 'lessPerKelvin'));
   return lost === null ? null : times(cool, lost <= 0 ? 1 : lost >= 1 ? 0 : 1 - lost);
 }
 
@@ -213,58 +238,97 @@ function areaOf(row: InputRow): Known {
 /** An enclosure this close to the most that it may get inside is near it [K]. */
 const CLOSE_KELVINS = 5;
 
-function enclosureFigures(row: InputRow, supplyLoss: Total): EnclosureFigures {
+function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): EnclosureFigures {
   const loss = plus(supplyLoss.sum, number(row, 'otherLoss'));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));
-  const inside = plus(number(row, 'ambient'), rise);
+  const ambient = number(row, 'ambient');
+  const top = plus(ambient, times(rise, number(row, 'topFactor', 1.3)));
   const most = number(row, 'maxInside');
+  const [rails, railLength] = [number(row, 'rails'), number(row, 'railLength')];
+  const whole = times(rails, railLength);
+  const freeWidth = minus(times(whole, minus(1, number(row, 'reserve', 0.2))), used.sum);
   return {
-    supplyLoss: supplyLoss.sum, loss, area, rise, inside,
+    supplyLoss: supplyLoss.sum, loss, area, rise, inside: plus(ambient, rise), top, usedWidth: used.sum, freeWidth,
     status: worst(
-      exceeds(inside, most),
-      inside !== null && most !== null && !exceeds(most - CLOSE_KELVINS, inside),
-      inside === null || supplyLoss.partial,
+      exceeds(top, most) || exceeds(used.sum, whole),
+      (top !== null && most !== null && !exceeds(most - CLOSE_KELVINS, top))
+        || exceeds(used.sum, plus(freeWidth, used.sum)),
+      top === null || most === null || supplyLoss.partial || (whole !== null && used.partial)
+        || (rails === null) !== (railLength === null) || hasFault(row),
     ),
-    partial: { supplyLoss: supplyLoss.partial },
+    partial: { supplyLoss: supplyLoss.partial, usedWidth: used.partial },
   };
 }
 
-function supplyFigures(
-  row: InputRow, usable: Known, isUsablePartial: boolean, connected: Total, demand: Total, leastTrip: Known,
-): SupplyFigures {
-  const target = number(row, 'target', 0.8);
-  const fuse = number(row, 'fuse');
+/** Where a supply stands: how warm it is there. */
+interface Standing {
+  readonly top: Known;
+  readonly isTopPartial: boolean;
+}
+
+interface SupplyTotals extends Standing {
+  readonly usable: Known;
+  readonly isUsablePartial: boolean;
+  readonly connected: Total;
+  readonly demand: Total;
+  readonly starting: readonly StartingRow[];
+  readonly leastTrip: Known;
+}
+
+/** Up to here supplies give all that is written on them [°C]: common practice, no source. */
+const RATED_AT = 40;
+
+function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
+  const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial } = totals;
+  const [target, fuse, offAt] = [number(row, 'target', 0.8), number(row, 'fuse'), number(row, 'offAt')];
   const loading = over(demand.sum, usable);
   const units = number(row, 'units', 1);
   const peak = number(row, 'peak', 1);
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
+  const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
+  const measured = measuredSupply(row, usable, demand.sum, demand.partial);
+  const start = startUp(row, usable, starting);
+  const isNotDerated = !isGiven(row.derating) && number(row, 'fullUpTo') === null;
+  const lacksWarmth = isGiven(row.enclosure) && (
+    number(row, 'efficiency') === null || (isNotDerated && exceeds(top, RATED_AT))
+    || ((offAt !== null || isNotDerated) && (top === null || isTopPartial)));
   return {
-    usable, connected: connected.sum, demand: demand.sum, loading,
+    usable, connected: connected.sum, demand: demand.sum, loading, batteryNeeded: needed,
     spare: minus(times(usable, target), demand.sum),
     limitDiversity: over(times(usable, target), connected.sum),
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts,
     status: worst(
-      exceeds(demand.sum, usable) || exceeds(demand.sum, fuse),
+      exceeds(demand.sum, usable) || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
+        || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
-        || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)),
-      usable === null || target === null || demand.partial
+        || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
+      usable === null || target === null || demand.partial || lacksWarmth || start.isPartial
+        || (needed !== null && battery === null) || hasFault(row)
         || (row.redundant === true && number(row, 'seriesDrop') === null),
     ),
-    partial: { usable: isUsablePartial, connected: connected.partial, demand: demand.partial },
+    partial: {
+      usable: isUsablePartial, connected: connected.partial, demand: demand.partial,
+      battery: demand.partial && isGiven(row.standbyHours),
+    },
   };
 }
 
-function branchFigures(row: InputRow, nodes: Total, cables: number): BranchFigures {
+function branchFigures(row: InputRow, nodes: Total, cables: number, lengths: Total): BranchFigures {
   const limit = number(row, 'limit');
   const allowed = wholePart(times(limit, minus(1, number(row, 'reserve', 0))));
+  const [terminators, maxCable] = [number(row, 'terminators'), number(row, 'maxCable')];
   return {
-    nodes: nodes.sum, cables,
+    nodes: nodes.sum, cables, cableLength: lengths.sum,
     free: minus(allowed, nodes.sum),
     used: over(nodes.sum, limit),
-    status: worst(exceeds(nodes.sum, limit), exceeds(nodes.sum, allowed), allowed === null || nodes.partial),
-    partial: { nodes: nodes.partial },
+    status: worst(
+      exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || (terminators !== null && terminators > 2),
+      exceeds(nodes.sum, allowed) || (terminators !== null && terminators < 2),
+      allowed === null || nodes.partial || (maxCable !== null && lengths.partial) || hasFault(row),
+    ),
+    partial: { nodes: nodes.partial, cableLength: lengths.partial },
   };
 }
 
@@ -284,7 +348,7 @@ function outputFigures(row: InputRow, contact: InputRow | undefined): OutputFigu
     status: worst(
       exceeds(current, rating) || exceeds(inrushTotal, making),
       exceeds(loading, target),
-      current === null || rating === null || target === null,
+      current === null || rating === null || target === null || hasFault(row),
     ),
   };
 }
@@ -300,7 +364,7 @@ function feedFigures(row: InputRow, connected: Total): FeedFigures {
     status: worst(
       exceeds(demand, rated),
       exceeds(loading, target),
-      demand === null || rated === null || target === null || connected.partial,
+      demand === null || rated === null || target === null || connected.partial || hasFault(row, ['voltage']),
     ),
     partial: { connected: connected.partial },
   };

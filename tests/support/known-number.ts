@@ -31,10 +31,15 @@ const RANGES: Readonly<Record<string, Range>> = {
   inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
   ambient: { min: -40, max: 70 }, maxInside: { min: -40, max: 120 },
-  fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE,
-  length: ABOVE_0, distance: AT_LEAST_0, pairs: COUNT, grouped: COUNT, temperature: { min: -40, max: 120 },
-  resistance: ABOVE_0, maxCurrent: ABOVE_0, maxTemperature: { above: 55, max: 250 }, baseTemperature: { min: 0, max: 55 },
-  seriesDrop: { min: 0, max: 5 }, peak: { min: 1, max: 10 }, trip: { min: 1, max: 100 },
+  fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE, offAt: { min: -40, max: 120 }, peak: { min: 1, max: 10 },
+  topFactor: { min: 1, max: 3 }, rails: COUNT, railLength: ABOVE_0, standbyHours: { min: 0, max: 1000 },
+  battery: ABOVE_0,
+  terminators: { min: 0, whole: true }, maxCable: ABOVE_0, length: ABOVE_0,
+  distance: AT_LEAST_0, pairs: COUNT, grouped: COUNT, temperature: { min: -40, max: 120 }, resistance: ABOVE_0,
+  maxCurrent: ABOVE_0, maxTemperature: { above: 55, max: 250 }, baseTemperature: { min: 0, max: 55 },
+  seriesDrop: { min: 0, max: 5 }, trip: { min: 1, max: 100 },
+  measuredCurrent: AT_LEAST_0, measuredVoltage: { min: -1000, max: 1000 },
+  currentTolerance: SHARE_ABOVE_0, voltageTolerance: SHARE_ABOVE_0,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 
@@ -53,6 +58,12 @@ export function number(row: InputRow | undefined, key: string, ifEmpty: Known = 
   if (typeof cell !== 'string' || !cell.startsWith('=')) return null;
   const value = evaluateArithmetic(cell);
   return value !== null && isWithin(value, RANGES[key]!) ? value : null;
+}
+
+/** Whether a formula of a row has no result; what hangs on it is not known. */
+export function hasFault(row: InputRow, beside: readonly string[] = []): boolean {
+  return Object.keys(RANGES).some((key) =>
+    !beside.includes(key) && typeof row[key] === 'string' && row[key].startsWith('=') && number(row, key) === null);
 }
 
 function finite(value: number): Known {

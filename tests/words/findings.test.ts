@@ -6,6 +6,7 @@ import { BRANCH_AND_FEED_CASES } from '../findings/branch-feed-cases.ts';
 import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
 import { MEASURED_CASES } from '../findings/measured-cases.ts';
 import { OUTPUT_CASES } from '../findings/output-cases.ts';
+import { PANEL_CASES } from '../findings/panel-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
 import { WAY_CASES } from '../findings/way-cases.ts';
@@ -16,7 +17,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES, ...WAY_CASES,
+  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -96,6 +97,15 @@ const MORE: readonly Content['sheets'][] = [
     devices: [{ ref: 'D1', qty: 1, unitDraw: 10, run: 'W1' }],
   },
   { conductors: [{ conductor: 'C', resistance: -1 }], contacts: [{ contact: 'K', lamp: -1 }] },
+  // Rows that wait for what others tell, and starts of devices without tags.
+  {
+    types: [{ type: 'T', draw: 1000, inrush: 9 }], supplies: [
+      { rail: 'L1', rated: 5, overload: 'retries', enclosure: 'E1', offAt: 60 }, { rail: 'L2', rated: 5, battery: 100, standbyHours: 1 },
+    ],
+    enclosures: [{ enclosure: 'E1', rails: 1, railLength: 400 }], branches: [{ branch: 'B1', limit: 9, maxCable: 40 }],
+    runs: [{ run: 'W1', branch: 'B1' }],
+    devices: [{ qty: 1, type: 'T', rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L2' }],
+  },
   // A total that a row feeds and reads, and a formula that reads that row.
   {
     supplies: [{ rail: 'L1', rated: 10 }],

@@ -1,5 +1,5 @@
 import {
-  detectDecimal, insertRows, isNumeric, setCells,
+  detectDecimal, findColumn, insertRows, isNumeric, setCells,
   type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
 } from '../../../src/schedule/index.ts';
 import { MOST_ROWS } from '../../../src/exchange/index.ts';
@@ -85,8 +85,11 @@ function withColumns(
   const width = table.reduce((most, cells) => Math.max(most, cells.length), 0);
   const ordered = clipboardColumns(model);
   const begin = ordered.indexOf(model.columns[first]!);
+  // What was copied where other columns were in sight goes to its own, as long as it begins in them.
+  const isAtHome = entered?.keys[0] === ordered[begin]?.key;
+  const own = isAtHome ? entered?.keys.map((key) => findColumn(model.sheet, key)) : undefined;
   const columns: (Column | undefined)[] = named?.map(({ column }) => column)
-    ?? ordered.slice(begin, begin + width);
+    ?? own ?? ordered.slice(begin, begin + width);
   const computed = columns.filter((column) => column?.role === 'computed').map((column) => words.text(column.title));
   const unknown = named?.flatMap(({ column }, index) => (column === undefined ? [table[0]![index]!.trim()] : []))
     .filter((name) => name !== '') ?? [];

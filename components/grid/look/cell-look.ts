@@ -18,9 +18,14 @@ export interface CellLook {
 
 const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in STATE_WORDS;
 
+/** Whether a finding asks for something and nobody has accepted it. */
+export function isOpen({ severity, accepted }: Finding): boolean {
+  return severity !== 'note' && accepted === undefined;
+}
+
 /** Findings that ask for something and that nobody has accepted. */
 export function openFindings(findings: readonly Finding[]): Finding[] {
-  return findings.filter(({ severity, accepted }) => severity !== 'note' && accepted === undefined);
+  return findings.filter(isOpen);
 }
 
 /** The worst severity among findings. */

@@ -7,7 +7,7 @@ import type { AddedBin, SharedSheet, Sharing } from './sharing-problem.ts';
 const KEY = { branches: 'branch', supplies: 'rail' } as const;
 
 /** Cells that a row made like another does not take over: what is true of that one alone. */
-const OWN_KEYS: readonly string[] = ['note', 'terminated'];
+const OWN_KEYS: readonly string[] = ['note', 'terminated', 'terminators', 'measuredCurrent', 'measuredVoltage'];
 
 /** A device row and what becomes of it: what stays in it, then what goes into new rows. */
 interface Shared {

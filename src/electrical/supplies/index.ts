@@ -5,5 +5,6 @@ export * from './limit-diversity.ts';
 export * from './lowest-voltage.ts';
 export * from './output-limit.ts';
 export * from './spare-current.ts';
+export * from './start-current.ts';
 export * from './supply-loss.ts';
 export * from './usable-current.ts';

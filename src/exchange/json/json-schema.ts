@@ -29,6 +29,13 @@ export function jsonSchema(): JsonSchema {
       sheets: object(SHEET_NAMES.map((name) => [name, { type: 'array', items: { $ref: `#/$defs/${name}` } }])),
       accepted: { type: 'array', items: { $ref: '#/$defs/acceptance' } },
       revisions: { type: 'array', items: { $ref: '#/$defs/revision' } },
+      view: {
+        description: 'How the schedule is looked at.',
+        ...object([['rare', {
+          type: 'array', items: { type: 'string' },
+          description: 'Sheets whose rare columns are shown although nothing stands in them.',
+        }]]),
+      },
     },
     $defs: {
       ...Object.fromEntries(SHEET_NAMES.map((name) => [name, rowSchema(SCHEMA[name])])),

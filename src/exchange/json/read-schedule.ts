@@ -11,6 +11,7 @@ import { readDetails } from './read-details.ts';
 import { readRevisions } from './read-revisions.ts';
 import { placedInRow, readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
+import { readView } from './read-view.ts';
 import { isHarmful } from './unknown-keys.ts';
 import type { RawObject } from './version-1.ts';
 
@@ -23,7 +24,7 @@ export interface ReadSchedule {
   readonly notes: readonly string[];
 }
 
-const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions']);
+const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions', 'view']);
 
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
@@ -102,6 +103,7 @@ function readContent(raw: RawObject, reading: Reading): Content {
     sheets: sheets.known,
     accepted: readAccepted(raw.accepted, reading),
     revisions: readRevisions(raw.revisions, reading),
+    view: readView(raw.view, reading),
     unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
   };
 }

@@ -36,7 +36,7 @@ const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
   types: { nodes: 1 }, supplies: { seriesDrop: 0, peak: 1.2 }, branches: { limit: 50 },
   runs: { temperature: 20, maxDrop: 0.05 },
-  outputs: { voltage: 230, powerFactor: 1 },
+  outputs: { voltage: 230, powerFactor: 1 }, enclosures: { topFactor: 1 },
 };
 
 /** The purpose `field` as version 1 called it, in the languages in which it was read. */
@@ -91,9 +91,12 @@ export function cellNow<Value>(
 /** An acceptance of version 1, with the names that rules, columns and purposes have now. */
 export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
   const isMixed = 'rule' in accepted && accepted.rule === 'supply-purposes-mixed';
+  // With the top factor that version 1 meant, the top is as warm as the inside is in the mean.
+  const isTemperature = 'rule' in accepted && /^enclosure-.*-temperature$/.test(String(accepted.rule));
   const now = (key: string, value: string) => {
     if (key === 'rule') return RULES[value] ?? value.replace('-points-', '-nodes-');
-    if (key === 'key') return value === 'protection' ? 'way' : keyNow(value);
+    if (key === 'key' && value === 'protection') return 'way';
+    if (key === 'key') return isTemperature && value === 'inside' ? 'top' : keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };
   const entries: [string, unknown][] = Object.entries(accepted);

@@ -1,5 +1,5 @@
 import {
-  DETAIL_KEYS, inputColumns, SHEET_NAMES, type Cells, type Content, type SheetName,
+  DETAIL_KEYS, inputColumns, SHEET_NAMES, type Cells, type Content, type SheetName, type View,
 } from '../../schedule/index.ts';
 import { FORMAT } from './format.ts';
 import { VERSION } from './migrations.ts';
@@ -21,6 +21,7 @@ export function writeSchedule(content: Content, options: { readonly pretty?: boo
     },
     ...filled('accepted', content.accepted),
     ...filled('revisions', content.revisions),
+    ...viewOf(content.view),
     ...unknown.file,
   };
   return options.pretty === true ? `${pretty(file, '')}\n` : JSON.stringify(file);
@@ -29,6 +30,13 @@ export function writeSchedule(content: Content, options: { readonly pretty?: boo
 /** A list by its name; left out where it is empty. */
 function filled(name: string, list: readonly unknown[] | undefined): Record<string, unknown> {
   return list === undefined || list.length === 0 ? {} : { [name]: list };
+}
+
+/** How the schedule is looked at; left out where that is as at first. */
+function viewOf(view: View | undefined): Record<string, unknown> {
+  const { rare = [], ...others } = view ?? {};
+  const written = { ...filled('rare', rare), ...others };
+  return Object.keys(written).length === 0 ? {} : { view: written };
 }
 
 function rowsOf(sheet: SheetName, rows: readonly Cells[]): Cells[] {

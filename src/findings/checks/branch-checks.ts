@@ -1,7 +1,11 @@
 import { exceeds } from '../../electrical/index.ts';
-import { message, percent } from '../../words/index.ts';
+import { message, metres, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { missingInput, overLimit, partialTotal } from './limit-checks.ts';
+import { missingInput, overLimit, partialTotal, waitsFor } from './limit-checks.ts';
+import { widthMissing } from './width-checks.ts';
+
+/** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
+const ENDS = 2;
 
 /** What bus branches are held against. */
 export const branchChecks: readonly Check[] = [
@@ -41,9 +45,45 @@ export const branchChecks: readonly Check[] = [
     ),
     (value) => value
   ),
+  overLimit({
+    rule: 'branch-over-cable', sheet: 'branches', key: 'cableLength', limit: (row) => row.number('maxCable'),
+    message: message(
+      '{name} has {value} of cable and may have {limit}: {excess} too much. Move devices to another branch, or split it with a repeater.'
+    ),
+    write: (value, limit) => ({
+      value: metres(value, limit), limit: roundedDown(metres(limit, value)),
+      excess: roundedUp(metres(value - limit, 0)),
+    }),
+  }),
+  waitsFor('branch-cable-partial', 'branches', 'cableLength', message(
+    '{name}: the length of some of its cables is not known, so it has at least as much as shown.'
+  ), (row) => row.number('maxCable') !== null && row.missing('cableLength') > 0),
+  overLimit({
+    rule: 'branch-over-terminators', sheet: 'branches', key: 'terminators', limit: () => ENDS,
+    message: message(
+      '{name} has {value} terminating resistors, {excess} more than the two at its ends: they load its drivers. Take out those that are not at an end of the line.'
+    ),
+    write: (value, limit) => ({ value, excess: value - limit }),
+  }),
+  {
+    rule: 'branch-under-terminators', sheet: 'branches', key: 'terminators', severity: 'near', inStatus: true,
+    find: (row) => {
+      const terminators = row.number('terminators');
+      return terminators === null || terminators >= ENDS ? undefined : {
+        value: terminators, limit: ENDS,
+        message: row.say(
+          '{name} has {terminators, plural, one {# terminating resistor} other {# terminating resistors}} of the {ends} at its ends: what is sent is reflected there. Fit one at each end of the line.',
+          { terminators, ends: ENDS }
+        ),
+      };
+    },
+  },
+  widthMissing('branch-width-missing', 'branches', message(
+    '{name}: the width of its coupler is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
+  )),
   {
     rule: 'branch-not-terminated', sheet: 'branches', key: 'terminated', severity: 'note',
-    find: (row) => row.own('terminated') === true ? undefined : {
+    find: (row) => row.own('terminated') === true || row.number('terminators') !== null ? undefined : {
       value: row.own('terminated'), limit: true,
       message: row.say(
         '{name} is not marked as terminated. Fit the terminating resistors at both ends of the line and mark it.'

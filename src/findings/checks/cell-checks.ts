@@ -58,12 +58,11 @@ function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string
 }
 
 /** Inputs that no limit of their row needs, so that its status does not suffer. */
-const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = {
-  supplies: ['voltage', 'tolerance', 'peak', 'maxOutput', 'innerResistance'], feeds: ['voltage'],
-};
+const BESIDE_LIMITS: Readonly<Partial<Record<SheetName, readonly string[]>>> = { feeds: ['voltage'] };
 
+/** A formula without a result keeps a check from being made for which somebody typed it, optional or not. */
 function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
-  return column.optional === true || BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true };
+  return BESIDE_LIMITS[sheet]?.includes(column.key) === true ? {} : { inStatus: true };
 }
 
 function formulaFault(sheet: SheetName, column: InputColumn): Check {

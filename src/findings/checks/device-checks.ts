@@ -126,6 +126,14 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
+    rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete',
+    find: (row) => row.own('type') !== null || row.valueOf('rail', 'overload') !== 'retries' ? undefined : unknown(
+      row, message(
+        '{name} has no type, so what it draws when it starts is not known, and its supply tries again and again on overload. Choose a type that says it.'
+      )
+    ),
+  },
+  {
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete',
     find: (row) => {
       if (row.own('rail') !== null || row.names('rail')) return undefined;

@@ -3,6 +3,7 @@ import { isFormula, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import type { WaitingRows } from '../waiting.ts';
 
 /** A figure beyond its limit as a sentence gives it: `value`, `limit`, `excess`. */
 type WriteExcess = (value: number, limit: number) => MessageValues;
@@ -72,10 +73,35 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
  * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a
  * check of its own.
  */
-export function missingInput(rule: string, sheet: SheetName, key: string, message: string): Check {
+export function missingInput(
+  rule: string, sheet: SheetName, key: string, message: string, when?: (row: RowReader) => boolean,
+): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.value(key) !== null || isFormula(row.own(key)) ? undefined : unknown(row, message),
+    find: (row) => row.value(key) !== null || isFormula(row.own(key)) || when?.(row) === false ? undefined
+      : unknown(row, message),
+  };
+}
+
+/** A check that an input is there for which rows of another sheet wait. */
+export function awaitedInput(rule: string, key: string, rows: WaitingRows, message: string): Check {
+  return {
+    rule, sheet: rows.sheet, key, severity: 'incomplete',
+    find: (row) => {
+      if (row.value(key) !== null || isFormula(row.own(key))) return undefined;
+      const waiting = row.waiting(rows);
+      return waiting === 0 ? undefined : { ...unknown(row, message, { waiting }), waiting };
+    },
+  };
+}
+
+/** A check that waits for what another row tells, so that it only counts in the status. */
+export function waitsFor(
+  rule: string, sheet: SheetName, key: string, message: string, when: (row: RowReader) => boolean,
+): Check {
+  return {
+    rule, sheet, key, severity: 'incomplete', inStatus: true, elsewhere: true,
+    find: (row) => when(row) ? unknown(row, message) : undefined,
   };
 }
 

@@ -1,111 +1,228 @@
-import { exceeds } from '../../electrical/index.ts';
-import type { SheetName } from '../../schedule/index.ts';
-import { amps, message, roundedDown, roundedUp, volts, type Quantity } from '../../words/index.ts';
-import type { Check } from '../check.ts';
+import { allowedDropError, exceeds, expectedDrop, measuredState, type MeasuredState } from '../../electrical/index.ts';
+import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import type { Check, Found } from '../check.ts';
+import type { RowReader } from '../row-reader.ts';
 
-interface Measurement {
-  readonly rule: string;
-  readonly sheet: SheetName;
-  /** Keys of what is measured, of what it is compared with, and of the share by which they may differ. */
-  readonly key: string;
-  readonly expected: string;
-  readonly tolerance: string;
-  readonly write: (value: number, other?: number) => Quantity;
-  /** What it usually means when more, and when less, is measured than was worked out, and what to do. */
-  readonly more: string;
-  readonly less: string;
+type MeasuredSheet = 'supplies' | 'runs';
+
+/** The current that is worked out, and the least at which what feeds the row limits or protects. */
+const AMPS: Readonly<Record<MeasuredSheet, {
+  readonly worked: string;
+  readonly limit: (row: RowReader) => number | null;
+}>> = {
+  supplies: { worked: 'demand', limit: (row) => row.number('rated') },
+  runs: { worked: 'current', limit: (row) => least(row.numberOf('way', 'rated'), row.number('carries'), rated(row)) },
+};
+
+const rated = (row: RowReader) => row.numberOf('rail', 'rated');
+
+function least(...values: readonly (number | null)[]): number | null {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? null : Math.min(...known);
 }
 
-/**
- * A check that a measured figure is what was worked out. A figure that follows from a partial total is not compared.
- */
-function asWorkedOut({ rule, sheet, key, expected, tolerance, write, more, less }: Measurement): Check {
+/** What ought to be measured: the voltage of the rail. */
+const nominalOf = (row: RowReader): number | null =>
+  row.sheet === 'supplies' ? row.number('voltage') : row.numberOf('rail', 'voltage');
+
+/** What voltage, current and calculation say together; `undefined` where nothing is plainly wrong. */
+function stateOf(row: RowReader): MeasuredState | undefined {
+  const nominalVolts = nominalOf(row);
+  if (nominalVolts === null) return undefined;
+  const isSupply = row.sheet === 'supplies';
+  const { worked, limit } = AMPS[row.sheet as MeasuredSheet];
+  return measuredState({
+    volts: row.number('measuredVoltage'), amps: row.number('measuredCurrent'), nominalVolts, isSupply,
+    limitAmps: limit(row), expectedAmps: row.number(worked),
+  });
+}
+
+/** What is plainly wrong, in the words of each sheet, with what a practitioner does first. */
+const STATES: readonly [MeasuredState, Readonly<Record<MeasuredSheet, string>>][] = [
+  ['reversed', {
+    supplies: message(
+      '{name} was measured at {measured} and ought to have {nominal}: plus and minus are changed over. Switch it off, look at the leads of the meter first, then at the wiring of the output; test every device that was connected.'
+    ),
+    runs: message(
+      '{name} was measured at {measured} at its far end and ought to have {nominal}: plus and minus are changed over. Switch it off, look at the leads of the meter first, then put its conductors right at one end; test every device that was connected.'
+    ),
+  }],
+  ['dead', {
+    supplies: message(
+      '{name} was measured at {measured} and ought to have {nominal}: it is dead. See whether mains is at its input and its protection closed, then whether the voltage returns with the output disconnected: if so, look for a short circuit behind it; if not, replace it.'
+    ),
+    runs: message(
+      '{name} was measured at {measured} at its far end and ought to have {nominal}: it is dead. See whether its rail has voltage and its protection is closed, then look for an open terminal or a broken conductor.'
+    ),
+  }],
+  ['short circuit', {
+    supplies: message(
+      '{name} was measured at {measured} and ought to have {nominal}: it feeds a short circuit, limits its current or tries again and again. Disconnect its ways one by one until the voltage returns: the fault is on the last one.'
+    ),
+    runs: message(
+      '{name} was measured at {measured} at its far end and ought to have {nominal}, with as much current as feeds a short circuit. Switch it off, disconnect its devices one by one, and measure the resistance of the cable before it is switched on again.'
+    ),
+  }],
+  ['open', {
+    supplies: message(
+      '{name} has its voltage and gives {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.'
+    ),
+    runs: message(
+      '{name} has its voltage and carries {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open terminal at them.'
+    ),
+  }],
+];
+
+/** Checks of what is plainly wrong. That devices draw nothing may only mean that they are off. */
+const stateChecks = (['supplies', 'runs'] as const).flatMap((sheet) => STATES.map(([state, said]): Check => ({
+  rule: `${sheet === 'runs' ? 'run' : 'supply'}-measured-${state.replace(' ', '-')}`, sheet,
+  key: state === 'open' ? 'measuredCurrent' : 'measuredVoltage', needs: 'measuredVoltage',
+  severity: state === 'open' ? 'near' : 'over', inStatus: true,
+  find: (row) => {
+    if (stateOf(row) !== state) return undefined;
+    const [measured, nominal, worked] = [
+      row.number('measuredVoltage')!, nominalOf(row)!, row.number(AMPS[sheet].worked) ?? 0,
+    ];
+    const [value, limit] = state === 'open' ? [row.number('measuredCurrent'), worked] : [measured, nominal];
+    const values = {
+      measured: volts(measured), nominal: volts(nominal), worked: amps(worked),
+      current: amps(row.number('measuredCurrent') ?? 0),
+    };
+    return { value, limit, message: row.say(said[sheet], values) };
+  },
+})));
+
+/** A check of what was measured where nothing is plainly wrong, which would be the cause of all else. */
+function measuredCheck(
+  name: string, sheet: MeasuredSheet, key: 'measuredCurrent' | 'measuredVoltage', severity: 'over' | 'near',
+  find: (row: RowReader, measured: number) => Omit<Found, 'value'> & { readonly value?: number } | undefined,
+): Check {
   return {
-    rule, sheet, key, severity: 'near',
+    rule: `${sheet === 'runs' ? 'run' : 'supply'}-measured-${name}`, sheet, key, severity, inStatus: true, needs: key,
     find: (row) => {
-      const [measured, worked, share] = [row.number(key), row.number(expected), row.number(tolerance)];
-      if (measured === null || worked === null || share === null || row.isPartial(expected)) return undefined;
-      const [difference, allowed] = [Math.abs(measured - worked), share * worked];
-      if (!exceeds(difference, allowed)) return undefined;
-      const values = {
-        measured: write(measured, worked), worked: write(worked, measured), difference: write(difference, allowed),
-        allowed: roundedDown(write(allowed, difference)),
-      };
-      const said = measured > worked
-        ? `${row.say('{name}: {measured} measured, {worked} worked out: {difference} more, where {allowed} may differ.', values)} ${row.say(more)}`
-        : `${row.say('{name}: {measured} measured, {worked} worked out: {difference} less, where {allowed} may differ.', values)} ${row.say(less)}`;
-      return { value: measured, limit: worked, message: said };
+      const measured = row.number(key);
+      if (measured === null || ![undefined, 'open'].includes(stateOf(row))) return undefined;
+      const found = find(row, measured);
+      return found === undefined ? undefined : { value: measured, ...found };
     },
   };
 }
 
-/** What was measured at commissioning, held against limits and against what was worked out. */
-export const measuredChecks: readonly Check[] = [
-  {
-    rule: 'supply-measured-over-usable', sheet: 'supplies', key: 'measuredCurrent', severity: 'over',
-    find: (row) => {
-      const [measured, usable] = [row.number('measuredCurrent'), row.number('usable')];
-      if (measured === null || usable === null || !exceeds(measured, usable)) return undefined;
-      return {
-        value: measured, limit: usable,
-        message: row.say('{name} was measured at {measured} and may be used for {usable}: {excess} too much. Move devices to another rail, or fit a larger supply.', {
-          measured: amps(measured, usable), usable: roundedDown(amps(usable, measured)),
-          excess: roundedUp(amps(measured - usable, 0)),
-        }),
-      };
-    },
-  },
-  {
-    rule: 'run-measured-under-voltage', sheet: 'runs', key: 'measuredVoltage', severity: 'over',
-    find: (row) => {
-      const [measured, least] = [row.number('measuredVoltage'), row.number('minVoltage')];
-      if (measured === null || least === null || !exceeds(least, measured)) return undefined;
-      return {
-        value: measured, limit: least,
-        message: row.say('{name} was measured at {measured} at its far end, where a device needs {least}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
-          measured: volts(measured, least), least: roundedUp(volts(least, measured)),
-        }),
-      };
-    },
-  },
-  asWorkedOut({
-    rule: 'supply-measured-current-differs', sheet: 'supplies', key: 'measuredCurrent', expected: 'demand',
-    tolerance: 'currentTolerance', write: amps,
+/** More current than may flow. */
+function overCurrent(
+  name: string, sheet: MeasuredSheet, limitOf: (row: RowReader) => number | null, said: string
+): Check {
+  return measuredCheck(name, sheet, 'measuredCurrent', 'over', (row, measured) => {
+    const limit = limitOf(row);
+    return limit === null || !exceeds(measured, limit) ? undefined : {
+      limit,
+      message: row.say(said, {
+        measured: amps(measured, limit), limit: roundedDown(amps(limit, measured)),
+        excess: roundedUp(amps(measured - limit, 0)),
+      }),
+    };
+  });
+}
+
+/** What one current that is not as worked out usually means, and what to do. */
+const DIFFERS: Readonly<Record<MeasuredSheet, { readonly more: string; readonly less: string }>> = {
+  supplies: {
     more: message(
       'Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'
     ),
     less: message(
       'Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.'
     ),
-  }),
-  asWorkedOut({
-    rule: 'supply-measured-voltage-differs', sheet: 'supplies', key: 'measuredVoltage', expected: 'voltage',
-    tolerance: 'voltageTolerance', write: volts,
-    more: message(
-      'Usually its output is set above the nominal voltage. Check that the devices accept it, or set it lower.'
-    ),
-    less: message(
-      'Usually it is overloaded and limits its current, or its output is set too low. Check its load and its setting.'
-    ),
-  }),
-  asWorkedOut({
-    rule: 'run-measured-current-differs', sheet: 'runs', key: 'measuredCurrent', expected: 'current',
-    tolerance: 'currentTolerance', write: amps,
+  },
+  runs: {
     more: message(
       'Usually a device is missing in the schedule, draws more than entered, or is wired to another run than entered. Check what hangs on it.'
     ),
     less: message(
       'Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.'
     ),
+  },
+};
+
+/** A current that is not as worked out. A figure that follows from a partial total is not compared. */
+function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number | null): Check {
+  const key = AMPS[sheet].worked;
+  return measuredCheck('current-differs', sheet, 'measuredCurrent', 'near', (row, measured) => {
+    const [worked, share, limit] = [row.number(key), row.number('currentTolerance'), most(row)];
+    if (worked === null || share === null || row.isPartial(key) || stateOf(row) === 'open') return undefined;
+    const [difference, allowed] = [Math.abs(measured - worked), share * worked];
+    if (!exceeds(difference, allowed) || (limit !== null && exceeds(measured, limit))) return undefined;
+    const values = {
+      measured: amps(measured, worked), worked: amps(worked, measured), difference: amps(difference, allowed),
+      allowed: roundedDown(amps(allowed, difference)),
+    };
+    const said = measured > worked
+      ? `${row.say('{name}: {measured} measured, {worked} worked out: {difference} more, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].more)}`
+      : `${row.say('{name}: {measured} measured, {worked} worked out: {difference} less, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].less)}`;
+    return { limit: worked, message: said };
+  });
+}
+
+/** The voltage of a supply beyond what it may differ by. */
+function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, said: string): Check {
+  return measuredCheck(name, 'supplies', 'measuredVoltage', severity, (row, measured) => {
+    const [nominal, share] = [row.number('voltage'), row.number('voltageTolerance')];
+    if (nominal === null || share === null) return undefined;
+    const [difference, allowed] = [sign * (measured - nominal), share * nominal];
+    return !exceeds(difference, allowed) ? undefined : {
+      limit: nominal,
+      message: row.say(said, {
+        measured: volts(measured, nominal), nominal: volts(nominal), difference: volts(difference, allowed),
+        allowed: roundedDown(volts(allowed, difference)),
+      }),
+    };
+  });
+}
+
+const usable = (row: RowReader) => row.number('usable');
+const fuse = (row: RowReader) => least(row.numberOf('way', 'rated'), row.number('carries'));
+
+/** What was measured at commissioning, held against limits and against what was worked out. */
+export const measuredChecks: readonly Check[] = [
+  ...stateChecks,
+  overCurrent('over-usable', 'supplies', usable, message(
+    '{name} was measured at {measured} and may be used for {limit}: {excess} too much. Move devices to another rail, or fit a larger supply.'
+  )),
+  overCurrent('over-protection', 'runs', (row) => row.numberOf('way', 'rated'), message(
+    '{name} was measured at {measured} through a protection of {limit}: {excess} too much. Switch devices off until it holds, find the one that draws too much or is missing in the schedule, and share the load over more runs.'
+  )),
+  overCurrent('over-carries', 'runs', (row) => row.number('carries'), message(
+    '{name} was measured at {measured} and its cable may carry {limit} where it lies: {excess} too much. Switch devices off until it does, then use a thicker conductor or more pairs.'
+  )),
+  currentDiffers('supplies', usable),
+  currentDiffers('runs', fuse),
+  supplyVoltage('under-voltage', 'over', -1, message(
+    '{name}: {measured} measured, {difference} below {nominal}, where {allowed} may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.'
+  )),
+  supplyVoltage('voltage-differs', 'near', 1, message(
+    '{name}: {measured} measured, {difference} above {nominal}, where {allowed} may differ. Check that the devices accept it, or set it lower.'
+  )),
+  measuredCheck('under-voltage', 'runs', 'measuredVoltage', 'over', (row, measured) => {
+    const needed = row.number('minVoltage');
+    return needed === null || !exceeds(needed, measured) ? undefined : {
+      limit: needed,
+      message: row.say('{name} was measured at {measured} at its far end, where a device needs {needed}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
+        measured: volts(measured, needed), needed: roundedUp(volts(needed, measured)),
+      }),
+    };
   }),
-  asWorkedOut({
-    rule: 'run-measured-voltage-differs', sheet: 'runs', key: 'measuredVoltage', expected: 'endVoltage',
-    tolerance: 'voltageTolerance', write: volts,
-    more: message(
-      'Usually devices are switched off, the supply is set above nominal, or the cable is shorter or thicker than entered. Check these.'
-    ),
-    less: message(
-      'Usually a joint has a high resistance, the cable is longer or thinner than entered, or carries more. Check joints, length and conductor.'
-    ),
+  measuredCheck('drop-differs', 'runs', 'measuredVoltage', 'near', (row, measured) => {
+    const [drop, current, nominal] = [row.number('drop'), row.number('current'), nominalOf(row)];
+    const [atRail, share] = [row.numberOf('rail', 'measuredVoltage'), row.number('voltageTolerance')];
+    if (drop === null || current === null || nominal === null || share === null) return undefined;
+    if (row.isPartial('drop')) return undefined;
+    const [lost, expected] = [(atRail ?? nominal) - measured, expectedDrop(drop, current, row.number('measuredCurrent'))];
+    const allowed = allowedDropError(expected, atRail === null ? share * nominal : null);
+    return !exceeds(lost - expected, allowed) ? undefined : {
+      value: lost, limit: expected,
+      message: row.say('{name} loses {lost} as measured, where {expected} are worked out and {allowed} more may be. Look for a joint or a terminal of high resistance first; then check length and conductor.', {
+        lost: volts(lost, expected), expected: volts(expected, lost), allowed: roundedDown(volts(allowed)),
+      }),
+    };
   }),
 ];

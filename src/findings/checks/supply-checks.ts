@@ -1,9 +1,11 @@
 import { exceeds, outputLimit } from '../../electrical/index.ts';
-import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
+import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
 import { missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { startChecks } from './start-checks.ts';
+import { warmthChecks } from './warmth-checks.ts';
 
 /** What the units that count give before they limit [A]. */
 function mostGiven(row: RowReader): number | null {
@@ -111,23 +113,6 @@ export const supplyChecks: readonly Check[] = [
     'supply-rating-missing', 'supplies', 'rated',
     message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.')
   ),
-  {
-    rule: 'supply-warm-derating-unknown', sheet: 'supplies', key: 'usable', severity: 'incomplete', inStatus: true,
-    find: (row) => {
-      const limit = row.number('fullUpTo');
-      if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
-      const said = row.number('lessPerKelvin') === null
-        ? row.say(
-          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
-          { limit: roundedDown(degrees(limit)) }
-        )
-        : row.say(
-          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its enclosure, and complete that on the sheet {sheet}.',
-          { limit: roundedDown(degrees(limit)), sheet: row.titleOf('enclosures') }
-        );
-      return { value: null, limit, message: said };
-    },
-  },
   partialTotal(
     'supply-demand-partial', 'supplies', 'demand',
     message(
@@ -139,12 +124,6 @@ export const supplyChecks: readonly Check[] = [
     'supply-fuse-not-checked', 'supplies', 'fuse',
     message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')
   ),
-  notChecked(
-    'supply-loss-not-checked', 'supplies', 'efficiency',
-    message('{name} has no efficiency entered: its losses are not worked out. Enter it to know them.')
-  ),
-  notChecked(
-    'supply-enclosure-not-checked', 'supplies', 'enclosure',
-    message('{name} has no enclosure entered: its losses count in none. Choose where it is mounted.')
-  ),
+  ...warmthChecks,
+  ...startChecks,
 ];

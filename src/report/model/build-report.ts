@@ -12,6 +12,7 @@ import { DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
+import { notJudgedSection } from './not-judged-section.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
 import { protectionsSection } from './protections-section.ts';
 import type { Report, ReportSection } from './report.ts';
@@ -64,6 +65,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),
     notesSection(schedule), assumptionsSection(schedule), explanationsSection(schedule),
+    notJudgedSection(words),
     checklistSection(schedule),
     commissioningSection(schedule),
   ];

@@ -16,6 +16,14 @@ const CHECKS: readonly string[] = [
   message('Bridges are fitted only where terminals are meant to be commoned.'),
 ];
 
+/** What the figures leave to others, to be checked all the same: the parts that `notJudgedSection` names. */
+const OF_OTHERS: readonly string[] = [
+  message('Fault loop and residual-current protection of every mains feed are measured.'),
+  message('The short-circuit rating of the panel is not below the fault current where it is connected.'),
+  message('Surge protection is fitted and its indicators are sound, or it is written down that none is needed.'),
+  message('PELV circuits are earthed at one point, which is marked; SELV circuits are earthed nowhere.'),
+];
+
 const LAST: readonly string[] = [
   message('The output of every supply is measured before its loads are connected.'),
   message('Guards are back in place, tools and offcuts are out of the panel.'),
@@ -26,12 +34,14 @@ export function checklistSection(schedule: LoadSchedule): ReportSection {
   const { words } = schedule;
   const branches = filledRows(schedule, 'branches').map((row) => {
     const branch = tagOf('branches', row);
-    return row.cells.terminated === true ? words.say('{branch} (marked as terminated)', { branch })
+    const { terminated, terminators } = row.cells;
+    return (terminators ?? (terminated === true ? 2 : 0)) === 2 ? words.say('{branch} (marked as terminated)', { branch })
       : words.say('{branch} (not marked as terminated)', { branch });
   });
   const ends = branches.length === 0 ? []
     : [words.say('Both ends of every bus branch are terminated: {branches}.', { branches: branches.join(', ') })];
-  const checks = [...CHECKS.map((check) => words.say(check)), ...ends, ...LAST.map((check) => words.say(check))];
+  const said = (some: readonly string[]) => some.map((check) => words.say(check));
+  const checks = [...said(CHECKS), ...ends, ...said(OF_OTHERS), ...said(LAST)];
   const columns =
     textColumns(words.say('Done'), words.say('Check'), words.say('Reading or remark'), words.say('Name, date'));
   return {

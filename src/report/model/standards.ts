@@ -53,6 +53,10 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'EN 50090', edition: message('series'), title: message('Home and building electronic systems') },
   { number: 'CiA 301', edition: '2011', title: message('Application layer and communication profile on a CAN bus') },
   { number: 'TIA-485-A', edition: '1998', title: message('Generators and receivers for balanced multipoint systems') },
+  {
+    number: 'BS 5839-1', edition: '2025',
+    title: message('Fire detection and fire alarm systems for buildings'),
+  },
   { number: 'BS 7671', edition: '2018+A2:2022', title: message('Requirements for electrical installations') },
   { number: 'NEC', edition: '2023', title: message('National Electrical Code, NFPA 70') },
 ];

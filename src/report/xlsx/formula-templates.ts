@@ -6,7 +6,12 @@ import type { SafeSide, Words } from '../../words/index.ts';
 const ROUNDING = '0.000000001';
 
 /** Limits that other formulas of the workbook read: they stay whole, and are shown with all their decimals. */
-export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'outputs.rating']);
+export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'supplies.batteryNeeded', 'outputs.rating']);
+
+/** Inputs of a row with which its status hangs on more than a spreadsheet can follow: it stands as it is then. */
+export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
+  'supplies.status': ['measuredCurrent', 'measuredVoltage', 'overload'],
+};
 
 /**
  * A limit rounded to its safe side. INT goes down for what is below zero too, where the rounding functions of
@@ -32,6 +37,9 @@ const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
+/** Nothing says what a supply gives where it is warm. */
+const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
+
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
 /** Ways of mounting an enclosure by what decides on its cooling surface (IEC TR 60890, as `effectiveArea` has it). */
@@ -41,7 +49,8 @@ const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covere
 
 /**
  * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand
- * in braces, as in the rules of the schema; `[key]` is how many rows a total lacks. A formula gives an empty text where
+ * in braces, as in the rules of the schema; `[key]` is how many rows a total lacks, `?key?` whether a
+ * cell is entered. A formula gives an empty text where
  * the figure is unknown.
  * @param words the language in which the worksheets give statuses and choices.
  */
@@ -61,22 +70,30 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for
     // first.
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
-      + 'OR({lessPerKelvin}="",IFERROR({enclosure.inside}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
-      + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.inside}-{fullUpTo}))))',
+      + 'OR({lessPerKelvin}="",IFERROR({enclosure.top}="",TRUE())))),"",{rated}*({units}-IF({redundant},1,0))*{derating}'
+      + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.top}-{fullUpTo}))))',
+    'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
+      + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
     'supplies.status': status(
       [
-        exceeds('demand', 'usable'), exceeds('demand', 'fuse'),
+        exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
+        `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
       ], [
         exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
         beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
-      ], `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()))`,
+      ],
+      `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
+      + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))))`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
-      [exceeds('nodes', 'limit')], ['IF({free}="",FALSE(),{free}<0)'], 'OR({free}="",[nodes]>0)'
+      [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
+      ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
+      'OR({free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))',
     ),
     'outputs.rating': ['resistive', 'lamp', 'motor', 'coil'].reduce(
       (otherwise, kind) =>

@@ -2,7 +2,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
-import { formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
+import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
 /**
@@ -34,7 +34,8 @@ export class LiveFormulas {
 
   /** Whether a figure follows changes in the spreadsheet. */
   isLive(sheet: SheetName, column: Column): boolean {
-    return this.formula(sheet, column, 0) !== undefined;
+    const free = this.#schedule.rows(sheet).findIndex((_row, at) => !this.#isFixed(sheet, column, at));
+    return this.formula(sheet, column, Math.max(0, free)) !== undefined;
   }
 
   /**
@@ -46,7 +47,8 @@ export class LiveFormulas {
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     const total = column.role === 'computed' ? column.total : undefined;
     if (total !== undefined) {
-      if (!this.#isSafe(sheet)) return undefined;
+      // Of products no spreadsheet adds up those of one tag without a formula of arrays.
+      if (!this.#isSafe(sheet) || total.of.some(({ times }) => times !== undefined)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
       const parts = total.of.flatMap(({ from, by, sum = by }) => {
         const naming = this.range(from, by);
@@ -56,10 +58,13 @@ export class LiveFormulas {
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
     if (column.role === 'computed' && column.status === true && this.#hasPartialBehind) return undefined;
+    if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
-    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]/g, (_all, path?: string, key?: string) =>
-      path === undefined ? this.#missing(sheet, key!, row) : this.#value(sheet, path, row));
+    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]|\?(\w+)\?/g, (_all, path?: string, key?: string, own?: string) => {
+      if (path !== undefined) return this.#value(sheet, path, row);
+      return key === undefined ? `${String(this.#isEntered(sheet, own!, row)).toUpperCase()}()` : this.#missing(sheet, key, row);
+    });
     return `IFERROR(${filled},"")`;
   }
 
@@ -69,6 +74,24 @@ export class LiveFormulas {
    */
   get #hasPartialBehind(): boolean {
     return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
+  }
+
+  #isEntered(sheet: SheetName, key: string, row: number): boolean {
+    return (this.#schedule.rows(sheet)[row]?.cells[key] ?? null) !== null;
+  }
+
+  /** Whether a status hangs on what is entered in its row and cannot be followed. */
+  #isFixed(sheet: SheetName, column: Column, row: number): boolean {
+    const by = FIXED_BY[`${sheet}.${column.key}`];
+    return by !== undefined
+      && (by.some((key) => this.#isEntered(sheet, key, row)) || this.#standsInPartialWarmth(sheet, row));
+  }
+
+  /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */
+  #standsInPartialWarmth(sheet: SheetName, row: number): boolean {
+    const tag = this.#schedule.rows(sheet)[row]?.cells.enclosure ?? null;
+    return tag !== null && this.#schedule.rows('enclosures').some(({ id, cells }) =>
+      cells.enclosure === tag && this.#schedule.partialSign('enclosures', id, 'top') !== '');
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */

@@ -59,8 +59,8 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): {
     }
   }
   const unattached = attachAcceptances(content.accepted ?? [], sheets, rows);
-  const { details, revisions = [], unknown = {} } = content;
-  return { snapshot: { details: { ...details }, unattached, revisions, unknown, sheets }, problems };
+  const { details, revisions = [], unknown = {}, view } = content;
+  return { snapshot: { details: { ...details }, unattached, revisions, unknown, view, sheets }, problems };
 }
 
 /** What a file of this document holds: input cells by row, formulas by key. */
@@ -74,6 +74,6 @@ export function toContent(document: ScheduleDocument): Content {
       return written;
     });
   }
-  const { details, revisions, unknown } = document;
-  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown };
+  const { details, revisions, unknown, view } = document;
+  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown, view };
 }

@@ -12,6 +12,16 @@ const LIMITS: readonly Suggestion[] = [
   { label: 'EN 13757-2', value: 250, source: 'EN 13757-2: 250 meters in a segment, as the manual of a meter gives it' },
 ];
 
+/** What open standards let the cable of a line measure in all; the maker of the devices may allow less. */
+const CABLES: readonly Suggestion[] = [
+  { label: 'IEC 62386', value: 300, source: 'IEC 62386: 300 m at 1.5 mm²; thinner conductors make it shorter' },
+  { label: 'EN 50090', value: 1000, source: 'EN 50090 (ISO/IEC 14543-3-6): 1000 m in a segment, from memory' },
+  { label: 'EN 13757-2', value: 350, source: 'EN 13757-2: 350 m at 29 Ω, as its documentation gives it' },
+  { label: 'TIA-485-A', value: 1200, source: 'TIA-485-A: 1200 m at up to 100 kbit/s, from memory' },
+  ...([[20, 2500], [50, 1000], [125, 500], [250, 250], [500, 100], [1000, 25]] as const).map(([rate, value]) =>
+    ({ label: `CiA 301, ${rate} k`, value, source: 'CiA 301: length of a network by its bit rate' })),
+];
+
 /** The branches of the field bus. */
 export const branches: Sheet = {
   name: 'branches',
@@ -35,6 +45,23 @@ export const branches: Sheet = {
     {
       role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean',
       help: 'Both ends of the line carry their terminating resistors.',
+    },
+    {
+      role: 'input', key: 'terminators', title: 'Terminators', kind: 'integer', min: 0, optional: true,
+      help: 'Terminating resistors that were counted or measured on the line; it goes before «Terminated».',
+    },
+    {
+      role: 'input', key: 'maxCable', title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
+      decimals: 0, optional: true, suggestions: CABLES,
+      help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
+    },
+    {
+      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where its coupler is mounted.',
+    },
+    {
+      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
+      optional: true, help: 'Width of its coupler on the mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
@@ -62,6 +89,14 @@ export const branches: Sheet = {
       role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0,
       help: 'Runs that belong to the branch.',
       total: { of: [{ from: 'runs', by: 'branch' }], words: 'number of runs that name it', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'cableLength', title: 'Cable length', kind: 'number', unit: 'm', decimals: 1,
+      whenPartial: '≥', help: 'Length of its cables together.',
+      total: {
+        of: [{ from: 'runs', by: 'branch', sum: 'length' }], words: 'sum of length over the runs that name it',
+        source: ARITHMETIC,
+      },
     },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,

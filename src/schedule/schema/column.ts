@@ -49,6 +49,8 @@ export interface TotalPart {
   readonly by: string;
   /** The column of `from` that is added up; without it the rows are counted. */
   readonly sum?: string;
+  /** A column of `from` by which each is multiplied before, as a width by how many units there are. */
+  readonly times?: string;
 }
 
 /** A figure gathered from the rows of one or several other sheets that name this row. */
@@ -119,6 +121,8 @@ interface ColumnBase {
    * The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest.
    */
   readonly safeSide?: SafeSide;
+  /** Few schedules need it: the grid shows it where something stands in it or was found there, or a person asks. */
+  readonly rare?: true;
 }
 
 /** A column that a person fills in. */

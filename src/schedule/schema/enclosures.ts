@@ -1,7 +1,20 @@
-import { effectiveArea, insideTemperature, temperatureRise } from '../../electrical/index.ts';
-import type { Sheet } from './column.ts';
+import { effectiveArea, freeWidth, insideTemperature, temperatureRise, topTemperature } from '../../electrical/index.ts';
+import { message } from '../../words/index.ts';
+import type { Sheet, Suggestion } from './column.ts';
 
 const SURFACE = 'surface factors of IEC TR 60890, Table 3';
+
+/** What walls give off. Of enclosures that are let into a wall no figure was found. */
+const TRANSFERS: readonly Suggestion[] = [
+  {
+    label: message('painted steel'), value: 5.5,
+    source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
+  },
+  {
+    label: message('plastic'), value: 3.5,
+    source: '3.5 W/(m²K) for plastic walls, common practice, no source',
+  },
+];
 
 /** The enclosures that the supplies stand in. */
 export const enclosures: Sheet = {
@@ -36,11 +49,18 @@ export const enclosures: Sheet = {
     },
     {
       role: 'input', key: 'transfer', title: 'Transfer', kind: 'number', unit: 'W/(m²K)', above: 0, default: 5.5,
-      decimals: 2, help: 'Heat that a square metre gives off for each kelvin.',
+      decimals: 2, suggestions: TRANSFERS,
+      help: 'Heat that a square metre gives off for each kelvin; the wall, such as «plastic», may be typed.',
       source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
     },
     {
-      role: 'input', key: 'otherLoss', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
+      role: 'input', key: 'topFactor', rare: true, title: 'Top factor', kind: 'number', min: 1, max: 3, default: 1.3,
+      decimals: 2,
+      help: 'Rise at the top, where supplies sit, over the mean rise.',
+      source: '1.3 is common practice, no source; the form is that of IEC TR 60890, from memory',
+    },
+    {
+      role: 'input', key: 'otherLoss', rare: true, title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
       help: 'Heat of everything else in it.',
     },
     {
@@ -49,7 +69,19 @@ export const enclosures: Sheet = {
     },
     {
       role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
-      max: 120, decimals: 1, optional: true, help: 'Highest temperature allowed inside.',
+      max: 120, decimals: 1, help: 'Highest temperature that its contents bear; the top is held against it.',
+    },
+    {
+      role: 'input', key: 'rails', title: 'Mounting rails', kind: 'integer', min: 1, optional: true,
+      help: 'Mounting rails in it, all of one length.',
+    },
+    {
+      role: 'input', key: 'railLength', title: 'Length of a mounting rail', kind: 'number', unit: 'mm', safeSide: 'down',
+      above: 0, decimals: 0, optional: true, help: 'Usable length of one mounting rail.',
+    },
+    {
+      role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0.2,
+      help: 'Share of the mounting rails kept free for later.', source: 'spare of 20 %, common practice in print',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
@@ -79,7 +111,7 @@ export const enclosures: Sheet = {
     },
     {
       role: 'computed', key: 'rise', title: 'Rise', kind: 'number', unit: 'K', decimals: 1, whenPartial: '≥',
-      help: 'How much warmer it is inside.',
+      help: 'How much warmer it is inside, in the mean.',
       rule: {
         of: ['loss', 'transfer', 'area'], by: temperatureRise, words: '{loss} ÷ ({transfer} × {area})',
         source: 'linear rule of thumb for closed enclosures; IEC TR 60890 gives a rise that grows a little slower',
@@ -87,10 +119,38 @@ export const enclosures: Sheet = {
     },
     {
       role: 'computed', key: 'inside', title: 'Inside', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥',
-      help: 'Temperature inside.',
+      help: 'Mean temperature inside.',
       rule: {
         of: ['ambient', 'rise'], by: insideTemperature, words: '{ambient} + {rise}',
         source: 'arithmetic of the load schedule',
+      },
+    },
+    {
+      role: 'computed', key: 'top', title: 'Temperature at the top', kind: 'number', unit: '°C', decimals: 1, whenPartial: '≥',
+      help: 'Temperature at the top, which limits are held against.',
+      rule: {
+        of: ['ambient', 'rise', 'topFactor'], by: topTemperature, words: '{ambient} + {rise} × {topFactor}',
+        source: 'rise at the top as a multiple of the mean rise, the form of IEC TR 60890, from memory',
+      },
+    },
+    {
+      role: 'computed', key: 'usedWidth', title: 'Used width', kind: 'number', unit: 'mm', decimals: 0,
+      whenPartial: '≥', help: 'Width of all that is mounted on its rails.',
+      total: {
+        of: [
+          { from: 'supplies', by: 'enclosure', sum: 'width', times: 'units' },
+          { from: 'branches', by: 'enclosure', sum: 'width' },
+        ],
+        words: 'sum of width × units over the supplies, and of width over the branches, that name it',
+        source: 'arithmetic of the load schedule',
+      },
+    },
+    {
+      role: 'computed', key: 'freeWidth', title: 'Free width', kind: 'number', unit: 'mm', safeSide: 'down', decimals: 0,
+      whenPartial: '≤', help: 'What is left of its rails less the reserve. Whether the parts can be arranged is not checked.',
+      rule: {
+        of: ['rails', 'railLength', 'reserve', 'usedWidth'], by: freeWidth,
+        words: '{rails} × {railLength} × (1 − {reserve}) − {usedWidth}', source: 'arithmetic of the load schedule',
       },
     },
     {

@@ -28,7 +28,8 @@ export const feeds: Sheet = {
       source: 'rated diversity factor, IEC 61439-1',
     },
     {
-      role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
+      role: 'input', key: 'target', rare: true,
+      title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

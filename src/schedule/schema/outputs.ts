@@ -51,7 +51,8 @@ export const outputs: Sheet = {
       help: 'Protected mains way behind the contact.',
     },
     {
-      role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
+      role: 'input', key: 'target', rare: true,
+      title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading of the contact that the design aims to stay below.', source: 'common practice, no source',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

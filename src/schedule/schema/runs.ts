@@ -84,7 +84,7 @@ export const runs: Sheet = {
       help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
     },
     {
-      role: 'input', key: 'grouped', title: 'Grouped circuits', kind: 'integer', min: 1,
+      role: 'input', key: 'grouped', rare: true, title: 'Grouped circuits', kind: 'integer', min: 1,
       help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
       derived: {
         of: ['pairs'], by: (pairs: number) => pairs, words: '{pairs}',
@@ -92,7 +92,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'temperature', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
+      role: 'input', key: 'temperature', rare: true, title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
       decimals: 0, help: 'Temperature of the conductors, loaded as they are.',
       derived: {
         of: [
@@ -108,7 +108,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'basis', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
+      role: 'input', key: 'basis', rare: true, title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
       default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
     },
     {

@@ -1,9 +1,9 @@
 import {
-  deratingAt, highestVoltage, limitDiversity, loadingRatio, lowestVoltage, spareCurrent, supplyLoss, usableCurrent,
-  WAY_KINDS,
+  batteryNeeded, deratingAt, highestVoltage, limitDiversity, loadingRatio, lowestVoltage, spareCurrent, supplyLoss,
+  usableCurrent, WAY_KINDS,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { Sheet } from './column.ts';
+import type { CellValue, Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { supplySolution } from './supply-solution.ts';
 import { PURPOSES } from './types.ts';
@@ -13,20 +13,20 @@ const ARITHMETIC = 'arithmetic of the load schedule';
 /** What may be used, in words: with a spare unit, in the warmth of an enclosure, and both. */
 const REDUNDANT = message('{rated} × ({units} − 1 as redundant) × {derating}');
 const WARM = message(
-  '{rated} × {units} × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})');
+  '{rated} × {units} × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.top} above {fullUpTo})');
 const REDUNDANT_AND_WARM = message(
-  '{rated} × ({units} − 1 as redundant) × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.inside} above {fullUpTo})');
+  '{rated} × ({units} − 1 as redundant) × {derating} × (1 − {lessPerKelvin} for each kelvin of {enclosure.top} above {fullUpTo})');
 
 /** Current that may be used; with a limit of temperature it depends on how warm the enclosure of the supply gets. */
 function usable(
   rated: number | null, units: number | null, redundant: boolean, derating: number | null,
-  fullUpTo: number | null, lessPerKelvin: number | null, inside: number | null,
+  fullUpTo: number | null, lessPerKelvin: number | null, top: number | null,
 ): number | null {
   if (rated === null || units === null || derating === null) return null;
   if (fullUpTo === null) return usableCurrent(rated, units, redundant, derating);
-  if (lessPerKelvin === null || inside === null) return null;
+  if (lessPerKelvin === null || top === null) return null;
   return usableCurrent(
-    rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, inside)
+    rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, top)
   );
 }
 
@@ -38,6 +38,14 @@ function lowest(
   const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, false);
   return volts > 0 ? volts : null;
 }
+
+/** Capacity that bridges the standby; of a battery that is not known as of one that is discharged fast. */
+function batteryFor(demand: number | null, hours: number | null, battery: number | null): number | null {
+  return demand === null || hours === null ? null : batteryNeeded(0, 0, demand, hours, battery);
+}
+
+const isSlow = (demand: CellValue, battery: CellValue) =>
+  typeof demand === 'number' && typeof battery === 'number' && demand <= battery / 20;
 
 /** The ELV supplies and the rails that they feed. */
 export const supplies: Sheet = {
@@ -80,7 +88,7 @@ export const supplies: Sheet = {
       help: 'One unit is a spare and carries nothing in the reckoning.',
     },
     {
-      role: 'input', key: 'derating', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
+      role: 'input', key: 'derating', rare: true, title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
       help: 'Share of the rating that may be used where the supply is mounted.',
     },
     {
@@ -114,22 +122,45 @@ export const supplies: Sheet = {
     },
     {
       role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true,
-      help: 'Output power over input power, for the losses.',
+      help: 'Output power over input power, for the losses; its enclosure needs it.',
     },
     {
       role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
       help: 'Where the supply is mounted.',
     },
     {
-      role: 'input', key: 'fullUpTo', title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      role: 'input', key: 'fullUpTo', rare: true,
+      title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 0, optional: true,
-      help: 'Temperature in its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.',
+      help: 'Temperature at the top of its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
-      role: 'input', key: 'lessPerKelvin', title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
+      role: 'input', key: 'lessPerKelvin', rare: true,
+      title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
       optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».',
       source: 'the form in which data sheets give it; common practice, no source',
+    },
+    {
+      role: 'input', key: 'offAt', title: 'Off at', kind: 'number', unit: '°C', safeSide: 'down', min: -40, max: 120,
+      decimals: 0, optional: true, help: 'Temperature around it at which it switches itself off.',
+      source: 'as data sheets give it; common practice, no source',
+    },
+    {
+      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
+      optional: true, help: 'Width of one unit on its mounting rail, with the clearance that it asks for.',
+    },
+    {
+      role: 'input', key: 'standbyHours', title: 'Standby', kind: 'number', unit: 'h', safeSide: 'up', min: 0, max: 1000,
+      decimals: 1, optional: true, help: 'How long its battery has to bridge a failure of the mains.',
+    },
+    {
+      role: 'input', key: 'battery', title: 'Battery', kind: 'number', unit: 'Ah', safeSide: 'down', above: 0,
+      decimals: 1, optional: true, help: 'Capacity of its lead-acid battery at the 20-hour rate.',
+    },
+    {
+      role: 'input', key: 'overload', title: 'On overload', kind: 'choice', choices: ['holds', 'retries'], optional: true,
+      help: 'Whether it holds its current on overload, or switches off and tries again and again.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
@@ -157,8 +188,8 @@ export const supplies: Sheet = {
       whenPartial: '≤',
       help: 'What may be used: the rating of the units that count, derated.',
       rule: {
-        of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.inside'],
-        by: usable, takesUnknown: true, onlyWith: { 'enclosure.inside': 'fullUpTo' },
+        of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.top'],
+        by: usable, takesUnknown: true, onlyWith: { 'enclosure.top': 'fullUpTo' },
         words: (_rated, _units, redundant, _derating, fullUpTo) => {
           if (fullUpTo === null) return redundant === true ? REDUNDANT : '{rated} × {units} × {derating}';
           return redundant === true ? REDUNDANT_AND_WARM : WARM;
@@ -225,6 +256,17 @@ export const supplies: Sheet = {
       rule: {
         of: ['voltage', 'demand', 'efficiency'], by: supplyLoss, words: '{voltage} × {demand} × (1 ÷ {efficiency} − 1)',
         source: 'loss = output × (1 ÷ efficiency − 1), from the definition of efficiency',
+      },
+    },
+    {
+      role: 'computed', key: 'batteryNeeded', title: 'Battery needed', kind: 'number', unit: 'Ah', safeSide: 'up',
+      decimals: 1, whenPartial: '≥', help: 'Capacity that bridges the standby at this demand.',
+      rule: {
+        of: ['demand', 'standbyHours', 'battery'], takesUnknown: true, onlyWith: { demand: 'standbyHours' },
+        by: batteryFor, words: (demand, _hours, battery) => isSlow(demand, battery)
+          ? message('1.25 for ageing × {demand} × {standbyHours}')
+          : message('1.25 for ageing × 1.75 for fast discharge × {demand} × {standbyHours}'),
+        source: 'BS 5839-1, Annex E, as read in print: 1.25 for ageing, and 1.75 where it is discharged faster than in 20 hours',
       },
     },
     {

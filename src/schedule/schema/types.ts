@@ -36,6 +36,11 @@ export const types: Sheet = {
       help: 'Whether the device draws a constant current or, as a converter does, a constant power.',
     },
     {
+      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', min: 0, decimals: 2, optional: true,
+      help: 'What one draws when it starts, as far as that lasts above 50 ms; 0 if no more than its draw.',
+      source: 'shorter peaks come from the capacitors of supplies; common practice, no source',
+    },
+    {
       role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, decimals: 0,
       help: 'Bus participants that one device counts on its branch; 0 for one that is none.',
     },

@@ -1,14 +1,14 @@
 import { expect } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import { SHEET_NAMES } from '../../../src/schedule/index.ts';
-import { part } from '../element-mount.ts';
+import { openSheet, part } from '../element-mount.ts';
 import { openWork } from '../work-support.ts';
 
 /** A name for each thing that the element can show, and how a person gets there. */
 export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement) => Promise<void>][] = [
   ...SHEET_NAMES.map((sheet): [string, (element: LoadScheduleElement) => Promise<void>] => [
     `the sheet ${sheet}`, async (element) => {
-      part(element, `[data-sheet=${sheet}]`)!.click();
+      await openSheet(element, sheet);
       await element.updateComplete;
     },
   ]),

@@ -2,7 +2,7 @@ import { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { Content, SheetName } from '../../../src/schedule/index.ts';
 import '../../../components/grid/schedule-grid.define.ts';
 import type { CellSelectEvent, MessageEvent, ScheduleGrid } from '../../../components/grid/index.ts';
-import { isStatus, shownColumns } from '../../../components/grid/grid-model.ts';
+import { isStatus } from '../../../components/grid/grid-model.ts';
 import type { Grouping } from '../../../components/events/index.ts';
 import { tokens } from '../../../components/look/index.ts';
 import { ENGLISH, type Words } from '../../../src/words/index.ts';
@@ -64,7 +64,7 @@ export async function frame(): Promise<void> {
   await new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve)));
 }
 
-const frozen = (grid: ScheduleGrid): number => isStatus(shownColumns(grid.sheet)[1]) ? 2 : 1;
+const frozen = (grid: ScheduleGrid): number => isStatus(grid.columns[1]) ? 2 : 1;
 
 /** The drawn cell of a line and column, both from 0; a frozen one is asked for where it is drawn on top. */
 export function cellAt(grid: ScheduleGrid, line: number, column: number): HTMLTableCellElement {
@@ -79,8 +79,8 @@ export function cellAt(grid: ScheduleGrid, line: number, column: number): HTMLTa
 }
 
 /** Place of a column as shown, from its key. */
-export function placeOf(sheet: SheetName, key: string): number {
-  return shownColumns(sheet).findIndex((column) => column.key === key);
+export function placeOf(grid: ScheduleGrid, key: string): number {
+  return grid.columns.findIndex((column) => column.key === key);
 }
 
 /** The texts of the drawn lines, column by column. */

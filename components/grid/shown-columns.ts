@@ -1,0 +1,32 @@
+import type { Touched } from '../../src/engine/index.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
+import { isStatus } from './grid-model.ts';
+import { isOpen } from './look/cell-look.ts';
+
+/**
+ * The columns of a sheet that are shown, in the order of the schema but for the status, after the tag. A rare one is
+ * out of sight until it is asked for, something stands in it, or something was found there.
+ * @param asked whether a person asks for all of them.
+ * @param before what is shown already: nothing vanishes while a person works on the sheet. It is given back where
+ * nothing comes to it.
+ * @param touched what changed since; everything where it is left out.
+ */
+export function shownColumns(
+  schedule: LoadSchedule, sheet: SheetName, asked: boolean, before: readonly Column[] = [], touched?: Touched,
+): readonly Column[] {
+  const { columns } = SCHEMA[sheet];
+  const rare = columns.filter((column) => column.rare === true && !asked && !before.includes(column));
+  const hidden = new Set(rare.map(({ key }) => key));
+  if (hidden.size > 0) for (const found of schedule.findings) {
+    if (found.sheet === sheet && isOpen(found)) hidden.delete(found.key);
+  }
+  for (const key of hidden) {
+    if (touched?.concerns(sheet, key) === false) continue;
+    if (schedule.rows(sheet).some(({ cells }) => (cells[key] ?? null) !== null)) hidden.delete(key);
+  }
+  const shown = columns.filter((column) => !hidden.has(column.key) && (column.role === 'input'
+    || column.rule !== undefined || column.total !== undefined || column.solved !== undefined));
+  const all = [shown[0]!, ...columns.filter(isStatus), ...shown.slice(1)];
+  return all.length === before.length && all.every((column, place) => column === before[place]) ? before : all;
+}

@@ -1,0 +1,2 @@
+export * from './expected-drop.ts';
+export * from './measured-state.ts';

@@ -1,0 +1,58 @@
+import { exceeds } from '../../electrical/index.ts';
+import { ampereHours, amps, message, roundedDown, roundedUp } from '../../words/index.ts';
+import type { Check } from '../check.ts';
+import type { RowReader } from '../row-reader.ts';
+import { overLimit, waitsFor } from './limit-checks.ts';
+
+/** What it gives for a moment before it switches off [A]; `null` when it is not known. */
+function peakOf(row: RowReader): number | null {
+  const [usable, peak] = [row.number('usable'), row.number('peak')];
+  return usable === null || peak === null ? null : usable * peak;
+}
+
+/** What supplies are held against when the mains return and when they fail. */
+export const startChecks: readonly Check[] = [
+  {
+    rule: 'supply-over-start', sheet: 'supplies', key: 'overload', severity: 'near', inStatus: true, needs: 'overload',
+    find: (row) => {
+      const [start, limit] = [row.startUp, peakOf(row)];
+      if (start === undefined || limit === null || !exceeds(start.amps, limit)) return undefined;
+      const values = {
+        start: amps(start.amps, limit), limit: roundedDown(amps(limit, start.amps)), largest: start.largest.join(', '),
+      };
+      return {
+        value: start.amps, limit,
+        message: start.largest.length === 0
+          ? row.say('{name}: its devices ask for {start} when all start at once, as after a failure of the mains; it gives {limit}, then switches off and tries again, and may never come up. Let them start one after the other, or fit a supply that holds its current.', values)
+          : row.say('{name}: its devices ask for {start} when all start at once, as after a failure of the mains; it gives {limit}, then switches off and tries again, and may never come up. Let {largest} start later than the others, or fit a supply that holds its current.', values),
+      };
+    },
+  },
+  waitsFor('supply-start-partial', 'supplies', 'overload', message(
+    '{name}: what some of its devices draw when they start is not known, so whether it comes up is not checked.'
+  ), (row) => row.value('overload') === 'retries' && (row.startUp?.missing ?? 0) > 0),
+  overLimit({
+    rule: 'supply-over-battery', sheet: 'supplies', key: 'batteryNeeded', limit: (row) => row.number('battery'),
+    message: message(
+      '{name} needs a battery of {value} for its standby and has {limit}: {excess} too little. Fit a larger battery, or let less be on while the mains are off.'
+    ),
+    write: (value, limit) => ({
+      value: roundedUp(ampereHours(value, limit)), limit: roundedDown(ampereHours(limit, value)),
+      excess: roundedUp(ampereHours(value - limit, 0)),
+    }),
+  }),
+  {
+    rule: 'supply-battery-missing', sheet: 'supplies', key: 'battery', severity: 'incomplete', inStatus: true,
+    needs: 'standbyHours',
+    find: (row) => {
+      const needed = row.number('batteryNeeded');
+      if (row.value('battery') !== null || needed === null) return undefined;
+      return {
+        value: null, limit: needed,
+        message: row.say('{name} is to bridge a failure of the mains and has no battery entered; {needed} would do, discharged fast. Enter its capacity in Ah.', {
+          needed: roundedUp(ampereHours(needed)),
+        }),
+      };
+    },
+  },
+];

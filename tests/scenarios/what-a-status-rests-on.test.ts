@@ -1,0 +1,63 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { buildReport } from '../../src/report/index.ts';
+import type { Content, SheetName } from '../../src/schedule/index.ts';
+import { idAt, scheduleOf } from '../support/schedules.ts';
+
+const made: LoadSchedule[] = [];
+const opened = (sheets: Content['sheets']): LoadSchedule => {
+  const schedule = scheduleOf(sheets);
+  made.push(schedule);
+  return schedule;
+};
+afterEach(() => { for (const schedule of made.splice(0)) schedule.dispose(); });
+
+const checksOf = (schedule: LoadSchedule, sheet: SheetName) =>
+  schedule.explain(sheet, idAt(schedule, sheet), 'status')!.checks!;
+const numberMade = (checks: string) => Number(/^(\d+) checks? of its limits made/.exec(checks)![1]);
+
+describe('a status says what it rests on', () => {
+  const devices = [{ type: 'lamp', qty: 2, rail: 'L1' }];
+  const types = [{ type: 'lamp', draw: 500, nodes: 1 }];
+
+  test('a fuse that is not entered is not asked for, and one that is makes one check more', () => {
+    const without = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5 }] }), 'supplies');
+    const fused = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5, fuse: 4 }] }), 'supplies');
+    expect(without).toMatch(/not asked for while nothing is entered: .*\bFuse\b/);
+    expect(fused).not.toMatch(/nothing is entered: .*\bFuse\b/);
+    expect(numberMade(fused)).toBe(numberMade(without) + 1);
+  });
+
+  test('checks that wait for what is missing say for which cell, and are not counted as made', () => {
+    const run = { run: 'W1', rail: 'L1', conductor: 'c', length: 10 };
+    const on = [{ type: 'lamp', qty: 2, rail: 'L1', run: 'W1' }];
+    const supplies = [{ rail: 'L1', rated: 5 }];
+    const conductor = { conductor: 'c', size: '1', resistance: 18 };
+    const whole = { devices: on, types: [{ ...types[0]!, minVoltage: 20 }], supplies, runs: [run] };
+    const waiting = checksOf(opened({ ...whole, conductors: [conductor] }), 'runs');
+    const known = checksOf(opened({ ...whole, conductors: [{ ...conductor, maxCurrent: 10 }] }), 'runs');
+    expect(waiting).toMatch(/\d+ waits? for: .*Carries/);
+    expect(known).not.toMatch(/waits? for: .*Carries/);
+    expect(numberMade(waiting)).toBeLessThan(numberMade(known));
+  });
+
+  test('what is over says so first, and its checks behind it', () => {
+    const schedule = opened({ devices: [{ type: 'lamp', qty: 9, rail: 'L1' }], types, supplies: [{ rail: 'L1', rated: 4 }] });
+    // 9 × 0.5 A = 4.5 A of 4 A.
+    const { numbers, checks } = schedule.explain('supplies', idAt(schedule, 'supplies'), 'status')!;
+    expect(numbers).toMatch(/^Rail L1 is asked for 4\.50\sA and may be used for 4\.00\sA: /);
+    expect(numbers!.endsWith(checks!)).toBe(true);
+  });
+});
+
+test('the load table says what it does not judge, and has each of it checked', () => {
+  const { sections } = buildReport(opened({ supplies: [{ rail: 'L1', rated: 5 }] }), { generated: '2026-01-01' });
+  const texts = (name: string) => sections.find((section) => section.name === name)!.tables
+    .flatMap(({ rows }) => rows.flatMap(({ cells }) => cells.map(({ text }) => text))).join('\n');
+  const asked = ['ault loop', 'esidual-current', 'hort-circuit rating', 'urge protection', 'PELV'];
+  for (const each of asked) {
+    expect(texts('not-judged')).toContain(each);
+    expect(texts('checklist')).toContain(each);
+  }
+  expect(texts('not-judged')).toContain('24 V AC');
+});

@@ -1,0 +1,73 @@
+import { exceeds, number, times, type InputRow, type Known } from './known-number.ts';
+
+/** What measurements of a supply or a run amount to. */
+export interface Measured {
+  readonly over: boolean;
+  readonly near: boolean;
+}
+
+const NOTHING: Measured = { over: false, near: false };
+const OVER: Measured = { over: true, near: false };
+
+/** What a measurement is held against. */
+export interface Against {
+  readonly nominal: Known;
+  /** Current at which what feeds it limits. */
+  readonly limit: Known;
+  readonly worked: Known;
+}
+
+/** Common practice, no source: none at all up to a tenth, held down below a half, at the limit from nine tenths on. */
+export function stateOf(row: InputRow, { nominal, limit, worked }: Against, isSupply: boolean): string | undefined {
+  const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
+  if (volts === null || nominal === null) return undefined;
+  const share = volts / nominal;
+  if (share < -0.1) return 'reversed';
+  if (share >= 0.9) return amps !== null && worked !== null && worked > 0 && amps <= 0.02 * worked ? 'open' : undefined;
+  if (share >= 0.5) return undefined;
+  if (amps !== null && limit !== null && amps >= 0.9 * limit) return 'short circuit';
+  if (share <= 0.1) return 'dead';
+  return isSupply ? 'short circuit' : undefined;
+}
+
+/** What was measured at a supply; `demand` is not compared where it is partial. */
+export function measuredSupply(row: InputRow, usable: Known, demand: number, isPartial: boolean): Measured {
+  const nominal = number(row, 'voltage', 24);
+  const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
+  const state = stateOf(row, { nominal, limit: number(row, 'rated'), worked: demand }, true);
+  if (state !== undefined && state !== 'open') return OVER;
+  const may = times(number(row, 'voltageTolerance', 0.02), nominal);
+  const apart = (amount: Known) => (volts === null || nominal === null || may === null ? null : amount);
+  const below = apart(nominal! - volts!);
+  if (exceeds(amps, usable) || exceeds(below, may)) return OVER;
+  const differs = amps !== null && !isPartial
+    && exceeds(Math.abs(amps - demand), times(number(row, 'currentTolerance', 0.1), demand));
+  return state === 'open' || differs || exceeds(apart(volts! - nominal!), may) ? { over: false, near: true } : NOTHING;
+}
+
+/** What a run is held against besides. */
+export interface RunAgainst extends Against {
+  /** Most that its protection and its cable bear. */
+  readonly most: Known;
+  readonly needed: Known;
+  /** Drop that is worked out, with the current that is [V]. */
+  readonly drop: Known;
+  readonly rail: InputRow;
+}
+
+/** What was measured of a run. Its drop may be a fifth more, besides what the readings at both ends are good for. */
+export function measuredRun(row: InputRow, against: RunAgainst): Measured {
+  const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
+  const { nominal, worked, most, needed, drop, rail } = against;
+  const state = stateOf(row, against, false);
+  if (state !== undefined && state !== 'open') return OVER;
+  if (exceeds(amps, most) || (volts !== null && exceeds(needed, volts))) return OVER;
+  const differs = amps !== null && worked !== null && state !== 'open'
+    && exceeds(Math.abs(amps - worked), number(row, 'currentTolerance', 0.1)! * worked);
+  const start = number(rail, 'measuredVoltage');
+  const expected = drop === null || amps === null || worked === 0 ? drop : drop * amps / worked!;
+  const error = start === null ? number(row, 'voltageTolerance', 0.02)! * nominal! : 0.1;
+  const isMore = volts !== null && expected !== null
+    && exceeds((start ?? nominal!) - volts - expected, expected / 5 + error);
+  return state === 'open' || differs || isMore ? { over: false, near: true } : NOTHING;
+}

@@ -1,0 +1,30 @@
+import { exceeds, number, times, type InputRow, type Known } from './known-number.ts';
+
+/** A device row that starts with the others on its rail. */
+export interface StartingRow {
+  readonly row: InputRow;
+  /** Current of one when it runs [mA]. */
+  readonly unitDraw: Known;
+  readonly type: InputRow | undefined;
+}
+
+/** Whether everything at once is more than a supply that retries on overload gives, and whether some is unknown. */
+export function startUp(
+  supply: InputRow, usable: Known, rows: readonly StartingRow[],
+): { over: boolean; isPartial: boolean } {
+  if (supply.overload !== 'retries') return { over: false, isPartial: false };
+  let [sum, isPartial] = [0, false];
+  for (const { row, unitDraw, type } of rows) {
+    const [qty, inrush] = [number(row, 'qty'), number(type, 'inrush')];
+    if (qty === null || unitDraw === null || inrush === null) isPartial = true;
+    else sum += qty * (inrush > unitDraw / 1000 ? inrush : unitDraw / 1000);
+  }
+  return { over: exceeds(sum, times(usable, number(supply, 'peak', 1.2))), isPartial };
+}
+
+/** Capacity of a battery by BS 5839-1, Annex E [Ah]. */
+export function batteryNeeded(supply: InputRow, demand: number): Known {
+  const battery = number(supply, 'battery');
+  const rate = battery !== null && demand * 20 <= battery ? 1 : 1.75;
+  return times(times(1.25 * rate, demand), number(supply, 'standbyHours'));
+}
