@@ -93,11 +93,11 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     silent: [RUN({ maxDrop: 2 / 24, protection: null }), RUN({ maxDrop: 0.05, length: 30, protection: null })],
   },
   {
-    // 24 V ÷ 3 Ω; where the supply has too little it is told there
+    // 24 V ÷ (3 Ω × 1.1965 at 70 °C + 0.3 Ω); where the supply has too little it is told there
     rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ length: 150, protection: 2 }, { unitDraw: 100 }), severity: 'near',
-    key: 'faultCurrent', value: 8, limit: 10, inStatus: true,
-    message: 'Run W1: a short circuit at its far end draws 8.00 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
-    silent: [RUN({ length: 150, protection: 1.6 }), RUN({ length: 150, protection: 2, trip: 4 }), RUN({ protection: 3 })],
+    key: 'faultCurrent', value: 24 / (3 * 1.1965 + 0.3), limit: 10, inStatus: true,
+    message: 'Run W1: a short circuit at its far end draws 6.17 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
+    silent: [RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 })],
   },
   {
     rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current',
@@ -131,11 +131,6 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
       {}, {}, { conductors: [{ conductor: 'C' }] }
     ), severity: 'incomplete', key: 'conductor', value: 'C', inStatus: true,
     message: 'Run W1: the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.', silent: [RUN({}), RUN({ conductor: null })],
-  },
-  {
-    rule: 'run-protection-not-checked', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'note',
-    key: 'way', value: null, inStatus: false,
-    message: 'Run W1 has no way: neither overload nor a short circuit at its end is checked. Choose the way that protects it, or type kind and rating, such as B 4.', silent: [RUN({})],
   },
   {
     rule: 'conductor-current-missing', sheet: 'conductors', sheets: RUN(

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { insertRows, setCells, withWays, type Cells } from '../../src/schedule/index.ts';
+import { insertRows, setCells, withWays, type Cells, type Content } from '../../src/schedule/index.ts';
 import { ENGLISH, loadWords } from '../../src/words/index.ts';
 import { idAt, scheduleOf } from '../support/schedules.ts';
 
-const SHEETS = {
+const SHEETS: Content['sheets'] = {
   supplies: [{ rail: 'L1', rated: 10 }], ways: [{ way: 'Q7', rail: 'L1', kind: 'gG', rated: 4 }, { way: 'C 6', rail: 'L2' }],
   runs: [{ run: 'W1', rail: 'L1' }, { run: 'W2', rail: 'L2', way: 'C 6' }, { run: 'W3' }],
 };
