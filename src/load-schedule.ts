@@ -188,9 +188,12 @@ export class LoadSchedule {
     return problem === undefined ? { ok: true, value: read.formula } : { ok: false, problem: `${text}: ${problem}` };
   }
 
-  /** Builds the formula engine, so that the first formula need not wait for it: a page calls this while it is idle. */
+  /**
+   * Builds the formula engine and tries a formula in it, so that the first one need not wait for either: a page calls
+   * this while it is idle.
+   */
   startFormulas(): void {
-    this.#book.startFormulas();
+    this.checkFormula('devices', 'qty', '=ROUND(2.5*3;0)');
   }
 
   /** Carries out changes as one action, which `undo` takes back in one step. */
@@ -280,7 +283,8 @@ export class LoadSchedule {
   load(content: Content, label: string): readonly FormulaProblem[] {
     const { snapshot, problems } = toSnapshot(content, this.#words);
     if (problems.length > 0) return problems;
-    const changes: Change[] = [{ op: 'load', snapshot }];
+    // A copy, which no later change of the content reaches: the history keeps it.
+    const changes: Change[] = [{ op: 'load', snapshot: new ScheduleDocument(snapshot).snapshot() }];
     const inverse = this.#history.act(label, changes);
     this.#follow(label, 'load', changes, inverse);
     return [];

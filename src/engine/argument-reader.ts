@@ -21,11 +21,11 @@ export function argumentReader(
   const column = findColumn(sheet, key)!;
   const numbers = isNumeric(column) ? columns[sheet].numbers.get(key) : undefined;
   const empty = column.role === 'input' ? column.default ?? null : null;
-  const read: ArgumentReader = (id) => {
-    if (numbers === undefined) return document.row(sheet, id)?.cells[key] ?? empty;
+  const rows = document.byId(sheet);
+  const read: ArgumentReader = numbers === undefined ? (id) => rows[id]?.cells[key] ?? empty : (id) => {
     const value = numbers[id]!;
     if (!Number.isNaN(value)) return value;
-    return withFaults && isFormula(document.row(sheet, id)?.cells[key]) ? NaN : null;
+    return withFaults && isFormula(rows[id]?.cells[key]) ? NaN : null;
   };
   if (by === undefined) return read;
   const targets = columns[own].targets.get(by)!;

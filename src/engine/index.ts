@@ -7,6 +7,7 @@ export {
   RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution,
   type PreparedTotal,
 } from './schema-rules.ts';
+export type { SheetColumns } from './sheet-columns.ts';
 export { Touched, type Keys } from './touched.ts';
 export { Workbook } from './workbook.ts';
 export type { TypedFault } from './typed-formulas.ts';

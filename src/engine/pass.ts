@@ -1,8 +1,7 @@
 import {
-  findColumn, inputColumns, isFormula, isNumeric, SHEET_NAMES,
-  type CellValue, type InputColumn, type ScheduleDocument, type SheetName,
+  findColumn, isFormula, numericInputs, SHEET_NAMES, type CellValue, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { argumentReader, partialReader } from './argument-reader.ts';
+import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
 import { IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
@@ -35,36 +34,21 @@ export function pass(calculation: Calculation, touched?: Touched): void {
   }
 }
 
-const NUMERIC_INPUTS = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-  [sheet, inputColumns(sheet).filter(isNumeric)])) as unknown as Readonly<Record<SheetName, readonly InputColumn[]>>;
-
 function takeInputs({ document, columns }: Calculation, sheet: SheetName, touched: Touched | undefined): void {
-  const inputs = NUMERIC_INPUTS[sheet];
-  if (touched === undefined) {
-    for (const { id } of document.rows(sheet)) {
-      for (const column of inputs) takeInput(document, columns[sheet], sheet, id, column);
+  const all = touched === undefined ? document.rows(sheet).map(({ id }) => id) : [];
+  for (const { key, default: otherwise, derived } of numericInputs(sheet)) {
+    const numbers = columns[sheet].numbers.get(key)!;
+    const rows = document.byId(sheet);
+    const empty = typeof otherwise === 'number' ? otherwise : NaN;
+    for (const id of touched?.having(sheet, [key]) ?? all) {
+      const row = rows[id];
+      const own = row?.cells[key];
+      if (isFormula(own)) continue;
+      if (columns[sheet].partial.has(key)) columns[sheet].setPartial(key, id, 0);
+      if (typeof own === 'number') numbers[id] = own;
+      else if (row === undefined) numbers[id] = NaN;
+      else if (derived === undefined) numbers[id] = empty;
     }
-    return;
-  }
-  for (const [id, keys] of touched.rows.get(sheet) ?? []) {
-    for (const column of inputs) {
-      if (keys === null || keys.has(column.key)) takeInput(document, columns[sheet], sheet, id, column);
-    }
-  }
-}
-
-function takeInput(
-  document: ScheduleDocument, columns: SheetColumns, sheet: SheetName, id: number, {
-    key, default: otherwise, derived,
-  }: InputColumn,
-): void {
-  const row = document.row(sheet, id);
-  const own = row?.cells[key];
-  if (isFormula(own)) return;
-  if (columns.partial.has(key)) columns.setPartial(key, id, 0);
-  if (typeof own === 'number') columns.numbers.get(key)![id] = own;
-  else if (row === undefined || derived === undefined) {
-    columns.numbers.get(key)![id] = row !== undefined && typeof otherwise === 'number' ? otherwise : NaN;
   }
 }
 
@@ -72,7 +56,8 @@ function applyTotal(total: PreparedTotal, { document, columns }: Calculation, to
   const { sheet, key, of } = total;
   const isDue = touched === undefined || touched.concerns(sheet, key)
     || of.some(({ from, by, sum = by, times = by }) => [by, sum, times].some((read) => touched.concerns(from, read)));
-  if (isDue) for (const id of regroup(total, document, columns)) touched?.cell(sheet, id, key);
+  const changed = isDue ? regroup(total, document, columns) : [];
+  touched?.column(sheet, changed, key);
 }
 
 function applyRule(
@@ -84,32 +69,44 @@ function applyRule(
   if (numbers === undefined) return;
   const due = touched === undefined ? document.rows(sheet).map(({ id }) => id)
     : rowsReading(sheet, [{ path: key, sheet, key }, ...args], touched, document, columns);
+  if (due.length === 0) return;
+  const rows = document.byId(sheet);
+  const isInput = findColumn(sheet, key)!.role === 'input';
+  const ids = isInput ? due.filter((id) => (rows[id]?.cells[key] ?? null) === null) : due;
   const readers = args.map((arg) => argumentReader(arg, sheet, document, columns, rule.takesUnknown === true));
+  const differing = follow(rule, ids, rows, readers, numbers);
+  touched?.column(sheet, differing, key);
   const partial = args.flatMap((arg) => {
     const isPartial = partialReader(arg, sheet, columns, tags);
     return isPartial === undefined ? [] : [{ isPartial, onlyWith: rule.onlyWith?.[arg.path] }];
   });
-  const mayBePartial = partial.length > 0 || columns[sheet].partial.has(key);
-  const isInput = findColumn(sheet, key)!.role === 'input';
+  if (partial.length === 0 && !columns[sheet].partial.has(key)) return;
+  const lackingOtherwise = ids.filter((id) => {
+    const row = rows[id];
+    const lacks = row !== undefined && partial.some(({ isPartial, onlyWith }) =>
+      (onlyWith === undefined || (row.cells[onlyWith] ?? null) !== null) && isPartial(id));
+    return columns[sheet].setPartial(key, id, lacks ? -1 : 0);
+  });
+  touched?.column(sheet, lackingOtherwise, key);
+}
+
+/** Works a rule out for some rows. @returns those whose number differs from before. */
+function follow(
+  { by, takesUnknown }: Rule, ids: readonly number[], rows: readonly unknown[], readers: readonly ArgumentReader[],
+  numbers: Float64Array,
+): number[] {
   const values: CellValue[] = readers.map(() => null);
-  for (const id of due) {
-    const row = document.row(sheet, id);
-    if (isInput && (row?.cells[key] ?? null) !== null) continue;
-    let unknown = row === undefined;
+  return ids.filter((id) => {
+    let isKnown = rows[id] !== undefined;
     for (let place = 0; place < readers.length; place += 1) {
       values[place] = readers[place]!(id);
-      if (values[place] === null && rule.takesUnknown !== true) unknown = true;
+      if (values[place] === null && takesUnknown !== true) isKnown = false;
     }
-    const result = unknown ? null : rule.by(...(values as never[]));
+    const result = isKnown ? by(...(values as never[])) : null;
     // Adding 0 makes zero of a negative zero.
     const number = typeof result === 'number' && Number.isFinite(result) ? result + 0 : NaN;
-    let differs = !Object.is(numbers[id], number);
+    const differs = !Object.is(numbers[id], number);
     numbers[id] = number;
-    if (mayBePartial) {
-      const lacks = row !== undefined && partial.some(({ isPartial, onlyWith }) =>
-        (onlyWith === undefined || (row.cells[onlyWith] ?? null) !== null) && isPartial(id));
-      differs = columns[sheet].setPartial(key, id, lacks ? -1 : 0) || differs;
-    }
-    if (differs) touched?.cell(sheet, id, key);
-  }
+    return differs;
+  });
 }

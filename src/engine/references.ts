@@ -1,5 +1,5 @@
 import {
-  inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type Row, type ScheduleDocument, type SheetName,
+  inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { rowsReading } from './rows-reading.ts';
 import { argument, type Argument } from './schema-rules.ts';
@@ -51,7 +51,8 @@ export class References {
     this.#columns = columns;
     for (const sheet of REFERRED_SHEETS) this.#index(sheet);
     for (const reference of REFERENCES) {
-      for (const row of document.rows(reference.sheet)) this.#resolve(reference, row.id, row);
+      const resolve = this.#resolver(reference);
+      for (const { id } of document.rows(reference.sheet)) resolve(id);
     }
   }
 
@@ -67,7 +68,11 @@ export class References {
   /** Reads the tags of a sheet again. @returns the references that mean another row now. */
   reindex(sheet: SheetName): Retargeted[] {
     this.#index(sheet);
-    return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => this.#resolveColumn(reference));
+    return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => {
+      const resolve = this.#resolver(reference);
+      return this.#document.rows(reference.sheet).filter(({ id }) => resolve(id))
+        .map(({ id }) => ({ sheet: reference.sheet, id, key: reference.key }));
+    });
   }
 
   /** The references that name one of some rows of a sheet. */
@@ -79,8 +84,7 @@ export class References {
 
   /** Resolves the references of one row. @returns those that mean another row now. */
   resolveRow(sheet: SheetName, id: number): Retargeted[] {
-    const row = this.#document.row(sheet, id);
-    return REFERENCES.filter((reference) => reference.sheet === sheet && this.#resolve(reference, id, row))
+    return REFERENCES.filter((reference) => reference.sheet === sheet && this.#resolver(reference)(id))
       .map(({ key }) => ({ sheet, id, key }));
   }
 
@@ -89,10 +93,10 @@ export class References {
     for (const reference of REFERENCES) {
       const { sheet, key, from } = reference;
       if (from === undefined) continue;
+      const resolve = this.#resolver(reference);
       for (const id of rowsReading(sheet, [from], touched, this.#document, this.#columns)) {
-        const row = this.#document.row(sheet, id);
-        if ((row?.cells[key] ?? null) !== null) continue;
-        this.#resolve(reference, id, row);
+        if ((this.#document.row(sheet, id)?.cells[key] ?? null) !== null) continue;
+        resolve(id);
         touched.cell(sheet, id, key);
       }
     }
@@ -108,28 +112,20 @@ export class References {
     this.#rowByTag.set(sheet, byTag);
   }
 
-  #resolveColumn(reference: ReferenceColumn): Retargeted[] {
-    const { sheet, key } = reference;
-    const changed: Retargeted[] = [];
-    for (const row of this.#document.rows(sheet)) {
-      if (this.#resolve(reference, row.id, row)) changed.push({ sheet, id: row.id, key });
-    }
-    return changed;
-  }
-
-  /** @returns whether the reference means another row now. */
-  #resolve({ sheet, key, to, from }: ReferenceColumn, id: number, row: Row | undefined): boolean {
-    const text = row?.cells[key] ?? null;
-    const target = typeof text === 'string' ? this.#rowByTag.get(to)?.get(text) ?? -1
-      : from === undefined || row === undefined ? -1 : this.#takenOver(sheet, id, from);
-    const targets = this.#columns[sheet].targets.get(key)!;
-    if (targets[id] === target) return false;
-    targets[id] = target;
-    return true;
-  }
-
-  #takenOver(sheet: SheetName, id: number, { by, sheet: through, key }: Argument & { readonly by: string }): number {
-    const target = this.#columns[sheet].target(by, id);
-    return target < 0 ? -1 : this.#columns[through].target(key, target);
+  /** What resolves a reference of a row; it answers whether it means another row now. */
+  #resolver({ sheet, key, to, from }: ReferenceColumn): (id: number) => boolean {
+    const [targets, byTag] = [this.#columns[sheet].targets.get(key)!, this.#rowByTag.get(to)!];
+    const through = from === undefined ? undefined : this.#columns[sheet].targets.get(from.by)!;
+    const takenOver = from === undefined ? undefined : this.#columns[from.sheet].targets.get(from.key)!;
+    const rows = this.#document.byId(sheet);
+    return (id) => {
+      const row = rows[id];
+      const text = row?.cells[key] ?? null;
+      const other = row === undefined ? -1 : through?.[id] ?? -1;
+      const target = typeof text === 'string' ? byTag.get(text) ?? -1 : other < 0 ? -1 : takenOver![other]!;
+      if (targets[id] === target) return false;
+      targets[id] = target;
+      return true;
+    };
   }
 }

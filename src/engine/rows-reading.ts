@@ -3,35 +3,43 @@ import type { Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Touched } from './touched.ts';
 
-/** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
+/**
+ * Ids of the rows of a sheet for which something that is read of them, or through their references, was touched: each
+ * once.
+ */
 export function rowsReading(
   sheet: SheetName, args: readonly Argument[], touched: Touched, document: ScheduleDocument,
   columns: Readonly<Record<SheetName, SheetColumns>>,
-): Set<number> {
-  if (!touched.rows.has(sheet) && !args.some((arg) => touched.rows.has(arg.sheet))) return new Set();
-  const found = rowsTouched(touched, sheet, args.map(({ by, key }) => by ?? key));
+): readonly number[] {
+  const isTouched = args.some((arg) => touched.concerns(arg.sheet, arg.key)
+    || (arg.by !== undefined && touched.concerns(sheet, arg.by)));
+  if (!isTouched) return [];
+  const found = touched.having(sheet, args.map(({ by, key }) => by ?? key));
+  let isFound: Uint8Array | undefined;
   for (const by of new Set(args.map((arg) => arg.by))) {
     if (by === undefined) continue;
     const read = args.filter((arg) => arg.by === by);
     const to = read[0]!.sheet;
-    if (!touched.rows.has(to)) continue;
-    const rows = rowsTouched(touched, to, read.map(({ key }) => key));
-    if (rows.size === 0) continue;
-    const isMeant = new Uint8Array(document.capacity(to));
-    for (const id of rows) isMeant[id] = 1;
-    const targets = columns[sheet].targets.get(by)!;
-    const count = document.capacity(sheet);
-    for (let id = 0; id < count; id += 1) if (targets[id]! >= 0 && isMeant[targets[id]!] === 1) found.add(id);
+    const meant = touched.having(to, read.map(({ key }) => key));
+    if (meant.length === 0) continue;
+    isFound ??= marked(found, document.capacity(sheet));
+    addNaming(marked(meant, document.capacity(to)), columns[sheet].targets.get(by)!, isFound, found);
   }
   return found;
 }
 
-/** Ids of the rows of a sheet of which one of some columns was touched. */
-function rowsTouched(touched: Touched, sheet: SheetName, keys: readonly string[]): Set<number> {
-  const found = new Set<number>();
-  if (!keys.some((key) => touched.concerns(sheet, key))) return found;
-  for (const [id, touchedKeys] of touched.rows.get(sheet) ?? []) {
-    if (touchedKeys === null || keys.some((key) => touchedKeys.has(key))) found.add(id);
+function marked(ids: readonly number[], capacity: number): Uint8Array {
+  const marks = new Uint8Array(capacity);
+  for (const id of ids) marks[id] = 1;
+  return marks;
+}
+
+/** Adds the rows that name one that is meant. Short loops of their own are compiled within the first edits. */
+function addNaming(isMeant: Uint8Array, targets: Int32Array, isFound: Uint8Array, found: number[]): void {
+  for (let id = 0; id < isFound.length; id += 1) {
+    const target = targets[id]!;
+    if (target < 0 || isMeant[target] !== 1 || isFound[id] === 1) continue;
+    isFound[id] = 1;
+    found.push(id);
   }
-  return found;
 }

@@ -75,8 +75,10 @@ export class Solutions {
     memory.whole = whole;
     const concerned = all ? undefined : this.#concerned(solution, touched, memory.targets);
     const changed: ChangedFigure[] = [];
-    this.#clear(solution, all ? undefined : touched, changed);
-    memory.targets = this.#columns[from].targets.get(by)!.slice();
+    if (touched?.concerns(from, by) !== false) {
+      this.#clear(solution, touched?.having(from, [by]) ?? [], changed);
+      memory.targets = this.#columns[from].targets.get(by)!.slice();
+    }
     if (concerned?.size === 0) return changed;
     const members = this.#members(solution, concerned);
     const readOwn = solution.of.map((argument) => this.#reader(sheet, argument));
@@ -117,7 +119,7 @@ export class Solutions {
    */
   #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
     const targets = this.#columns[from].targets.get(by)!;
-    const concerned = rowsReading(sheet, of, touched, this.#document, this.#columns);
+    const concerned = new Set(rowsReading(sheet, of, touched, this.#document, this.#columns));
     const read = [...each, { path: by, sheet: from, key: by }];
     for (const id of rowsReading(from, read, touched, this.#document, this.#columns)) {
       for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);
@@ -172,9 +174,9 @@ export class Solutions {
   }
 
   /** Empties the figures of rows that name nothing any more. */
-  #clear({ from, by, givesEach }: PreparedSolution, touched: Touched | undefined, changed: ChangedFigure[]): void {
+  #clear({ from, by, givesEach }: PreparedSolution, ids: readonly number[], changed: ChangedFigure[]): void {
     const targets = this.#columns[from].targets.get(by)!;
-    for (const id of touched === undefined ? targets.keys() : touched.rows.get(from)?.keys() ?? []) {
+    for (const id of ids) {
       if ((targets[id] ?? -1) >= 0) continue;
       for (const key of givesEach) {
         const differs = this.#set(from, id, key, null);

@@ -28,8 +28,8 @@ function withKey(keys: Keys | undefined, key: string): Keys {
 export class Touched {
   /** Keys by row id; `null` when the whole row came or went. */
   readonly rows = new Map<SheetName, Map<number, Keys | null>>();
-  /** How many rows of a sheet have which keys. */
-  readonly #counts = new Map<SheetName, Map<Keys | null, number>>();
+  /** Keys that are concerned in some row; `null` where some row came or went. */
+  readonly #keys = new Map<SheetName, Set<string> | null>();
   /** Sheets whose rows came, went or moved. */
   readonly rearranged = new Set<SheetName>();
   /** Everything was replaced. */
@@ -69,21 +69,46 @@ export class Touched {
 
   /** Notes that a cell is concerned. */
   cell(sheet: SheetName, id: number, key: string): void {
-    const keys = this.rows.get(sheet)?.get(id);
-    if (keys !== null) this.#set(sheet, id, keys, withKey(keys, key));
+    this.column(sheet, [id], key);
+  }
+
+  /** Notes that cells of a column are concerned. */
+  column(sheet: SheetName, ids: readonly number[], key: string): void {
+    if (ids.length === 0) return;
+    const rows = this.#rowsOf(sheet);
+    this.#keys.get(sheet)?.add(key);
+    let [before, now] = [undefined as Keys | undefined, withKey(undefined, key)];
+    for (const id of ids) {
+      const keys = rows.get(id);
+      if (keys === null) continue;
+      if (keys !== before) [before, now] = [keys, withKey(keys, key)];
+      if (keys !== now) rows.set(id, now);
+    }
   }
 
   /** Notes that a row came or went, with all its cells. */
   row(sheet: SheetName, id: number): void {
-    this.#set(sheet, id, this.rows.get(sheet)?.get(id), null);
+    this.#rowsOf(sheet).set(id, null);
+    this.#keys.set(sheet, null);
   }
 
   /** Whether a column of a sheet is concerned in any row. */
   concerns(sheet: SheetName, key: string): boolean {
-    for (const [keys, count] of this.#counts.get(sheet) ?? []) {
-      if (count > 0 && (keys === null || keys.has(key))) return true;
+    const keys = this.#keys.get(sheet);
+    return keys === null || keys?.has(key) === true;
+  }
+
+  /** Ids of the rows of a sheet in which one of some columns is concerned. */
+  having(sheet: SheetName, columns: readonly string[]): number[] {
+    const found: number[] = [];
+    const read = columns.filter((key) => this.concerns(sheet, key));
+    if (read.length === 0) return found;
+    let [before, isRead] = [null as Keys | null, true];
+    for (const [id, keys] of this.rows.get(sheet)!) {
+      if (keys !== before) [before, isRead] = [keys, keys === null || read.some((key) => keys.has(key))];
+      if (isRead) found.push(id);
     }
-    return false;
+    return found;
   }
 
   /** The rows concerned, with the keys of their cells. */
@@ -91,14 +116,12 @@ export class Touched {
     for (const sheet of SHEET_NAMES) for (const [id, keys] of this.rows.get(sheet) ?? []) yield { sheet, id, keys };
   }
 
-  #set(sheet: SheetName, id: number, before: Keys | null | undefined, now: Keys | null): void {
-    if (now === before) return;
+  #rowsOf(sheet: SheetName): Map<number, Keys | null> {
     let rows = this.rows.get(sheet);
-    if (rows === undefined) this.rows.set(sheet, rows = new Map<number, Keys | null>());
-    rows.set(id, now);
-    let counts = this.#counts.get(sheet);
-    if (counts === undefined) this.#counts.set(sheet, counts = new Map<Keys | null, number>());
-    if (before !== undefined) counts.set(before, counts.get(before)! - 1);
-    counts.set(now, (counts.get(now) ?? 0) + 1);
+    if (rows === undefined) {
+      this.rows.set(sheet, rows = new Map<number, Keys | null>());
+      this.#keys.set(sheet, new Set());
+    }
+    return rows;
   }
 }

@@ -73,6 +73,11 @@ export class Workbook {
     return this.#columns[sheet].targets.get(key)!;
   }
 
+  /** Numbers and references of a sheet by row id. Not to be changed, nor its columns kept over a change. */
+  columns(sheet: SheetName): SheetColumns {
+    return this.#columns[sheet];
+  }
+
   /** Id of the row that a reference names; -1 when it names none. */
   target(sheet: SheetName, id: number, key: string): number {
     return this.#columns[sheet].target(key, id);
@@ -85,13 +90,18 @@ export class Workbook {
   }
 
   /** Ids of the rows of a sheet for which something that is read of them, or through their references, was touched. */
-  rowsReading(sheet: SheetName, args: readonly Argument[], touched: Touched): ReadonlySet<number> {
+  rowsReading(sheet: SheetName, args: readonly Argument[], touched: Touched): readonly number[] {
     return rowsReading(sheet, args, touched, this.#document, this.#columns);
   }
 
   /** Whether other rows of its sheet bear the tag of a row, so that whoever names it may mean another. */
   isShared(sheet: SheetName, id: number): boolean {
-    return this.#calculation.tags.shared(sheet).has(id);
+    return this.shared(sheet).has(id);
+  }
+
+  /** Ids of the rows of a sheet whose tag others bear too. */
+  shared(sheet: SheetName): ReadonlySet<number> {
+    return this.#calculation.tags.shared(sheet);
   }
 
   /** Outcome of the solution of a row that is no figure, such as that no working voltage exists. */
@@ -131,11 +141,6 @@ export class Workbook {
    */
   problemOf(sheet: SheetName, key: string, formula: string, words: Words): string | undefined {
     return this.#typed.problemOf(sheet, key, formula, words);
-  }
-
-  /** Builds the formula engine, so that the first formula need not wait for it. */
-  startFormulas(): void {
-    this.#typed.start();
   }
 
   /**

@@ -1,5 +1,6 @@
 import type { CellValue, SheetName } from '../schedule/index.ts';
 import type { Severity } from './finding.ts';
+import type { Only } from './only.ts';
 import type { RowReader } from './row-reader.ts';
 
 /** What a check found in a row. */
@@ -24,5 +25,11 @@ export interface Check {
   readonly elsewhere?: true;
   /** It finds nothing where this input is empty, so that it need not be asked: most cells of most rows are. */
   readonly needs?: string;
+  /** It finds nothing in other rows than these, which its columns tell more cheaply than it can. */
+  readonly only?: Only;
+  /**
+   * Finds what is wrong with a row. It is called once to know what is found, when sentences are empty, and again when
+   * somebody reads the sentence.
+   */
   readonly find: (row: RowReader) => Found | undefined;
 }

@@ -13,14 +13,16 @@ import { RowReader, type ReaderSource } from './row-reader.ts';
 import { StartUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
-type Kept = Omit<Finding, 'row' | 'tag' | 'accepted' | 'reopened'> & {
-  readonly inStatus: boolean;
-  /** Place of its check among those of its sheet. */
-  readonly check: number;
-};
+/** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
+type Kept = Pick<Finding, 'value' | 'limit' | 'waiting'> & { message: string };
 
-/** Whether it is told in its own row. */
-const isTold = ({ sheet, check }: Kept) => CHECKS[sheet][check]?.elsewhere !== true;
+/** Places of the checks of each sheet that make the status of its rows, the worst first; none where rows have none. */
+const DECIDING = Object.fromEntries(SHEET_NAMES.map((sheet) => {
+  const hasStatus = SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status);
+  const places = hasStatus ? [...CHECKS[sheet].keys()].filter((check) => CHECKS[sheet][check]!.inStatus) : [];
+  const rank = (check: number) => SEVERITIES.indexOf(CHECKS[sheet][check]!.severity);
+  return [sheet, places.sort((one, other) => rank(one) - rank(other))];
+})) as unknown as Readonly<Record<SheetName, readonly number[]>>;
 
 /** What became of the checks of limits of a row. */
 export interface ChecksMade {
@@ -35,34 +37,28 @@ export interface ChecksMade {
 const isLeftOut = ({ cells }: Row, column: Column | undefined): boolean =>
   column?.role === 'input' && column.optional === true && (cells[column.key] ?? null) === null;
 
-/** Sheets whose rows have a status. */
-const WITH_STATUS = new Set(SHEET_NAMES.filter((sheet) =>
-  CHECKS[sheet].some(({ inStatus }) =>
-    inStatus) && SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status)));
-
-/** What was found in a schedule, kept row by row, so that an edit costs only the rows that it concerns. */
+/** What was found in a schedule, kept for each check by row, so that an edit costs only what it concerns. */
 export class Findings {
   readonly #document: ScheduleDocument;
   readonly #book: Workbook;
-  #kept!: Record<SheetName, Map<number, readonly Kept[]>>;
-  #purposes!: RailPurposes;
+  #kept!: Record<SheetName, readonly Map<number, Kept>[]>;
   readonly #reads = new Reads(CHECKS);
   #source!: ReaderSource;
   #all: readonly Finding[] | undefined;
-  #words: Words;
 
   constructor(document: ScheduleDocument, book: Workbook, words: Words) {
     this.#document = document;
     this.#book = book;
-    this.#words = words;
-    this.#checkAll();
+    this.#checkAll(words);
   }
 
   /** Says everything in another language from now on. */
   speak(words: Words): void {
-    this.#words = words;
+    this.#source = { ...this.#source, words };
     this.#all = undefined;
-    this.#checkAll();
+    for (const sheet of SHEET_NAMES) {
+      for (const found of this.#kept[sheet]) for (const kept of found.values()) kept.message = '';
+    }
   }
 
   /** Every finding, the worst first, in the order of sheets and rows. */
@@ -74,53 +70,49 @@ export class Findings {
   get counts(): Readonly<Record<Severity, number>> {
     const counts = { over: 0, near: 0, incomplete: 0, note: 0 };
     for (const sheet of SHEET_NAMES) {
-      for (const kept of this.#kept[sheet].values()) {
-        for (const each of kept) if (isTold(each)) counts[each.severity] += 1;
-      }
+      this.#kept[sheet].forEach(({ size }, check) => {
+        if (isTold(sheet, check)) counts[CHECKS[sheet][check]!.severity] += size;
+      });
     }
     return counts;
   }
 
   /** What was found in one row. */
   of(sheet: SheetName, id: number): readonly Finding[] {
-    const row = this.#document.row(sheet, id);
-    if (row === undefined) return [];
-    return (this.#kept[sheet].get(id) ?? []).filter(isTold).map((kept) => this.#finding(kept, row));
+    return this.#foundBy([...CHECKS[sheet].keys()].filter((check) => isTold(sheet, check)), sheet, id);
   }
 
   /** The worst that the limits of a row say; `null` for rows that have none or are blank. */
   status(sheet: SheetName, id: number): Status | null {
     const row = this.#document.row(sheet, id);
-    if (row === undefined || !WITH_STATUS.has(sheet) || isBlank(row)) return null;
-    const found = (this.#kept[sheet].get(id) ?? []).filter(({ inStatus }) => inStatus).map(({ severity }) => severity);
-    return SEVERITIES.slice(0, 3).find((severity): severity is 'over' | 'near' | 'incomplete' =>
-      found.includes(severity)) ?? 'ok';
+    if (row === undefined || DECIDING[sheet].length === 0 || isBlank(row)) return null;
+    const worst = DECIDING[sheet].find((check) => this.#kept[sheet][check]!.has(id));
+    return worst === undefined ? 'ok' : CHECKS[sheet][worst]!.severity as Status;
   }
 
   /** The findings that make the status of a row what it is. */
   deciding(sheet: SheetName, id: number): readonly Finding[] {
     const status = this.status(sheet, id);
-    const row = this.#document.row(sheet, id);
-    if (row === undefined || status === null) return [];
-    return (this.#kept[sheet].get(id) ?? []).filter(({ inStatus, severity }) => inStatus && severity === status)
-      .map((kept) => this.#finding(kept, row));
+    const places = DECIDING[sheet].filter((check) => CHECKS[sheet][check]!.severity === status);
+    return this.#foundBy(places, sheet, id);
   }
 
   /** Which checks of limits were made in a row, which wait, and which are not asked for. */
   made(sheet: SheetName, id: number): ChecksMade {
     const row = this.#document.row(sheet, id)!;
-    const reader = new RowReader(sheet, row, this.#source);
     let made = 0;
     const unasked = new Set<string>();
     CHECKS[sheet].forEach(({ inStatus, severity, needs, find }, place) => {
       if (inStatus !== true || severity === 'incomplete') return;
-      find(reader.for(place));
+      const reader = new RowReader(sheet, place, this.#source, false);
+      find(reader.at(row));
       const empty = [...reader.lacking, ...(needs === undefined ? [] : [needs])]
         .filter((key) => isLeftOut(row, findColumn(sheet, key)));
       for (const key of empty) unasked.add(key);
       if (empty.length === 0 && reader.lacking.size === 0) made += 1;
     });
-    const waiting = (this.#kept[sheet].get(id) ?? []).filter((kept) => kept.inStatus && kept.severity === 'incomplete');
+    const waiting = CHECKS[sheet].filter(({ inStatus, severity }, place) =>
+      inStatus === true && severity === 'incomplete' && this.#kept[sheet][place]!.has(id));
     return { made, waiting: waiting.map(({ key }) => key), unasked: [...unasked] };
   }
 
@@ -128,14 +120,14 @@ export class Findings {
   update(touched: Touched): void {
     this.#all = undefined;
     if (touched.all) {
-      this.#checkAll();
+      this.#checkAll(this.#source.words);
       return;
     }
-    for (const [sheet, id] of this.#source.waiting.update(touched)) this.#check(sheet, id);
-    for (const id of this.#source.startUps.update(touched)) this.#check('supplies', id);
+    for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
+    this.#checkEvery('supplies', this.#source.startUps.update(touched));
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
-    if (this.#concernsPurposes(touched)) for (const id of this.#purposes.update()) this.#check('supplies', id);
+    if (this.#concernsPurposes(touched)) this.#checkEvery('supplies', this.#source.purposes.update());
   }
 
   #concernsPurposes(touched: Touched): boolean {
@@ -143,67 +135,76 @@ export class Findings {
       || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
-  #checkAll(): void {
-    this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, new Map()])) as never;
-    this.#purposes = new RailPurposes(this.#document, this.#book);
+  #checkAll(words: Words): void {
+    const [document, book] = [this.#document, this.#book];
+    this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) =>
+      [sheet, CHECKS[sheet].map(() => new Map())])) as never;
     this.#source = {
-      document: this.#document, book: this.#book, words: this.#words, reads: this.#reads,
-      waiting: new Waiting(this.#document, this.#book), startUps: new StartUps(this.#document, this.#book),
+      document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
+      purposes: new RailPurposes(document, book), startUps: new StartUps(document, book),
     };
-    for (const sheet of SHEET_NAMES) for (const { id } of this.#document.rows(sheet)) this.#check(sheet, id);
+    for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }
 
   /** Checks rows again. Of what changed in a row, only the checks that have read it are made. */
   #recheck(touched: Touched): void {
     for (const [sheet, rows] of touched.rows) {
-      const due = new Map<Keys, readonly number[]>();
+      const alike = new Map<Keys | null, number[]>();
+      let [before, ids] = [undefined as Keys | null | undefined, [] as number[]];
       for (const [id, keys] of rows) {
-        const places = keys === null ? undefined : due.get(keys) ?? this.#reads.due(sheet, keys);
-        if (keys !== null) due.set(keys, places!);
-        this.#check(sheet, id, places);
+        if (keys !== before) {
+          before = keys;
+          ids = alike.get(keys) ?? [];
+          alike.set(keys, ids);
+        }
+        ids.push(id);
+      }
+      for (const [keys, ids] of alike) {
+        if (keys === null) this.#checkEvery(sheet, ids);
+        else for (const check of this.#reads.due(sheet, keys)) this.#check(sheet, check, ids);
       }
     }
   }
 
-  /** Checks a row. @param due places of the checks that are made again; all when they are absent. */
-  #check(sheet: SheetName, id: number, due?: readonly number[]): void {
-    if (due?.length === 0) return;
+  #checkEvery(sheet: SheetName, ids: readonly number[]): void {
+    for (const check of CHECKS[sheet].keys()) this.#check(sheet, check, ids);
+  }
+
+  /** Makes one check in some rows, all of them at once, so that rows without a finding cost next to nothing. */
+  #check(sheet: SheetName, check: number, ids: readonly number[]): void {
+    const { needs, only, find } = CHECKS[sheet][check]!;
+    const found = this.#kept[sheet][check]!;
+    if (found.size > 0) for (const id of ids) found.delete(id);
+    const [book, document] = [this.#book, this.#document];
+    const some = only?.of(ids, { sheet, columns: book.columns(sheet), book, document }) ?? ids;
+    if (some.length === 0) return;
+    const reader = new RowReader(sheet, check, this.#source, false);
+    const rows = document.byId(sheet);
+    for (const id of some) {
+      const row = rows[id];
+      if (row === undefined || (needs === undefined ? isBlank(row) : (row.cells[needs] ?? null) === null)) continue;
+      const result = find(reader.at(row));
+      if (result !== undefined) found.set(id, { ...result, message: '' });
+    }
+  }
+
+  #foundBy(checks: readonly number[], sheet: SheetName, id: number): Finding[] {
     const row = this.#document.row(sheet, id);
-    const kept = row === undefined || isBlank(row) ? [] : this.#find(sheet, row, due);
-    if (kept.length > 0) this.#kept[sheet].set(id, kept);
-    else if (this.#kept[sheet].size > 0) this.#kept[sheet].delete(id);
+    return checks.flatMap((check) => {
+      const kept = row === undefined ? undefined : this.#kept[sheet][check]!.get(id);
+      return kept === undefined ? [] : [this.#finding(sheet, check, kept, row!)];
+    });
   }
 
-  #find(sheet: SheetName, row: Row, due: readonly number[] = EVERY[sheet]): readonly Kept[] {
-    const reader = new RowReader(sheet, row, this.#source);
-    const before = due === EVERY[sheet] ? NOTHING : this.#kept[sheet].get(row.id) ?? NOTHING;
-    const kept: Kept[] = before === NOTHING
-      ? [] : before.filter(({ check }) => check < CHECKS[sheet].length && !due.includes(check));
-    for (const check of due) {
-      const { rule, key, severity, inStatus, needs, find } = CHECKS[sheet][check]!;
-      if (needs !== undefined && (row.cells[needs] ?? null) === null) continue;
-      const found = find(reader.for(check));
-      if (found !== undefined) {
-        kept.push({ rule, severity, sheet, id: row.id, key, inStatus: inStatus === true, check, ...found });
-      }
+  #finding(sheet: SheetName, check: number, kept: Kept, row: Row): Finding {
+    const { rule, severity, key, find } = CHECKS[sheet][check]!;
+    if (kept.message === '') {
+      kept.message = find(new RowReader(sheet, check, this.#source, true).at(row))!.message;
     }
-    if (before.length > 0) kept.sort((one, other) => one.check - other.check);
-    const purposes = sheet === 'supplies' ? this.#purposes.of(row.id) : [];
-    if (purposes.length > 1) {
-      const message = reader.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
-        purposes: listed(purposes.map((purpose) => this.#words.text(purpose)), this.#words),
-      });
-      kept.push({
-        rule: 'supply-purposes-mixed', severity: 'note', sheet, id: row.id, key: 'purpose', inStatus: false,
-        check: CHECKS[sheet].length,
-        value: purposes.join(', '), limit: null, message,
-      });
-    }
-    return kept;
-  }
-
-  #finding({ inStatus: _inStatus, check: _check, ...kept }: Kept, row: Row): Finding {
-    const finding = { ...kept, tag: tagOf(kept.sheet, row), row: this.#document.position(kept.sheet, row.id) + 1 };
+    const finding = {
+      rule, severity, sheet, id: row.id, key, ...kept, tag: tagOf(sheet, row),
+      row: this.#document.position(sheet, row.id) + 1,
+    };
     const accepted = row.accepted?.find((each) => isAcceptanceOf(each, finding));
     if (accepted === undefined) return finding;
     return hasGrownWorse(finding, accepted) ? { ...finding, reopened: accepted } : { ...finding, accepted };
@@ -212,10 +213,19 @@ export class Findings {
   #inOrder(): Finding[] {
     const bySeverity: Record<Severity, Finding[]> = { over: [], near: [], incomplete: [], note: [] };
     for (const sheet of SHEET_NAMES) {
-      if (this.#kept[sheet].size === 0) continue;
+      const byRow = new Map<number, [check: number, kept: Kept][]>();
+      this.#kept[sheet].forEach((found, check) => {
+        if (!isTold(sheet, check)) return;
+        for (const [id, kept] of found) {
+          const before = byRow.get(id);
+          if (before === undefined) byRow.set(id, [[check, kept]]);
+          else before.push([check, kept]);
+        }
+      });
+      if (byRow.size === 0) continue;
       for (const row of this.#document.rows(sheet)) {
-        for (const kept of this.#kept[sheet].get(row.id) ?? []) {
-          if (isTold(kept)) bySeverity[kept.severity].push(this.#finding(kept, row));
+        for (const [check, kept] of byRow.get(row.id) ?? []) {
+          bySeverity[CHECKS[sheet][check]!.severity].push(this.#finding(sheet, check, kept, row));
         }
       }
     }
@@ -223,13 +233,7 @@ export class Findings {
   }
 }
 
-const NOTHING: readonly Kept[] = [];
-
-/** Places of all checks of each sheet. */
-const EVERY = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-  [sheet, CHECKS[sheet].map((_, check) => check)])) as unknown as Readonly<Record<SheetName, readonly number[]>>;
-
-/** Two names or more, as a sentence lists them. */
-function listed(names: readonly string[], words: Words): string {
-  return words.say('{names} and {last}', { names: names.slice(0, -1).join(', '), last: names.at(-1)! });
+/** Whether what a check finds is told in its own row. */
+function isTold(sheet: SheetName, check: number): boolean {
+  return CHECKS[sheet][check]!.elsewhere !== true;
 }

@@ -1,10 +1,9 @@
 import { Touched, type Argument, type Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
+import type { Check } from './check.ts';
 
-/** The input without which a check finds nothing, if there is one. */
-interface CheckNeeds {
-  readonly needs?: string;
-}
+/** What decides whether a check is made in a row at all. */
+type Conditions = Pick<Check, 'needs' | 'only'>;
 
 /**
  * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of
@@ -13,10 +12,10 @@ interface CheckNeeds {
 export class Reads {
   readonly #own = new Map<SheetName, Set<string>[]>();
   readonly #reads = new Map<SheetName, Map<string, Map<string, Argument>>>();
-  readonly #checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>;
+  readonly #checks: Readonly<Record<SheetName, readonly Conditions[]>>;
 
   /** @param checks the checks of each sheet, in their order. */
-  constructor(checks: Readonly<Record<SheetName, readonly CheckNeeds[]>>) {
+  constructor(checks: Readonly<Record<SheetName, readonly Conditions[]>>) {
     this.#checks = checks;
   }
 
@@ -26,14 +25,17 @@ export class Reads {
   own(sheet: SheetName): Set<string>[] {
     let own = this.#own.get(sheet);
     if (own === undefined) {
-      this.#own.set(sheet, own = this.#checks[sheet].map(({ needs }) => new Set(needs === undefined ? [] : [needs])));
+      own = this.#checks[sheet].map(({ needs, only }) =>
+        new Set([needs, only?.reads].filter((key) => key !== undefined)));
+      this.#own.set(sheet, own);
     }
     return own;
   }
 
   /** Places of the checks of a sheet that have read one of some keys and paths. */
   due(sheet: SheetName, keys: ReadonlySet<string>): readonly number[] {
-    return this.own(sheet).flatMap((read, check) => [...keys].some((key) => read.has(key)) ? [check] : []);
+    const touched = [...keys];
+    return this.own(sheet).flatMap((read, check) => touched.some((key) => read.has(key)) ? [check] : []);
   }
 
   /**
@@ -63,7 +65,7 @@ export class Reads {
     for (const [sheet, references] of this.#reads) {
       for (const read of [...references.values()].flatMap((keys) => [...keys.values()])) {
         if (!touched.concerns(read.sheet, read.key)) continue;
-        for (const id of book.rowsReading(sheet, [read], touched)) found.cell(sheet, id, read.path);
+        found.column(sheet, book.rowsReading(sheet, [read], touched), read.path);
       }
     }
     return found;

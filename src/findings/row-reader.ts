@@ -3,6 +3,7 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
+import type { RailPurposes } from './rail-purposes.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 import type { StartUp, StartUps } from './start-up.ts';
@@ -15,31 +16,42 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
+  readonly purposes: RailPurposes;
   readonly startUps: StartUps;
 }
 
-/** One row as the checks read it. What is read is noted, so that the row is checked again when it changes. */
+const NONE = new Float64Array(0);
+
+/**
+ * The rows of a sheet as one of its checks reads them, one at a time. What is read is noted, so that the row is checked
+ * again when it changes.
+ */
 export class RowReader {
   readonly sheet: SheetName;
-  readonly #row: Row;
   readonly words: Words;
   readonly #source: ReaderSource;
-  readonly #noted: readonly Set<string>[];
-  #check = 0;
+  readonly #noted: Set<string>;
+  readonly #speaks: boolean;
+  /** Columns of numbers that have been read: most of what checks read of rows in which they find nothing. */
+  readonly #numbers = new Map<string, Float64Array>();
+  #row!: Row;
   readonly #lacking = new Set<string>();
 
-  constructor(sheet: SheetName, row: Row, source: ReaderSource) {
+  /**
+   * @param check place of the check among those of the sheet.
+   * @param speaks whether sentences are wanted; without them they are empty.
+   */
+  constructor(sheet: SheetName, check: number, source: ReaderSource, speaks: boolean) {
     this.sheet = sheet;
-    this.#row = row;
     this.words = source.words;
     this.#source = source;
-    this.#noted = source.reads.own(sheet);
+    this.#noted = source.reads.own(sheet)[check]!;
+    this.#speaks = speaks;
   }
 
-  /** The row as the check at a place of the checks of its sheet reads it. */
-  for(check: number): this {
-    this.#check = check;
-    this.#lacking.clear();
+  /** Turns to a row. */
+  at(row: Row): this {
+    this.#row = row;
     return this;
   }
 
@@ -50,7 +62,8 @@ export class RowReader {
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
   say<Message extends string>(message: Message, ...[values]: ValuesOf<Message, 'name'>): string {
-    return this.words.say<string>(message, { name: this.name, ...values });
+    this.#note(SCHEMA[this.sheet].tag);
+    return this.#speaks ? this.words.say<string>(message, { name: this.name, ...values }) : '';
   }
 
   /** What a person entered in a cell. */
@@ -66,9 +79,13 @@ export class RowReader {
 
   /** A number of the row; `null` when it is unknown. */
   number(key: string): number | null {
-    this.#note(key);
-    const value = this.#source.book.number(this.sheet, this.#row.id, key);
-    if (!Number.isNaN(value)) return value;
+    let numbers = this.#numbers.get(key);
+    if (numbers === undefined) {
+      this.#note(key);
+      this.#numbers.set(key, numbers = this.#source.book.columns(this.sheet).numbers.get(key) ?? NONE);
+    }
+    const value = numbers[this.#row.id];
+    if (value !== undefined && !Number.isNaN(value)) return value;
     this.#lacking.add(key);
     return null;
   }
@@ -95,6 +112,12 @@ export class RowReader {
     return this.#source.waiting.of(rows, this.#row.id);
   }
 
+  /** The purposes of what hangs on a supply, its own among them. */
+  get purposes(): readonly string[] {
+    this.#note('purpose');
+    return this.#source.purposes.of(this.#row.id);
+  }
+
   /** What starts at once behind this supply, where it tries again and again on overload. */
   get startUp(): StartUp | undefined {
     return this.#source.startUps.of(this.#row.id);
@@ -106,21 +129,9 @@ export class RowReader {
     return this.#source.book.outcome(this.sheet, this.#row.id);
   }
 
-  /** Whether other rows bear the same tag. */
-  get isShared(): boolean {
-    this.#note(SCHEMA[this.sheet].tag);
-    return this.#source.book.isShared(this.sheet, this.#row.id);
-  }
-
   /** Whether a reference, its own or one taken over, names a row. */
   names(reference: string): boolean {
     return this.#target(reference) >= 0;
-  }
-
-  /** Whether the row that a reference names shares its tag with others. */
-  namesShared(reference: string): boolean {
-    const target = this.#target(reference);
-    return target >= 0 && this.#source.book.isShared(this.#sheetOf(reference), target);
   }
 
   /** A number of the row that a reference names; `null` when it is unknown. */
@@ -171,7 +182,7 @@ export class RowReader {
   }
 
   #note(key: string): void {
-    this.#noted[this.#check]!.add(key);
+    this.#noted.add(key);
   }
 
   #target(reference: string): number {

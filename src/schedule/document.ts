@@ -39,6 +39,11 @@ export class ScheduleDocument {
     return this.#byId[sheet][id];
   }
 
+  /** The rows of a sheet by id, with gaps where none is; not to be changed, nor kept over a change. */
+  byId(sheet: SheetName): readonly (Row | undefined)[] {
+    return this.#byId[sheet];
+  }
+
   /** Ids of the rows of a sheet that hold a formula in some cell, and perhaps a few others: those that held one. */
   rowsWithFormulas(sheet: SheetName): ReadonlySet<number> {
     return this.#maybeFormulas[sheet];
@@ -145,14 +150,14 @@ export class ScheduleDocument {
     const byId = this.#byId[sheet];
     const taken = new Set(rows.map((row) => row.id));
     for (const row of rows) {
-      const { id, cells } = row;
+      const { id } = row;
       if (byId[id] !== undefined) throw new RangeError(`The sheet ${sheet} has a row with id ${id} already.`);
       while (byId.length < id) {
         if (!taken.has(byId.length)) this.#free[sheet].push(byId.length);
         byId.push(undefined);
       }
       byId[id] = copyOf(row);
-      if (Object.values(cells).some(isFormulaText)) this.#maybeFormulas[sheet].add(id);
+      if (holdsFormula(row)) this.#maybeFormulas[sheet].add(id);
     }
     this.#free[sheet] = this.#free[sheet].filter((id) => !taken.has(id));
     const order = this.#order[sheet];
@@ -201,7 +206,7 @@ export class ScheduleDocument {
       this.#order[name] = rows;
       this.#byId[name] = byId;
       this.#maybeFormulas[name] =
-        new Set(rows.filter(({ cells }) => Object.values(cells).some(isFormulaText)).map(({ id }) => id));
+        new Set(rows.filter(holdsFormula).map(({ id }) => id));
       this.#free[name] = [...byId.keys()].filter((id) => byId[id] === undefined).reverse();
     }
     this.#positions.clear();
@@ -215,6 +220,11 @@ function copyOf(row: Row): Row {
 /** Whether a value is a text that is a formula, where it stands in a column of numbers. */
 function isFormulaText(value: CellValue): boolean {
   return typeof value === 'string' && value.startsWith('=');
+}
+
+function holdsFormula({ cells }: Row): boolean {
+  for (const key in cells) if (isFormulaText(cells[key]!)) return true;
+  return false;
 }
 
 /** Text of the cell that names a row; empty when it has no tag. */

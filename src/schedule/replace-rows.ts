@@ -1,7 +1,7 @@
 import { FileRows } from './formula/file-rows.ts';
 import { isFormula } from './formula/formula-text.ts';
 import { renumberKeyForm } from './formula/key-form.ts';
-import { inputColumns, isNumeric, SHEET_NAMES, type SheetName } from './schema/index.ts';
+import { inputColumns, numericInputs, SHEET_NAMES, type SheetName } from './schema/index.ts';
 import type { Acceptance, Cells, Content } from './snapshot.ts';
 
 /** A content with rows of another file in it. */
@@ -65,10 +65,9 @@ export function withRowsAdded(content: Content, sheet: SheetName, rows: readonly
 function renumbered(
   rows: readonly Cells[], own: SheetName, sheet: SheetName, numberOf: (row: number | string) => number | undefined,
 ): Cells[] {
-  const keys = inputColumns(own).filter(isNumeric).map(({ key }) => key);
   return rows.map((cells) => {
     const now = { ...cells };
-    for (const key of keys) {
+    for (const { key } of numericInputs(own)) {
       const value = cells[key];
       if (isFormula(value)) now[key] = renumberKeyForm(value, own, sheet, numberOf);
     }

@@ -20,7 +20,8 @@ describe('the load table of the demo', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
       'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'outputs',
       'feeds', 'enclosures', 'devices-per-rail',
-      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations', 'checklist',
+      'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
+      'not-judged', 'checklist',
       'commissioning',
     ]);
     expect(report.cautions).toEqual(CAUTIONS);
@@ -166,7 +167,7 @@ test('revisions come from the history, and the present one from the details wher
 
 test('an empty schedule has a load table without sheets', () => {
   expect(buildReport(new LoadSchedule(), OPTIONS).sections.map(({ name }) => name))
-    .toEqual(['summary', 'findings', 'checklist']);
+    .toEqual(['summary', 'findings', 'not-judged', 'checklist']);
 });
 
 test('one sheet alone is printed with the findings on it', () => {

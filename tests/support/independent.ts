@@ -197,9 +197,9 @@ function usableOf(row: InputRow, top: Known): Known {
   const units = number(row, 'units', 1);
   const counting = row.redundant === true ? minus(units, 1) : units;
   const cool = times(times(number(row, 'rated'), counting), number(row, 'derating', 1));
-  const fullUpTo = number(row, 'fullUpTo');
+  // A formula without a result is given, and not known.
   if (!isGiven(row.fullUpTo)) return cool;
-  const lost = times(minus(top, fullUpTo), number(row, 'lessPerKelvin'));
+  const lost = times(minus(top, number(row, 'fullUpTo')), number(row, 'lessPerKelvin'));
   return lost === null ? null : times(cool, lost <= 0 ? 1 : lost >= 1 ? 0 : 1 - lost);
 }
 

@@ -8,6 +8,7 @@ import {
 } from '../../schedule/index.ts';
 import { amps, message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { namingNone, namingShared, outsideOf, withFormula, wherePartial, withSharedTag } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown } from './limit-checks.ts';
 
@@ -68,10 +69,9 @@ function inStatus(sheet: SheetName, column: InputColumn): { inStatus?: true } {
 function formulaFault(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'formula-without-result', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
-    needs: column.key,
+    needs: column.key, only: withFormula(column.key),
     find: (row) => {
-      const own = row.own(column.key);
-      if (!isFormula(own)) return undefined;
+      if (!isFormula(row.own(column.key))) return undefined;
       const fault = row.fault(column.key);
       return fault === undefined ? undefined : { value: null, limit: null, message: faultOf(row, column, fault) };
     },
@@ -81,6 +81,7 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
 function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete', needs: column.key,
+    only: outsideOf(column),
     find: (row) => {
       const own = row.own(column.key);
       if (typeof own !== 'number') return undefined;
@@ -98,10 +99,11 @@ function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
 function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Check {
   return {
     rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete', needs: column.key,
+    only: namingNone(column.key),
     find: (row) => {
       const own = row.own(column.key);
       // Of a tag with a character that cannot be seen there is more to say.
-      if (row.names(column.key) || hiddenCharacters(String(own)).length > 0) return undefined;
+      if (hiddenCharacters(String(own)).length > 0) return undefined;
       const values = { row: row.words.text(SCHEMA[to].rowName), tag: String(own), sheet: row.titleOf(to) };
       const current = sheet === 'devices' && column.key === 'rail' ? row.number('connected') : null;
       return {
@@ -121,7 +123,7 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
 function formulaPartial(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', ...inStatus(sheet, column),
-    needs: column.key,
+    needs: column.key, only: withFormula(column.key),
     find: (row) => !isFormula(row.own(column.key)) || !row.isPartial(column.key) ? undefined : {
       value: row.number(column.key), limit: null,
       message: row.say('{name}: the formula in {column} reads a figure that is not wholly known, and may come to another result. Complete what that follows from.', {
@@ -135,11 +137,10 @@ function formulaPartial(sheet: SheetName, column: InputColumn): Check {
 function partialBehind(sheet: SheetName, key: string, args: readonly Argument[]): Check {
   const behind = args.filter(({ by }) => by !== undefined);
   return {
-    rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true,
+    rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true, only: wherePartial(key),
     // What a rail lacks is told there, and not at each way and run behind it.
     ...(key === 'available' || key === 'faultCurrent' ? { elsewhere: true as const } : {}),
     find: (row) => {
-      if (!row.isPartial(key)) return undefined;
       const source = behind.map((arg) => row.partialBehind(arg)).find((each) => each !== undefined);
       return source === undefined ? undefined : {
         value: row.value(key), limit: null,
@@ -159,12 +160,13 @@ function isKept(column: Column): boolean {
 function namesShared(sheet: SheetName, { key }: InputColumn, to: SheetName): Check {
   return {
     rule: 'tag-not-unique', sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => !row.namesShared(key) ? undefined : {
+    only: namingShared(key, to),
+    find: (row) => ({
       value: row.value(key), limit: null,
       message: row.say('{name}: {tag} stands in more than one row of the sheet {sheet}, and the first of them is meant. Give each a tag of its own.', {
         tag: String(row.value(key)), sheet: row.titleOf(to),
       }),
-    },
+    }),
   };
 }
 
@@ -173,13 +175,14 @@ function usedTwice(sheet: SheetName): Check {
   return {
     rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed
       ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
-    find: (row) => !row.isShared ? undefined : {
+    only: withSharedTag(SCHEMA[sheet].tag),
+    find: (row) => ({
       value: row.tag, limit: null,
       message: row.say(isNamed ? message(
         '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.'
       )
         : message('{name} stands in more than one row. Give each row a tag of its own.')),
-    },
+    }),
   };
 }
 

@@ -1,12 +1,12 @@
 import { exceeds } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { namingNone, withoutNumber } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown } from './limit-checks.ts';
 
 /** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
-function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
-  if (row.number('connected') !== null && row.number('demand') !== null) return undefined;
+function missingForCurrent(row: RowReader): { key: string; message: string } {
   if (row.number('qty') === null) {
     return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
   }
@@ -37,10 +37,10 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
 
 function currentUnknown(rule: string, key: string): Check {
   return {
-    rule, sheet: 'devices', key, severity: 'incomplete',
+    rule, sheet: 'devices', key, severity: 'incomplete', only: withoutNumber('demand'),
     find: (row) => {
       const missing = missingForCurrent(row);
-      return missing?.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
+      return missing.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }
@@ -126,7 +126,7 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete',
+    rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete', only: namingNone('type'),
     find: (row) => row.own('type') !== null || row.valueOf('rail', 'overload') !== 'retries' ? undefined : unknown(
       row, message(
         '{name} has no type, so what it draws when it starts is not known, and its supply tries again and again on overload. Choose a type that says it.'
@@ -134,9 +134,9 @@ export const deviceChecks: readonly Check[] = [
     ),
   },
   {
-    rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete',
+    rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete', only: namingNone('rail'),
     find: (row) => {
-      if (row.own('rail') !== null || row.names('rail')) return undefined;
+      if (row.own('rail') !== null) return undefined;
       const rail = row.value('rail');
       return rail === null ? unknown(
         row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')
@@ -150,8 +150,8 @@ export const deviceChecks: readonly Check[] = [
   },
   {
     rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete', needs: 'branch',
+    only: withoutNumber('nodes'),
     find: (row) => {
-      if (row.number('nodes') !== null) return undefined;
       // What its type does not say is found once, there.
       if (row.number('qty') !== null && row.names('type')) return undefined;
       const values = { branch: String(row.own('branch')) };
@@ -165,7 +165,7 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-run-on-other-rail', sheet: 'devices', key: 'run', severity: 'incomplete',
+    rule: 'device-run-on-other-rail', sheet: 'devices', key: 'run', severity: 'incomplete', needs: 'run',
     find: (row) => {
       if (row.own('rail') === null) return undefined;
       const rail = row.valueOf('run', 'rail');
@@ -179,7 +179,7 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete',
+    rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete', needs: 'distance',
     find: (row) => {
       const [distance, length] = [row.number('distance'), row.numberOf('run', 'length')];
       if (distance === null || length === null || !exceeds(distance, length)) return undefined;

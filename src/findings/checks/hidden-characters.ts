@@ -1,5 +1,6 @@
 import { hiddenCharacters, SHEET_NAMES, inputColumns, type InputColumn, type SheetName } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
+import { namingHidden } from '../only.ts';
 
 /** The rule against characters that cannot be seen. */
 export const HIDDEN_CHARACTER = 'hidden-character';
@@ -10,6 +11,7 @@ export const HIDDEN_CHARACTER = 'hidden-character';
 function hiddenCharacter(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete', needs: column.key,
+    ...(column.to === undefined ? {} : { only: namingHidden(column.key, column.to) }),
     find: (row) => {
       const own = row.own(column.key);
       const characters = typeof own === 'string' ? hiddenCharacters(own) : [];

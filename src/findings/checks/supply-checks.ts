@@ -124,6 +124,20 @@ export const supplyChecks: readonly Check[] = [
     'supply-fuse-not-checked', 'supplies', 'fuse',
     message('{name} has no fuse entered: its demand is not checked against one. Enter its rating in A.')
   ),
+  {
+    rule: 'supply-purposes-mixed', sheet: 'supplies', key: 'purpose', severity: 'note',
+    find: (row) => {
+      const { purposes } = row;
+      if (purposes.length < 2) return undefined;
+      const names = purposes.map((purpose) => row.words.text(purpose));
+      return {
+        value: purposes.join(', '), limit: null,
+        message: row.say('{name} serves {purposes} together. Common practice is a separate supply for each: move the devices of the other purposes.', {
+          purposes: row.say('{names} and {last}', { names: names.slice(0, -1).join(', '), last: names.at(-1)! }),
+        }),
+      };
+    },
+  },
   ...warmthChecks,
   ...startChecks,
 ];

@@ -2,7 +2,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import { acceptancesOf, attachAcceptances } from '../acceptances.ts';
 import type { ScheduleDocument } from '../document.ts';
 import type { Cells, Content, Row, Snapshot } from '../snapshot.ts';
-import { isNumeric, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/index.ts';
+import { numericInputs, SHEET_NAMES, type SheetName } from '../schema/index.ts';
 import { FileRows } from './file-rows.ts';
 import { isFormula } from './formula-text.ts';
 import { readKeyForm, writeKeyForm } from './key-form.ts';
@@ -17,23 +17,21 @@ export interface FormulaProblem {
   readonly problem: string;
 }
 
-const numericKeys = Object.fromEntries(SHEET_NAMES.map((name) =>
-  [name, SCHEMA[name].columns.filter((column) => column.role === 'input' && isNumeric(column)).map(({ key }) => key)],
-)) as Record<SheetName, string[]>;
+const NONE: readonly [key: string, formula: string][] = [];
 
 /** The formulas of a row, by key. */
-function formulasIn(sheet: SheetName, cells: Cells): [string, string][] {
-  const found: [string, string][] = [];
-  for (const key of numericKeys[sheet]) {
-    const value = cells[key];
-    if (isFormula(value)) found.push([key, value]);
+function formulasIn(sheet: SheetName, cells: Cells): typeof NONE {
+  let found = NONE;
+  for (const key in cells) {
+    const value = cells[key]!;
+    if (isFormula(value) && numericInputs(sheet).some((column) => column.key === key)) found = [...found, [key, value]];
   }
   return found;
 }
 
 /**
  * Content of a file, made ready to be a document: rows get their ids, formulas the form that documents keep. A formula
- * that cannot be read is left out and reported.
+ * that cannot be read is left out and reported. Rows without formulas share their cells with the content.
  * @param words the language in which to say what is wrong.
  */
 export function toSnapshot(content: Content, words: Words = ENGLISH): {
@@ -43,17 +41,18 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): {
   const problems: FormulaProblem[] = [];
   const sheets = {} as Record<SheetName, Row[]>;
   for (const sheet of SHEET_NAMES) {
-    sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({ id, cells: { ...cells } }));
+    sheets[sheet] = (content.sheets[sheet] ?? []).map((cells, id) => ({ id, cells }));
   }
   const rows = new FileRows((sheet) => sheets[sheet]);
   for (const sheet of SHEET_NAMES) {
-    for (const { id, cells } of sheets[sheet]) {
-      for (const [key, text] of formulasIn(sheet, cells)) {
-        const read = readKeyForm(text, { sheet, row: id, rows }, words);
-        if (read.ok) cells[key] = read.formula;
+    for (const row of sheets[sheet]) {
+      for (const [key, text] of formulasIn(sheet, row.cells)) {
+        const read = readKeyForm(text, { sheet, row: row.id, rows }, words);
+        row.cells = { ...row.cells };
+        if (read.ok) row.cells[key] = read.formula;
         else {
-          problems.push({ sheet, row: id + 1, key, text, problem: read.problem });
-          delete cells[key];
+          problems.push({ sheet, row: row.id + 1, key, text, problem: read.problem });
+          delete row.cells[key];
         }
       }
     }

@@ -47,11 +47,12 @@ export const branches: Sheet = {
       help: 'Both ends of the line carry their terminating resistors.',
     },
     {
-      role: 'input', key: 'terminators', title: 'Terminators', kind: 'integer', min: 0, optional: true,
+      role: 'input', key: 'terminators', rare: true, title: 'Terminators', kind: 'integer', min: 0, optional: true,
       help: 'Terminating resistors that were counted or measured on the line; it goes before «Terminated».',
     },
     {
-      role: 'input', key: 'maxCable', title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
+      role: 'input', key: 'maxCable', rare: true,
+      title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
       decimals: 0, optional: true, suggestions: CABLES,
       help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
     },
@@ -60,7 +61,8 @@ export const branches: Sheet = {
       help: 'Where its coupler is mounted.',
     },
     {
-      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
+      role: 'input', key: 'width', rare: true,
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
       optional: true, help: 'Width of its coupler on the mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

@@ -1,5 +1,7 @@
 import { branches } from './branches.ts';
-import type { Column, ComputedColumn, InputColumn, Sheet, SheetName } from './column.ts';
+import {
+  isNumeric, SHEET_NAMES, type Column, type ComputedColumn, type InputColumn, type Sheet, type SheetName,
+} from './column.ts';
 import { conductors } from './conductors.ts';
 import { contacts } from './contacts.ts';
 import { devices } from './devices.ts';
@@ -42,6 +44,13 @@ export function columnOf(sheet: SheetName, key: string): Column {
 /** The columns of a sheet that a person fills in, in order. */
 export function inputColumns(sheet: SheetName): InputColumn[] {
   return SCHEMA[sheet].columns.filter((column): column is InputColumn => column.role === 'input');
+}
+
+const numeric = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, inputColumns(sheet).filter(isNumeric)]));
+
+/** The columns of a sheet in which a person enters numbers or formulas, in order. */
+export function numericInputs(sheet: SheetName): readonly InputColumn[] {
+  return numeric[sheet]!;
 }
 
 /** The columns of a sheet that are worked out, in order. */

@@ -1,0 +1,82 @@
+import type { SheetColumns, Workbook } from '../engine/index.ts';
+import { hiddenCharacters, tagOf, type InputColumn, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+
+type Ids = readonly number[];
+
+/** What tells of which rows more is to be read. */
+interface Among {
+  readonly sheet: SheetName;
+  readonly columns: SheetColumns;
+  readonly book: Workbook;
+  readonly document: ScheduleDocument;
+}
+
+/**
+ * Rows in which a check can find something, told by whole columns before anything else is read of them: of most checks
+ * they are few or none, and the others then cost next to nothing.
+ */
+export interface Only {
+  /** Key of what is read of the row. */
+  readonly reads: string;
+  /** Picks them, by id. */
+  readonly of: (ids: Ids, among: Among) => Ids;
+}
+
+const NONE: Ids = [];
+
+const only = (reads: string, of: Only['of']): Only => ({ reads, of });
+
+/** Rows in which a column of numbers has none. */
+export const withoutNumber = (key: string) => only(key, (ids, { columns }) => {
+  const numbers = columns.numbers.get(key)!;
+  return ids.filter((id) => Number.isNaN(numbers[id]));
+});
+
+/** Rows in which a number of an input column may be none that is allowed. */
+export const outsideOf = (column: InputColumn) => only(column.key, (ids, { columns }) => {
+  const { key, kind, min = -Infinity, above = -Infinity, max = Infinity } = column;
+  const numbers = columns.numbers.get(key)!;
+  return ids.filter((id) => {
+    const value = numbers[id]!;
+    const isWithin = value >= min && value > above && value <= max && value < Infinity;
+    return !isWithin || (kind === 'integer' && !Number.isInteger(value));
+  });
+});
+
+/** Rows in which a figure is less than the whole. */
+export const wherePartial = (key: string) => only(key, (ids, { columns }) => {
+  const partial = columns.partial.get(key);
+  return partial === undefined ? NONE : ids.filter((id) => partial[id] !== 0);
+});
+
+/** Rows that may hold a formula in a cell. */
+export const withFormula = (key: string) => only(key, (ids, { sheet, document }) => {
+  const rows = document.rowsWithFormulas(sheet);
+  return rows.size === 0 ? NONE : ids.filter((id) => rows.has(id));
+});
+
+/** Rows whose reference names no row. */
+export const namingNone = (key: string) => only(key, (ids, { columns }) => {
+  const targets = columns.targets.get(key)!;
+  return ids.filter((id) => targets[id]! < 0);
+});
+
+/** Rows whose reference names one that shares its tag with others. */
+export const namingShared = (key: string, to: SheetName) => only(key, (ids, { columns, book }) => {
+  const [targets, shared] = [columns.targets.get(key)!, book.shared(to)];
+  return shared.size === 0 ? NONE : ids.filter((id) => shared.has(targets[id]!));
+});
+
+/** Rows whose reference names none, or one whose tag holds a character that cannot be seen: each is looked at once. */
+export const namingHidden = (key: string, to: SheetName) => only(key, (ids, { columns, document }) => {
+  const targets = columns.targets.get(key)!;
+  const known: boolean[] = [];
+  const isHidden = (id: number) => hiddenCharacters(tagOf(to, document.row(to, id)!)).length > 0;
+  return ids.filter((id) => targets[id]! < 0 || (known[targets[id]!] ??= isHidden(targets[id]!)));
+});
+
+/** Rows that share their tag with others. */
+export const withSharedTag = (tag: string) => only(tag, (ids, { sheet, book }) => {
+  const shared = book.shared(sheet);
+  return shared.size === 0 ? NONE : ids.filter((id) => shared.has(id));
+});
