@@ -1,7 +1,9 @@
 import { html, LitElement, type PropertyDeclarations, type PropertyValues } from 'lit';
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { findColumn, type Change, type Column, type SheetName } from '../../src/schedule/index.ts';
+import {
+  findColumn, SCHEMA, withWays, type Change, type Column, type SheetName,
+} from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
@@ -140,7 +142,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   /** The changes that what stands in the open editor would make. */
   changesTyped(): readonly Change[] {
     const plan = this.#view?.typed(false)?.plan;
-    return plan?.kind === 'act' ? plan.changes : [];
+    return plan?.kind === 'act' ? this.#withWays(plan.changes) : [];
   }
 
   /** Takes over what stands in the open editor, and closes it. @returns what could not be read. */
@@ -323,9 +325,20 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const selection = this.#view?.selection();
     const keys = plan.select?.keys
       ?? selection?.blocks.at(-1)?.columns.map((index) => this.#view!.model.columns[index]!.key) ?? [];
-    this.schedule!.act(plan.label, plan.changes);
+    const changes = this.#withWays(plan.changes);
+    const made = changes.slice(plan.changes.length).flatMap((change) => (change.op === 'insert' ? change.rows : [])).length;
+    this.schedule!.act(plan.label, changes);
     if (plan.select !== undefined) this.#view?.select(plan.select.ids, keys);
-    if (plan.message !== undefined) this.#say(plan.message, 'info', true);
+    const message = made === 0 ? plan.message : this.words.say(
+      '{n, plural, one {# way} other {# ways}} made by kind and rating, on the sheet {sheet}.',
+      { n: made, sheet: this.words.text(SCHEMA.ways.title) }
+    );
+    if (message !== undefined) this.#say(message, 'info', true);
+  }
+
+  /** `B 4` in the way of a run makes that way. */
+  #withWays(changes: readonly Change[]): readonly Change[] {
+    return this.sheet === 'runs' ? withWays(this.schedule!.document, changes, this.words) : changes;
   }
 
   #say(text: string, tone: 'info' | 'refused' = 'info', undoable = false, details: readonly string[] = []): void {

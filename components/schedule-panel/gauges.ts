@@ -30,6 +30,10 @@ export const SECTIONS: readonly GaugeSection[] = [
     most: 12, sorted: false, figures: demandGauge('usable', 'purpose'), left: 'spare',
   },
   {
+    sheet: 'ways', title: message('Ways'), none: message('No ways yet.'), all: message('All {n} ways'),
+    most: 5, sorted: true, figures: demandGauge('rated'), left: 'available',
+  },
+  {
     sheet: 'branches', title: message('Bus branches'), none: message('No bus branches yet.'),
     all: message('All {n} branches'),
     most: 12, sorted: false, figures: branchGauge, left: 'free',

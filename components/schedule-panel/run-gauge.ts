@@ -3,14 +3,14 @@ import { numberAt } from '../look/index.ts';
 import type { GaugeFigures, GaugeRow } from './gauge.ts';
 
 /**
- * Drop on a run against the drop at which the devices lack voltage: `drop ÷ (rail voltage − needed voltage)`; the tick
+ * Drop on a run against the drop at which a device lacks voltage at its place: `drop ÷ (drop + least margin)`; the tick
  * is the most drop allowed. Where no device says what it needs, the bar goes up to the most drop.
  */
 export function runGauge(row: GaugeRow): GaugeFigures {
   const { schedule, id } = row;
   const rail = schedule.target('runs', id, 'rail');
   const volts = rail < 0 ? null : numberAt(schedule, { sheet: 'supplies', id: rail, key: 'voltage' });
-  const [drop, needed, most] = [row.number('drop'), row.number('minVoltage'), row.number('maxDrop')];
+  const [drop, margin, most] = [row.number('drop'), row.number('voltageMargin'), row.number('maxDrop')];
   const about = [row.word('conductor'), row.number('length') === null ? '' : row.text('length')]
     .filter((part) => part !== '').join(', ');
   const common = { key: 'endVoltage', about };
@@ -18,12 +18,12 @@ export function runGauge(row: GaugeRow): GaugeFigures {
     return { ...common, loading: Infinity, target: null, sentence: sentenceOf(row, 'none') };
   }
   const sentence = sentenceOf(row, drop === null ? 'unknown' : 'known');
-  if (drop === null || volts === null || (needed === null && most === null)) {
+  if (drop === null || volts === null || (margin === null && most === null)) {
     return { ...common, loading: null, target: null, sentence };
   }
-  const allowed = needed === null ? volts * most! : volts - needed;
+  const allowed = margin === null ? volts * most! : drop + margin;
   return {
-    ...common, sentence, loading: allowed > 0 ? drop / allowed : Infinity,
+    ...common, sentence, loading: allowed > 0 ? drop / allowed : drop === 0 && margin === 0 ? 1 : Infinity,
     target: most === null || allowed <= 0 ? null : volts * most / allowed,
   };
 }

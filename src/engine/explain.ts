@@ -39,6 +39,7 @@ const OF_ROW: Readonly<Record<SheetName, string>> = {
   devices: message('{figure} of the device row {tag}'),
   types: message('{figure} of the device type {tag}'),
   supplies: message('{figure} of the supply {tag}'),
+  ways: message('{figure} of the way {tag}'),
   branches: message('{figure} of the bus branch {tag}'),
   runs: message('{figure} of the run {tag}'),
   conductors: message('{figure} of the conductor {tag}'),

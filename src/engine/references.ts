@@ -14,13 +14,21 @@ interface ReferenceColumn {
   readonly from?: Argument & { readonly by: string };
 }
 
-/** Those that take others over come after them. */
-const REFERENCES: readonly ReferenceColumn[] = SHEET_NAMES.flatMap((sheet) =>
+const UNORDERED: readonly ReferenceColumn[] = SHEET_NAMES.flatMap((sheet) =>
   inputColumns(sheet).flatMap(({ key, to, derived }): ReferenceColumn[] => {
     if (to === undefined) return [];
     const from = derived === undefined ? undefined : argument(sheet, derived.of[0]!);
     return [from?.by === undefined ? { sheet, key, to } : { sheet, key, to, from: { ...from, by: from.by } }];
-  })).sort((one, other) => Number(one.from !== undefined) - Number(other.from !== undefined));
+  }));
+
+/** How many references stand behind one that it takes over: a device row takes the rail of its run, a run that of its way. */
+function takenThrough({ from }: ReferenceColumn): number {
+  if (from === undefined) return 0;
+  return 1 + takenThrough(UNORDERED.find(({ sheet, key }) => sheet === from.sheet && key === from.key)!);
+}
+
+/** Those that take others over come after them. */
+const REFERENCES = [...UNORDERED].sort((one, other) => takenThrough(one) - takenThrough(other));
 
 /** Sheets whose rows are named by references. */
 export const REFERRED_SHEETS: ReadonlySet<SheetName> = new Set(REFERENCES.map(({ to }) => to));
@@ -80,18 +88,18 @@ export class References {
       .map(({ key }) => ({ sheet, id, key }));
   }
 
-  /** Resolves again what is taken over from rows whose reference was touched. @returns the cells that take it over. */
-  takeOver(touched: Touched): Retargeted[] {
-    return REFERENCES.flatMap((reference) => {
+  /** Resolves again what is taken over from rows whose reference was touched, and touches the cells that take it over. */
+  takeOver(touched: Touched): void {
+    for (const reference of REFERENCES) {
       const { sheet, key, from } = reference;
-      if (from === undefined) return [];
+      if (from === undefined) continue;
       const resolve = this.#resolver(reference);
-      return rowsReading(sheet, [from], touched, this.#document, this.#columns).flatMap((id) => {
-        if ((this.#document.row(sheet, id)?.cells[key] ?? null) !== null) return [];
+      for (const id of rowsReading(sheet, [from], touched, this.#document, this.#columns)) {
+        if ((this.#document.row(sheet, id)?.cells[key] ?? null) !== null) continue;
         resolve(id);
-        return [{ sheet, id, key }];
-      });
-    });
+        touched.cell(sheet, id, key);
+      }
+    }
   }
 
   #index(sheet: SheetName): void {

@@ -90,9 +90,10 @@ export class Solutions {
         memory.kept[id] = undefined;
         continue;
       }
-      const own = readOwn.map((read) => read(id));
+      const read = readOwn.map((reader) => reader(id));
+      const own = solution.heed?.(read) ?? read;
       const naming = members.get(id) ?? [];
-      const each = naming.map((member) => readEach.map((read) => read(member)));
+      const each = naming.map((member) => readEach.map((reader) => reader(member)));
       const isPartial = isPartialOwn(id) || naming.some(isPartialEach);
       const inputs = [whole.version, isPartial, ...own, ...naming, ...each.flat()];
       if (same(memory.kept[id]?.inputs, inputs)) continue;
@@ -156,7 +157,8 @@ export class Solutions {
     for (const key of solution.gives) {
       const differs = this.#set(sheet, id, key, solved.figures[key] ?? null);
       const lacking = lacksRows(sheet, key) ? solved.missing : 0;
-      if (this.#columns[sheet].setPartial(key, id, lacking || (isPartial ? -1 : 0)) || differs) {
+      const isLess = lacking || (isPartial ? -1 : 0);
+      if (this.#columns[sheet].setPartial(key, id, solved.sure?.includes(key) === true ? 0 : isLess) || differs) {
         changed.push({ sheet, id, key });
       }
     }

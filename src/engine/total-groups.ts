@@ -14,6 +14,8 @@ export function regroup(
   const size = document.capacity(sheet);
   const sums = new Float64Array(size);
   const lacking = new Int32Array(size);
+  /** Rows that lack something of several parts lack it once. */
+  const counted = new Set<string>();
   for (const { from, by, sum, times } of of) {
     const targets = columns[from].targets.get(by)!;
     const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
@@ -25,7 +27,10 @@ export function regroup(
       if (target < 0) continue;
       const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
       if (value === value) sums[target] = greatest ? Math.max(sums[target]!, value) : sums[target]! + value;
-      if (value !== value || (partial !== undefined && partial[id] !== 0)) lacking[target]! += 1;
+      if (value === value && (partial === undefined || partial[id] === 0)) continue;
+      const name = `${from} ${by} ${id}`;
+      if (of.length === 1 || !counted.has(name)) lacking[target]! += 1;
+      if (of.length > 1) counted.add(name);
     }
   }
   const changed: number[] = [];

@@ -229,6 +229,6 @@ export class Workbook {
       for (const id of ids) retargeted.push({ sheet, id, key: SCHEMA[sheet].tag });
     }
     for (const { sheet, id, key } of retargeted) touched.cell(sheet, id, key);
-    for (const { sheet, id, key } of this.#references.takeOver(touched)) touched.cell(sheet, id, key);
+    this.#references.takeOver(touched);
   }
 }

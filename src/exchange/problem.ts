@@ -8,7 +8,7 @@ export const PROBLEM_CODES = [
   'json-syntax', 'json-too-deep', 'json-duplicate-key', 'not-a-schedule', 'version-missing', 'version-unknown',
   'wrong-kind',
   // CSV
-  'csv-syntax', 'csv-empty', 'sheet-unrecognised', 'sheet-ambiguous', 'column-duplicate', 'unit-unknown',
+  'csv-syntax', 'csv-empty', 'sheet-unrecognised', 'sheet-ambiguous', 'column-duplicate', 'column-moved', 'unit-unknown',
   'too-many-fields',
   // workbook
   'not-a-workbook', 'sheet-missing', 'sheet-too-large',

@@ -12,6 +12,8 @@ export interface WaitingRows {
   readonly filled: string;
   /** What that cell holds, where only some of its values need the input. */
   readonly holds?: readonly CellValue[];
+  /** A cell that, filled in, makes it mean nothing to a row. */
+  readonly unless?: string;
   /** What a cell of the row that `filled` names has to hold besides. */
   readonly where?: { readonly sheet: SheetName; readonly key: string; readonly is: CellValue };
 }
@@ -22,6 +24,14 @@ export const ON_A_BRANCH: WaitingRows = { sheet: 'types', from: 'devices', by: '
 /** Runs that are made of a conductor. */
 export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 'conductor', filled: 'conductor' };
 
+/** Runs that hang on a supply, by their own entry or through their way. */
+export const FED_BY_IT: WaitingRows = { sheet: 'supplies', from: 'runs', by: 'rail', filled: 'run' };
+
+/** Runs that nothing but the fuse of their supply may protect. */
+export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
+
+/** Ways behind a supply. */
+export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
 /** Device rows on a supply that tries again and again on overload. */
 export const ON_A_RETRYING_RAIL: WaitingRows = {
   sheet: 'types', from: 'devices', by: 'type', filled: 'rail',
@@ -58,8 +68,9 @@ export class Waiting {
   /** Counts again what a change concerns. @returns the rows for whose inputs other numbers wait than before. */
   update(touched: Touched): [SheetName, number][] {
     return [...this.#counts].flatMap(([rows, before]) => {
-      const { from, by, filled, where } = rows;
+      const { from, by, filled, unless, where } = rows;
       const isConcerned = touched.concerns(from, by) || touched.concerns(from, filled)
+        || (unless !== undefined && touched.concerns(from, unless))
         || (where !== undefined && touched.concerns(where.sheet, where.key));
       if (!isConcerned) return [];
       const counts = this.#count(rows);
@@ -69,7 +80,7 @@ export class Waiting {
     });
   }
 
-  #count({ sheet, from, by, filled, holds, where }: WaitingRows): Int32Array {
+  #count({ sheet, from, by, filled, holds, unless, where }: WaitingRows): Int32Array {
     const counts = new Int32Array(this.#document.capacity(sheet));
     const targets = this.#book.targets(from, by);
     // What another sheet has to hold may be true of a row that takes its reference over from elsewhere.
@@ -81,7 +92,8 @@ export class Waiting {
     for (const { id, cells } of this.#document.rows(from)) {
       const cell = cells[filled] ?? null;
       const waits = named !== undefined ? isMeant!.has(named[id]!) : holds === undefined ? cell !== null : holds.includes(cell);
-      if (targets[id]! >= 0 && waits) counts[targets[id]!]! += 1;
+      const isFreed = unless !== undefined && (cells[unless] ?? null) !== null;
+      if (targets[id]! >= 0 && waits && !isFreed) counts[targets[id]!]! += 1;
     }
     return counts;
   }

@@ -6,6 +6,7 @@ export * from './document.ts';
 export * from './snapshot.ts';
 export * from './formula/index.ts';
 export * from './history.ts';
+export * from './next-tags.ts';
 export * from './replace-rows.ts';
 export * from './row-count.ts';
 export * from './schema/index.ts';

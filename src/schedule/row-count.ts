@@ -5,6 +5,7 @@ const COUNTS: Readonly<Record<SheetName, string>> = {
   devices: message('{n, plural, one {# device row} other {# device rows}}'),
   types: message('{n, plural, one {# device type} other {# device types}}'),
   supplies: message('{n, plural, one {# supply} other {# supplies}}'),
+  ways: message('{n, plural, one {# way} other {# ways}}'),
   branches: message('{n, plural, one {# bus branch} other {# bus branches}}'),
   runs: message('{n, plural, one {# run} other {# runs}}'),
   conductors: message('{n, plural, one {# conductor} other {# conductors}}'),

@@ -3,7 +3,7 @@ import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
 import * as packing from '../../src/allocation/packing/index.ts';
 import { leastTogether } from '../../src/allocation/sharing/least-together.ts';
-import { nextTags } from '../../src/allocation/sharing/next-tags.ts';
+import { nextTags } from '../../src/schedule/next-tags.ts';
 
 const folder = new URL('../../src/allocation/', import.meta.url);
 const examples = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'))

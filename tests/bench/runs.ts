@@ -44,7 +44,8 @@ function scheduleOf(runs: number, each: number): Content {
         { conductor: `C${index}`, resistance, maxCurrent: 4 * (index + 1) }
       )),
       runs: Array.from({ length: runs }, (_, index) =>
-        ({ run: `W${index}`, rail: 'A', conductor: `C${4 + index % 5}`, length: METRES, protection: 4 })),
+        ({ run: `W${index}`, rail: 'A', conductor: `C${4 + index % 5}`, length: METRES, way: 'F1' })),
+      ways: [{ way: 'F1', rail: 'A', kind: 'fast', rated: 4 }],
       devices: Array.from({ length: runs * each }, (_, index) => ({
         ref: `D${index}`, type: index % 2 === 0
           ? 'current' : 'power', qty: 1, rail: 'A', run: `W${Math.floor(index / each)}`,

@@ -79,14 +79,14 @@ describe('supplies', () => {
   const strips = (qty: number) => ({ type: 'strip', qty, rail: 'L1' });
   const unknown = { type: 'blank', qty: 1, rail: 'L1' };
   test.each<[string, InputRow, InputRow[], Expected]>([
-    ['are ok at their target exactly', { rated: 5 }, [strips(20)],
+    ['are not above it at their target exactly, but near as everything at once is 8 A', { rated: 5 }, [strips(20)],
       // 20 × 0.4 = 8 A, × 0.5 = 4 A of 5 A; limit 5 × 0.8 ÷ 8
-      { usable: 5, connected: 8, demand: 4, loading: 0.8, spare: 0, limitDiversity: 0.5, status: 'ok' }],
+      { usable: 5, connected: 8, demand: 4, loading: 0.8, spare: 0, limitDiversity: 0.5, status: 'near' }],
     ['are near above it', { rated: 4.9 }, [strips(20)], { spare: near(-0.08), status: 'near' }],
-    ['are ok at the rating with a target of 1', { rated: 4, target: 1 }, [strips(20)], { loading: 1, status: 'ok' }],
+    ['are not above a target of 1 at the rating', { rated: 4, target: 1 }, [strips(20)], { loading: 1, status: 'near' }],
     ['are over above the rating', { rated: 3.9 }, [strips(20)], { status: 'over' }],
     ['are over above the fuse', { rated: 10, fuse: 3.9 }, [strips(20)], { fuseLoading: near(4 / 3.9), status: 'over' }],
-    ['count a redundant unit out and derate', { rated: 10, units: 3, redundant: true, derating: 0.9 }, [strips(20)],
+    ['count a redundant unit out and derate', { rated: 10, units: 3, redundant: true, seriesDrop: 0, derating: 0.9 }, [strips(20)],
       // 10 × 2 × 0.9
       { usable: 18, loading: near(4 / 18), status: 'ok' }],
     ['have nothing left when the only unit is redundant', { rated: 10, redundant: true }, [strips(20)],
@@ -274,7 +274,7 @@ describe('runs', () => {
       types: [{ type: 'node', power: 1.196, load: 'power' }],
       supplies: [{ rail: 'P1', rated: 5 }],
       conductors: [{ conductor: 'wire', resistance: 0.432901 / 20 * 1000 }],
-      runs: [{ run: 'W1', rail: 'P1', conductor: 'wire', length: 80 }],
+      runs: [{ run: 'W1', rail: 'P1', conductor: 'wire', length: 80, temperature: 20 }],
       devices: [10, 20, 30, 40, 50, 60, 70, 80].map((distance) => (
         { type: 'node', qty: 1, rail: 'P1', run: 'W1', distance })),
     } });
@@ -289,7 +289,7 @@ describe('runs', () => {
     const [run] = recalculateRuns({ sheets: {
       types: [{ type: 'node', power, load: 'power' }], supplies: [{ rail: 'P1', rated: 20 }],
       conductors: [{ conductor: 'wire', resistance: 10 }],
-      runs: [{ run: 'W1', rail: 'P1', conductor: 'wire', length: 50 }],
+      runs: [{ run: 'W1', rail: 'P1', conductor: 'wire', length: 50, temperature: 20 }],
       devices: [{ type: 'node', qty: 1, rail: 'P1', run: 'W1' }],
     } });
     if (volts === null) expect(run).toMatchObject({ endVoltage: null, faults: ['no working voltage'] });

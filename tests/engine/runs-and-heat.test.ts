@@ -141,9 +141,8 @@ describe('the runs of the demo', () => {
     expect(schedule.rows('runs').map(({ id }) => [
       'current', 'endVoltage', 'faultCurrent', 'drop', 'dropRatio',
     ].map((key) => schedule.value('runs', id, key))))
-      .toEqual(settled.map(({ current, endVoltage, faultCurrent }) => [
-        current, endVoltage, faultCurrent, endVoltage === null ? null : 24 - endVoltage,
-        endVoltage === null ? null : 1 - endVoltage / 24,
+      .toEqual(settled.map(({ current, endVoltage, faultCurrent, drop }) => [
+        current, endVoltage, faultCurrent, drop, drop === null ? null : drop / 24,
       ].map((value) => value === null ? null : closeTo(value, NEAR))));
   });
 

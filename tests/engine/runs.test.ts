@@ -5,7 +5,10 @@ import { moveRows, setCells, type Cells, type Content } from '../../src/schedule
 import { closeTo } from '../support/close-to.ts';
 import { independentRun, someRunSchedule } from './random-runs.ts';
 
-const FIGURES = ['current', 'drop', 'dropRatio', 'endVoltage', 'minVoltage', 'faultCurrent', 'carries'] as const;
+const FIGURES = [
+  'current', 'drop', 'dropRatio', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra', 'temperature', 'faultCurrent',
+  'carries',
+] as const;
 
 /** Near the point of collapse a voltage is as uncertain as the root of the last digit. */
 const toleranceFor = (endVolts: number, supplyVolts: number) =>
@@ -17,23 +20,32 @@ function figuresOf(schedule: LoadSchedule) {
     ...Object.fromEntries(FIGURES.map((key) => [key, schedule.value('runs', id, key)])),
     collapses: schedule.outcome('runs', id) !== undefined, isPartial: schedule.partialSign('runs', id, 'drop') !== '',
     volts: schedule.members('devices', 'run', id).map((member) => schedule.value('devices', member, 'terminalVoltage')),
+    margins: schedule.members('devices', 'run', id).map((member) => schedule.value('devices', member, 'voltageMargin')),
   }));
 }
 
 /** The same, worked out independently. */
 function expectedOf(content: Content) {
   return content.sheets.runs!.map((cells) => {
-    const { run, missing, minVoltage, faultCurrent, carries } = independentRun(content, cells);
-    const near = (value: number | null) =>
-      value === null || !run ? value : closeTo(value, toleranceFor(run.endVoltage, run.supplyVolts));
+    const {
+      run, lowest, isPartial, minVoltage, extra, temperature, faultCurrent, carries, margins,
+    } = independentRun(content, cells);
+    const close = (working: typeof run) => (value: number | null) =>
+      value === null || !working ? value : closeTo(value, toleranceFor(working.endVoltage, working.supplyVolts));
+    const [near, low] = [close(run), close(lowest)];
+    const always = (value: number | null) => value === null ? null : closeTo(value, { absolute: 1e-9, relative: 1e-9 });
     const drop = run ? run.supplyVolts - run.endVoltage : null;
     const rows = content.sheets.devices!.filter((row) => row.run === cells.run);
+    const known = margins.filter((margin) => margin !== null);
     return {
       current: near(run?.current ?? null), drop: near(drop), dropRatio: near(run ? drop! / run.supplyVolts : null),
-      endVoltage: near(run?.endVoltage ?? null), minVoltage,
-      faultCurrent: faultCurrent === null ? null : closeTo(faultCurrent, { absolute: 1e-9, relative: 1e-9 }),
-      carries: carries === null ? null : closeTo(carries, { absolute: 1e-9, relative: 1e-9 }),
-      collapses: run === null, isPartial: missing > 0, volts: run ? run.volts.map(near) : rows.map(() => null),
+      endVoltage: low(lowest?.endVoltage ?? null), minVoltage,
+      voltageMargin: low(known.length === 0 ? null : Math.min(...known)),
+      // Near collapse the current is as uncertain as the voltage.
+      extra: extra === null ? null : closeTo(extra, { absolute: 1e-5, relative: 1e-6 }), temperature: always(temperature),
+      faultCurrent: faultCurrent === null ? null : closeTo(faultCurrent, { absolute: 1e-5, relative: 1e-9 }),
+      carries: always(carries), collapses: run === null || lowest === null, isPartial,
+      volts: lowest ? lowest.volts.map(low) : rows.map(() => null), margins: margins.map(low),
     };
   });
 }
@@ -61,7 +73,8 @@ test('edits of anything that a run depends on are followed, as if the schedule w
     ['types', 'power', 3], ['types', 'load', 'power'], ['types', 'draw', null], [
       'types', 'minVoltage', 11,
     ], ['supplies', 'voltage', 48],
-    ['supplies', 'rated', 7], ['supplies', 'peak', 2], [
+    ['supplies', 'rated', 7], ['supplies', 'peak', 2], ['supplies', 'tolerance', 0.15], ['supplies', 'seriesDrop', 0.5],
+    ['supplies', 'redundant', true], ['supplies', 'innerResistance', 0.8], ['runs', 'temperature', null], [
       'conductors', 'resistance', 3.08,
     ], ['conductors', 'maxCurrent', 4],
     ['conductors', 'maxTemperature', 90], [
@@ -87,7 +100,8 @@ test('edits of anything that a run depends on are followed, as if the schedule w
   }), { numRuns: 60 });
 });
 
-const withoutVolts = (figures: ReturnType<typeof figuresOf>) => figures.map(({ volts: _volts, ...rest }) => rest);
+const withoutVolts = (figures: ReturnType<typeof figuresOf>) =>
+  figures.map(({ volts: _volts, margins: _margins, ...rest }) => rest);
 /** Figures of runs but for their last digits. */
 const near = (figures: ReturnType<typeof figuresOf>) => withoutVolts(figures).map((figure) => Object.fromEntries(
   Object.entries(figure).map(([key, value]) =>
@@ -141,7 +155,8 @@ describe('more is never better', () => {
       } : row),
     }),
     'a warmer cable': ({ sheets }) =>
-      ({ runs: sheets.runs!.map((row) => ({ ...row, temperature: (row.temperature as number | null ?? 20) + 10 })) }),
+      // By its load none gets warmer than the 90 °C that its conductor may have.
+      ({ runs: sheets.runs!.map((row) => ({ ...row, temperature: (row.temperature as number | null ?? 90) + 10 })) }),
   };
 
   test.each(Object.keys(grown))('%s: no voltage rises', (name) => {

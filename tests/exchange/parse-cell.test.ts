@@ -69,10 +69,11 @@ const understood: [path: string, text: string, value: CellValue, context?: CellC
   ['supplies.redundant', 'ja', true],
   ['supplies.redundant', 'nein', false],
   ['supplies.redundant', '0', false],
-  ['runs.trip', 'C', 10],
-  ['runs.trip', ' gg ', 7],
-  ['runs.trip', 'quick-acting at 4 ×', 4],
-  ['runs.trip', '6.5', 6.5],
+  ['branches.limit', 'TIA-485-A', 32],
+  ['branches.limit', ' iec 62386 ', 64],
+  ['branches.limit', '65', 65],
+  ['ways.trip', '6.5', 6.5],
+  ['ways.kind', 'GG', 'gG'],
   ['types.purpose', 'LIGHTING', 'lighting'],
   ['types.purpose', ' control ', 'control'],
   ['devices.rail', ' R1 ', 'R1'],
@@ -102,7 +103,9 @@ const refused: [path: string, text: string, parts: string[], context?: CellConte
   ['devices.diversity', '150 %', ['100 %']],
   ['devices.diversity', '-5 %', ['0 to 1']],
   ['supplies.redundant', 'maybe', ['“maybe”', 'yes or no']],
-  ['runs.trip', 'E', ['“E”', '1 to 100', 'B, C, D, gG']],
+  ['branches.limit', 'E', ['“E”', '1 or more', 'TIA-485-A, IEC 62386']],
+  ['ways.trip', '101', ['“101”', '1 to 100']],
+  ['ways.kind', 'K', ['“K”', 'B, C, D, gG, fast, slow, electronic']],
   ['types.purpose', 'heating', ['“heating”', 'lighting, field, control, other']],
   ['devices.note', 'a\0b', ['NUL']],
   ['devices.area', 'x\0'.padEnd(50, 'x'), ['NUL']],
@@ -124,8 +127,8 @@ describe('parseCell', () => {
   });
 
   it('says what a name stands for, and where that comes from', () => {
-    const parsed = parseCell(column('runs.trip'), 'b');
-    expect('hint' in parsed && parsed.hint).toMatch(/^Trip multiple 5 for B: IEC 60898-1/);
+    const parsed = parseCell(column('branches.limit'), 'tia-485-a');
+    expect('hint' in parsed && parsed.hint).toMatch(/^Limit 32 for TIA-485-A: TIA-485-A/);
   });
 
   it.each(['valueOf', 'constructor', 'toString', '__proto__'])('%s is no unit', (name) => {

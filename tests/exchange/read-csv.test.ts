@@ -153,3 +153,9 @@ describe('decodeText', () => {
     expect(decodeText(Uint8Array.of(0x52, 0xb2))).toMatchObject({ ok: false, problems: [{ code: 'not-text' }] });
   });
 });
+
+it.each(['Protection (A)', 'trip', 'Schutzeinrichtung (A)', 'Multiple de déclenchement'])(
+  'a file of runs with a column %s of before is refused with what to do', (heading) => {
+    const read = readCsv(`Run,Rail,${heading}\nW1,L1,4`, 'runs');
+    expect(read).toMatchObject({ ok: false, problems: [{ code: 'column-moved', line: 1, column: 3, received: heading }] });
+  });

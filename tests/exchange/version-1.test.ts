@@ -51,3 +51,23 @@ test('what was accepted of a run under the name of a rule of before stays accept
     .map(({ rule, accepted }) => [rule, accepted?.reason]);
   expect(rules).toEqual([['run-over-carries', 'short'], ['run-protection-over-carries', 'short']]);
 });
+
+test('a run that has a protection has a way, named after it, of the kind that its multiple fits', () => {
+  const { sheets, schedule } = open({
+    runs: [
+      { run: 'W1', rail: 'L1', protection: 2 }, { run: 'W1', rail: 'L1', protection: 4, trip: 10 }, { run: 'W2', trip: 7 },
+      { protection: '=I1*2', trip: '=20' }, { run: 'W4', rail: 'L2', protection: 6, trip: 3.3 }, { run: 'W5', way: 'x' },
+    ],
+    // Its row 3 has no protection.
+    supplies: [{ rail: 'L1', rated: '=runs!I2*2', fuse: '=SUM(runs!I1:I6)', units: '=runs!J2' }, { rail: 'L2', rated: '=runs!I3' }],
+  });
+  expect(sheets.ways).toEqual([
+    { way: 'W1', rail: 'L1', kind: 'B', rated: 2, trip: 5 }, { way: 'W2', rail: 'L1', kind: 'C', rated: 4, trip: 10 },
+    { way: 'F1', kind: 'D', rated: '=[ways.rated@W1]*2', trip: '=20' }, { way: 'W4', rail: 'L2', rated: 6, trip: 3.3 },
+  ]);
+  expect(sheets.runs!.map(({ way, tripOfVersion1, wayOfVersion1 }) => way ?? tripOfVersion1 ?? wayOfVersion1))
+    .toEqual(['W1', 'W2', 7, 'F1', 'W4', 'x']);
+  expect(['rated', 'fuse', 'units'].map((key) => schedule.value('supplies', schedule.rows('supplies')[0]!.id, key)))
+    .toEqual([8, 2 + 4 + 4 + 6, 10]);
+  expect(sheets.supplies![1]!.rated).toBe('=#REF!');
+});

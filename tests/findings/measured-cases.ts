@@ -1,4 +1,5 @@
 import type { Cells } from '../../src/schedule/index.ts';
+import { withWays } from '../support/schedules.ts';
 import type { FindingCase } from './finding-case.ts';
 
 /** 5 A on a rail of 10 A that may be used whole. */
@@ -7,11 +8,11 @@ const SUPPLY = (measured: Cells) => ({
 });
 
 /** 1 A over 50 m there and back of 10 Ω/km: 1 Ω, 1 V, 23 V at the end, where 21 V are needed. */
-const RUN = (measured: Cells) => ({
+const RUN = (measured: Cells) => withWays({
   supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }], types: [
     { type: 'T', draw: 1000, minVoltage: 21 },
   ],
-  runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50, ...measured }],
+  runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50, temperature: 20, ...measured }],
   devices: [{ ref: 'D1', qty: 1, rail: 'L1', run: 'W1', type: 'T' }],
 });
 

@@ -15,7 +15,8 @@ const SHEETS = {
     },
   ],
   branches: [{ branch: 'B1', limit: 40 }], conductors: [{ conductor: 'C', resistance: 12, maxCurrent: 3 }],
-  runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 40, protection: 2 }],
+  runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 40, way: 'F1' }],
+  ways: [{ way: 'F1', rail: 'L1', kind: 'gG', rated: 2 }],
   devices: [
     { ref: 'D1', type: 'T', qty: 3, run: 'W1', branch: 'B1', distance: 35 },
     { ref: 'D2', type: 'T', rail: 'L2', run: 'W1' },

@@ -165,8 +165,8 @@ test('figures at the edge of what numbers hold never show as anything but figure
       },
     ],
     runs: [
-      { run: 'R', rail: 'L', conductor: 'C', length: 1e308, pairs: 1, protection: 5e-324, trip: 1e308 },
-    ], conductors: [{ conductor: 'C', resistance: 1e308, maxCurrent: 5e-324 }],
+      { run: 'R', rail: 'L', conductor: 'C', length: 1e308, pairs: 1, way: 'W' },
+    ], ways: [{ way: 'W', rail: 'L', rated: 5e-324, trip: 1e308, k2: 5e-324 }], conductors: [{ conductor: 'C', resistance: 1e308, maxCurrent: 5e-324 }],
     outputs: [
       {
         output: 'K', qty: 9_007_199_254_740_991, power: 1e308, voltage: 5e-324, powerFactor: 5e-324, contact: 'T',

@@ -2,18 +2,18 @@ import { expect, test } from 'vitest';
 import type { Cells } from '../../src/schedule/index.ts';
 import { readData, rowsOf } from '../data/read-data.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, scheduleOf, valueAt, withWays } from '../support/schedules.ts';
 
 /** One run of a conductor as it comes with the software, 5 m long, with a load at its end. */
 function run(conductor: string, amps: number, cells: Cells = {}) {
-  return scheduleOf({
+  return scheduleOf(withWays({
     supplies: [{ rail: 'L1', rated: 40, peak: 10 }],
     conductors: rowsOf(readData('conductors.json'), 'conductors') as Cells[],
-    runs: [{ run: 'W1', rail: 'L1', conductor, length: 5, maxDrop: 0.2, ...cells }],
+    runs: [{ run: 'W1', rail: 'L1', conductor, length: 5, maxDrop: 0.2, protection: amps, trip: 1, ...cells }],
     types: [{ type: 'T', draw: amps * 1000, minVoltage: 10 }], devices: [
       { ref: 'D1', type: 'T', qty: 1, rail: 'L1', run: 'W1' },
     ],
-  });
+  }));
 }
 
 const figures = (schedule: ReturnType<typeof run>) =>
@@ -31,7 +31,7 @@ test('AWG 24 behind a fuse of 16 A is over its limits, whatever it carries', () 
 
 test('AWG 23 is not proposed for 8 A: the thinnest that carries 8 A is', () => {
   const schedule = run('AWG 23', 8);
-  expect(over(schedule)).toEqual(['run-over-carries']);
+  expect(over(schedule)).toEqual(['run-over-carries', 'run-protection-over-carries']);
   // 0.75 mm², 8.5 A in 40 °C by EN 60204-1, √(40 ÷ 30) times that in 30 °C, by hand.
   expect(valueAt(schedule, 'runs', 0, 'smallestConductor')).toBe('0.75 mm² flexible');
   const proposed = run('0.75 mm² flexible', 8);

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, parseCell, type Cells, type Content, type InputColumn } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, scheduleOf, valueAt, withWays } from '../support/schedules.ts';
 
 const near = (value: number) => closeTo(value, EXACT);
 const told = (sheets: Content['sheets'], sheet: 'supplies' | 'enclosures' | 'branches' | 'types' | 'runs') => {
@@ -171,7 +171,7 @@ describe('what was measured is judged with what was worked out', () => {
   });
 
   // 2 A over 16 m there and back of 10 Ω/km: 0.64 V.
-  const run = (cells: Cells, rail: Cells = { measuredVoltage: 24 }): Content['sheets'] => ({
+  const run = (cells: Cells, rail: Cells = { measuredVoltage: 24 }): Content['sheets'] => withWays({
     supplies: [{ rail: 'L1', rated: 10, peak: 10, ...rail }], types: [{ type: 'T', draw: 2000, minVoltage: 20 }],
     conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 6 }],
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 16, temperature: 20, protection: 3, trip: 5, ...cells }],

@@ -30,12 +30,13 @@ test('what is not known bears no sign, though it follows from a partial total', 
 });
 
 test('a figure that may be more or less than what is shown bears no sign either', () => {
-  // Which of the two supplies is meant is not known: 5 A × 1.2, or 10 A × 1.2.
+  // Which of the two supplies is meant is not known: 48 V, or 24 V.
   const schedule = scheduleOf({
-    supplies: [{ rail: 'L1', rated: 5 }, { rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }],
+    supplies: [{ rail: 'L1', voltage: 48 }, { rail: 'L1' }], conductors: [{ conductor: 'C', resistance: 10 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }], types: [{ type: 'T', draw: 100, minVoltage: 20.4 }],
+    devices: [{ type: 'T', qty: 1, run: 'W1' }],
   });
-  expect(schedule.explain('runs', idAt(schedule, 'runs'), 'faultCurrent')!.result).toBe('6.00\u00a0A');
+  expect(schedule.explain('runs', idAt(schedule, 'runs'), 'minVoltage')!.result).toBe('20.4\u00a0V');
 });
 
 describe('what follows from a partial figure through a reference is partial too', () => {

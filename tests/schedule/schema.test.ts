@@ -11,12 +11,13 @@ import {
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
   types: 'type description purpose draw power load inrush nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse peak efficiency enclosure offAt width standbyHours battery overload'
-    + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand loading spare limitDiversity fuseLoading'
+  supplies: 'rail purpose voltage rated units redundant derating target fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
+    + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand loading spare limitDiversity fuseLoading leastTrip'
     + ' loss batteryNeeded inputCurrent surge status',
+  ways: 'way rail kind rated trip k2 target enclosure width note | connected demand loading available status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
-  runs: 'run rail branch conductor pairs length ambient grouped temperature basis protection trip maxDrop note'
+  runs: 'run rail way branch conductor pairs length ambient grouped temperature basis maxDrop note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
   modules: 'module enclosure common outputs width note | current headroom used free status',
@@ -30,7 +31,7 @@ const KEYS: Readonly<Record<SheetName, string>> = {
 };
 const UNITS: Readonly<Record<string, string>> = {
   distance: 'm', unitDraw: 'mA', draw: 'mA', minVoltage: 'V', rated: 'A', fuse: 'A', length: 'm', carries: 'A',
-  temperature: '°C', protection: 'A',
+  temperature: '°C', available: 'A',
   size: 'mm²', resistance: 'Ω/km', maxCurrent: 'A', maxTemperature: '°C', baseTemperature: '°C', inrush: 'A',
   resistive: 'A', lamp: 'A', motor: 'A', coil: 'A', height: 'mm', width: 'mm',
   depth: 'mm', transfer: 'W/(m²K)', otherLoss: 'W', ambient: '°C', maxInside: '°C', connected: 'A', demand: 'A',
@@ -45,10 +46,11 @@ const UNITS: Readonly<Record<string, string>> = {
 /** Nobody can know these but the person who enters them. */
 const WITHOUT_DEFAULT = ['types.nodes', 'branches.limit'];
 const DEFAULTS: Readonly<Record<string, string | number | boolean>> = {
-  'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false,
-  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1.2, 'branches.reserve': 0, 'runs.pairs': 1,
+  'types.load': 'current', 'supplies.voltage': 24, 'supplies.units': 1, 'supplies.redundant': false, 'ways.target': 0.8,
+  'supplies.derating': 1, 'supplies.target': 0.8, 'supplies.peak': 1, 'supplies.tolerance': 0, 'supplies.maxOutput': 1.5, 'supplies.innerResistance': 0.3,
+  'types.voltage': 24, 'branches.reserve': 0, 'runs.pairs': 1,
   'runs.ambient': 30,
-  'runs.temperature': 20, 'runs.basis': 'connected', 'runs.trip': 5, 'runs.maxDrop': 0.05,
+  'runs.basis': 'connected', 'runs.maxDrop': 0.05,
   'conductors.maxTemperature': 70,
   'conductors.baseTemperature': 30, 'outputs.qty': 1, 'outputs.target': 0.8,
   'contacts.maxVoltage': 250, 'feeds.pulseFactor': 1, 'feeds.voltage': 230, 'feeds.diversity': 1, 'feeds.target': 0.8,
@@ -59,7 +61,7 @@ const OPTIONAL = [
   'supplies.fuse', 'supplies.efficiency', 'supplies.enclosure', 'outputs.inrush', 'outputs.feed', 'outputs.module', 'outputs.rail',
   'outputs.ratedCurrent', 'outputs.maxOnB16', 'supplies.feed', 'supplies.inputPowerFactor', 'supplies.inputInrush',
   'supplies.maxOnB16', 'feeds.curve', 'modules.common', 'modules.outputs', 'contacts.dc', 'contacts.maxDcVoltage',
-  'runs.protection',
+  'runs.way', 'supplies.fuseKind', 'ways.enclosure', 'ways.width',
   'conductors.maxCurrent', 'contacts.inrush', 'types.minVoltage',
   'types.inrush', 'supplies.offAt', 'supplies.width', 'supplies.standbyHours', 'supplies.battery', 'supplies.overload',
   'branches.terminators', 'branches.maxCable', 'branches.enclosure', 'branches.width', 'enclosures.rails',
@@ -102,7 +104,7 @@ describe('every column', () => {
     expect(title).toMatch(/^[A-Z]\S*( \S+)*$/);
     expect(help).toMatch(/^[A-Z].*[.]$/);
     expect(help).not.toMatch(/\n/);
-    expect(key).toMatch(/^[a-z][A-Za-z]*(?:B16)?$/);
+    expect(key).toMatch(/^[a-z][A-Za-z0-9]*$/);
   });
 
   test('that is worked out says how and whence', () => {

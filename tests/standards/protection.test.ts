@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
-  faultCurrent, longestClearing, loopResistancePerMetre, mayNotClear, TRIP_CHARACTERISTICS, tripMultiple,
+  faultCurrent, longestClearing, loopResistancePerMetre, mayNotClear, tripMultiple, type WayKind,
 } from '../../src/electrical/index.ts';
 import { closeTo, EXACT, printed } from '../support/close-to.ts';
 import { IEC_60228 } from './iec-60228.ts';
 
-const multipleOf = (name: string) =>
-  TRIP_CHARACTERISTICS.find((characteristic) => characteristic.name === name)?.multiple ?? NaN;
+/** On alternating current, on which the tables below hold: 1.5 times as much is asked for on direct current. */
+const multipleOf = (name: WayKind) => name === 'gG' ? tripMultiple(name)! : tripMultiple(name)! / 1.5;
 
 /** From a source that does not limit: what the cable lets through decides. */
 const fault = (volts: number, loopOhm: number) => faultCurrent(volts, loopOhm, 1, 0, Infinity);
@@ -37,19 +37,19 @@ describe('short-circuit current', () => {
  */
 const TABLE_41_3 = [
   {
-    name: 'B',
+    name: 'B' as const,
     ratings: {
       6: '7.28', 10: '4.37', 16: '2.73', 20: '2.19', 25: '1.75', 32: '1.37', 40: '1.09', 50: '0.87', 63: '0.69',
     },
   },
   {
-    name: 'C',
+    name: 'C' as const,
     ratings: {
       6: '3.64', 10: '2.19', 16: '1.37', 20: '1.09', 25: '0.87', 32: '0.68', 40: '0.55', 50: '0.44', 63: '0.35',
     },
   },
   {
-    name: 'D',
+    name: 'D' as const,
     ratings: {
       6: '1.82', 10: '1.09', 16: '0.68', 20: '0.55', 25: '0.44', 32: '0.34', 40: '0.27', 50: '0.22', 63: '0.17',
     },
@@ -76,19 +76,6 @@ describe('trip multiple of gG fuses against BS 7671 Table 41.2, 0.4 s, as reprin
     expect(multipleOf('gG')).toBeGreaterThanOrEqual(published);
     expect(multipleOf('gG')).toBeLessThan(1.25 * published);
   });
-});
-
-test('quick-acting fuses: 4 × within 300 ms and 10 × within 20 ms, IEC 60127-2 as reprinted', () => {
-  const nodes = TRIP_CHARACTERISTICS.filter(({ name }) => name.startsWith('quick-acting'))
-    .map(({ multiple, withinSeconds }) => [multiple, withinSeconds]);
-  expect(nodes).toEqual([[4, 0.3], [10, 0.02]]);
-});
-
-// IEC 60898-1, from memory; BS 7671 Table 41.2 is that of 0.4 s.
-test('breakers act at once within 0.1 s, gG fuses within 0.4 s', () => {
-  const times = TRIP_CHARACTERISTICS.filter(({ name }) => !name.startsWith('quick-acting'))
-    .map(({ name, withinSeconds }) => [name, withinSeconds]);
-  expect(times).toEqual([['B', 0.1], ['C', 0.1], ['D', 0.1], ['gG', 0.4]]);
 });
 
 /*

@@ -1,17 +1,21 @@
 import { evaluateArithmetic } from './arithmetic.ts';
 import { independentCarries } from './independent-carries.ts';
+import { settle } from './independent-circuit.ts';
 import { measuredRun } from './independent-measured.ts';
-import { recalculate, type InputRow, type InputSchedule } from './independent.ts';
+import { independentLowest, independentWarmth } from './independent-warmth.ts';
+import { recalculate, TRIPS, type InputRow, type InputSchedule } from './independent.ts';
 
 /** What a run may be found to fail; the first four are over its limits, the last two near them. */
 export type RunFault =
-  | 'end voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit'
+  | 'device voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit'
   | 'measured over' | 'measured near';
 
 export interface RunFigures {
   readonly run: string;
   readonly current: number | null;
+  /** Lowest voltage on it, from the lowest of its supply; and the drop from the nominal one. */
   readonly endVoltage: number | null;
+  readonly drop: number | null;
   readonly faultCurrent: number;
   /** What the cable carries where it lies [A]; without end where its conductor does not say. */
   readonly carries: number;
@@ -29,91 +33,85 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
   const sheet = (name: string): readonly InputRow[] => schedule.sheets[name] ?? [];
   const find = (name: string, key: string, tag: unknown): InputRow =>
     sheet(name).find((row) => row[key] === tag) ?? {};
-  const { devices } = recalculate(schedule);
+  const { devices, supplies, runs } = recalculate(schedule);
+  const demandOf = (run: InputRow, index: number) => runs[index]!.extra! + sheet('devices')
+    .reduce((sum, device, at) => device.run === run.run ? sum + (devices[at]!.demand ?? 0) : sum, 0);
 
   return sheet('runs').map((run): RunFigures => {
-    const supply = find('supplies', 'rail', run.rail);
+    const way = find('ways', 'way', run.way);
+    const rail = run.rail ?? way.rail;
+    const at = sheet('supplies').findIndex((row) => row.rail === rail);
+    const supply = sheet('supplies')[at]!;
     const conductor = find('conductors', 'conductor', run.conductor);
     const voltage = number(supply.voltage, 24);
+    const lowest = independentLowest(
+      voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true)!;
     const length = number(run.length);
     const pairs = number(run.pairs, 1);
-    const ohmsPerMetre = (2 * number(conductor.resistance) / 1000 / pairs)
-      * (1 + 0.00393 * (number(run.temperature, 20) - 20));
 
-    const loads: Load[] = [];
-    let neededVolts = 0;
-    sheet('devices').forEach((device, index) => {
-      const amps = run.basis === 'demand' ? devices[index]!.demand : devices[index]!.connected;
-      if (device.run !== run.run || amps === null) return;
+    const onIt = sheet('devices').flatMap((device, place) => {
+      const amps = run.basis === 'demand' ? devices[place]!.demand : devices[place]!.connected;
+      if (device.run !== run.run || amps === null) return [];
       const type = find('types', 'type', device.type);
-      loads.push({ metres: number(device.distance, length), amps, constantPower: type.load === 'power' });
-      neededVolts = Math.max(neededVolts, number(type.minVoltage, 0));
+      const load = { metres: number(device.distance, length), amps, watts: 0 };
+      return [{
+        needed: number(type.minVoltage, 0), amps,
+        load: type.load === 'power' ? { ...load, amps: 0, watts: amps * voltage } : load,
+      }];
     });
+    const alone = number(conductor.maxCurrent, Infinity);
+    const laid = {
+      pairs, grouped: number(run.grouped, pairs), ambient: number(run.ambient, 30),
+      highest: number(conductor.maxTemperature, 70), base: number(conductor.baseTemperature, 30),
+    };
+    const carries = independentCarries({ ...laid, alone });
+    const celsius = number(run.temperature, independentWarmth(
+      onIt.reduce((sum, { amps }) => sum + amps, 0), { ...laid, alone: alone === Infinity ? null : alone }));
+    const cold = 2 * number(conductor.resistance) / 1000 / pairs;
+    const ohmsPerMetre = cold * (1 + 0.00393 * (celsius - 20));
+    const loads = onIt.map(({ load }) => load);
+    const [nominal, least] = [settle(loads, voltage, ohmsPerMetre), settle(loads, lowest, ohmsPerMetre)];
 
-    const settled = settle(loads, voltage, ohmsPerMetre);
-    const faultCurrent = Math.min(
-      voltage / (ohmsPerMetre * length), number(supply.rated) * number(supply.units, 1) * number(supply.peak, 1.2));
+    const through = sheet('runs').reduce((sum, other, place) =>
+      other === run || (run.way !== undefined && other.way === run.way) ? sum + demandOf(other, place) : sum, 0);
+    const available = Math.max(0,
+      supplies[at]!.usable! * number(supply.peak, 1) - Math.max(0, supplies[at]!.demand - through));
+    const faultCurrent = Math.min(available,
+      lowest / (cold * (1 + 0.00393 * 50) * length + number(supply.innerResistance, 0.3)));
+
     const faults: RunFault[] = [];
-    const carries = independentCarries({
-      alone: number(conductor.maxCurrent, Infinity), pairs, grouped: number(run.grouped, pairs),
-      ambient: number(run.ambient, 30), highest: number(conductor.maxTemperature, 70), base: number(
-        conductor.baseTemperature, 30
-      ),
-    });
-    if (settled === null) faults.push('no working voltage');
+    if (nominal === null || least === null) faults.push('no working voltage');
     else {
-      if (settled.endVoltage < neededVolts) faults.push('end voltage');
-      if (settled.current > carries) faults.push('conductor current');
-      if (1 - settled.endVoltage / voltage > number(run.maxDrop, 0.05)) faults.push('drop');
+      if (onIt.some(({ needed }, place) => least.volts[place]! < needed)) faults.push('device voltage');
+      if (nominal.current > carries) faults.push('conductor current');
+      if (1 - nominal.endVoltage / voltage > number(run.maxDrop, 0.05)) faults.push('drop');
     }
-    if (number(run.protection, 0) > carries) faults.push('conductor protection');
-    if (faultCurrent < number(run.trip, 5) * number(run.protection, 0)) faults.push('short circuit');
-    const current = settled?.current ?? null;
-    const limits = [number(run.protection, Infinity), carries];
+    const rated = number(way.rated, 0);
+    const kind = String(way.kind);
+    if (rated > carries || rated * number(way.k2, operatingMultiple(kind, rated)) > 1.45 * carries) {
+      faults.push('conductor protection');
+    }
+    if (faultCurrent < number(way.trip, TRIPS[kind] ?? NaN) * rated) faults.push('short circuit');
+    const limits = [number(way.rated, Infinity), carries];
     const measured = measuredRun(run, {
-      nominal: voltage, worked: current, limit: Math.min(...limits, number(supply.rated)), most: Math.min(...limits),
-      needed: neededVolts, drop: settled === null ? null : voltage - settled.endVoltage, rail: supply,
+      nominal: voltage, worked: nominal?.current ?? null, limit: Math.min(...limits, number(supply.rated)),
+      most: Math.min(...limits), needed: Math.max(0, ...onIt.map(({ needed }) => needed)),
+      drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
     });
     if (measured.over) faults.push('measured over');
     if (measured.near) faults.push('measured near');
     return {
-      run: String(run.run), current: settled?.current ?? null, endVoltage: settled?.endVoltage ?? null,
-      faultCurrent, carries, faults,
+      run: String(run.run), current: nominal?.current ?? null, endVoltage: least?.endVoltage ?? null,
+      drop: nominal === null ? null : voltage - nominal.endVoltage, faultCurrent, carries, faults,
     };
   });
 }
 
-interface Load {
-  readonly metres: number;
-  /** Current at the nominal voltage. */
-  readonly amps: number;
-  readonly constantPower: boolean;
-}
-
-/** Working point of a run; `null` when there is none. */
-function settle(
-  loads: readonly Load[], voltage: number, ohmsPerMetre: number,
-): { current: number; endVoltage: number } | null {
-  const along = [...loads].sort((a, b) => a.metres - b.metres);
-  let volts = along.map(() => voltage);
-  for (let round = 0; round < 100_000; round += 1) {
-    const currents = along.map((load, index) => load.constantPower ? load.amps * voltage / volts[index]! : load.amps);
-    let flowing = currents.reduce((sum, amps) => sum + amps, 0);
-    const current = flowing;
-    let here = voltage;
-    let metres = 0;
-    const next = along.map((load, index) => {
-      here -= flowing * ohmsPerMetre * (load.metres - metres);
-      metres = load.metres;
-      flowing -= currents[index]!;
-      return here;
-    });
-    if (next.some((value) => value <= 0)) return null;
-    const moved = Math.max(0, ...next.map((value, index) => Math.abs(value - volts[index]!)));
-    volts = next;
-    if (moved < 1e-12) return { current, endVoltage: Math.min(voltage, ...volts) };
-  }
-  return null;
+/** Multiple of the rating at which a way acts on overload within an hour or so. */
+function operatingMultiple(kind: string, rated: number): number {
+  if (kind === 'fast' || kind === 'slow') return 2.1;
+  if (kind !== 'gG') return 1.45;
+  return rated >= 16 ? 1.6 : rated > 4 ? 1.9 : 2.1;
 }
 
 function number(cell: InputRow[string], ifEmpty = NaN): number {

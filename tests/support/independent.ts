@@ -1,3 +1,4 @@
+import { independentExtra } from './independent-extra.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
 import {
@@ -42,7 +43,7 @@ export interface EnclosureFigures {
 export interface Figures {
   devices: DeviceFigures[]; supplies: SupplyFigures[]; branches: BranchFigures[];
   modules: (ModuleFigures & { status: Status })[]; outputs: (OutputFigures & { status: Status })[];
-  feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[];
+  feeds: (FeedFigures & { status: Status })[]; enclosures: EnclosureFigures[]; runs: { extra: Known }[];
 }
 
 /**
@@ -60,8 +61,11 @@ export function recalculate(schedule: InputSchedule): Figures {
   const enclosureOf = byTag(sheet('enclosures'), 'enclosure');
 
   const runs = byTag(sheet('runs'), 'run');
-  // A row without a rail of its own takes over that of its run.
-  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : named(runs, row.run)?.rail);
+  const wayOf = byTag(sheet('ways'), 'way');
+  const conductors = byTag(sheet('conductors'), 'conductor');
+  // A row without a rail of its own takes over that of its run, and a run that of its way.
+  const railOf = (run: InputRow | undefined) => isGiven(run?.rail) ? run!.rail : named(wayOf, run?.way)?.rail;
+  const rails = sheet('devices').map((row) => isGiven(row.rail) ? row.rail : railOf(named(runs, row.run)));
   const currents = sheet('devices').map((row, index) =>
     deviceCurrents(row, named(types, row.type), named(supplyOf, rails[index])));
 
@@ -85,12 +89,29 @@ export function recalculate(schedule: InputSchedule): Figures {
   const outputsBy = (key: string) =>
     gather(sheet('outputs'), of('outputs', key), outputCurrent, (index) => isOutputUnsure[index]!);
   const onRail = outputsBy('rail');
-  const withOutputs = (total: (tag: Cell) => Total) => (tag: Cell): Total =>
-    ({ sum: total(tag).sum + onRail(tag).sum, partial: total(tag).partial || onRail(tag).partial });
-  const connected = withOutputs(gather(
+  const extras = sheet('runs').map((row) => independentExtra({
+    row, supply: named(supplyOf, railOf(row)), conductor: named(conductors, row.conductor),
+    devices: sheet('devices').flatMap((device, index) => named(runs, device.run) !== row ? [] : [{
+      ...currents[index]!, row: device, type: named(types, device.type), supply: named(supplyOf, rails[index]),
+      isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index]),
+    }]),
+    isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor),
+  }));
+  const extra = gather(
+    sheet('runs'), (index) => railOf(sheet('runs')[index]), (index) => extras[index]!.amps,
+    (index) => extras[index]!.partial);
+  const withOthers = (devices: (tag: Cell) => Total) => (tag: Cell): Total =>
+    totalOf(devices(tag), totalOf(extra(tag), onRail(tag)));
+  const connected = withOthers(gather(
     sheet('devices'), rail, (index) => currents[index]!.connected, (index) => isUnsure[index]!.draw));
-  const demand = withOutputs(gather(
+  const demand = withOthers(gather(
     sheet('devices'), rail, (index) => currents[index]!.demand, (index) => isUnsure[index]!.demand));
+  const trips = sheet('ways').map((row) => times(number(row, 'rated'), number(row, 'trip', TRIPS[String(row.kind)] ?? null)));
+  /** The least current that makes one of the ways of a rail act; unknown where that of one is. */
+  const leastTrip = (tag: Cell): Known => {
+    const behind = trips.filter((_amps, index) => isGiven(tag) && sheet('ways')[index]!.rail === tag);
+    return behind.length === 0 || behind.includes(null) ? null : Math.min(...behind.filter((amps) => amps !== null));
+  };
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
@@ -154,9 +175,11 @@ export function recalculate(schedule: InputSchedule): Figures {
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
         usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
+        demand: demand(tag), starting: starting(tag), leastTrip: leastTrip(tag), ...standing(row),
+        input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
         || isWarmthPartial(row))),
+    runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
       incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
@@ -275,16 +298,20 @@ interface SupplyTotals extends Standing {
   readonly demand: Total;
   readonly starting: readonly StartingRow[];
   readonly input: ReturnType<typeof inputOf>;
+  readonly leastTrip: Known;
 }
 
 /** Up to here supplies give all that is written on them [°C]: common practice, no source. */
 const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
-  const { usable, isUsablePartial, connected, demand, starting, top, isTopPartial } = totals;
+  const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial } = totals;
   const { inputCurrent, surge, isAsked } = totals.input;
   const [target, fuse, offAt] = [number(row, 'target', 0.8), number(row, 'fuse'), number(row, 'offAt')];
   const loading = over(demand.sum, usable);
+  const units = number(row, 'units', 1);
+  const peak = number(row, 'peak', 1);
+  const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
   const measured = measuredSupply(row, usable, demand.sum, demand.partial);
   const start = startUp(row, usable, starting);
@@ -301,9 +328,11 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     status: worst(
       exceeds(demand.sum, usable) || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
         || (top !== null && offAt !== null && !exceeds(offAt, top)),
-      exceeds(loading, target) || measured.near || start.over,
+      exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
+        || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
       usable === null || target === null || demand.partial || lacksWarmth || start.isPartial
-        || (needed !== null && battery === null) || isAsked || hasFault(row),
+        || (needed !== null && battery === null) || isAsked || hasFault(row)
+        || (row.redundant === true && number(row, 'seriesDrop') === null),
     ),
     partial: {
       usable: isUsablePartial, connected: connected.partial, demand: demand.partial,
@@ -335,6 +364,9 @@ function judged<Figures>(
 ): Figures & { status: Status } {
   return incompleteIf({ ...figures, status: worst(...verdict) }, isUnsure);
 }
+
+/** Multiples of the rating at which a way acts at once on direct current, by kind. */
+export const TRIPS: Readonly<Record<string, number>> = { B: 7.5, C: 15, D: 30, gG: 7, fast: 4, slow: 10, electronic: 1.8 };
 
 /** A status that is not worse already becomes incomplete. */
 function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {

@@ -9,6 +9,22 @@ export function scheduleOf(sheets: Content['sheets']): LoadSchedule {
   return new LoadSchedule({ details: {}, sheets });
 }
 
+type Sheets = Content['sheets'];
+
+/**
+ * The same sheets with a way for each run that has a `protection`, on its rail and named after it: a breaker B that acts
+ * at `trip` times that, 5 unless the run says otherwise.
+ */
+export function withWays(sheets: Sheets): Sheets {
+  const ways: Cells[] = [...sheets.ways ?? []];
+  const runs = (sheets.runs ?? []).map(({ protection = null, trip = 5, ...run }): Cells => {
+    if (protection === null) return run;
+    ways.push({ way: `F-${String(run.run)}`, rail: run.rail ?? null, kind: 'B', rated: protection, trip });
+    return { ...run, way: `F-${String(run.run)}` };
+  });
+  return { ...sheets, ways, runs };
+}
+
 /** Id of the row at a place of a sheet, counted from 0. */
 export function idAt(schedule: LoadSchedule, sheet: SheetName, at = 0): number {
   return schedule.rows(sheet)[at]!.id;

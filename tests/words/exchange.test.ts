@@ -73,6 +73,7 @@ async function everythingSaid(words: Words): Promise<string[]> {
     said.push(...read.ok ? read.notes : problemsOf(read));
   }
   said.push(...problemsOf(readCsv('Xyz,Uvw\n1,2', 'devices', undefined, words)));
+  said.push(...problemsOf(readCsv('Run,Protection\nW1,2', 'runs', undefined, words)));
   const accepted = { sheet: 'devices' as const, rule: '', reason: '', name: '', date: '', value: null };
   said.push(...goneNotes(['', '1', '2', '3', '4', '5'].map((tag, row) => ({ ...accepted, tag, row })), words));
   for (const text of JSON_TEXTS) {

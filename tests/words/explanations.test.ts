@@ -23,7 +23,8 @@ const SHEETS: Content['sheets'] = {
   ],
   branches: [{ branch: 'B1', reserve: 0.125 }],
   conductors: [{ conductor: 'C1', size: 1.5, resistance: 12.1, maxCurrent: 15.5 }],
-  runs: [{ run: 'L1', rail: 'R1', branch: 'B1', conductor: 'C1', length: 42.5, protection: 4 }],
+  runs: [{ run: 'L1', rail: 'R1', branch: 'B1', conductor: 'C1', length: 42.5, way: 'F1' }],
+  ways: [{ way: 'F1', rail: 'R1', kind: 'B', rated: 4 }],
   contacts: [{ contact: 'K1', resistive: 16, lamp: 10, inrush: 165 }],
   outputs: [
     { output: 'Q1', contact: 'K1', kind: 'lamp', qty: 4, power: 57.5, inrush: 12.5, feed: 'F1' },

@@ -9,6 +9,7 @@ import { OUTPUT_CASES } from '../findings/output-cases.ts';
 import { PANEL_CASES } from '../findings/panel-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
+import { WAY_CASES } from '../findings/way-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
 import { messagesSaidIn } from '../support/messages.ts';
@@ -16,7 +17,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES, ...PANEL_CASES,
+  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -36,7 +37,7 @@ const MORE: readonly Content['sheets'][] = [
   },
   {
     devices: [{}, { ref: 'D1', note: 'spare' }, { note: 'spare' }], types: [{ draw: 1 }], supplies: [{ rated: 1 }],
-    branches: [{ limit: 1 }], runs: [{ length: 1 }],
+    branches: [{ limit: 1 }], runs: [{ length: 1 }], ways: [{ rated: 1 }],
   },
   {
     conductors: [{ resistance: 1 }], outputs: [{ power: 1 }], contacts: [{ lamp: 1 }], feeds: [{ rated: 1 }],
@@ -47,14 +48,29 @@ const MORE: readonly Content['sheets'][] = [
     devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
   },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
+  // Supplies that live on diversity, redundant units, devices of another voltage, runs that only a fuse protects.
+  {
+    supplies: [
+      { rail: 'L1', rated: 10, fuse: 8 }, { rail: 'L2', rated: 10, units: 2, redundant: true },
+      { rail: 'L3', rated: 10, fuse: 10, fuseKind: 'gG' },
+    ],
+    types: [{ type: 'low', voltage: 12, draw: 1 }, { type: 'weak', draw: 1, maxVoltage: 20 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: ['L1', 'L2', 'L3'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 5 })),
+    devices: [
+      { ref: 'D1', rail: 'L1', qty: 40, unitDraw: 1000, diversity: 0.1 }, { ref: 'D2', rail: 'L1', qty: 1, type: 'low' },
+      { ref: 'D3', rail: 'L1', qty: 1, type: 'weak' }, { ref: 'D4', qty: 1, unitDraw: 10, run: 'W-L2' },
+    ],
+  },
   {
     types: [{ type: 'T', minVoltage: 23.9 }], supplies: [{ rail: 'L1', rated: 10 }], conductors: [
       { conductor: 'C', resistance: 10 }, { conductor: 'X', resistance: 0.1, maxCurrent: 20 },
     ],
     runs: [
       { run: 'W1', rail: 'L1', conductor: 'C', length: 50 },
-      { run: 'W2', rail: 'L1', conductor: 'C', length: 50, protection: 20 },
+      { run: 'W2', rail: 'L1', conductor: 'C', length: 50, way: 'F1' },
     ],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 20 }],
     devices: [
       { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
       { ref: 'D2', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W2' },
@@ -66,6 +82,19 @@ const MORE: readonly Content['sheets'][] = [
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50 }], devices: [
       { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
     ],
+  },
+  // A way whose supply has no rating, and one that acts on no short circuit, with its run.
+  {
+    supplies: [{ rail: 'L1' }], ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 2 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 5 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 10, run: 'W1' }],
+  },
+  {
+    supplies: [{ rail: 'L1', rated: 5 }], ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 2 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 5 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 10, run: 'W1' }],
   },
   {
     modules: [{ common: 1 }, { module: 'M', common: 5 }], contacts: [{ contact: 'K', resistive: 5 }],

@@ -26,6 +26,11 @@ export const ROW_ACTIONS: Readonly<Record<SheetName, RowActions>> = {
     deletion: message('Deletion of {n, plural, one {# supply row} other {# supply rows}}'),
     deleted: message('{n, plural, one {# supply row} other {# supply rows}} deleted.'),
   },
+  ways: {
+    added: message('New way'),
+    deletion: message('Deletion of {n, plural, one {# way} other {# ways}}'),
+    deleted: message('{n, plural, one {# way} other {# ways}} deleted.'),
+  },
   branches: {
     added: message('New bus branch'),
     deletion: message('Deletion of {n, plural, one {# branch row} other {# branch rows}}'),

@@ -1,6 +1,6 @@
+import { nextTags } from '../../schedule/index.ts';
 import { runSteps, stopAt, type Steps } from '../packing/index.ts';
 import { leastTogether } from './least-together.ts';
-import { nextTags } from './next-tags.ts';
 import type {
   AddedBin, Filling, LeftOut, Placement, ShareGroup, Sharing, SharingProblem,
 } from './sharing-problem.ts';

@@ -49,6 +49,7 @@ function* sizeGroup(
   const tooLarge = pieces.filter(({ size }) => size > largest);
   const classes = classesOfPieces(fitting);
   const demand = fitting.reduce((sum, { size, count }) => sum + size * count, 0);
+  const connected = known.reduce((sum, device) => sum + device.amps!.connected, 0);
 
   const rows: SizingRow[] = [];
   if (fitting.length > 0) {
@@ -64,7 +65,7 @@ function* sizeGroup(
           demand: amps(demand), target: Math.round(target * 1000) / 10, needed: roundedUp(amps(demand / target)),
           total: amps(total), supplies: set.length,
           claim: !isLeast ? 'fewest' : isSmallest ? 'smallest' : 'least',
-        }),
+        }) + (connected > withRounding(total) ? ` ${words.say('It lives on diversity: everything at once takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })}` : ''),
       });
     }
   }

@@ -1,3 +1,6 @@
+/** Temperature at which a conductor is taken to be when a short circuit comes [°C]: as warm as PVC may get. */
+export const FAULT_TEMPERATURE = 70;
+
 /**
  * Current of a short circuit at the far end of a run, fed by a supply that limits its output.
  *

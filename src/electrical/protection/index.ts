@@ -1,4 +1,3 @@
 export * from './fault-current.ts';
 export * from './longest-clearing.ts';
 export * from './may-not-clear.ts';
-export * from './trip-characteristics.ts';

@@ -6,7 +6,7 @@ import { exceeds } from '../limits/index.ts';
  * `I < t × In`
  *
  * @param faultAmps I, current of the short circuit [A], 0 or more
- * @param trip t, multiple of its rating that makes the protection act at once, 1 or more; see `TRIP_CHARACTERISTICS`
+ * @param trip t, multiple of its rating that makes the protection act at once, 1 or more; see `tripMultiple`
  * @param protectionAmps In, rating of the fuse or breaker [A], above 0
  * @returns whether the current is less than the multiple asks for, rounding apart
  *

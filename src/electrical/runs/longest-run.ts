@@ -1,7 +1,6 @@
 import type { Run } from './run.ts';
 import { keepsLimits, type RunLimits } from './run-limits.ts';
 import { tapOrder } from './tap-order.ts';
-import { workingPoint } from './working-point.ts';
 
 /** Runs that would be this many times longer have no limit in practice. */
 const UNLIMITED = 2 ** 40;
@@ -12,13 +11,15 @@ const MOST_HALVINGS = 100;
 /**
  * The longest that a run may be before it fails, with all distances scaled along.
  *
- * The run fails where the end voltage falls below `minVolts`, the drop exceeds `maxDrop × U0`, no working voltage
- * exists, its current or its protection is more than `carriesAmps`, or the short circuit at the far end is less than
+ * The run fails where a tap has less voltage than it needs, from the lowest voltage where the run starts; where the
+ * drop from the voltage of the supply exceeds `maxDrop × U0`, no working voltage exists, its current is more than its
+ * protection or either more than `carriesAmps`, or the short circuit at the far end is less than
  * `trip × protectionAmps`. None gets better with length, so the limit is found by halving.
  *
- * @param run supply voltage [V], loop resistance [Ω/m] and taps (distance [m], current [A], power [W])
+ * @param run supply voltage [V], loop resistance [Ω/m] and taps (distance [m], current [A], power [W], need [V])
  * @param lengthMetres length of the run as it is [m], above 0
  * @param limits what the run has to keep to; a limit left out is not checked
+ * @param faultOhmPerMetre loop resistance when a short circuit comes [Ω/m], that of the run where it is left out
  * @returns the length [m]; 0 when it fails at any length (a supply that limits its output below what clears the
  *   protection, devices that need more than the supply has, a conductor that does not carry the current), `null` when
  *   nothing limits it
@@ -31,15 +32,15 @@ const MOST_HALVINGS = 100;
  *   { supplyVolts: 24, loopOhmPerMetre: 0.05, taps: [{ distanceMetres: 20, amps: 1 }] }, 20, { maxDrop: 0.05 },
  * ) // 24
  */
-export function longestRun(run: Run, lengthMetres: number, limits: RunLimits): number | null {
-  const order = tapOrder(run.taps);
-  const volts = new Float64Array(run.taps.length);
+export function longestRun(
+  { supplyVolts, loopOhmPerMetre, taps }: Run, lengthMetres: number, limits: RunLimits,
+  faultOhmPerMetre = loopOhmPerMetre,
+): number | null {
+  const tried = { supplyVolts, lengthMetres, order: tapOrder(taps) };
   // Longer by a factor is the same as more resistance on each metre, by that factor.
-  const holds = (factor: number) => {
-    const ohmPerMetre = run.loopOhmPerMetre * factor;
-    const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
-    return keepsLimits(point, run.supplyVolts, ohmPerMetre, lengthMetres, limits);
-  };
+  const holds = (factor: number) => keepsLimits(tried, {
+    loopOhmPerMetre: loopOhmPerMetre * factor, faultOhmPerMetre: faultOhmPerMetre * factor,
+  }, limits);
   let fails = 1;
   while (holds(fails)) {
     if (fails >= UNLIMITED) return null;

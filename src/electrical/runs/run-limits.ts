@@ -1,11 +1,15 @@
+import { mostProtection } from '../cables/index.ts';
 import { exceeds } from '../limits/index.ts';
 import { faultCurrent, mayNotClear } from '../protection/index.ts';
-import type { WorkingPoint } from './working-point.ts';
+import type { TapOrder } from './tap-order.ts';
+import { workingPoint } from './working-point.ts';
 
 /** The protection of a run and the supply that has to make it act. */
 export interface RunProtection {
   /** Rating of the fuse or breaker [A], above 0. */
   readonly protectionAmps: number;
+  /** k2, multiple of the rating at which it acts on overload, above 0; without it 1.45. See `operatingMultiple`. */
+  readonly operatingMultiple?: number;
   /** Multiple of the rating that makes it act at once, 1 or more; without it a short circuit is not checked. */
   readonly trip?: number;
   /** What the supply has for a short circuit [A], 0 or more; without it only the cable limits it. */
@@ -16,27 +20,50 @@ export interface RunProtection {
 
 /** What a run has to keep to. A limit that is left out is not checked. */
 export interface RunLimits {
-  /** Highest voltage that a device on the run needs [V], above 0. */
-  readonly minVolts?: number;
+  /**
+   * Lowest voltage where the run starts [V], above 0: what each tap needs and a short circuit are judged from it. The
+   * voltage of the supply where it is left out.
+   */
+  readonly lowestVolts?: number;
   /** Share of the supply voltage that may be lost, above 0 to 1. */
   readonly maxDrop?: number;
   readonly protection?: RunProtection;
-  /** What the conductors carry together [A], above 0: neither the current nor the protection may be more. */
+  /** What the conductors carry together [A], 0 or more: neither the current may be more, nor the protection than `mostProtection`. */
   readonly carriesAmps?: number;
 }
 
-/** Whether a run keeps to its limits, rounding apart; `null` is a run that collapsed. */
+/** A cable that a run is tried with. */
+export interface TriedCable {
+  /** Resistance of both conductors together [Ω/m], 0 or more: loaded, and when a short circuit comes. */
+  readonly loopOhmPerMetre: number;
+  readonly faultOhmPerMetre: number;
+}
+
+/** A run that cables and lengths are tried on, with its taps in order. */
+export interface TriedRun {
+  readonly supplyVolts: number;
+  readonly lengthMetres: number;
+  readonly order: TapOrder;
+}
+
+/** Whether a run keeps to its limits with a cable, rounding apart; one that collapses does not. */
 export function keepsLimits(
-  point: WorkingPoint | null, supplyVolts: number, loopOhmPerMetre: number, lengthMetres: number, limits: RunLimits,
+  { supplyVolts, lengthMetres, order }: TriedRun, { loopOhmPerMetre, faultOhmPerMetre }: TriedCable, limits: RunLimits,
 ): boolean {
+  const { lowestVolts = supplyVolts, maxDrop, protection, carriesAmps } = limits;
+  const volts = new Float64Array(order.places.length);
+  const point = workingPoint(supplyVolts, loopOhmPerMetre, order, volts);
   if (point === null) return false;
-  const { minVolts, maxDrop, protection, carriesAmps } = limits;
-  if (minVolts !== undefined && exceeds(minVolts, point.endVolts)) return false;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
-  const asked = Math.max(point.currentAmps, protection?.protectionAmps ?? 0);
-  if (carriesAmps !== undefined && exceeds(asked, carriesAmps)) return false;
-  if (protection?.trip === undefined) return true;
-  const { protectionAmps, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
-  const fault = faultCurrent(supplyVolts, loopOhmPerMetre, lengthMetres, innerOhm, availableAmps);
+  if (carriesAmps !== undefined && exceeds(point.currentAmps, carriesAmps)) return false;
+  if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, loopOhmPerMetre, order, volts) === null) return false;
+  if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
+  if (protection === undefined) return true;
+  const { protectionAmps, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
+  if (exceeds(point.currentAmps, protectionAmps)) return false;
+  const most = carriesAmps === undefined ? Infinity : mostProtection(carriesAmps, operatingMultiple) ?? 0;
+  if (exceeds(protectionAmps, most)) return false;
+  if (trip === undefined) return true;
+  const fault = faultCurrent(lowestVolts, faultOhmPerMetre, lengthMetres, innerOhm, availableAmps);
   return !mayNotClear(fault, trip, protectionAmps);
 }

@@ -6,6 +6,8 @@ export interface Tap {
   readonly amps?: number;
   /** Power that does not depend on the voltage [W], 0 or more. */
   readonly watts?: number;
+  /** Voltage that it needs [V], 0 or more; left out where that is not asked. */
+  readonly leastVolts?: number;
 }
 
 /** A two-conductor cable that a supply feeds at one end and devices load along its length. */

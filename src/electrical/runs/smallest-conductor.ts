@@ -1,8 +1,8 @@
 import { loopResistancePerMetre } from '../conductors/index.ts';
+import { FAULT_TEMPERATURE } from '../protection/index.ts';
 import type { Run } from './run.ts';
 import { keepsLimits, type RunLimits } from './run-limits.ts';
 import { tapOrder } from './tap-order.ts';
-import { workingPoint } from './working-point.ts';
 
 /** A conductor that a run could be made of. */
 export interface CandidateConductor {
@@ -10,14 +10,14 @@ export interface CandidateConductor {
   readonly ohmPerKm: number;
   /** Current that its pairs together would carry where the run lies [A], 0 or more; see `carriedCurrent`. */
   readonly carriesAmps: number;
+  /** Temperature that it would have on the run [°C]; see `conductorTemperature`. */
+  readonly temperature: number;
 }
 
 /** A run whose conductor is still to be chosen. */
 export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
   /** Length, one way [m], above 0. */
   readonly lengthMetres: number;
-  /** Temperature of the conductors [°C]. */
-  readonly temperature: number;
   /** Pairs in parallel, 1 or more. */
   readonly pairs: number;
 }
@@ -26,9 +26,9 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * The conductor of highest resistance with which a run does not fail.
  *
  * A candidate fails where the run breaks one of its limits (see `longestRun`), or where its current or its protection
- * is more than the conductor carries.
+ * is more than the conductor carries. A short circuit finds it at 70 °C.
  *
- * @param run supply voltage [V], taps, length [m], temperature [°C] and pairs
+ * @param run supply voltage [V], taps, length [m] and pairs
  * @param limits what the run has to keep to; a limit left out is not checked, and what the conductors carry follows
  *   from the candidates
  * @param candidates the conductors to choose from, in any order
@@ -37,21 +37,22 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
  * Source: Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else follows from `solveRun` and `faultCurrent`.
  *
  * @example smallestConductor(
- *   { supplyVolts: 24, lengthMetres: 40, temperature: 20, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] },
- *   { maxDrop: 0.05 },
- *   [{ ohmPerKm: 7.41, carriesAmps: 23 }, { ohmPerKm: 12.1, carriesAmps: 16.5 }, { ohmPerKm: 18.1, carriesAmps: 13 }],
+ *   { supplyVolts: 24, lengthMetres: 40, pairs: 1, taps: [{ distanceMetres: 40, amps: 1 }] }, { maxDrop: 0.05 },
+ *   [
+ *     { ohmPerKm: 7.41, carriesAmps: 23, temperature: 20 }, { ohmPerKm: 12.1, carriesAmps: 16.5, temperature: 20 },
+ *     { ohmPerKm: 18.1, carriesAmps: 13, temperature: 20 },
+ *   ],
  * ) // 1
  */
 export function smallestConductor(
   run: RunToCable, limits: Omit<RunLimits, 'carriesAmps'>, candidates: readonly CandidateConductor[],
 ): number | null {
-  const order = tapOrder(run.taps);
-  const volts = new Float64Array(run.taps.length);
-  const holds = ({ ohmPerKm, carriesAmps }: CandidateConductor) => {
-    const ohmPerMetre = loopResistancePerMetre(ohmPerKm, run.temperature, run.pairs);
-    if (ohmPerMetre === null) return false;
-    const point = workingPoint(run.supplyVolts, ohmPerMetre, order, volts);
-    return keepsLimits(point, run.supplyVolts, ohmPerMetre, run.lengthMetres, { ...limits, carriesAmps });
+  const tried = { ...run, order: tapOrder(run.taps) };
+  const holds = ({ ohmPerKm, carriesAmps, temperature }: CandidateConductor) => {
+    const loopOhmPerMetre = loopResistancePerMetre(ohmPerKm, temperature, run.pairs);
+    const faultOhmPerMetre = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, run.pairs);
+    return loopOhmPerMetre !== null && faultOhmPerMetre !== null
+      && keepsLimits(tried, { loopOhmPerMetre, faultOhmPerMetre }, { ...limits, carriesAmps });
   };
   const thinnestFirst = [...candidates.entries()].sort(([, one], [, other]) => other.ohmPerKm - one.ohmPerKm);
   return thinnestFirst.find(([, candidate]) => holds(candidate))?.[0] ?? null;

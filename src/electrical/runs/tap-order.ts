@@ -5,6 +5,7 @@ export interface TapOrder {
   readonly distances: Float64Array;
   readonly amps: Float64Array;
   readonly watts: Float64Array;
+  readonly leastVolts: Float64Array;
   /** Where each tap stood in the list that was given. */
   readonly places: readonly number[];
 }
@@ -19,6 +20,7 @@ export function tapOrder(taps: readonly Tap[]): TapOrder {
     distances: column((tap) => tap.distanceMetres),
     amps: column((tap) => tap.amps ?? 0),
     watts: column((tap) => tap.watts ?? 0),
+    leastVolts: column((tap) => tap.leastVolts ?? 0),
     places,
   };
 }

@@ -1,8 +1,12 @@
-import { SCHEMA, titleWithUnit, type SheetName } from '../../schedule/index.ts';
+import { columnOf, SCHEMA, titleWithUnit, type SheetName } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import type { ProblemList } from '../problem.ts';
 import { hasKnownUnit, type Heading } from './headings.ts';
 import type { TableRow } from './parse-table.ts';
+
+/** Headings of runs that stand on the sheet of ways by now: keys, and titles in the languages of files. */
+const MOVED_TO_WAYS =
+  /^\s*(?:protection|schutzeinrichtung|trip|trip multiple|auslösevielfaches|multiple de déclenchement)\s*(?:[([].*)?$/i;
 
 /** Reports headings that stand twice, have a unit that cannot be converted, or name nothing that can be filled in. */
 export function checkHeadings(
@@ -11,6 +15,12 @@ export function checkHeadings(
   const seen = new Map<string, number>();
   headings.forEach((heading, index) => {
     const { column, text, unit } = heading;
+    if (column === undefined && sheet === 'runs' && MOVED_TO_WAYS.test(text)) {
+      list.add('column-moved', `/${line}`, words.say(
+        'Column {number}, “{heading}”: the protection of runs stands on the sheet {sheet} by now, where one may protect several. Head it {way} and write kind and rating into it, such as B 4, then paste it on the page, or give the ways a file of their own.',
+        { number: index + 1, heading: text, sheet: words.text(SCHEMA.ways.title), way: words.text(columnOf('runs', 'way').title) }
+      ), { line, column: index + 1, received: text });
+    }
     if (column === undefined) return;
     const path = `/${line}/${column.key}`;
     const place = { line, column: index + 1, received: text };

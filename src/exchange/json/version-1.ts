@@ -2,6 +2,8 @@ import {
   columnPlace, findColumn, mapLettered, SHEET_NAMES, type LetteredCell, type SheetName,
 } from '../../schedule/index.ts';
 import { moduleNames } from './version-1-modules.ts';
+import { typesWithVoltage } from './version-1-voltages.ts';
+import { OF_WAYS, runAndWay } from './version-1-ways.ts';
 
 /** An object of a file, before anything about it is known. */
 export type RawObject = Readonly<Record<string, unknown>>;
@@ -33,14 +35,15 @@ const columnsOf = Object.fromEntries(Object.entries(COLUMNS)
 
 /** What an empty cell meant that has no default of its own any more, or will have another. */
 const MEANT: Partial<Record<string, Readonly<Record<string, number>>>> = {
-  types: { nodes: 1 }, supplies: { peak: 1.2 }, branches: { limit: 50 }, runs: { temperature: 20, maxDrop: 0.05 },
+  types: { nodes: 1 }, supplies: { seriesDrop: 0, peak: 1.2 }, branches: { limit: 50 },
+  runs: { temperature: 20, maxDrop: 0.05 },
   outputs: { voltage: 230, powerFactor: 1, efficiency: 1 }, enclosures: { topFactor: 1 },
 };
 
 /** The purpose `field` as version 1 called it, in the languages in which it was read. */
 const FIELD = /^\s*(?:peripherals|Peripherie|périphériques)\s*$/i;
 
-/** Key that a column of version 1 has now. */
+/** Key that a column of version 1 has now; protections of runs are moved to ways afterwards. */
 export const keyNow = (key: string): string => (key === 'points' ? 'nodes' : key);
 
 /** Names that rules of version 1 have now. */
@@ -55,7 +58,7 @@ export const keyThen = (sheet: string, key: string): string | undefined =>
     : undefined);
 
 /** A text of blanks is read as an empty cell. */
-const isFilled = (value: unknown) =>
+export const isFilled = (value: unknown) =>
   value !== undefined && value !== null && (typeof value !== 'string' || value.trim() !== '');
 
 /** What version 1 meant by the empty cells of a row, where that has to be said now; nothing for a row that is blank. */
@@ -94,6 +97,7 @@ export function acceptanceNow<Entry extends object>(accepted: Entry): Entry {
   const isTemperature = 'rule' in accepted && /^enclosure-.*-temperature$/.test(String(accepted.rule));
   const now = (key: string, value: string) => {
     if (key === 'rule') return RULES[value] ?? value.replace('-points-', '-nodes-');
+    if (key === 'key' && value === 'protection') return 'way';
     if (key === 'key') return isTemperature && value === 'inside' ? 'top' : keyNow(value);
     return key === 'value' && isMixed ? value.replace('peripherals', 'field') : value;
   };
@@ -106,31 +110,49 @@ function isSheet1(name: string): name is Sheet1 {
   return Object.hasOwn(COLUMNS, name);
 }
 
-/** A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader. */
-function byKey(formula: string, own: Sheet1): string {
+/**
+ * A formula by letters, as `=types!D3`, by key and place. What names no column stays, and is refused by the reader.
+ * @param protectedRuns numbers of the runs that have a protection, in order: the ways that are made of these.
+ */
+function byKey(formula: string, own: Sheet1, protectedRuns: readonly number[]): string {
   return mapLettered(formula, (part, from, to) => {
     const sheet = from.sheet?.toLowerCase() ?? own;
     if (!isSheet1(sheet) || (to?.sheet !== undefined && to.sheet.toLowerCase() !== sheet)) return part;
-    const corners = [from, ...(to === undefined ? [] : [to])].map((corner) => cornerByKey(sheet, corner));
-    return corners.includes(undefined) ? part : `[${sheet}.${corners.join(':')}]`;
+    const cells = to === undefined ? [from] : [from, to];
+    const keys = cells.map(({ letters }) => columnsOf[sheet][columnPlace(letters)]?.replace('=', ''));
+    if (keys.includes(undefined)) return part;
+    const written = (name: string, keyOf: (key: string) => string, rows: readonly number[]) =>
+      `[${name}.${cells.map((cell, at) => corner(cell, keyOf(keys[at]!), rows[at]!)).join(':')}]`;
+    const rows = cells.map(({ row }) => row);
+    if (sheet !== 'runs' || !keys.some((key) => Object.hasOwn(OF_WAYS, key!))) return written(sheet, keyNow, rows);
+    const places = placesOfWays(rows, protectedRuns);
+    const isOfWays = places !== undefined && keys.every((key) => Object.hasOwn(OF_WAYS, key!));
+    return isOfWays ? written('ways', (key) => OF_WAYS[key]!, places) : '#REF!';
   });
 }
 
-function cornerByKey(sheet: Sheet1, { letters, row, fixedColumn, fixedRow }: LetteredCell): string | undefined {
-  const key = columnsOf[sheet][columnPlace(letters)];
-  if (key === undefined) return undefined;
-  return `${fixedColumn ? '$' : ''}${keyNow(key.replace('=', ''))}${fixedRow ? '$' : ''}#${row}`;
+const corner = ({ fixedColumn, fixedRow }: LetteredCell, key: string, row: number) =>
+  `${fixedColumn ? '$' : ''}${key}${fixedRow ? '$' : ''}#${row}`;
+
+/** Numbers of the ways that are made of a run, or of the first and last protected one of several; none, none. */
+function placesOfWays(rows: readonly number[], protectedRuns: readonly number[]): number[] | undefined {
+  const [first, last] = [Math.min(...rows), Math.max(...rows)];
+  const places = protectedRuns.flatMap((run, place) => (run >= first && run <= last ? [place + 1] : []));
+  return places.length === 0 ? undefined : rows.map((row) => (row === first ? places[0]! : places.at(-1)!));
 }
 
 /**
  * Makes a file of version 2 of one of version 1: formulas name cells by key, `points` are `nodes`, the purpose
- * `peripherals` is `field`, a module that outputs name has a row, and what an empty cell meant by itself is written
+ * `peripherals` is `field`, a module that outputs name has a row, a run that has a protection has a way,
+ * and what an empty cell meant by itself is written
  * down. Sheets that version 1 did not know are kept under another name, as its unknown keys are.
  */
 export function fromVersion1(file: RawObject): RawObject {
-  const sheets = withModules(mapObject(file.sheets, (rows, sheet) =>
-    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row)) : rows), (sheet) =>
-    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet)));
+  const runs = isObject(file.sheets) && Array.isArray(file.sheets.runs) ? file.sheets.runs as unknown[] : [];
+  const protectedRuns = runs.flatMap((run, at) => (isObject(run) && isFilled(run.protection) ? [at + 1] : []));
+  const sheets = withModules(withVoltages(withWays(mapObject(file.sheets, (rows, sheet) =>
+    (isSheet1(sheet) ? mapList(rows, (row) => rowNow(sheet, row, protectedRuns)) : rows), (sheet) =>
+    (!isSheet1(sheet) && (SHEET_NAMES as readonly string[]).includes(sheet) ? `${sheet}OfVersion1` : sheet)))));
   const accepted = mapList(file.accepted, (each) => (isObject(each) ? acceptanceNow(each) : each));
   return { ...file, version: 2, ...('sheets' in file ? { sheets } : {}), ...('accepted' in file ? { accepted } : {}) };
 }
@@ -142,9 +164,36 @@ function withModules(sheets: unknown): unknown {
   return names.length === 0 ? sheets : { ...sheets, modules: names.map((module) => ({ module })) };
 }
 
-function rowNow(sheet: Sheet1, row: unknown): unknown {
+/** Sheets with the voltage of each type that the rails of its devices tell. */
+function withVoltages(sheets: unknown): unknown {
+  if (!isObject(sheets)) return sheets;
+  const rows = (name: string) => Array.isArray(sheets[name]) ? sheets[name] as unknown[] : [];
+  const named = { types: rows('types'), devices: rows('devices'), runs: rows('runs'), supplies: rows('supplies') };
+  const types = typesWithVoltage(
+    named, (row) => (isObject(row) ? row : {}), (row, voltage) => ({ ...row as RawObject, voltage }));
+  return types.length === 0 ? sheets : { ...sheets, types };
+}
+
+/** Sheets with a way for each run that has a protection. */
+function withWays(sheets: unknown): unknown {
+  if (!isObject(sheets) || !Array.isArray(sheets.runs)) return sheets;
+  const ways: RawObject[] = [];
+  const taken = new Set<unknown>();
+  const runs = (sheets.runs as unknown[]).map((row) => {
+    if (!isObject(row)) return row;
+    const { run, way } = runAndWay(row, taken, isFilled);
+    if (way !== undefined) {
+      ways.push(way);
+      taken.add(way.way);
+    }
+    return run;
+  });
+  return { ...sheets, ...(ways.length === 0 ? {} : { ways }), runs };
+}
+
+function rowNow(sheet: Sheet1, row: unknown, protectedRuns: readonly number[]): unknown {
   if (!isObject(row)) return row;
-  const formulaNow = (text: string) => byKey(text, sheet);
+  const formulaNow = (text: string) => byKey(text, sheet, protectedRuns);
   const cells = Object.fromEntries(Object.entries(row).map(([key, value]) => cellNow(sheet, key, value, formulaNow)));
   return { ...cells, ...meantBy(sheet, cells) };
 }

@@ -130,6 +130,8 @@ function partialBehind(sheet: SheetName, key: string, args: readonly Argument[])
   const behind = args.filter(({ by }) => by !== undefined);
   return {
     rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true, only: wherePartial(key),
+    // What a rail lacks is told there, and not at each way and run behind it.
+    ...(key === 'available' || key === 'faultCurrent' ? { elsewhere: true as const } : {}),
     find: (row) => {
       const source = behind.map((arg) => row.partialBehind(arg)).find((each) => each !== undefined);
       return source === undefined ? undefined : {
@@ -189,7 +191,10 @@ export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
   ...(sheet === 'devices' ? [] : [withoutTag(sheet)]),
   usedTwice(sheet),
   ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
-    .map(({ key, args }) => partialBehind(sheet, key, args)),
+    // What a supply has left is told at the supply, once for all that hangs on it; of runs only those with a way ask.
+    .filter(({ key }) => sheet !== 'runs' || key !== 'available').map(({ key, args }) => ({
+      ...partialBehind(sheet, key, args), ...(key === 'available' ? { elsewhere: true as const } : {}),
+    })),
   ...SOLUTIONS.filter((solution) => solution.sheet === sheet)
     .map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
   ...inputColumns(sheet).flatMap((column) => [

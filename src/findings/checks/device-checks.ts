@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { message } from '../../words/index.ts';
+import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, withoutNumber } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
@@ -51,11 +51,80 @@ function nameWithin(row: RowReader): string {
   return tag === '' ? row.say('a device row without a tag') : row.say('ref {tag}', { tag });
 }
 
+/** One device that asks for more than what feeds it may give, whatever the diversity; `given` is a column behind `by`. */
+function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: string): Check {
+  return {
+    rule, sheet: 'devices', key: 'unitDraw', severity: 'over', needs: 'qty',
+    find: (row) => {
+      const [draw, most] = [row.number('unitDraw'), row.numberOf(by, given)];
+      if (draw === null || most === null || row.number('qty') === 0 || !exceeds(draw / 1000, most)) return undefined;
+      return {
+        value: draw / 1000, limit: most,
+        message: row.say(said, {
+          draw: amps(draw / 1000, most), most: roundedDown(amps(most, draw / 1000)), on: String(row.value(by)),
+        }),
+      };
+    },
+  };
+}
+
+/** Share by which the nominal voltage of a device may differ from its rail's where its limits are not known. */
+const MOST_DIFFERENCE = 0.1;
+
 /** What device rows are held against. */
 export const deviceChecks: readonly Check[] = [
   currentUnknown('device-quantity-missing', 'qty'),
   currentUnknown('device-draw-missing', 'unitDraw'),
   currentUnknown('device-diversity-missing', 'diversity'),
+  oneTooMuch('device-over-supply', 'rail', 'usable', message(
+    '{name}: one device draws {draw}, and rail {on} may be used for {most}. No diversity helps: put it on a larger supply.'
+  )),
+  oneTooMuch('device-over-run', 'run', 'carries', message(
+    '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
+  )),
+  {
+    rule: 'device-under-voltage', sheet: 'devices', key: 'voltageMargin', severity: 'over', needs: 'run',
+    find: (row) => {
+      const [margin, here] = [row.number('voltageMargin'), row.number('terminalVoltage')];
+      if (margin === null || here === null || !exceeds(here - margin, here)) return undefined;
+      const least = here - margin;
+      return {
+        value: margin, limit: 0,
+        message: row.say('{name} gets {here} at its place on run {run} and needs {least}: {lack} too little. What would put it right stands at the run.', {
+          here: volts(here, least), run: String(row.own('run')), least: roundedUp(volts(least, here)),
+          lack: roundedUp(volts(-margin, 0)),
+        }),
+      };
+    },
+  },
+  {
+    rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    find: (row) => {
+      const [most, highest] = [row.numberOf('type', 'maxVoltage'), row.numberOf('rail', 'highest')];
+      if (most === null || highest === null || !exceeds(highest, most)) return undefined;
+      return {
+        value: highest, limit: most,
+        message: row.say('{name} stands {most} at the most, and rail {rail} may give {highest}: {excess} too much. Put it on a rail of its voltage, or use a type that stands it.', {
+          most: roundedDown(volts(most, highest)), rail: String(row.value('rail')), highest: volts(highest, most),
+          excess: roundedUp(volts(highest - most, 0)),
+        }),
+      };
+    },
+  },
+  {
+    rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    find: (row) => {
+      const [own, rail] = [row.numberOf('type', 'voltage'), row.numberOf('rail', 'voltage')];
+      if (own === null || rail === null || !exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail)) return undefined;
+      if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
+      return {
+        value: own, limit: rail,
+        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or enter the least and the most voltage of its type where it works on both.', {
+          own: volts(own), rail: String(row.value('rail')), given: volts(rail),
+        }),
+      };
+    },
+  },
   {
     rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete', only: namingNone('type'),
     find: (row) => row.own('type') !== null || row.valueOf('rail', 'overload') !== 'retries' ? undefined : unknown(

@@ -11,13 +11,16 @@ import { hiddenCharacterChecks } from './hidden-characters.ts';
 import { measuredChecks } from './measured-checks.ts';
 import { moduleChecks } from './module-checks.ts';
 import { outputChecks } from './output-checks.ts';
+import { runProtectionChecks } from './run-protection.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
+import { wayChecks } from './way-checks.ts';
 
 const ALL: readonly Check[] = [
-  ...supplyChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks, ...runChecks,
-  ...enclosureChecks, ...deviceChecks, ...typeChecks, ...conductorChecks, ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
+  ...supplyChecks, ...wayChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks,
+  ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...typeChecks, ...conductorChecks,
+  ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 
 /** Every check, by the sheet whose rows are held against it. */

@@ -11,7 +11,7 @@ const AMPS: Readonly<Record<MeasuredSheet, {
   readonly limit: (row: RowReader) => number | null;
 }>> = {
   supplies: { worked: 'demand', limit: (row) => row.number('rated') },
-  runs: { worked: 'current', limit: (row) => least(row.number('protection'), row.number('carries'), rated(row)) },
+  runs: { worked: 'current', limit: (row) => least(row.numberOf('way', 'rated'), row.number('carries'), rated(row)) },
 };
 
 const rated = (row: RowReader) => row.numberOf('rail', 'rated');
@@ -180,7 +180,7 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
 }
 
 const usable = (row: RowReader) => row.number('usable');
-const fuse = (row: RowReader) => least(row.number('protection'), row.number('carries'));
+const fuse = (row: RowReader) => least(row.numberOf('way', 'rated'), row.number('carries'));
 
 /** What was measured at commissioning, held against limits and against what was worked out. */
 export const measuredChecks: readonly Check[] = [
@@ -188,7 +188,7 @@ export const measuredChecks: readonly Check[] = [
   overCurrent('over-usable', 'supplies', usable, message(
     '{name} was measured at {measured} and may be used for {limit}: {excess} too much. Move devices to another rail, or fit a larger supply.'
   )),
-  overCurrent('over-protection', 'runs', (row) => row.number('protection'), message(
+  overCurrent('over-protection', 'runs', (row) => row.numberOf('way', 'rated'), message(
     '{name} was measured at {measured} through a protection of {limit}: {excess} too much. Switch devices off until it holds, find the one that draws too much or is missing in the schedule, and share the load over more runs.'
   )),
   overCurrent('over-carries', 'runs', (row) => row.number('carries'), message(

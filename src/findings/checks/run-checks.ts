@@ -1,19 +1,19 @@
-import { exceeds } from '../../electrical/index.ts';
+import { exceeds, mostProtection } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, notChecked, overLimit, unknown } from './limit-checks.ts';
+import { missingInput, overLimit, unknown } from './limit-checks.ts';
 
 const underVoltage: Check = {
-  rule: 'run-under-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
+  rule: 'run-under-voltage', sheet: 'runs', key: 'voltageMargin', severity: 'over', inStatus: true,
   find: (row) => {
-    const [end, least] = [row.number('endVoltage'), row.number('minVoltage')];
-    if (end === null || least === null || !exceeds(least, end)) return undefined;
+    const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
+    if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     return {
-      value: end, limit: least,
-      message: `${row.say('{name} ends at {end} and its devices need {least}: {lack} too little.', {
-        end: volts(end, least), least: roundedUp(volts(least, end)), lack: roundedUp(volts(least - end, 0)),
+      value: margin, limit: 0,
+      message: `${row.say('{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place.', {
+        lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)),
       })} ${remedy(row)}`,
     };
   },
@@ -23,6 +23,12 @@ const underVoltage: Check = {
 function remedy(row: RowReader): string {
   const longest = row.number('maxLength');
   const smallest = row.value('smallestConductor');
+  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
+  if (current !== null && protection !== null && exceeds(current, protection)) {
+    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
+      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
+    });
+  }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {
@@ -47,21 +53,48 @@ const collapses: Check = {
   },
 };
 
+/** What makes the way of a run act at once [A], and the current of a short circuit at its far end, where it is less. */
+function tooLittle(row: RowReader): { fault: number; needed: number; isCable: boolean } | undefined {
+  const [rated, trip] = [row.numberOf('way', 'rated'), row.numberOf('way', 'trip')];
+  const [fault, available] = [row.number('faultCurrent'), row.numberOf('way', 'available')];
+  if (fault === null || available === null || rated === null || trip === null) return undefined;
+  const needed = rated * trip;
+  return exceeds(needed, fault) ? { fault, needed, isCable: !exceeds(needed, available) } : undefined;
+}
+
 const mayNotClear: Check = {
   rule: 'run-may-not-clear', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true,
   find: (row) => {
-    const [fault, trip, protection] = [row.number('faultCurrent'), row.number('trip'), row.number('protection')];
-    if (fault === null || trip === null || protection === null || !exceeds(trip * protection, fault)) return undefined;
+    const found = tooLittle(row);
+    if (found?.isCable !== true) return undefined;
+    const { fault, needed } = found;
     return {
-      value: fault, limit: trip * protection,
-      message: row.say('{name}: a short circuit at its far end draws {fault}, and the protection of {protection} needs {needed} ({trip} × its rating) to act at once. The supply may fold back and feed the fault without ever clearing it. Use a smaller or faster protection, a thicker or shorter cable, or a supply with a higher peak.', {
-        fault: amps(
-          fault, trip * protection
-        ), protection: amps(protection), needed: roundedUp(amps(trip * protection, fault)), trip,
+      value: fault, limit: needed,
+      message: row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.', {
+        fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf('way', 'rated')!),
+        needed: roundedUp(amps(needed, fault)), trip: row.numberOf('way', 'trip')!,
       }),
     };
   },
 };
+
+/** Told once, at the way or at its supply. */
+const wayMayNotAct: Check = {
+  rule: 'run-way-may-not-act', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true, elsewhere: true,
+  find: (row) => {
+    const found = tooLittle(row);
+    return found?.isCable !== false ? undefined : {
+      value: found.fault, limit: found.needed,
+      message: row.say('{name}: its way may never act on a short circuit, as the supply has too little left for it.'),
+    };
+  },
+};
+
+/** The way of a run, where it does not protect the cable: rating, what the cable carries, k2. */
+function beyondCable(row: RowReader): { rated: number; carries: number; k2: number | null } | undefined {
+  const [rated, carries] = [row.numberOf('way', 'rated'), row.number('carries')];
+  return rated === null || carries === null ? undefined : { rated, carries, k2: row.numberOf('way', 'k2') };
+}
 
 const partial: Check = {
   rule: 'run-current-partial', sheet: 'runs', key: 'current', severity: 'incomplete', inStatus: true,
@@ -83,8 +116,8 @@ function unknownBehind(
 ): Check {
   return {
     rule, sheet: 'runs', key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.own(key) === null || row.numberOf(key, of) !== null ? undefined
-      : { value: row.own(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
+    find: (row) => row.value(key) === null || row.numberOf(key, of) !== null ? undefined
+      : { value: row.value(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
   };
 }
 
@@ -99,24 +132,33 @@ export const runChecks: readonly Check[] = [
     ),
   }),
   {
-    rule: 'run-protection-over-carries', sheet: 'runs', key: 'protection', severity: 'over', inStatus: true,
+    rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
     find: (row) => {
-      const [protection, most] = [row.number('protection'), row.number('carries')];
-      if (protection === null || most === null || !exceeds(protection, most)) return undefined;
+      const found = beyondCable(row);
+      if (found === undefined || !exceeds(found.rated, found.carries)) return undefined;
+      const { rated, carries } = found;
       return {
-        value: protection, limit: most,
-        message: row.say('{name} is protected by {protection} and its cable may carry {most} where it lies: the cable would overheat before the protection acts. Use a smaller protection or a thicker conductor.', {
-          protection: amps(protection, most), most: roundedDown(amps(most, protection)),
+        value: rated, limit: carries,
+        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a smaller way or a thicker conductor.', {
+          rated: amps(rated, carries), most: roundedDown(amps(carries, rated)),
         }),
       };
     },
   },
-  overLimit({
-    rule: 'run-over-protection', sheet: 'runs', key: 'current', limit: (row) => row.number('protection'),
-    message: message(
-      '{name} carries {value} through a protection of {limit}: {excess} too much. Share the load over more runs, or use a larger protection if the conductor carries it.'
-    ),
-  }),
+  {
+    rule: 'run-protection-acts-late', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
+    find: (row) => {
+      const { rated, carries, k2 } = beyondCable(row) ?? { rated: 0, carries: 0, k2: null };
+      const most = k2 === null ? null : mostProtection(carries, k2);
+      if (most === null || exceeds(rated, carries) || !exceeds(rated, most)) return undefined;
+      return {
+        value: rated, limit: most,
+        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a thicker conductor.', {
+          rated: amps(rated, most), k2: k2!, carries: roundedDown(amps(carries)), most: roundedDown(amps(most, rated)),
+        }),
+      };
+    },
+  },
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
     find: (row) => {
@@ -130,7 +172,15 @@ export const runChecks: readonly Check[] = [
       };
     },
   },
+  {
+    rule: 'run-available-partial', sheet: 'runs', key: 'available', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => !row.names('way') || !row.isPartial('available') ? undefined : unknown(row, message(
+      '{name}: what its supply has left for a short circuit is not wholly known, as not all that hangs on it is.'
+    )),
+  },
   mayNotClear,
+  wayMayNotAct,
   partial,
   missingInput(
     'run-rail-missing', 'runs', 'rail',
@@ -155,25 +205,35 @@ export const runChecks: readonly Check[] = [
     )
   ),
   {
-    rule: 'run-short-circuit-unknown', sheet: 'runs', key: 'faultCurrent', severity: 'incomplete', inStatus: true,
+    rule: 'run-way-unknown', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
-      const isKnown = row.number('faultCurrent') !== null || row.number('protection') === null;
-      const cableIsKnown = row.number('length') !== null && row.numberOf('conductor', 'resistance') !== null;
-      if (isKnown || !cableIsKnown || row.numberOf('rail', 'rated') !== null) return undefined;
-      if (row.numberOf('rail', 'voltage') === null) return undefined;
-      return unknown(row, message(
-        '{name} has a protection, and the rated current of its supply is not known: whether a short circuit at its far end clears cannot be said. Enter it on the sheet {sheet}.'
-      ), {
-        sheet: row.titleOf('supplies'),
-      });
+      const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf('way', key) !== null)
+        && row.numberOf('rail', 'innerResistance') !== null;
+      return isKnown || !row.names('way') ? undefined : unknown(row, message(
+        '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
+      ));
     },
   },
-  notChecked(
-    'run-protection-not-checked', 'runs', 'protection',
-    message(
-      '{name} has no protection entered: neither overload nor a short circuit at its end is checked. Enter its rating in A.'
-    )
-  ),
+  {
+    rule: 'run-way-on-other-rail', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true,
+    find: (row) => {
+      const [own, other] = [row.own('rail'), row.valueOf('way', 'rail')];
+      if (own === null || other === null || own === other) return undefined;
+      return {
+        value: other, limit: own,
+        message: row.say('{name} is on rail {rail} but its way {way} hangs on rail {other}. Empty the rail of the run, which then is that of its way, or choose a way behind {rail}.', {
+          rail: String(own), way: String(row.own('way')), other: String(other),
+        }),
+      };
+    },
+  },
+  {
+    rule: 'run-lowest-unknown', sheet: 'runs', key: 'endVoltage', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => !row.names('rail') || row.numberOf('rail', 'lowest') !== null ? undefined : unknown(row, message(
+      '{name}: the lowest voltage of its supply is not known, so whether its devices have what they need cannot be said.'
+    )),
+  },
   {
     rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined

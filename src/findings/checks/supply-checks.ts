@@ -1,7 +1,9 @@
+import { exceeds, outputLimit } from '../../electrical/index.ts';
 import { isFormula } from '../../schedule/index.ts';
-import { amps, message } from '../../words/index.ts';
+import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
 import { missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
 import { warmthChecks } from './warmth-checks.ts';
@@ -15,6 +17,28 @@ function missingWithFeed(rule: string, key: string, said: string, when?: (row: R
     rule, sheet: 'supplies', key, severity: 'incomplete', inStatus: true, needs: 'feed',
     find: (row) => row.value(key) !== null || isFormula(row.own(key)) || when?.(row) === false ? undefined
       : unknown(row, said, { feed: String(row.own('feed')) }),
+  };
+}
+
+/** What the units that count give before they limit [A]. */
+function mostGiven(row: RowReader): number | null {
+  const [rated, units, peak] = [row.number('rated'), row.number('units'), row.number('peak')];
+  if (rated === null || units === null || peak === null) return null;
+  return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
+}
+
+/** Finds a supply that everything at once would shut down, whatever the diversity says. */
+function livesOnDiversity(key: 'usable' | 'fuse', what: string): Check {
+  return {
+    rule: `supply-lives-on-diversity-${key}`, sheet: 'supplies', key: 'connected', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, limit, demand] = [row.number('connected'), row.number(key), row.number('demand')];
+      if (value === null || limit === null || demand === null || !exceeds(value, limit)) return undefined;
+      if (exceeds(demand, limit)) return undefined;
+      return {
+        value, limit, message: row.say(what, { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }),
+      };
+    },
   };
 }
 
@@ -38,6 +62,66 @@ export const supplyChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
   }),
+  livesOnDiversity('usable', message(
+    '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
+  )),
+  livesOnDiversity('fuse', message(
+    '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+  )),
+  {
+    rule: 'supply-series-drop-missing', sheet: 'supplies', key: 'seriesDrop', severity: 'incomplete', inStatus: true,
+    find: (row) => row.value('redundant') !== true || row.value('seriesDrop') !== null
+      ? undefined : {
+        ...unknown(row, message(
+          '{name} is redundant: what decouples its units drops some voltage, and {waiting, plural, =0 {that is not known} one {# run waits for it} other {# runs wait for it}}. Enter the drop, about 0.5 V for a diode; 0 if there is none.'
+        ), { waiting: row.waiting(FED_BY_IT) }), waiting: row.waiting(FED_BY_IT),
+      },
+  },
+  {
+    rule: 'supply-fuse-kind-missing', sheet: 'supplies', key: 'fuseKind', severity: 'incomplete',
+    find: (row) => {
+      const [fuse, rated, units] = [row.number('fuse'), row.number('rated'), row.number('units')];
+      const multiple = row.number('maxOutput');
+      if (fuse === null || rated === null || units === null || multiple === null) return undefined;
+      // A supply that gives no more than the fuse for ever protects as well as that.
+      if (row.value('fuseKind') !== null || !exceeds(outputLimit(rated, units, multiple), fuse)) return undefined;
+      const waiting = row.waiting(ON_ITS_FUSE);
+      return waiting === 0 ? undefined : {
+        ...unknown(row, message(
+          '{name}: the kind of its fuse is not known, and {waiting, plural, one {# run without a way waits} other {# runs without a way wait}} for it, as when it acts decides what it protects. Enter it.'
+        ), { waiting }), waiting,
+      };
+    },
+  },
+  {
+    rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [fuse, most] = [row.number('fuse'), mostGiven(row)];
+      if (fuse === null || most === null || !exceeds(fuse, most)) return undefined;
+      return {
+        value: fuse, limit: most,
+        message: row.say(
+          '{name} has a fuse of {fuse}, and the supply gives {most} at most before it limits: the fuse may never act. Use a fuse of no more than that.',
+          { fuse: amps(fuse, most), most: roundedDown(amps(most, fuse)) }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'supply-trips-no-way', sheet: 'supplies', key: 'leastTrip', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [least, usable, peak] = [row.number('leastTrip'), row.number('usable'), row.number('peak')];
+      if (least === null || usable === null || peak === null || !exceeds(least, usable * peak)) return undefined;
+      const [most, waiting] = [usable * peak, row.waiting(BEHIND_IT)];
+      return {
+        value: least, limit: most, waiting,
+        message: row.say(
+          '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark. Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.',
+          { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
+        ),
+      };
+    },
+  },
   missingInput(
     'supply-rating-missing', 'supplies', 'rated',
     message('{name} has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.')

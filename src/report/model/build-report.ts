@@ -14,6 +14,7 @@ import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
 import { notJudgedSection } from './not-judged-section.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
+import { protectionsSection } from './protections-section.ts';
 import type { Report, ReportSection } from './report.ts';
 import { revisionsSection } from './revisions-section.ts';
 import { sheetSection } from './sheet-section.ts';
@@ -57,8 +58,8 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     since && changesSection(compareSchedules(since, schedule), nameOf(since, words), words),
     { ...statusSection(schedule), pictures: summaryPictures(schedule) },
     findingsSection(schedule), acceptedSection(schedule),
-    sheet('supplies'), sheet('branches'), sheet('runs'), runPicturesSection(schedule),
-    sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
+    sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
+    runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
     devicesPerRail(schedule),
     devicesPerBranch(schedule),
     sheet('types'), sheet('conductors'), sheet('contacts'),

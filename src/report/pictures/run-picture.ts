@@ -88,11 +88,12 @@ function markPlace(word: string): number {
 function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
   const { schedule, id, places, number, words } = run;
   const rail = schedule.target('runs', id, 'rail');
-  const supplyVolts = rail < 0 ? null : numberAt(schedule, 'supplies', rail, 'voltage');
+  const ofRail = (key: string) => rail < 0 ? null : numberAt(schedule, 'supplies', rail, key);
+  const [nominalVolts, supplyVolts] = [ofRail('voltage'), ofRail('lowest')];
   const [length, maxDrop] = [number('length'), number('maxDrop')];
-  if (supplyVolts === null || length === null) return { bottom: 150, children: note(run, 320, 100) };
+  if (nominalVolts === null || supplyVolts === null || length === null) return { bottom: 150, children: note(run, 320, 100) };
 
-  const limitVolts = maxDrop === null ? null : supplyVolts * (1 - maxDrop);
+  const limitVolts = maxDrop === null ? null : supplyVolts - nominalVolts * maxDrop;
   const voltages = [supplyVolts, limitVolts, ...places.flatMap(({ volts, leastVolts }) => [volts, leastVolts])];
   const frame = runFrame(length, places, voltages.filter((volts) => volts !== null));
   const { left, right, top, bottom, x, y } = frame;

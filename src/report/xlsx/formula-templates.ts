@@ -30,6 +30,10 @@ const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""
 const exceeds = (value: string, limit: string) =>
   `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
+/** Whether a figure exceeds what is reckoned from others, rounding apart; not where one of them is unknown. */
+const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
+  `IF(OR(${known(value, ...paths)}),FALSE(),{${value}}-${limit}>${ROUNDING}*{${value}})`;
+
 /** A value that another row may lack; an empty cell of it would count as 0. */
 const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
@@ -86,12 +90,18 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + '*IF({fullUpTo}="",1,MAX(0,1-{lessPerKelvin}*MAX(0,{enclosure.top}-{fullUpTo}))))',
     'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
+    'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
+      + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
         `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
-      ], [exceeds('loading', 'target')],
-      `OR(${known('usable', 'target')},[demand]>0,AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      ], [
+        exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
+        beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
+        beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
+      ],
+      `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',

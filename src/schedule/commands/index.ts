@@ -7,3 +7,4 @@ export * from './remove-rows.ts';
 export * from './rename-tag.ts';
 export * from './set-cells.ts';
 export * from './set-revisions.ts';
+export * from './with-ways.ts';

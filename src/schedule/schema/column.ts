@@ -2,7 +2,7 @@ import type { SafeSide } from '../../words/index.ts';
 
 /** The sheets of a schedule, in the order in which they are shown and saved. */
 export const SHEET_NAMES = [
-  'devices', 'types', 'supplies', 'branches', 'runs', 'conductors', 'modules', 'outputs', 'contacts', 'feeds',
+  'devices', 'types', 'supplies', 'ways', 'branches', 'runs', 'conductors', 'modules', 'outputs', 'contacts', 'feeds',
   'enclosures',
 ] as const;
 
@@ -72,6 +72,8 @@ export interface Solved {
   readonly each?: Readonly<Record<string, readonly (number | null)[]>>;
   /** How many of the rows that name it could not be reckoned with. */
   readonly missing: number;
+  /** Figures that hold whatever the rows are that could not be reckoned with, or that are in doubt. */
+  readonly sure?: readonly string[];
   /** Word for an outcome that is no figure, such as `collapses`. */
   readonly outcome?: string;
 }
@@ -86,6 +88,8 @@ export interface Solution {
   readonly by: string;
   /** What is read of the row itself. */
   readonly of: readonly Path[];
+  /** What of the row's own values matters, in their order: it is not solved again for any other change of them. */
+  readonly heed?: (own: readonly CellValue[]) => readonly CellValue[];
   /** What is read of each row that names it. */
   readonly each: readonly Path[];
   /** A sheet that is read as a whole, and what is read of each of its rows. */

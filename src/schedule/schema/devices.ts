@@ -92,9 +92,19 @@ export const devices: Sheet = {
       role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2,
       help: 'Voltage at the devices on their run.', whenPartial: '≤',
       solved: {
-        of: ['rail.voltage', 'distance', 'run.length'],
-        words: '{rail.voltage} − drop on the run up to {distance} (where that is not known, to its end at {run.length})',
+        of: ['rail.lowest', 'distance', 'run.length'],
+        words: '{rail.lowest} − drop on the run up to {distance} (where that is not known, to its end at {run.length})',
         source: 'Ohm’s law along the cable',
+      },
+    },
+    {
+      role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
+      decimals: 2, whenPartial: '≤',
+      help: 'What the devices have above the voltage that their type needs; below 0 they lack that much.',
+      rule: {
+        of: ['terminalVoltage', 'type.minVoltage', 'qty'],
+        by: (volts: number, least: number, qty: number) => qty === 0 ? null : volts - least,
+        words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
     },
   ],

@@ -12,15 +12,16 @@ import { outputs } from './outputs.ts';
 import { runs } from './runs.ts';
 import { supplies } from './supplies.ts';
 import { types } from './types.ts';
+import { ways } from './ways.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
 export * from './column.ts';
-export { NO_WORKING_VOLTAGE } from './run-solution.ts';
+export { NO_WORKING_VOLTAGE } from './run-circuit.ts';
 export { PURPOSES } from './types.ts';
 
 /** The schema: every sheet and every column of a schedule, each said once. */
 export const SCHEMA: Readonly<Record<SheetName, Sheet>> = {
-  devices, types, supplies, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures,
+  devices, types, supplies, ways, branches, runs, conductors, modules, outputs, contacts, feeds, enclosures,
 };
 
 const byKey = Object.fromEntries(Object.values(SCHEMA).map(({ name, columns }) =>

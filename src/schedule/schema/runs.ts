@@ -1,17 +1,47 @@
-import { carriedCurrent, loadingRatio, TRIP_CHARACTERISTICS } from '../../electrical/index.ts';
+import {
+  availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
+} from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { Sheet, Suggestion } from './column.ts';
+import type { Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
-import { runSolution } from './run-solution.ts';
+import { runChoices } from './run-choices.ts';
+import { runCircuit } from './run-circuit.ts';
+import { temperatureByLoad } from './run-temperature.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
-const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, {minVoltage} at the devices, {trip} × {protection} into a short circuit at the end';
+const FAULT_LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {length}';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end';
+type Cable = [
+  maxAmps: number | null, pairs: number | null, ambient: number | null, grouped: number | null,
+  highest: number | null, base: number | null,
+];
+const AS_WARM_AS_IT_MAY = message('as warm as the conductor may get, 70 °C if that is not known, since it is not known what it carries');
+const BY_DEMAND = message('{conductor.maxTemperature} − (Ca² × Cg² − ({demand} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
+const BY_CONNECTED = message('{conductor.maxTemperature} − (Ca² × Cg² − ({connected} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
+const ARITHMETIC = 'arithmetic of the load schedule';
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
-const TRIPS: readonly Suggestion[] = TRIP_CHARACTERISTICS.map(({ name, multiple, withinSeconds, source }) =>
-  ({ value: multiple, label: name, source: `${source}; within ${withinSeconds} s` }));
+/**
+ * What the supply has for a short circuit on a run [A]: what it has for its way, or without one all that is not asked of
+ * it elsewhere. What the run asks for beyond its devices is in the demand of the rail only where it is known.
+ */
+function availableToRun(
+  way: string | null, availableToWay: number | null, usable: number | null, peak: number | null, railDemand: number | null, demand: number | null, extra: number | null,
+): number | null {
+  if (way !== null) return availableToWay;
+  if (usable === null || peak === null || railDemand === null || demand === null) return null;
+  return availableCurrent(usable, peak, railDemand - demand - (extra ?? 0));
+}
+
+/** Current of a short circuit at the far end [A], with the conductors as warm as they may get. */
+function faultAtEnd(
+  lowest: number, ohmPerKm: number, pairs: number, length: number, innerOhm: number, available: number,
+): number | null {
+  const loop = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, pairs);
+  return loop === null ? null : faultCurrent(lowest, loop, length, innerOhm, available);
+}
 
 /** The outgoing field cables. */
 export const runs: Sheet = {
@@ -20,14 +50,20 @@ export const runs: Sheet = {
   rowName: 'run',
   help: 'One row for each outgoing field cable: which rail feeds it, its conductor, its length.',
   tag: 'run',
-  solutions: [runSolution],
+  solutions: [runCircuit, runChoices],
   columns: [
     {
       role: 'input', key: 'run', title: 'Run', kind: 'text', tag: true,
       help: 'Tag of the cable, as device rows give it.',
     },
     {
-      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', help: 'Supply rail that feeds it.',
+      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
+      help: 'Supply rail that feeds it; empty: that of its way.',
+      derived: { of: ['way.rail'], by: (rail: string) => rail, words: '{way.rail}', source: ARITHMETIC },
+    },
+    {
+      role: 'input', key: 'way', title: 'Way', kind: 'reference', to: 'ways', optional: true,
+      help: 'Fuse, breaker or channel that protects it; kind and rating, such as B 4, make one.',
     },
     {
       role: 'input', key: 'branch', title: 'Branch', kind: 'reference', to: 'branches',
@@ -56,31 +92,48 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'temperature', rare: true,
-      title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
-      default: 20, decimals: 0, help: 'Temperature of the conductor.', source: 'IEC 60228 gives resistances at 20 °C',
+      role: 'input', key: 'temperature', rare: true, title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
+      decimals: 0, help: 'Temperature of the conductors, loaded as they are.',
+      derived: {
+        of: [
+          'basis', 'connected', 'demand', 'conductor.maxCurrent', 'pairs', 'ambient', 'grouped',
+          'conductor.maxTemperature', 'conductor.baseTemperature',
+        ],
+        by: (basis: string, connected: number | null, demand: number | null, ...cable: Cable) =>
+          temperatureByLoad(basis === 'demand' ? demand : connected, ...cable),
+        takesUnknown: true,
+        words: (basis, _connected, _demand, maxCurrent) => maxCurrent === null ? AS_WARM_AS_IT_MAY
+          : basis === 'demand' ? BY_DEMAND : BY_CONNECTED,
+        source: 'BS 7671, Appendix 4, 6.1',
+      },
     },
     {
       role: 'input', key: 'basis', rare: true, title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
       default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
     },
     {
-      role: 'input', key: 'protection', title: 'Protection', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
-      decimals: 2, optional: true, help: 'Rating of the fuse or breaker of the run.',
-    },
-    {
-      role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, default: 5, decimals: 1,
-      suggestions: TRIPS,
-      help: 'Multiple of the rating that makes the protection act at once; a characteristic such as B, C, D or gG may be typed.',
-      source: 'upper end of characteristic B, IEC 60898-1',
-    },
-    {
       role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
       default: 0.05, help: 'Share of the voltage that may be lost on the run.',
-      source: '5 % as BS 7671, appendix 12, for uses other than lighting',
+      source: '5 % for ELV lighting, IEC 60364-7-715, 525',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices at once, at the nominal voltage.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'connected' }],
+        words: 'sum of connected over the device rows that name it', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current expected of its devices at the same time, at the nominal voltage.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current at the start of the run.', whenPartial: '≥',
@@ -88,6 +141,19 @@ export const runs: Sheet = {
         of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power',
         source: CIRCUIT,
       },
+    },
+    {
+      role: 'computed', key: 'extra', title: 'Extra', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current that its devices of constant power draw more because the cable drops their voltage, at their demand.',
+      solved: {
+        of: ['demand'], words: 'current at the diversity of its devices, each at its own voltage, − {demand}; never below 0',
+        source: CIRCUIT,
+      },
+    },
+    {
+      role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
+      solved: { of: [], words: 'highest unit draw of its devices', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'carries', title: 'Carries', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
@@ -122,8 +188,11 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2,
-      help: 'Lowest voltage on the run.', whenPartial: '≤',
-      solved: { of: ['rail.voltage', 'drop'], words: '{rail.voltage} − {drop}', source: CIRCUIT },
+      help: 'Lowest voltage on the run, when its supply gives the least.', whenPartial: '≤',
+      solved: {
+        of: ['rail.lowest', 'rail.voltage', 'drop'],
+        words: '{rail.lowest} − what the run drops from there ({drop} from {rail.voltage})', source: CIRCUIT,
+      },
     },
     {
       role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
@@ -134,22 +203,39 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current of a short circuit at the far end.',
+      role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
+      decimals: 2, whenPartial: '≤',
+      help: 'Least that a device on it has, at its own place, above what it needs; below 0 it lacks that much.',
       solved: {
-        of: [
-          'rail.voltage', 'conductor.resistance', 'temperature', 'pairs', 'length', 'rail.rated', 'rail.units',
-          'rail.peak',
-        ],
-        words: `the less of {rail.voltage} ÷ (${LOOP} × {length}) and {rail.rated} × {rail.units} × {rail.peak}`,
-        source: 'Ohm’s law; a supply that limits its output gives no more than its peak: common practice, no source',
+        of: [], words: 'least of the voltage margins of its device rows', source: 'the makers’ data, as entered for the types',
+      },
+    },
+    {
+      role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
+      whenPartial: '≤', help: 'What its supply still has for a short circuit on it.',
+      rule: {
+        of: ['way', 'way.available', 'rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra'], by: availableToRun,
+        takesUnknown: true,
+        words: (way) => way === null ? '{rail.usable} × {rail.peak} − ({rail.demand} − {demand} − {extra})'
+          : '{way.available}',
+        source: 'what other loads draw is lost for the fault, and a redundant unit counts for nothing; common practice, no source',
+      },
+    },
+    {
+      role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', safeSide: 'down',
+      decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end.',
+      rule: {
+        of: ['rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available'],
+        by: faultAtEnd,
+        words: `the less of {rail.lowest} ÷ (${FAULT_LOOP} + {rail.innerResistance}) and {available}`,
+        source: 'Ohm’s law, with conductors of 70 °C; a supply that limits its output gives no more than it has: common practice, no source',
       },
     },
     {
       role: 'computed', key: 'maxLength', title: 'Longest', kind: 'number', unit: 'm', safeSide: 'down', decimals: 1,
       help: 'Longest that the run may be.', whenPartial: '≤',
       solved: {
-        of: ['length', 'maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        of: ['length', 'maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `{length} scaled with all distances until one is just met: ${LIMITS}; none where the conductor does not carry current and protection`,
         source: `${CIRCUIT}; Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1`,
       },
@@ -158,7 +244,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'smallestConductor', title: 'Smallest conductor', kind: 'text',
       help: 'Conductor of highest resistance with which the run does not fail.',
       solved: {
-        of: ['maxDrop', 'rail.voltage', 'minVoltage', 'trip', 'protection'],
+        of: ['maxDrop', 'rail.voltage', 'rail.lowest', 'way.trip', 'way.rated', 'way.k2'],
         words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`,
         source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
       },

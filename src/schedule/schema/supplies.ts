@@ -1,10 +1,11 @@
 import {
-  batteryNeeded, deratingAt, inputCurrent, inrushTotal, limitDiversity, loadingRatio, spareCurrent, startSurge,
-  supplyLoss, usableCurrent, type BreakerCurve,
+  batteryNeeded, deratingAt, highestVoltage, inputCurrent, inrushTotal, limitDiversity, loadingRatio, lowestVoltage,
+  spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { CellValue, Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
+import { supplySolution } from './supply-solution.ts';
 import { PURPOSES } from './types.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -27,6 +28,15 @@ function usable(
   return usableCurrent(
     rated, units, redundant, derating * deratingAt({ fullUpTo, percentPerKelvin: lessPerKelvin * 100 }, top)
   );
+}
+
+/** Lowest voltage [V]; what decouples redundant units is asked for, and is nothing where there is one unit. */
+function lowest(
+  voltage: number | null, tolerance: number | null, seriesDrop: number | null, redundant: boolean,
+): number | null {
+  if (voltage === null || tolerance === null || (seriesDrop === null && redundant)) return null;
+  const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, false);
+  return volts > 0 ? volts : null;
 }
 
 /** Capacity that bridges the standby; of a battery that is not known as of one that is discharged fast. */
@@ -59,6 +69,7 @@ export const supplies: Sheet = {
   rowName: 'supply',
   help: 'One row for each supply rail: its rating, what may be used of it, and what the device rows ask of it.',
   tag: 'rail',
+  solutions: [supplySolution],
   columns: [
     {
       role: 'input', key: 'rail', title: 'Rail', kind: 'text', tag: true,
@@ -71,6 +82,16 @@ export const supplies: Sheet = {
     {
       role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24,
       decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
+    },
+    {
+      role: 'input', key: 'tolerance', title: 'Tolerance', kind: 'ratio', min: 0, max: 0.5, decimals: 1, default: 0,
+      help: 'Share by which its voltage may be more or less than the nominal one.', source: 'a regulated supply; common practice, no source',
+    },
+    {
+      role: 'input', key: 'seriesDrop', title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
+      optional: true,
+      help: 'What a diode or module that decouples redundant units drops; 0 for none.',
+      source: 'a diode drops 0.5 V at 5 A, Design Note 363',
     },
     {
       role: 'input', key: 'rated', title: 'Rated', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
@@ -95,9 +116,24 @@ export const supplies: Sheet = {
       optional: true, help: 'Rating of the fuse or breaker at the output.',
     },
     {
-      role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1.2, decimals: 2,
-      help: 'Multiple of the rating that the supply gives into a short circuit before it limits.',
+      role: 'input', key: 'fuseKind', title: 'Fuse kind', kind: 'choice', choices: WAY_KINDS, optional: true,
+      help: 'Breaker by its curve (B, C, D), fuse (gG, fast, slow), or electronic channel at the output.',
+      source: 'IEC 60898-1, IEC 60269-1, IEC 60127-2',
+    },
+    {
+      role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1, decimals: 2,
+      help: 'Multiple of what may be used that the supply holds long enough to clear a short circuit; 1 unless its data sheet says more.',
+      source: 'on the safe side; common practice, no source',
+    },
+    {
+      role: 'input', key: 'maxOutput', title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
+      help: 'Multiple of the rating that the supply never gives more than for ever.',
       source: 'common practice, no source',
+    },
+    {
+      role: 'input', key: 'innerResistance', title: 'Inner resistance', kind: 'number', unit: 'Ω', min: 0, max: 10,
+      default: 0.3, decimals: 2, help: 'Resistance of supply, protection and wiring before the runs.',
+      source: 'a short circuit behind it meets 24 V ÷ 0.3 Ω = 80 A at most; common practice, no source',
     },
     {
       role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true,
@@ -165,6 +201,25 @@ export const supplies: Sheet = {
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
+      role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
+      help: 'Lowest voltage at its output.',
+      rule: {
+        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant'], by: lowest, takesUnknown: true,
+        words: (_voltage, _tolerance, seriesDrop) => seriesDrop === null ? '{voltage} × (1 − {tolerance})'
+          : '{voltage} × (1 − {tolerance}) − {seriesDrop}',
+        source: 'the form in which data sheets give it; common practice, no source',
+      },
+    },
+    {
+      role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
+      help: 'Highest voltage at its output.',
+      rule: {
+        of: ['voltage', 'tolerance'],
+        by: (voltage: number, tolerance: number) => highestVoltage(voltage, tolerance, false),
+        words: '{voltage} × (1 + {tolerance})', source: 'the form in which data sheets give it; common practice, no source',
+      },
+    },
+    {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       whenPartial: '≤',
       help: 'What may be used: the rating of the units that count, derated.',
@@ -182,8 +237,8 @@ export const supplies: Sheet = {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of all its devices, and of outputs on it, at once.',
       total: {
-        of: [{ from: 'devices', by: 'rail', sum: 'connected' }, OF_OUTPUTS],
-        words: 'sum of connected over the device rows, and of current over the relay outputs, that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'connected' }, { from: 'runs', by: 'rail', sum: 'extra' }, OF_OUTPUTS],
+        words: 'sum of connected over the device rows, of extra over the runs, and of current over the relay outputs, that name it',
         source: ARITHMETIC,
       },
     },
@@ -191,8 +246,8 @@ export const supplies: Sheet = {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current expected of it at the same time.',
       total: {
-        of: [{ from: 'devices', by: 'rail', sum: 'demand' }, OF_OUTPUTS],
-        words: 'sum of demand over the device rows, and of current over the relay outputs, that name it',
+        of: [{ from: 'devices', by: 'rail', sum: 'demand' }, { from: 'runs', by: 'rail', sum: 'extra' }, OF_OUTPUTS],
+        words: 'sum of demand over the device rows, of extra over the runs, and of current over the relay outputs, that name it',
         source: ARITHMETIC,
       },
     },
@@ -223,6 +278,14 @@ export const supplies: Sheet = {
       help: 'Demand over the rating of the fuse.',
       rule: {
         of: ['demand', 'fuse'], by: loadingRatio, words: '{demand} ÷ {fuse}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1',
+      },
+    },
+    {
+      role: 'computed', key: 'leastTrip', title: 'Least trip current', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current that the first of its ways needs to act at once.',
+      solved: {
+        of: [], words: 'least of rating × trip multiple over the ways that name it',
+        source: 'trip multiples as the sheet Ways gives them',
       },
     },
     {

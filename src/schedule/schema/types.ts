@@ -20,6 +20,10 @@ export const types: Sheet = {
       help: 'Which kind of supply it belongs on.',
     },
     {
+      role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24,
+      decimals: 1, help: 'Nominal voltage of the device.', source: '24 V, the usual extra-low voltage of panels; common practice, no source',
+    },
+    {
       role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
       help: 'Current of one device at nominal voltage.',
     },
@@ -47,6 +51,10 @@ export const types: Sheet = {
     {
       role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
       decimals: 1, optional: true, help: 'Lowest voltage at which the device works.',
+    },
+    {
+      role: 'input', key: 'maxVoltage', title: 'Most voltage', kind: 'number', unit: 'V', safeSide: 'down', above: 0,
+      decimals: 1, optional: true, help: 'Highest voltage that the device stands.',
     },
     {
       role: 'input', key: 'note', title: 'Note', kind: 'text',

@@ -1,0 +1,156 @@
+import { discriminates, exceeds, type ProtectionDevice, type WayKind } from '../../electrical/index.ts';
+import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
+import type { Check } from '../check.ts';
+import type { RowReader } from '../row-reader.ts';
+import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+
+/** What makes the way act at once [A]; `null` when that is not known. */
+function needed(row: RowReader): number | null {
+  const [rated, trip] = [row.number('rated'), row.number('trip')];
+  return rated === null || trip === null ? null : rated * trip;
+}
+
+/** Whether the supply trips none of its ways, however little else hangs on it: that is told once, there. */
+function isSupplyTooWeak(row: RowReader): boolean {
+  const [least, usable] = [row.numberOf('rail', 'leastTrip'), row.numberOf('rail', 'usable')];
+  const peak = row.numberOf('rail', 'peak');
+  return least !== null && usable !== null && peak !== null && exceeds(least, usable * peak);
+}
+
+/** Whether the current that the supply has left for a short circuit makes the way act. */
+function mayNotAct(row: RowReader): { available: number; limit: number } | undefined {
+  const [available, limit] = [row.number('available'), needed(row)];
+  return available === null || limit === null || !exceeds(limit, available) ? undefined : { available, limit };
+}
+
+/** The fuse or breaker of the supply with what it is asked: `null` where no rule shows that it stays whole. */
+function besideFuse(
+  row: RowReader,
+): { fuse: ProtectionDevice; way: ProtectionDevice; shown: boolean | null } | undefined {
+  const [fuse, fuseKind] = [row.numberOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind')];
+  const [rated, kind] = [row.number('rated'), row.value('kind')];
+  if (fuse === null || fuseKind === null || rated === null || kind === null) return undefined;
+  const upstream = { kind: fuseKind as WayKind, ratedAmps: fuse };
+  const way = { kind: kind as WayKind, ratedAmps: rated };
+  return { fuse: upstream, way, shown: discriminates(upstream, way, row.number('available')) };
+}
+
+/** What ways are held against. */
+export const wayChecks: readonly Check[] = [
+  overLimit({
+    rule: 'way-over-rated', sheet: 'ways', key: 'demand', limit: (row) => row.number('rated'),
+    message: message(
+      '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
+    ),
+  }),
+  overLimit({
+    rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
+    message: message(
+      '{name} feeds one device of {value} and is rated {limit}: {excess} too much, whatever the diversity. Put that device on a larger way.'
+    ),
+  }),
+  overTarget({
+    rule: 'way-over-target', sheet: 'ways', current: 'demand', rating: 'rated',
+    message: message(
+      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move runs to another way, or fit a larger one if their cables carry it.'
+    ),
+  }),
+  {
+    rule: 'way-lives-on-diversity', sheet: 'ways', key: 'connected', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, limit, demand] = [row.number('connected'), row.number('rated'), row.number('demand')];
+      if (value === null || limit === null || !exceeds(value, limit)) return undefined;
+      if (demand !== null && exceeds(demand, limit)) return undefined;
+      return {
+        value, limit,
+        message: row.say(
+          '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.',
+          { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'way-may-not-act', sheet: 'ways', key: 'available', severity: 'near', inStatus: true,
+    find: (row) => {
+      const found = isSupplyTooWeak(row) ? undefined : mayNotAct(row);
+      if (found === undefined) return undefined;
+      const { available, limit } = found;
+      return {
+        value: available, limit,
+        message: row.say(
+          '{name} needs {limit} to act at once, {trip} × its rating, and beside its other loads the supply has {available} for a short circuit on it: it may never act, and all of the rail goes dark. Use a smaller or faster way, move loads to another rail, or fit a supply that gives more.',
+          { available: roundedDown(amps(available, limit)), limit: roundedUp(amps(limit, available)), trip: row.number('trip')! }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'way-supply-too-weak', sheet: 'ways', key: 'available', severity: 'near', inStatus: true, elsewhere: true,
+    find: (row) => {
+      const found = isSupplyTooWeak(row) ? mayNotAct(row) : undefined;
+      return found && {
+        value: found.available, limit: found.limit,
+        message: row.say('{name}: a short circuit on it does not trip it, as its supply trips none of its ways.'),
+      };
+    },
+  },
+  {
+    rule: 'way-not-discriminating', sheet: 'ways', key: 'rated', severity: 'near', inStatus: true,
+    find: (row) => {
+      const found = besideFuse(row);
+      if (found?.shown !== false) return undefined;
+      const { fuse, way } = found;
+      return {
+        value: way.ratedAmps, limit: fuse.ratedAmps,
+        message: row.say(
+          '{name}, {kind} {rated}, does not discriminate against the fuse of its supply, {fuseKind} {fuse}: a short circuit on it may open both, and all of the rail goes dark. Use a smaller way, or a larger fuse if what it protects carries it.',
+          {
+            kind: row.words.text(way.kind), rated: amps(way.ratedAmps), fuseKind: row.words.text(fuse.kind),
+            fuse: amps(fuse.ratedAmps),
+          }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'way-discrimination-not-shown', sheet: 'ways', key: 'rated', severity: 'note',
+    find: (row) => {
+      const found = besideFuse(row);
+      if (found?.shown !== null) return undefined;
+      return unknown(row, message(
+        '{name}: whether {kind} behind {fuseKind} leaves the fuse of the supply whole is shown by no common rule. See the tables of their makers.'
+      ), { kind: row.words.text(found.way.kind), fuseKind: row.words.text(found.fuse.kind) });
+    },
+  },
+  missingInput(
+    'way-rail-missing', 'ways', 'rail',
+    message('{name} has no rail, so what it is fed from is not known. Choose the rail behind it.')
+  ),
+  missingInput(
+    'way-rating-missing', 'ways', 'rated',
+    message('{name} has no rating, so nothing can be said of its loading. Enter it in A.')
+  ),
+  {
+    rule: 'way-kind-missing', sheet: 'ways', key: 'kind', severity: 'incomplete', inStatus: true,
+    find: (row) => row.value('kind') !== null || (row.number('trip') !== null && row.number('k2') !== null) ? undefined
+      : unknown(row, message(
+        '{name} has no kind, so when it acts is not known. Choose it, or enter both its trip multiple and its operating multiple.'
+      )),
+  },
+  {
+    rule: 'way-available-unknown', sheet: 'ways', key: 'available', severity: 'incomplete', inStatus: true,
+    elsewhere: true,
+    find: (row) => !row.names('rail') || row.number('available') !== null ? undefined
+      : unknown(row, message(
+        '{name}: what its supply has for a short circuit on it is not known. Complete the supply on the sheet {sheet}.'
+      ), { sheet: row.titleOf('supplies') }),
+  },
+  partialTotal(
+    'way-demand-partial', 'ways', 'demand',
+    message(
+      '{name} carries at least {value}: {missing, plural, one {# run on it is not wholly known. Complete it} other {# runs on it are not wholly known. Complete them}} to know the rest.'
+    ),
+    amps
+  ),
+];

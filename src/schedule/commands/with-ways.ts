@@ -1,0 +1,65 @@
+import { WAY_KINDS, type WayKind } from '../../electrical/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { Change } from '../change.ts';
+import type { ScheduleDocument } from '../document.ts';
+import { nextTags } from '../next-tags.ts';
+import type { CellValue } from '../schema/index.ts';
+import type { Cells } from '../snapshot.ts';
+import { insertRows } from './insert-rows.ts';
+
+/** A kind with a rating in amperes behind it. */
+const KIND_AND_RATING = /^(\p{L}+)\s*(\d+(?:[.,]\d+)?)\s*A?$/u;
+
+function kindAndRating(text: string, words: Words): { kind: WayKind; rated: number } | undefined {
+  const [, name = '', rating = ''] = KIND_AND_RATING.exec(text.trim()) ?? [];
+  const isName = (each: string) => each.toLowerCase() === name.toLowerCase();
+  const kind = WAY_KINDS.find((each) => isName(words.text(each)) || isName(each));
+  const rated = Number(rating.replace(',', '.'));
+  return kind === undefined || !(rated > 0) ? undefined : { kind, rated };
+}
+
+/**
+ * Changes in which a way is made wherever a run is to name one by kind and rating, as `B 4` or `gG 10`, and no way has
+ * that tag: on the rail of the run, with the next tag of its ways there, `L1-F1` for the first. Others stay as they
+ * are.
+ *
+ * @param words the language in which a kind may be named beside English.
+ */
+export function withWays(document: ScheduleDocument, changes: readonly Change[], words: Words): Change[] {
+  const made: Cells[] = [];
+  const all = () => [...document.rows('ways').map(({ cells }) => cells), ...made];
+  const tagFor = (text: CellValue | undefined, run: Cells): CellValue | undefined => {
+    const read = typeof text === 'string' ? kindAndRating(text, words) : undefined;
+    const taken = new Set(all().map(({ way }) => String(way)));
+    if (read === undefined || taken.has(String(text))) return text;
+    const rail = run.rail ?? all().find(({ way }) => way === run.way)?.rail ?? null;
+    const last = all().findLast((way) => way.way !== undefined && (way.rail ?? null) === rail)?.way;
+    const first = rail === null ? 'F1' : `${String(rail)}-F1`;
+    const way = last === undefined && !taken.has(first) ? first : nextTags(String(last ?? first), 1, taken)[0]!;
+    made.push({ way, ...(rail === null ? {} : { rail }), ...read });
+    return way;
+  };
+  /** The cells of a run, with those that the same action fills in. */
+  const runNow = (id: number): Cells => {
+    const cells = { ...document.row('runs', id)?.cells };
+    for (const change of changes) {
+      if (change.op === 'set' && change.sheet === 'runs' && change.id === id && change.key !== 'way') {
+        cells[change.key] = change.value;
+      }
+    }
+    return cells;
+  };
+  const done = changes.map((change): Change => {
+    if (change.op === 'set' && change.sheet === 'runs' && change.key === 'way') {
+      return { ...change, value: tagFor(change.value, runNow(change.id)) ?? null };
+    }
+    if (change.op !== 'insert' || change.sheet !== 'runs') return change;
+    const rows = change.rows.map((row) => {
+      const { way: text, ...others } = row.cells;
+      const way = tagFor(text, others);
+      return way === undefined ? row : { ...row, cells: { ...row.cells, way } };
+    });
+    return { ...change, rows };
+  });
+  return [...done, ...insertRows(document, 'ways', document.rows('ways').length, made)];
+}

@@ -1,0 +1,120 @@
+import {
+  carriedCurrent, exceeds, FAULT_TEMPERATURE, longestRun, loopResistancePerMetre, smallestConductor,
+  type CandidateConductor, type RunLimits, type RunProtection, type Tap,
+} from '../../electrical/index.ts';
+import type { CellValue, Path, Solution, Solved } from './column.ts';
+import { DEVICE, essentials, Line, tapOf, type Essentials } from './run-lines.ts';
+import { temperatureByLoad } from './run-temperature.ts';
+
+/** What is read of the run. */
+const RUN = [
+  'rail.voltage', 'rail.lowest', 'rail.innerResistance', 'available', 'conductor.resistance', 'conductor.maxCurrent',
+  'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
+  'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'maxDrop',
+] as const satisfies Path[];
+
+/** What is read of each conductor that it could be made of. */
+const CONDUCTOR = ['conductor', 'resistance', 'maxCurrent', 'maxTemperature', 'baseTemperature'] as const;
+
+type RunLine = Line<(typeof RUN)[number]>;
+type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
+
+/**
+ * Of what is available for a short circuit it only matters whether it makes the protection act: it changes with every
+ * device on the rail. 0 where it does not, else nothing.
+ */
+function heed(own: readonly CellValue[]): CellValue[] {
+  const run: RunLine = new Line(RUN, own);
+  const [available, trip] = [run.number('available'), run.number('way.trip')];
+  const protection = run.number('way.rated');
+  const isTooLittle = available !== null && trip !== null && protection !== null
+    && exceeds(trip * protection, available);
+  return own.map((value, place) => RUN[place] !== 'available' ? value : isTooLittle ? 0 : null);
+}
+
+/** What the run has to keep to, as far as it is known. What the conductors carry is left to the caller. */
+function limitsOf(run: RunLine, lowestVolts: number): RunLimits {
+  const maxDrop = run.number('maxDrop');
+  const protection = protectionOf(run);
+  return {
+    lowestVolts, ...(maxDrop === null ? {} : { maxDrop }), ...(protection === null ? {} : { protection }),
+  };
+}
+
+function protectionOf(run: RunLine): RunProtection | null {
+  const [protectionAmps, trip, k2] = [run.number('way.rated'), run.number('way.trip'), run.number('way.k2')];
+  const [availableAmps, innerOhm] = [run.number('available'), run.number('rail.innerResistance')];
+  if (protectionAmps === null) return null;
+  return {
+    protectionAmps, ...(k2 === null ? {} : { operatingMultiple: k2 }), ...(trip === null ? {} : { trip }),
+    ...(availableAmps === null ? {} : { availableAmps }), ...(innerOhm === null ? {} : { innerOhm }),
+  };
+}
+
+/** Temperature by load of a conductor where the run lies [°C]. */
+function warmth(run: RunLine, maxAmps: number | null, highest: number | null, base: number | null): number | null {
+  return temperatureByLoad(run.number(run.value('basis') === 'demand' ? 'demand' : 'connected'), maxAmps,
+    run.number('pairs'), run.number('ambient'), run.number('grouped'), highest, base);
+}
+
+/**
+ * Name of the conductor of highest resistance with which the run does not fail; `null` when none does. One of which it
+ * is not known what it carries is none.
+ */
+function smallestName(
+  whole: readonly CellValue[][], run: RunLine, known: Essentials, taps: readonly Tap[], limits: RunLimits,
+): string | null {
+  const own = warmth(run, run.number('conductor.maxCurrent'), run.number('conductor.maxTemperature'),
+    run.number('conductor.baseTemperature'));
+  // One that was entered holds for any conductor.
+  const entered = own !== null && Math.abs(known.temperature - own) < 1e-9 ? null : known.temperature;
+  const [ambient, grouped] = [run.number('ambient'), run.number('grouped')];
+  const names: string[] = [];
+  const candidates: CandidateConductor[] = [];
+  for (const cells of whole) {
+    const conductor: ConductorLine = new Line(CONDUCTOR, cells);
+    const [name, ohmPerKm] = [conductor.value('conductor'), conductor.number('resistance')];
+    const [maxAmps, highest] = [conductor.number('maxCurrent'), conductor.number('maxTemperature')];
+    const base = conductor.number('baseTemperature');
+    if (maxAmps === null || highest === null || base === null || ambient === null || grouped === null) continue;
+    const carriesAmps = carriedCurrent(maxAmps, known.pairs, ambient, grouped, highest, base);
+    const temperature = entered ?? warmth(run, maxAmps, highest, base);
+    if (typeof name !== 'string' || ohmPerKm === null || carriesAmps === null || temperature === null) continue;
+    names.push(name);
+    candidates.push({ ohmPerKm, carriesAmps, temperature });
+  }
+  const place = smallestConductor({ ...known, taps }, limits, candidates);
+  return place === null ? null : names[place]!;
+}
+
+function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: readonly CellValue[][]): Solved {
+  const run: RunLine = new Line(RUN, own);
+  const known = essentials(run);
+  const lowestVolts = run.number('rail.lowest');
+  if (known === null || lowestVolts === null) return { figures: {}, missing: 0 };
+  const all = each.map((cells) => tapOf(new Line(DEVICE, cells), known, run.value('basis') === 'demand'));
+  const taps = all.filter((tap) => tap !== null);
+  const limits = limitsOf(run, lowestVolts);
+  const ohmPerKm = run.number('conductor.resistance');
+  const loop = (temperature: number) => ohmPerKm === null ? null
+    : loopResistancePerMetre(ohmPerKm, temperature, known.pairs);
+  const [loopOhmPerMetre, faultOhmPerMetre] = [loop(known.temperature), loop(FAULT_TEMPERATURE)];
+  const carriesAmps = run.number('carries');
+  return {
+    figures: {
+      smallestConductor: smallestName(whole, run, known, taps, limits),
+      maxLength: loopOhmPerMetre === null || faultOhmPerMetre === null ? null : longestRun(
+        { supplyVolts: known.supplyVolts, loopOhmPerMetre, taps }, known.lengthMetres,
+        carriesAmps === null ? limits : { ...limits, carriesAmps }, faultOhmPerMetre,
+      ),
+    },
+    missing: all.length - taps.length,
+  };
+}
+
+/** Longest run and smallest conductor with which a run and its devices keep to their limits. */
+export const runChoices: Solution = {
+  from: 'devices', by: 'run', of: RUN, heed, each: DEVICE, whole: { sheet: 'conductors', of: CONDUCTOR },
+  gives: ['maxLength', 'smallestConductor'], givesEach: [],
+  solve,
+};

@@ -1,0 +1,90 @@
+import type { Tap } from '../../electrical/index.ts';
+import type { CellValue, Path } from './column.ts';
+
+/** What is read of each device row on a run. */
+export const DEVICE = [
+  'qty', 'unitDraw', 'diversity', 'distance', 'rail.voltage', 'type.load', 'type.power', 'type.draw', 'type.minVoltage',
+] as const satisfies Path[];
+
+/** Values by path; a number that is unknown, and every text, is `null` to `number`. */
+export class Line<Key extends string> {
+  readonly #keys: readonly Key[];
+  readonly #cells: readonly CellValue[];
+
+  constructor(keys: readonly Key[], cells: readonly CellValue[]) {
+    this.#keys = keys;
+    this.#cells = cells;
+  }
+
+  value(key: Key): CellValue {
+    return this.#cells[this.#keys.indexOf(key)] ?? null;
+  }
+
+  number(key: Key): number | null {
+    const value = this.value(key);
+    return typeof value === 'number' ? value : null;
+  }
+}
+
+export type DeviceLine = Line<(typeof DEVICE)[number]>;
+
+/** Without these nothing can be said of the cable of a run. */
+export interface Essentials {
+  readonly supplyVolts: number;
+  readonly pairs: number;
+  readonly lengthMetres: number;
+  readonly temperature: number;
+}
+
+/** What is known of the cable; `null` where something is missing that nothing can be said without. */
+export function essentials(
+  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature'>, 'number'>,
+): Essentials | null {
+  const [supplyVolts, pairs] = [run.number('rail.voltage'), run.number('pairs')];
+  const [lengthMetres, temperature] = [run.number('length'), run.number('temperature')];
+  if (supplyVolts === null || pairs === null || lengthMetres === null || temperature === null) return null;
+  return { supplyVolts, pairs, lengthMetres, temperature };
+}
+
+/** A device row at its place, and what it draws at its nominal voltage [A]. */
+export interface DeviceTap extends Tap {
+  readonly nominalAmps: number;
+}
+
+/**
+ * Current or power of a device row and the voltage that it needs, at its distance or else at the far end; `null` where
+ * its current is not known.
+ * @param onDemand with its diversity, not all at once.
+ */
+export function tapOf(
+  device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, onDemand: boolean,
+): DeviceTap | null {
+  const [qty, draw] = [device.number('qty'), device.number('unitDraw')];
+  const diversity = onDemand ? device.number('diversity') : 1;
+  if (qty === null || draw === null || diversity === null) return null;
+  const nominalAmps = qty * diversity * draw / 1000;
+  const place = {
+    distanceMetres: device.number('distance') ?? lengthMetres, nominalAmps, leastVolts: needOf(device) ?? 0,
+  };
+  if (device.value('type.load') !== 'power') return { ...place, amps: nominalAmps };
+  return { ...place, watts: qty * diversity * unitPower(device, draw, supplyVolts) };
+}
+
+/** Voltage that a device row needs [V]; `null` where its type does not say, or it counts no device. */
+export function needOf(device: DeviceLine): number | null {
+  return device.number('qty') === 0 ? null : device.number('type.minVoltage');
+}
+
+/**
+ * The power of the type, unless the row has a draw of its own: then that draw at the nominal voltage. Both are those of
+ * the row's own rail, which by mistake may not be that of the run.
+ */
+function unitPower(device: DeviceLine, draw: number, supplyVolts: number): number {
+  const nominalVolts = device.number('rail.voltage') ?? supplyVolts;
+  const atNominal = draw / 1000 * nominalVolts;
+  const power = device.number('type.power');
+  if (power === null) return atNominal;
+  const typical = device.number('type.draw') ?? power / nominalVolts * 1000;
+  const isOwn = Math.abs(draw - typical) > 1e-9 * Math.max(1, typical);
+  return isOwn ? atNominal : power;
+}

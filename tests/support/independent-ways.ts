@@ -1,0 +1,89 @@
+/**
+ * Protected ways worked out a second time, from the rules of the document alone: nothing of the product is imported.
+ * Devices draw constant currents, so that a run takes what its devices take.
+ */
+
+export type Row = Readonly<Record<string, string | number | boolean | null | undefined>>;
+
+export interface WaySheets {
+  readonly supplies: readonly Row[];
+  readonly ways: readonly Row[];
+  readonly runs: readonly Row[];
+  /** Each with `qty` and `unitDraw` [mA]. */
+  readonly devices: readonly Row[];
+}
+
+export interface WayFigures {
+  readonly trip: number | null;
+  readonly k2: number | null;
+  readonly connected: number;
+  readonly demand: number;
+  readonly largest: number;
+  readonly available: number | null;
+  readonly status: 'over' | 'near' | 'incomplete' | 'ok';
+}
+
+/** At once on direct current: breakers 1.5 × 5, 10, 20 of IEC 60898-1; the others as the document says. */
+const TRIP: Readonly<Record<string, number>> = { B: 7.5, C: 15, D: 30, gG: 7, fast: 4, slow: 10, electronic: 1.8 };
+
+/** On overload: 1.45 of IEC 60898-1; IEC 60269-1 for gG; IEC 60127-2 for the small ones. */
+function overload(kind: string, rated: number | null): number | null {
+  if (kind === 'fast' || kind === 'slow') return rated === null ? null : 2.1;
+  if (kind !== 'gG') return rated === null ? null : 1.45;
+  return rated === null ? null : rated <= 4 ? 2.1 : rated < 16 ? 1.9 : 1.6;
+}
+
+const BREAKERS: Readonly<Record<string, number>> = { B: 4, C: 7, D: 10 };
+const above = (one: number, other: number) => one > other * (1 + 1e-9);
+const num = (row: Row | undefined, key: string, otherwise: number | null = null) =>
+  typeof row?.[key] === 'number' ? row[key] : otherwise;
+
+/** Whether a short circuit on a way leaves the fuse of its supply whole; `null` where nothing shows it. */
+function isSelective(fuse: number, fuseKind: string, rated: number, kind: string, available: number | null) {
+  if (kind === 'electronic') return !above(rated, fuse);
+  if (kind in BREAKERS !== fuseKind in BREAKERS) return null;
+  if (!(kind in BREAKERS) && kind !== fuseKind) return null;
+  if (above(rated * (kind === 'gG' ? 1.5625 : 2), fuse)) return false;
+  if (!(fuseKind in BREAKERS)) return true;
+  return available === null ? null : above(BREAKERS[fuseKind]! * fuse, available);
+}
+
+/** The figures of every way, in order. */
+export function independentWays({ supplies, ways, runs, devices }: WaySheets): WayFigures[] {
+  const amps = (row: Row) => num(row, 'qty')! * num(row, 'unitDraw')! / 1000;
+  const railOf = (run: Row) => run.rail ?? ways.find(({ way }) => way === run.way)?.rail ?? null;
+  const runOf = (device: Row) => runs.find(({ run }) => run === device.run);
+  const railOfDevice = (device: Row) => {
+    const run = runOf(device);
+    return device.rail ?? (run === undefined ? null : railOf(run));
+  };
+  const sum = (rows: readonly Row[], share: (row: Row) => number) =>
+    rows.reduce((total, row) => total + amps(row) * share(row), 0);
+  const diversity = (row: Row) => num(row, 'diversity', 1)!;
+
+  const trips = ways.map((way) => num(way, 'trip') ?? (typeof way.kind === 'string' ? TRIP[way.kind]! : null));
+  return ways.map((way, at): WayFigures => {
+    const on = devices.filter((device) => runOf(device)?.way === way.way);
+    const supply = supplies.find(({ rail }) => typeof rail === 'string' && rail === way.rail);
+    const [rated, trip] = [num(way, 'rated'), trips[at] ?? null];
+    const k2 = num(way, 'k2') ?? (typeof way.kind === 'string' ? overload(way.kind, rated) : null);
+    const [connected, demand] = [sum(on, () => 1), sum(on, diversity)];
+    const largest = Math.max(0, ...on.filter(({ qty }) => qty !== 0).map((row) => num(row, 'unitDraw')! / 1000));
+    const each = num(supply, 'rated');
+    const counting = num(supply, 'units', 1)! - (supply?.redundant === true ? 1 : 0);
+    const most = each === null ? null : each * counting * num(supply, 'peak', 1)!;
+    const all = sum(devices.filter((device) => railOfDevice(device) === way.rail), diversity);
+    const available = supply === undefined || most === null ? null : Math.max(0, most - Math.max(0, all - demand));
+    const [fuse, fuseKind] = [num(supply, 'fuse'), supply?.fuseKind];
+    const selective = rated === null || typeof way.kind !== 'string' || fuse === null || typeof fuseKind !== 'string'
+      ? true : isSelective(fuse, fuseKind, rated, way.kind, available);
+    const over = rated !== null && (above(demand, rated) || above(largest, rated));
+    const near = rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
+      || selective === false || (available !== null && trip !== null && above(trip * rated, available)));
+    const isKnown = rated !== null && available !== null && trip !== null && k2 !== null;
+    return {
+      trip, k2, connected, demand, largest, available,
+      status: over ? 'over' : near ? 'near' : isKnown ? 'ok' : 'incomplete',
+    };
+  });
+}
