@@ -11,6 +11,24 @@ interface UnusedModules {
   readonly replace: (code: string) => string | undefined;
 }
 
+/** What `src/engine` calls of the formula engine, and what these methods and its building call of its inner parts. */
+const ENGINE_METHODS: Readonly<Record<string, readonly string[]>> = {
+  HyperFormula: [
+    'buildFromSheets', 'registerFunctionPlugin', 'calculateFormula', 'clearSheet', 'destroy', 'getCellValue',
+    'getSheetId', 'resumeEvaluation', 'setCellContents', 'suspendEvaluation', 'validateFormula',
+  ],
+  CrudOperations: [
+    'setCellContents', 'clearSheet', 'ensureScopeIdIsValid', 'getAndClearContentChanges',
+    'ensureItIsPossibleToAddNamedExpression',
+  ],
+  Operations: [
+    'getSheetClipboardCells', 'getClipboardCell', 'clearSheet', 'setCellContent', 'getAndClearContentChanges',
+    'addNamedExpression',
+  ],
+};
+
+const visitors = ['createBaseSemanticVisitorConstructor', 'createBaseVisitorConstructorWithDefaults'];
+
 const unused: readonly UnusedModules[] = [
   {
     what: 'the grid’s styles as a text, which it would put into the page’s head, where they cannot reach a shadow root',
@@ -64,6 +82,69 @@ const unused: readonly UnusedModules[] = [
     },
   },
   {
+    what: 'the formula engine’s undo, since the document has its own (`undoLimit: 0`)',
+    path: /\/hyperformula\/es\/UndoRedo\.mjs$/,
+    count: 1,
+    replace: (code) => {
+      const entries = [...code.matchAll(/^export class (\w+UndoEntry) /gm)]
+        .map(([, name]) => `export class ${name} {}`);
+      return code.includes('export class UndoRedo {') && entries.length > 0 ? `${entries.join('\n')}
+        export class UndoRedo {
+          saveOperation() {}
+          storeDataForVersion() {}
+          cleanupOrphanedOldData() {}
+          beginBatchMode() {}
+          commitBatchMode() {}
+          clearUndoStack() {}
+          clearRedoStack() {}
+          isUndoStackEmpty() { return true; }
+          isRedoStackEmpty() { return true; }
+        }` : undefined;
+    },
+  },
+  {
+    what: 'the formula engine’s index of columns, which it makes only where it is told to (`useColumnIndex`)',
+    path: /\/hyperformula\/es\/Lookup\/ColumnIndex\.mjs$/,
+    count: 1,
+    replace: (code) => code.includes('export class ColumnIndex {') ? 'export class ColumnIndex {}' : undefined,
+  },
+  {
+    what: 'what the formula engine does that nothing here asks it for',
+    path: /\/hyperformula\/es\/(?:HyperFormula|CrudOperations|Operations)\.mjs$/,
+    count: 3,
+    replace: (code) => {
+      const [, name] = /^export class (HyperFormula|CrudOperations|Operations) /m.exec(code) ?? [];
+      return name && onlyCalled(code, ENGINE_METHODS[name]!);
+    },
+  },
+  {
+    what: 'the CSV reader’s files, streams and workers: it is given texts',
+    path: /\/papaparse\/papaparse\.js$/,
+    count: 1,
+    replace: (code) => {
+      const names = 'getWorkerBlob|newWorker|(?:main|worker)ThreadReceivedMessage|completeWorker|'
+        + '(?:Network|File|ReadableStream|DuplexStream)Streamer';
+      const definitions = new RegExp(`^\\t(function (?:${names})\\([^)]*\\))\\s*\\{[^]*?^\\t\\}$`, 'gm');
+      return [...code.matchAll(definitions)].length === 9 ? code.replace(definitions, '\t$1 {}') : undefined;
+    },
+  },
+  {
+    what: 'the formula engine’s descriptions of functions, which only its catalogue of functions gives',
+    path: /\/hyperformula\/es\/interpreter\/functionMetadata\/buildFunctionDescriptions\.mjs$/,
+    count: 1,
+    replace: (code) => {
+      const names = [...code.matchAll(/^export function (build\w+|clampRepeatLastArgs|isParameterOptional)\(/gm)];
+      return names.length === 6 ? names.map(([, name]) => `export function ${name}() {}`).join('\n') : undefined;
+    },
+  },
+  {
+    what: 'the visitors of syntax trees, which the formula engine’s reader builds none of',
+    path: /\/chevrotain\/lib_esm\/src\/parse\/cst\/cst_visitor\.js$/,
+    count: 1,
+    replace: (code) => visitors.every((name) => code.includes(`export function ${name}(`))
+      ? visitors.map((name) => `export function ${name}() {}`).join('\n') : undefined,
+  },
+  {
     what: 'the checks that the formula engine’s reader makes of its own grammar, which is the same on every page',
     path: /\/chevrotain\/lib_esm\/src\/parse\/grammar\/checks\.js$/,
     count: 1,
@@ -90,6 +171,19 @@ const unused: readonly UnusedModules[] = [
   },
 ];
 
+/** The code without the methods that none of those named calls; undefined where one of these is not there. */
+function onlyCalled(code: string, named: readonly string[]): string | undefined {
+  const methods = [...code.matchAll(/^ {2}(?:static )?(\w+)\([^\n]*\) \{\n[^]*?^ {2}\}$/gm)];
+  if (named.some((name) => !methods.some((method) => method[1] === name))) return undefined;
+  const kept = new Set(['constructor', ...named]);
+  // A set goes on to what is added to it while it is gone through.
+  for (const name of kept) {
+    const text = methods.filter((method) => method[1] === name).map(([all]) => all).join('\n');
+    for (const [, called] of text.matchAll(/\b(?:this|HyperFormula|engine|instance)\.(\w+)/g)) kept.add(called!);
+  }
+  return methods.filter(([, name]) => !kept.has(name!)).reduce((rest, [all]) => rest.replace(all, ''), code);
+}
+
 /** The code with definitions of exported names replaced; undefined where there are not so many of them. */
 function stubbed(code: string, definitions: RegExp, count: number, value = ' = {};'): string | undefined {
   if ([...code.matchAll(definitions)].length !== count) return undefined;
@@ -98,7 +192,7 @@ function stubbed(code: string, definitions: RegExp, count: number, value = ' = {
 }
 
 /**
- * Replaces modules of the libraries that the element never uses by next to nothing in the build: about 55 KB gzipped.
+ * Replaces modules of the libraries that the element never uses by next to nothing in the build: about 65 KB gzipped.
  * Fails the build where a new version of a library keeps them elsewhere, so that nothing grows unseen.
  *
  * @returns a plugin of Vite, for builds only
@@ -108,6 +202,8 @@ export function leaveOutUnused(): Plugin {
   return {
     name: 'leave-out-unused',
     apply: 'build',
+    // Written out, so that parts of it can be left out.
+    config: () => ({ resolve: { alias: { papaparse: 'papaparse/papaparse.js' } } }),
     buildStart() {
       found.clear();
     },

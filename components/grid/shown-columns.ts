@@ -21,9 +21,11 @@ export function shownColumns(
   if (hidden.size > 0) for (const found of schedule.findings) {
     if (found.sheet === sheet && isOpen(found)) hidden.delete(found.key);
   }
-  for (const key of hidden) {
-    if (touched?.concerns(sheet, key) === false) continue;
-    if (schedule.rows(sheet).some(({ cells }) => (cells[key] ?? null) !== null)) hidden.delete(key);
+  for (const { key, role } of rare) {
+    if (!hidden.has(key) || touched?.concerns(sheet, key) === false) continue;
+    const stands = schedule.rows(sheet).some(({ id, cells }) =>
+      (role === 'input' ? cells[key] ?? null : schedule.value(sheet, id, key)) !== null);
+    if (stands) hidden.delete(key);
   }
   const shown = columns.filter((column) => !hidden.has(column.key) && (column.role === 'input'
     || column.rule !== undefined || column.total !== undefined || column.solved !== undefined));

@@ -26,12 +26,13 @@ export const contacts: Sheet = {
       help: 'Rating for coils of contactors and valves.', source: 'category AC-15, IEC 60947-5-1',
     },
     {
-      role: 'input', key: 'dc', title: 'DC', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      role: 'input', key: 'dc', rare: true,
+      title: 'DC', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
       optional: true, help: 'Rating for direct current, at «Highest DC voltage».',
       source: 'categories DC-1, IEC 60947-4-1, and DC-12, IEC 60947-5-1',
     },
     {
-      role: 'input', key: 'dcCoil', title: 'DC coil', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
+      role: 'input', key: 'dcCoil', rare: true, title: 'DC coil', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
       decimals: 2, optional: true, help: 'Rating for coils on direct current, at «Highest DC voltage».',
       source: 'category DC-13, IEC 60947-5-1',
     },
@@ -41,7 +42,8 @@ export const contacts: Sheet = {
       source: 'rated voltage of relays for 230 V; common practice, no source',
     },
     {
-      role: 'input', key: 'maxDcVoltage', title: 'Highest DC voltage', kind: 'number', unit: 'V', safeSide: 'down',
+      role: 'input', key: 'maxDcVoltage', rare: true,
+      title: 'Highest DC voltage', kind: 'number', unit: 'V', safeSide: 'down',
       above: 0, max: 1500, decimals: 0, optional: true, help: 'Highest direct voltage at which its DC ratings hold.',
     },
     {

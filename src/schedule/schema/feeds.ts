@@ -38,16 +38,18 @@ export const feeds: Sheet = {
       help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads',
     },
     {
-      role: 'input', key: 'pulseFactor', title: 'Pulse factor', kind: 'number', min: 1, max: 20, default: 1,
+      role: 'input', key: 'pulseFactor', rare: true, title: 'Pulse factor', kind: 'number', min: 1, max: 20, default: 1,
       decimals: 2, help: 'How much more the breaker stands of a pulse as short as this inrush, by its maker’s curve.',
       source: '1 where the curve is not known',
     },
     {
-      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      role: 'input', key: 'enclosure', rare: true,
+      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
       help: 'Where its breaker is mounted.',
     },
     {
-      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
+      role: 'input', key: 'width', rare: true,
+      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
       help: 'Width of its breaker on the mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
@@ -84,7 +86,8 @@ export const feeds: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'supplySurge', title: 'Surge of supplies', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'supplySurge', rare: true,
+      title: 'Surge of supplies', kind: 'number', unit: 'A', decimals: 1,
       whenPartial: '≥', help: 'By how much the start of all its supplies at power return goes beyond their current.',
       total: {
         of: [{ from: 'supplies', by: 'feed', sum: 'surge' }], words: 'sum of surge over the supplies that name it',
@@ -92,7 +95,8 @@ export const feeds: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'outputSurge', title: 'Surge of an output', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'outputSurge', rare: true,
+      title: 'Surge of an output', kind: 'number', unit: 'A', decimals: 1,
       whenPartial: '≥', help: 'By how much the start of one of its outputs goes beyond its current, at the most.',
       total: {
         of: [{ from: 'outputs', by: 'feed', sum: 'surge' }], greatest: true,

@@ -16,7 +16,8 @@ export const modules: Sheet = {
       help: 'Tag of the module, as outputs give it.',
     },
     {
-      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      role: 'input', key: 'enclosure', rare: true,
+      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
       help: 'Where the module is mounted.',
     },
     {
@@ -28,7 +29,8 @@ export const modules: Sheet = {
       help: 'How many outputs it has.',
     },
     {
-      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
+      role: 'input', key: 'width', rare: true,
+      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
       help: 'Width on the mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

@@ -85,7 +85,8 @@ export const outputs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'ratedCurrent', title: 'Rated current', kind: 'number', unit: 'A', above: 0, decimals: 2,
+      role: 'input', key: 'ratedCurrent', rare: true,
+      title: 'Rated current', kind: 'number', unit: 'A', above: 0, decimals: 2,
       optional: true, help: 'Current on the plate of one load; it comes before its power.',
     },
     {
@@ -93,7 +94,8 @@ export const outputs: Sheet = {
       help: 'Peak current of one load at switching on; asked for of lamps and motors.',
     },
     {
-      role: 'input', key: 'maxOnB16', title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      role: 'input', key: 'maxOnB16', rare: true,
+      title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
       help: 'How many of these loads their maker allows on a breaker B 16; it comes before the inrush on the feed.',
     },
     {
@@ -101,7 +103,7 @@ export const outputs: Sheet = {
       help: 'Protected mains way behind the contact.',
     },
     {
-      role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies', optional: true,
+      role: 'input', key: 'rail', rare: true, title: 'Rail', kind: 'reference', to: 'supplies', optional: true,
       help: 'Rail behind the contact, where the load is one of direct current: it counts there.',
     },
     {
@@ -156,7 +158,7 @@ export const outputs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'surge', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'surge', rare: true, title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
       help: 'By how much its start goes beyond its steady current on the feed.',
       rule: {
         of: ['kind', 'qty', 'current', 'inrush', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor'],

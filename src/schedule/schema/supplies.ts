@@ -84,11 +84,13 @@ export const supplies: Sheet = {
       decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
     },
     {
-      role: 'input', key: 'tolerance', title: 'Tolerance', kind: 'ratio', min: 0, max: 0.5, decimals: 1, default: 0,
+      role: 'input', key: 'tolerance', rare: true,
+      title: 'Tolerance', kind: 'ratio', min: 0, max: 0.5, decimals: 1, default: 0,
       help: 'Share by which its voltage may be more or less than the nominal one.', source: 'a regulated supply; common practice, no source',
     },
     {
-      role: 'input', key: 'seriesDrop', title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
+      role: 'input', key: 'seriesDrop', rare: true,
+      title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
       optional: true,
       help: 'What a diode or module that decouples redundant units drops; 0 for none.',
       source: 'a diode drops 0.5 V at 5 A, Design Note 363',
@@ -126,12 +128,14 @@ export const supplies: Sheet = {
       source: 'on the safe side; common practice, no source',
     },
     {
-      role: 'input', key: 'maxOutput', title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
+      role: 'input', key: 'maxOutput', rare: true,
+      title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
       help: 'Multiple of the rating that the supply never gives more than for ever.',
       source: 'common practice, no source',
     },
     {
-      role: 'input', key: 'innerResistance', title: 'Inner resistance', kind: 'number', unit: 'Ω', min: 0, max: 10,
+      role: 'input', key: 'innerResistance', rare: true,
+      title: 'Inner resistance', kind: 'number', unit: 'Ω', min: 0, max: 10,
       default: 0.3, decimals: 2, help: 'Resistance of supply, protection and wiring before the runs.',
       source: 'a short circuit behind it meets 24 V ÷ 0.3 Ω = 80 A at most; common practice, no source',
     },
@@ -297,7 +301,8 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'batteryNeeded', title: 'Battery needed', kind: 'number', unit: 'Ah', safeSide: 'up',
+      role: 'computed', key: 'batteryNeeded', rare: true,
+      title: 'Battery needed', kind: 'number', unit: 'Ah', safeSide: 'up',
       decimals: 1, whenPartial: '≥', help: 'Capacity that bridges the standby at this demand.',
       rule: {
         of: ['demand', 'standbyHours', 'battery'], takesUnknown: true, onlyWith: { demand: 'standbyHours' },
@@ -308,7 +313,7 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'inputCurrent', title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
+      role: 'computed', key: 'inputCurrent', rare: true, title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'Current that it takes from its feed at this demand.',
       rule: {
         of: ['voltage', 'demand', 'efficiency', 'feed.voltage', 'inputPowerFactor'], by: inputCurrent,
@@ -317,7 +322,7 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'surge', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'surge', rare: true, title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
       help: 'By how much the start of its units at power return goes beyond their input current.',
       rule: {
         of: [

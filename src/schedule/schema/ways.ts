@@ -37,7 +37,7 @@ export const ways: Sheet = {
       },
     },
     {
-      role: 'input', key: 'k2', title: 'Operating multiple', kind: 'number', min: 1, max: 5, decimals: 2,
+      role: 'input', key: 'k2', rare: true, title: 'Operating multiple', kind: 'number', min: 1, max: 5, decimals: 2,
       help: 'Multiple of the rating at which it acts on overload within its conventional time; empty: that of its kind.',
       derived: {
         of: ['kind', 'rated'], by: (kind: WayKind, rated: number) => operatingMultiple(kind, rated),
@@ -50,14 +50,16 @@ export const ways: Sheet = {
       help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads',
     },
     {
-      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      role: 'input', key: 'enclosure', rare: true,
+      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
       help: 'Where it is mounted; empty: where its supply is.',
       derived: {
         of: ['rail.enclosure'], by: (enclosure: string) => enclosure, words: '{rail.enclosure}', source: ARITHMETIC,
       },
     },
     {
-      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 1, optional: true,
+      role: 'input', key: 'width', rare: true,
+      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 1, optional: true,
       help: 'Width that it takes of a mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
