@@ -73,10 +73,29 @@ function sectionMarkup({ name, title, sentences, tables, pictures = [] }: Report
   return html`<section id="${name}" class="${isBeside ? 'beside' : 'stacked'}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
-${tables.map((table) => tableMarkup(table, title, words))}
+${tables.flatMap((table) => across(table, words)).map((table) => tableMarkup(table, title, words))}
 ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}</div>`}
 </section>
 `;
+}
+
+/** More columns than these do not fit across a page of A4. */
+const MOST_ACROSS = 16;
+
+/** A table as it fits across a page: a wide one in several of about one width, each with number and tag of the rows. */
+function across(table: ReportTable, words: Words): ReportTable[] {
+  const { title, columns, rows } = table;
+  if (columns.length <= MOST_ACROSS) return [table];
+  const count = Math.ceil((columns.length - 2) / (MOST_ACROSS - 2));
+  const width = Math.ceil((columns.length - 2) / count);
+  return Array.from({ length: count }, (_each, index) => {
+    const from = 2 + index * width;
+    const part = <Item>(of: readonly Item[]) => [...of.slice(0, 2), ...of.slice(from, from + width)];
+    return {
+      ...table, columns: part(columns), rows: rows.map((row) => ({ ...row, cells: part(row.cells) })),
+      ...(index > 0 && title !== undefined && { title: words.say('{title}, continued', { title }) }),
+    };
+  });
 }
 
 function tableMarkup({ title, sentence, columns, rows }: ReportTable, section: string, words: Words): Markup {

@@ -10,7 +10,7 @@ export const GRID_KEY = 'non-commercial-and-evaluation';
 /**
  * A small schedule of invention. By hand: L1 may be used for 1 A and is asked for 2 × 0.35 × 0.8 + 6 × 0.1 = 1.16 A,
  * 116 %: over. L2 is asked for 3 × 0.35 × 0.8 = 0.84 A of 1 A, 84 %: above its target of 80 %. B1 carries 8 of 10
- * nodes, B2 3 of 10. K1 switches 4 × 60 W ÷ 230 V = 1.04 A of 2 A.
+ * nodes, B2 3 of 10. K1 switches 4 × 60 W ÷ (230 V × 0.9) = 1.16 A of 2 A.
  */
 export const sample = (): Content => ({
   details: { project: 'Boat house', panel: 'KP-1' },

@@ -32,7 +32,7 @@ describe('copied rows', () => {
     expect([schedule.isOwn('devices', rows[4]!.id, 'unitDraw'), schedule.isOwn('devices', rows[4]!.id, 'diversity')])
       .toEqual([false, false]);
     // Row 2 came to row 6: what has no dollar sign moves by four rows, another sheet stays.
-    expect(schedule.formulaText('devices', rows[5]!.id, 'distance')).toBe('=D6*2+D5+$D$1+D$1*0.5+types!D2/1000');
+    expect(schedule.formulaText('devices', rows[5]!.id, 'distance')).toBe('=D6*2+D5+$D$1+D$1*0.5+types!E2/1000');
     // By hand: 4 × 2 + 2 + 2 + 2 × 0.5 + 100 ÷ 1000, in both rows.
     expect(schedule.value('devices', rows[5]!.id, 'distance')).toBeCloseTo(13.1, 9);
     // A type that changes reaches the copy too.
@@ -60,7 +60,7 @@ describe('copied rows', () => {
     await paste();
     const rows = to.schedule.document.rows('devices');
     expect(rows[4]!.cells).toEqual({ ref: 'D1', area: 'Hall', type: 'Lamp', qty: 2, rail: 'L1', branch: 'B1' });
-    // types!D2 was the draw of Sensor and would be that of Lamp.
+    // types!E2 was the draw of Sensor and would be that of Lamp.
     expect(rows[5]!.cells.distance).toBeCloseTo(13.1, 9);
     expect(rows[5]!.cells.unitDraw).toBeUndefined();
   });
@@ -86,7 +86,7 @@ describe('copied rows', () => {
     await paste();
     const [, second, third] = schedule.document.rows('devices');
     expect(second!.cells.distance).toBeUndefined();
-    expect(schedule.formulaText('devices', third!.id, 'distance')).toBe('=D3*2+D2+$D$1+D$1*0.5+types!D2/1000');
+    expect(schedule.formulaText('devices', third!.id, 'distance')).toBe('=D3*2+D2+$D$1+D$1*0.5+types!E2/1000');
     expect(third!.cells.unitDraw).toBeUndefined();
   });
 

@@ -81,7 +81,7 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     expect(details.filter(isCut).map((each) => each.textContent)).toEqual([]);
     expect(isCut(part(element, 'elv-details-strip .block')!)).toBe(false);
     // As wide as it takes to have every column drawn.
-    element.style.inlineSize = '6000px';
+    element.style.inlineSize = '8000px';
     for (const sheet of SHEET_NAMES) {
       await openSheet(element, sheet);
       const { columns } = SCHEMA[sheet];

@@ -8,10 +8,10 @@ afterEach(() => {
 });
 
 /**
- * Runs and enclosures of invention. By hand: 10 Ω/km is 0.02 Ω for each metre there and back, 1 Ω on 50 m. R1 carries
+ * Runs and enclosures of invention. By hand: 10 Ω/km at 20 °C is 0.02 Ω for each metre there and back, 1 Ω on 50 m. R1 carries
  * 1 A: 1 V of 24 V, 4.2 %, where the devices need 21 V. R2 carries 4 A: 4 V, 16.7 %, so that 20 V are left. R3 has no
  * length. E1 by IEC TR 60890, free on all sides: 1.8 × 1 × (1 + 0.5) + 1.4 × 1 × 0.5 = 3.4 m², 187 W ÷ (5.5 × 3.4) = 10
- * K above 30 °C.
+ * K above 30 °C, at the top 1.3 times as much.
  */
 const wired = (): Content => {
   const { details, sheets } = sample();
@@ -20,8 +20,9 @@ const wired = (): Content => {
     types: [{ type: 'Ampere', draw: 1000, nodes: 1, minVoltage: 21 }],
     conductors: [{ conductor: 'Ten', resistance: 10, maxCurrent: 10 }],
     runs: [
-      { run: 'R1', rail: 'L1', conductor: 'Ten', length: 50 }, { run: 'R2', rail: 'L1', conductor: 'Ten', length: 50 },
-      { run: 'R3', rail: 'L1', conductor: 'Ten' },
+      { run: 'R1', rail: 'L1', conductor: 'Ten', length: 50, temperature: 20 },
+      { run: 'R2', rail: 'L1', conductor: 'Ten', length: 50, temperature: 20 },
+      { run: 'R3', rail: 'L1', conductor: 'Ten', temperature: 20 },
     ],
     devices: [
       { ref: 'D1', type: 'Ampere', qty: 1, rail: 'L1', run: 'R1' },
@@ -60,9 +61,9 @@ test('runs are listed the worst first, with the voltage at their end against wha
   expect(over!.querySelector('.beyond')).not.toBeNull();
 });
 
-test('enclosures are listed with the temperature inside against the most allowed', async () => {
+test('enclosures are listed with the temperature at their top against the most allowed', async () => {
   const element = await mountElement({ content: wired() });
-  expect(lines(element, 'Enclosures')).toEqual([['E1', 'within limits', '40.0 °C inside of 50.0 °C, 10.0 K left']]);
+  expect(lines(element, 'Enclosures')).toEqual([['E1', 'within limits', '43.0 °C at the top of 50.0 °C, 7.0 K left']]);
 });
 
 test('what makes the status is named where the bar does not show it', async () => {
@@ -70,8 +71,9 @@ test('what makes the status is named where the bar does not show it', async () =
   const element = await mountElement({ content: { ...content, sheets: { ...content.sheets,
     outputs: [{ output: 'K1', contact: 'C2', kind: 'lamp', qty: 4, power: 10, inrush: 50 }],
     contacts: [{ contact: 'C2', lamp: 2, inrush: 100 }] } } });
-  // 4 × 50 A when switched on, where the contact may make 100 A; 40 W ÷ 230 V of 2 A.
-  expect(lines(element, 'Outputs')[0]![2]).toBe('0.17 A of 2.00 A, 9 %, 1.82 A left; see inrush in all');
+  // 4 × 50 A when switched on, where the contact may make 100 A; lamps of 10 W have a power factor
+  // of 0.5, so that 40 W ÷ (230 V × 0.5) = 0.348 A of 2 A.
+  expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see inrush in all');
 });
 
 test('a long section lists its worst rows, and all when asked', async () => {

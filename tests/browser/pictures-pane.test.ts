@@ -9,7 +9,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** By hand: 10 Ω/km is 1 Ω for 50 m there and back; 1 A loses 1 V of 24 V, 4 A lose 4 V. The devices need 21 V. */
+/** By hand: 10 Ω/km at 20 °C is 1 Ω for 50 m there and back; 1 A loses 1 V of 24 V, 4 A lose 4 V. The devices need 21 V. */
 const wired = (): Content => {
   const { details, sheets } = sample();
   return { details, sheets: {
@@ -19,7 +19,7 @@ const wired = (): Content => {
       { conductor: 'Ten', resistance: 10, maxCurrent: 10 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 },
     ],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }],
-    runs: [{ run: 'R1', rail: 'L1', conductor: 'Ten', length: 50 }],
+    runs: [{ run: 'R1', rail: 'L1', conductor: 'Ten', length: 50, temperature: 20 }],
     branches: [{ branch: 'B1', limit: 10, reserve: 0.2, terminated: true }],
     devices: [
       { ref: 'D1', type: 'Ampere', qty: 1, rail: 'L1', run: 'R1', branch: 'B1' },
@@ -151,7 +151,7 @@ test('room for more of the type of the selected row is said for where it stands'
   await expect.poll(() => more(element))
     .toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
   await element.select('outputs', 'K1', 'current');
-  // 4 × 60 W ÷ 230 V = 1.04 A of 2 A: 0.26 A each, 3 more; the target of 1.6 A takes 2.
+  // 60 W ÷ (230 V × 0.9) = 0.29 A each, 1.16 A of 2 A: (2 − 1.16) ÷ 0.29 = 2.9; the target of 1.6 A takes 1.5.
   await expect.poll(() => more(element)[0])
-    .toMatch(/^Room for 3 more of this load before the rating, 2 before the target\./);
+    .toMatch(/^Room for 2 more of this load before the rating, 1 before the target\./);
 });

@@ -15,7 +15,7 @@ const content = (): Content => ({
   sheets: {
     types: [{ type: 'lamp', draw: 500, nodes: 1, minVoltage: 20.4 }],
     supplies: [{ rail: 'A', rated: 10 }], conductors: [{ conductor: 'C', resistance: 12.1 }],
-    runs: [{ run: 'W/1', rail: 'A', conductor: 'C', length: 60 }],
+    runs: [{ run: 'W/1', rail: 'A', conductor: 'C', length: 60, temperature: 20 }],
     branches: [{ branch: 'B', limit: 50 }],
     devices: Array.from({ length: 12 }, (_, index) =>
       (
