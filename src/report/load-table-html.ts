@@ -79,14 +79,16 @@ ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) =
 `;
 }
 
-/** More columns than these do not fit across a page of A4. */
+/** More columns, or headings of more signs at least, do not fit across a page of A4. */
 const MOST_ACROSS = 16;
+const MOST_SIGNS = 125;
 
 /** A table as it fits across a page: a wide one in several of about one width, each with number and tag of the rows. */
 function across(table: ReportTable, words: Words): ReportTable[] {
   const { title, columns, rows } = table;
-  if (columns.length <= MOST_ACROSS) return [table];
-  const count = Math.ceil((columns.length - 2) / (MOST_ACROSS - 2));
+  const signs = leastWidth(columns.map((column) => column.title), words.language);
+  if (columns.length <= MOST_ACROSS && signs <= MOST_SIGNS) return [table];
+  const count = Math.ceil(Math.max(columns.length / MOST_ACROSS, signs / MOST_SIGNS));
   const width = Math.ceil((columns.length - 2) / count);
   return Array.from({ length: count }, (_each, index) => {
     const from = 2 + index * width;

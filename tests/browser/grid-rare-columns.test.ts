@@ -77,7 +77,7 @@ test('one that an open finding names is in sight; one of a note or of an accepte
   const schedule = new LoadSchedule(rails());
   const at = (finding: Partial<Finding>) => {
     const found = { sheet: 'supplies', key: 'derating', severity: 'incomplete', ...finding };
-    const asked = { findings: [found], rows: () => schedule.rows('supplies') } as unknown as LoadSchedule;
+    const asked = { findings: [found], rows: () => schedule.rows('supplies'), value: () => null } as unknown as LoadSchedule;
     return shownColumns(asked, 'supplies', false).some(({ key }) => key === 'derating');
   };
   const accepted = { rule: 'any', reason: 'any', name: 'any', date: '2026-01-01', value: null };
