@@ -91,12 +91,13 @@ export const styles = css`
   }
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
-    /* The words of other languages are longer, and the tabs come first. */
-    .tabs:not(:lang(en)) .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; font-size: 0.93em; }
+    /* The tabs come first. */
+    .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: 0.93em; }
+    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
   }
   @container (inline-size < 80em) {
-    .commands .word, .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    .commands .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
   }
   @container (inline-size < 900px) {
     .layout, .layout.alone {

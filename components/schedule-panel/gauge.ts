@@ -64,7 +64,8 @@ function withReason(
   const limit = status === 'over' ? 1 : status === 'near' ? target ?? 1 : null;
   if (limit === null || (loading !== null && loading > limit)) return sentence;
   const worst = schedule.findingsOf(sheet, id).find(({ severity }) => severity === status);
-  if (worst === undefined) return sentence;
-  const { title } = columnOf(sheet, worst.rule === 'supply-over-fuse' ? 'fuse' : worst.key);
-  return words.say('{sentence}; see {column}', { sentence, column: words.within(title) });
+  // What is found at another row, as at the supply of a way, has no finding here.
+  const column = worst === undefined ? schedule.explain(sheet, id, 'status')?.parts[0]?.label
+    : words.within(columnOf(sheet, worst.rule === 'supply-over-fuse' ? 'fuse' : worst.key).title);
+  return column === undefined ? sentence : words.say('{sentence}; see {column}', { sentence, column });
 }

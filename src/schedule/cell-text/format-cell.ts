@@ -6,6 +6,8 @@ const THIN_SPACE = '\u2009';
 const NARROW_NO_BREAK_SPACE = '\u202f';
 /** A figure with more decimals than this was divided, not typed: it is shown rounded. */
 const MOST_TYPED_DECIMALS = 6;
+/** Where the figure may follow from others, these beyond the decimals of its column. */
+const MORE_DECIMALS = 2;
 
 /**
  * Writes the value of a cell as text that `parseCell` reads back in the same language.
@@ -47,7 +49,8 @@ function movePoint(text: string, places: number): string {
 function shown(column: Column, plain: string): string {
   const decimals = decimalsOf(column);
   const typed = plain.split('.')[1]?.length ?? 0;
-  const asTyped = column.role === 'input' && typed <= MOST_TYPED_DECIMALS;
+  const most = column.role === 'input' && column.derived !== undefined ? decimals + MORE_DECIMALS : MOST_TYPED_DECIMALS;
+  const asTyped = column.role === 'input' && typed <= most;
   const rounded = fixed(Number(plain), asTyped ? Math.max(decimals, typed) : decimals, column.safeSide);
   const [whole, fraction] = rounded.split('.');
   const grouped = /\d{5}/.test(whole!) ? whole!.replace(/\B(?=(\d{3})+$)/g, THIN_SPACE) : whole!;
