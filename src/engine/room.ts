@@ -75,11 +75,11 @@ interface Question {
 }
 
 /**
- * How many more of the same an output, a module, a supply, a run or a branch takes, and of its type the place of a device
- * row: `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
+ * How many more of the same an output, a module, a supply, a way, a run or a branch takes, and of its type the place of a
+ * device row: `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
  *
- * @param id row of `outputs`, `modules`, `supplies`, `runs`, `branches` or `devices`
- * @param typeId for supplies, runs and branches the device type of which there may be more; an output takes more of its
+ * @param id row of `outputs`, `modules`, `supplies`, `ways`, `runs`, `branches` or `devices`
+ * @param typeId for supplies, ways, runs and branches the device type of which there may be more; an output takes more of its
  *   own load, a module more outputs, a device row more of its type
  * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
  *   and where what one takes or what may be taken is not known
@@ -92,6 +92,7 @@ export function roomIn(
     : sheet === 'devices' ? ofDevice(document, book, id)
     : typeId === undefined ? undefined
       : sheet === 'supplies' ? ofSupply(document, book, id, typeId)
+        : sheet === 'ways' ? ofWay(document, book, id, typeId)
         : sheet === 'runs' ? ofRun(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
   return question && answer(question, words);
@@ -153,15 +154,23 @@ function supplyLimits(book: Workbook, id: number, { demand }: TypeDraw): readonl
   return [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }];
 }
 
-/** What a run carries and what protects it; how far the voltage falls follows from where along it a device stands. */
-function runLimits(book: Workbook, id: number, { connected, demand }: TypeDraw): readonly [Limit, Limit] {
+function wayLimit(book: Workbook, id: number, { demand }: TypeDraw): Limit {
+  const own = (key: string) => book.number('ways', id, key);
+  return { before: message('before the rating of its way'), most: own('rated'), taken: own('demand'), each: demand };
+}
+
+function wayTarget(book: Workbook, id: number, draw: TypeDraw): Limit {
+  const limit = wayLimit(book, id, draw);
+  return { ...limit, before: message('before the target of its way'), most: limit.most * book.number('ways', id, 'target') };
+}
+
+/** What the cable of a run carries; how far the voltage falls follows from where along it a device stands. */
+function cableLimit(book: Workbook, id: number, { connected, demand }: TypeDraw): Limit {
   const own = (key: string) => book.number('runs', id, key);
-  const each = book.value('runs', id, 'basis') === 'demand' ? demand : connected;
-  const carries = {
-    before: message('before what its cable carries'), most: own('carries'), taken: own('current'), each,
+  return {
+    before: message('before what its cable carries'), most: own('carries'), taken: own('current'),
+    each: book.value('runs', id, 'basis') === 'demand' ? demand : connected,
   };
-  const protection = message('before the rating of the protection of its run');
-  return [carries, { ...carries, before: protection, most: own('protection') }];
 }
 
 function branchLimit(book: Workbook, id: number, typeId: number, before: string): Limit {
@@ -184,10 +193,21 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
 }
 
 function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const limits = runLimits(book, id, drawOf(book, book.target('runs', id, 'rail'), typeId));
+  const draw = drawOf(book, book.target('runs', id, 'rail'), typeId);
+  const [cable, way] = [cableLimit(book, id, draw), book.target('runs', id, 'way')];
+  const target = wayTarget(book, way, draw);
   return {
-    type: typeName(document, typeId), limits, target: limits[0], isPartial: book.isPartial('runs', id, 'current'),
+    type: typeName(document, typeId), limits: [cable, wayLimit(book, way, draw)], target: isKnown(target) ? target : cable,
+    isPartial: book.isPartial('runs', id, 'current') || (way >= 0 && book.isPartial('ways', way, 'demand')),
     remark: VOLTAGE_REMARK,
+  };
+}
+
+function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
+  const draw = drawOf(book, book.target('ways', id, 'rail'), typeId);
+  return {
+    type: typeName(document, typeId), limits: [{ ...wayLimit(book, id, draw), before: message('before the rating') }],
+    target: { ...wayTarget(book, id, draw), before: BEFORE_TARGET }, isPartial: book.isPartial('ways', id, 'demand'),
   };
 }
 
@@ -213,14 +233,17 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   if (question === undefined || !isKnown(question.limits[0]!)) {
     return branch < 0 ? undefined : ofBranch(document, book, branch, type);
   }
-  const onBranch = branch < 0 ? [] : [branchLimit(book, branch, type, message('before the limit of its branch'))];
-  const targets = [question.target, ...(branch < 0 ? [] : [ofBranch(document, book, branch, type).target])];
+  const onRun = run < 0 ? [] : [ofRun(document, book, run, type)];
+  const onBranch = branch < 0 ? [] : [{
+    ...ofBranch(document, book, branch, type),
+    limits: [branchLimit(book, branch, type, message('before the limit of its branch'))],
+  }];
+  const places = [question, ...onRun, ...onBranch];
   return {
     ...question,
-    limits: [...question.limits, ...(run < 0 ? [] : runLimits(book, run, drawOf(book, supply, type))), ...onBranch],
-    target: tightest(targets.filter((target) => target === question.target || isKnown(target))),
-    isPartial: question.isPartial || (run >= 0 && book.isPartial('runs', run, 'current'))
-      || (branch >= 0 && book.isPartial('branches', branch, 'nodes')),
+    limits: places.flatMap(({ limits }) => limits),
+    target: tightest(places.map(({ target }) => target).filter((target) => target === question.target || isKnown(target))),
+    isPartial: places.some(({ isPartial }) => isPartial),
     ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),
   };
 }

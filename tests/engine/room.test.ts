@@ -137,17 +137,21 @@ describe('room for devices of a type, by hand', () => {
   });
 
   test.each([
-    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, 6 A of protection for 40. 63 nodes of 120
-    // leave 57, room for 19.
+    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, a way of 6 A for 40, 28 to its target of 4.8 A.
+    // 63 nodes of 120 leave 57, room for 19.
     ['the branch', 120, 6, 'Room for 19 more of the type switch before the limit of its branch.'],
-    ['the protection', 1000, 6, 'Room for 40 more of the type switch before the rating of the protection of its run.'],
+    [
+      'the way', 1000, 6,
+      'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.',
+    ],
     // 10 A in free air at 30 °C, alone: carries 10 A, of which 2 A are taken.
     ['the cable', 1000, 16, 'Room for 80 more of the type switch before what its cable carries.'],
-  ])('the place of a device row counts every limit: %s', (_which, limit, protection, says) => {
+  ])('the place of a device row counts every limit: %s', (_which, limit, rated, says) => {
     const place = scheduleOf({
       types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20, target: 1 }],
       branches: [{ branch: 'P', limit }], conductors: [{ conductor: 'c', size: '1', resistance: 18, maxCurrent: 10 }],
-      runs: [{ run: 'W', rail: 'A', conductor: 'c', length: 1, protection, ambient: 30 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1, ambient: 30 }],
       devices: [{ type: 'switch', qty: 20, rail: 'A', run: 'W', branch: 'P' }, { type: 'switch', qty: 1, branch: 'P' }],
     });
     const room = (sheet: SheetName, at = 0) =>
@@ -156,7 +160,30 @@ describe('room for devices of a type, by hand', () => {
     expect(room('devices')).toBe(`${says} ${remark}`);
     // Of the row without a rail, nothing but the branch counts.
     expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
-    expect(room('runs')).toContain(`Room for ${protection === 6 ? 40 : 80} more of the type switch before `);
+    expect(room('runs')).toContain(rated === 6
+      ? 'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.'
+      : 'Room for 80 more of the type switch before what its cable carries.');
+    expect(room('ways')).toBe(rated === 6
+      ? 'Room for 40 more of the type switch before the rating, 28 before the target.'
+      // 16 A leave 14, 12.8 A to the target 10.8.
+      : 'Room for 140 more of the type switch before the rating, 108 before the target.');
+  });
+
+  test('a way takes more by their diversity, is known without the run, and in part where a run on it is', () => {
+    const place = scheduleOf({
+      types: [{ type: 'switch', draw: 100, diversity: 0.5 }, { type: 'unknown' }], supplies: [{ rail: 'A', rated: 20 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated: 6 }, { way: 'G', rail: 'A', kind: 'B' }],
+      runs: [{ run: 'W', way: 'F' }, { run: 'X', way: 'F' }, { run: 'Y', way: 'G' }],
+      devices: [{ type: 'switch', qty: 20, run: 'W' }, { type: 'unknown', qty: 1, run: 'X' }],
+    });
+    const [switches, unknown] = [0, 1].map((at) => idAt(place, 'types', at));
+    // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A.
+    expect(place.room('ways', idAt(place, 'ways'), switches)).toEqual({
+      count: 100, withinTarget: 76,
+      sentence: 'Room for at most 100 more of the type switch before the rating, at most 76 before the target.',
+    });
+    expect(place.room('ways', idAt(place, 'ways'), unknown)).toBeUndefined();
+    expect(place.room('ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
   });
 
   test('the place of a device row counts the reserve of its branch as well as the target of its rail', () => {
