@@ -31,8 +31,9 @@ describe('--explain', () => {
   test('gives rule, numbers, result and source of a figure, by the tag or the number of its row', async () => {
     const [byTag, byNumber] = await explained('supplies:C2:loading', 'supplies:6:loading');
     expect(byNumber).toEqual(byTag);
-    // 2.093 A by hand in the test of the demo. Its room controllers and their switch draw constant power, which is more where
-    // the cable drops their voltage: 1.036 A for 8 × 3 W ÷ 24 V = 1 A, and 0.257 A for 2 × 3 W ÷ 24 V = 0.25 A. 2.136 A.
+    // 2.093 A by hand in the test of the demo. Room controllers and a switch draw constant power, which is more where
+    // the cable drops their voltage: 1.036 A for 8 × 3 W ÷ 24 V = 1 A, 0.257 A for 2 × 3 W ÷ 24 V = 0.25 A. In all
+    // 2.136 A.
     expect(byTag).toMatchObject(
       { sheet: 'supplies', row: 6, key: 'loading', title: 'Loading', words: 'demand ÷ usable' }
     );

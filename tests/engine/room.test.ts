@@ -108,7 +108,8 @@ describe('room for devices of a type, by hand', () => {
     },
     {
       sheet: 'supplies' as const, at: 1, type: 0,
-      says: 'Room for 7 more of the type driver before the rating of its fuse.',
+      // At once 4 A and 0.5 A each: 6 to the fuse of 7 A.
+      says: 'Room for 7 more of the type driver before the rating of its fuse, 6 before all of it at once is too much.',
     },
     {
       sheet: 'supplies' as const, at: 2, type: 0,
@@ -177,13 +178,31 @@ describe('room for devices of a type, by hand', () => {
       devices: [{ type: 'switch', qty: 20, run: 'W' }, { type: 'unknown', qty: 1, run: 'X' }],
     });
     const [switches, unknown] = [0, 1].map((at) => idAt(place, 'types', at));
-    // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A.
+    // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A. At once 2 A, 0.1 A more each: 40.
     expect(place.room('ways', idAt(place, 'ways'), switches)).toEqual({
-      count: 100, withinTarget: 76,
-      sentence: 'Room for at most 100 more of the type switch before the rating, at most 76 before the target.',
+      count: 100, withinTarget: 40,
+      sentence: 'Room for at most 100 more of the type switch before the rating, '
+        + 'at most 40 before all of it at once is too much.',
     });
     expect(place.room('ways', idAt(place, 'ways'), unknown)).toBeUndefined();
     expect(place.room('ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
+  });
+
+  test('there is none for one that alone is too much, whatever its diversity', () => {
+    // 8 A × 0.1 = 0.8 A: of 10 A there is room, of a way of 6 A there is none, nor on a cable that carries 5 A.
+    const place = scheduleOf({
+      types: [{ type: 'door', draw: 8000, diversity: 0.1 }], supplies: [{ rail: 'A', rated: 10 }, { rail: 'B', rated: 6 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated: 6 }, { way: 'G', rail: 'A', kind: 'B', rated: 10 }],
+      conductors: [{ conductor: 'c', size: '1', resistance: 18, maxCurrent: 5 }],
+      runs: [{ run: 'W', way: 'G', conductor: 'c', length: 1, ambient: 30, basis: 'demand' }],
+    });
+    const counts = (sheet: SheetName, at: number) => {
+      const room = place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'));
+      return [room?.count, room?.withinTarget];
+    };
+    // 0.8 A each: 12 to 10 A, but one at once is all that 10 A give.
+    expect([counts('supplies', 0), counts('ways', 1)]).toEqual([[12, 1], [12, 1]]);
+    expect([counts('supplies', 1), counts('ways', 0), counts('runs', 0)]).toEqual([[0, 0], [0, 0], [0, 0]]);
   });
 
   test('the place of a device row counts the reserve of its branch as well as the target of its rail', () => {
