@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { idAt, scheduleOf } from '../support/schedules.ts';
+import { idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import type { Cells, SheetName } from '../../src/schedule/index.ts';
 
 const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
@@ -236,5 +236,20 @@ describe('room for devices of a type, by hand', () => {
       return filled.value('supplies', idAt(filled, 'supplies'), 'status');
     };
     expect([10, 11, 15, 16].map(statusWith)).toEqual(['ok', 'near', 'near', 'over']);
+  });
+
+  test('agrees with adding them to a way too, where everything at once is what is near first', () => {
+    // 0.1 A × 0.5: 60 at once are 6 A, 120 expected are 6 A.
+    const filled = (qty: number) => scheduleOf({
+      types: [{ type: 'switch', draw: 100, diversity: 0.5 }], supplies: [{ rail: 'A', rated: 40 }],
+      conductors: [{ conductor: 'c', size: '1', resistance: 1, maxCurrent: 30 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 6 }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1 }], devices: [{ type: 'switch', qty, run: 'W' }],
+    });
+    const empty = filled(0);
+    expect(empty.room('ways', idAt(empty, 'ways'), idAt(empty, 'types')))
+      .toMatchObject({ count: 120, withinTarget: 60 });
+    expect([60, 61, 120, 121].map((qty) => valueAt(filled(qty), 'ways', 0, 'status')))
+      .toEqual(['ok', 'near', 'near', 'over']);
   });
 });
