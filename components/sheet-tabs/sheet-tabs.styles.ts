@@ -6,10 +6,9 @@ export const styles = css`
   .work + .list { margin-inline-start: 0.8em; }
   [role='tablist'] {
     display: flex;
+    flex-wrap: wrap;
     gap: 1px;
     min-inline-size: 0;
-    overflow-x: auto;
-    scrollbar-width: thin;
     padding: 2px 2px 0;
   }
   [role='tab'] {
@@ -36,9 +35,7 @@ export const styles = css`
   .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
   .count { font-size: 0.85em; color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
-  /* Enlarged four times, all sheets are in view without scrolling sideways. */
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
-    [role='tablist'] { flex-wrap: wrap; }
   }
 `;

@@ -10,10 +10,10 @@ const PARTS: Readonly<Record<Language, readonly string[]>> = {
   en: [],
   de: [
     'abgang', 'art', 'aufnahme', 'bedarf', 'belastbarkeit', 'derliche', 'durchgang', 'einrichtung', 'faktor', 'fall',
-    'fernung', 'fläche',
-    'grad', 'gung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'schlossen', 'schluss', 'schnitt', 'spannung',
-    'stellungs', 'strom',
-    'temperatur', 'vielfaches', 'wendung', 'wert', 'zeichen', 'zeitigkeits',
+    'faches', 'fernung', 'fläche', 'fügbar',
+    'grad', 'gung', 'länge', 'lastung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'reserve', 'richtung',
+    'schlossen', 'schluss', 'schnitt', 'spannung', 'spitze', 'stellungs', 'strom',
+    'temperatur', 'vielfaches', 'wendung', 'wert', 'widerstände', 'zeichen', 'zeitigkeits',
   ],
   fr: [
     'chement', 'cient', 'cordé', 'deur', 'fement', 'gnation', 'gnée', 'loppe', 'male', 'néité', 'pation', 'rieure',
