@@ -3,7 +3,7 @@ import type { SheetName } from '../../src/schedule/index.ts';
 import { numberAt, type Mark } from '../look/index.ts';
 import { enclosureGauge } from './enclosure-gauge.ts';
 import { gaugeOf, gaugeRow, statusOf, type Gauge, type GaugeFigures, type GaugeRow } from './gauge.ts';
-import { branchGauge, demandGauge, outputGauge } from './load-gauges.ts';
+import { branchGauge, demandGauge, moduleGauge, outputGauge } from './load-gauges.ts';
 import { runGauge } from './run-gauge.ts';
 import { message } from '../../src/words/index.ts';
 
@@ -41,6 +41,10 @@ export const SECTIONS: readonly GaugeSection[] = [
   {
     sheet: 'runs', title: message('Runs'), none: message('No runs yet.'), all: message('All {n} runs'),
     most: 5, sorted: true, figures: runGauge, left: 'endVoltage',
+  },
+  {
+    sheet: 'modules', title: message('Modules'), none: message('No modules yet.'), all: message('All {n} modules'),
+    most: 5, sorted: true, figures: moduleGauge, left: 'headroom',
   },
   {
     sheet: 'outputs', title: message('Outputs'), none: message('No outputs yet.'), all: message('All {n} outputs'),

@@ -45,6 +45,22 @@ function branchSentence(row: GaugeRow): string {
     : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: row.text('free') });
 }
 
+/** Current of all outputs of a module against what its common side carries. */
+export function moduleGauge(row: GaugeRow): GaugeFigures {
+  const { schedule, id, words } = row;
+  const [current, common, left] = [row.number('current'), row.number('common'), row.number('headroom')];
+  const loading = current === null || common === null ? null : current / common;
+  const share = `${schedule.partialSign('modules', id, 'current')} ${valueText('outputs', 'loading', loading, words)}`;
+  const figures = { amount: row.text('current'), most: row.text('common'), share: share.trim() };
+  const sentence = loading === null || left === null ? words.say('{amount} of {most}', figures)
+    : left < 0 ? words.say(
+      '{amount} of {most}, {share}, {over} too much',
+      { ...figures, over: valueText('modules', 'headroom', -left, words, 'up') }
+    )
+    : words.say('{amount} of {most}, {share}, {left} left', { ...figures, left: row.text('headroom') });
+  return { key: 'current', about: '', loading, target: null, sentence };
+}
+
 /** Current of an output against the rating of its contact. */
 export function outputGauge(row: GaugeRow): GaugeFigures {
   return {

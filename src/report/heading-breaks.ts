@@ -11,9 +11,9 @@ const PARTS: Readonly<Record<Language, readonly string[]>> = {
   de: [
     'abgang', 'art', 'aufnahme', 'bedarf', 'belastbarkeit', 'derliche', 'durchgang', 'einrichtung', 'faktor', 'fall',
     'faches', 'fernung', 'fläche', 'fügbar',
-    'grad', 'gung', 'länge', 'lastung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'reserve', 'richtung',
+    'grad', 'gung', 'keits', 'länge', 'lastung', 'leistung', 'linie', 'lust', 'paare', 'plätze', 'reserve', 'richtung',
     'schlossen', 'schluss', 'schnitt', 'spannung', 'spitze', 'stellungs', 'strom',
-    'temperatur', 'vielfaches', 'wendung', 'wert', 'widerstände', 'zeichen', 'zeitigkeits',
+    'temperatur', 'teristik', 'vielfaches', 'wendung', 'wert', 'widerstände', 'zeichen', 'zeitigkeits',
   ],
   fr: [
     'chement', 'cient', 'cordé', 'deur', 'fement', 'gnation', 'gnée', 'loppe', 'male', 'néité', 'pation', 'rieure',

@@ -76,6 +76,22 @@ test('what makes the status is named where the bar does not show it', async () =
   expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see inrush in all');
 });
 
+test('modules are listed with the current of their outputs against what their common side carries', async () => {
+  const content = wired();
+  const element = await mountElement({ content: { ...content, sheets: { ...content.sheets,
+    modules: [{ module: 'M1', common: 10 }, { module: 'M2', common: 1 }],
+    outputs: [
+      { output: 'K1', module: 'M1', contact: 'C2', kind: 'resistive', power: 460 },
+      { output: 'K2', module: 'M2', contact: 'C2', kind: 'resistive', power: 460 },
+    ],
+    contacts: [{ contact: 'C2', resistive: 5 }] } } });
+  // 460 W ÷ 230 V = 2 A each.
+  expect(lines(element, 'Modules')).toEqual([
+    ['M2', 'over', '2.00 A of 1.00 A, 200 %, 1.00 A too much'],
+    ['M1', 'within limits', '2.00 A of 10.00 A, 20 %, 8.00 A left'],
+  ]);
+});
+
 test('a long section lists its worst rows, and all when asked', async () => {
   const content = wired();
   const runs = Array.from(
