@@ -163,6 +163,15 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     silent: [RUN({ maxDrop: 2 / 24, protection: null }), RUN({ maxDrop: 0.05, length: 30, protection: null })],
   },
   {
+    // What decouples its supply is not known, so nobody can say which conductor would do.
+    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({ maxDrop: 0.05, protection: null }, {}, {
+      supplies: [{ rail: 'L1', rated: 5, units: 2, redundant: true }],
+      conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
+    }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
+    message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. Complete its supply, of which the lowest voltage is not known, to see what would put it right.',
+    silent: [],
+  },
+  {
     // 24 V ÷ (3 Ω × 1.1965 at 70 °C + 0.3 Ω); where the supply has too little it is told there
     rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ length: 150, protection: 2 }, { unitDraw: 100 }), severity: 'near',
     key: 'faultCurrent', value: 24 / (3 * 1.1965 + 0.3), limit: 10, inStatus: true,

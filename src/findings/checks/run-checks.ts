@@ -33,6 +33,9 @@ function remedy(row: RowReader): string {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
+  if (row.numberOf('rail', 'lowest') === null) {
+    return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
+  }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {
