@@ -176,7 +176,9 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ length: 150, protection: 2 }, { unitDraw: 100 }), severity: 'near',
     key: 'faultCurrent', value: 24 / (3 * 1.1965 + 0.3), limit: 10, inStatus: true,
     message: 'Run W1: a short circuit at its far end draws 6.17 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
-    silent: [RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 })],
+    silent: [
+      RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 }),
+    ],
   },
   {
     rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current',

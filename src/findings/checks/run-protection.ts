@@ -30,7 +30,7 @@ interface Unguarded {
   readonly given: number;
   readonly fuse: number | null;
   readonly is: 'safe' | 'unsafe' | 'unsure';
-  /** Where the cable carries the rating of the fuse but it acts too late: its k2, and the largest with it that does not [A]. */
+  /** Where the fuse is not too large for the cable but acts too late: its k2, and the most that would do [A]. */
   readonly late?: { readonly k2: number; readonly most: number };
 }
 
