@@ -39,7 +39,7 @@ function onDiversity({ qty, unitDraw, diversity }: Fed, limit: number): boolean 
   return above(all, limit) && !above(all * diversity, limit);
 }
 
-/** Rules by which a run without a way, its supply and the device on it are found wrong, in the order of the alphabet. */
+/** Rules by which a run without a way, its supply and the device on it are found wrong, by alphabet. */
 export function foundWrong(supply: Feeding, carries: number, device: Fed): string[] {
   const { rated, units, fuse, fuseKind, voltage, tolerance } = supply;
   const found: string[] = [];
