@@ -20,6 +20,7 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'IEC 60038', edition: '2009', title: message('IEC standard voltages') },
   { number: 'IEC 60127-2', edition: '2014', title: message('Miniature fuses: cartridge fuse-links') },
   { number: 'IEC 60228', edition: '2004', title: message('Conductors of insulated cables') },
+  { number: 'IEC 60269-1', edition: '2006', title: message('Low-voltage fuses: general requirements') },
   {
     number: 'IEC 60364-4-43', edition: '2008',
     title: message('Low-voltage electrical installations: protection against overcurrent'),

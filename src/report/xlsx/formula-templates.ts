@@ -40,6 +40,9 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 /** Nothing says what a supply gives where it is warm. */
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
 
+/** What a supply gives at least; nothing works where that is 0 or less. */
+const LOWEST = '{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})';
+
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
 /** Ways of mounting an enclosure by what decides on its cooling surface (IEC TR 60890, as `effectiveArea` has it). */
@@ -91,7 +94,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
-      + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
+      + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
