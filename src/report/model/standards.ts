@@ -27,6 +27,10 @@ export const STANDARDS: readonly Standard[] = [
   },
   { number: 'IEC 60364-5-52', edition: '2009', title: message('Low-voltage electrical installations: wiring systems') },
   {
+    number: 'IEC 60364-7-715', edition: '2011',
+    title: message('Low-voltage electrical installations: extra-low-voltage lighting installations'),
+  },
+  {
     number: 'IEC 60898-1', edition: '2015',
     title: message('Circuit-breakers for household and similar installations: AC operation'),
   },
