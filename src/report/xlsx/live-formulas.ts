@@ -1,6 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type CellValue, type Column, type InputColumn, type SheetName,
+  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
+  type CellValue, type Column, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
