@@ -88,14 +88,14 @@ export class LiveFormulas {
     return this.#partialBehind.has(`${sheet} ${row.id}`) || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
-      || (sheet === 'ways' && this.#schedule.partialSign(sheet, row.id, 'available') !== '');
+      || (sheet === 'ways' && this.#schedule.isPartial(sheet, row.id, 'available'));
   }
 
   /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */
   #standsInPartialWarmth(sheet: SheetName, row: number): boolean {
     const tag = this.#schedule.rows(sheet)[row]?.cells.enclosure ?? null;
     return tag !== null && this.#schedule.rows('enclosures').some(({ id, cells }) =>
-      cells.enclosure === tag && this.#schedule.partialSign('enclosures', id, 'top') !== '');
+      cells.enclosure === tag && this.#schedule.isPartial('enclosures', id, 'top'));
   }
 
   /** Tags of the rows that add up figures that are partial though they have a value, as input currents are. */
@@ -104,7 +104,7 @@ export class LiveFormulas {
     if (adding === undefined) {
       const parts = SCHEMA[sheet].columns.flatMap((column) => column.role === 'computed' ? column.total?.of ?? [] : []);
       adding = new Set(parts.flatMap(({ from, by, sum }) => sum === undefined ? [] : this.#schedule.rows(from)
-        .filter(({ id }) => this.#schedule.partialSign(from, id, sum) !== '')
+        .filter(({ id }) => this.#schedule.value(from, id, sum) !== null && this.#schedule.isPartial(from, id, sum))
         .map(({ id }) => this.#schedule.value(from, id, by))));
       this.#adding.set(sheet, adding);
     }
