@@ -141,7 +141,7 @@ export const wayChecks: readonly Check[] = [
   {
     rule: 'way-available-unknown', sheet: 'ways', key: 'available', severity: 'incomplete', inStatus: true,
     elsewhere: true,
-    find: (row) => !row.names('rail') || row.number('available') !== null ? undefined
+    find: (row) => row.value('rail') === null || row.number('available') !== null ? undefined
       : unknown(row, message(
         '{name}: what its supply has for a short circuit on it is not known. Complete the supply on the sheet {sheet}.'
       ), { sheet: row.titleOf('supplies') }),

@@ -6,7 +6,9 @@ import type { SafeSide, Words } from '../../words/index.ts';
 const ROUNDING = '0.000000001';
 
 /** Limits that other formulas of the workbook read: they stay whole, and are shown with all their decimals. */
-export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'supplies.batteryNeeded', 'outputs.rating']);
+export const WHOLE_LIMITS: ReadonlySet<string> = new Set([
+  'supplies.usable', 'supplies.batteryNeeded', 'ways.available', 'outputs.rating',
+]);
 
 /** Inputs of a row with which its status hangs on more than a spreadsheet can follow: it stands as it is then. */
 export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
@@ -30,6 +32,9 @@ const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""
 const exceeds = (value: string, limit: string) =>
   `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
+/** The same of what is reckoned, all of which is known. */
+const above = (value: string, limit: string) => `${value}-${limit}>${ROUNDING}*MAX(${value},${limit})`;
+
 /** Whether a figure exceeds what is reckoned from others, rounding apart; not where one of them is unknown. */
 const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
   `IF(OR(${known(value, ...paths)}),FALSE(),{${value}}-${limit}>${ROUNDING}*{${value}})`;
@@ -39,6 +44,9 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
 /** Nothing says what a supply gives where it is warm. */
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
+
+/** What a supply gives at least; nothing works where that is 0 or less. */
+const LOWEST = '{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})';
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -77,6 +85,15 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     const shared = `{${qty}}/({maxOnB16}*{feed.rated}/16*IF({feed.curve}="B",1,5/3))*${breaker('feed.rated', 'feed.curve', 'feed.pulseFactor')}`;
     return `IF({${running}}="","",MAX(0,IF(${isShared},${shared},${peak})-{${running}}))`;
   };
+  const isWay = (...kinds: readonly string[]) => `OR(${kinds.map((kind) => `{kind}=${choice('ways', 'kind', kind)}`).join(',')})`;
+  const isFuse = (...kinds: readonly string[]) =>
+    `OR(${kinds.map((kind) => `{rail.fuseKind}=${choice('supplies', 'fuseKind', kind)}`).join(',')})`;
+  const actsFrom = `IF(${isFuse('B')},4,IF(${isFuse('C')},7,10))*{rail.fuse}`;
+  /** Whether a way takes the fuse of its supply with it, as `discriminates` has it; not where no rule shows it. */
+  const takesFuse = `IFERROR(IF(OR(${known('rail.fuse', 'rail.fuseKind', 'rated', 'kind')}),FALSE(),`
+    + `IF(${isWay('electronic')},${above('{rated}', '{rail.fuse}')},IF(${isWay('B', 'C', 'D')},IF(${isFuse('B', 'C', 'D')},`
+    + `OR(${above('2*{rated}', '{rail.fuse}')},IF({available}="",FALSE(),NOT(${above(actsFrom, '{available}')}))),FALSE()),`
+    + `IF({kind}={rail.fuseKind},${above(`IF(${isWay('gG')},25/16,2)*{rated}`, '{rail.fuse}')},FALSE())))),FALSE())`;
   const mounted = (ways: readonly string[]) =>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
@@ -91,7 +108,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
-      + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
+      + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
@@ -107,6 +124,14 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
     ),
     'supplies.surge': surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})'),
+    'ways.available': `IF(OR(${known('rail.usable', 'rail.peak', 'rail.demand', 'demand')}),"",`
+      + 'MAX(0,{rail.usable}*{rail.peak}-MAX(0,{rail.demand}-{demand})))',
+    'ways.status': status(
+      [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
+        exceeds('loading', 'target'), exceeds('connected', 'rated'),
+        `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
+      ], `OR(${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0)`,
+    ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
       [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
