@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Cells, Content } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
 /** Hand arithmetic to four digits or more. */
 const near = (value: number) => closeTo(value, { absolute: 0, relative: 1e-4 });
@@ -133,6 +133,23 @@ describe('voltage of supplies and devices', () => {
     });
     expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
       .toEqual([exact(22.3), exact(25.2)]);
+  });
+
+  // Twelve cells: 1.75 V each when empty, 2.3 V when charged (from memory); 21 − 0.5 and 27.6 V.
+  test('a battery makes it 20.5 V to 27.6 V behind the same diode: a device that needs 21 V, or stands 27 V, says so', () => {
+    const given = { tolerance: 0.05, seriesDrop: 0.5, units: 2, redundant: true, battery: 12 };
+    const schedule = panel({
+      supply: given, types: [{ type: 'A', minVoltage: 21, maxVoltage: 27 }], devices: [{ unitDraw: 1, type: 'A', run: 'R1' }],
+    });
+    expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
+      .toEqual([exact(20.5), exact(27.6)]);
+    expect(rules(schedule, 'devices')).toEqual(['device-under-voltage', 'device-over-voltage']);
+    enter(schedule, 'supplies', 0, { battery: null });
+    expect(rules(schedule, 'devices')).toEqual([]);
+    // What is regulated worse than that counts.
+    enter(schedule, 'supplies', 0, { battery: 12, tolerance: 0.2 });
+    expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
+      .toEqual([exact(18.7), exact(28.8)]);
   });
 
   test('what decouples redundant units is asked for once, at the supply; 0 may be', () => {

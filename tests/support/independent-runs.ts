@@ -45,7 +45,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const conductor = find('conductors', 'conductor', run.conductor);
     const voltage = number(supply.voltage, 24);
     const lowest = independentLowest(
-      voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true)!;
+      voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true,
+      typeof supply.battery === 'number')!;
     const length = number(run.length);
     const pairs = number(run.pairs, 1);
 

@@ -91,7 +91,9 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
-      + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
+      + `${roundedFormula('{voltage}*IF({battery}="",1-{tolerance},MIN(1-{tolerance},0.875))-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
+    'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
+      + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
