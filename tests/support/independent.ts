@@ -121,12 +121,11 @@ export function recalculate(schedule: InputSchedule): Figures {
   const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
   const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
     (index) => losses[index]!.watts, (index) => losses[index]!.partial);
-  const placed = (name: string) => gather(sheet(name), of(name, 'enclosure'), (index) =>
-    times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1));
-  const [ofSupplies, ofBranches] = [placed('supplies'), placed('branches')];
-  const usedWidth = (tag: Cell): Total => ({
-    sum: ofSupplies(tag).sum + ofBranches(tag).sum, partial: ofSupplies(tag).partial || ofBranches(tag).partial,
-  });
+  const widths = ['supplies', 'ways', 'branches', 'modules', 'feeds'].map((name) => gather(sheet(name),
+    // A way stands where its supply does, unless it says otherwise.
+    (index) => sheet(name)[index]!.enclosure ?? (name === 'ways' ? named(supplyOf, sheet(name)[index]!.rail)?.enclosure : null),
+    (index) => times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1)));
+  const usedWidth = (tag: Cell) => widths.map((of) => of(tag)).reduce(totalOf);
   const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) =>
     enclosureFigures(row, supplyLoss(tag), usedWidth(tag)));
   const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.top]));

@@ -3,6 +3,7 @@ import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
 function needed(row: RowReader): number | null {
@@ -153,4 +154,7 @@ export const wayChecks: readonly Check[] = [
     ),
     amps
   ),
+  widthMissing('way-width-missing', 'ways', message(
+    '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'
+  )),
 ];

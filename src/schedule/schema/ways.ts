@@ -57,8 +57,8 @@ export const ways: Sheet = {
       },
     },
     {
-      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 1, optional: true,
-      help: 'Width that it takes of a mounting rail.',
+      role: 'input', key: 'width', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0, decimals: 1, optional: true,
+      help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
