@@ -2,7 +2,6 @@ import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
 import type { Sheet } from './column.ts';
-import { waySolution } from './way-solution.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
 
@@ -13,7 +12,6 @@ export const ways: Sheet = {
   rowName: 'way',
   help: 'One row for each fuse, breaker or electronic channel behind a supply: its kind, its rating, the runs that it feeds.',
   tag: 'way',
-  solutions: [waySolution],
   columns: [
     { role: 'input', key: 'way', title: 'Way', kind: 'text', tag: true, help: 'Tag of the way, as runs give it.' },
     {
@@ -80,7 +78,10 @@ export const ways: Sheet = {
     {
       role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
-      solved: { of: [], words: 'highest of the largest devices of its runs', source: ARITHMETIC },
+      total: {
+        of: [{ from: 'runs', by: 'way', sum: 'largest' }], greatest: true,
+        words: 'highest of the largest devices of its runs', source: ARITHMETIC,
+      },
     },
     {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
