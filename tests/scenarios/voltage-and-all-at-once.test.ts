@@ -223,3 +223,26 @@ describe('a run without a way (IEC 60364-4-43, 433.1)', () => {
     expect(rules(schedule, 'supplies')).toEqual(asked);
   });
 });
+
+describe('a run as it was measured', () => {
+  /** 0.02 Ω/m: 3 A over 5 m and 2 A over 95 m lose 0.3 V and 3.8 V: 23.7 V for what needs 21.6 V, 19.9 V at the end. */
+  const measured = (volts: number, rail: Cells = {}) => panel({
+    supply: rail, way: { rated: 4 }, run: { length: 100, maxDrop: 0.2, measuredVoltage: volts },
+    types: [{ type: 'A', minVoltage: 21.6 }, { type: 'B', minVoltage: 10 }],
+    devices: [
+      { type: 'A', unitDraw: 1000, run: 'R1', distance: 5 }, { type: 'B', unitDraw: 2000, run: 'R1', distance: 100 },
+    ],
+  });
+  const UNDER = 'run-measured-under-voltage';
+
+  test('is not too low at its end for a device that stands at its start', () => {
+    for (const schedule of [measured(19.9), measured(19.5, { measuredVoltage: 24 })]) {
+      expect(rules(schedule, 'runs')).not.toContain(UNDER);
+    }
+    // 2.2 V more than worked out may be lost before it, which has 2.1 V to spare.
+    expect(rules(measured(17.7, { measuredVoltage: 24 }), 'runs')).toContain(UNDER);
+    // 3.8 V lost from 21.8 V is less than worked out, and the 2.2 V that the rail lacks are too many.
+    expect(rules(measured(18, { measuredVoltage: 21.8 }), 'runs')).toContain(UNDER);
+    expect(rules(measured(18.5, { measuredVoltage: 22.5 }), 'runs')).not.toContain(UNDER);
+  });
+});

@@ -97,6 +97,10 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const measured = measuredRun(run, {
       nominal: voltage, worked: nominal?.current ?? null, limit: Math.min(...limits, number(supply.rated)),
       most: Math.min(...limits), needed: Math.max(0, ...onIt.map(({ needed }) => needed)),
+      lowest: {
+        start: lowest, end: least?.endVoltage ?? null,
+        margins: onIt.flatMap(({ needed }, place) => least === null || needed === 0 ? [] : [least.volts[place]! - needed]),
+      },
       drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
     });
     if (measured.over) faults.push('measured over');
