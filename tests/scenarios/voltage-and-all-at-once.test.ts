@@ -246,3 +246,18 @@ describe('a run as it was measured', () => {
     expect(rules(measured(18.5, { measuredVoltage: 22.5 }), 'runs')).not.toContain(UNDER);
   });
 });
+
+test('two blinds of 0.8 A that start with 2 A each do not come up on an electronic channel of 3 A, and do on a slow fuse', () => {
+  const way = (kind: string, inrush: number | null) => panel({
+    way: { kind, rated: 3, k2: 1.45, trip: 2 }, types: [{ type: 'Blind', draw: 800, inrush }],
+    devices: [{ type: 'Blind', qty: 2, run: 'R1' }],
+  });
+  const told = (schedule: ReturnType<typeof panel>) => [
+    valueAt(schedule, 'ways', 0, 'start'), findingsAt(schedule, 'ways').map(({ rule }) => rule),
+  ];
+  expect(told(way('electronic', 2))).toEqual([exact(4), ['way-over-start']]);
+  expect(told(way('electronic', 1.5))).toEqual([exact(3), []]);
+  expect(told(way('slow', 2))).toEqual([exact(4), []]);
+  // What is not known of a start is asked for only where the supply tries again and again: 2 × 0.8 A count.
+  expect(told(way('electronic', null))).toEqual([exact(1.6), []]);
+});

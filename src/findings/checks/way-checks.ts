@@ -72,6 +72,21 @@ export const wayChecks: readonly Check[] = [
     },
   },
   {
+    rule: 'way-over-start', sheet: 'ways', key: 'start', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, limit, connected] = [row.number('start'), row.number('rated'), row.number('connected')];
+      if (value === null || limit === null || connected === null || row.value('kind') !== 'electronic') return undefined;
+      if (!exceeds(value, limit) || exceeds(connected, limit)) return undefined;
+      return {
+        value, limit,
+        message: row.say(
+          '{name} is rated {limit}, and its devices ask for {value} when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let them start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
+          { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
+        ),
+      };
+    },
+  },
+  {
     rule: 'way-may-not-act', sheet: 'ways', key: 'available', severity: 'near', inStatus: true,
     find: (row) => {
       const found = isSupplyTooWeak(row) ? undefined : mayNotAct(row);

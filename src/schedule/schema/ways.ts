@@ -84,6 +84,14 @@ export const ways: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of everything on its runs when all start at once, as far as their inrush is known.',
+      total: {
+        of: [{ from: 'runs', by: 'way', sum: 'start' }], words: 'sum of start current over the runs that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
       help: 'Demand as a share of the rating.',
       rule: {
