@@ -115,6 +115,10 @@ export function recalculate(schedule: InputSchedule): Figures {
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
+  /** Whether a row names something that is not there. */
+  const isLost = (row: InputRow, names: Readonly<Record<string, string>>) => Object.entries(names).some(([key, name]) =>
+    isGiven(row[key]) && !sheet(name).some((each) => each[key] === row[key]));
+  const isPlaceLost = (row: InputRow) => isLost(row, { enclosure: 'enclosures' });
   const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
 
   // The warmth of an enclosure follows from what its supplies are asked for, and what they may give from its warmth.
@@ -177,22 +181,23 @@ export function recalculate(schedule: InputSchedule): Figures {
         demand: demand(tag), starting: starting(tag), leastTrip: leastTrip(tag), ...standing(row),
         input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
-        || isWarmthPartial(row))),
+        || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
     runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
-      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row)
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
     modules: firstOfTag(sheet('modules'), 'module', (row, tag) =>
-      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row)
+      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row))),
     outputs: outputs.map((each, index) => {
       const row = sheet('outputs')[index]!;
-      return judged(each, doubled('contacts', 'contact', row.contact) || isFeedUnsure(row)
+      const names = { contact: 'contacts', module: 'modules', feed: 'feeds', rail: 'supplies' };
+      return judged(each, isLost(row, names) || doubled('contacts', 'contact', row.contact) || isFeedUnsure(row)
         || doubled('modules', 'module', row.module) || doubled('supplies', 'rail', row.rail) || hasFault(row));
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
       judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), supplySurge(tag), outputSurge(tag)),
-        isDoubled('feeds', 'feed')(row) || doubled('enclosures', 'enclosure', row.enclosure)
+        isDoubled('feeds', 'feed')(row) || isPlaceLost(row) || doubled('enclosures', 'enclosure', row.enclosure)
           || hasFault(row))),
     enclosures: enclosures.map((figures, index) =>
       incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),
