@@ -6,12 +6,14 @@ const ITS_PLACE = new Set([
   'type', 'qty', 'rail', 'run', 'branch', 'nodes', 'unitDraw', 'diversity', 'connected', 'demand', 'share',
 ]);
 
-const BY = { supplies: 'rail', runs: 'run', branches: 'branch' } as const;
+const BY = { supplies: 'rail', ways: 'way', runs: 'run', branches: 'branch' } as const;
 
-/** The device type of most rows that name a row; -1 when there is none. */
-function commonType(schedule: LoadSchedule, by: 'rail' | 'run' | 'branch', id: number): number {
+/** The device type of most rows that name a row, or its runs; -1 when there is none. */
+function commonType(schedule: LoadSchedule, by: 'rail' | 'way' | 'run' | 'branch', id: number): number {
   const numbers = new Map<number, number>();
-  for (const device of schedule.members('devices', by, id)) {
+  const devices = by !== 'way' ? schedule.members('devices', by, id)
+    : schedule.members('runs', 'way', id).flatMap((run) => schedule.members('devices', 'run', run));
+  for (const device of devices) {
     const type = schedule.target('devices', device, 'type');
     if (type >= 0) numbers.set(type, (numbers.get(type) ?? 0) + 1);
   }
@@ -19,15 +21,14 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'run' | 'branch', id: n
 }
 
 /**
- * How many more fit: of its own load on an output; outputs in a module; on a supply, run or branch of the type of the
- * device row selected last, else of the type that most of its rows have; for a device row, of its type where it stands.
- * Empty where that is
- * not known.
+ * How many more fit: of its own load on an output; outputs in a module; on a supply, way, run or branch of the type of
+ * the device row selected last, else of the type that most of its rows have; for a device row, of its type where it
+ * stands. Empty where that is not known.
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {
   if (sheet === 'outputs' || sheet === 'modules') return schedule.room(sheet, id)?.sentence ?? '';
-  if (sheet === 'supplies' || sheet === 'runs' || sheet === 'branches') {
+  if (sheet === 'supplies' || sheet === 'ways' || sheet === 'runs' || sheet === 'branches') {
     const type = lastType >= 0 ? lastType : commonType(schedule, BY[sheet], id);
     return type < 0 ? '' : schedule.room(sheet, id, type)?.sentence ?? '';
   }

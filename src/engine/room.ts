@@ -75,12 +75,12 @@ interface Question {
 }
 
 /**
- * How many more of the same an output, a module, a supply, a run or a branch takes, and of its type the place of a device
- * row: `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
+ * How many more of the same an output, a module, a supply, a way, a run or a branch takes, and of its type the place of
+ * a device row: `⌊(limit − taken) ÷ each⌋` for each of its limits, the least of them.
  *
- * @param id row of `outputs`, `modules`, `supplies`, `runs`, `branches` or `devices`
- * @param typeId for supplies, runs and branches the device type of which there may be more; an output takes more of its
- *   own load, a module more outputs, a device row more of its type
+ * @param id row of `outputs`, `modules`, `supplies`, `ways`, `runs`, `branches` or `devices`
+ * @param typeId for supplies, ways, runs and branches the device type of which there may be more; an output takes more
+ *   of its own load, a module more outputs, a device row more of its type
  * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
  *   and where what one takes or what may be taken is not known
  */
@@ -92,6 +92,7 @@ export function roomIn(
     : sheet === 'devices' ? ofDevice(document, book, id)
     : typeId === undefined ? undefined
       : sheet === 'supplies' ? ofSupply(document, book, id, typeId)
+        : sheet === 'ways' ? ofWay(document, book, id, typeId)
         : sheet === 'runs' ? ofRun(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
   return question && answer(question, words);
@@ -153,15 +154,26 @@ function supplyLimits(book: Workbook, id: number, { demand }: TypeDraw): readonl
   return [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }];
 }
 
-/** What a run carries and what protects it; how far the voltage falls follows from where along it a device stands. */
-function runLimits(book: Workbook, id: number, { connected, demand }: TypeDraw): readonly [Limit, Limit] {
+function wayLimits(book: Workbook, id: number, draw: TypeDraw, before: string): readonly [Limit, Limit] {
+  const own = (key: string) => book.number('ways', id, key);
+  const rating = { before, most: own('rated'), taken: own('demand'), each: draw.demand };
+  return [rating, alone(rating, draw)];
+}
+
+function wayTarget(book: Workbook, id: number, draw: TypeDraw, before: string): Limit {
+  const [[limit], connected] = [wayLimits(book, id, draw, before), book.number('ways', id, 'connected')];
+  return aim(
+    { ...limit, most: limit.most * book.number('ways', id, 'target') }, atOnce(limit, connected, draw)
+  );
+}
+
+/** What the cable of a run carries; how far the voltage falls follows from where along it a device stands. */
+function cableLimit(book: Workbook, id: number, { connected, demand }: TypeDraw): Limit {
   const own = (key: string) => book.number('runs', id, key);
-  const each = book.value('runs', id, 'basis') === 'demand' ? demand : connected;
-  const carries = {
-    before: message('before what its cable carries'), most: own('carries'), taken: own('current'), each,
+  return {
+    before: message('before what its cable carries'), most: own('carries'), taken: own('current'),
+    each: book.value('runs', id, 'basis') === 'demand' ? demand : connected,
   };
-  const protection = message('before the rating of the protection of its run');
-  return [carries, { ...carries, before: protection, most: own('protection') }];
 }
 
 function branchLimit(book: Workbook, id: number, typeId: number, before: string): Limit {
@@ -170,10 +182,15 @@ function branchLimit(book: Workbook, id: number, typeId: number, before: string)
 }
 
 function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const limits = supplyLimits(book, id, drawOf(book, id, typeId));
+  const draw = drawOf(book, id, typeId);
+  const [usable, fuse] = supplyLimits(book, id, draw);
+  const [connected, target] = ['connected', 'target'].map((key) => book.number('supplies', id, key)) as [number, number];
   return {
-    type: typeName(document, typeId), limits,
-    target: { ...limits[0], before: BEFORE_TARGET, most: limits[0].most * book.number('supplies', id, 'target') },
+    type: typeName(document, typeId), limits: [usable, fuse, alone(usable, draw)],
+    target: aim(
+      { ...usable, before: BEFORE_TARGET, most: usable.most * target },
+      atOnce(usable, connected, draw), atOnce(fuse, connected, draw)
+    ),
     isPartial: book.isPartial('supplies', id, 'demand'),
     ...(
       Number.isNaN(book.number('supplies', id, 'fullUpTo'))
@@ -184,10 +201,22 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
 }
 
 function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const limits = runLimits(book, id, drawOf(book, book.target('runs', id, 'rail'), typeId));
+  const draw = drawOf(book, book.target('runs', id, 'rail'), typeId);
+  const [cable, way] = [cableLimit(book, id, draw), book.target('runs', id, 'way')];
+  const target = wayTarget(book, way, draw, message('before the target of its way'));
   return {
-    type: typeName(document, typeId), limits, target: limits[0], isPartial: book.isPartial('runs', id, 'current'),
+    type: typeName(document, typeId), limits: [cable, alone(cable, draw), ...wayLimits(book, way, draw, message('before the rating of its way'))],
+    target: isKnown(target) ? target : cable,
+    isPartial: book.isPartial('runs', id, 'current') || (way >= 0 && book.isPartial('ways', way, 'demand')),
     remark: VOLTAGE_REMARK,
+  };
+}
+
+function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
+  const draw = drawOf(book, book.target('ways', id, 'rail'), typeId);
+  return {
+    type: typeName(document, typeId), limits: wayLimits(book, id, draw, message('before the rating')),
+    target: wayTarget(book, id, draw, BEFORE_TARGET), isPartial: book.isPartial('ways', id, 'demand'),
   };
 }
 
@@ -213,14 +242,17 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   if (question === undefined || !isKnown(question.limits[0]!)) {
     return branch < 0 ? undefined : ofBranch(document, book, branch, type);
   }
-  const onBranch = branch < 0 ? [] : [branchLimit(book, branch, type, message('before the limit of its branch'))];
-  const targets = [question.target, ...(branch < 0 ? [] : [ofBranch(document, book, branch, type).target])];
+  const onRun = run < 0 ? [] : [ofRun(document, book, run, type)];
+  const onBranch = branch < 0 ? [] : [{
+    ...ofBranch(document, book, branch, type),
+    limits: [branchLimit(book, branch, type, message('before the limit of its branch'))],
+  }];
+  const places = [question, ...onRun, ...onBranch];
   return {
     ...question,
-    limits: [...question.limits, ...(run < 0 ? [] : runLimits(book, run, drawOf(book, supply, type))), ...onBranch],
-    target: tightest(targets.filter((target) => target === question.target || isKnown(target))),
-    isPartial: question.isPartial || (run >= 0 && book.isPartial('runs', run, 'current'))
-      || (branch >= 0 && book.isPartial('branches', branch, 'nodes')),
+    limits: places.flatMap(({ limits }) => limits),
+    target: aim(question.target, ...[...onRun, ...onBranch].map(({ target }) => target)),
+    isPartial: places.some(({ isPartial }) => isPartial),
     ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),
   };
 }
@@ -242,7 +274,18 @@ function tightest(limits: readonly Limit[]): Limit {
     (roomBelow(other) ?? Infinity) < (roomBelow(least) ?? Infinity) ? other : least);
 }
 
-function answer({ type, said: sentences, limits, target, isPartial, remark }: Question, words: Words): Room | undefined {
+/** How far the design aims to go: a target, and what else is near before the limit, as far as it is known. */
+const aim = (target: Limit, ...others: readonly Limit[]): Limit => tightest([target, ...others.filter(isKnown)]);
+
+/** The same limit for everything at once: beyond it, what is there lives on diversity. */
+const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw): Limit =>
+  ({ ...limit, before: message('before all of it at once is too much'), taken, each: connected });
+
+/** The same limit for one by itself, which passes it whatever the diversity, or never. */
+const alone = (limit: Limit, { connected }: TypeDraw): Limit => ({ ...limit, taken: connected, each: 0 });
+
+function answer(question: Question, words: Words): Room | undefined {
+  const { type, said: sentences, limits, target, isPartial, remark } = question;
   if (!isKnown(limits[0]!) || !isKnown(target)) return undefined;
   const known = limits.filter(isKnown);
   const limit = tightest(known);

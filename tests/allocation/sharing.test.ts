@@ -225,7 +225,9 @@ describe('sharing out over supplies', () => {
       { rail: 'L2', purpose: 'lighting', rated: 10, fuse: 6 },
     ]);
     expect(quantitiesOn(schedule, 'supplies')).toEqual({ L1: 12, L2: 8, C1: 60 });
-    expect(schedule.findings.filter(({ severity }) => severity === 'over' || severity === 'near')).toEqual([]);
+    // C1 lives on diversity, which is said: 60 × 0.1 A = 6 A at once of the 5 A that may be used.
+    expect(schedule.findings.filter(({ severity }) => severity === 'over' || severity === 'near'))
+      .toEqual([expect.objectContaining({ rule: 'supply-lives-on-diversity-usable', tag: 'C1', value: 6, limit: 5 })]);
   });
 
   test('a supply without a purpose goes to the purpose that needs it', async () => {

@@ -155,3 +155,15 @@ test('room for more of the type of the selected row is said for where it stands'
   await expect.poll(() => more(element)[0])
     .toMatch(/^Room for 3 more of this load before the rating, 2 before the target\./);
 });
+
+test('room on a way is said for the type that most device rows on its runs have', async () => {
+  const { details, sheets } = wired();
+  const element = await mountElement({ content: { details, sheets: {
+    ...sheets, ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 5 }],
+    runs: [{ run: 'R1', way: 'F1', conductor: 'Ten', length: 50 }],
+  } } });
+  await element.select('ways', 'F1', 'demand');
+  // 5 A less 1 A; the target is 4 A.
+  await expect.poll(() => more(element))
+    .toEqual(['Room for 4 more of the type Ampere before the rating, 3 before the target.']);
+});

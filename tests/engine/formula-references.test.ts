@@ -26,9 +26,9 @@ const insert = (at: number, ...limits: (number | null)[]) =>
 
 test('a blank row within a range adds no default either', () => {
   schedule = scheduleOf({ runs: [{ run: 'W1' }, {}, { run: 'W2' }], feeds: [{ feed: 'F1' }] });
-  type(`=SUM(${reference('runs', 'temperature')}:${reference('runs', 'temperature', 3).split('!')[1]})`);
-  // Two runs at 20 °C, which is the default.
-  expect(rated()).toBe(40);
+  type(`=SUM(${reference('runs', 'ambient')}:${reference('runs', 'ambient', 3).split('!')[1]})`);
+  // Two runs in air of 30 °C, which is the default.
+  expect(rated()).toBe(60);
 });
 
 describe('references follow their rows', () => {

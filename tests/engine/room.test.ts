@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { idAt, scheduleOf } from '../support/schedules.ts';
+import { idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import type { Cells, SheetName } from '../../src/schedule/index.ts';
 
 const CONTACT = { contact: 'relay', resistive: 16, lamp: 10, inrush: 165 };
@@ -108,7 +108,8 @@ describe('room for devices of a type, by hand', () => {
     },
     {
       sheet: 'supplies' as const, at: 1, type: 0,
-      says: 'Room for 7 more of the type driver before the rating of its fuse.',
+      // At once 4 A and 0.5 A each: 6 to the fuse of 7 A.
+      says: 'Room for 7 more of the type driver before the rating of its fuse, 6 before all of it at once is too much.',
     },
     {
       sheet: 'supplies' as const, at: 2, type: 0,
@@ -137,17 +138,21 @@ describe('room for devices of a type, by hand', () => {
   });
 
   test.each([
-    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, 6 A of protection for 40. 63 nodes of 120
-    // leave 57, room for 19.
+    // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, a way of 6 A for 40, 28 to its target of 4.8 A.
+    // 63 nodes of 120 leave 57, room for 19.
     ['the branch', 120, 6, 'Room for 19 more of the type switch before the limit of its branch.'],
-    ['the protection', 1000, 6, 'Room for 40 more of the type switch before the rating of the protection of its run.'],
+    [
+      'the way', 1000, 6,
+      'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.',
+    ],
     // 10 A in free air at 30 °C, alone: carries 10 A, of which 2 A are taken.
     ['the cable', 1000, 16, 'Room for 80 more of the type switch before what its cable carries.'],
-  ])('the place of a device row counts every limit: %s', (_which, limit, protection, says) => {
+  ])('the place of a device row counts every limit: %s', (_which, limit, rated, says) => {
     const place = scheduleOf({
       types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20, target: 1 }],
       branches: [{ branch: 'P', limit }], conductors: [{ conductor: 'c', size: '1', resistance: 18, maxCurrent: 10 }],
-      runs: [{ run: 'W', rail: 'A', conductor: 'c', length: 1, protection, ambient: 30 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1, ambient: 30 }],
       devices: [{ type: 'switch', qty: 20, rail: 'A', run: 'W', branch: 'P' }, { type: 'switch', qty: 1, branch: 'P' }],
     });
     const room = (sheet: SheetName, at = 0) =>
@@ -156,7 +161,48 @@ describe('room for devices of a type, by hand', () => {
     expect(room('devices')).toBe(`${says} ${remark}`);
     // Of the row without a rail, nothing but the branch counts.
     expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
-    expect(room('runs')).toContain(`Room for ${protection === 6 ? 40 : 80} more of the type switch before `);
+    expect(room('runs')).toContain(rated === 6
+      ? 'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.'
+      : 'Room for 80 more of the type switch before what its cable carries.');
+    expect(room('ways')).toBe(rated === 6
+      ? 'Room for 40 more of the type switch before the rating, 28 before the target.'
+      // 16 A leave 14, 12.8 A to the target 10.8.
+      : 'Room for 140 more of the type switch before the rating, 108 before the target.');
+  });
+
+  test('a way takes more by their diversity, is known without the run, and in part where a run on it is', () => {
+    const place = scheduleOf({
+      types: [{ type: 'switch', draw: 100, diversity: 0.5 }, { type: 'unknown' }], supplies: [{ rail: 'A', rated: 20 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated: 6 }, { way: 'G', rail: 'A', kind: 'B' }],
+      runs: [{ run: 'W', way: 'F' }, { run: 'X', way: 'F' }, { run: 'Y', way: 'G' }],
+      devices: [{ type: 'switch', qty: 20, run: 'W' }, { type: 'unknown', qty: 1, run: 'X' }],
+    });
+    const [switches, unknown] = [0, 1].map((at) => idAt(place, 'types', at));
+    // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A. At once 2 A, 0.1 A more each: 40.
+    expect(place.room('ways', idAt(place, 'ways'), switches)).toEqual({
+      count: 100, withinTarget: 40,
+      sentence: 'Room for at most 100 more of the type switch before the rating, '
+        + 'at most 40 before all of it at once is too much.',
+    });
+    expect(place.room('ways', idAt(place, 'ways'), unknown)).toBeUndefined();
+    expect(place.room('ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
+  });
+
+  test('there is none for one that alone is too much, whatever its diversity', () => {
+    // 8 A × 0.1 = 0.8 A: of 10 A there is room, of a way of 6 A there is none, nor on a cable that carries 5 A.
+    const place = scheduleOf({
+      types: [{ type: 'door', draw: 8000, diversity: 0.1 }], supplies: [{ rail: 'A', rated: 10 }, { rail: 'B', rated: 6 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'B', rated: 6 }, { way: 'G', rail: 'A', kind: 'B', rated: 10 }],
+      conductors: [{ conductor: 'c', size: '1', resistance: 18, maxCurrent: 5 }],
+      runs: [{ run: 'W', way: 'G', conductor: 'c', length: 1, ambient: 30, basis: 'demand' }],
+    });
+    const counts = (sheet: SheetName, at: number) => {
+      const room = place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'));
+      return [room?.count, room?.withinTarget];
+    };
+    // 0.8 A each: 12 to 10 A, but one at once is all that 10 A give.
+    expect([counts('supplies', 0), counts('ways', 1)]).toEqual([[12, 1], [12, 1]]);
+    expect([counts('supplies', 1), counts('ways', 0), counts('runs', 0)]).toEqual([[0, 0], [0, 0], [0, 0]]);
   });
 
   test('the place of a device row counts the reserve of its branch as well as the target of its rail', () => {
@@ -190,5 +236,20 @@ describe('room for devices of a type, by hand', () => {
       return filled.value('supplies', idAt(filled, 'supplies'), 'status');
     };
     expect([10, 11, 15, 16].map(statusWith)).toEqual(['ok', 'near', 'near', 'over']);
+  });
+
+  test('agrees with adding them to a way too, where everything at once is what is near first', () => {
+    // 0.1 A × 0.5: 60 at once are 6 A, 120 expected are 6 A.
+    const filled = (qty: number) => scheduleOf({
+      types: [{ type: 'switch', draw: 100, diversity: 0.5 }], supplies: [{ rail: 'A', rated: 40 }],
+      conductors: [{ conductor: 'c', size: '1', resistance: 1, maxCurrent: 30 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 6 }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1 }], devices: [{ type: 'switch', qty, run: 'W' }],
+    });
+    const empty = filled(0);
+    expect(empty.room('ways', idAt(empty, 'ways'), idAt(empty, 'types')))
+      .toMatchObject({ count: 120, withinTarget: 60 });
+    expect([60, 61, 120, 121].map((qty) => valueAt(filled(qty), 'ways', 0, 'status')))
+      .toEqual(['ok', 'near', 'near', 'over']);
   });
 });

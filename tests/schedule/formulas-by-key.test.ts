@@ -30,14 +30,14 @@ function withDistance(distance: string): Content {
 describe('a file names', () => {
   test.each([
     ['a cell of the same row', '=D1*2', '=[qty]*2'],
-    ['a row by its tag', '=D1+types!D1', '=[qty]+[types.draw@T]'],
+    ['a row by its tag', `=D1+${reference('types', 'draw')}`, '=[qty]+[types.draw@T]'],
     ['a tag of several words in quotes', '=D2', "=[devices.qty@'L1 002']"],
     ['a tag of every sign, with its quotes doubled', '=D3', '=[devices.qty@\'it\'\'s [a] "tag" @1:2#3 ⟦x⟧\']'],
     ['a row that shares its tag by its place', '=D4+D5', '=[devices.qty#4]+[devices.qty#5]'],
     ['a row without a tag by its place', '=D6', '=[devices.qty#6]'],
     ['a row with a tag that is too long by its place', '=D8', '=[devices.qty#8]'],
     ['a range by places', '=SUM(D2:D5)', '=SUM([devices.qty#2:#5])'],
-    ['a range over columns by both', '=SUM(supplies!D1:E1)', '=SUM([supplies.rated#1:units#1])'],
+    ['a range over columns by both', `=SUM(${reference('supplies', 'rated')}:${reference('supplies', 'units').split('!')[1]})`, '=SUM([supplies.rated#1:units#1])'],
     [
       'what a dollar sign keeps', '=$D2+D$2+$D$1+SUM(D$2:$D4)',
       "=[devices.$qty@'L1 002']+[devices.qty$@'L1 002']+[$qty$]+SUM([devices.qty$#2:$qty#4])",

@@ -121,14 +121,16 @@ describe('the room that is left', () => {
     expect(schedule.room('outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);
   });
 
-  // 10 A, 8 A to the target, less 3 × 390.625 mA and 2 × 8.5 mA × 0.5, by 390.625 mA: 22 and 17.
+  // 10 A, 8 A to the target, less 3 × 390.625 mA, 2 × 8.5 mA × 0.5 and 0.02 A that the run costs, by 390.625 mA: 22 and
+  // 17. At once 10 A less 3 × 520.833 mA, 2 × 8.5 mA and 0.02 A, by 520.833 mA: 16.
   test.each([
     [
-      'de', 'Platz für weitere Geräte vom Typ T1 bis zum nutzbaren Strom: höchstens 22, bis zum Zielwert: höchstens 17.',
+      'de',
+      'Platz für weitere Geräte vom Typ T1 bis zum nutzbaren Strom: höchstens 22, bis alles zugleich zu viel ist: höchstens 16.',
     ],
     [
       'fr',
-      'Place pour d’autres appareils du type T1 avant le courant utilisable\u00a0: au plus 22, avant la cible\u00a0: au plus 17.',
+      'Place pour d’autres appareils du type T1 avant le courant utilisable\u00a0: au plus 22, avant que tout à la fois ne soit de trop\u00a0: au plus 16.',
     ],
   ])('on a supply in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
