@@ -123,6 +123,8 @@ describe('everything at once', () => {
       supply: { rated: 40 }, run: { basis: 'demand' }, devices: [{ unitDraw: 17_000, diversity: 0.05, run: 'R1' }],
     });
     expect(rules(schedule, 'devices')).toEqual(['device-over-run']);
+    // 0.85 A of demand would be no matter; the device is told once, at its row.
+    expect([valueAt(schedule, 'runs', 0, 'status'), rules(schedule, 'runs')]).toEqual(['over', []]);
   });
 });
 

@@ -84,7 +84,9 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     if (nominal === null || least === null) faults.push('no working voltage');
     else {
       if (onIt.some(({ needed }, place) => least.volts[place]! < needed)) faults.push('device voltage');
-      if (nominal.current > carries) faults.push('conductor current');
+      const isOneTooMuch = sheet('devices').some((device, place) => device.run === run.run && device.qty !== 0
+        && (devices[place]!.unitDraw ?? 0) / 1000 > carries);
+      if (nominal.current > carries || isOneTooMuch) faults.push('conductor current');
       if (1 - nominal.endVoltage / voltage > number(run.maxDrop, 0.05)) faults.push('drop');
     }
     const rated = number(way.rated, 0);
