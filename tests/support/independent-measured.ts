@@ -50,7 +50,7 @@ export interface RunAgainst extends Against {
   /** Most that its protection and its cable bear. */
   readonly most: Known;
   readonly needed: Known;
-  /** Voltage at the start and at the end as it is at its lowest, and what each device then has above what it needs [V]. */
+  /** Voltage at the start and the end at its lowest, and what each device then has above what it needs [V]. */
   readonly lowest: { readonly start: number; readonly end: Known; readonly margins: readonly number[] };
   /** Drop that is worked out, with the current that is [V]. */
   readonly drop: Known;

@@ -101,7 +101,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       most: Math.min(...limits), needed: Math.max(0, ...onIt.map(({ needed }) => needed)),
       lowest: {
         start: lowest, end: least?.endVoltage ?? null,
-        margins: onIt.flatMap(({ needed }, place) => least === null || needed === 0 ? [] : [least.volts[place]! - needed]),
+        margins: onIt.flatMap(({ needed }, place) =>
+          least === null || needed === 0 ? [] : [least.volts[place]! - needed]),
       },
       drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
     });

@@ -29,7 +29,8 @@ export function* sizeSupplies(
   }
   const rows: SizingRow[] = [];
   for (const members of groups.values()) {
-    rows.push(...yield* sizeGroup(schedule, members, likeLast(schedule, rails, members[0]!), ratings, target, wholeRows, stop));
+    const like = likeLast(schedule, rails, members[0]!);
+    rows.push(...yield* sizeGroup(schedule, members, like, ratings, target, wholeRows, stop));
   }
   return rows;
 }
@@ -45,7 +46,9 @@ interface Like {
 }
 
 /** The last rail that devices could be put on, where it is redundant or may not be used whole. */
-function likeLast(schedule: SizedSchedule, rails: readonly Rail[], { purpose, voltage }: SupplyDevice): Like | undefined {
+function likeLast(
+  schedule: SizedSchedule, rails: readonly Rail[], { purpose, voltage }: SupplyDevice,
+): Like | undefined {
   const rail = rails.findLast((each) => each.voltage === voltage && each.purpose === purpose);
   if (rail === undefined) return undefined;
   const value = (key: string) => numberOf(schedule, 'supplies', rail.id, key);
@@ -91,7 +94,8 @@ function* sizeGroup(
         item: words.say('Supply {voltage} V, {purpose}, {rating} A', { ...group, rating: ratings[place]! }),
         quantity: redundant ? 2 * quantity : quantity,
         why: words.say('Demand {demand} at a target of {target} % needs {needed} of rating; {total} in {supplies} is {claim, select, smallest {the least number and, with it, the smallest total rating of those kept} least {the least number of those kept} other {the fewest found}}, with whole devices on each.', {
-          demand: amps(demand), target: Math.round(target * 1000) / 10, needed: roundedUp(amps(demand / target / share)),
+          demand: amps(demand), target: Math.round(target * 1000) / 10,
+          needed: roundedUp(amps(demand / target / share)),
           total: amps(total), supplies: set.length,
           claim: !isLeast ? 'fewest' : isSmallest ? 'smallest' : 'least',
         }) + spare + (connected > withRounding(total * share) ? ` ${words.say('It lives on diversity: everything at once takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })}` : '')

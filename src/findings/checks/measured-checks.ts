@@ -183,8 +183,8 @@ const usable = (row: RowReader) => row.number('usable');
 const fuse = (row: RowReader) => least(row.numberOf('way', 'rated'), row.number('carries'));
 
 /**
- * Whether each device has what it needs at its own place, though the far end has less than the one that needs most: from
- * the start, as it was measured or else at its lowest, no more is lost than leaves each its margin.
+ * Whether each device has what it needs at its own place, though the far end has less than one of them needs: from the
+ * start, as it was measured or else at its lowest, no more is lost than leaves each its margin.
  */
 function hasEnoughBefore(row: RowReader, atEnd: number): boolean {
   const [end, margin] = [row.number('endVoltage'), row.number('voltageMargin')];
