@@ -146,9 +146,10 @@ describe('voltage of supplies and devices', () => {
     });
     expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
       .toEqual([exact(20.5), exact(27.6)]);
-    expect(rules(schedule, 'devices')).toEqual(['device-under-voltage', 'device-over-voltage']);
+    // Too little is told at the run, too much at the device.
+    expect([rules(schedule, 'runs'), rules(schedule, 'devices')]).toEqual([['run-under-voltage'], ['device-over-voltage']]);
     enter(schedule, 'supplies', 0, { battery: null });
-    expect(rules(schedule, 'devices')).toEqual([]);
+    expect([rules(schedule, 'runs'), rules(schedule, 'devices')]).toEqual([[], []]);
     // What is regulated worse than that counts.
     enter(schedule, 'supplies', 0, { battery: 12, tolerance: 0.2 });
     expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
