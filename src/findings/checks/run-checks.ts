@@ -139,6 +139,16 @@ export const runChecks: readonly Check[] = [
     ),
   }),
   {
+    rule: 'run-device-over-carries', sheet: 'runs', key: 'largest', severity: 'over', inStatus: true, elsewhere: true,
+    find: (row) => {
+      const [largest, carries] = [row.number('largest'), row.number('carries')];
+      return largest === null || carries === null || !exceeds(largest, carries) ? undefined : {
+        value: largest, limit: carries,
+        message: row.say('{name}: one device on it draws more than its cable may carry.'),
+      };
+    },
+  },
+  {
     rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
     find: (row) => {
       const found = beyondCable(row);

@@ -46,7 +46,7 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
 
 /** What a supply gives at least; nothing works where that is 0 or less. */
-const LOWEST = '{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})';
+const LOWEST = '({voltage}*IF({battery}="",1-{tolerance},MIN(1-{tolerance},0.875))-IF({seriesDrop}="",0,{seriesDrop}))';
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -67,6 +67,9 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
   /** The worst that the limits of a row say, in words. */
   const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
     `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
+  /** Whether what a row names is not there. */
+  const lost = (...tags: readonly string[]) => `OR(${tags.map((tag) =>
+    `IF({${tag}}="",FALSE(),IFERROR({${tag}.${tag}}="",TRUE()))`).join(',')})`;
   const choice = (sheet: SheetName, key: string, value: string) =>
     quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
   const isKind = (kind: string) => `{kind}=${choice('outputs', 'kind', kind)}`;
@@ -109,6 +112,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
+    'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
+      + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
@@ -118,7 +123,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ],
-      `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
@@ -136,7 +141,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'branches.status': status(
       [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
       ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
-      'OR({free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))',
+      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))`,
     ),
     'outputs.voltage': `IF(OR({rail}<>"",${direct}),${ifKnown('rail.voltage')},IFERROR(IF({feed.voltage}="",230,{feed.voltage}),230))`,
     'outputs.powerFactor': `IF(OR({kind}="",${isKind('motor')}),"",IF(${isKind('lamp')},`
@@ -157,13 +162,14 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         `IF({rail}="",FALSE(),${differs('rail.voltage')})`,
         `IF(OR({feed}="",{rail}<>"",${direct}),FALSE(),${differs('feed.voltage')})`, `AND({feed}<>"",${direct})`,
       ], [exceeds('loading', 'target')],
-      `OR(${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
+      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
         + `AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
         + 'IF({inrush}<>"",{inrushHeadroom}="",'
         + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),
     'modules.status': status(
-      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'], 'AND({common}<>"",[current]>0)'
+      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'],
+      `OR(${lost('enclosure')},AND({common}<>"",[current]>0))`
     ),
     'feeds.inrush': '{connected}+MAX({supplySurge},{outputSurge})',
     'feeds.status': status(
@@ -171,7 +177,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         exceeds('loading', 'target'),
         `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
-      ], `OR(${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
+      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
     ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
       + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`
