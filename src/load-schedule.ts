@@ -101,6 +101,11 @@ export class LoadSchedule {
     return (this.document.row(sheet, id)?.cells[key] ?? null) !== null;
   }
 
+  /** Whether a figure lacks something, whether a sign says so or not. */
+  isPartial(sheet: SheetName, id: number, key: string): boolean {
+    return this.#book.isPartial(sheet, id, key);
+  }
+
   /** Sign to show before a figure that follows from a total that lacks rows; empty for whole figures. */
   partialSign(sheet: SheetName, id: number, key: string): '≥' | '≤' | '' {
     const column = columnOf(sheet, key);

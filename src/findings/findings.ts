@@ -7,6 +7,7 @@ import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
+import { LackingVoltage } from './lacking-voltage.ts';
 import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
@@ -125,6 +126,7 @@ export class Findings {
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
     this.#checkEvery('supplies', this.#source.startUps.update(touched));
+    this.#checkEvery('runs', this.#source.lackingVoltage.update(touched));
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
     if (this.#concernsPurposes(touched)) this.#checkEvery('supplies', this.#source.purposes.update());
@@ -142,6 +144,7 @@ export class Findings {
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
       purposes: new RailPurposes(document, book), startUps: new StartUps(document, book),
+      lackingVoltage: new LackingVoltage(document, book),
     };
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }

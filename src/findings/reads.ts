@@ -1,9 +1,12 @@
 import { Touched, type Argument, type Workbook } from '../engine/index.ts';
 import { findColumn, type SheetName } from '../schedule/index.ts';
-import type { Check } from './check.ts';
+import type { Only } from './only.ts';
 
 /** What decides whether a check is made in a row at all. */
-type Conditions = Pick<Check, 'needs' | 'only'>;
+interface Conditions {
+  readonly needs?: string;
+  readonly only?: Only;
+}
 
 /**
  * What checks have read: of their row, and of the rows that it refers to, where a change need not change a figure of

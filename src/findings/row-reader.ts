@@ -3,6 +3,7 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
+import type { LackingRows, LackingVoltage } from './lacking-voltage.ts';
 import type { RailPurposes } from './rail-purposes.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
@@ -18,6 +19,7 @@ export interface ReaderSource {
   readonly waiting: Waiting;
   readonly purposes: RailPurposes;
   readonly startUps: StartUps;
+  readonly lackingVoltage: LackingVoltage;
 }
 
 const NONE = new Float64Array(0);
@@ -121,6 +123,11 @@ export class RowReader {
   /** What starts at once behind this supply, where it tries again and again on overload. */
   get startUp(): StartUp | undefined {
     return this.#source.startUps.of(this.#row.id);
+  }
+
+  /** The device rows on this run that get less voltage than they need. */
+  get lackingVoltage(): LackingRows | undefined {
+    return this.#source.lackingVoltage.of(this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */

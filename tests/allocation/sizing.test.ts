@@ -26,6 +26,21 @@ describe('sizing', () => {
     ]);
   });
 
+  test('derates supplies and gives each a spare unit, as the last rail for the purpose has it', async () => {
+    // 10 A, ÷ 80 % ÷ 90 % = 13.89 A of rating: 10 + 5 do, 10 + 2.5 do not; two units of each, as one is a spare.
+    const rail = { rail: 'L1', purpose: 'lighting', rated: 5, derating: 0.9 };
+    const sheets = (supplies: Cells[]) => ({ types: [lamp], devices: [{ type: 'Lamp', qty: 40 }], supplies });
+    const rows = await sizePanel(scheduleOf(sheets([{ ...rail, units: 2, redundant: true, seriesDrop: 0 }])), { lists });
+    expect(rows.map(({ item, quantity }) => [item, quantity]))
+      .toEqual([['Supply 24 V, lighting, 10 A', 2], ['Supply 24 V, lighting, 5 A', 2]]);
+    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at once takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Ways, feeds with their breakers, and what cables make devices draw more are not counted.');
+    expect(await counts(sheets([rail])))
+      .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 5 A', 1]]);
+    // Another purpose, and a rail that may be used whole, say nothing.
+    expect(await counts(sheets([{ ...rail, purpose: 'control' }, { ...rail, rail: 'L2', derating: 1 }])))
+      .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1]]);
+  });
+
   test('puts whole devices on each supply, so that what the sum alone would allow may not do', async () => {
     // 3 × 3 A = 9 A, ÷ 90 % = 10 A, which two of 5 A have; but each may carry 4.5 A, which is one device.
     const types = [{ type: 'Spot', purpose: 'lighting', draw: 3000, nodes: 0 }];

@@ -101,8 +101,9 @@ describe('shows what the schedule is for', () => {
     expect(tagsWith('near', 'outputs', 'output')).toEqual(['K1.7', 'K3.2']);
     expect(tagsWith('incomplete', 'outputs', 'output')).toEqual(['K4.4', 'K4.5']);
     expect(tagsWith('near', 'feeds', 'feed')).toEqual(['F1']);
-    // F4: the kind of lamp of K4.4; F7: a device on P2 is not wholly known.
-    expect(tagsWith('incomplete', 'feeds', 'feed')).toEqual(['F2', 'F4', 'F7']);
+    // F4: the kind of lamp of K4.4; F6: what L2-W8 takes, which has no working voltage; F7: a device on P2 is not
+    // wholly known.
+    expect(tagsWith('incomplete', 'feeds', 'feed')).toEqual(['F2', 'F4', 'F6', 'F7']);
   });
 
   test('every fault of a run, most runs being well', () => {

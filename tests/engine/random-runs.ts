@@ -30,7 +30,7 @@ const someSupply = fc.record({
   voltage: fc.option(fc.constantFrom(12, 24, 36, 48)), rated: mostly(between(1, 40)),
   units: fc.option(fc.integer({ min: 1, max: 3 })), peak: fc.option(between(1, 3)),
   tolerance: fc.option(between(0, 0.2)), seriesDrop: mostly(between(0, 1)), redundant: fc.option(fc.boolean()),
-  derating: fc.option(between(0.5, 1)), innerResistance: fc.option(between(0, 1)),
+  battery: fc.option(between(1, 40)), derating: fc.option(between(0.5, 1)), innerResistance: fc.option(between(0, 1)),
 });
 const someRun = fc.record({
   rail: mostly(fc.constantFrom('S0', 'S1')), conductor: mostly(fc.constantFrom('C0', 'C1', 'C2')),
@@ -159,7 +159,8 @@ function circuitOf(content: Content, run: Cells): Circuit {
   const conductor = find(content, 'conductors', 'conductor', run.conductor);
   const supplyVolts = supply === undefined ? null : given(supply, 'voltage', 24);
   const lowestVolts = independentLowest(
-    supplyVolts, given(supply, 'tolerance', 0), given(supply, 'seriesDrop'), supply?.redundant === true);
+    supplyVolts, given(supply, 'tolerance', 0), given(supply, 'seriesDrop'), supply?.redundant === true,
+    given(supply, 'battery') !== null);
   const length = given(run, 'length');
   const pairs = given(run, 'pairs', 1)!;
   const devices = content.sheets.devices!.filter((row) => row.run === run.run).map((row) => deviceOf(content, row));
@@ -222,7 +223,7 @@ export function independentRun(content: Content, run: Cells): IndependentRun {
   const supply = find(content, 'supplies', 'rail', run.rail);
   const volts = independentLowest(
     supply === undefined ? null : given(supply, 'voltage', 24), given(supply, 'tolerance', 0), given(supply, 'seriesDrop'),
-    supply?.redundant === true);
+    supply?.redundant === true, given(supply, 'battery') !== null);
   const resistance = given(find(content, 'conductors', 'conductor', run.conductor), 'resistance');
   const [length, available] = [given(run, 'length'), availableTo(content, run)];
   if (volts === null || resistance === null || length === null || available === null) {

@@ -74,6 +74,7 @@ test('edits of anything that a run depends on are followed, as if the schedule w
       'types', 'minVoltage', 11,
     ], ['supplies', 'voltage', 48],
     ['supplies', 'rated', 7], ['supplies', 'peak', 2], ['supplies', 'tolerance', 0.15], ['supplies', 'seriesDrop', 0.5],
+    ['supplies', 'battery', 12],
     ['supplies', 'redundant', true], ['supplies', 'innerResistance', 0.8], ['runs', 'temperature', null], [
       'conductors', 'resistance', 3.08,
     ], ['conductors', 'maxCurrent', 4],

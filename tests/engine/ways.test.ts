@@ -23,16 +23,17 @@ const someSheets = fc.record({
     k2: fc.option(fc.constantFrom(1.2, 2)), target: maybe(0.5, 1),
   }),
   runs: tagged('run', ['W0', 'W1', 'W2', 'W3'], { way: maybe('F0', 'F1', 'F2'), rail: fc.option(fc.constant('S0')) }),
+  types: tagged('type', ['T0', 'T1'], { inrush: maybe(0, 0.5, 4) }),
   devices: fc.array(cells({
     qty: fc.integer({ min: 0, max: 4 }), unitDraw: fc.integer({ min: 0, max: 3000 }),
-    diversity: maybe(0.25, 0.5), run: maybe('W0', 'W1', 'W2', 'W3'), rail: fc.option(fc.constant('S1')),
+    diversity: maybe(0.25, 0.5), type: maybe('T0', 'T1'), run: maybe('W0', 'W1', 'W2', 'W3'), rail: fc.option(fc.constant('S1')),
   }), { minLength: 1, maxLength: 9 }),
 });
 
 test('ways come to what an independent calculation gives, status included, through every edit', () => {
   const seen = { over: 0, near: 0, incomplete: 0, ok: 0 };
-  const edit = fc.tuple(fc.constantFrom('ways', 'runs', 'supplies', 'devices' as const), fc.nat(), fc.constantFrom(
-    ['rated', 4], ['rated', null], ['kind', 'fast'], ['way', 'F1'], ['rail', 'S1'], ['rail', null], ['qty', 3]));
+  const edit = fc.tuple(fc.constantFrom('ways', 'runs', 'supplies', 'devices', 'types' as const), fc.nat(), fc.constantFrom(
+    ['rated', 4], ['rated', null], ['kind', 'fast'], ['way', 'F1'], ['rail', 'S1'], ['rail', null], ['qty', 3], ['inrush', 6], ['inrush', null]));
   fc.assert(fc.property(someSheets, fc.array(edit, { maxLength: 4 }), (sheets, edits) => {
     const schedule = scheduleOf(sheets);
     for (const [sheet, at, [key, value]] of [undefined, ...edits].map((each) => each ?? ['ways', 0, ['note', 'x']] as const)) {
@@ -46,6 +47,7 @@ test('ways come to what an independent calculation gives, status included, throu
       const { sheets: now } = schedule.content();
       const expected = independentWays({
         supplies: now.supplies ?? [], ways: now.ways ?? [], runs: now.runs ?? [], devices: now.devices ?? [],
+        types: now.types ?? [],
       });
       // A run whose rail is not that of its way is told there, and its devices hang on its own.
       schedule.rows('ways').forEach(({ id }, place) => {

@@ -7,6 +7,13 @@ const DEVICE = (device: Cells, more: Record<string, Cells[]> = {}) => ({
 });
 const WHOLE = { type: 'T', qty: 2, rail: 'L1' };
 
+/** A device of a type on a rail of 24 V. */
+const MADE_FOR = (type: Cells, supply: Cells = {}) =>
+  DEVICE(WHOLE, { types: [{ type: 'T', draw: 10, ...type }], supplies: [{ rail: 'L1', voltage: 24, ...supply }] });
+/** One device of which a tenth is expected, on a supply of 10 A. */
+const LARGE = (device: Cells, supply: Cells = {}) =>
+  DEVICE({ rail: 'L1', qty: 1, diversity: 0.1, ...device }, { supplies: [{ rail: 'L1', rated: 10, ...supply }] });
+
 const OUTPUT = (first: string, second: string) => ({
   contacts: [{ contact: first, resistive: 10 }, { contact: second, resistive: 10 }],
   outputs: [{ output: 'Q1', contact: first, kind: 'resistive', power: 100 }],
@@ -61,6 +68,34 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
     message: 'The current of ref D1 is not known. Correct its diversity.', silent: [
       DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 }),
+    ],
+  },
+  {
+    rule: 'device-other-voltage', sheet: 'devices', sheets: MADE_FOR({ voltage: 12 }), severity: 'over', key: 'rail',
+    value: 12, limit: 24, inStatus: false,
+    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or enter the least and the most voltage of its type where it works on both.',
+    silent: [
+      MADE_FOR({ voltage: 26.4 }), MADE_FOR({ voltage: 21.6 }), MADE_FOR({}),
+      MADE_FOR({ voltage: 12, minVoltage: 10, maxVoltage: 30 }), MADE_FOR({ voltage: 12 }, { voltage: 12 }),
+    ],
+  },
+  {
+    rule: 'device-over-voltage', sheet: 'devices', sheets: MADE_FOR({ maxVoltage: 25 }, { tolerance: 0.05 }),
+    severity: 'over', key: 'rail', value: 25.2, limit: 25, inStatus: false,
+    // 24 V × 1.05
+    message: 'Ref D1 stands 25.00 V at the most, and rail L1 may give 25.20 V: 0.20 V too much. Put it on a rail of its voltage, or use a type that stands it.',
+    silent: [
+      MADE_FOR({ maxVoltage: 25.2 }, { tolerance: 0.05 }), MADE_FOR({ maxVoltage: 25 }),
+      MADE_FOR({}, { tolerance: 0.05 }),
+    ],
+  },
+  {
+    rule: 'device-over-supply', sheet: 'devices', sheets: LARGE({ unitDraw: 12_000 }), severity: 'over',
+    key: 'unitDraw', value: 12, limit: 10, inStatus: false,
+    message: 'Ref D1: one device draws 12.00 A, and rail L1 may be used for 10.00 A. No diversity helps: put it on a larger supply.',
+    silent: [
+      LARGE({ unitDraw: 10_000 }), LARGE({ unitDraw: 12_000, qty: 0 }), LARGE({ unitDraw: 12_000 }, { rated: null }),
+      LARGE({ unitDraw: 6000, qty: 2, diversity: 1 }),
     ],
   },
   {

@@ -18,7 +18,7 @@ const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES,
 ];
-const VERBS = 'Put|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|or lower';
+const VERBS = 'Put|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
 const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
 
@@ -62,7 +62,7 @@ describe('all findings together', () => {
   const schedule = () => scheduleOf({
     supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 1 }], types: [{ draw: 1 }],
     devices: [
-      { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 9000 }, { ref: 'D2', rail: 'L2', qty: 1, unitDraw: 2000 },
+      { ref: 'D1', rail: 'L1', qty: 1, unitDraw: 9000 }, { ref: 'D2', rail: 'L2', qty: 2, unitDraw: 1000 },
       { ref: 'D3' },
     ],
   });

@@ -145,4 +145,16 @@ export const PANEL_CASES: readonly FindingCase[] = [
       { ...BRANCH({}), ...ENCLOSURE(60, {}) },
     ],
   },
+  ...([
+    ['way', 'ways', 'Way F1: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'],
+    ['module', 'modules', 'Module F1: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'],
+    ['feed', 'feeds', 'Feed F1: the width of its breaker is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'],
+  ] as const).map(([tag, sheet, message]): FindingCase => {
+    const part = (cells: Cells, rails: number | null = 2) =>
+      ({ ...ENCLOSURE(60, { rails }), [sheet]: [{ [tag]: 'F1', enclosure: 'E1', ...cells }] });
+    return {
+      rule: `${tag}-width-missing`, sheet, sheets: part({}), severity: 'incomplete', key: 'width', value: null,
+      inStatus: false, message, silent: [part({ width: 12 }), part({ enclosure: null }), part({}, null)],
+    };
+  }),
 ];

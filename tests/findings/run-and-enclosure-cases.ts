@@ -13,6 +13,9 @@ const RUN = (run: Cells, device: Cells = {}, more: Record<string, Cells[]> = {})
   runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 50, temperature: 20, protection: 2, maxDrop: 0.5, ...run }],
   devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', ...device }],
 });
+/** The same run with no way of its own: 10 A × 1.5 for ever, on 6 A. */
+const UNFUSED = (supply: Cells) =>
+  RUN({ protection: null }, {}, { supplies: [{ rail: 'L1', rated: 10, peak: 1.2, ...supply }] });
 /** The same run behind a way of its own, on a rail of its own unless said otherwise. */
 const BEHIND = (way: Cells, run: Cells = {}) => RUN({ protection: null, way: 'F1', ...run }, { unitDraw: 100 }, {
   ways: [{ way: 'F1', rail: 'L1', ...way }],
@@ -38,10 +41,76 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-under-voltage', sheet: 'runs', sheets: RUN(
       { protection: null }, { unitDraw: 5000 }
     ), severity: 'over', key: 'voltageMargin', value: -1, limit: 0, inStatus: true,
-    message: 'Run W1: from 24.00 V at its start, a device on it gets 1.00 V less than it needs at its place. With C it may be 40 m long.',
+    message: 'Run W1: from 24.00 V at its start, ref D1 gets 1.00 V less than it needs at its place. With C it may be 40 m long.',
     silent: [
       RUN({ protection: null }, { unitDraw: 4000 }),
       RUN({ protection: null }, { unitDraw: 5000 }, { types: [{ type: 'T' }] }),
+    ],
+  },
+  {
+    // 6 A × 0.5 Ω, then 4 A × 0.5 Ω: 21 V for D1, 19 V for those at the end, which need 20 V and 19.5 V
+    rule: 'run-under-voltage', sheet: 'runs', sheets: {
+      ...RUN({ protection: null }),
+      types: [{ type: 'T', minVoltage: 21.5 }, { type: 'S', minVoltage: 20 }, { type: 'R', minVoltage: 19.5 }],
+      devices: [
+        { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', distance: 25 },
+        { ref: 'D2', type: 'S', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
+        { ref: 'D3', type: 'R', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1' },
+      ],
+    }, severity: 'over', key: 'voltageMargin', value: -1, limit: 0, inStatus: true,
+    // Distances shrink with the length: at 40 m D1 gets 24 − 6 × 0.4 = 21.6 V and D2 21.6 − 4 × 0.4 = 20 V.
+    message: 'Run W1: from 24.00 V at its start, ref D2 gets 1.00 V less than it needs at its place, and 2 more rows get too little. With C it may be 40 m long.',
+    silent: [],
+  },
+  {
+    rule: 'run-unprotected', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'over', key: 'way', value: 15,
+    limit: 6, inStatus: true,
+    // 10 A × 1.5 for ever
+    message: 'Run W1 has no way, its cable may carry 6.00 A and its supply feeds 15.00 A for ever without a fuse: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.',
+    silent: [
+      RUN({}), UNFUSED({ rated: 4 }), UNFUSED({ maxOutput: 1, rated: 6 }), UNFUSED({ fuse: 6, fuseKind: 'B' }),
+      // gG of 4 A acts at 2.1 × 4 = 8.4 A, below 1.45 × 6 = 8.7 A
+      UNFUSED({ fuse: 4, fuseKind: 'gG' }), UNFUSED({ fuse: 6 }), UNFUSED({ rated: null }),
+    ],
+  },
+  {
+    rule: 'run-unprotected', sheet: 'runs', sheets: UNFUSED({ fuse: 8, fuseKind: 'B' }), severity: 'over', key: 'way',
+    value: 8, limit: 6, inStatus: true,
+    message: 'Run W1 has no way, its cable may carry 6.00 A and the fuse of its supply, 8.00 A, does not protect that: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.',
+    silent: [],
+  },
+  {
+    // Within what the cable carries, but it acts at 1.9 × 6 = 11.4 A only, above 8.7 A; 6 × 1.45 ÷ 1.9 = 4.579 A
+    rule: 'run-unprotected', sheet: 'runs', sheets: UNFUSED({ fuse: 6, fuseKind: 'gG' }), severity: 'over', key: 'way',
+    value: 6, limit: 6 * 1.45 / 1.9, inStatus: true,
+    message: 'Run W1 has no way, and the fuse of its supply, 6.00 A, acts on overload at 1.9 × its rating: its cable, which may carry 6.00 A, bears one of at most 4.57 A of that kind. Give it a way, such as B 4, or a thicker conductor.',
+    silent: [],
+  },
+  {
+    rule: 'supply-fuse-kind-missing', sheet: 'supplies', sheets: UNFUSED({ fuse: 6 }), severity: 'incomplete',
+    key: 'fuseKind', value: null, inStatus: false,
+    message: 'Rail L1: the kind of its fuse is not known, and 1 run without a way waits for it, as when it acts decides what it protects. Enter it.',
+    silent: [
+      UNFUSED({ fuse: 6, fuseKind: 'gG' }), UNFUSED({ fuse: 6, rated: 4 }), UNFUSED({}),
+      RUN({}, {}, { supplies: [{ rail: 'L1', rated: 10, fuse: 6 }] }),
+    ],
+  },
+  {
+    rule: 'supply-series-drop-missing', sheet: 'supplies', sheets: UNFUSED({ units: 2, redundant: true }),
+    severity: 'incomplete', key: 'seriesDrop', value: null, inStatus: true,
+    message: 'Rail L1 is redundant: what decouples its units drops some voltage, and 1 run waits for it. Enter the drop, about 0.5 V for a diode; 0 if there is none.',
+    silent: [
+      UNFUSED({ units: 2 }), UNFUSED({ units: 2, redundant: true, seriesDrop: 0 }),
+      UNFUSED({ units: 2, redundant: true, seriesDrop: '=1/0' }),
+    ],
+  },
+  {
+    rule: 'device-over-run', sheet: 'devices', sheets: RUN({ basis: 'demand' }, { unitDraw: 7000, diversity: 0.1 }),
+    severity: 'over', key: 'unitDraw', value: 7, limit: 6, inStatus: false,
+    message: 'Ref D1: one device draws 7.00 A, and the cable of run W1 may carry 6.00 A. No diversity helps: use a thicker conductor or more pairs.',
+    silent: [
+      RUN({ basis: 'demand' }, { unitDraw: 6000, diversity: 0.1 }), RUN({}, { unitDraw: 7000, qty: 0 }),
+      RUN({ basis: 'demand', pairs: 2 }, { unitDraw: 7000, diversity: 0.1 }),
     ],
   },
   {
@@ -86,18 +155,30 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     silent: [BEHIND({ kind: 'B', rated: 1 }), BEHIND({ kind: 'B', rated: 1, rail: 'L2' }, { rail: null })],
   },
   {
-    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({
-      maxDrop: 0.05, protection: null,
-    }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
+    // A cable that carries the 15 A that its supply gives for ever needs no way.
+    rule: 'run-over-drop', sheet: 'runs', sheets: RUN(
+      { maxDrop: 0.05, protection: null }, {}, { conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }] }
+    ), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
     message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. With C it may be 30 m long.',
     silent: [RUN({ maxDrop: 2 / 24, protection: null }), RUN({ maxDrop: 0.05, length: 30, protection: null })],
+  },
+  {
+    // What decouples its supply is not known, so nobody can say which conductor would do.
+    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({ maxDrop: 0.05, protection: null }, {}, {
+      supplies: [{ rail: 'L1', rated: 5, units: 2, redundant: true }],
+      conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
+    }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
+    message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. Complete its supply, of which the lowest voltage is not known, to see what would put it right.',
+    silent: [],
   },
   {
     // 24 V ÷ (3 Ω × 1.1965 at 70 °C + 0.3 Ω); where the supply has too little it is told there
     rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ length: 150, protection: 2 }, { unitDraw: 100 }), severity: 'near',
     key: 'faultCurrent', value: 24 / (3 * 1.1965 + 0.3), limit: 10, inStatus: true,
     message: 'Run W1: a short circuit at its far end draws 6.17 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
-    silent: [RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 })],
+    silent: [
+      RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 }),
+    ],
   },
   {
     rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current',

@@ -7,6 +7,11 @@ const ON = (milliamps: number | null, supply: Cells) => ({
   ],
 });
 
+/** So many devices of 0.8 A each, of which a share is expected at the same time. */
+const AT_ONCE = (qty: number, diversity: number, supply: Cells) => ({
+  supplies: [{ rail: 'L1', ...supply }], devices: [{ ref: 'D1', qty, unitDraw: 800, diversity, rail: 'L1' }],
+});
+
 /** A supply of 1 A of demand on a feed with a breaker. */
 const FED = (supply: Cells, feed: Cells = {}) => ({
   ...ON(1000, { rated: 10, feed: 'F1', efficiency: 0.9, inputPowerFactor: 0.95, inputInrush: 20, ...supply }),
@@ -44,6 +49,28 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     message: 'Rail L1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move that much to another rail, or fit a larger supply.',
     // Beyond the rating the rule of the rating speaks; 0.7 × 3 is less than 2.1 in binary.
     silent: [ON(8000, { rated: 10 }), ON(10_001, { rated: 10 }), ON(2100, { rated: 3, target: 0.7 })], inStatus: true,
+  },
+  {
+    // 38 × 0.8 A, a quarter of which is expected: 7.6 A
+    rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', sheets: AT_ONCE(38, 0.25, { rated: 10 }),
+    severity: 'near', key: 'connected', value: 30.4, limit: 10, inStatus: true,
+    message: 'Rail L1 may be used for 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.',
+    // At 0.5 the demand itself, 15.2 A, is too much, and its own rule speaks.
+    silent: [
+      AT_ONCE(38, 0.25, { rated: 30.4 }), AT_ONCE(38, 0.5, { rated: 10 }), AT_ONCE(38, 0.25, {}),
+      AT_ONCE(12, 0.25, { rated: 10 }),
+    ],
+  },
+  {
+    // 25 × 0.8 A, half of which is expected: 10 A
+    rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
+    sheets: AT_ONCE(25, 0.5, { rated: 40, fuse: 10, fuseKind: 'gG' }), severity: 'near', key: 'connected', value: 20,
+    limit: 10, inStatus: true,
+    message: 'Rail L1 has a fuse of 10.00 A, and everything on it at once takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
+    silent: [
+      AT_ONCE(25, 0.5, { rated: 40, fuse: 20 }), AT_ONCE(25, 0.5, { rated: 40 }),
+      AT_ONCE(25, 0.6, { rated: 40, fuse: 10 }),
+    ],
   },
   {
     rule: 'supply-rating-missing', sheet: 'supplies', sheets: ON(5000, {}), severity: 'incomplete', key: 'rated',

@@ -12,7 +12,21 @@ const WAY = (way: Cells, supply: Cells = {}, device: Cells = {}, others = 0): Co
   ],
 });
 
+/** A motor of 1 A that starts with 3 A, beside 1 A without a known inrush: 4 A at once. */
+const STARTING = (way: Cells, inrush: number | null = 3) => ({
+  ...WAY({ kind: 'electronic', ...way }, {}, { type: 'M' }), types: [{ type: 'M', inrush }],
+});
+
 export const WAY_CASES: readonly FindingCase[] = [
+  {
+    rule: 'way-over-start', sheet: 'ways', sheets: STARTING({}), severity: 'near', key: 'start', value: 4, limit: 3,
+    inStatus: true,
+    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let them start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
+    silent: [
+      STARTING({ rated: 4 }), STARTING({ kind: 'slow' }), STARTING({}, 2), STARTING({}, null), STARTING({ rated: null }),
+      STARTING({ rated: 1.5 }),
+    ],
+  },
   {
     rule: 'way-over-rated', sheet: 'ways', sheets: WAY({ rated: 1.6 }), severity: 'over', key: 'demand', value: 2,
     limit: 1.6, inStatus: true,

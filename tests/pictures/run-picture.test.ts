@@ -11,7 +11,8 @@ const TYPES: Cells[] = [
   { type: 'lamp', power: 12, load: 'power', minVoltage: 21.6 }, { type: 'sensor', draw: 150, minVoltage: 20.4 },
   { type: 'plain', draw: 50 },
 ];
-const RUN: Cells = { run: 'W1', rail: 'A', conductor: 'C', length: 55 };
+/** At 20 °C, at which the resistance of the conductor is given. */
+const RUN: Cells = { run: 'W1', rail: 'A', conductor: 'C', length: 55, temperature: 20 };
 
 function drawn(devices: readonly Cells[], run: Cells = {}, locale = 'en') {
   const schedule = scheduleOf({

@@ -4,6 +4,7 @@ import { buildReport, CAUTIONS, scheduleDigest, type Report } from '../../src/re
 import { STANDARDS } from '../../src/report/model/standards.ts';
 import { namesStandard, sourcesOf } from '../../src/report/model/standards-table.ts';
 import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
+import { closeTo } from '../support/close-to.ts';
 import { scheduleOf } from '../support/schedules.ts';
 import { demoContent } from './demo.ts';
 
@@ -18,8 +19,9 @@ const texts = (of: Report, name: string, table = 0) =>
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'branches', 'runs', 'run-pictures', 'modules', 'outputs',
-      'feeds', 'enclosures', 'devices-per-rail',
+      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'ways',
+      'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
+      'enclosures', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',
       'not-judged', 'checklist',
       'commissioning',
@@ -50,17 +52,21 @@ describe('the load table of the demo', () => {
       .toEqual(rows.filter(({ branch }) => branch !== undefined).map(({ ref }) => ref).sort());
   });
 
-  test('subtotals of rails are the totals of the supplies', () => {
+  test('subtotals of rails are the totals of the supplies, but for what their runs and outputs add', () => {
     const { tables } = sectionOf(report, 'devices-per-rail');
     const supplies = sectionOf(report, 'supplies').tables.at(-1)!;
-    const place = (of: typeof supplies, title: string) => of.columns.findIndex(
-      (column) => column.title.startsWith(title),
-    );
+    const shown = (of: typeof supplies, row: (typeof supplies)['rows'][number], title: string) =>
+      Number(row.cells[of.columns.findIndex((column) => column.title.startsWith(title))]!.text.replace('≥', ''));
+    const added = (sheet: 'runs' | 'outputs', rail: unknown, key: string) => demo.rows(sheet)
+      .reduce((sum, { id, cells }) => sum + (cells.rail === rail ? Number(demo.value(sheet, id, key)) : 0), 0);
     for (const [index, table] of tables.entries()) {
       const total = table.rows.at(-1)!;
+      const { rail } = demo.rows('supplies')[index]!.cells;
       expect(total.isTotal).toBe(true);
       for (const title of ['Connected', 'Demand']) {
-        expect(total.cells[place(table, title)]!.text).toBe(supplies.rows[index]!.cells[place(supplies, title)]!.text);
+        const whole = shown(table, total, title) + added('runs', rail, 'extra') + added('outputs', rail, 'current');
+        // Both are written to a hundredth.
+        expect(shown(supplies, supplies.rows[index]!, title)).toEqual(closeTo(whole, { absolute: 0.01, relative: 0 }));
       }
     }
     expect(tables.length).toBe(demo.rows('supplies').length);
@@ -69,7 +75,7 @@ describe('the load table of the demo', () => {
   test('the summary counts every row that has a status', () => {
     expect(texts(report, 'summary').map((cells) => cells.at(-1))).toEqual(
       [
-        'supplies', 'branches', 'runs', 'modules', 'outputs', 'feeds', 'enclosures',
+        'supplies', 'ways', 'branches', 'runs', 'modules', 'outputs', 'feeds', 'enclosures',
       ].map((sheet) => String(demo.rows(sheet as 'runs').length)));
   });
 });

@@ -159,6 +159,11 @@ describe('a load table that software of version 1 wrote', () => {
       'Types, Drive, Purpose: field in the schedule, lighting on the worksheet.',
       'Types, Drive, Nodes: 2 in the schedule, 7 on the worksheet.',
     ]);
+    // The third column of its supplies, 12 × 2 typed: it reads no other cell, so that no rule of now changes it.
+    workbook.Sheets.Supplies!.C2 = { t: 'n', v: 48 };
+    expect(await editsOf(bytesOf(workbook)))
+      .toContain('Supplies, L1, Voltage: 24.0\u00a0V in the schedule, 48.0\u00a0V on the worksheet.');
+    workbook.Sheets.Supplies!.C2 = { t: 'n', v: 24 };
     workbook.Sheets.Types!.C3 = { t: 's', v: 'peripherals' };
     workbook.Workbook!.Names = workbook.Workbook!.Names!.filter(({ Name }) => Name !== 'types.points');
     expect(await editsOf(bytesOf(workbook)))

@@ -61,7 +61,7 @@ function recalculate(schedule: LoadSchedule, bytes: Uint8Array): HyperFormula {
  * What a limit that no other formula reads is written as: rounded down to the decimals of its column, up for a need.
  */
 function asWritten(sheet: SheetName, column: Column, value: CellValue): CellValue {
-  const isRead = ['supplies.usable', 'supplies.batteryNeeded', 'outputs.rating'].includes(`${sheet}.${column.key}`);
+  const isRead = ['supplies.usable', 'supplies.batteryNeeded', 'ways.available', 'outputs.rating'].includes(`${sheet}.${column.key}`);
   if (typeof value !== 'number' || column.role === 'input' || column.safeSide === undefined || isRead) return value;
   const steps = 10 ** (column.decimals ?? 2);
   return column.safeSide === 'down'
@@ -109,27 +109,40 @@ describe('the load table as a workbook', () => {
   test('figures that are changed in the workbook have their consequences, as they have in the schedule', async () => {
     const schedule = new LoadSchedule(demoContent());
     const engine = recalculate(schedule, await write(schedule));
+    const formulaAt = (sheet: SheetName, place: number) => engine.getCellFormula({
+      sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: place,
+      col: SCHEMA[sheet].columns.findIndex(({ key }) => key === 'status'),
+    });
+    const statusAt = (sheet: SheetName, place: number) => {
+      expect(formulaAt(sheet, place)).toBeDefined();
+      return schedule.value(sheet, schedule.rows(sheet)[place - 1]!.id, 'status');
+    };
+    const edited = () => [statusAt('branches', 1), statusAt('ways', 27), statusAt('outputs', 3), statusAt('feeds', 1)];
+    const before = edited();
     const edit = (sheet: SheetName, place: number, key: string, value: number) => {
       const col = SCHEMA[sheet].columns.findIndex((column) => column.key === key);
       engine.setCellContents({ sheet: engine.getSheetId(SCHEMA[sheet].title)!, row: place + 1, col }, value);
       schedule.act('edit', [{ op: 'set', sheet, id: schedule.rows(sheet)[place]!.id, key, value }]);
     };
     edit('devices', 30, 'qty', 40);
-    edit('devices', 60, 'diversity', 0.35);
+    edit('devices', 62, 'diversity', 0.35);
     edit('supplies', 1, 'rated', 12);
     edit('types', 0, 'nodes', 3);
     edit('outputs', 2, 'power', 900);
     edit('feeds', 1, 'diversity', 0.5);
+    edit('ways', 26, 'rated', 0.5);
     edit('branches', 0, 'reserve', 0.3);
     edit('enclosures', 0, 'height', 900);
-    // What the runs come to does not follow, and says so.
+    // What the runs come to and what makes a way act does not follow, and says so; the devices that were changed stand
+    // on runs without extra.
     const follows = differences(schedule, engine).filter((each) => {
-      const [sheet, place, key] = each as [string, number, string];
-      // A supply that was measured: nor does its status.
-      if (sheet === 'supplies' && place === 1 && key === 'status') return false;
-      return sheet !== 'runs' && key !== 'terminalVoltage' && !(sheet === 'enclosures' && key === 'status');
+      const [sheet, place, key] = each as [SheetName, number, string];
+      // Nor does a status that hangs on it, or on what was measured.
+      if (key === 'status' && formulaAt(sheet, place) === undefined) return false;
+      return sheet !== 'runs' && !['terminalVoltage', 'voltageMargin', 'leastTrip'].includes(key);
     });
     expect(follows).toEqual([]);
+    expect([before, edited()]).toEqual([['ok', 'ok', 'over', 'near'], ['near', 'over', 'over', 'over']]);
     engine.destroy();
   });
 

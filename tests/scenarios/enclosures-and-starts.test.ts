@@ -81,6 +81,37 @@ describe('an enclosure in the sun of its own losses', () => {
   });
 });
 
+describe('what is mounted on the rails of an enclosure', () => {
+  const box = { ...BOX, maxInside: 70, rails: 1, railLength: 500 };
+  /** 110 of the supply + 12 + 0 of its channels + 18 of a way elsewhere entered + 144 + 36 + 18. */
+  const parts: Content['sheets'] = {
+    enclosures: [box], supplies: [{ rail: 'L1', rated: 10, efficiency: 0.9, derating: 1, enclosure: 'E1', width: 110 }],
+    ways: [
+      { way: 'F1', rail: 'L1', kind: 'electronic', rated: 2, width: 12 },
+      { way: 'F2', rail: 'L1', kind: 'electronic', rated: 2, width: 0 },
+      { way: 'F3', rail: 'L2', kind: 'B', rated: 1, enclosure: 'E1', width: 18 },
+      { way: 'F4', rail: 'L1', kind: 'B', rated: 1, enclosure: 'E2', width: 18 },
+    ],
+    modules: [{ module: 'K1', enclosure: 'E1', width: 144 }], feeds: [{ feed: 'Q1', rated: 10, enclosure: 'E1', width: 18 }],
+    branches: [{ branch: 'B1', limit: 9, terminated: true, enclosure: 'E1', width: 36 }],
+  };
+
+  test('counts ways where their supply stands, modules, couplers and breakers of feeds', () => {
+    const schedule = scheduleOf(parts);
+    expect(['usedWidth', 'freeWidth', 'status'].map((key) => valueAt(schedule, 'enclosures', 0, key)))
+      .toEqual([338, near(62), 'ok']);
+  });
+
+  test.each(['supplies', 'ways', 'modules', 'feeds', 'branches'] as const)(
+    'waits for a width of %s, which is told once, there', (sheet) => {
+      const schedule = scheduleOf(parts);
+      enter(schedule, sheet, 0, { width: null });
+      expect(valueAt(schedule, 'enclosures', 0, 'status')).toBe('incomplete');
+      expect(schedule.findings.filter(({ rule }) => rule.includes('width')).map(({ sheet: at, key }) => [at, key]))
+        .toEqual([[sheet, 'width']]);
+    });
+});
+
 describe('everything starts at once after a failure of the mains', () => {
   /** 6 × 3 A of motors and 4 × 0.5 A of others, on 10 A that give 1.2 times that for a moment. */
   const rail = (supply: Cells, motor: Cells = { inrush: 3 }): Content['sheets'] => ({

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Cells, Content } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
 /** Hand arithmetic to four digits or more. */
 const near = (value: number) => closeTo(value, { absolute: 0, relative: 1e-4 });
@@ -83,14 +83,15 @@ describe('each device is judged at its own place', () => {
     expect(valueAt(schedule, 'runs', 0, 'maxLength')).toEqual(near(266.0537));
   });
 
-  test('one that lacks voltage is over, said at the run and at its own row', () => {
+  test('one that lacks voltage is over, said once, at the run, by its name', () => {
     // From 22 V 21.39 V are left 5 m on, where 21.6 V are needed.
     const schedule = panel({ types, devices, supply: { tolerance: 1 / 12 }, run: { length: 150, maxDrop: 0.5 } });
     expect(valueAt(schedule, 'devices', 0, 'voltageMargin')).toEqual(exact(0.29));
-    const worse = panel({ types, devices, supply: { tolerance: 0.1 }, run: { length: 150, maxDrop: 0.5 } });
+    const worse = panel({ types, devices: [{ ...devices[0], ref: 'D1' }, devices[1]!], supply: { tolerance: 0.1 }, run: { length: 150, maxDrop: 0.5 } });
     expect(valueAt(worse, 'devices', 0, 'voltageMargin')).toEqual(exact(-0.11));
     expect([valueAt(worse, 'runs', 0, 'status'), rules(worse, 'runs'), rules(worse, 'devices')])
-      .toEqual(['over', ['run-under-voltage'], ['device-under-voltage']]);
+      .toEqual(['over', ['run-under-voltage'], []]);
+    expect(findingsAt(worse, 'runs')[0]!.message).toContain('ref D1 gets 0.11 V less than it needs at its place.');
     expect(valueAt(worse, 'runs', 0, 'drop')).toEqual(exact(3.01));
   });
 });
@@ -123,6 +124,8 @@ describe('everything at once', () => {
       supply: { rated: 40 }, run: { basis: 'demand' }, devices: [{ unitDraw: 17_000, diversity: 0.05, run: 'R1' }],
     });
     expect(rules(schedule, 'devices')).toEqual(['device-over-run']);
+    // 0.85 A of demand would be no matter; the device is told once, at its row.
+    expect([valueAt(schedule, 'runs', 0, 'status'), rules(schedule, 'runs')]).toEqual(['over', []]);
   });
 });
 
@@ -133,6 +136,24 @@ describe('voltage of supplies and devices', () => {
     });
     expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
       .toEqual([exact(22.3), exact(25.2)]);
+  });
+
+  // Twelve cells: 1.75 V each when empty, 2.3 V when charged (from memory); 21 − 0.5 and 27.6 V.
+  test('a battery makes it 20.5 V to 27.6 V behind the same diode: a device that needs 21 V, or stands 27 V, says so', () => {
+    const given = { tolerance: 0.05, seriesDrop: 0.5, units: 2, redundant: true, battery: 12 };
+    const schedule = panel({
+      supply: given, types: [{ type: 'A', minVoltage: 21, maxVoltage: 27 }], devices: [{ unitDraw: 1, type: 'A', run: 'R1' }],
+    });
+    expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
+      .toEqual([exact(20.5), exact(27.6)]);
+    // Too little is told at the run, too much at the device.
+    expect([rules(schedule, 'runs'), rules(schedule, 'devices')]).toEqual([['run-under-voltage'], ['device-over-voltage']]);
+    enter(schedule, 'supplies', 0, { battery: null });
+    expect([rules(schedule, 'runs'), rules(schedule, 'devices')]).toEqual([[], []]);
+    // What is regulated worse than that counts.
+    enter(schedule, 'supplies', 0, { battery: 12, tolerance: 0.2 });
+    expect([valueAt(schedule, 'supplies', 0, 'lowest'), valueAt(schedule, 'supplies', 0, 'highest')])
+      .toEqual([exact(18.7), exact(28.8)]);
   });
 
   test('what decouples redundant units is asked for once, at the supply; 0 may be', () => {
@@ -205,4 +226,42 @@ describe('a run without a way (IEC 60364-4-43, 433.1)', () => {
     expect([valueAt(schedule, 'runs', 0, 'status'), rules(schedule, 'runs')]).toEqual([status, run]);
     expect(rules(schedule, 'supplies')).toEqual(asked);
   });
+});
+
+describe('a run as it was measured', () => {
+  /** 0.02 Ω/m: 3 A over 5 m and 2 A over 95 m lose 0.3 V and 3.8 V: 23.7 V for what needs 21.6 V, 19.9 V at the end. */
+  const measured = (volts: number, rail: Cells = {}) => panel({
+    supply: rail, way: { rated: 4 }, run: { length: 100, maxDrop: 0.2, measuredVoltage: volts },
+    types: [{ type: 'A', minVoltage: 21.6 }, { type: 'B', minVoltage: 10 }],
+    devices: [
+      { type: 'A', unitDraw: 1000, run: 'R1', distance: 5 }, { type: 'B', unitDraw: 2000, run: 'R1', distance: 100 },
+    ],
+  });
+  const UNDER = 'run-measured-under-voltage';
+
+  test('is not too low at its end for a device that stands at its start', () => {
+    for (const schedule of [measured(19.9), measured(19.5, { measuredVoltage: 24 })]) {
+      expect(rules(schedule, 'runs')).not.toContain(UNDER);
+    }
+    // 2.2 V more than worked out may be lost before it, which has 2.1 V to spare.
+    expect(rules(measured(17.7, { measuredVoltage: 24 }), 'runs')).toContain(UNDER);
+    // 3.8 V lost from 21.8 V is less than worked out, and the 2.2 V that the rail lacks are too many.
+    expect(rules(measured(18, { measuredVoltage: 21.8 }), 'runs')).toContain(UNDER);
+    expect(rules(measured(18.5, { measuredVoltage: 22.5 }), 'runs')).not.toContain(UNDER);
+  });
+});
+
+test('two blinds of 0.8 A that start with 2 A each do not come up on an electronic channel of 3 A, and do on a slow fuse', () => {
+  const way = (kind: string, inrush: number | null) => panel({
+    way: { kind, rated: 3, k2: 1.45, trip: 2 }, types: [{ type: 'Blind', draw: 800, inrush }],
+    devices: [{ type: 'Blind', qty: 2, run: 'R1' }],
+  });
+  const told = (schedule: ReturnType<typeof panel>) => [
+    valueAt(schedule, 'ways', 0, 'start'), findingsAt(schedule, 'ways').map(({ rule }) => rule),
+  ];
+  expect(told(way('electronic', 2))).toEqual([exact(4), ['way-over-start']]);
+  expect(told(way('electronic', 1.5))).toEqual([exact(3), []]);
+  expect(told(way('slow', 2))).toEqual([exact(4), []]);
+  // What is not known of a start is asked for only where the supply tries again and again: 2 × 0.8 A count.
+  expect(told(way('electronic', null))).toEqual([exact(1.6), []]);
 });

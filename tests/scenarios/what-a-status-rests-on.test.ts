@@ -20,12 +20,13 @@ describe('a status says what it rests on', () => {
   const devices = [{ type: 'lamp', qty: 2, rail: 'L1' }];
   const types = [{ type: 'lamp', draw: 500, nodes: 1 }];
 
-  test('a fuse that is not entered is not asked for, and one that is makes one check more', () => {
+  test('a fuse that is not entered is not asked for, and one that is makes three checks more', () => {
     const without = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5 }] }), 'supplies');
     const fused = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5, fuse: 4 }] }), 'supplies');
     expect(without).toMatch(/not asked for while nothing is entered: .*\bFuse\b/);
     expect(fused).not.toMatch(/nothing is entered: .*\bFuse\b/);
-    expect(numberMade(fused)).toBe(numberMade(without) + 1);
+    // What is asked for, everything at once, and whether the supply ever gives enough to open it.
+    expect(numberMade(fused)).toBe(numberMade(without) + 3);
   });
 
   test('checks that wait for what is missing say for which cell, and are not counted as made', () => {
@@ -60,4 +61,38 @@ test('the load table says what it does not judge, and has each of it checked', (
     expect(texts('checklist')).toContain(each);
   }
   expect(texts('not-judged')).toContain('24 V AC');
+});
+
+describe('what a row names and is not there', () => {
+  const supplies = [{ rail: 'L1', rated: 10 }];
+  const contacts = [{ contact: 'K', resistive: 5, dc: 5, maxDcVoltage: 30 }];
+  const output = { output: 'Q1', contact: 'K', kind: 'resistive', power: 100, voltage: 230 };
+  const run = { run: 'W1', rail: 'L1', conductor: 'C', length: 5 };
+  const conductors = [{ conductor: 'C', resistance: 10, maxCurrent: 16 }];
+  const way = { way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 };
+  const cases: [SheetName, Content['sheets'], string][] = [
+    ['outputs', { contacts, outputs: [{ ...output, feed: 'F9' }] }, 'feed'],
+    ['outputs', { contacts, outputs: [{ ...output, module: 'M9' }] }, 'module'],
+    ['outputs', { contacts, outputs: [{ ...output, kind: 'dc', power: 10, voltage: 24, rail: 'L9' }] }, 'rail'],
+    ['runs', { supplies, conductors, runs: [{ ...run, way: 'F9' }] }, 'way'],
+    ['runs', { supplies, conductors, ways: [way], runs: [{ ...run, way: 'F1', branch: 'B9' }] }, 'branch'],
+    ['ways', { supplies, ways: [{ ...way, enclosure: 'E9' }] }, 'enclosure'],
+    ['modules', { modules: [{ module: 'M1', enclosure: 'E9' }] }, 'enclosure'],
+    ['feeds', { feeds: [{ feed: 'F1', rated: 10, enclosure: 'E9' }] }, 'enclosure'],
+    ['branches', { branches: [{ branch: 'B1', limit: 9, terminated: true, enclosure: 'E9' }] }, 'enclosure'],
+  ];
+
+  test.each(cases)('keeps a row of %s from being within limits (%#)', (sheet, sheets, key) => {
+    const row = sheets[sheet]![0]!;
+    expect(opened(sheets).findings.filter(({ severity }) => severity !== 'note').map((each) => [each.rule, each.key]))
+      .toEqual([['tag-names-nothing', key]]);
+    const status = (cells: typeof row) => {
+      const schedule = opened({ ...sheets, [sheet]: [cells] });
+      return schedule.value(sheet, idAt(schedule, sheet), 'status');
+    };
+    expect(status(row)).toBe('incomplete');
+    // A character that cannot be seen makes it another tag.
+    expect(status({ ...row, [key]: `${String(row[key])}\u200b` })).toBe('incomplete');
+    if (key !== 'way') expect(status({ ...row, [key]: null })).toBe('ok');
+  });
 });

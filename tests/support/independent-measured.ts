@@ -50,6 +50,8 @@ export interface RunAgainst extends Against {
   /** Most that its protection and its cable bear. */
   readonly most: Known;
   readonly needed: Known;
+  /** Voltage at the start and the end at its lowest, and what each device then has above what it needs [V]. */
+  readonly lowest: { readonly start: number; readonly end: Known; readonly margins: readonly number[] };
   /** Drop that is worked out, with the current that is [V]. */
   readonly drop: Known;
   readonly rail: InputRow;
@@ -61,7 +63,12 @@ export function measuredRun(row: InputRow, against: RunAgainst): Measured {
   const { nominal, worked, most, needed, drop, rail } = against;
   const state = stateOf(row, against, false);
   if (state !== undefined && state !== 'open') return OVER;
-  if (exceeds(amps, most) || (volts !== null && exceeds(needed, volts))) return OVER;
+  // Less at the end than some device needs may be enough where that device is.
+  const lacks = (at: number, from: number, { start, end }: RunAgainst['lowest']) =>
+    end === null ? Infinity : Math.max(0, start - from) + Math.max(0, from - at - start + end);
+  const isShort = volts !== null && exceeds(needed, volts) && !against.lowest.margins.every((margin) => !exceeds(
+    lacks(volts, number(rail, 'measuredVoltage') ?? against.lowest.start, against.lowest), margin));
+  if (exceeds(amps, most) || isShort) return OVER;
   const differs = amps !== null && worked !== null && state !== 'open'
     && exceeds(Math.abs(amps - worked), number(row, 'currentTolerance', 0.1)! * worked);
   const start = number(rail, 'measuredVoltage');

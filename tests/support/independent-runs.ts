@@ -45,7 +45,8 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const conductor = find('conductors', 'conductor', run.conductor);
     const voltage = number(supply.voltage, 24);
     const lowest = independentLowest(
-      voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true)!;
+      voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true,
+      typeof supply.battery === 'number')!;
     const length = number(run.length);
     const pairs = number(run.pairs, 1);
 
@@ -83,7 +84,9 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     if (nominal === null || least === null) faults.push('no working voltage');
     else {
       if (onIt.some(({ needed }, place) => least.volts[place]! < needed)) faults.push('device voltage');
-      if (nominal.current > carries) faults.push('conductor current');
+      const isOneTooMuch = sheet('devices').some((device, place) => device.run === run.run && device.qty !== 0
+        && (devices[place]!.unitDraw ?? 0) / 1000 > carries);
+      if (nominal.current > carries || isOneTooMuch) faults.push('conductor current');
       if (1 - nominal.endVoltage / voltage > number(run.maxDrop, 0.05)) faults.push('drop');
     }
     const rated = number(way.rated, 0);
@@ -96,6 +99,11 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const measured = measuredRun(run, {
       nominal: voltage, worked: nominal?.current ?? null, limit: Math.min(...limits, number(supply.rated)),
       most: Math.min(...limits), needed: Math.max(0, ...onIt.map(({ needed }) => needed)),
+      lowest: {
+        start: lowest, end: least?.endVoltage ?? null,
+        margins: onIt.flatMap(({ needed }, place) =>
+          least === null || needed === 0 ? [] : [least.volts[place]! - needed]),
+      },
       drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
     });
     if (measured.over) faults.push('measured over');

@@ -19,7 +19,7 @@ export function startUp(
     if (qty === null || unitDraw === null || inrush === null) isPartial = true;
     else sum += qty * (inrush > unitDraw / 1000 ? inrush : unitDraw / 1000);
   }
-  return { over: exceeds(sum, times(usable, number(supply, 'peak', 1.2))), isPartial };
+  return { over: exceeds(sum, times(usable, number(supply, 'peak', 1))), isPartial };
 }
 
 /** Capacity of a battery by BS 5839-1, Annex E [Ah]. */

@@ -15,11 +15,15 @@ export function independentWarmth(
   return warm > highest ? highest : warm > ambient ? warm : Math.min(ambient, highest);
 }
 
-/** Lowest voltage at the output of a supply [V]; `null` where it is not known what decouples its units. */
+/**
+ * Lowest voltage at the output of a supply [V]; `null` where it is not known what decouples its units. A battery of
+ * twelve cells is empty at 1.75 V each, 21 V of 24 (from memory).
+ */
 export function independentLowest(
-  voltage: number | null, tolerance: number | null, drop: number | null, redundant: boolean,
+  voltage: number | null, tolerance: number | null, drop: number | null, redundant: boolean, hasBattery: boolean,
 ): number | null {
   if (voltage === null || tolerance === null || (redundant && drop === null)) return null;
-  const volts = voltage - tolerance * voltage - (drop ?? 0);
+  const regulated = voltage - tolerance * voltage;
+  const volts = (hasBattery ? Math.min(regulated, voltage / 24 * 21) : regulated) - (drop ?? 0);
   return volts > 0 ? volts : null;
 }

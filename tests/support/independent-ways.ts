@@ -11,6 +11,8 @@ export interface WaySheets {
   readonly runs: readonly Row[];
   /** Each with `qty` and `unitDraw` [mA]. */
   readonly devices: readonly Row[];
+  /** Each with an `inrush` [A]. */
+  readonly types: readonly Row[];
 }
 
 export interface WayFigures {
@@ -19,6 +21,7 @@ export interface WayFigures {
   readonly connected: number;
   readonly demand: number;
   readonly largest: number;
+  readonly start: number;
   readonly available: number | null;
   readonly status: 'over' | 'near' | 'incomplete' | 'ok';
 }
@@ -49,7 +52,7 @@ function isSelective(fuse: number, fuseKind: string, rated: number, kind: string
 }
 
 /** The figures of every way, in order. */
-export function independentWays({ supplies, ways, runs, devices }: WaySheets): WayFigures[] {
+export function independentWays({ supplies, ways, runs, devices, types }: WaySheets): WayFigures[] {
   const amps = (row: Row) => num(row, 'qty')! * num(row, 'unitDraw')! / 1000;
   const railOf = (run: Row) => run.rail ?? ways.find(({ way }) => way === run.way)?.rail ?? null;
   const runOf = (device: Row) => runs.find(({ run }) => run === device.run);
@@ -69,6 +72,10 @@ export function independentWays({ supplies, ways, runs, devices }: WaySheets): W
     const k2 = num(way, 'k2') ?? (typeof way.kind === 'string' ? overload(way.kind, rated) : null);
     const [connected, demand] = [sum(on, () => 1), sum(on, diversity)];
     const largest = Math.max(0, ...on.filter(({ qty }) => qty !== 0).map((row) => num(row, 'unitDraw')! / 1000));
+    const start = on.reduce((total, row) => {
+      const [running, inrush] = [num(row, 'unitDraw')! / 1000, num(types.find(({ type }) => type === row.type), 'inrush', 0)!];
+      return total + num(row, 'qty')! * (inrush > running ? inrush : running);
+    }, 0);
     const each = num(supply, 'rated');
     const counting = num(supply, 'units', 1)! - (supply?.redundant === true ? 1 : 0);
     const most = each === null ? null : each * counting * num(supply, 'peak', 1)!;
@@ -79,10 +86,11 @@ export function independentWays({ supplies, ways, runs, devices }: WaySheets): W
       ? true : isSelective(fuse, fuseKind, rated, way.kind, available);
     const over = rated !== null && (above(demand, rated) || above(largest, rated));
     const near = rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
-      || selective === false || (available !== null && trip !== null && above(trip * rated, available)));
+      || (way.kind === 'electronic' && above(start, rated)) || selective === false
+      || (available !== null && trip !== null && above(trip * rated, available)));
     const isKnown = rated !== null && available !== null && trip !== null && k2 !== null;
     return {
-      trip, k2, connected, demand, largest, available,
+      trip, k2, connected, demand, largest, start, available,
       status: over ? 'over' : near ? 'near' : isKnown ? 'ok' : 'incomplete',
     };
   });

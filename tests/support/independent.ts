@@ -115,18 +115,21 @@ export function recalculate(schedule: InputSchedule): Figures {
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
+  /** Whether a row names something that is not there. */
+  const isLost = (row: InputRow, names: Readonly<Record<string, string>>) => Object.entries(names).some(([key, name]) =>
+    isGiven(row[key]) && !sheet(name).some((each) => each[key] === row[key]));
+  const isPlaceLost = (row: InputRow) => isLost(row, { enclosure: 'enclosures' });
   const isDoubled = (name: string, key: string) => (row: InputRow) => doubled(name, key, row[key]);
 
   // The warmth of an enclosure follows from what its supplies are asked for, and what they may give from its warmth.
   const losses = firstOfTag(sheet('supplies'), 'rail', (row, tag) => lossOf(row, demand(tag)));
   const supplyLoss = gather(sheet('supplies'), of('supplies', 'enclosure'),
     (index) => losses[index]!.watts, (index) => losses[index]!.partial);
-  const placed = (name: string) => gather(sheet(name), of(name, 'enclosure'), (index) =>
-    times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1));
-  const [ofSupplies, ofBranches] = [placed('supplies'), placed('branches')];
-  const usedWidth = (tag: Cell): Total => ({
-    sum: ofSupplies(tag).sum + ofBranches(tag).sum, partial: ofSupplies(tag).partial || ofBranches(tag).partial,
-  });
+  const widths = ['supplies', 'ways', 'branches', 'modules', 'feeds'].map((name) => gather(sheet(name),
+    // A way stands where its supply does, unless it says otherwise.
+    (index) => sheet(name)[index]!.enclosure ?? (name === 'ways' ? named(supplyOf, sheet(name)[index]!.rail)?.enclosure : null),
+    (index) => times(number(sheet(name)[index], 'width'), name === 'supplies' ? number(sheet(name)[index], 'units', 1) : 1)));
+  const usedWidth = (tag: Cell) => widths.map((of) => of(tag)).reduce(totalOf);
   const enclosures = firstOfTag(sheet('enclosures'), 'enclosure', (row, tag) =>
     enclosureFigures(row, supplyLoss(tag), usedWidth(tag)));
   const warmth = new Map(sheet('enclosures').map((row, index) => [row, enclosures[index]!.top]));
@@ -178,22 +181,23 @@ export function recalculate(schedule: InputSchedule): Figures {
         demand: demand(tag), starting: starting(tag), leastTrip: leastTrip(tag), ...standing(row),
         input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
-        || isWarmthPartial(row))),
+        || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
     runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
-      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row)
+      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
     modules: firstOfTag(sheet('modules'), 'module', (row, tag) =>
-      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row)
+      judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure) || hasFault(row))),
     outputs: outputs.map((each, index) => {
       const row = sheet('outputs')[index]!;
-      return judged(each, doubled('contacts', 'contact', row.contact) || isFeedUnsure(row)
+      const names = { contact: 'contacts', module: 'modules', feed: 'feeds', rail: 'supplies' };
+      return judged(each, isLost(row, names) || doubled('contacts', 'contact', row.contact) || isFeedUnsure(row)
         || doubled('modules', 'module', row.module) || doubled('supplies', 'rail', row.rail) || hasFault(row));
     }),
     feeds: firstOfTag(sheet('feeds'), 'feed', (row, tag) =>
       judged(feedOf(row, totalOf(onFeed(tag), takenFrom(tag)), supplySurge(tag), outputSurge(tag)),
-        isDoubled('feeds', 'feed')(row) || doubled('enclosures', 'enclosure', row.enclosure)
+        isDoubled('feeds', 'feed')(row) || isPlaceLost(row) || doubled('enclosures', 'enclosure', row.enclosure)
           || hasFault(row))),
     enclosures: enclosures.map((figures, index) =>
       incompleteIf(figures, isDoubled('enclosures', 'enclosure')(sheet('enclosures')[index]!))),

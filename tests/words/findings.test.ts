@@ -48,6 +48,13 @@ const MORE: readonly Content['sheets'][] = [
     devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
   },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
+  // Nothing of a run is over, and what decouples its supply is not known; and a row without a tag that lacks voltage.
+  {
+    supplies: [{ rail: 'L1', rated: 5, units: 2, redundant: true }, { rail: 'L2', rated: 5 }],
+    types: [{ type: 'T', minVoltage: 23.9 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
+    runs: ['L1', 'L2'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 50, maxDrop: 0.5 })),
+    devices: ['L1', 'L2'].map((rail) => ({ type: 'T', qty: 1, unitDraw: 2000, rail, run: `W-${rail}` })),
+  },
   // Supplies that live on diversity, redundant units, devices of another voltage, runs that only a fuse protects.
   {
     supplies: [

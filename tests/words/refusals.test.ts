@@ -12,7 +12,7 @@ const withLettersOutside = (said: readonly string[]) => said.filter((text) => /\
 
 const TYPED = [
   '12.5', '-1', '1e400', '99999999999999999999', 'about 12', '1,200', '5 lm', '8.4 W', '150 %', '1.4', '80', '800', 'B',
-  'maybe', 'yes', 'x\0', '2e9',
+  'maybe', 'yes', 'x\0', '2e9', 'TIA-485-A',
 ];
 const HELD = [2.5, -1, true, 'a', '=D3', Infinity, 1e9];
 const qty = columnOf('devices', 'qty') as InputColumn;

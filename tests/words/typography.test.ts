@@ -7,7 +7,7 @@ const french = Object.values(fr);
 
 /** Clauses of standards, and the number that JSON is shown with, keep their point. */
 const KEEPS_POINT =
-  /NEC 210\.20|433\.1|3\.7\.16|tab\p{L}+ (?:41\.2|52\.1)|[BS] ?\.?(?:7671, 523\.5|52\.1[47])|JSON .*12\.5/giu;
+  /NEC 210\.20|433\.1|3\.7\.16|tab\p{L}+ (?:41\.2|52\.1)|[BS] ?\.?(?:7671, (?:523\.5|A\p{L}+ 4, 6\.1)|52\.1[47])|JSON .*12\.5/giu;
 const withoutClauses = (texts: readonly string[]) => texts.map((text) => text.replace(KEEPS_POINT, ''));
 
 /** The texts in which something is found. */

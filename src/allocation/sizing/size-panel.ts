@@ -12,7 +12,8 @@ import type { SizedSchedule, SizingOptions, SizingRow } from './sizing.ts';
  * @returns lines in this order; none for an empty schedule
  * @throws RangeError when a list to choose from is empty
  *
- * Limits: each supply is one unit, neither redundant nor derated; a count for pricing, not a design.
+ * Limits: supplies are derated and redundant as the last rail for their purpose is; ways, feeds with their breakers and
+ * what cables make devices draw more are not counted. A count for pricing, not a design.
  */
 export async function sizePanel(schedule: SizedSchedule, options: SizingOptions = {}): Promise<readonly SizingRow[]> {
   const { lists = OFFICE_LISTS, target = 0.8, wholeRows = false, signal, milliseconds = 1_500 } = options;

@@ -90,7 +90,7 @@ function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
 
 function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Check {
   return {
-    rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete', needs: column.key,
+    rule: 'tag-names-nothing', sheet, key: column.key, severity: 'incomplete', inStatus: true, needs: column.key,
     only: namingNone(column.key),
     find: (row) => {
       const own = row.own(column.key);

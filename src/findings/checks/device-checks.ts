@@ -83,21 +83,6 @@ export const deviceChecks: readonly Check[] = [
     '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
   )),
   {
-    rule: 'device-under-voltage', sheet: 'devices', key: 'voltageMargin', severity: 'over', needs: 'run',
-    find: (row) => {
-      const [margin, here] = [row.number('voltageMargin'), row.number('terminalVoltage')];
-      if (margin === null || here === null || !exceeds(here - margin, here)) return undefined;
-      const least = here - margin;
-      return {
-        value: margin, limit: 0,
-        message: row.say('{name} gets {here} at its place on run {run} and needs {least}: {lack} too little. What would put it right stands at the run.', {
-          here: volts(here, least), run: String(row.own('run')), least: roundedUp(volts(least, here)),
-          lack: roundedUp(volts(-margin, 0)),
-        }),
-      };
-    },
-  },
-  {
     rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
     find: (row) => {
       const [most, highest] = [row.numberOf('type', 'maxVoltage'), row.numberOf('rail', 'highest')];

@@ -3,6 +3,7 @@ import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { widthMissing } from './width-checks.ts';
 
 /** What the breaker of a feed stands with a curve; `null` where its rating or its pulse factor is not known. */
 function standing(row: RowReader, curve: BreakerCurve): number | null {
@@ -70,4 +71,7 @@ export const feedChecks: readonly Check[] = [
       '{name}: the inrush of what hangs on it is not wholly known, so it is at least what is shown. Complete it.'
     )),
   },
+  widthMissing('feed-width-missing', 'feeds', message(
+    '{name}: the width of its breaker is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm.'
+  )),
 ];

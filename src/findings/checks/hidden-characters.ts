@@ -11,7 +11,7 @@ export const HIDDEN_CHARACTER = 'hidden-character';
 function hiddenCharacter(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete', needs: column.key,
-    ...(column.to === undefined ? {} : { only: namingHidden(column.key, column.to) }),
+    ...(column.to === undefined ? {} : { only: namingHidden(column.key, column.to), inStatus: true as const }),
     find: (row) => {
       const own = row.own(column.key);
       const characters = typeof own === 'string' ? hiddenCharacters(own) : [];

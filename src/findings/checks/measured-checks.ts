@@ -182,6 +182,19 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
 const usable = (row: RowReader) => row.number('usable');
 const fuse = (row: RowReader) => least(row.numberOf('way', 'rated'), row.number('carries'));
 
+/**
+ * Whether each device has what it needs at its own place, though the far end has less than one of them needs: from the
+ * start, as it was measured or else at its lowest, no more is lost than leaves each its margin.
+ */
+function hasEnoughBefore(row: RowReader, atEnd: number): boolean {
+  const [end, margin] = [row.number('endVoltage'), row.number('voltageMargin')];
+  const lowest = row.numberOf('rail', 'lowest');
+  if (end === null || margin === null || lowest === null) return false;
+  const start = row.numberOf('rail', 'measuredVoltage') ?? lowest;
+  const lacks = Math.max(0, lowest - start) + Math.max(0, start - atEnd - (lowest - end));
+  return !exceeds(lacks, margin);
+}
+
 /** What was measured at commissioning, held against limits and against what was worked out. */
 export const measuredChecks: readonly Check[] = [
   ...stateChecks,
@@ -204,7 +217,7 @@ export const measuredChecks: readonly Check[] = [
   )),
   measuredCheck('under-voltage', 'runs', 'measuredVoltage', 'over', (row, measured) => {
     const needed = row.number('minVoltage');
-    return needed === null || !exceeds(needed, measured) ? undefined : {
+    return needed === null || !exceeds(needed, measured) || hasEnoughBefore(row, measured) ? undefined : {
       limit: needed,
       message: row.say('{name} was measured at {measured} at its far end, where a device needs {needed}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
         measured: volts(measured, needed), needed: roundedUp(volts(needed, measured)),

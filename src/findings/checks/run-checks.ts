@@ -5,17 +5,21 @@ import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, overLimit, unknown } from './limit-checks.ts';
 
+/** Told once for all device rows on the run, which have no status of their own. */
 const underVoltage: Check = {
   rule: 'run-under-voltage', sheet: 'runs', key: 'voltageMargin', severity: 'over', inStatus: true,
   find: (row) => {
     const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
     if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
-    return {
-      value: margin, limit: 0,
-      message: `${row.say('{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place.', {
-        lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)),
-      })} ${remedy(row)}`,
-    };
+    // Within the rounding of the arithmetic a run may lack what none of its rows does.
+    const { tag, others } = row.lackingVoltage ?? { tag: '', others: 0 };
+    const values = { lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)), others };
+    const said = tag === '' ? row.say(
+      '{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', values
+    ) : row.say(
+      '{name}: from {lowest} at its start, ref {tag} gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', { ...values, tag }
+    );
+    return { value: margin, limit: 0, message: `${said} ${remedy(row)}` };
   },
 };
 
@@ -28,6 +32,9 @@ function remedy(row: RowReader): string {
     return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
+  }
+  if (row.numberOf('rail', 'lowest') === null) {
+    return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
   }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
@@ -131,6 +138,16 @@ export const runChecks: readonly Check[] = [
       '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'
     ),
   }),
+  {
+    rule: 'run-device-over-carries', sheet: 'runs', key: 'largest', severity: 'over', inStatus: true, elsewhere: true,
+    find: (row) => {
+      const [largest, carries] = [row.number('largest'), row.number('carries')];
+      return largest === null || carries === null || !exceeds(largest, carries) ? undefined : {
+        value: largest, limit: carries,
+        message: row.say('{name}: one device on it draws more than its cable may carry.'),
+      };
+    },
+  },
   {
     rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
     find: (row) => {

@@ -9,7 +9,7 @@ import { unknown } from './limit-checks.ts';
  * itself where all its units together never give for ever what the cable does not carry.
  * @returns `undefined` where it has a way or nothing can be said; `unsure` where the kind of the fuse decides.
  */
-function withoutWay(row: RowReader): { carries: number; given: number; fuse: number | null; is: Protects } | undefined {
+function withoutWay(row: RowReader): Unguarded | undefined {
   const carries = row.number('carries');
   if (row.value('way') !== null || carries === null) return undefined;
   const rail = (key: string) => row.numberOf('rail', key);
@@ -20,10 +20,19 @@ function withoutWay(row: RowReader): { carries: number; given: number; fuse: num
   if (fuse === null || exceeds(fuse, carries)) return { carries, given, fuse, is: 'unsafe' };
   const k2 = operatingMultiple(row.valueOf('rail', 'fuseKind') as WayKind | null, fuse);
   if (k2 === null) return { carries, given, fuse, is: 'unsure' };
-  return { carries, given, fuse, is: exceeds(fuse, mostProtection(carries, k2) ?? 0) ? 'unsafe' : 'safe' };
+  const bears = mostProtection(carries, k2)!;
+  if (!exceeds(fuse, bears)) return { carries, given, fuse, is: 'safe' };
+  return { carries, given, fuse, is: 'unsafe', late: { k2, most: bears } };
 }
 
-type Protects = 'safe' | 'unsafe' | 'unsure';
+interface Unguarded {
+  readonly carries: number;
+  readonly given: number;
+  readonly fuse: number | null;
+  readonly is: 'safe' | 'unsafe' | 'unsure';
+  /** Where the fuse is not too large for the cable but acts too late: its k2, and the most that would do [A]. */
+  readonly late?: { readonly k2: number; readonly most: number };
+}
 
 /** What runs without a way are held against. */
 export const runProtectionChecks: readonly Check[] = [
@@ -32,7 +41,16 @@ export const runProtectionChecks: readonly Check[] = [
     find: (row) => {
       const found = withoutWay(row);
       if (found?.is !== 'unsafe') return undefined;
-      const { carries, given, fuse } = found;
+      const { carries, given, fuse, late } = found;
+      if (late !== undefined) {
+        return {
+          value: fuse, limit: late.most,
+          message: row.say('{name} has no way, and the fuse of its supply, {fuse}, acts on overload at {k2} × its rating: its cable, which may carry {carries}, bears one of at most {most} of that kind. Give it a way, such as B 4, or a thicker conductor.', {
+            fuse: amps(fuse!, late.most), k2: late.k2, carries: roundedDown(amps(carries)),
+            most: roundedDown(amps(late.most, fuse!)),
+          }),
+        };
+      }
       const values = { most: roundedDown(amps(carries, given)), given: amps(given, carries) };
       return {
         value: fuse ?? given, limit: carries,

@@ -70,7 +70,7 @@ export const supplyChecks: readonly Check[] = [
   )),
   {
     rule: 'supply-series-drop-missing', sheet: 'supplies', key: 'seriesDrop', severity: 'incomplete', inStatus: true,
-    find: (row) => row.value('redundant') !== true || row.value('seriesDrop') !== null
+    find: (row) => row.value('redundant') !== true || row.value('seriesDrop') !== null || isFormula(row.own('seriesDrop'))
       ? undefined : {
         ...unknown(row, message(
           '{name} is redundant: what decouples its units drops some voltage, and {waiting, plural, =0 {that is not known} one {# run waits for it} other {# runs wait for it}}. Enter the drop, about 0.5 V for a diode; 0 if there is none.'

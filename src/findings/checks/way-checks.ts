@@ -3,6 +3,7 @@ import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
 function needed(row: RowReader): number | null {
@@ -65,6 +66,21 @@ export const wayChecks: readonly Check[] = [
         value, limit,
         message: row.say(
           '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.',
+          { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'way-over-start', sheet: 'ways', key: 'start', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, limit, connected] = [row.number('start'), row.number('rated'), row.number('connected')];
+      if (value === null || limit === null || connected === null || row.value('kind') !== 'electronic') return undefined;
+      if (!exceeds(value, limit) || exceeds(connected, limit)) return undefined;
+      return {
+        value, limit,
+        message: row.say(
+          '{name} is rated {limit}, and its devices ask for {value} when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let them start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
           { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
         ),
       };
@@ -141,7 +157,7 @@ export const wayChecks: readonly Check[] = [
   {
     rule: 'way-available-unknown', sheet: 'ways', key: 'available', severity: 'incomplete', inStatus: true,
     elsewhere: true,
-    find: (row) => !row.names('rail') || row.number('available') !== null ? undefined
+    find: (row) => row.value('rail') === null || row.number('available') !== null ? undefined
       : unknown(row, message(
         '{name}: what its supply has for a short circuit on it is not known. Complete the supply on the sheet {sheet}.'
       ), { sheet: row.titleOf('supplies') }),
@@ -153,4 +169,7 @@ export const wayChecks: readonly Check[] = [
     ),
     amps
   ),
+  widthMissing('way-width-missing', 'ways', message(
+    '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'
+  )),
 ];

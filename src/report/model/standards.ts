@@ -20,11 +20,16 @@ export const STANDARDS: readonly Standard[] = [
   { number: 'IEC 60038', edition: '2009', title: message('IEC standard voltages') },
   { number: 'IEC 60127-2', edition: '2014', title: message('Miniature fuses: cartridge fuse-links') },
   { number: 'IEC 60228', edition: '2004', title: message('Conductors of insulated cables') },
+  { number: 'IEC 60269-1', edition: '2006', title: message('Low-voltage fuses: general requirements') },
   {
     number: 'IEC 60364-4-43', edition: '2008',
     title: message('Low-voltage electrical installations: protection against overcurrent'),
   },
   { number: 'IEC 60364-5-52', edition: '2009', title: message('Low-voltage electrical installations: wiring systems') },
+  {
+    number: 'IEC 60364-7-715', edition: '2011',
+    title: message('Low-voltage electrical installations: extra-low-voltage lighting installations'),
+  },
   {
     number: 'IEC 60898-1', edition: '2015',
     title: message('Circuit-breakers for household and similar installations: AC operation'),

@@ -2,7 +2,7 @@ import { cellNow, keyThen } from '../../exchange/json/version-1.ts';
 import type { Workbook, WorksheetCell } from '../../exchange/workbook/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
+  columnPlace, DETAIL_KEYS, inputColumns, isBlank, isFormula, isNumeric, SCHEMA, SHEET_NAMES, tagOf,
   type Cells, type CellValue, type InputColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -28,16 +28,21 @@ interface Written {
   keyOf(sheet: SheetName, key: string): string | undefined;
   /** What a cell there shows, as it would be shown now. */
   valueOf(sheet: SheetName, column: InputColumn, value: CellValue): CellValue;
+  /** Whether what a cell shows there is read of other cells, whose rules may be others by now. */
+  mayDiffer(cell: CellValue | undefined): boolean;
 }
 
 function writtenAs(version: number, words: Words): Written {
-  if (version > 1) return { keyOf: (_sheet, key) => key, valueOf: (_sheet, _column, value) => value };
+  if (version > 1) {
+    return { keyOf: (_sheet, key) => key, valueOf: (_sheet, _column, value) => value, mayDiffer: () => false };
+  }
   return {
     keyOf: keyThen,
     valueOf: (sheet, column, value) => {
       const [, now] = cellNow(sheet, keyThen(sheet, column.key) ?? column.key, value, (text) => text);
       return now === value ? value : shownValue(column, now, words);
     },
+    mayDiffer: (cell) => isFormula(cell) && cell.includes('⟦'),
   };
 }
 
@@ -77,6 +82,8 @@ function sheetEdits(
 ): string[] {
   const title = words.text(SCHEMA[sheet].title);
   const inputs = inputColumns(sheet).filter(({ key }) => written.keyOf(sheet, key) !== undefined);
+  // What the migration made of other sheets had no worksheet.
+  if (inputs.length === 0) return [];
   const places = new Map(inputs.flatMap(({ key }) => {
     const place = placeOf(workbook.ranges.get(`${sheet}.${written.keyOf(sheet, key)!}`));
     return place === undefined ? [] : [[key, place] as const];
@@ -106,6 +113,7 @@ function sheetEdits(
       const [was, is] = [before.shown[key] ?? null, after.shown[key] ?? null];
       // A formula of ours follows other cells; where it stands in both, only they can have been changed.
       if ((!(key in before.cells) && !(key in after.cells)) || isSameValue(was, is)) return [];
+      if (written.mayDiffer(schedule.document.row(sheet, before.id)?.cells[key])) return [];
       const place = `${title}, ${nameOf(before)}, ${words.text(column.title)}`;
       return [different(place, valueOf(column, was), valueOf(column, is), words)];
     })),

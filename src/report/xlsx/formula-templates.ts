@@ -6,7 +6,9 @@ import type { SafeSide, Words } from '../../words/index.ts';
 const ROUNDING = '0.000000001';
 
 /** Limits that other formulas of the workbook read: they stay whole, and are shown with all their decimals. */
-export const WHOLE_LIMITS: ReadonlySet<string> = new Set(['supplies.usable', 'supplies.batteryNeeded', 'outputs.rating']);
+export const WHOLE_LIMITS: ReadonlySet<string> = new Set([
+  'supplies.usable', 'supplies.batteryNeeded', 'ways.available', 'outputs.rating',
+]);
 
 /** Inputs of a row with which its status hangs on more than a spreadsheet can follow: it stands as it is then. */
 export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
@@ -30,6 +32,9 @@ const known = (...paths: readonly string[]) => paths.map((path) => `{${path}}=""
 const exceeds = (value: string, limit: string) =>
   `IF(OR(${known(value, limit)}),FALSE(),{${value}}-{${limit}}>${ROUNDING}*MAX({${value}},{${limit}}))`;
 
+/** The same of what is reckoned, all of which is known. */
+const above = (value: string, limit: string) => `${value}-${limit}>${ROUNDING}*MAX(${value},${limit})`;
+
 /** Whether a figure exceeds what is reckoned from others, rounding apart; not where one of them is unknown. */
 const beyond = (value: string, limit: string, ...paths: readonly string[]) =>
   `IF(OR(${known(value, ...paths)}),FALSE(),{${value}}-${limit}>${ROUNDING}*{${value}})`;
@@ -39,6 +44,9 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 
 /** Nothing says what a supply gives where it is warm. */
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
+
+/** What a supply gives at least; nothing works where that is 0 or less. */
+const LOWEST = '({voltage}*IF({battery}="",1-{tolerance},MIN(1-{tolerance},0.875))-IF({seriesDrop}="",0,{seriesDrop}))';
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -59,6 +67,9 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
   /** The worst that the limits of a row say, in words. */
   const status = (over: readonly string[], near: readonly string[], incomplete: string) =>
     `IF(OR(${over.join(',')}),${called('over')},IF(OR(${near.join(',')}),${called('near')},IF(${incomplete},${called('incomplete')},${called('ok')})))`;
+  /** Whether what a row names is not there. */
+  const lost = (...tags: readonly string[]) => `OR(${tags.map((tag) =>
+    `IF({${tag}}="",FALSE(),IFERROR({${tag}.${tag}}="",TRUE()))`).join(',')})`;
   const choice = (sheet: SheetName, key: string, value: string) =>
     quoted(formatCell(columnOf(sheet, key), value, words, 'show'));
   const isKind = (kind: string) => `{kind}=${choice('outputs', 'kind', kind)}`;
@@ -77,6 +88,15 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     const shared = `{${qty}}/({maxOnB16}*{feed.rated}/16*IF({feed.curve}="B",1,5/3))*${breaker('feed.rated', 'feed.curve', 'feed.pulseFactor')}`;
     return `IF({${running}}="","",MAX(0,IF(${isShared},${shared},${peak})-{${running}}))`;
   };
+  const isWay = (...kinds: readonly string[]) => `OR(${kinds.map((kind) => `{kind}=${choice('ways', 'kind', kind)}`).join(',')})`;
+  const isFuse = (...kinds: readonly string[]) =>
+    `OR(${kinds.map((kind) => `{rail.fuseKind}=${choice('supplies', 'fuseKind', kind)}`).join(',')})`;
+  const actsFrom = `IF(${isFuse('B')},4,IF(${isFuse('C')},7,10))*{rail.fuse}`;
+  /** Whether a way takes the fuse of its supply with it, as `discriminates` has it; not where no rule shows it. */
+  const takesFuse = `IFERROR(IF(OR(${known('rail.fuse', 'rail.fuseKind', 'rated', 'kind')}),FALSE(),`
+    + `IF(${isWay('electronic')},${above('{rated}', '{rail.fuse}')},IF(${isWay('B', 'C', 'D')},IF(${isFuse('B', 'C', 'D')},`
+    + `OR(${above('2*{rated}', '{rail.fuse}')},IF({available}="",FALSE(),NOT(${above(actsFrom, '{available}')}))),FALSE()),`
+    + `IF({kind}={rail.fuseKind},${above(`IF(${isWay('gG')},25/16,2)*{rated}`, '{rail.fuse}')},FALSE())))),FALSE())`;
   const mounted = (ways: readonly string[]) =>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
@@ -91,7 +111,9 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.batteryNeeded': `IF(OR(${known('demand', 'standbyHours')}),"",1.25*{demand}*{standbyHours}`
       + '*IF(IF({battery}="",FALSE(),{demand}<={battery}/20),1,1.75))',
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
-      + `${roundedFormula('{voltage}*(1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop})', 2, 'down')})`,
+      + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
+    'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
+      + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
@@ -101,17 +123,25 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         beyond('fuse', '{rated}*({units}-IF({redundant},1,0))*{peak}', 'rated', 'units', 'peak'),
         beyond('leastTrip', '{usable}*{peak}', 'usable', 'peak'),
       ],
-      `OR(${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
+      `OR(${lost('enclosure', 'feed')},${known('usable', 'target')},[demand]>0,IF({redundant},{seriesDrop}="",FALSE()),AND({standbyHours}<>"",{battery}="",{batteryNeeded}<>""),`
       + `IF({enclosure}="",FALSE(),OR({efficiency}="",IF(OR({offAt}<>"",${NO_DERATING}),IFERROR({enclosure.top}="",TRUE()),FALSE()),`
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
     ),
     'supplies.surge': surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})'),
+    'ways.available': `IF(OR(${known('rail.usable', 'rail.peak', 'rail.demand', 'demand')}),"",`
+      + 'MAX(0,{rail.usable}*{rail.peak}-MAX(0,{rail.demand}-{demand})))',
+    'ways.status': status(
+      [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
+        exceeds('loading', 'target'), exceeds('connected', 'rated'),
+        `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
+      ], `OR(${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0)`,
+    ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
       [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
       ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
-      'OR({free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))',
+      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))`,
     ),
     'outputs.voltage': `IF(OR({rail}<>"",${direct}),${ifKnown('rail.voltage')},IFERROR(IF({feed.voltage}="",230,{feed.voltage}),230))`,
     'outputs.powerFactor': `IF(OR({kind}="",${isKind('motor')}),"",IF(${isKind('lamp')},`
@@ -132,13 +162,14 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         `IF({rail}="",FALSE(),${differs('rail.voltage')})`,
         `IF(OR({feed}="",{rail}<>"",${direct}),FALSE(),${differs('feed.voltage')})`, `AND({feed}<>"",${direct})`,
       ], [exceeds('loading', 'target')],
-      `OR(${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
+      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
         + `AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
         + 'IF({inrush}<>"",{inrushHeadroom}="",'
         + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),
     'modules.status': status(
-      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'], 'AND({common}<>"",[current]>0)'
+      [exceeds('current', 'common'), exceeds('used', 'outputs')], ['FALSE()'],
+      `OR(${lost('enclosure')},AND({common}<>"",[current]>0))`
     ),
     'feeds.inrush': '{connected}+MAX({supplySurge},{outputSurge})',
     'feeds.status': status(
@@ -146,7 +177,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
         exceeds('loading', 'target'),
         `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
-      ], `OR(${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
+      ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
     ),
     'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
       + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`

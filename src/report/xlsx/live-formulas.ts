@@ -1,6 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf, type Column, type InputColumn, type SheetName,
+  columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
+  type CellValue, type Column, type InputColumn, type SheetName,
 } from '../../schedule/index.ts';
 import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
@@ -25,8 +26,8 @@ export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
-  readonly #adding = new Map<SheetName, boolean>();
-  #partialBehind: boolean | undefined;
+  readonly #adding = new Map<SheetName, ReadonlySet<CellValue>>();
+  #behind: ReadonlySet<string> | undefined;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
@@ -60,8 +61,6 @@ export class LiveFormulas {
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
-    const isStatus = column.role === 'computed' && column.status === true;
-    if (isStatus && (this.#hasPartialBehind || this.#addsPartial(sheet))) return undefined;
     if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
@@ -72,42 +71,44 @@ export class LiveFormulas {
     return `IFERROR(${filled},"")`;
   }
 
-  /**
-   * Whether some figure lacks something that stands elsewhere, which a spreadsheet cannot tell: statuses do not follow
-   * changes then.
-   */
-  get #hasPartialBehind(): boolean {
-    return this.#partialBehind ??= this.#schedule.findings.some(({ rule }) => BEHIND.has(rule));
+  /** The rows of which a figure lacks something that stands elsewhere, which a spreadsheet cannot tell. */
+  get #partialBehind(): ReadonlySet<string> {
+    return this.#behind ??= new Set(this.#schedule.findings.filter(({ rule }) => BEHIND.has(rule))
+      .map(({ sheet, id }) => `${sheet} ${id}`));
   }
 
   #isEntered(sheet: SheetName, key: string, row: number): boolean {
     return (this.#schedule.rows(sheet)[row]?.cells[key] ?? null) !== null;
   }
 
-  /** Whether a status hangs on what is entered in its row and cannot be followed. */
-  #isFixed(sheet: SheetName, column: Column, row: number): boolean {
-    const by = FIXED_BY[`${sheet}.${column.key}`];
-    return by !== undefined
-      && (by.some((key) => this.#isEntered(sheet, key, row)) || this.#standsInPartialWarmth(sheet, row));
+  /** Whether a status hangs on what a spreadsheet cannot follow. */
+  #isFixed(sheet: SheetName, column: Column, at: number): boolean {
+    const row = this.#schedule.rows(sheet)[at];
+    if (column.role !== 'computed' || column.status !== true || row === undefined) return false;
+    return this.#partialBehind.has(`${sheet} ${row.id}`) || this.#addingPartial(sheet).has(tagOf(sheet, row))
+      || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
+      || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
+      || (sheet === 'ways' && this.#schedule.isPartial(sheet, row.id, 'available'));
   }
 
   /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */
   #standsInPartialWarmth(sheet: SheetName, row: number): boolean {
     const tag = this.#schedule.rows(sheet)[row]?.cells.enclosure ?? null;
     return tag !== null && this.#schedule.rows('enclosures').some(({ id, cells }) =>
-      cells.enclosure === tag && this.#schedule.partialSign('enclosures', id, 'top') !== '');
+      cells.enclosure === tag && this.#schedule.isPartial('enclosures', id, 'top'));
   }
 
-  /** Whether a total of a sheet adds up figures that are partial though they have a value, as input currents are. */
-  #addsPartial(sheet: SheetName): boolean {
-    let adds = this.#adding.get(sheet);
-    if (adds === undefined) {
+  /** Tags of the rows that add up figures that are partial though they have a value, as input currents are. */
+  #addingPartial(sheet: SheetName): ReadonlySet<CellValue> {
+    let adding = this.#adding.get(sheet);
+    if (adding === undefined) {
       const parts = SCHEMA[sheet].columns.flatMap((column) => column.role === 'computed' ? column.total?.of ?? [] : []);
-      adds = parts.some(({ from, sum }) => sum !== undefined
-        && this.#schedule.rows(from).some(({ id }) => this.#schedule.partialSign(from, id, sum) !== ''));
-      this.#adding.set(sheet, adds);
+      adding = new Set(parts.flatMap(({ from, by, sum }) => sum === undefined ? [] : this.#schedule.rows(from)
+        .filter(({ id }) => this.#schedule.value(from, id, sum) !== null && this.#schedule.isPartial(from, id, sum))
+        .map(({ id }) => this.#schedule.value(from, id, by))));
+      this.#adding.set(sheet, adding);
     }
-    return adds;
+    return adding;
   }
 
   /** The cells of a column: `Devices!$P$2:$P$90`; `undefined` when the sheet has no rows. */

@@ -139,9 +139,10 @@ export const enclosures: Sheet = {
       total: {
         of: [
           { from: 'supplies', by: 'enclosure', sum: 'width', times: 'units' },
-          { from: 'branches', by: 'enclosure', sum: 'width' },
+          ...(['ways', 'branches', 'modules', 'feeds'] as const)
+            .map((from) => ({ from, by: 'enclosure', sum: 'width' })),
         ],
-        words: 'sum of width × units over the supplies, and of width over the branches, that name it',
+        words: 'sum of width × units over the supplies, and of width over the ways, branches, modules and feeds, that name it',
         source: 'arithmetic of the load schedule',
       },
     },

@@ -1,4 +1,4 @@
-import { loopResistancePerMetre, solveRun, type Run } from '../../electrical/index.ts';
+import { loopResistancePerMetre, solveRun, startCurrent, type Run } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
 import { DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap } from './run-lines.ts';
@@ -17,11 +17,16 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   const needs = devices.map(needOf).filter((volts) => volts !== null);
   // What draws a constant current draws no more at the end of any cable.
   const isSteady = devices.every((device) => device.value('type.load') !== 'power');
-  const draws = devices.filter((device) => device.number('qty') !== 0)
-    .map((device) => device.number('unitDraw')).filter((milliamps) => milliamps !== null);
+  const drawing = devices.flatMap((device) => {
+    const [quantity, draw] = [device.number('qty'), device.number('unitDraw')];
+    return quantity === 0 || draw === null ? [] : [{ quantity, drawAmps: draw / 1000, device }];
+  });
+  // What is not known to draw more when it starts counts with what it draws.
+  const starting = drawing.flatMap(({ quantity, drawAmps, device }) =>
+    quantity === null ? [] : [{ quantity, drawAmps, inrushAmps: device.number('type.inrush') ?? 0 }]);
   const always = {
     minVoltage: needs.length === 0 ? null : Math.max(...needs), extra: isSteady ? 0 : null,
-    largest: Math.max(0, ...draws) / 1000,
+    largest: Math.max(0, ...drawing.map(({ drawAmps }) => drawAmps)), start: startCurrent(starting),
   };
   const sure = isSteady ? ['extra'] : [];
   const known = essentials(run);
@@ -74,7 +79,7 @@ function extraOf(run: DiversifiedRun): number | null {
 /** Current, volt drop and voltages of a run with its devices. */
 export const runCircuit: Solution = {
   from: 'devices', by: 'run', of: RUN, each: DEVICE,
-  gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra', 'largest'],
+  gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra', 'largest', 'start'],
   givesEach: ['terminalVoltage'],
   solve,
 };

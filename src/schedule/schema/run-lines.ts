@@ -4,6 +4,7 @@ import type { CellValue, Path } from './column.ts';
 /** What is read of each device row on a run. */
 export const DEVICE = [
   'qty', 'unitDraw', 'diversity', 'distance', 'rail.voltage', 'type.load', 'type.power', 'type.draw', 'type.minVoltage',
+  'type.inrush',
 ] as const satisfies Path[];
 
 /** Values by path; a number that is unknown, and every text, is `null` to `number`. */

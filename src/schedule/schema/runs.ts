@@ -156,6 +156,14 @@ export const runs: Sheet = {
       solved: { of: [], words: 'highest unit draw of its devices', source: ARITHMETIC },
     },
     {
+      role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices when they start at once, as far as their inrush is known.',
+      solved: {
+        of: [], words: 'sum of quantity × the larger of draw and inrush over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'carries', title: 'Carries', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       help: 'Current that the cable carries where it lies.',
       rule: {

@@ -33,11 +33,20 @@ function usable(
 /** Lowest voltage [V]; what decouples redundant units is asked for, and is nothing where there is one unit. */
 function lowest(
   voltage: number | null, tolerance: number | null, seriesDrop: number | null, redundant: boolean,
+  battery: number | null,
 ): number | null {
   if (voltage === null || tolerance === null || (seriesDrop === null && redundant)) return null;
-  const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, false);
+  const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, battery !== null);
   return volts > 0 ? volts : null;
 }
+
+const highest = (voltage: number | null, tolerance: number | null, battery: number | null): number | null =>
+  voltage === null || tolerance === null ? null : highestVoltage(voltage, tolerance, battery !== null);
+
+/** What a battery is discharged to and charged with, in words. */
+const DISCHARGED = message('{voltage} × the lesser of 1 − {tolerance} and 0.875, to which its battery is discharged');
+const DISCHARGED_WITH_DROP = message('{voltage} × the lesser of 1 − {tolerance} and 0.875, to which its battery is discharged, − {seriesDrop}');
+const CHARGED = message('{voltage} × the greater of 1 + {tolerance} and 1.15, with which its battery is charged');
 
 /** Capacity that bridges the standby; of a battery that is not known as of one that is discharged fast. */
 function batteryFor(demand: number | null, hours: number | null, battery: number | null): number | null {
@@ -208,19 +217,21 @@ export const supplies: Sheet = {
       role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
       help: 'Lowest voltage at its output.',
       rule: {
-        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant'], by: lowest, takesUnknown: true,
-        words: (_voltage, _tolerance, seriesDrop) => seriesDrop === null ? '{voltage} × (1 − {tolerance})'
-          : '{voltage} × (1 − {tolerance}) − {seriesDrop}',
-        source: 'the form in which data sheets give it; common practice, no source',
+        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery'], by: lowest, takesUnknown: true,
+        words: (_voltage, _tolerance, seriesDrop, _redundant, battery) => {
+          if (battery !== null) return seriesDrop === null ? DISCHARGED : DISCHARGED_WITH_DROP;
+          return seriesDrop === null ? '{voltage} × (1 − {tolerance})' : '{voltage} × (1 − {tolerance}) − {seriesDrop}';
+        },
+        source: 'the form in which data sheets give it, common practice; a lead-acid battery is empty at 1.75 V a cell, from memory',
       },
     },
     {
       role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
       help: 'Highest voltage at its output.',
       rule: {
-        of: ['voltage', 'tolerance'],
-        by: (voltage: number, tolerance: number) => highestVoltage(voltage, tolerance, false),
-        words: '{voltage} × (1 + {tolerance})', source: 'the form in which data sheets give it; common practice, no source',
+        of: ['voltage', 'tolerance', 'battery'], by: highest, takesUnknown: true,
+        words: (_voltage, _tolerance, battery) => battery === null ? '{voltage} × (1 + {tolerance})' : CHARGED,
+        source: 'the form in which data sheets give it, common practice; a lead-acid battery is charged at 2.3 V a cell, from memory',
       },
     },
     {

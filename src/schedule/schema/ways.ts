@@ -56,9 +56,8 @@ export const ways: Sheet = {
       },
     },
     {
-      role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 1, optional: true,
-      help: 'Width that it takes of a mounting rail.',
+      role: 'input', key: 'width', rare: true, title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
+      decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
@@ -83,6 +82,14 @@ export const ways: Sheet = {
       total: {
         of: [{ from: 'runs', by: 'way', sum: 'largest' }], greatest: true,
         words: 'highest of the largest devices of its runs', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of everything on its runs when all start at once, as far as their inrush is known.',
+      total: {
+        of: [{ from: 'runs', by: 'way', sum: 'start' }], words: 'sum of start current over the runs that name it',
+        source: ARITHMETIC,
       },
     },
     {
