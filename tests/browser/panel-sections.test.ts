@@ -8,10 +8,10 @@ afterEach(() => {
 });
 
 /**
- * Runs and enclosures of invention. By hand: 10 Ω/km at 20 °C is 0.02 Ω for each metre there and back, 1 Ω on 50 m. R1 carries
- * 1 A: 1 V of 24 V, 4.2 %, where the devices need 21 V. R2 carries 4 A: 4 V, 16.7 %, so that 20 V are left. R3 has no
- * length. E1 by IEC TR 60890, free on all sides: 1.8 × 1 × (1 + 0.5) + 1.4 × 1 × 0.5 = 3.4 m², 187 W ÷ (5.5 × 3.4) = 10
- * K above 30 °C, at the top 1.3 times as much.
+ * Runs and enclosures of invention. By hand: 10 Ω/km at 20 °C is 0.02 Ω for each metre there and back, 1 Ω on 50 m. R1
+ * carries 1 A: 1 V of 24 V, 4.2 %, where the devices need 21 V. R2 carries 4 A: 4 V, 16.7 %, so that 20 V are left. R3
+ * has no length. E1 by IEC TR 60890, free on all sides: 1.8 × 1 × (1 + 0.5) + 1.4 × 1 × 0.5 = 3.4 m², 187 W ÷ (5.5 ×
+ * 3.4) = 10 K above 30 °C, at the top 1.3 times as much.
  */
 const wired = (): Content => {
   const { details, sheets } = sample();
