@@ -135,7 +135,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
         exceeds('loading', 'target'), exceeds('connected', 'rated'),
         `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
-      ], `OR(${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0)`,
+      ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0)`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(

@@ -1,7 +1,8 @@
+import { exceeds } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
-  type CellValue, type Column, type InputColumn, type SheetName,
+  type CellValue, type Column, type InputColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
@@ -88,7 +89,14 @@ export class LiveFormulas {
     return this.#partialBehind.has(`${sheet} ${row.id}`) || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
-      || (sheet === 'ways' && this.#schedule.isPartial(sheet, row.id, 'available'));
+      || (sheet === 'ways'
+        && (this.#startsWithMore(row) || this.#schedule.isPartial(sheet, row.id, 'available')));
+  }
+
+  /** Whether an electronic channel is held against a start above what is connected, which follows from runs alone. */
+  #startsWithMore({ id, cells }: Row): boolean {
+    const [start, connected] = ['start', 'connected'].map((key) => this.#schedule.value('ways', id, key));
+    return cells.kind === 'electronic' && typeof start === 'number' && exceeds(start, Number(connected));
   }
 
   /** Whether a row stands in an enclosure of which it is not wholly known how warm it gets. */
