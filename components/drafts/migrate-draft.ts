@@ -17,8 +17,8 @@ type Change1 = Exclude<Change, { op: 'accept' | 'load' }>
 
 /**
  * Makes a draft of version 2 of one of version 1, action by action, so that each can still be taken back: keys and
- * purposes have their names of now, a module that outputs name has a row, a run that has a protection has a way with its
- * own id, and what an empty cell meant by itself is entered in the same action.
+ * purposes have their names of now, a module that outputs name has a row, a run that has a protection has a way with
+ * its own id, and what an empty cell meant by itself is entered in the same action.
  * @throws when it is damaged.
  */
 export function fromVersion1(body: DraftBody): DraftBody {

@@ -21,8 +21,8 @@ export class SheetView extends LitElement {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, rare: { type: Boolean }, readonly: { type: Boolean },
-    licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false }, refusal: { attribute: false },
-    unsettled: { attribute: false }, demo: { type: Boolean },
+    licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
+    refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true },
   };

@@ -21,7 +21,7 @@ const UNORDERED: readonly ReferenceColumn[] = SHEET_NAMES.flatMap((sheet) =>
     return [from?.by === undefined ? { sheet, key, to } : { sheet, key, to, from: { ...from, by: from.by } }];
   }));
 
-/** How many references stand behind one that it takes over: a device row takes the rail of its run, a run that of its way. */
+/** How many references stand behind one that it takes over: a device row takes its run’s rail, a run its way’s. */
 function takenThrough({ from }: ReferenceColumn): number {
   if (from === undefined) return 0;
   return 1 + takenThrough(UNORDERED.find(({ sheet, key }) => sheet === from.sheet && key === from.key)!);
@@ -88,7 +88,7 @@ export class References {
       .map(({ key }) => ({ sheet, id, key }));
   }
 
-  /** Resolves again what is taken over from rows whose reference was touched, and touches the cells that take it over. */
+  /** Resolves again what is taken over from rows whose reference was touched, and touches the cells that do so. */
   takeOver(touched: Touched): void {
     for (const reference of REFERENCES) {
       const { sheet, key, from } = reference;

@@ -91,7 +91,8 @@ export class Waiting {
     if (isMeant?.size === 0) return counts;
     for (const { id, cells } of this.#document.rows(from)) {
       const cell = cells[filled] ?? null;
-      const waits = named !== undefined ? isMeant!.has(named[id]!) : holds === undefined ? cell !== null : holds.includes(cell);
+      const isHeld = holds === undefined ? cell !== null : holds.includes(cell);
+      const waits = named === undefined ? isHeld : isMeant!.has(named[id]!);
       const isFreed = unless !== undefined && (cells[unless] ?? null) !== null;
       if (targets[id]! >= 0 && waits && !isFreed) counts[targets[id]!]! += 1;
     }

@@ -30,7 +30,8 @@ describe('sizing', () => {
     // 10 A, ÷ 80 % ÷ 90 % = 13.89 A of rating: 10 + 5 do, 10 + 2.5 do not; two units of each, as one is a spare.
     const rail = { rail: 'L1', purpose: 'lighting', rated: 5, derating: 0.9 };
     const sheets = (supplies: Cells[]) => ({ types: [lamp], devices: [{ type: 'Lamp', qty: 40 }], supplies });
-    const rows = await sizePanel(scheduleOf(sheets([{ ...rail, units: 2, redundant: true, seriesDrop: 0 }])), { lists });
+    const redundant = { ...rail, units: 2, redundant: true, seriesDrop: 0 };
+    const rows = await sizePanel(scheduleOf(sheets([redundant])), { lists });
     expect(rows.map(({ item, quantity }) => [item, quantity]))
       .toEqual([['Supply 24 V, lighting, 10 A', 2], ['Supply 24 V, lighting, 5 A', 2]]);
     expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at once takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Ways, feeds with their breakers, and what cables make devices draw more are not counted.');

@@ -9,7 +9,7 @@ afterEach(() => {
   vi.restoreAllMocks();
 });
 
-/** By hand: 10 Ω/km at 20 °C is 1 Ω for 50 m there and back; 1 A loses 1 V of 24 V, 4 A lose 4 V. The devices need 21 V. */
+/** By hand: 10 Ω/km at 20 °C is 1 Ω for 50 m there and back; 1 A loses 1 V of 24 V, 4 A lose 4 V. Devices need 21 V. */
 const wired = (): Content => {
   const { details, sheets } = sample();
   return { details, sheets: {

@@ -93,7 +93,9 @@ describe('the longest run', () => {
   });
 
   test('holds, and a little longer fails', () => {
-    const anyTap = fc.record({ share: between(0.05, 1), amps: between(0.01, 0.5), watts: between(0, 8), leastVolts: between(0, 20) });
+    const anyTap = fc.record({
+      share: between(0.05, 1), amps: between(0.01, 0.5), watts: between(0, 8), leastVolts: between(0, 20),
+    });
     const absent = { nil: undefined };
     const small = { protectionAmps: 10, trip: 1, availableAmps: 12, innerOhm: 0.3 };
     const anyLimits = fc.record({
@@ -151,7 +153,7 @@ describe('the smallest conductor', () => {
   });
 
   test('is as warm as each would be: 15 Ω/km at 20 °C are 12.54 at 70 °C', () => {
-    const warm = [{ ohmPerKm: 12.6, carriesAmps: 9, temperature: 70 }, { ohmPerKm: 12.5, carriesAmps: 9, temperature: 70 }];
+    const warm = [12.6, 12.5].map((ohmPerKm) => ({ ohmPerKm, carriesAmps: 9, temperature: 70 }));
     expect(smallestConductor(run, { maxDrop: 0.05 }, warm)).toBe(1);
     expect(smallestConductor(run, { maxDrop: 0.05 }, [{ ...warm[0]!, temperature: 20 }])).toBe(0);
   });
@@ -161,7 +163,8 @@ describe('the smallest conductor', () => {
   });
 
   test('is the first of equals', () => {
-    expect(smallestConductor(run, {}, [5, 7, 7].map((ohmPerKm) => ({ ohmPerKm, carriesAmps: 9, temperature: 20 })))).toBe(1);
+    const equals = [5, 7, 7].map((ohmPerKm) => ({ ohmPerKm, carriesAmps: 9, temperature: 20 }));
+    expect(smallestConductor(run, {}, equals)).toBe(1);
   });
 });
 

@@ -40,7 +40,8 @@ const someRun = fc.record({
   basis: fc.constantFrom('connected', 'demand', null), maxDrop: fc.option(between(0.02, 0.3)),
 });
 const someWay = fc.record({
-  rated: fc.option(between(0.5, 16)), trip: fc.option(fc.constantFrom(2, 5, 10)), k2: fc.option(fc.constantFrom(1.45, 2.1)),
+  rated: fc.option(between(0.5, 16)), trip: fc.option(fc.constantFrom(2, 5, 10)),
+  k2: fc.option(fc.constantFrom(1.45, 2.1)),
 });
 const someConductor = fc.record({
   resistance: mostly(between(1, 60)), maxCurrent: mostly(between(1, 20)), maxTemperature: fc.option(between(60, 90)),
@@ -82,7 +83,7 @@ export interface WorkingRun {
 
 /** What a run comes to. */
 export interface IndependentRun {
-  /** From the nominal voltage: `undefined` where nothing can be said of it, `null` where there is no working voltage. */
+  /** From the nominal voltage: `undefined` where nothing can be said of it, `null` where no voltage works. */
   readonly run: WorkingRun | null | undefined;
   /** The same from the lowest voltage of its supply. */
   readonly lowest: WorkingRun | null | undefined;

@@ -132,8 +132,8 @@ describe('the runs of the demo', () => {
     of.rows('runs').map(({ cells }, at): [string, unknown] => [String(cells.run), valueAt(of, 'runs', at, 'status')]);
 
   test('each has its status, for the reason that its note tells', () => {
-    // What L2-W8 draws is not known, as no voltage satisfies it, so what L2 has left for a short circuit is not. P2 waits
-    // for the draw of a device on P2-W3.
+    // What L2-W8 draws is not known, as no voltage satisfies it, so what L2 has left for a short circuit is not. P2
+    // waits for the draw of a device on P2-W3.
     const own = new Map([
       ['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over'], ['L2-W8', 'over'],
     ]);

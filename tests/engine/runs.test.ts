@@ -42,7 +42,8 @@ function expectedOf(content: Content) {
       endVoltage: low(lowest?.endVoltage ?? null), minVoltage,
       voltageMargin: low(known.length === 0 ? null : Math.min(...known)),
       // Near collapse the current is as uncertain as the voltage.
-      extra: extra === null ? null : closeTo(extra, { absolute: 1e-5, relative: 1e-6 }), temperature: always(temperature),
+      extra: extra === null ? null : closeTo(extra, { absolute: 1e-5, relative: 1e-6 }),
+      temperature: always(temperature),
       faultCurrent: faultCurrent === null ? null : closeTo(faultCurrent, { absolute: 1e-5, relative: 1e-9 }),
       carries: always(carries), collapses: run === null || lowest === null, isPartial,
       volts: lowest ? lowest.volts.map(low) : rows.map(() => null), margins: margins.map(low),

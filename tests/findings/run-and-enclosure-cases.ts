@@ -3,8 +3,8 @@ import { withWays } from '../support/schedules.ts';
 import type { FindingCase } from './finding-case.ts';
 
 /**
- * A run of 50 m of a conductor of 10 Ω/km at 20 °C, so a loop of 1 Ω, with a device at its end: at 2 A it loses 2 V of 24 V. The
- * supply gives 12 A into a short circuit.
+ * A run of 50 m of a conductor of 10 Ω/km at 20 °C, so a loop of 1 Ω, with a device at its end: at 2 A it loses 2 V
+ * of 24 V. The supply gives 12 A into a short circuit.
  */
 const RUN = (run: Cells, device: Cells = {}, more: Record<string, Cells[]> = {}) => withWays({
   types: [{ type: 'T', minVoltage: 20 }], supplies: [{ rail: 'L1', rated: 10, peak: 1.2 }], conductors: [

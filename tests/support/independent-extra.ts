@@ -1,6 +1,6 @@
 import { settle, type Load } from './independent-circuit.ts';
 import { independentWarmth } from './independent-warmth.ts';
-import { isGiven, number, over, times, type Cell, type InputRow, type Known } from './known-number.ts';
+import { isGiven, number, over, times, type InputRow, type Known } from './known-number.ts';
 
 /** A device row as its run needs it. */
 export interface DeviceOnRun {
@@ -29,7 +29,9 @@ export interface RunBehind {
  * What the devices of a run draw more than at their nominal voltage [A], diversified, as the cable takes voltage from
  * those of constant power; it shares nothing with the software.
  */
-export function independentExtra({ row, supply, conductor, devices, isUnsure }: RunBehind): { amps: Known; partial: boolean } {
+export function independentExtra(
+  { row, supply, conductor, devices, isUnsure }: RunBehind,
+): { amps: Known; partial: boolean } {
   if (devices.every(({ type }) => type?.load !== 'power')) return { amps: 0, partial: false };
   const partial = isUnsure || devices.some((device) => device.isUnsure || device.connected === null);
   const voltage = supply === undefined ? null : number(supply, 'voltage', 24);
@@ -45,7 +47,9 @@ export function independentExtra({ row, supply, conductor, devices, isUnsure }: 
   return { amps: settled === null ? null : Math.max(0, settled.current - nominal), partial };
 }
 
-function loadOf({ row, type, supply, unitDraw, diversity, demand }: DeviceOnRun, voltage: number, length: number): Load {
+function loadOf(
+  { row, type, supply, unitDraw, diversity, demand }: DeviceOnRun, voltage: number, length: number,
+): Load {
   const metres = number(row, 'distance') ?? length;
   if (type?.load !== 'power') return { metres, amps: demand!, watts: 0 };
   const nominal = supply === undefined ? voltage : number(supply, 'voltage', 24) ?? voltage;
@@ -71,4 +75,4 @@ function warmthOf(row: InputRow, conductor: InputRow | undefined, devices: reado
   return independentWarmth(nominal, { alone, pairs, grouped, ambient, highest, base });
 }
 
-const isFaulty = (row: InputRow, key: string, value: Known): boolean => value === null && isGiven(row[key] as Cell);
+const isFaulty = (row: InputRow, key: string, value: Known): boolean => value === null && isGiven(row[key]);

@@ -47,8 +47,8 @@ export interface Figures {
 }
 
 /**
- * Every computed figure of devices, supplies, branches, modules, outputs, feeds and enclosures; those of runs, and the voltage
- * of devices on them, are worked out in `independent-runs.ts`.
+ * Every computed figure of devices, supplies, branches, modules, outputs, feeds and enclosures; those of runs, and the
+ * voltage of devices on them, are worked out in `independent-runs.ts`.
  * @param schedule a parsed schedule file; formulas in its cells may hold numbers only
  * @returns one row of figures for each row of the seven sheets, in their order
  * @throws SyntaxError for a formula that is not plain arithmetic
@@ -370,7 +370,9 @@ function judged<Figures>(
 }
 
 /** Multiples of the rating at which a way acts at once on direct current, by kind. */
-export const TRIPS: Readonly<Record<string, number>> = { B: 7.5, C: 15, D: 30, gG: 7, fast: 4, slow: 10, electronic: 1.8 };
+export const TRIPS: Readonly<Record<string, number>> = {
+  B: 7.5, C: 15, D: 30, gG: 7, fast: 4, slow: 10, electronic: 1.8,
+};
 
 /** A status that is not worse already becomes incomplete. */
 function incompleteIf<Figures extends { status: Status }>(figures: Figures, isUnsure: boolean): Figures {

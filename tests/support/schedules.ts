@@ -12,8 +12,8 @@ export function scheduleOf(sheets: Content['sheets']): LoadSchedule {
 type Sheets = Content['sheets'];
 
 /**
- * The same sheets with a way for each run that has a `protection`, on its rail and named after it: a breaker B that acts
- * at `trip` times that, 5 unless the run says otherwise.
+ * The same sheets with a way for each run that has a `protection`, on its rail and named after it: a breaker B that
+ * acts at `trip` times that, 5 unless the run says otherwise.
  */
 export function withWays(sheets: Sheets): Sheets {
   const ways: Cells[] = [...sheets.ways ?? []];

@@ -28,7 +28,10 @@ export interface RunLimits {
   /** Share of the supply voltage that may be lost, above 0 to 1. */
   readonly maxDrop?: number;
   readonly protection?: RunProtection;
-  /** What the conductors carry together [A], 0 or more: neither the current may be more, nor the protection than `mostProtection`. */
+  /**
+   * What the conductors carry together [A], 0 or more: neither the current may be more, nor the protection than
+   * `mostProtection`.
+   */
   readonly carriesAmps?: number;
 }
 

@@ -51,7 +51,7 @@ function nameWithin(row: RowReader): string {
   return tag === '' ? row.say('a device row without a tag') : row.say('ref {tag}', { tag });
 }
 
-/** One device that asks for more than what feeds it may give, whatever the diversity; `given` is a column behind `by`. */
+/** One device that asks for more than what feeds it may give, whatever the diversity; `given` stands behind `by`. */
 function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: string): Check {
   return {
     rule, sheet: 'devices', key: 'unitDraw', severity: 'over', needs: 'qty',

@@ -45,8 +45,8 @@ export const feedChecks: readonly Check[] = [
       return {
         value: inrush, limit,
         message: `${row.say('{name} takes up to {inrush} when {first, select, supplies {all its supplies start at power return} other {one of its outputs starts}} while the rest runs, and its breaker {curve} stands {limit} for sure: {excess} too much. It may trip.', {
-          inrush: amps(inrush, limit), limit: roundedDown(amps(limit, inrush)), excess: roundedUp(amps(inrush - limit, 0)),
-          curve, first: (supplies ?? 0) >= (output ?? 0) ? 'supplies' : 'output',
+          inrush: amps(inrush, limit), limit: roundedDown(amps(limit, inrush)),
+          excess: roundedUp(amps(inrush - limit, 0)), curve, first: (supplies ?? 0) >= (output ?? 0) ? 'supplies' : 'output',
         })} ${remedy(row, curve, inrush)}`,
       };
     },

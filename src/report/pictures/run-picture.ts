@@ -91,7 +91,9 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
   const ofRail = (key: string) => rail < 0 ? null : numberAt(schedule, 'supplies', rail, key);
   const [nominalVolts, supplyVolts] = [ofRail('voltage'), ofRail('lowest')];
   const [length, maxDrop] = [number('length'), number('maxDrop')];
-  if (nominalVolts === null || supplyVolts === null || length === null) return { bottom: 150, children: note(run, 320, 100) };
+  if (nominalVolts === null || supplyVolts === null || length === null) {
+    return { bottom: 150, children: note(run, 320, 100) };
+  }
 
   const limitVolts = maxDrop === null ? null : supplyVolts - nominalVolts * maxDrop;
   const voltages = [supplyVolts, limitVolts, ...places.flatMap(({ volts, leastVolts }) => [volts, leastVolts])];

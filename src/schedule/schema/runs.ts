@@ -24,11 +24,12 @@ const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
 /**
- * What the supply has for a short circuit on a run [A]: what it has for its way, or without one all that is not asked of
- * it elsewhere. What the run asks for beyond its devices is in the demand of the rail only where it is known.
+ * What the supply has for a short circuit on a run [A]: what it has for its way, or without one all that is not asked
+ * of it elsewhere. What the run asks for beyond its devices is in the demand of the rail only where it is known.
  */
 function availableToRun(
-  way: string | null, availableToWay: number | null, usable: number | null, peak: number | null, railDemand: number | null, demand: number | null, extra: number | null,
+  way: string | null, availableToWay: number | null, usable: number | null, peak: number | null,
+  railDemand: number | null, demand: number | null, extra: number | null,
 ): number | null {
   if (way !== null) return availableToWay;
   if (usable === null || peak === null || railDemand === null || demand === null) return null;
