@@ -90,6 +90,16 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     ],
   },
   {
+    // 24 V × 0.95
+    rule: 'device-under-voltage', sheet: 'devices', sheets: MADE_FOR({ minVoltage: 23 }, { tolerance: 0.05 }),
+    severity: 'over', key: 'rail', value: 22.8, limit: 23, inStatus: false,
+    message: 'Ref D1 needs 23.00 V at the least, and rail L1 may give 22.80 V: 0.20 V too little, without any cable. Put it on a rail that holds its voltage, or use a type that needs less.',
+    silent: [
+      MADE_FOR({ minVoltage: 22.8 }, { tolerance: 0.05 }), MADE_FOR({ minVoltage: 23 }),
+      MADE_FOR({}, { tolerance: 0.05 }),
+    ],
+  },
+  {
     rule: 'device-over-supply', sheet: 'devices', sheets: LARGE({ unitDraw: 12_000 }), severity: 'over',
     key: 'unitDraw', value: 12, limit: 10, inStatus: false,
     message: 'Ref D1: one device draws 12.00 A, and rail L1 may be used for 10.00 A. No diversity helps: put it on a larger supply.',

@@ -70,6 +70,15 @@ export const WAY_CASES: readonly FindingCase[] = [
     ],
   },
   {
+    rule: 'way-fuse-kind-unknown', sheet: 'ways', sheets: WAY({ kind: 'gG', rated: 4 }, { fuse: 6 }), severity: 'incomplete',
+    key: 'rated', value: 4, limit: 6, inStatus: false,
+    message: 'Way F1, gG 4.00 A, stands behind a fuse of 6.00 A of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a smaller way.',
+    silent: [
+      WAY({ kind: 'gG', rated: 4 }, { fuse: 6.25 }), WAY({ kind: 'gG', rated: 4 }, { fuse: 6, fuseKind: 'gG' }),
+      WAY({ kind: 'electronic', rated: 4 }, { fuse: 4 }), WAY({ kind: 'gG', rated: 4 }),
+    ],
+  },
+  {
     rule: 'way-discrimination-not-shown', sheet: 'ways', sheets: WAY({ kind: 'B', rated: 4 }, { fuse: 10, fuseKind: 'gG' }),
     severity: 'note', key: 'rated', value: null, inStatus: false,
     message: 'Way F1: whether B behind gG leaves the fuse of the supply whole is shown by no common rule. See the tables of their makers.',

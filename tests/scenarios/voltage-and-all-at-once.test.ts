@@ -156,6 +156,15 @@ describe('voltage of supplies and devices', () => {
       .toEqual([exact(18.7), exact(28.8)]);
   });
 
+  test('where the supply itself gives less than a device needs, no cable is named as the remedy', () => {
+    // 24 V × 0.88 = 21.12 V
+    const schedule = panel({
+      supply: { tolerance: 0.12 }, types: [{ type: 'T', draw: 100, minVoltage: 21.6 }], devices: [{ type: 'T', run: 'R1' }],
+    });
+    expect(findingsAt(schedule, 'runs').find(({ rule }) => rule === 'run-under-voltage')?.message).toContain(
+      ' No cable puts it right: its supply may give 21.12 V, and a device on it needs 21.60 V. Use a supply that holds its voltage higher, or a type that needs less.');
+  });
+
   test('what decouples redundant units is asked for once, at the supply; 0 may be', () => {
     const redundant = { units: 2, redundant: true };
     const open = panel({ supply: redundant, devices: [{ unitDraw: 100, run: 'R1' }] });
@@ -167,7 +176,8 @@ describe('voltage of supplies and devices', () => {
   });
 
   test.each<[volts: number, type: Cells, found: string[]]>([
-    [12, { minVoltage: 21.6 }, ['device-other-voltage']],
+    [12, { minVoltage: 21.6 }, ['device-under-voltage', 'device-other-voltage']],
+    [12, { minVoltage: 20, maxVoltage: 30 }, ['device-under-voltage']],
     [48, { minVoltage: 21.6 }, ['device-other-voltage']],
     [48, {}, ['device-other-voltage']],
     [26, {}, []],

@@ -84,6 +84,15 @@ test('a fuse of 63 A on a supply of 5 A never acts, and ways of 20 A behind a fu
   expect([0, 1, 2].map((at) => rules(schedule, 'ways', at))).toEqual([[], ['way-not-discriminating'], []]);
 });
 
+test('a way of 20 A behind a fuse of 20 A of unknown kind is not within limits', () => {
+  const ways = (kind: string, rated: number) => [{ way: 'F1', rail: 'L1', kind, rated }];
+  const statusOf = (kind: string, rated: number) => valueAt(scheduleOf({
+    supplies: [{ rail: 'L1', rated: 20, peak: 10, fuse: 20 }], ways: ways(kind, rated),
+  }), 'ways', 0, 'status');
+  expect([statusOf('B', 20), statusOf('B', 10), statusOf('electronic', 20), statusOf('electronic', 25)])
+    .toEqual(['incomplete', 'ok', 'ok', 'incomplete']);
+});
+
 /** Total wire [m], both conductors, over which a breaker was seen to clear: see tests/standards/protection. */
 const CLEARED: readonly (readonly [kind: string, rated: number, wire: readonly number[]])[] = [
   ['C', 2, [23, 28, 43, 69]], ['C', 3, [18, 23, 34, 54]], ['C', 4, [6, 12, 18, 28]], ['C', 6, [3, 4, 6, 7]],

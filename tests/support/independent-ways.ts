@@ -88,7 +88,10 @@ export function independentWays({ supplies, ways, runs, devices, types }: WayShe
     const near = rated !== null && (above(demand, rated * num(way, 'target', 0.8)!) || above(connected, rated)
       || (way.kind === 'electronic' && above(start, rated)) || selective === false
       || (available !== null && trip !== null && above(trip * rated, available)));
-    const isKnown = rated !== null && available !== null && trip !== null && k2 !== null;
+    // A fuse of unknown kind may well be of the kind of the way.
+    const isUnclear = fuse !== null && typeof fuseKind !== 'string' && rated !== null && typeof way.kind === 'string'
+      && isSelective(fuse, way.kind, rated, way.kind, null) === false;
+    const isKnown = !isUnclear && rated !== null && available !== null && trip !== null && k2 !== null;
     return {
       trip, k2, connected, demand, largest, start, available,
       status: over ? 'over' : near ? 'near' : isKnown ? 'ok' : 'incomplete',

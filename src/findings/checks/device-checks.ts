@@ -97,6 +97,22 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
+    // On a run it is judged at its own place, and told there.
+    rule: 'device-under-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    find: (row) => {
+      const [least, lowest] = [row.numberOf('type', 'minVoltage'), row.numberOf('rail', 'lowest')];
+      if (least === null || lowest === null || !exceeds(least, lowest) || row.names('run')) return undefined;
+      if (row.number('qty') === 0) return undefined;
+      return {
+        value: lowest, limit: least,
+        message: row.say('{name} needs {least} at the least, and rail {rail} may give {lowest}: {lack} too little, without any cable. Put it on a rail that holds its voltage, or use a type that needs less.', {
+          least: roundedUp(volts(least, lowest)), rail: String(row.value('rail')), lowest: volts(lowest, least),
+          lack: roundedUp(volts(least - lowest, 0)),
+        }),
+      };
+    },
+  },
+  {
     rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
     find: (row) => {
       const [own, rail] = [row.numberOf('type', 'voltage'), row.numberOf('rail', 'voltage')];

@@ -33,8 +33,14 @@ function remedy(row: RowReader): string {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
-  if (row.numberOf('rail', 'lowest') === null) {
+  const [needed, lowest] = [row.number('minVoltage'), row.numberOf('rail', 'lowest')];
+  if (lowest === null) {
     return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
+  }
+  if (needed !== null && exceeds(needed, lowest)) {
+    return row.say('No cable puts it right: its supply may give {lowest}, and a device on it needs {needed}. Use a supply that holds its voltage higher, or a type that needs less.', {
+      lowest: volts(lowest, needed), needed: roundedUp(volts(needed, lowest)),
+    });
   }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
@@ -264,7 +270,7 @@ export const runChecks: readonly Check[] = [
   },
   {
     rule: 'run-voltage-not-checked', sheet: 'runs', key: 'minVoltage', severity: 'note',
-    find: (row) => row.number('minVoltage') !== null || row.number('endVoltage') === null ? undefined
+    find: (row) => row.number('minVoltage') !== null || row.number('endVoltage') === null || row.number('largest') === 0 ? undefined
       : unknown(
         row,
         message(

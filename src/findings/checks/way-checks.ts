@@ -139,6 +139,21 @@ export const wayChecks: readonly Check[] = [
       ), { kind: row.words.text(found.way.kind), fuseKind: row.words.text(found.fuse.kind) });
     },
   },
+  {
+    // One of its own kind would not do, and another may not either.
+    rule: 'way-fuse-kind-unknown', sheet: 'ways', key: 'rated', severity: 'incomplete', inStatus: true,
+    find: (row) => {
+      const [fuse, kind, rated] = [row.numberOf('rail', 'fuse'), row.value('kind') as WayKind | null, row.number('rated')];
+      if (fuse === null || kind === null || rated === null || row.valueOf('rail', 'fuseKind') !== null) return undefined;
+      if (discriminates({ kind, ratedAmps: fuse }, { kind, ratedAmps: rated }, null) !== false) return undefined;
+      return {
+        value: rated, limit: fuse,
+        message: row.say('{name}, {kind} {rated}, stands behind a fuse of {fuse} of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a smaller way.', {
+          kind: row.words.text(kind), rated: amps(rated), fuse: amps(fuse),
+        }),
+      };
+    },
+  },
   missingInput(
     'way-rail-missing', 'ways', 'rail',
     message('{name} has no rail, so what it is fed from is not known. Choose the rail behind it.')

@@ -97,6 +97,9 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     + `IF(${isWay('electronic')},${above('{rated}', '{rail.fuse}')},IF(${isWay('B', 'C', 'D')},IF(${isFuse('B', 'C', 'D')},`
     + `OR(${above('2*{rated}', '{rail.fuse}')},IF({available}="",FALSE(),NOT(${above(actsFrom, '{available}')}))),FALSE()),`
     + `IF({kind}={rail.fuseKind},${above(`IF(${isWay('gG')},25/16,2)*{rated}`, '{rail.fuse}')},FALSE())))),FALSE())`;
+  /** Whether it may do so with a fuse of which the kind is not known: one of its own kind would open too. */
+  const mayTakeFuse = 'IFERROR(AND({rail.fuse}<>"",{rail.fuseKind}="",{kind}<>"",'
+    + `${above(`IF(${isWay('electronic')},1,IF(${isWay('gG')},25/16,2))*{rated}`, '{rail.fuse}')}),FALSE())`;
   const mounted = (ways: readonly string[]) =>
     `OR(${ways.map((way) => `{mounting}=${choice('enclosures', 'mounting', way)}`).join(',')})`;
   return {
@@ -135,7 +138,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       [exceeds('demand', 'rated'), exceeds('largest', 'rated')], [
         exceeds('loading', 'target'), exceeds('connected', 'rated'),
         `IF(OR(${known('rated', 'trip', 'available')}),FALSE(),${above('{rated}*{trip}', '{available}')})`, takesFuse,
-      ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0)`,
+      ], `OR(${lost('rail', 'enclosure')},${known('rail', 'rated', 'target', 'available')},AND({kind}="",OR(${known('trip', 'k2')})),[demand]>0,${mayTakeFuse})`,
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
