@@ -44,13 +44,21 @@ export const MEASURED_CASES: readonly FindingCase[] = [
     rule: 'supply-measured-voltage-differs', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 25 }),
     severity: 'near', key: 'measuredVoltage', value: 25, limit: 24, inStatus: true,
     message: 'Rail L1: 25.00 V measured, 1.00 V above 24.00 V, where 0.48 V may differ. Check that the devices accept it, or set it lower.',
-    silent: [SUPPLY({}), SUPPLY({ measuredVoltage: 23.52 }), SUPPLY({ measuredVoltage: 24.48 })],
+    silent: [
+      SUPPLY({}), SUPPLY({ measuredVoltage: 23.52 }), SUPPLY({ measuredVoltage: 24.48 }),
+      // A battery is charged with 27.6 V; 24 V × 1.1 = 26.4 V.
+      SUPPLY({ measuredVoltage: 27.6, battery: 7 }), SUPPLY({ measuredVoltage: 26.4, tolerance: 0.1 }),
+    ],
   },
   {
     rule: 'supply-measured-under-voltage', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 23 }), severity: 'over',
     key: 'measuredVoltage', value: 23, limit: 24, inStatus: true,
     message: 'Rail L1: 23.00 V measured, 1.00 V below 24.00 V, where 0.48 V may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.',
-    silent: [SUPPLY({ measuredVoltage: 23.52 }), SUPPLY({ measuredVoltage: 24.48 }), SUPPLY({ measuredVoltage: 0 })],
+    silent: [
+      SUPPLY({ measuredVoltage: 23.52 }), SUPPLY({ measuredVoltage: 24.48 }), SUPPLY({ measuredVoltage: 0 }),
+      // 24 V less a diode of 0.5 V and 0.48 V; 24 V × 0.9 = 21.6 V.
+      SUPPLY({ measuredVoltage: 23.02, seriesDrop: 0.5 }), SUPPLY({ measuredVoltage: 21.6, tolerance: 0.1 }),
+    ],
   },
   {
     rule: 'supply-measured-reversed', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: -24 }), severity: 'over',

@@ -163,16 +163,26 @@ function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number |
   });
 }
 
+/**
+ * Voltage up to which a supply is as it was entered [V]: with its tolerance, the diode of redundant units and, above,
+ * the charging of its battery.
+ */
+function boundOf(row: RowReader, sign: 1 | -1): number | null {
+  const [nominal, tolerance] = [row.number('voltage'), row.number('tolerance')];
+  if (sign > 0) return row.number('highest');
+  return nominal === null || tolerance === null ? null : nominal * (1 - tolerance) - (row.number('seriesDrop') ?? 0);
+}
+
 /** The voltage of a supply beyond what it may differ by. */
 function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, said: string): Check {
   return measuredCheck(name, 'supplies', 'measuredVoltage', severity, (row, measured) => {
-    const [nominal, share] = [row.number('voltage'), row.number('voltageTolerance')];
-    if (nominal === null || share === null) return undefined;
-    const [difference, allowed] = [sign * (measured - nominal), share * nominal];
+    const [nominal, share, bound] = [row.number('voltage'), row.number('voltageTolerance'), boundOf(row, sign)];
+    if (nominal === null || share === null || bound === null) return undefined;
+    const [difference, allowed] = [sign * (measured - bound), share * nominal];
     return !exceeds(difference, allowed) ? undefined : {
-      limit: nominal,
+      limit: bound,
       message: row.say(said, {
-        measured: volts(measured, nominal), nominal: volts(nominal), difference: volts(difference, allowed),
+        measured: volts(measured, bound), nominal: volts(bound), difference: volts(difference, allowed),
         allowed: roundedDown(volts(allowed, difference)),
       }),
     };
