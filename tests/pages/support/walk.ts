@@ -46,7 +46,9 @@ export async function walkThrough(page: Page): Promise<Saved> {
 }
 
 async function throughSheets(page: Page, schedule: Schedule): Promise<void> {
-  await schedule.element.locator('elv-sheet-tabs .more').click();
+  // It stands there only where a sheet has no rows.
+  const more = schedule.element.locator('elv-sheet-tabs .more');
+  if (await more.count() > 0) await more.click();
   const tabs = schedule.element.locator('elv-sheet-tabs [role=tab]');
   for (let index = await tabs.count() - 1; index >= 0; index -= 1) {
     await tabs.nth(index).click();
