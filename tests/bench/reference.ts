@@ -89,7 +89,8 @@ function supplyFigures(cells: Cells, usable: number, connected: number, demand: 
   return {
     usable, connected, demand, loading, spare: usable * target - demand, limitDiversity: usable * target / connected,
     fuseLoading: demand / fuse, loss: number(cells, 'voltage')! * demand * (1 / number(cells, 'efficiency')! - 1),
-    status: demand > usable || demand > fuse ? 'over' : loading > target ? 'near' : 'ok',
+    status: demand > usable || demand > fuse ? 'over'
+      : loading > target || connected > usable || connected > fuse ? 'near' : 'ok',
   };
 }
 

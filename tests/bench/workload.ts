@@ -62,7 +62,7 @@ export function workload(size: Size): Workload {
     supplies: Array.from({ length: rails }, (_, index): Cells => ({
       rail: railTag(index), purpose: PURPOSES[index % PURPOSES.length]!, voltage: 24, units: 1 + (index % 2),
       rated: Math.round(usable * (0.9 + (index % 7) / 10)) / (1 + (index % 2)), derating: 1, target: 0.8,
-      fuse: Math.round(usable * 2), efficiency: 0.9,
+      fuse: Math.round(usable * 0.9), efficiency: 0.9,
     })),
     branches: Array.from({ length: branches }, (_, index): Cells => ({
       branch: branchTag(index), limit: Math.round(nodes * (0.8 + (index % 6) / 10)), reserve: (index % 3) / 10,

@@ -130,7 +130,7 @@ function supplyLine(cells: Cells, row: number, last: number): RawCellContent[] {
     `=I${row}*F${row}/J${row}`,
     `=K${row}/G${row}`,
     `=B${row}*K${row}*(1/H${row}-1)`,
-    `=IF(OR(K${row}>I${row},K${row}>G${row}),"over",IF(L${row}>F${row},"near","ok"))`,
+    `=IF(OR(K${row}>I${row},K${row}>G${row}),"over",IF(OR(L${row}>F${row},J${row}>I${row},J${row}>G${row}),"near","ok"))`,
   ];
 }
 

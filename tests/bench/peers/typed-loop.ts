@@ -170,13 +170,14 @@ export class TypedLoop implements Candidate {
 
   #judgeSupplies({ usable, connected, demand, target, fuse, voltage, efficiency, ...out }: Table): void {
     for (let at = 0; at < usable!.length; at += 1) {
-      const [used, most] = [demand![at]!, usable![at]!];
+      const [used, all, most] = [demand![at]!, connected![at]!, usable![at]!];
       out.loading![at] = used / most;
       out.spare![at] = most * target![at]! - used;
-      out.limitDiversity![at] = most * target![at]! / connected![at]!;
+      out.limitDiversity![at] = most * target![at]! / all;
       out.fuseLoading![at] = used / fuse![at]!;
       out.loss![at] = voltage![at]! * used * (1 / efficiency![at]! - 1);
-      out.status![at] = used > most || used > fuse![at]! ? 2 : used / most > target![at]! ? 1 : 0;
+      const isNear = used / most > target![at]! || all > most || all > fuse![at]!;
+      out.status![at] = used > most || used > fuse![at]! ? 2 : isNear ? 1 : 0;
     }
   }
 
