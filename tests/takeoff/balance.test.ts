@@ -83,7 +83,10 @@ describe('read = taken + left out + undecided', () => {
   });
 
   it('holds for any types', () => {
-    const types = fc.array(fc.record({ type: cell, aliases: cell }, { requiredKeys: [] }), { maxLength: 5 });
+    // A schedule holds no text that a cell refuses, as one with a NUL.
+    const name = inputColumns('types').find(({ key }) => key === 'type')!;
+    const held = cell.filter((text) => checkCell(name, text) === undefined);
+    const types = fc.array(fc.record({ type: held, aliases: held }, { requiredKeys: [] }), { maxLength: 5 });
     fc.assert(fc.property(table, types, (rows, some) => check(rows, some)), { numRuns: 200 });
   });
 });
