@@ -32,11 +32,13 @@ export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
 
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
+
 /** Device rows on a supply that tries again and again on overload. */
 export const ON_A_RETRYING_RAIL: WaitingRows = {
   sheet: 'types', from: 'devices', by: 'type', filled: 'rail',
   where: { sheet: 'supplies', key: 'overload', is: 'retries' },
 };
+
 /** Outputs that switch a kind of load, and wait for the rating of their contact for it. */
 export const switching = (...holds: string[]): WaitingRows =>
   ({ sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'kind', holds });

@@ -69,17 +69,43 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
   };
 }
 
+interface Diversity {
+  readonly rule: string;
+  readonly sheet: SheetName;
+  /** Key of what everything at once is held against. */
+  readonly limit: string;
+  /** What is said; it is given everything at once as `value`, and `limit`. */
+  readonly message: string;
+}
+
+/** A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it. */
+export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Check {
+  return {
+    rule, sheet, key: 'connected', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [value, most, demand] = [row.number('connected'), row.number(limit), row.number('demand')];
+      if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
+      if (exceeds(demand, most)) return undefined;
+      const values = { value: amps(value, most), limit: roundedDown(amps(most, value)) };
+      return { value, limit: most, message: row.say(message, values) };
+    },
+  };
+}
+
+/** Whether an input is to be entered. A formula without a result has a check of its own. */
+export function lacks(row: RowReader, key: string): boolean {
+  return row.value(key) === null && !isFormula(row.own(key));
+}
+
 /**
- * A check that names an input without which the limits of the row cannot be judged. A formula without a result has a
- * check of its own.
+ * A check that names an input without which the limits of the row cannot be judged.
  */
 export function missingInput(
   rule: string, sheet: SheetName, key: string, message: string, when?: (row: RowReader) => boolean,
 ): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.value(key) !== null || isFormula(row.own(key)) || when?.(row) === false ? undefined
-      : unknown(row, message),
+    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined : unknown(row, message),
   };
 }
 
@@ -93,8 +119,7 @@ export function awaitedInput(
   return {
     rule, sheet: rows.sheet, key, severity: 'incomplete',
     find: (row) => {
-      // A formula without a result has a check of its own.
-      if (row.value(key) !== null || isFormula(row.own(key))) return undefined;
+      if (!lacks(row, key)) return undefined;
       const waiting = row.waiting(rows);
       return waiting === 0 ? undefined : { ...unknown(row, message, { ...values, waiting }), waiting };
     },

@@ -1,9 +1,9 @@
 import { exceeds, isDirect } from '../../electrical/index.ts';
-import { isFormula, type SheetName } from '../../schedule/index.ts';
+import type { SheetName } from '../../schedule/index.ts';
 import { message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, notChecked, overLimit, overTarget, unknown } from './limit-checks.ts';
+import { lacks, missingInput, notChecked, overLimit, overTarget, unknown } from './limit-checks.ts';
 
 /** A load is taken to be made for a voltage that differs from its own by no more than this; as IEC 60038 has it. */
 const TOLERANCE = 0.1;
@@ -18,14 +18,13 @@ const mostVolts = (row: RowReader) => row.numberOf('contact', isOnDirect(row) ? 
 
 /** The input without which the current, or whether the contact is made for the voltage, is not known. */
 function missingForCurrent(row: RowReader): string | undefined {
-  const lacks = (key: string) => row.value(key) === null && !isFormula(row.own(key));
-  if (lacks('ratedCurrent')) {
-    if (lacks('power')) return 'power';
+  if (lacks(row, 'ratedCurrent')) {
+    if (lacks(row, 'power')) return 'power';
     if (isSpare(row)) return undefined;
-    const factor = row.value('kind') !== 'motor' ? undefined : ['powerFactor', 'efficiency'].find(lacks);
+    const factor = row.value('kind') !== 'motor' ? undefined : ['powerFactor', 'efficiency'].find((key) => lacks(row, key));
     if (factor !== undefined) return factor;
   }
-  return isOnDirect(row) && row.own('rail') === null && lacks('voltage') ? 'voltage' : undefined;
+  return isOnDirect(row) && row.own('rail') === null && lacks(row, 'voltage') ? 'voltage' : undefined;
 }
 
 function currentUnknown(rule: string, key: string, said: string): Check {

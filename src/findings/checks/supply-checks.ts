@@ -1,10 +1,9 @@
 import { exceeds, outputLimit } from '../../electrical/index.ts';
-import { isFormula } from '../../schedule/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
 import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
-import { missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
 import { warmthChecks } from './warmth-checks.ts';
 
@@ -15,7 +14,7 @@ const isStartAsked = (row: RowReader) => row.valueOf('feed', 'curve') !== null &
 function missingWithFeed(rule: string, key: string, said: string, when?: (row: RowReader) => boolean): Check {
   return {
     rule, sheet: 'supplies', key, severity: 'incomplete', inStatus: true, needs: 'feed',
-    find: (row) => row.value(key) !== null || isFormula(row.own(key)) || when?.(row) === false ? undefined
+    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined
       : unknown(row, said, { feed: String(row.own('feed')) }),
   };
 }
@@ -25,21 +24,6 @@ function mostGiven(row: RowReader): number | null {
   const [rated, units, peak] = [row.number('rated'), row.number('units'), row.number('peak')];
   if (rated === null || units === null || peak === null) return null;
   return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
-}
-
-/** Finds a supply that everything at once would shut down, whatever the diversity says. */
-function livesOnDiversity(key: 'usable' | 'fuse', what: string): Check {
-  return {
-    rule: `supply-lives-on-diversity-${key}`, sheet: 'supplies', key: 'connected', severity: 'near', inStatus: true,
-    find: (row) => {
-      const [value, limit, demand] = [row.number('connected'), row.number(key), row.number('demand')];
-      if (value === null || limit === null || demand === null || !exceeds(value, limit)) return undefined;
-      if (exceeds(demand, limit)) return undefined;
-      return {
-        value, limit, message: row.say(what, { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }),
-      };
-    },
-  };
 }
 
 /** What supplies are held against. */
@@ -62,20 +46,29 @@ export const supplyChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
   }),
-  livesOnDiversity('usable', message(
-    '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
-  )),
-  livesOnDiversity('fuse', message(
-    '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
-  )),
+  livesOnDiversity({
+    rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', limit: 'usable',
+    message: message(
+      '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
+    ),
+  }),
+  livesOnDiversity({
+    rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies', limit: 'fuse',
+    message: message(
+      '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+    ),
+  }),
   {
     rule: 'supply-series-drop-missing', sheet: 'supplies', key: 'seriesDrop', severity: 'incomplete', inStatus: true,
-    find: (row) => row.value('redundant') !== true || row.value('seriesDrop') !== null || isFormula(row.own('seriesDrop'))
-      ? undefined : {
+    find: (row) => {
+      if (row.value('redundant') !== true || !lacks(row, 'seriesDrop')) return undefined;
+      const waiting = row.waiting(FED_BY_IT);
+      return {
         ...unknown(row, message(
           '{name} is redundant: what decouples its units drops some voltage, and {waiting, plural, =0 {that is not known} one {# run waits for it} other {# runs wait for it}}. Enter the drop, about 0.5 V for a diode; 0 if there is none.'
-        ), { waiting: row.waiting(FED_BY_IT) }), waiting: row.waiting(FED_BY_IT),
-      },
+        ), { waiting }), waiting,
+      };
+    },
   },
   {
     rule: 'supply-fuse-kind-missing', sheet: 'supplies', key: 'fuseKind', severity: 'incomplete',

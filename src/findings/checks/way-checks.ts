@@ -2,7 +2,7 @@ import { discriminates, exceeds, type ProtectionDevice, type WayKind } from '../
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
@@ -56,21 +56,12 @@ export const wayChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move runs to another way, or fit a larger one if their cables carry it.'
     ),
   }),
-  {
-    rule: 'way-lives-on-diversity', sheet: 'ways', key: 'connected', severity: 'near', inStatus: true,
-    find: (row) => {
-      const [value, limit, demand] = [row.number('connected'), row.number('rated'), row.number('demand')];
-      if (value === null || limit === null || !exceeds(value, limit)) return undefined;
-      if (demand !== null && exceeds(demand, limit)) return undefined;
-      return {
-        value, limit,
-        message: row.say(
-          '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.',
-          { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
-        ),
-      };
-    },
-  },
+  livesOnDiversity({
+    rule: 'way-lives-on-diversity', sheet: 'ways', limit: 'rated',
+    message: message(
+      '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
+    ),
+  }),
   {
     rule: 'way-over-start', sheet: 'ways', key: 'start', severity: 'near', inStatus: true,
     find: (row) => {
