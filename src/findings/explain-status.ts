@@ -1,5 +1,5 @@
 import type { Explanation } from '../engine/index.ts';
-import { columnOf, SCHEMA, type SheetName } from '../schedule/index.ts';
+import { columnOf, formatCell, SCHEMA, type SheetName } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import type { Finding, Status } from './finding.ts';
 import type { ChecksMade } from './findings.ts';
@@ -25,7 +25,8 @@ export function explainStatus(
     source: words.say('the findings of the row; the limits are those of its columns'),
     parts: deciding.map(({ key, id, value }) => {
       const label = words.within(columnOf(sheet, key).title);
-      return { path: key, label, labelInGeneral: label, sheet, id, key, text: valueText(value, words) };
+      const text = value === null ? words.say('not known') : formatCell(columnOf(sheet, key), value, words, 'show');
+      return { path: key, label, labelInGeneral: label, sheet, id, key, text };
     }),
   };
 }
@@ -42,9 +43,4 @@ function checksMade(sheet: SheetName, { made, waiting, unasked }: ChecksMade, wo
     ...(unasked.length === 0 ? []
       : [words.say('not asked for while nothing is entered: {columns}', { columns: titles(unasked) })]),
   ].reduce((one, other) => words.say('{one}; {other}', { one, other }));
-}
-
-function valueText(value: Finding['value'], words: Words): string {
-  if (value === null) return words.say('not known');
-  return typeof value === 'number' ? words.number(value) : String(value);
 }
