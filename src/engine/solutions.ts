@@ -117,9 +117,13 @@ export class Solutions {
    * Ids of the rows that a change may concern: by their own cells, through references, or by rows that name or named
    * them.
    */
-  #concerned({ sheet, from, by, of, each }: PreparedSolution, touched: Touched, before: Int32Array): Set<number> {
+  #concerned(
+    { sheet, from, by, of, each, gives }: PreparedSolution, touched: Touched, before: Int32Array,
+  ): Set<number> {
     const targets = this.#columns[from].targets.get(by)!;
-    const concerned = new Set(rowsReading(sheet, of, touched, this.#document, this.#columns));
+    // Its own cell stands for a row that came or went, of which the solution may read nothing else.
+    const own = [{ path: gives[0]!, sheet, key: gives[0]! }, ...of];
+    const concerned = new Set(rowsReading(sheet, own, touched, this.#document, this.#columns));
     const read = [...each, { path: by, sheet: from, key: by }];
     for (const id of rowsReading(from, read, touched, this.#document, this.#columns)) {
       for (const target of [before[id], targets[id]]) if (target !== undefined && target >= 0) concerned.add(target);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { setCells, type Cells, type CellValue } from '../../src/schedule/index.ts';
+import { insertRows, removeRows, setCells, type Cells, type CellValue } from '../../src/schedule/index.ts';
 import { closeTo } from '../support/close-to.ts';
 import { independentWays } from '../support/independent-ways.ts';
 import { scheduleOf } from '../support/schedules.ts';
@@ -62,4 +62,16 @@ test('ways come to what an independent calculation gives, status included, throu
     schedule.dispose();
   }), { numRuns: 150 });
   for (const [status, count] of Object.entries(seen)) expect([status, count > 20]).toEqual([status, true]);
+});
+
+test('a supply in the place of one that went has no trip current of its ways', () => {
+  const schedule = scheduleOf({
+    supplies: [{ rail: 'L1', rated: 10 }], ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 2 }],
+  });
+  const leastTrip = () => schedule.value('supplies', schedule.rows('supplies')[0]!.id, 'leastTrip');
+  // B acts at 7.5 times its rating on direct current.
+  expect(leastTrip()).toBe(15);
+  schedule.act('edit', removeRows(schedule.document, 'supplies', [schedule.rows('supplies')[0]!.id]));
+  schedule.act('edit', insertRows(schedule.document, 'supplies', 0, [{ rail: 'L2', rated: 10 }]));
+  expect(leastTrip()).toBeNull();
 });
