@@ -28,10 +28,12 @@ function kindAndRating(text: string, words: Words): { kind: WayKind; rated: numb
 export function withWays(document: ScheduleDocument, changes: readonly Change[], words: Words): Change[] {
   const made: Cells[] = [];
   const all = () => [...document.rows('ways').map(({ cells }) => cells), ...made];
-  const tagFor = (text: CellValue | undefined, run: Cells): CellValue | undefined => {
+  const tagFor = (text: CellValue | undefined, runOf: () => Cells): CellValue | undefined => {
     const read = typeof text === 'string' ? kindAndRating(text, words) : undefined;
+    if (read === undefined) return text;
     const taken = new Set(all().map(({ way }) => String(way)));
-    if (read === undefined || taken.has(String(text))) return text;
+    if (taken.has(String(text))) return text;
+    const run = runOf();
     const rail = run.rail ?? all().find(({ way }) => way === run.way)?.rail ?? null;
     const last = all().findLast((way) => way.way !== undefined && (way.rail ?? null) === rail)?.way;
     const first = rail === null ? 'F1' : `${String(rail)}-F1`;
@@ -51,12 +53,12 @@ export function withWays(document: ScheduleDocument, changes: readonly Change[],
   };
   const done = changes.map((change): Change => {
     if (change.op === 'set' && change.sheet === 'runs' && change.key === 'way') {
-      return { ...change, value: tagFor(change.value, runNow(change.id)) ?? null };
+      return { ...change, value: tagFor(change.value, () => runNow(change.id)) ?? null };
     }
     if (change.op !== 'insert' || change.sheet !== 'runs') return change;
     const rows = change.rows.map((row) => {
       const { way: text, ...others } = row.cells;
-      const way = tagFor(text, others);
+      const way = tagFor(text, () => others);
       return way === undefined ? row : { ...row, cells: { ...row.cells, way } };
     });
     return { ...change, rows };
