@@ -19,6 +19,7 @@ export interface DraftContext {
   readonly table: TakeoffTable;
   readonly columns: readonly TakeoffColumn[];
   readonly headingLine: number | undefined;
+  readonly lastHeading: number | undefined;
   readonly decimal?: DecimalSign;
   readonly decisions: TakeoffDecisions;
   /** The area of lines that have no other, by the name of their sheet. */
@@ -75,14 +76,15 @@ export class LineReader {
   }
 
   read(records: readonly TakeoffRecord[]): LineDraft[] {
-    const { headingLine, words } = this.#context;
+    const { headingLine, lastHeading, words } = this.#context;
     const headingPlace = records.findIndex(({ line }) => line === headingLine);
     const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
-    this.#beginPart(records[headingPlace + 1]?.line ?? 1);
+    const lastPlace = records.findIndex(({ line }) => line === lastHeading);
+    this.#beginPart(records[lastPlace + 1]?.line ?? 1);
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
-      if (place === headingPlace) return this.#leaveOut(record, words.say('These are the headings.'));
+      if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
       if (heading !== '' && headingKey(record.fields) === heading) {
         return this.#leaveOut(record, words.say('The headings are repeated.'));
       }

@@ -3,7 +3,7 @@ import type { Unreadable } from '../problem.ts';
 import { looksLikeArea } from './area-words.ts';
 import { proposeColumns, type TakeoffColumn } from './columns.ts';
 import { headingKey } from './draft-lines.ts';
-import { findHeading, headingScore } from './find-heading.ts';
+import { findHeading, headingsBelow, headingScore } from './find-heading.ts';
 import { isLegend, Legend } from './legend.ts';
 import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
@@ -18,6 +18,8 @@ export interface OpenPart {
   readonly kind: TakeoffPart['kind'];
   readonly firstLine: number;
   readonly headingLine: number | undefined;
+  /** The second line of headings in two lines, else the same. */
+  readonly lastHeading: number | undefined;
   readonly columns: readonly TakeoffColumn[];
   readonly sheetArea: string | undefined;
 }
@@ -45,13 +47,16 @@ export function readParts(
   if (sections.length === 0) return recordsOf([], remembered, words) as Unreadable;
   const open = ({ table, records }: (typeof sections)[number]): OpenPart => {
     const place = findHeading(records, remembered);
-    const columns = proposeColumns(records[place]?.fields ?? [], records.slice(place + 1), remembered, isKnown);
+    const above = records[place]?.fields ?? [];
+    const second = place < 0 ? undefined : headingsBelow(above, records[place + 1]?.fields);
+    const last = second === undefined ? place : place + 1;
+    const columns = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown);
     const isCounted = columns.some(({ field }) => field === 'qty');
     const kind = place >= 0 && isLegend(columns) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';
     const { sheet } = table;
     const isArea = sheet !== undefined && (looksLikeArea(sheet) || (tables.length > 1 && !isPlainName(sheet)));
     return {
-      table, records, kind, columns, headingLine: records[place]?.line, firstLine: records[0]!.line,
+      table, records, kind, columns, headingLine: records[place]?.line, lastHeading: records[last]?.line, firstLine: records[0]!.line,
       sheetArea: isArea ? sheet : undefined,
     };
   };
