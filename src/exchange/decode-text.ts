@@ -28,7 +28,7 @@ export function decodeText(bytes: Uint8Array, words: Words = ENGLISH): DecodedTe
   const wide = wideEncoding(bytes);
   const text = decoded(bytes, wide ?? 'UTF-8');
   if (text !== undefined) return { ok: true, text, encoding: wide ?? 'UTF-8' };
-  const western = wide === undefined ? decoded(bytes, 'Windows-1252') : undefined;
+  const western = wide === undefined ? decoded(bytes, 'Windows-1252')?.replace(/[\u0080-\u009f]/g, westernSign) : undefined;
   if (western !== undefined && !NO_TEXT.test(western)) return { ok: true, text: western, encoding: 'Windows-1252' };
   return unreadable('not-text', '', words.say(
     'The file is no text in UTF-8, UTF-16 or Windows-1252. Save it as UTF-8, as «CSV UTF-8» for example.'
@@ -50,6 +50,15 @@ function decoded(bytes: Uint8Array, encoding: Encoding): string | undefined {
     // Only bytes that do not belong to the encoding make it fail.
     return undefined;
   }
+}
+
+/**
+ * A sign that Windows-1252 has where ISO 8859-1 has none (WHATWG encoding standard, index windows-1252): some engines
+ * decode the one as the other.
+ */
+function westernSign(sign: string): string {
+  const known = '€\u0081‚ƒ„…†‡ˆ‰Š‹Œ\u008dŽ\u008f\u0090‘’“”•–—˜™š›œ\u009džŸ';
+  return known[sign.charCodeAt(0) - 0x80]!;
 }
 
 function wideEncoding(bytes: Uint8Array): Encoding | undefined {

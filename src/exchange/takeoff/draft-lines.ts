@@ -135,7 +135,8 @@ export class LineReader {
     const { words } = this.#context;
     if (typeof decision === 'object') {
       const problem = checkCell(QTY, decision.qty, undefined, words);
-      return problem === undefined ? { qty: decision.qty } : { qty: null, doubt: problem };
+      if (problem !== undefined) return { qty: null, doubt: problem };
+      return { qty: decision.qty, ...(Number.isInteger(decision.qty) ? {} : { isLength: true }) };
     }
     const { doubt, ...read } = readQuantity(fields[index] ?? '', this.#cells.cell(fields, 'unit'), this.#decimal, words);
     const isTaken = decision === 'take' && read.qty !== null && checkCell(QTY, read.qty) === undefined;
@@ -205,7 +206,8 @@ export class LineReader {
   }
 
   #device(item: Item): LineDraft {
-    const { record, count, names, decision, quantity: { qty, doubt, proposal } } = item;
+    const { record, count, names, decision, quantity: { qty, proposal, isFraction } } = item;
+    const doubt = isFraction === true ? undefined : item.quantity.doubt;
     const { words } = this.#context;
     const place = count.isOneOfSeveral && !this.#headingsName ? count.heading : '';
     const { area, remark } = this.#cells.area(record, place);
@@ -276,12 +278,12 @@ export class LineReader {
   }
 
   #draft(
-    { record, count, quantity: { qty, isLength, proposal } }: Item, kind: LineDraft['kind'], remarks: readonly string[],
+    { record, count, quantity: { qty, isLength, isFraction, doubt, proposal } }: Item, kind: LineDraft['kind'], remarks: readonly string[],
     { isTotal = false, flag }: { readonly isTotal?: boolean; readonly flag?: LineFlag | undefined } = {},
   ): LineDraft {
     return {
-      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true, names: [],
-      cells: {}, facts: {}, remarks, ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
+      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true || isFraction === true,
+      names: [], cells: {}, facts: {}, remarks, ...(isFraction === true && doubt !== undefined ? { lengthDoubt: doubt } : {}), ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
     };
   }
 

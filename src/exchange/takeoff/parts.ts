@@ -86,7 +86,7 @@ function explain({ records, columns, headingLine }: OpenPart, legend: Legend, de
     const code = cells.cell(fields, 'type');
     if (code === '') return [];
     const isOther = legend.add(code, { description: cells.cell(fields, 'description'), facts: cells.facts(fields, decimal) });
-    return isOther ? [words.say('“{code}” is explained in two ways; the first one counts.', { code })] : [];
+    return isOther ? [words.say('“{code}” is explained in two ways, of which none is taken.', { code })] : [];
   });
 }
 
