@@ -2,10 +2,11 @@ import {
   findColumn, isBlank, isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
+import { gather } from './gather.ts';
 import { pass, type Calculation } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { rowsReading } from './rows-reading.ts';
-import { ruleOf, type Argument } from './schema-rules.ts';
+import { argument, ruleOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { TagIndex } from './tag-index.ts';
@@ -76,6 +77,17 @@ export class Workbook {
   /** Numbers and references of a sheet by row id. Not to be changed, nor its columns kept over a change. */
   columns(sheet: SheetName): SheetColumns {
     return this.#columns[sheet];
+  }
+
+  /**
+   * The numbers that some rows of a sheet have at a path, such as `rail.usable`, in their order; NaN where it is
+   * unknown. @returns `undefined` where it is known of no row at all.
+   */
+  numbers(sheet: SheetName, path: string, ids: readonly number[]): Float64Array | undefined {
+    const { by, sheet: holder, key } = argument(sheet, path);
+    const numbers = this.#columns[holder].numbers.get(key)!;
+    return numbers.some((number) => number === number)
+      ? gather(numbers, by === undefined ? undefined : this.targets(sheet, by), ids) : undefined;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */

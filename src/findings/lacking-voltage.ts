@@ -32,7 +32,8 @@ export class LackingVoltage {
 
   /** Gathers again what a change concerns. @returns the runs of which something else is said than before. */
   update(touched: Touched): number[] {
-    if (!READ.some((key) => touched.concerns('devices', key))) return [];
+    // Of equals the first is named, and which it is changes when rows move.
+    if (!touched.rearranged.has('devices') && !READ.some((key) => touched.concerns('devices', key))) return [];
     const before = this.#runs;
     this.#runs = this.#gather();
     return [...new Set([...before.keys(), ...this.#runs.keys()])].filter((id) => {
@@ -46,12 +47,15 @@ export class LackingVoltage {
     const margins = this.#book.columns('devices').numbers.get('voltageMargin')!;
     const volts = this.#book.columns('devices').numbers.get('terminalVoltage')!;
     const runs = this.#book.targets('devices', 'run');
-    for (const { id } of this.#document.rows('devices')) {
-      const [run, margin] = [runs[id]!, margins[id]!];
-      if (run < 0 || !(margin < 0) || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+    const position = (id: number) => this.#document.position('devices', id);
+    for (let id = 0; id < margins.length; id += 1) {
+      const margin = margins[id]!;
+      if (!(margin < 0) || runs[id]! < 0 || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+      const run = runs[id]!;
       const before = worst.get(run);
-      if (before === undefined) worst.set(run, { id, margin, others: 0 });
-      else worst.set(run, { ...margin < before.margin ? { id, margin } : before, others: before.others + 1 });
+      const isWorse = before === undefined || margin < before.margin
+        || (margin === before.margin && position(id) < position(before.id));
+      worst.set(run, { ...isWorse ? { id, margin } : before, others: before === undefined ? 0 : before.others + 1 });
     }
     return new Map([...worst].map(([run, { id, others }]) =>
       [run, { tag: tagOf('devices', this.#document.row('devices', id)!), others }]));

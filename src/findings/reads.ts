@@ -29,8 +29,12 @@ export class Reads {
     let own = this.#own.get(sheet);
     if (own === undefined) {
       own = this.#checks[sheet].map(({ needs, only }) =>
-        new Set([needs, only?.reads].filter((key) => key !== undefined)));
+        new Set([...needs === undefined ? [] : [needs], ...only?.reads ?? []]));
       this.#own.set(sheet, own);
+      for (const path of own.flatMap((read) => [...read])) {
+        const [by, key] = path.split('.') as [string, string?];
+        if (key !== undefined) this.note(sheet, by, key);
+      }
     }
     return own;
   }
