@@ -39,7 +39,9 @@ function holding(
 ): Ids {
   const found: number[] = [];
   for (let place = 0; place < ids.length; place += 1) {
-    const [a, b, c] = [one![place]!, other![place]!, third![place]!];
+    const a = one![place]!;
+    const b = other![place]!;
+    const c = third![place]!;
     if (a === a && b === b && c === c && holds(a, b, c)) found.push(ids[place]!);
   }
   return found;
