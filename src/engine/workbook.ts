@@ -187,7 +187,7 @@ export class Workbook {
       [sheet, new SheetColumns(sheet, document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
     const tags = new TagIndex(document);
     this.#calculation = { document, columns, tags, solutions: new Solutions(document, columns, tags) };
-    this.#references = new References(document, columns);
+    this.#references = new References(document, columns, tags);
     this.#typed = new TypedFormulas(
       this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey
     );
@@ -229,14 +229,15 @@ export class Workbook {
 
   /** References that mean another row now are touched too, and with them what is read through them. */
   #retarget(touched: Touched): void {
+    const shared = this.#sharedOtherwise(touched);
     const rows = [...touched.cells()].filter(({ sheet, keys }) =>
       keys === null || [...keys].some((key) => this.#columns[sheet].targets.has(key)));
     const retargeted = SHEET_NAMES
       .filter((sheet) => REFERRED_SHEETS.has(sheet)
         && (touched.rearranged.has(sheet) || touched.concerns(sheet, SCHEMA[sheet].tag)))
-      .flatMap((sheet) => this.#references.reindex(sheet));
+      .flatMap((sheet) => this.#references.resolveTo(sheet));
     for (const { sheet, id } of rows) retargeted.push(...this.#references.resolveRow(sheet, id));
-    for (const [sheet, ids] of this.#sharedOtherwise(touched)) {
+    for (const [sheet, ids] of shared) {
       retargeted.push(...this.#references.naming(sheet, ids));
       for (const id of ids) retargeted.push({ sheet, id, key: SCHEMA[sheet].tag });
     }
