@@ -53,10 +53,7 @@ export function valuesOf(
 
 function withNull(numbers: Float64Array): Values {
   const values: CellValue[] = [];
-  for (let place = 0; place < numbers.length; place += 1) {
-    const number = numbers[place]!;
-    values.push(number === number ? number : null);
-  }
+  for (const number of numbers) values.push(Number.isNaN(number) ? null : number);
   return values;
 }
 

@@ -118,9 +118,6 @@ function follow(
 }
 
 function isKnown(values: readonly Values[], place: number): boolean {
-  for (let at = 0; at < values.length; at += 1) {
-    const value = values[at]![place]!;
-    if (value === null || value !== value) return false;
-  }
+  for (const each of values) if (Number.isNaN(each[place] ?? NaN)) return false;
   return true;
 }
