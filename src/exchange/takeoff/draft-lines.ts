@@ -1,8 +1,9 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
-import { DASH, type TakeoffColumn } from './columns.ts';
+import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
+import { DASH } from './find-heading.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
