@@ -331,8 +331,8 @@ export class TypedFormulas {
   }
 
   /**
-   * A formula that reads a figure which is not wholly known is not wholly known either. One that goes round would follow
-   * itself for ever, and has no result that could lack something.
+   * A formula that reads a figure which is not wholly known is not wholly known either. One that goes round would
+   * follow itself for ever, and has no result that could lack something.
    */
   #followPartial(result: Touched): void {
     const { columns, document } = this.#calculation;
