@@ -1,6 +1,7 @@
 import type { ShareRequest } from '../allocation/index.ts';
 import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
+import { readPercent } from './read-percent.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -71,10 +72,7 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
   if (over !== 'branches' && over !== 'supplies') {
     throw new Refusal([`--over ${over} is not known. Give one of branches, supplies.`]);
   }
-  const extension = Number(values.extension) / 100;
-  if (!(extension >= 0 && extension <= 10)) {
-    throw new Refusal([`--extension ${values.extension} is no percentage. Give one from 0 to 1000, as in --extension 20.`]);
-  }
+  const extension = readPercent('extension', values.extension);
   return {
     inputs: positionals,
     request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep, acrossPanels: values['across-panels'], extension },
