@@ -43,12 +43,12 @@ export {
 
 // Sharing devices out over branches and supplies, and sizing.
 export {
-  OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
+  createSized, OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
   type AddedBin, type CapacityLimit, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin,
   type SharedSheet,
   type ShareGroup, type ShareRequest, type ShareRow, type Sharing, type SharingOptions, type SharingProblem,
   type SharingLimit, type SharingProgress,
-  type SizingOptions, type SizingRow,
+  type MadeRows, type SizingOptions, type SizingRow,
 } from './allocation/index.ts';
 
 // The bill of quantities.

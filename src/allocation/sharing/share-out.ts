@@ -200,7 +200,7 @@ function inRowOrder({ bins }: SolvedGroup): SolvedGroup['bins'] {
 }
 
 /** What lots put on one branch or supply: one placement for each row. */
-function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
+export function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
   const byRow = new Map<number, Placement>();
   for (const { piece, count } of lots) {
     for (const { row: { row, id, ref }, qty } of piece.parts) {
