@@ -19,6 +19,9 @@ export class BillTable extends WorkArea {
     .unknown { color: var(--elv-incomplete); }
     .problems { color: var(--elv-over); }
     .sums { margin-block-start: 14px; }
+    @container (inline-size < 560px) {
+      td:nth-child(2), th:nth-child(2) { min-inline-size: 0; }
+    }
   `];
   static override properties: PropertyDeclarations = {
     panel: { state: true }, allowance: { state: true }, older: { state: true }, problems: { state: true },

@@ -134,7 +134,7 @@ function* sharingSteps(
   const used = fillings.size;
   return {
     over, kept: problem.kept, added, fillings: [...fillings.values()], lowerBound, notes: problem.notes,
-    limits: limits.filter((limit) => limit.used > 0),
+    limits: limits.filter((limit) => limit.size > 0),
     placements: placements.sort((a, b) => a.row - b.row),
     leftOut: leftOut.sort((a, b) => a.row - b.row),
     used, proven: complete && used === lowerBound,
