@@ -1,7 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import type { Problem } from '../../src/exchange/index.ts';
 import {
-  columnsToRemember, equationOf, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readTakeoff, takeoffChanges, takeoffLabel,
+  withOfficeNames,
   type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions, type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
@@ -9,7 +10,6 @@ import { SheetChooseEvent } from '../events/index.ts';
 import { controls, statusMarkStyles } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { addGeneralTypes } from './general-types.ts';
-import { chooseColumn } from './choose-column.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
 import { lineTable, OUTCOMES, type LineFilter } from './line-table.ts';
@@ -61,14 +61,15 @@ export class TakeoffReader extends WorkArea {
   /** Reads a list, with its columns as they were the last time. */
   take(name: string, list: TakeoffSource, from?: OpenSheet): void {
     this.#reading = undefined;
-    const first = readTakeoff(list, { types: this.#types, columns: this.pageColumns, words: this.words });
+    const known = { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
+    const first = readTakeoff(list, { types: this.#types, columns: known, words: this.words });
     if (!first.ok) {
       this.#refuse(name, first.problems, from);
       return;
     }
     this.#begin();
     this.from = from;
-    this.columns = { ...this.pageColumns, ...recallColumns(first.columns) };
+    this.columns = { ...known, ...recallColumns(first.columns) };
     this.source = { name, list };
   }
 
@@ -80,7 +81,8 @@ export class TakeoffReader extends WorkArea {
       this.#takeoff = undefined;
       return;
     }
-    const { columns, decisions, words } = this;
+    const { columns, words } = this;
+    const decisions = withOfficeNames(this.decisions, this.schedule.document.lists);
     const read = readTakeoff(this.source.list, { types: this.#types, columns, decisions, words });
     this.#takeoff = read.ok ? read : undefined;
     if (!read.ok) this.refusal = { name: this.source.name, problems: read.problems };

@@ -1,9 +1,9 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  equationOf, missingColumns, nameKeysOf, readTakeoff, takeoffChanges,
+  equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, takeoffChanges, withOfficeNames,
   type NameDecision, type Takeoff, type TakeoffOptions,
 } from '../exchange/takeoff/index.ts';
-import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
@@ -36,9 +36,9 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     }
     const file = await readTakeoffFile(options.file, options.sheetName, words);
     for (const note of file.notes) warn(`${options.file}: ${note}`);
-    const takeoff = readDecided(file, types, options, words);
+    const takeoff = readDecided(file, content, options, words);
     if (options.output !== undefined) await writeText(
-      scheduleOf(takeoff, types, options.types, words), options.output, out,
+      scheduleOf(takeoff, content, options.types, words), options.output, out,
     );
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${options.file}: ${remark}`);
@@ -49,9 +49,10 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffFile, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
 ): Takeoff {
-  const first = readOnce(file, { types, columns, words });
+  const columns = { ...officeColumns(lists), ...own };
+  const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
@@ -66,7 +67,7 @@ function readDecided(
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, words, decisions: { names } });
+  return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
 }
 
 function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
@@ -91,8 +92,8 @@ function undecidedOf({ lines }: Takeoff, words: Words): string[] {
     : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
-function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
-  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
+function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content, name: string, words: Words): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types }, lists }, words);
   if (problems.length > 0) {
     throw new Refusal(problems.map(({ row, problem }) =>
       `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));

@@ -1,4 +1,5 @@
 // A door of its own, so that a page loads this part only when somebody brings a takeoff.
+export { chooseColumn } from './choose-column.ts';
 export { columnsToRemember, type TakeoffColumn } from './columns.ts';
 export type { LineDecision, NameDecision, TakeoffDecisions } from './decisions.ts';
 export { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
@@ -7,6 +8,7 @@ export { likeness } from './names/likeness.ts';
 export { nameKeysOf } from './names/name-keys.ts';
 export type { TakeoffName } from './names/name-list.ts';
 export type { Candidate, TypeMatch } from './names/type-index.ts';
+export { officeColumns, withOfficeNames } from './office-lists.ts';
 export { missingColumns, readTakeoff, type Takeoff, type TakeoffOptions } from './read-takeoff.ts';
 export type { TakeoffSource } from './records.ts';
 export type { RememberedColumns } from './remembered-columns.ts';

@@ -1,6 +1,7 @@
 import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
 import { withAliases } from './names/aliases.ts';
+import { listsAfter } from './office-lists.ts';
 import type { Takeoff } from './read-takeoff.ts';
 
 /** What a new type says of itself until somebody completes it. */
@@ -8,15 +9,17 @@ const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and 
 
 /**
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
- * the device rows behind those that are there. One action for `LoadSchedule.act`, so that one undo takes it all back.
+ * the device rows behind those that are there, and what the office calls things. One action for `LoadSchedule.act`, so that one undo takes it all back.
  * @param words the language of the notes of new types.
  */
 export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
   const types = document.rows('types');
+  const lists = listsAfter(document.lists, takeoff);
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
     ...insertRows(document, 'types', types.length, newTypes(takeoff, words)),
     ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+    ...(lists === document.lists ? [] : [{ op: 'lists' as const, lists }]),
   ];
 }
 
