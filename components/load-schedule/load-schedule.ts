@@ -210,7 +210,10 @@ export class LoadScheduleElement extends ScheduleElement {
   override showSheet(sheet: SheetName): void {
     this.settle();
     super.showSheet(sheet);
+    if (this.#work.active === undefined) return;
     this.#work.close();
+    // What was carried out in an area leaves the focus in the rows that it led to, where every key is heard.
+    void this.updateComplete.then(() => { if (this.renderRoot.querySelector('.tabs :focus') === null) this.#view.focusRows(); });
   }
 
   /** Opens a work area; the takeoff with the list that was just offered to it. */
@@ -220,7 +223,7 @@ export class LoadScheduleElement extends ScheduleElement {
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
-    this.renderRoot.querySelector('elv-takeoff-reader')!.take(this.spoken.words.say('The pasted list'), list);
+    this.renderRoot.querySelector('elv-takeoff-reader')!.take(this.spoken.words.say('The pasted list'), [{ cells: list }]);
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {

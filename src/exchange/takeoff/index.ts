@@ -8,6 +8,7 @@ export { likeness } from './names/likeness.ts';
 export { nameKeysOf } from './names/name-keys.ts';
 export type { TakeoffName } from './names/name-list.ts';
 export type { Candidate, TypeMatch } from './names/type-index.ts';
+export { factsOfNew, type TypeFacts } from './new-types.ts';
 export { officeColumns, withOfficeNames } from './office-lists.ts';
 export { missingColumns, readTakeoff, type Takeoff, type TakeoffOptions, type TakeoffPart } from './read-takeoff.ts';
 export type { RememberedColumns } from './remembered-columns.ts';

@@ -79,7 +79,7 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
   const parts: TakeoffPart[] = [];
   const drafts: LineDraft[] = [];
   for (const table of tablesOf(source)) {
-    const read = recordsOf(table.cells, options.columns ?? {}, words);
+    const read = recordsOf(table.cells, { ...options.columns, ...table.columns }, words);
     if (!read.ok) return read;
     const part = partOf(table, read.records, options, index);
     parts.push(part);
@@ -93,8 +93,9 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
 }
 
 function partOf(
-  { file, sheet }: TakeoffTable, records: readonly TakeoffRecord[], { columns = {} }: TakeoffOptions, index: TypeIndex,
+  { file, sheet, columns: own }: TakeoffTable, records: readonly TakeoffRecord[], options: TakeoffOptions, index: TypeIndex,
 ): TakeoffPart {
+  const columns = { ...options.columns, ...own };
   const place = findHeading(records, columns);
   const isKnown = (name: string) => index.match([name]).by !== 'none';
   return {
