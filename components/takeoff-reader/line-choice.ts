@@ -14,14 +14,14 @@ export interface LineChoiceOptions {
  * not count. What has no name that is decided on can only be left out.
  */
 export function lineChoice(
-  { key, qty, nameKey, outcome, source }: TakeoffLine, { takeoff, decide, words }: LineChoiceOptions,
+  { key, qty, nameKey, outcome, flag, source }: TakeoffLine, { takeoff, decide, words }: LineChoiceOptions,
 ): TemplateResult {
   const isNamed = takeoff.names.some((name) => name.key === nameKey && name.state !== 'undecided');
   const count = (event: Event) => {
     const field = (event.currentTarget as Element).closest('.decide')!.querySelector('input')!;
     if (field.value === '' || !field.reportValidity()) return;
-    // What it says itself is taken as it says it: a length too.
-    decide(key, field.valueAsNumber === qty ? 'take' : { qty: field.valueAsNumber });
+    // What is asked about is taken as it stands; what cannot be read, or not as a count, needs the number.
+    decide(key, flag !== undefined && field.valueAsNumber === qty ? 'take' : { qty: field.valueAsNumber });
   };
   return html`<span class="decide">
     ${!isNamed ? nothing : html`<label>${words.text(columnOf('devices', 'qty').title)} <input type="number" min="0" step="any" .value=${qty === null ? '' : String(qty)}

@@ -46,11 +46,16 @@ export function lineTables(options: LineTableOptions): TemplateResult {
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
   const shown = lines.slice(0, most);
   return html`${takeoff.parts.map((part) => {
-    const own = shown.filter(({ source }) => source.file === part.file && source.sheet === part.sheet);
+    const own = shown.filter((line) => partOf(line, takeoff) === part);
     return own.length === 0 && takeoff.parts.length > 1 ? nothing : partTable(part, own, options);
   })}
     ${lines.length > most ? html`<p><button type="button" class="link" data-do="all-lines" @click=${showAll}>${words.say('Show all {count} lines', { count: lines.length })}</button></p>` : nothing}
     ${lines.length === 0 ? html`<p class="quiet">${words.say('There is no such line.')}</p>` : nothing}`;
+}
+
+/** The list on which a line stands: the last one of its sheet that begins above it. */
+function partOf({ source: { file, sheet, line } }: TakeoffLine, { parts }: Takeoff): TakeoffPart | undefined {
+  return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line);
 }
 
 function partTable(part: TakeoffPart, lines: readonly TakeoffLine[], options: LineTableOptions): TemplateResult {
@@ -59,7 +64,7 @@ function partTable(part: TakeoffPart, lines: readonly TakeoffLine[], options: Li
     ? html`<caption>${part.sheet}</caption>` : html`<caption class="unseen">${words.say('Lines of the takeoff')}</caption>`;
   return html`<table class="lines">${caption}
     <thead><tr><th scope="col" class="number">${words.say('Line')}</th><th scope="col">${words.say('Outcome')}</th>
-      ${part.columns.map((column) => columnHeading(part, column, options))}<th scope="col">${words.say('Why')}</th></tr></thead>
+      ${part.columns.map((column) => columnHeading(part, column, options))}<th scope="col" class="why">${words.say('Why')}</th></tr></thead>
     <tbody>${repeat(lines, ({ key }) => key, (line) => lineRow(part, line, options))}</tbody></table>`;
 }
 

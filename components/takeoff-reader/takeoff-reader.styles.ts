@@ -11,7 +11,7 @@ export const styles = css`
   .sheets { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 14px; min-inline-size: 0; margin: 0; padding: 0; border: 0; }
   .sheets legend { float: inline-start; padding: 0; margin-inline-end: 10px; color: var(--elv-ink-default); }
   .body:has(> .reading) { padding: 0; overflow: hidden; }
-  .reading { display: grid; grid-template-columns: minmax(0, 1fr) 22rem; block-size: 100%; }
+  .reading { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; block-size: 100%; }
   .read { grid-area: 1 / 1; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
   .read .options { margin: 6px 16px; }
   .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 10px; scrollbar-width: thin; }
@@ -27,15 +27,17 @@ export const styles = css`
   caption { padding-block: 8px 2px; font-weight: 600; text-align: start; }
   .lines th { position: sticky; z-index: 1; inset-block-start: 0; background: var(--elv-surface-raised); }
   .lines .own { display: block; overflow: hidden; max-inline-size: 11rem; color: var(--elv-ink); text-overflow: ellipsis; white-space: nowrap; }
-  .lines th select { inline-size: 100%; min-inline-size: 5rem; max-inline-size: 8rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
+  .lines th select { inline-size: 100%; min-inline-size: 5rem; max-inline-size: 7.5rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
   .lines .number .own { margin-inline-start: auto; }
   .lines td { padding: 1px 8px; }
   .lines th { padding-inline: 8px; }
   .lines td:first-child { inline-size: 1%; }
   /* One line for each, so that many are in view; what is being decided on is shown in full. */
-  .lines tr:not([data-open]) td { max-inline-size: 11rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .lines tr[data-open] td { padding-block: 4px; }
-  .lines tr td.why { inline-size: 100%; min-inline-size: 15rem; max-inline-size: 0; color: var(--elv-ink-default); }
+  /* Decisions stay in view beside lists of many columns. */
+  .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; background: var(--elv-surface-raised); color: var(--elv-ink-default); }
+  .lines th.why { z-index: 2; }
   .why div { display: flex; align-items: baseline; gap: 0.4em; min-block-size: 25px; }
   .lines .status { font-weight: 600; }
   .why button { flex: none; }
@@ -46,7 +48,7 @@ export const styles = css`
     tr:not(:hover) .change:not(:focus-visible) { opacity: 0; }
   }
   [data-outcome='left-out'] td { color: var(--elv-ink-default); }
-  [data-outcome='undecided'] td { background: color-mix(in srgb, var(--elv-incomplete) 8%, transparent); }
+  [data-outcome='undecided'] td, .lines [data-outcome='undecided'] .why { background: color-mix(in srgb, var(--elv-incomplete) 8%, var(--elv-surface-raised)); }
   .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
   .decide input { inline-size: 6em; text-align: end; }
   @container (inline-size < 900px) {

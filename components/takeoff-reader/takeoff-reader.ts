@@ -3,7 +3,7 @@ import type { Problem } from '../../src/exchange/index.ts';
 import {
   chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readTakeoff, takeoffChanges, takeoffLabel,
   withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
-  type TakeoffTable,
+  type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
@@ -95,27 +95,21 @@ export class TakeoffReader extends WorkArea {
     if (first !== undefined) this.#refuse(first.name, first.problems);
   }
 
-  /** Reads lists, with their columns as they were the last time. Of several, those that can be a takeoff are chosen. */
+  /** Reads lists, with their columns as they were the last time. */
   take(name: string, lists: readonly TakeoffTable[]): void {
     this.#reading = undefined;
     const known = { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
-    const read = lists.map((table) => readTakeoff(table, { types: this.#types, columns: known, words: this.words }));
-    const [first] = read;
-    if (first?.ok === false && !read.some(({ ok }) => ok)) {
-      this.#refuse(name, first.problems);
+    const read = readTakeoff(lists, { types: this.#types, columns: known, words: this.words });
+    if (!read.ok) {
+      this.#refuse(name, read.problems);
       return;
     }
     this.#begin();
-    const tables = lists.map((table, index): TakeoffTable => {
-      const each = read[index]!;
-      return { ...table, columns: { ...known, ...(each.ok ? recallColumns(each.columns) : {}) } };
+    const tables = lists.map((table) => {
+      const recalled = read.parts.filter((part) => isOf(part, table)).map(({ columns }) => recallColumns(columns));
+      return { ...table, columns: Object.assign({}, known, ...recalled) as RememberedColumns };
     });
-    const complete = tables.filter((_table, index) => {
-      const each = read[index]!;
-      return each.ok && missingColumns(each.columns).length === 0;
-    });
-    const chosen = complete.length > 0 ? complete : tables.slice(0, 1);
-    this.source = { name, tables, chosen: new Set(chosen.map(({ sheet = '' }) => sheet)) };
+    this.source = { name, tables, chosen: new Set(tables.map(({ sheet = '' }) => sheet)) };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -177,7 +171,7 @@ export class TakeoffReader extends WorkArea {
     }
     const { sums, rows, parts } = takeoff;
     const undecided = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
-    const blocked = undecided.length > 0 || parts.some(({ columns }) => missingColumns(columns).length > 0);
+    const blocked = undecided.length > 0 || parts.some(({ kind, columns }) => kind === 'list' && missingColumns(columns).length > 0);
     const leaveOut =
       () => { this.#decideLines(Object.fromEntries(undecided.map(({ key }) => [key, 'leave-out' as const]))); };
     return html`<span class="sum spoken" role="status">${equationOf(sums, words)}</span>
@@ -223,11 +217,11 @@ export class TakeoffReader extends WorkArea {
   }
 
   /** What the columns of one of the lists hold. */
-  #choose({ file, sheet }: Pick<TakeoffTable, 'file' | 'sheet'>, columns: RememberedColumns): void {
+  #choose(part: TakeoffPart, columns: RememberedColumns): void {
     const { source } = this;
     if (source === undefined) return;
     const tables = source.tables.map((table) =>
-      table.file === file && table.sheet === sheet ? { ...table, columns: { ...table.columns, ...columns } } : table);
+      isOf(part, table) ? { ...table, columns: { ...table.columns, ...columns } } : table);
     this.source = { ...source, tables };
   }
 
@@ -282,6 +276,10 @@ export class TakeoffReader extends WorkArea {
     this.schedule.act(takeoffLabel(takeoff, this.words), takeoffChanges(this.schedule.document, takeoff, this.words));
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };
+}
+
+function isOf(part: TakeoffPart, { file, sheet }: TakeoffTable): boolean {
+  return part.file === file && part.sheet === sheet;
 }
 
 /** Decisions with more of them; `undefined` takes one back. */

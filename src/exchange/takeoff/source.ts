@@ -32,6 +32,14 @@ export interface LineSource {
   readonly column?: number;
 }
 
+/** Where a quantity of a list stands. */
+export function sourceOf({ file, sheet }: TakeoffTable, line: number, column?: number): LineSource {
+  return {
+    ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), line,
+    ...(column === undefined ? {} : { column }),
+  };
+}
+
 /** The lists of a source, at least one unless it is an empty list of tables. */
 export function tablesOf(source: TakeoffSource): readonly TakeoffTable[] {
   if (typeof source === 'string') return [{ cells: source }];
