@@ -12,7 +12,7 @@ import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { addGeneralTypes } from './general-types.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
-import { flaggedLines } from './flagged-lines.ts';
+import { flaggedLines, openLines } from './flagged-lines.ts';
 import { lineTables, OUTCOMES, type LineFilter } from './line-table.ts';
 import { nameChoices } from './name-choices.ts';
 import { openList } from './open-list.ts';
@@ -26,8 +26,7 @@ const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 /** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
 const NEXT = [
   '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
-  '[data-do=leave-alike]', '[data-outcome=undecided] input', '[data-outcome=undecided] [data-do=leave-out]',
-  '[data-do=take]:enabled', 'h2',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '[data-do=show-undecided]', 'h2',
 ];
 
 /** Lists that are read together, and which of them are. */
@@ -154,7 +153,7 @@ export class TakeoffReader extends WorkArea {
       ${takeoff.notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
       <div class="read"><div class="options">${this.#filters(takeoff)}${this.#sheets()}</div>
       <div class="scroll" tabindex="-1">${lineTables({
-        takeoff, filter: this.filter, most: this.most, opened: this.opened, words,
+        takeoff, filter: this.filter, most: this.most, opened: this.opened ?? openLines(takeoff)[0]?.key, words,
         decided: (key) => this.decisions.lines?.[key] !== undefined,
         choose: (part, column, field) => { this.#choose(part, chooseColumn(part.columns, column.index, field)); },
         decide: (key, decision) => { this.#decideLines({ [key]: decision }); },
@@ -237,7 +236,7 @@ export class TakeoffReader extends WorkArea {
   #openLine(key: string): void {
     this.opened = key;
     void this.updateComplete.then(() => {
-      this.renderRoot.querySelector<HTMLElement>('[data-open] .decide :is(input, button)')?.focus();
+      this.renderRoot.querySelector<HTMLElement>('.decide :is(input, button)')?.focus();
     });
   }
 
