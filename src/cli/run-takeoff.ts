@@ -1,7 +1,7 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
   equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, takeoffChanges, withOfficeNames,
-  type NameDecision, type Takeoff, type TakeoffOptions,
+  type NameDecision, type Takeoff, type TakeoffOptions, type TakeoffTable,
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
@@ -12,6 +12,12 @@ import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
 import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
 import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
+
+/** All lists that are read together, and what their files are called. */
+interface TakeoffList {
+  readonly name: string;
+  readonly source: readonly TakeoffTable[];
+}
 
 /** How many lines that need a decision are named. */
 const MOST_NAMED = 20;
@@ -34,14 +40,16 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     if (types.length === 0) {
       warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
     }
-    const file = await readTakeoffFile(options.file, options.sheetName, words);
-    for (const note of file.notes) warn(`${options.file}: ${note}`);
-    const takeoff = readDecided(file, content, options, words);
+    const files: TakeoffFile[] = [];
+    for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words));
+    for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
+    const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
+    const takeoff = readDecided(list, content, options, words);
     if (options.output !== undefined) await writeText(
       scheduleOf(takeoff, content, options.types, words), options.output, out,
     );
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
-    for (const remark of remarks) warn(`${options.file}: ${remark}`);
+    for (const remark of remarks) warn(`${list.name}: ${remark}`);
     out(jsonOf(takeoff));
     return 0;
   });
@@ -49,7 +57,7 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffFile, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
 ): Takeoff {
   const columns = { ...officeColumns(lists), ...own };
   const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
@@ -70,20 +78,25 @@ function readDecided(
   return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
 }
 
-function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
+function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeoff {
   const takeoff = readTakeoff(source, options);
   if (!takeoff.ok) throw new Refusal(problemLines(name, takeoff));
-  const missing = missingColumns(takeoff.columns);
-  if (missing.length === 0) return takeoff;
-  const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`)
+  const { parts } = takeoff;
+  const lists = parts.filter(({ kind }) => kind === 'list');
+  const isReadable = lists.some((part) => missingColumns(part.columns).length === 0) || parts.every(({ kind }) => kind === 'legend');
+  if (isReadable) return takeoff;
+  const first = lists[0] ?? parts[0]!;
+  const missing = missingColumns(first.columns);
+  const columns = first.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`)
     .join(', ');
   throw new Refusal(missing.map((field) =>
     `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
-    + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
+    + `Say which it is, as in --column ${field}=${first.columns.length}.`));
 }
 
 function undecidedOf({ lines }: Takeoff, words: Words): string[] {
-  const undecided = lines.filter(({ outcome }) => outcome === 'undecided').map(({ line }) => String(line));
+  const undecided = [...new Set(lines.filter(({ outcome }) => outcome === 'undecided').map(({ source: { sheet, line } }) =>
+    sheet === undefined ? String(line) : `${sheet} ${line}`))];
   const [named, count] = [undecided.slice(0, MOST_NAMED).join(', '), undecided.length - MOST_NAMED];
   if (named === '') return [];
   return [count > 0 ? words.say(
@@ -104,6 +117,7 @@ function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content
 }
 
 function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff): string {
-  const shown = lines.map(({ line, outcome, qty, type, area, reason }) => ({ line, outcome, qty, type, area, reason }));
+  const shown = lines.map(({ line, source, outcome, qty, type, area, flag, proposal, reason }) =>
+    ({ line, source, outcome, qty, type, area, flag, proposal, reason }));
   return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided }, null, 2)}\n`;
 }

@@ -6,9 +6,9 @@ import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
 export interface TakeoffCommand {
-  readonly file: string;
-  /** Which sheet of a workbook holds the list; by default the first. */
-  readonly sheetName: string | undefined;
+  readonly files: readonly string[];
+  /** Which sheets of a workbook hold lists; by default all that are shown. */
+  readonly sheetNames: readonly string[];
   readonly types: string;
   readonly output: string | undefined;
   /** The language of reasons and notes. */
@@ -20,10 +20,12 @@ export interface TakeoffCommand {
 
 export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
 
-  ${calledAs('takeoff')} FILE [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  ${calledAs('takeoff')} FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
 
-FILE              the takeoff: a workbook (.xlsx), or text with fields parted by comma, semicolon or tab, UTF-8
---sheet-name NAME the sheet of the workbook that holds the list; by default the first that is shown
+FILE              the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with
+                  fields parted by comma, semicolon or tab, in UTF-8, UTF-16 or Windows-1252
+--sheet-name NAME a sheet of the workbook that holds a list; by default all that are shown, each of which is the
+                  area of lines that have none; legends explain the codes of the lists
 --types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
                   looked up among; by default the types that come with this software
 --output FILE     write a schedule with these types, the new ones, and the devices that were taken
@@ -36,14 +38,15 @@ FILE              the takeoff: a workbook (.xlsx), or text with fields parted by
                   de, fr; a takeoff is understood in each of them whatever this says
 --help            this text
 
-Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, with the sums of
-the quantities. Exit code: 0; 2 for bad input, which is named by file, line and column.
+Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands
+(source), why a person is asked (flag: hidden, struck, superseded, sum, proposal) and the quantity that is
+proposed, with the sums of the quantities; a line with several counts stands once for each. Exit code: 0; 2 for bad input, which is named by file, line and column.
 
 Counts and draws are to be checked before anything is bought or wired.
 `;
 
 const OPTIONS = {
-  'sheet-name': { type: 'string' },
+  'sheet-name': { type: 'string', multiple: true },
   types: { type: 'string' },
   output: { type: 'string' },
   as: { type: 'string', multiple: true },
@@ -61,12 +64,10 @@ const HINT = `${calledAs('takeoff')} --help says what there is.`;
 export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | 'help' {
   const { values, positionals } = parseWords(words, OPTIONS, HINT);
   if (values.help === true) return 'help';
-  const [file, second] = positionals;
-  if (file === undefined) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
-  if (second !== undefined) throw new Refusal([`${second}: is a second takeoff. Read one at a time.`]);
+  if (positionals.length === 0) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
   return {
-    file,
-    sheetName: values['sheet-name'],
+    files: positionals,
+    sheetNames: values['sheet-name'] ?? [],
     types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
     output: values.output,
     lang: values.lang,
