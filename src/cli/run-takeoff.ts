@@ -1,9 +1,9 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  equationOf, missingColumns, nameKeysOf, readTakeoff, takeoffChanges,
+  equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, takeoffChanges, withOfficeNames,
   type NameDecision, type Takeoff, type TakeoffOptions, type TakeoffTable,
 } from '../exchange/takeoff/index.ts';
-import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
@@ -44,9 +44,9 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words));
     for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
     const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
-    const takeoff = readDecided(list, types, options, words);
+    const takeoff = readDecided(list, content, options, words);
     if (options.output !== undefined) await writeText(
-      scheduleOf(takeoff, types, options.types, words), options.output, out,
+      scheduleOf(takeoff, content, options.types, words), options.output, out,
     );
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${list.name}: ${remark}`);
@@ -57,9 +57,10 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffList, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
 ): Takeoff {
-  const first = readOnce(file, { types, columns, words });
+  const columns = { ...officeColumns(lists), ...own };
+  const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
@@ -74,7 +75,7 @@ function readDecided(
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, words, decisions: { names } });
+  return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
 }
 
 function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeoff {
@@ -104,8 +105,8 @@ function undecidedOf({ lines }: Takeoff, words: Words): string[] {
     : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
-function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
-  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
+function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content, name: string, words: Words): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types }, lists }, words);
   if (problems.length > 0) {
     throw new Refusal(problems.map(({ row, problem }) =>
       `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));
