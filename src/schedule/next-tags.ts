@@ -14,3 +14,16 @@ export function nextTags(tag: string, count: number, taken: ReadonlySet<string>)
   }
   return tags;
 }
+
+/** A tag for a part of a row that is parted: `L1-004/2`, the next one that is not taken; it is taken then. */
+export function nextPartTag(tag: string, taken: Set<string>): string {
+  let part = 2;
+  while (taken.has(`${tag}/${part}`)) part += 1;
+  taken.add(`${tag}/${part}`);
+  return `${tag}/${part}`;
+}
+
+/** The tag of the whole that a part's tag was made of, `L1-004` of `L1-004/2`; that of any other row as it is. */
+export function wholeTag(tag: string): string {
+  return tag.replace(/(?<=.)(?:\/\d+)+$/, '');
+}

@@ -11,4 +11,4 @@ export { missingColumns, readTakeoff, type Takeoff, type TakeoffOptions } from '
 export type { TakeoffSource } from './records.ts';
 export type { RememberedColumns } from './remembered-columns.ts';
 export { equationOf, type TakeoffSums } from './sums.ts';
-export { takeoffChanges, takeoffLabel } from './takeoff-changes.ts';
+export { takeoffChanges, takeoffLabel, typeChanges } from './takeoff-changes.ts';

@@ -1,4 +1,4 @@
-import { plainWords } from './plain-words.ts';
+import { plainKey } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
 import type { Cells } from '../../schedule/index.ts';
@@ -67,11 +67,7 @@ function isPerMetre(type: string): boolean {
 }
 
 function rowKey({ ref, area, rail, branch }: Cells, type: string | null): string {
-  return JSON.stringify([type, ...[ref, area, rail, branch].map((cell) => {
-    const text = typeof cell === 'string' ? cell : '';
-    const words = plainWords(text).join(' ');
-    return words === '' ? text : words;
-  })]);
+  return JSON.stringify([type, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

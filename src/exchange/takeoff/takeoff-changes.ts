@@ -12,11 +12,17 @@ const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and 
  * @param words the language of the notes of new types.
  */
 export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
-  const types = document.rows('types');
+  return [
+    ...typeChanges(document, takeoff, words),
+    ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+  ];
+}
+
+/** The part of them that concerns types: new ones, and confirmed names as aliases. */
+export function typeChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', types.length, newTypes(takeoff, words)),
-    ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+    ...insertRows(document, 'types', document.rows('types').length, newTypes(takeoff, words)),
   ];
 }
 

@@ -1,12 +1,12 @@
-import {
-  inputColumns, isFormula, isNumeric, referencesOf, SHEET_NAMES, type Reference, type ScheduleDocument,
-} from '../../schedule/index.ts';
+import type { ScheduleDocument } from './document.ts';
+import { isFormula, referencesOf, type Reference } from './formula/index.ts';
+import { numericInputs, SHEET_NAMES } from './schema/index.ts';
 
-/** Ids of the device rows that a formula works on, or whose quantity one works out: splitting them would change it. */
+/** Ids of the device rows that a formula works on, or whose quantity one works out: to split them would change it. */
 export function rowsInFormulas(document: ScheduleDocument): ReadonlySet<number> {
   const found = new Set<number>();
   for (const sheet of SHEET_NAMES) {
-    const keys = inputColumns(sheet).filter(isNumeric).map(({ key }) => key);
+    const keys = numericInputs(sheet).map(({ key }) => key);
     for (const { id, cells } of document.rows(sheet)) {
       for (const key of keys) {
         const value = cells[key];

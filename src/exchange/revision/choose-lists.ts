@@ -1,0 +1,51 @@
+import type { CountedList } from './counted-list.ts';
+import { matchUnits } from './match-units.ts';
+import { isGone, type Unit } from './units.ts';
+
+/** A list that device rows of a schedule were counted in. */
+export interface RevisedList {
+  /** Empty where the schedule names no list for any of its rows. */
+  readonly name: string;
+  /** How many device rows it has there. */
+  readonly rows: number;
+  /** Whether the list that comes takes its place. */
+  readonly isRevised: boolean;
+}
+
+interface ChosenLists {
+  readonly lists: readonly RevisedList[];
+  readonly isAsked: boolean;
+  /** Whether the list that comes speaks of these rows: those that it no longer has went. */
+  readonly isMeant: (unit: Unit) => boolean;
+}
+
+/**
+ * Says of which earlier lists a list is a revision: of those that a person names; else of that of the same name; else of
+ * the one of which it has rows. One that has rows of none is a further list, from which nothing went. Where several are
+ * possible a person is asked, and the one of which it has the most rows stands until then. Rows of a schedule that names
+ * no list at all count as one list.
+ */
+export function chooseLists(units: readonly Unit[], list: CountedList, named?: readonly string[]): ChosenLists {
+  const present = units.filter((unit) => !isGone(unit));
+  const known = [...new Set(present.flatMap(({ lists }) => lists))];
+  const names = known.length === 0 && present.length > 0 ? [''] : known;
+  const isOf = ({ lists, source }: Unit, name: string) => name === '' ? source === '' : lists.includes(name);
+  const rowsOf = (of: readonly Unit[], name: string) =>
+    of.filter((unit) => isOf(unit, name)).reduce((sum, { parts }) => sum + parts.length, 0);
+  const same = named ?? names.filter((name) => list.names.includes(name));
+  const found = named !== undefined || same.length > 0 ? [] : foundLists();
+  const chosen = new Set(found.length > 0 ? found.slice(0, 1) : same);
+  return {
+    lists: names.map((name) => ({ name, rows: rowsOf(present, name), isRevised: chosen.has(name) })),
+    isAsked: found.length > 1,
+    isMeant: (unit) => unit.source !== '' && isGone(unit) || [...chosen].some((name) => isOf(unit, name)),
+  };
+
+  /** Those of which the list has rows, the one with the most of them first. */
+  function foundLists(): string[] {
+    const meant = present.filter((unit) => names.some((name) => isOf(unit, name)));
+    const matched = matchUnits(list, meant).matches.flatMap((match) => match.units);
+    return names.filter((name) => rowsOf(matched, name) > 0)
+      .sort((one, other) => rowsOf(matched, other) - rowsOf(matched, one));
+  }
+}

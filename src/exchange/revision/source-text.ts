@@ -1,0 +1,45 @@
+import { grouped } from './grouped.ts';
+
+/** Where something was counted: a line of a file, or a row of one of its sheets, from 1. */
+export interface CountedPlace {
+  readonly file: string;
+  readonly sheet?: string | undefined;
+  readonly line: number;
+}
+
+/** How many stretches of lines are named; a row that is the sum of more says `…` for the others. */
+const MOST_STRETCHES = 12;
+/** One list and its lines within the text of a source. */
+const PART = /(.+?): \d[\d–, ]*(?:…)?(?:; |$)/gy;
+
+/**
+ * The places that a device row was counted in as one text, the same in every language.
+ * @example sourceText([{ file: 'hotel.csv', line: 4 }, { file: 'hotel.csv', line: 11 }]) // 'hotel.csv: 4, 11'
+ */
+export function sourceText(places: readonly CountedPlace[]): string {
+  return [...grouped(places, listName)].map(([list, of]) => `${list}: ${stretches(of.map(({ line }) => line))}`).join('; ');
+}
+
+/** Name of the list that a place stands in: its file, and its sheet where it has several. */
+export function listName({ file, sheet }: Omit<CountedPlace, 'line'>): string {
+  return sheet === undefined ? file : `${file}, ${sheet}`;
+}
+
+/** Names of the lists that a source names; a source of another form is a list of its own. */
+export function listsOf(source: string): string[] {
+  const parts = [...source.matchAll(PART)];
+  const length = parts.reduce((sum, [part]) => sum + part.length, 0);
+  return length === source.length ? parts.map(([, list]) => list!) : [source];
+}
+
+/** Lines in order, those that follow one another as a stretch: `3–5, 9`. */
+function stretches(lines: readonly number[]): string {
+  const found: [from: number, to: number][] = [];
+  for (const line of [...new Set(lines)].sort((one, other) => one - other)) {
+    const last = found.at(-1);
+    if (last?.[1] === line - 1) last[1] = line;
+    else found.push([line, line]);
+  }
+  const texts = found.slice(0, MOST_STRETCHES).map(([from, to]) => from === to ? `${from}` : `${from}–${to}`);
+  return [...texts, ...(found.length > MOST_STRETCHES ? ['…'] : [])].join(', ');
+}
