@@ -1,15 +1,18 @@
+import path from 'node:path';
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  equationOf, missingColumns, nameKeysOf, readTakeoff, takeoffChanges,
+  equationOf, missingColumns, nameKeysOf, readTakeoff, tablesOf, takeoffChanges,
   type NameDecision, type Takeoff, type TakeoffOptions,
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
+import { openSchedule } from './open-schedule.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
+import { takeOnto, type TakenOnto } from './take-onto.ts';
 import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
 import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
 
@@ -28,23 +31,40 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
       return 0;
     }
     const words = await spokenWords(options.lang);
-    const { content, notes } = await readInputs([options.types], words);
-    const types = content.sheets.types ?? [];
-    for (const note of notes) warn(note);
+    const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
+    const types = onto?.rows('types').map(({ cells }) => cells) ?? await readTypes(options.types, words, warn);
     if (types.length === 0) {
-      warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+      warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
     }
-    const file = await readTakeoffFile(options.file, options.sheetName, words);
-    for (const note of file.notes) warn(`${options.file}: ${note}`);
+    const file = await readFiles(options, words);
+    for (const note of file.notes) warn(note);
     const takeoff = readDecided(file, types, options, words);
-    if (options.output !== undefined) await writeText(
-      scheduleOf(takeoff, types, options.types, words), options.output, out,
-    );
+    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
+    if (options.output !== undefined) {
+      await writeText(taken?.text ?? scheduleOf(takeoff, types, options.types, words), options.output, out);
+    }
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
-    for (const remark of remarks) warn(`${options.file}: ${remark}`);
-    out(jsonOf(takeoff));
+    for (const remark of remarks) warn(`${file.name}: ${remark}`);
+    for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
+    out(jsonOf(takeoff, taken?.printed));
     return 0;
   });
+}
+
+async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<readonly Cells[]> {
+  const { content, notes } = await readInputs([name], words);
+  for (const note of notes) warn(note);
+  return content.sheets.types ?? [];
+}
+
+/** The files as one takeoff, each list of which knows the name of its file. */
+async function readFiles({ files, sheetName }: TakeoffCommand, words: Words): Promise<TakeoffFile> {
+  const read = await Promise.all(files.map((name) => readTakeoffFile(name, sheetName, words)));
+  return {
+    name: files.join(', '),
+    source: read.flatMap(({ name, source }) => tablesOf(source).map((table) => ({ file: path.basename(name), ...table }))),
+    notes: read.flatMap(({ name, notes }) => notes.map((note) => `${name}: ${note}`)),
+  };
 }
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
@@ -102,7 +122,8 @@ function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, wor
   return writeSchedule(toContent(document), { pretty: true });
 }
 
-function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff): string {
-  const shown = lines.map(({ line, outcome, qty, type, area, reason }) => ({ line, outcome, qty, type, area, reason }));
-  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided }, null, 2)}\n`;
+function jsonOf({ lines, parts, sums: { read, taken, leftOut, undecided } }: Takeoff, more: TakenOnto['printed'] = {}): string {
+  const shown = lines.map(({ source: { file, sheet }, line, outcome, qty, type, area, reason }) =>
+    ({ ...parts.length > 1 ? { file, sheet } : {}, line, outcome, qty, type, area, reason }));
+  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided, ...more }, null, 2)}\n`;
 }

@@ -1,7 +1,7 @@
 import type { Cells } from '../../schedule/index.ts';
+import { grouped } from '../grouped.ts';
+import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
-import type { CountedList } from './counted-list.ts';
-import { grouped } from './grouped.ts';
 import { identityOf, type Identity, type Unit } from './units.ts';
 
 /** By what rows are the same where ref and place tell different things. */

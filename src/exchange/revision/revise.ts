@@ -2,9 +2,9 @@ import {
   GONE, isFormula, nextPartTag, rowsInFormulas, tagOf, type Cells, type CellEdit, type CellValue,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
-import type { CountedList } from './counted-list.ts';
 import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
 import { spread } from './spread.ts';
 import { identityOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';

@@ -1,13 +1,11 @@
-import { GONE, wholeTag, type Cells, type CellValue, type Row, type ScheduleDocument } from '../../schedule/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { GONE, wholeTag, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
+import { grouped } from '../grouped.ts';
+import { listsOf } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
-import { grouped } from './grouped.ts';
-import { listsOf } from './source-text.ts';
 
 /** What of a schedule is held against a list. */
-export interface RevisedSchedule {
-  readonly document: ScheduleDocument;
-  readonly value: (sheet: 'devices', id: number, key: string) => CellValue;
-}
+export type RevisedSchedule = Pick<LoadSchedule, 'document' | 'value'>;
 
 /** A device row, and the quantity that it is worth; `null` where that is not known. */
 export interface Part {
@@ -41,8 +39,8 @@ export function identityOf({ ref, area, type }: Cells): Identity {
  * known, a ref that was made of one. A row without a type is nothing that a list counts.
  * @param refs of the list, as they are compared: what it names itself is no part.
  */
-export function unitsOf({ document, value }: RevisedSchedule, refs: ReadonlySet<string>): Unit[] {
-  const counted = document.rows('devices').filter(({ cells }) => plainKey(cells.type) !== '');
+export function unitsOf(schedule: RevisedSchedule, refs: ReadonlySet<string>): Unit[] {
+  const counted = schedule.document.rows('devices').filter(({ cells }) => plainKey(cells.type) !== '');
   const ownRef = (ref: CellValue | undefined) => {
     const own = plainKey(ref);
     return own === '' || refs.has(own) ? own : plainKey(wholeTag(ref as string));
@@ -56,7 +54,7 @@ export function unitsOf({ document, value }: RevisedSchedule, refs: ReadonlySet<
     const source = textOf(cells.source);
     return {
       ...identityOf(cells), ref: ownRef(cells.ref), source, lists: source === '' ? [] : listsOf(source),
-      parts: rows.map((row) => ({ row, qty: numberOf(value('devices', row.id, 'qty')) })),
+      parts: rows.map((row) => ({ row, qty: numberOf(schedule.value('devices', row.id, 'qty')) })),
     };
   });
 }

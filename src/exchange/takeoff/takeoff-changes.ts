@@ -1,5 +1,6 @@
 import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
+import { countedList } from './counted-list.ts';
 import { withAliases } from './names/aliases.ts';
 import type { Takeoff } from './read-takeoff.ts';
 
@@ -10,11 +11,14 @@ const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and 
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
  * the device rows behind those that are there. One action for `LoadSchedule.act`, so that one undo takes it all back.
  * @param words the language of the notes of new types.
+ * @param name what a list is called that is no file, for the source of its rows.
  */
-export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
+export function takeoffChanges(
+  document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH, name?: string,
+): Change[] {
   return [
     ...typeChanges(document, takeoff, words),
-    ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+    ...insertRows(document, 'devices', document.rows('devices').length, countedList(takeoff, name).rows),
   ];
 }
 

@@ -1,12 +1,8 @@
-import { grouped } from './grouped.ts';
+import { grouped } from '../grouped.ts';
+import type { LineSource } from './source.ts';
 
-/** Where something was counted: a line of a file, or a row of one of its sheets, from 1. */
-export interface CountedPlace {
-  readonly file: string;
-  readonly sheet?: string | undefined;
-  readonly line: number;
-}
-
+/** Between the name of a file and that of its sheet. */
+const BEFORE_SHEET = ' › ';
 /** How many stretches of lines are named; a row that is the sum of more says `…` for the others. */
 const MOST_STRETCHES = 12;
 /** One list and its lines within the text of a source. */
@@ -16,13 +12,18 @@ const PART = /(.+?): \d[\d–, ]*(?:…)?(?:; |$)/gy;
  * The places that a device row was counted in as one text, the same in every language.
  * @example sourceText([{ file: 'hotel.csv', line: 4 }, { file: 'hotel.csv', line: 11 }]) // 'hotel.csv: 4, 11'
  */
-export function sourceText(places: readonly CountedPlace[]): string {
+export function sourceText(places: readonly LineSource[]): string {
   return [...grouped(places, listName)].map(([list, of]) => `${list}: ${stretches(of.map(({ line }) => line))}`).join('; ');
 }
 
 /** Name of the list that a place stands in: its file, and its sheet where it has several. */
-export function listName({ file, sheet }: Omit<CountedPlace, 'line'>): string {
-  return sheet === undefined ? file : `${file}, ${sheet}`;
+export function listName({ file, sheet }: Pick<LineSource, 'file' | 'sheet'>): string {
+  return [file, sheet].filter((part) => part !== undefined).join(BEFORE_SHEET);
+}
+
+/** The file, or whatever it was pasted as, of a list. */
+export function fileOf(list: string): string {
+  return list.split(BEFORE_SHEET, 1)[0]!;
 }
 
 /** Names of the lists that a source names; a source of another form is a list of its own. */
