@@ -139,7 +139,7 @@ class Reviser {
       }
       this.#edit(part, 'source', row.source!);
       this.#tell(now, {
-        outcome: reasons.length > 0 ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
+        outcome: reasons.length > 0 || after !== undefined ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
       }, reasons);
     });
     if (rest > 0) this.#partComes(row, parts, rest);
@@ -158,8 +158,8 @@ class Reviser {
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
   goes(unit: Unit, { open }: CountedList): void {
-    const doubt = open.find(({ ref, area, type }) => ref !== '' && ref === unit.ref
-      || area === unit.area && (type === '' || type === unit.type));
+    const doubt = open.find(({ ref, area, types }) => (types?.includes(unit.type) ?? true)
+      && (area === unit.area || ref !== '' && ref === unit.ref));
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {
         this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [

@@ -1,6 +1,7 @@
 import type { Cells } from '../../schedule/index.ts';
 import { grouped } from '../grouped.ts';
 import type { TakeoffLine } from './line.ts';
+import type { TakeoffName } from './names/name-list.ts';
 import { plainKey } from './plain-words.ts';
 import type { Takeoff, TakeoffPart } from './read-takeoff.ts';
 import { listName, sourceText } from './source-text.ts';
@@ -11,8 +12,8 @@ export interface OpenLine {
   readonly line: number;
   readonly ref: string;
   readonly area: string;
-  /** Empty while it is not known. */
-  readonly type: string;
+  /** Types that its name may mean; absent where it names nothing. */
+  readonly types?: readonly string[];
 }
 
 /** What a takeoff counts, each row with its source. */
@@ -27,7 +28,7 @@ export interface CountedList {
  * What is taken of a takeoff, each row with where it was counted.
  * @param name what lists without a file are called, as one that was pasted; without a name these have no source.
  */
-export function countedList({ lines, rows, parts }: Takeoff, name?: string): CountedList {
+export function countedList({ lines, rows, parts, names }: Takeoff, name?: string): CountedList {
   const placesOf = <Place extends TakeoffPart | LineSource>(places: readonly Place[]) => places.flatMap((place) => {
     const file = place.file ?? name;
     return file === undefined ? [] : { ...place, file };
@@ -39,10 +40,19 @@ export function countedList({ lines, rows, parts }: Takeoff, name?: string): Cou
       const source = sourceText(placesOf(counted.get(row)!.map((line) => line.source)));
       return source === '' ? cells : { ...cells, source };
     }),
-    open: lines.filter(({ outcome }) => outcome === 'undecided').map((line) => ({
-      line: line.line, ref: plainKey(refOf(line, parts)), area: plainKey(line.area), type: plainKey(line.type),
-    })),
+    open: lines.filter(({ outcome }) => outcome === 'undecided').map((line) => {
+      const name = names.find(({ key }) => key === line.nameKey);
+      return {
+        line: line.line, ref: plainKey(refOf(line, parts)), area: plainKey(line.area),
+        ...(name === undefined ? {} : { types: possibleTypes(name).map(plainKey) }),
+      };
+    }),
   };
+}
+
+/** The type that a name has, else those that are like it. */
+function possibleTypes({ type, match }: TakeoffName): string[] {
+  return type === null ? match.candidates.map((candidate) => candidate.type) : [type];
 }
 
 function refOf({ source: { file, sheet }, fields }: TakeoffLine, parts: readonly TakeoffPart[]): string {
