@@ -23,7 +23,8 @@ export function nextPartTag(tag: string, taken: Set<string>): string {
   return `${tag}/${part}`;
 }
 
-/** The tag of the whole that a part's tag was made of, `L1-004` of `L1-004/2`; that of any other row as it is. */
-export function wholeTag(tag: string): string {
-  return tag.replace(/(?<=.)(?:\/\d+)+$/, '');
+/** A tag and those of which it may be a part, the closest first: `L1-004/2/3`, `L1-004/2`, `L1-004`. */
+export function wholeTags(tag: string): string[] {
+  const whole = tag.replace(/(?<=.)\/\d+$/, '');
+  return whole === tag ? [tag] : [tag, ...wholeTags(whole)];
 }

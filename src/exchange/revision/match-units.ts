@@ -2,7 +2,7 @@ import type { Cells } from '../../schedule/index.ts';
 import { grouped } from '../grouped.ts';
 import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
-import { identityOf, type Identity, type Unit } from './units.ts';
+import { identityOf, isGone, type Identity, type Unit } from './units.ts';
 
 /** By what rows are the same where ref and place tell different things. */
 export type Matched = 'ref' | 'place';
@@ -44,11 +44,12 @@ const NAMINGS = {
   ref: named('ref', 'type'),
   place: ({ area, type }: Identity) => JSON.stringify([area, type]),
   refAlone: named('ref'),
+  type: ({ ref, type }: Identity) => JSON.stringify([ref === '', type]),
 } satisfies Record<string, Naming>;
 
 /**
  * Finds the device rows that each row of a list is about: by ref, area and type; by ref and type; by area and type; by
- * ref alone, as when another type came in its place. A row that says neither ref nor area is one of its type.
+ * ref alone, as when another type came in its place. A row that says no area is one of its type.
  *
  * Where the ref of a row names one device row and its place another, the ref goes first, unless the list was numbered
  * anew: refs that went to other types, or more of them that went to other places than stayed.
@@ -65,7 +66,7 @@ export function matchUnits(
   const passes = first === 'ref' ? [NAMINGS.ref, NAMINGS.place] : [NAMINGS.place, NAMINGS.ref];
   for (const naming of passes) matching.pass(naming);
   matching.pass(NAMINGS.refAlone);
-  matching.pass(({ type }) => type, ({ ref, area }) => ref === '' && area === '');
+  matching.pass(NAMINGS.type);
   return { ...matching.result, ...(disagree === undefined ? {} : { by: first }) };
 }
 
@@ -105,39 +106,48 @@ class Matching {
     }
   }
 
-  pass(naming: Naming, takes: (line: Line) => boolean = () => true): void {
+  pass(naming: Naming): void {
     const holdsForAll = naming === NAMINGS.all || naming === NAMINGS.ref;
-    const units = grouped([...this.#left].filter((unit) =>
-      naming(unit) !== undefined && (holdsForAll || this.#isMeant(unit))), naming);
+    const named = this.#named(naming, [...this.#left].filter((unit) => holdsForAll || this.#isMeant(unit)));
+    // A row that says no area is no more of one place than of another.
+    const takes = ({ area }: Line) => (naming !== NAMINGS.place || area !== '') && (naming !== NAMINGS.type || area === '');
     const lines = this.#open.filter((line) => naming(line) !== undefined && takes(line));
-    for (const [name, group] of grouped(lines, naming)) this.#pair(group, units.get(name) ?? []);
+    for (const [name, group] of grouped(lines, naming)) this.#pair(group, named.get(name) ?? [], naming);
     if (naming === NAMINGS.all) this.#agreed = this.#matched.size;
   }
 
   /** What tells better which rows are the same, where refs name other rows than places do. */
   disagreement(): Matched | undefined {
     const left = [...this.#left].filter(this.#isMeant);
-    const byRef = grouped(left.filter(({ ref }) => ref !== ''), ({ ref }) => ref);
-    const byPlace = grouped(left, NAMINGS.place);
-    const doubtful = this.#open.filter((line) => byRef.has(line.ref) && byPlace.has(NAMINGS.place(line)));
+    const [byRef, byPlace] = [this.#named(NAMINGS.refAlone, left), this.#named(NAMINGS.place, left)];
+    const doubtful = this.#open.filter((line) =>
+      line.area !== '' && byRef.has(NAMINGS.refAlone(line)) && byPlace.has(NAMINGS.place(line)));
     if (doubtful.length === 0) return undefined;
     const isRenumbered = doubtful.length > this.#agreed
-      || doubtful.some((line) => byRef.get(line.ref)!.every(({ type }) => type !== line.type));
+      || doubtful.some((line) => byRef.get(NAMINGS.refAlone(line))!.every(({ type }) => type !== line.type));
     return isRenumbered ? 'place' : 'ref';
   }
 
   /** Pairs lines and units of one name: the single line with all parts of its row, several with what is most like them. */
-  #pair(lines: readonly Line[], units: readonly Unit[]): void {
-    const free = new Set(units);
+  #pair(lines: readonly Line[], units: readonly Unit[], naming: Naming): void {
+    // A unit whose parts are in several places bears several names, under one of which it may be matched already.
+    const free = new Set(units.filter((unit) => this.#left.has(unit)));
     const closest = lines.flatMap((line) => units.map((unit) => ({ line, unit, points: likeness(line, unit) })))
       .sort((one, other) => other.points - one.points);
     for (const { line, unit } of closest) {
       if (!free.has(unit) || this.#matched.has(line.index)) continue;
       const parts = lines.length > 1 ? [unit]
-        : [...free].filter(({ ref, source }) => ref === unit.ref && (ref === '' || source === unit.source));
+        : [...free].filter((other) => other === unit || isGone(other) === isGone(unit) && (naming === NAMINGS.place
+          ? hasNoRef(other) && hasNoRef(unit) : other.source === '' && unit.source === ''));
       for (const part of parts) free.delete(part);
       this.#match(line, parts);
     }
+  }
+
+  #named(naming: Naming, units: readonly Unit[]): Map<string | undefined, Unit[]> {
+    const named = units.flatMap((unit) => [...new Set(unit.identities.map(naming))].map((name) => ({ name, unit })));
+    return new Map([...grouped(named.filter(({ name }) => name !== undefined), ({ name }) => name)]
+      .map(([name, of]) => [name, of.map(({ unit }) => unit)]));
   }
 
   #match({ index }: Line, units: readonly Unit[]): void {
@@ -146,11 +156,16 @@ class Matching {
   }
 }
 
+function hasNoRef({ identities }: Unit): boolean {
+  return identities.every(({ ref }) => ref === '');
+}
+
 /** How much speaks for a unit among several of the same name: rail and branch as the list says, list, quantity. */
-function likeness({ row }: Line, { parts, lists }: Unit): number {
+function likeness({ row }: Line, unit: Unit): number {
+  const { parts, lists } = unit;
   const says = (['rail', 'branch'] as const).filter((key) => plainKey(row[key]) !== '');
   const stands = parts.some((part) => says.every((key) => plainKey(part.row.cells[key]) === plainKey(row[key])));
   const qty = parts.reduce((sum, part) => sum + (part.qty ?? 0), 0);
   const isOfList = lists.some((list) => String(row.source).includes(`${list}: `));
-  return (says.length > 0 && stands ? 4 : 0) + (isOfList ? 2 : 0) + (qty === row.qty ? 1 : 0);
+  return (isGone(unit) ? -8 : 0) + (says.length > 0 && stands ? 4 : 0) + (isOfList ? 2 : 0) + (qty === row.qty ? 1 : 0);
 }

@@ -1,5 +1,5 @@
 import {
-  GONE, isFormula, nextPartTag, rowsInFormulas, tagOf, type Cells, type CellEdit, type CellValue,
+  GONE, isFormula, nextPartTag, rowsInFormulas, wholeTags, type Cells, type CellEdit, type CellValue,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { CountedList } from '../takeoff/index.ts';
@@ -68,7 +68,7 @@ export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, opt
   // Rows of other lists have nothing to do with this one; those that no list has may be meant.
   const units = all.filter((unit) => isMeant(unit) || unit.source === '');
   const { matches, left, by } = matchUnits(list, units, { ...options, isMeant });
-  const reviser = new Reviser(schedule, options);
+  const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
     if (match.units.length > 0) reviser.stays(match);
     else reviser.comes(match.row, place, left);
@@ -97,9 +97,10 @@ class Reviser {
   readonly #words: Words;
   readonly #deletes: boolean;
 
-  constructor({ document }: RevisedSchedule, { words = ENGLISH, gone = 'mark' }: RevisionOptions) {
+  constructor({ document }: RevisedSchedule, { rows }: CountedList, { words = ENGLISH, gone = 'mark' }: RevisionOptions) {
     this.#named = rowsInFormulas(document);
-    this.#refs = new Set(document.rows('devices').map((row) => tagOf('devices', row)));
+    const refs = [...document.rows('devices').map(({ cells }) => cells.ref), ...rows.map(({ ref }) => ref)];
+    this.#refs = new Set(refs.map(textOf));
     this.#words = words;
     this.#deletes = gone === 'delete';
   }
@@ -109,6 +110,9 @@ class Reviser {
     const parts = units.flatMap((unit) => unit.parts);
     const { edits, rest } = spread(parts, Number(row.qty), this.#named);
     const refs = this.#refsOf(parts, row.ref);
+    // What a person put elsewhere stays there as long as a part is where the list says.
+    const isElsewhere = plainKey(row.area) !== ''
+      && parts.every((part) => plainKey(part.row.cells.area) !== plainKey(row.area));
     parts.forEach((part, index) => {
       const { cells } = part.row;
       const reasons: string[] = [];
@@ -126,7 +130,7 @@ class Reviser {
       if (plainKey(cells.type) !== plainKey(row.type)) {
         change('type', row.type!, this.#words.say('Its type was {before}.', { before: textOf(cells.type) }));
       }
-      if (plainKey(row.area) !== '' && plainKey(cells.area) !== plainKey(row.area)) {
+      if (isElsewhere) {
         change('area', row.area!, textOf(cells.area) === '' ? this.#words.say('It had no area.')
           : this.#words.say('Its area was {before}.', { before: textOf(cells.area) }));
       }
@@ -148,8 +152,9 @@ class Reviser {
   /** A row of the list that the schedule does not have. */
   comes(row: Cells, place: number, left: readonly Unit[]): void {
     const { area, type } = identityOf(row);
-    const alike = left.filter((unit) => unit.type === type && (unit.source !== '' || unit.area === area));
-    const twin = alike.find((unit) => unit.source === '' && unit.area === area);
+    const isThere = ({ identities }: Unit) => identities.some((each) => each.area === area);
+    const alike = left.filter((unit) => unit.type === type && (unit.source !== '' || isThere(unit)));
+    const twin = alike.find((unit) => unit.source === '' && isThere(unit));
     this.coming.push(row);
     this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, twin === undefined ? [] : [
       this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
@@ -159,9 +164,10 @@ class Reviser {
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
   goes(unit: Unit, { open }: CountedList): void {
     const doubt = open.find(({ ref, area, types }) => (types?.includes(unit.type) ?? true)
-      && (area === unit.area || ref !== '' && ref === unit.ref));
+      && unit.identities.some((each) => area === each.area || ref !== '' && ref === each.ref));
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {
+        this.#edit({ row }, 'source', doubt.source || (row.cells.source ?? null));
         this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
           this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
         ]);
@@ -222,8 +228,7 @@ class Reviser {
 
 /** Whether a ref is another, or a part of it, as they are compared. */
 function isPartOf(ref: string, whole: string): boolean {
-  const key = plainKey(whole);
-  return plainKey(ref) === key || ref.includes('/') && plainKey(ref.replace(/(?:\/\d+)+$/, '')) === key;
+  return wholeTags(ref).some((each) => plainKey(each) === plainKey(whole));
 }
 
 function textOf(cell: CellValue | undefined): string {

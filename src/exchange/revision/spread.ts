@@ -44,9 +44,9 @@ export function spread(parts: readonly Part[], total: number, named: ReadonlySet
   return { edits, rest: 0 };
 }
 
-/** A part that lacks the branch, rail or run that others have, and whose quantity is a plain number. */
+/** A part that lacks the branch or rail that others have, and whose quantity is a plain number. */
 function isUnshared({ row }: Part, parts: readonly Part[]): boolean {
-  return !isFormula(row.cells.qty) && (['branch', 'rail', 'run'] as const).some((key) =>
+  return !isFormula(row.cells.qty) && (['branch', 'rail'] as const).some((key) =>
     (row.cells[key] ?? null) === null && parts.some((other) => (other.row.cells[key] ?? null) !== null));
 }
 

@@ -1,5 +1,5 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { GONE, wholeTag, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
+import { GONE, wholeTags, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
 import { grouped } from '../grouped.ts';
 import { listsOf } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
@@ -21,8 +21,11 @@ export interface Identity {
 }
 
 /** Device rows that were one row of a list, and that sharing out or a person has parted since. */
-export interface Unit extends Identity {
+export interface Unit {
   readonly parts: readonly Part[];
+  /** What its parts are told by, each once; their type is the same. */
+  readonly identities: readonly Identity[];
+  readonly type: string;
   /** Where it was counted; empty for rows that no list is known to have. */
   readonly source: string;
   /** Names of the lists in its source. */
@@ -41,19 +44,22 @@ export function identityOf({ ref, area, type }: Cells): Identity {
  */
 export function unitsOf(schedule: RevisedSchedule, refs: ReadonlySet<string>): Unit[] {
   const counted = schedule.document.rows('devices').filter(({ cells }) => plainKey(cells.type) !== '');
-  const ownRef = (ref: CellValue | undefined) => {
-    const own = plainKey(ref);
-    return own === '' || refs.has(own) ? own : plainKey(wholeTag(ref as string));
+  const identify = ({ cells }: Row): Identity => {
+    const keys = wholeTags(textOf(cells.ref)).map(plainKey);
+    return { ...identityOf(cells), ref: keys.find((key) => refs.has(key)) ?? keys.at(-1)! };
   };
-  const units = grouped(counted, ({ id, cells }) => {
-    const [source, ref] = [textOf(cells.source), ownRef(cells.ref)];
-    return JSON.stringify([plainKey(cells.type), plainKey(cells.area), source, ref, source === '' && ref === '' ? id : 0]);
+  const units = grouped(counted, (row) => {
+    const { ref, area, type } = identify(row);
+    const source = textOf(row.cells.source);
+    if (source !== '') return JSON.stringify([source, type, row.cells.state ?? null]);
+    return ref === '' ? row.id : JSON.stringify([ref, area, type]);
   });
   return [...units.values()].map((rows): Unit => {
-    const { cells } = rows[0]!;
-    const source = textOf(cells.source);
+    const source = textOf(rows[0]!.cells.source);
+    const identities = new Map(rows.map(identify).map((each) => [JSON.stringify(each), each]));
     return {
-      ...identityOf(cells), ref: ownRef(cells.ref), source, lists: source === '' ? [] : listsOf(source),
+      identities: [...identities.values()], type: plainKey(rows[0]!.cells.type),
+      source, lists: source === '' ? [] : listsOf(source),
       parts: rows.map((row) => ({ row, qty: numberOf(schedule.value('devices', row.id, 'qty')) })),
     };
   });

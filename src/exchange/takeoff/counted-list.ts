@@ -10,6 +10,7 @@ import type { LineSource } from './source.ts';
 /** A line on which nothing is decided yet: what a device row would have to be to be meant by it. */
 export interface OpenLine {
   readonly line: number;
+  readonly source?: string;
   readonly ref: string;
   readonly area: string;
   /** Types that its name may mean; absent where it names nothing. */
@@ -43,7 +44,7 @@ export function countedList({ lines, rows, parts, names }: Takeoff, name?: strin
     open: lines.filter(({ outcome }) => outcome === 'undecided').map((line) => {
       const name = names.find(({ key }) => key === line.nameKey);
       return {
-        line: line.line, ref: plainKey(refOf(line, parts)), area: plainKey(line.area),
+        line: line.line, source: sourceText(placesOf([line.source])), ref: plainKey(refOf(line, parts)), area: plainKey(line.area),
         ...(name === undefined ? {} : { types: possibleTypes(name).map(plainKey) }),
       };
     }),

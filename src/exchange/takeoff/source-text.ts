@@ -3,17 +3,23 @@ import type { LineSource } from './source.ts';
 
 /** Between the name of a file and that of its sheet. */
 const BEFORE_SHEET = ' › ';
-/** How many stretches of lines are named; a row that is the sum of more says `…` for the others. */
-const MOST_STRETCHES = 12;
+/** How many places are named; a row that is the sum of more says `…` for the others. */
+const MOST_NAMED = 12;
 /** One list and its lines within the text of a source. */
-const PART = /(.+?): \d[\d–, ]*(?:…)?(?:; |$)/gy;
+const PART = /(.+?): \d[\d–/, ]*(?:…)?(?:; |$)/gy;
 
 /**
- * The places that a device row was counted in as one text, the same in every language.
+ * The places that a device row was counted in as one text, the same in every language; a line with several counts is
+ * named with the number of the column.
  * @example sourceText([{ file: 'hotel.csv', line: 4 }, { file: 'hotel.csv', line: 11 }]) // 'hotel.csv: 4, 11'
  */
 export function sourceText(places: readonly LineSource[]): string {
-  return [...grouped(places, listName)].map(([list, of]) => `${list}: ${stretches(of.map(({ line }) => line))}`).join('; ');
+  return [...grouped(places, listName)].map(([list, of]) => {
+    const whole = of.filter(({ column }) => column === undefined).map(({ line }) => line);
+    const cells = of.filter(({ column }) => column !== undefined).map(({ line, column }) => `${line}/${column}`);
+    const named = [...stretches(whole), ...cells];
+    return `${list}: ${[...named.slice(0, MOST_NAMED), ...named.length > MOST_NAMED ? ['…'] : []].join(', ')}`;
+  }).join('; ');
 }
 
 /** Name of the list that a place stands in: its file, and its sheet where it has several. */
@@ -33,14 +39,13 @@ export function listsOf(source: string): string[] {
   return length === source.length ? parts.map(([, list]) => list!) : [source];
 }
 
-/** Lines in order, those that follow one another as a stretch: `3–5, 9`. */
-function stretches(lines: readonly number[]): string {
+/** Lines in order, those that follow one another as a stretch: `3–5`, `9`. */
+function stretches(lines: readonly number[]): string[] {
   const found: [from: number, to: number][] = [];
   for (const line of [...new Set(lines)].sort((one, other) => one - other)) {
     const last = found.at(-1);
     if (last?.[1] === line - 1) last[1] = line;
     else found.push([line, line]);
   }
-  const texts = found.slice(0, MOST_STRETCHES).map(([from, to]) => from === to ? `${from}` : `${from}–${to}`);
-  return [...texts, ...(found.length > MOST_STRETCHES ? ['…'] : [])].join(', ');
+  return found.map(([from, to]) => from === to ? `${from}` : `${from}–${to}`);
 }
