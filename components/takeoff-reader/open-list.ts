@@ -1,40 +1,40 @@
 import { decodeText, tooLarge, type Unreadable } from '../../src/exchange/index.ts';
-import type { TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import type { TakeoffTable } from '../../src/exchange/takeoff/index.ts';
 import { isWorkbookFile } from '../../src/exchange/workbook/is-workbook-file.ts';
-import type { Workbook } from '../../src/exchange/workbook/index.ts';
 import type { Words } from '../../src/words/index.ts';
+import type { RefusedList } from './take-source.ts';
 
-/** A workbook and which of its sheets is read. */
-export interface OpenSheet {
-  readonly name: string;
-  readonly workbook: Workbook;
-  readonly sheet: string;
-}
-
-interface ListFile {
-  readonly read: { readonly ok: true; readonly source: TakeoffSource } | Unreadable;
-  /** The workbook that the list comes from; kept also when its first sheet cannot be read, as another one may be. */
-  readonly from?: OpenSheet;
-}
+/** The lists in a file, at least one, and which of its sheets cannot be read; else what keeps it from being read. */
+export type ListFile = Unreadable | {
+  readonly ok: true;
+  readonly tables: readonly TakeoffTable[];
+  readonly refused: readonly RefusedList[];
+};
 
 /**
- * Reads a file with a list: text, or the first sheet of a workbook. What reads workbooks is loaded with the first one.
+ * Reads a file with lists: text, or the sheets of a workbook that can be read. What reads workbooks is loaded with the
+ * first one.
  */
 export async function openList(file: File, words: Words): Promise<ListFile> {
   const large = tooLarge(file.size, words);
-  if (large !== undefined) return { read: large };
+  if (large !== undefined) return large;
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (!isWorkbookFile(file.name, bytes)) {
     const decoded = decodeText(bytes, words);
-    return { read: decoded.ok ? { ok: true, source: decoded.text } : decoded };
+    return decoded.ok ? { ok: true, tables: [{ cells: decoded.text, file: file.name }], refused: [] } : decoded;
   }
   const { openWorkbook } = await import('../../src/exchange/workbook/index.ts');
   const workbook = openWorkbook(bytes, words);
-  return workbook.ok ? openSheet({ name: file.name, workbook, sheet: workbook.sheets[0]! }) : { read: workbook };
+  if (!workbook.ok) return workbook;
+  const read = await Promise.all(workbook.sheets.map(async (sheet) => ({ sheet, read: await workbook.read(sheet) })));
+  const tables = read.flatMap(({ sheet, read: list }): TakeoffTable[] =>
+    list.ok && list.rows.some(isFilled) ? [{ cells: list.rows, file: file.name, sheet }] : []);
+  const refused = read.flatMap(({ sheet, read: list }) =>
+    list.ok ? [] : [{ name: `${file.name}, ${sheet}`, problems: list.problems }]);
+  if (tables.length > 0) return { ok: true, tables, refused };
+  return read.map(({ read: list }) => list).find((list) => !list.ok) ?? { ok: true, tables: [{ cells: '' }], refused };
 }
 
-/** Reads a sheet of a workbook. */
-export async function openSheet(from: OpenSheet): Promise<ListFile> {
-  const read = await from.workbook.read(from.sheet);
-  return { read: read.ok ? { ok: true, source: read.rows } : read, from };
+function isFilled(cells: readonly unknown[]): boolean {
+  return cells.some((cell) => cell !== null && cell !== undefined && cell !== '');
 }

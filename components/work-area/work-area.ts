@@ -47,6 +47,10 @@ export abstract class WorkArea extends LitElement {
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      this.renderRoot.querySelector<HTMLElement>('footer .primary')?.click();
+    }
     if (event.key !== 'Escape') return;
     event.preventDefault();
     this.#back();

@@ -1,10 +1,10 @@
 import path from 'node:path';
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  equationOf, missingColumns, nameKeysOf, readTakeoff, tablesOf, takeoffChanges,
+  equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, tablesOf, takeoffChanges, withOfficeNames,
   type NameDecision, type Takeoff, type TakeoffOptions,
 } from '../exchange/takeoff/index.ts';
-import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
@@ -32,16 +32,16 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     }
     const words = await spokenWords(options.lang);
     const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
-    const types = onto?.rows('types').map(({ cells }) => cells) ?? await readTypes(options.types, words, warn);
-    if (types.length === 0) {
+    const content = onto?.content() ?? await readTypes(options.types, words, warn);
+    if ((content.sheets.types ?? []).length === 0) {
       warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
     }
     const file = await readFiles(options, words);
     for (const note of file.notes) warn(note);
-    const takeoff = readDecided(file, types, options, words);
+    const takeoff = readDecided(file, content, options, words);
     const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
     if (options.output !== undefined) {
-      await writeText(taken?.text ?? scheduleOf(takeoff, types, options.types, words), options.output, out);
+      await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
     }
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${file.name}: ${remark}`);
@@ -51,10 +51,10 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
   });
 }
 
-async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<readonly Cells[]> {
+async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<Content> {
   const { content, notes } = await readInputs([name], words);
   for (const note of notes) warn(note);
-  return content.sheets.types ?? [];
+  return content;
 }
 
 /** The files as one takeoff, each list of which knows the name of its file. */
@@ -69,9 +69,10 @@ async function readFiles({ files, sheetName }: TakeoffCommand, words: Words): Pr
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffFile, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
 ): Takeoff {
-  const first = readOnce(file, { types, columns, words });
+  const columns = { ...officeColumns(lists), ...own };
+  const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
@@ -86,7 +87,7 @@ function readDecided(
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, words, decisions: { names } });
+  return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
 }
 
 function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
@@ -111,8 +112,8 @@ function undecidedOf({ lines }: Takeoff, words: Words): string[] {
     : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
-function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
-  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
+function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content, name: string, words: Words): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types }, lists }, words);
   if (problems.length > 0) {
     throw new Refusal(problems.map(({ row, problem }) =>
       `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));

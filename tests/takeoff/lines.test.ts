@@ -23,12 +23,21 @@ describe('totals', () => {
     ['in French', ['Voyant;;3', 'Total général;;3'], 3, 'from 2 on'],
     ['in French words of a building', ['Voyant;;3', 'Sous-totaux RDC;;3', 'Voyant;x;1', 'Cumul;;4'], 5, 'from 2 on'],
     ['that are called so at the end', ['Router;;1', 'Light sensor;;2', 'Ground floor total;;3'], 4, 'from 2 on'],
-    ['without a word', ['Router;;1', 'Light sensor;;4', ';;5'], 4, 'from 2 on'],
   ])('%s are left out, checked', (_, lines, line, words) => {
     const { lines: read } = take(...lines);
     const total = read.find((each) => each.line === line)!;
     expect(total).toMatchObject({ outcome: 'left-out', isTotal: true });
     expect(total.reason).toContain(words);
+  });
+
+  it.each([
+    ['of several lines', ['Router;;1', 'Light sensor;;4', ';;5'], 4],
+    // Four below four may be four more.
+    ['of one line', ['Router;;4', ';Hall;4'], 3],
+  ])('without a word may be devices, and are asked about: the sum %s', (_, lines, line) => {
+    const found = take(...lines).lines.find((each) => each.line === line)!;
+    expect(found).toMatchObject({ outcome: 'undecided', flag: 'sum' });
+    expect(found.reason).toContain('is the sum of the lines from 2 on. Leave it out if it is their total.');
   });
 
   it('that are wrong need a decision, and the next one is not led astray', () => {

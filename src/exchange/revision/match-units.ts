@@ -1,7 +1,8 @@
 import type { Cells } from '../../schedule/index.ts';
 import { grouped } from '../grouped.ts';
-import type { CountedList } from '../takeoff/index.ts';
+import { listsOf, type CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
+import { sheetOf } from '../takeoff/source-text.ts';
 import { identityOf, isGone, type Identity, type Unit } from './units.ts';
 
 /** By what rows are the same where ref and place tell different things. */
@@ -166,6 +167,7 @@ function likeness({ row }: Line, unit: Unit): number {
   const says = (['rail', 'branch'] as const).filter((key) => plainKey(row[key]) !== '');
   const stands = parts.some((part) => says.every((key) => plainKey(part.row.cells[key]) === plainKey(row[key])));
   const qty = parts.reduce((sum, part) => sum + (part.qty ?? 0), 0);
-  const isOfList = lists.some((list) => String(row.source).includes(`${list}: `));
+  const own = listsOf(String(row.source));
+  const isOfList = lists.some((list) => own.some((each) => each === list || sheetOf(each) !== '' && sheetOf(each) === sheetOf(list)));
   return (isGone(unit) ? -8 : 0) + (says.length > 0 && stands ? 4 : 0) + (isOfList ? 2 : 0) + (qty === row.qty ? 1 : 0);
 }

@@ -29,7 +29,7 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
     const { outcome, reasons } = settle(draft, name, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
 
-    const key = rowKey(draft.cells, type);
+    const key = rowKey(draft, type);
     const before = rows.get(key);
     if (before === undefined) {
       rows.set(key, { place: rows.size, line, cells: { ...draft.cells, type }, qty: qty! });
@@ -69,8 +69,9 @@ function isPerMetre(type: string): boolean {
   return /\/\s*(?:m|lfm|ml)\b|\b(?:per|je|pro|par|au) (?:metre|meter|mètre|m)\b/i.test(type);
 }
 
-function rowKey({ ref, area, rail, branch }: Cells, type: string | null): string {
-  return JSON.stringify([type, ...[ref, area, rail, branch].map(plainKey)]);
+function rowKey({ source: { file, sheet }, cells: { ref, area, rail, branch } }: LineDraft, type: string | null): string {
+  // The same room on two sheets is two rooms.
+  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

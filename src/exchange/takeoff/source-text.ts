@@ -32,6 +32,11 @@ export function fileOf(list: string): string {
   return list.split(BEFORE_SHEET, 1)[0]!;
 }
 
+/** The sheet of a list; empty where its file has but one. */
+export function sheetOf(list: string): string {
+  return list.split(BEFORE_SHEET).slice(1).join(BEFORE_SHEET);
+}
+
 /** Names of the lists that a source names; a source of another form is a list of its own. */
 export function listsOf(source: string): string[] {
   const parts = [...source.matchAll(PART)];
