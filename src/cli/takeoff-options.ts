@@ -8,8 +8,8 @@ import { Refusal } from './refusal.ts';
 /** What the words behind the command ask for. */
 export interface TakeoffCommand {
   readonly files: readonly string[];
-  /** Which sheet of a workbook holds the list; by default the first. */
-  readonly sheetName: string | undefined;
+  /** Which sheets of a workbook hold lists; by default all that are shown. */
+  readonly sheetNames: readonly string[];
   readonly types: string;
   /** The schedule onto which the takeoff is taken; its types are those that names are looked up among. */
   readonly onto: string | undefined;
@@ -25,11 +25,13 @@ export interface TakeoffCommand {
 
 export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
 
-  ${calledAs('takeoff')} FILE… [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  ${calledAs('takeoff')} FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
   ${calledAs('takeoff')} FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] …
 
-FILE…             the takeoff, one list or several: a workbook (.xlsx), or text with fields parted by comma, semicolon or tab, UTF-8
---sheet-name NAME the sheet of the workbook that holds the list; by default the first that is shown
+FILE              the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with
+                  fields parted by comma, semicolon or tab, in UTF-8, UTF-16 or Windows-1252
+--sheet-name NAME a sheet of the workbook that holds a list; by default all that are shown, each of which is the
+                  area of lines that have none; legends explain the codes of the lists
 --types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
                   looked up among; by default the types that come with this software
 --output FILE     write a schedule with these types, the new ones, and the devices that were taken
@@ -49,15 +51,17 @@ FILE…             the takeoff, one list or several: a workbook (.xlsx), or tex
                   de, fr; a takeoff is understood in each of them whatever this says
 --help            this text
 
-Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, with the sums of
-the quantities; with --onto also how many device rows came, changed, went and are kept, and each of
-them with its quantity before and after. Exit code: 0; 2 for bad input, which is named by file, line and column.
+Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands
+(source), why a person is asked (flag: hidden, struck, superseded, sum, proposal) and the quantity that is
+proposed, with the sums of the quantities; a line with several counts stands once for each. With --onto also
+how many device rows came, changed, went and are kept, and each of them with its quantity before and after.
+Exit code: 0; 2 for bad input, which is named by file, line and column.
 
 Counts and draws are to be checked before anything is bought or wired.
 `;
 
 const OPTIONS = {
-  'sheet-name': { type: 'string' },
+  'sheet-name': { type: 'string', multiple: true },
   types: { type: 'string' },
   output: { type: 'string' },
   onto: { type: 'string' },
@@ -89,7 +93,7 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
   }
   return {
     files: positionals,
-    sheetName: values['sheet-name'],
+    sheetNames: values['sheet-name'] ?? [],
     types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
     output: values.output,
     onto: values.onto,

@@ -35,7 +35,7 @@ describe('npm run takeoff', () => {
     expect(Object.keys(printed)).toEqual(['lines', 'read', 'taken', 'leftOut', 'undecided']);
     expect(printed.lines).toHaveLength(18);
     expect(printed.lines[3]).toEqual({
-      line: 4, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly',
+      line: 4, source: { file: 'workshop.tsv', line: 4 }, outcome: 'taken', qty: 8, type: 'Presence detector', area: '0, 0.01 Assembly',
       reason: 'It has the name of its type.',
     });
     expect(warnings).toEqual([
@@ -114,7 +114,6 @@ describe('npm run takeoff', () => {
 
   const refused: [why: string, words: string[], message: RegExp][] = [
     ['no file', [], /No takeoff is named/],
-    ['two files', ['a.csv', 'b.csv'], /Read one at a time/],
     ['a file that is not there', [path.join(folder, 'none.csv')], /none\.csv: there is no such file/],
     ['an unknown option', ['a.csv', '--colour'], /--help says what there is/],
     ['an unknown field', ['a.csv', '--column', 'colour=1'], /give one of qty, total, unit, type/],

@@ -140,6 +140,13 @@ it('takes lengths of what is counted by the metre only', () => {
     .toMatchObject({ 2: 'taken 12 LED strip 9.6 W/m', 3: 'undecided 12 Router', 4: 'undecided 3 Cable tray' });
 });
 
+it('takes decimals of what is counted by the metre, with a unit or without', () => {
+  expect(inShort(take('LED strip 9.6 W/m;Bar;12.5 m', 'LED strip 9.6 W/m;Hall;2.5', 'Router;Bar;2.5', 'Router;Hall;2.5 no.')))
+    .toMatchObject({
+      2: 'taken 12.5 LED strip 9.6 W/m', 3: 'taken 2.5 LED strip 9.6 W/m', 4: 'undecided 2.5 Router', 5: 'undecided 2.5 Router',
+    });
+});
+
 it('takes no count from a ditto mark', () => {
   expect(inShort(take('Router;Hall;1', 'Router;Bar;dito'))[3]).toBe('undecided null Router');
 });
@@ -182,7 +189,12 @@ describe('decisions', () => {
     expect(inShort(read(source, { decisions: { names: { [key]: 'new' } } }))).toMatchObject({ 3: 'taken 2 Routers' });
   });
 
-  it.each([-1, 1.5, NaN, Infinity, 1e300])('keep a quantity of %s out', (qty) => {
+  it('keep a length out of what is not counted by the metre', () => {
+    expect(read(source, { decisions: { lines: { 3: { qty: 1.5 } }, names: { [key]: { type: 'Router' } } } }).lines[2])
+      .toMatchObject({ outcome: 'undecided', qty: 1.5 });
+  });
+
+  it.each([-1, NaN, Infinity, 1e300])('keep a quantity of %s out', (qty) => {
     expect(read(source, { decisions: { lines: { 3: { qty } } } }).lines[2])
       .toMatchObject({ outcome: 'undecided', qty: null });
   });

@@ -117,9 +117,9 @@ function valueSchema(column: InputColumn): JsonSchema {
   }
 }
 
-function numberSchema({ kind, min, above, max }: InputColumn): JsonSchema {
+function numberSchema({ kind, metres, min, above, max }: InputColumn): JsonSchema {
   return {
-    type: kind === 'integer' ? 'integer' : 'number',
+    type: kind === 'integer' && metres !== true ? 'integer' : 'number',
     ...(min === undefined ? {} : { minimum: min }),
     ...(above === undefined ? {} : { exclusiveMinimum: above }),
     ...(max === undefined ? {} : { maximum: max }),

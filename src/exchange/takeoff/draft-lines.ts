@@ -19,6 +19,7 @@ export interface DraftContext {
   readonly table: TakeoffTable;
   readonly columns: readonly TakeoffColumn[];
   readonly headingLine: number | undefined;
+  readonly lastHeading: number | undefined;
   readonly decimal?: DecimalSign;
   readonly decisions: TakeoffDecisions;
   /** The area of lines that have no other, by the name of their sheet. */
@@ -75,14 +76,15 @@ export class LineReader {
   }
 
   read(records: readonly TakeoffRecord[]): LineDraft[] {
-    const { headingLine, words } = this.#context;
+    const { headingLine, lastHeading, words } = this.#context;
     const headingPlace = records.findIndex(({ line }) => line === headingLine);
     const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
-    this.#beginPart(records[headingPlace + 1]?.line ?? 1);
+    const lastPlace = records.findIndex(({ line }) => line === lastHeading);
+    this.#beginPart(records[lastPlace + 1]?.line ?? 1);
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
-      if (place === headingPlace) return this.#leaveOut(record, words.say('These are the headings.'));
+      if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
       if (heading !== '' && headingKey(record.fields) === heading) {
         return this.#leaveOut(record, words.say('The headings are repeated.'));
       }
@@ -133,7 +135,8 @@ export class LineReader {
     const { words } = this.#context;
     if (typeof decision === 'object') {
       const problem = checkCell(QTY, decision.qty, undefined, words);
-      return problem === undefined ? { qty: decision.qty } : { qty: null, doubt: problem };
+      if (problem !== undefined) return { qty: null, doubt: problem };
+      return { qty: decision.qty, ...(Number.isInteger(decision.qty) ? {} : { isLength: true }) };
     }
     const { doubt, ...read } = readQuantity(fields[index] ?? '', this.#cells.cell(fields, 'unit'), this.#decimal, words);
     const isTaken = decision === 'take' && read.qty !== null && checkCell(QTY, read.qty) === undefined;
@@ -203,7 +206,8 @@ export class LineReader {
   }
 
   #device(item: Item): LineDraft {
-    const { record, count, names, decision, quantity: { qty, doubt, proposal } } = item;
+    const { record, count, names, decision, quantity: { qty, proposal, isFraction } } = item;
+    const doubt = isFraction === true ? undefined : item.quantity.doubt;
     const { words } = this.#context;
     const place = count.isOneOfSeveral && !this.#headingsName ? count.heading : '';
     const { area, remark } = this.#cells.area(record, place);
@@ -274,12 +278,12 @@ export class LineReader {
   }
 
   #draft(
-    { record, count, quantity: { qty, isLength, proposal } }: Item, kind: LineDraft['kind'], remarks: readonly string[],
+    { record, count, quantity: { qty, isLength, isFraction, doubt, proposal } }: Item, kind: LineDraft['kind'], remarks: readonly string[],
     { isTotal = false, flag }: { readonly isTotal?: boolean; readonly flag?: LineFlag | undefined } = {},
   ): LineDraft {
     return {
-      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true, names: [],
-      cells: {}, facts: {}, remarks, ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
+      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true || isFraction === true,
+      names: [], cells: {}, facts: {}, remarks, ...(isFraction === true && doubt !== undefined ? { lengthDoubt: doubt } : {}), ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
     };
   }
 

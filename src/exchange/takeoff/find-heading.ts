@@ -73,6 +73,24 @@ function findMatrixHeading(records: readonly { readonly fields: readonly string[
   return best < 2 ? -1 : scores.indexOf(best);
 }
 
+/**
+ * Headings of a second line, as storeys below «Quantity», each behind what stands above it, also where that is merged
+ * over several; `undefined` where the line below holds no headings.
+ */
+export function headingsBelow(above: readonly string[], below: readonly string[] | undefined): string[] | undefined {
+  const filled = (below ?? []).flatMap((text, index) => text === '' ? [] : [index]);
+  const isBelow = (index: number) => (above[index] ?? '') === '' || headingFields(above[index]!)[0]?.field === 'qty';
+  const isText = (index: number) => /\p{L}/u.test(below![index]!) && !/^\d+\s/.test(below![index]!);
+  if (filled.length < 2 || !filled.every(isBelow) || !filled.some((index) => (above[index] ?? '') === '')
+    || !filled.every(isText)) return undefined;
+  let group = '';
+  return Array.from({ length: Math.max(above.length, below!.length) }, (_, index) => {
+    const [own = '', text = ''] = [above[index], below![index]];
+    if (own !== '') group = own;
+    return text === '' ? own : `${group} ${text}`.trim();
+  });
+}
+
 /** Place of the line that holds the headings; -1 when none does. */
 export function findHeading(
   records: readonly { readonly fields: readonly string[] }[], remembered: RememberedColumns,

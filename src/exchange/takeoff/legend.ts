@@ -14,18 +14,20 @@ export interface Explained {
 
 /** What the legends of a takeoff say of the codes in its lists. */
 export class Legend {
-  readonly #byCode = new Map<string, Explained>();
+  readonly #byCode = new Map<string, Explained | 'unclear'>();
 
-  /** The first explanation of a code counts. @returns whether it is another one than before. */
+  /** A code that is explained in two ways means neither. @returns whether it is. */
   add(code: string, explained: Explained): boolean {
     const { key } = deviceName(code);
     const before = this.#byCode.get(key);
-    if (before === undefined) this.#byCode.set(key, explained);
-    return before !== undefined && before.description !== explained.description;
+    const isUnclear = before !== undefined && JSON.stringify(before) !== JSON.stringify(explained);
+    this.#byCode.set(key, isUnclear ? 'unclear' : explained);
+    return isUnclear;
   }
 
   find(code: string): Explained | undefined {
-    return this.#byCode.get(deviceName(code).key);
+    const explained = this.#byCode.get(deviceName(code).key);
+    return explained === 'unclear' ? undefined : explained;
   }
 }
 

@@ -3,7 +3,7 @@ import type { Unreadable } from '../problem.ts';
 import { looksLikeArea } from './area-words.ts';
 import { proposeColumns, type TakeoffColumn } from './columns.ts';
 import { headingKey } from './draft-lines.ts';
-import { findHeading, headingScore } from './find-heading.ts';
+import { findHeading, headingsBelow, headingScore } from './find-heading.ts';
 import { isLegend, Legend } from './legend.ts';
 import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
@@ -18,6 +18,8 @@ export interface OpenPart {
   readonly kind: TakeoffPart['kind'];
   readonly firstLine: number;
   readonly headingLine: number | undefined;
+  /** The second line of headings in two lines, else the same. */
+  readonly lastHeading: number | undefined;
   readonly columns: readonly TakeoffColumn[];
   readonly sheetArea: string | undefined;
 }
@@ -48,13 +50,16 @@ export function readParts(
   const open = ({ table, records }: (typeof sections)[number]): OpenPart => {
     const remembered = knownOf(table);
     const place = findHeading(records, remembered);
-    const proposed = proposeColumns(records[place]?.fields ?? [], records.slice(place + 1), remembered, isKnown);
+    const above = records[place]?.fields ?? [];
+    const second = place < 0 ? undefined : headingsBelow(above, records[place + 1]?.fields);
+    const last = second === undefined ? place : place + 1;
+    const proposed = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown);
     const isCounted = proposed.some(({ field }) => field === 'qty');
     const kind = place >= 0 && isLegend(proposed) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';
     const { sheet } = table;
     const isArea = sheet !== undefined && (looksLikeArea(sheet) || (tables.length > 1 && !isPlainName(sheet)));
     return {
-      table, records, kind, columns: proposed, headingLine: records[place]?.line, firstLine: records[0]!.line,
+      table, records, kind, columns: proposed, headingLine: records[place]?.line, lastHeading: records[last]?.line, firstLine: records[0]!.line,
       sheetArea: isArea ? sheet : undefined,
     };
   };
@@ -84,7 +89,7 @@ function explain({ records, columns, headingLine }: OpenPart, legend: Legend, de
     const code = cells.cell(fields, 'type');
     if (code === '') return [];
     const isOther = legend.add(code, { description: cells.cell(fields, 'description'), facts: cells.facts(fields, decimal) });
-    return isOther ? [words.say('“{code}” is explained in two ways; the first one counts.', { code })] : [];
+    return isOther ? [words.say('“{code}” is explained in two ways, of which none is taken.', { code })] : [];
   });
 }
 

@@ -11,6 +11,8 @@ export interface Quantity {
   readonly doubt?: string | undefined;
   /** What it probably means, for a person to confirm; then `qty` says the same. */
   readonly proposal?: number;
+  /** It is in doubt only because it is not whole and has no unit: it may be a length. */
+  readonly isFraction?: true;
   /** It is a length in metres. */
   readonly isLength?: true;
 }
@@ -43,16 +45,15 @@ export function readQuantity(text: string, unit = '', decimal?: DecimalSign, wor
   if (behind === null || !units.every(isCountUnit)) {
     return inDoubt(plain, unit, decimal, words);
   }
-  return {
-    ...readCount(behind[1]!, decimal, words), ...(units.some(isMetres) ? { isLength: true } : {}),
-  };
+  const [isLength, isBare] = [units.some(isMetres), units.every((each) => each.trim() === '')];
+  return { ...readCount(behind[1]!, decimal, words, isLength ? ' m' : isBare ? '' : ' no'), ...(isLength ? { isLength } : {}) };
 }
 
 function inDoubt(text: string, unit: string, decimal: DecimalSign | undefined, words: Words): Quantity {
   const proposal = !isCountUnit(unit) && !isPair(unit) ? undefined
     : proposedQuantity(text, unit, decimal) ?? roughCount(text, decimal, words);
   const isLength = isMetres(unit) || isMetres(text.slice(text.search(/[^\d.,]*$/)));
-  if (proposal !== undefined && proposal <= MOST && (isLength || checkCell(QTY, proposal) === undefined)) {
+  if (proposal !== undefined && proposal <= MOST && (isLength || Number.isInteger(proposal))) {
     return {
       qty: proposal, proposal, ...(isLength ? { isLength } : {}),
       doubt: unit === '' ? words.say('“{text}” probably means {proposal}. Confirm it, or say how many there are.', { text, proposal })
@@ -72,7 +73,8 @@ function roughCount(text: string, decimal: DecimalSign | undefined, words: Words
   return rough.test(text) ? onlyNumber(text, decimal, words) ?? undefined : undefined;
 }
 
-function readCount(text: string, decimal: DecimalSign | undefined, words: Words): Quantity {
+/** @param unit `m` for a length, a piece for what is counted; empty where there is none. */
+function readCount(text: string, decimal: DecimalSign | undefined, words: Words, unit = ''): Quantity {
   const parsed = parseCell(NUMBER, text, { decimal, words });
   if (!parsed.ok) return { qty: null, doubt: parsed.problem };
   const qty = Math.round(Number(parsed.value) * 1000) / 1000;
@@ -81,8 +83,9 @@ function readCount(text: string, decimal: DecimalSign | undefined, words: Words)
       qty: null, doubt: words.say('“{text}” is more than {most}. Say how many there are.', { text, most: MOST }),
     };
   }
-  const doubt = checkCell(QTY, qty, text, words);
-  return doubt === undefined ? { qty } : { qty, doubt };
+  const doubt = checkCell(QTY, qty, `${text}${unit}`, words);
+  if (doubt === undefined) return { qty };
+  return { qty, doubt, ...(unit === '' && qty > 0 && !Number.isInteger(qty) ? { isFraction: true as const } : {}) };
 }
 
 /** The one number in a text; `null` where there are several or none, or where it can mean two. */

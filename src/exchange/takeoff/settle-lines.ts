@@ -35,7 +35,8 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
       rows.set(key, { place: rows.size, line, cells: { ...draft.cells, type }, qty: qty! });
       return { ...shared, outcome, reason: reasons.join(' '), row: rows.size - 1 };
     }
-    before.qty += qty!;
+    // Quantities have three decimals at most.
+    before.qty = Math.round((before.qty + qty!) * 1000) / 1000;
     before.cells.note = joined(before.cells.note, draft.cells.note);
     const added = words.say(
       'The same type in the same place as on line {line}, to which it is added.', { line: before.line }
@@ -56,7 +57,7 @@ function settle(
     ? [...remarks, name.reason] : [name.reason, ...remarks];
   if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
   if (isLength && !isPerMetre(name.type!)) {
-    const remark = words.say(
+    const remark = draft.lengthDoubt ?? words.say(
       'It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! }
     );
     return { outcome: 'undecided', reasons: [remark, ...reasons] };

@@ -30,7 +30,10 @@ export const devices: Sheet = {
       role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types',
       help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.',
     },
-    { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
+    {
+      role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, metres: true,
+      help: 'How many devices, or how many metres of what is counted by the metre: 12.5 m.',
+    },
     {
       role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
       help: 'Supply rail that feeds the devices; empty: that of their run.',
