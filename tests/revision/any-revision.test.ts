@@ -92,7 +92,7 @@ describe('for any list and any revision', () => {
       const counted = devicesOf(schedule).filter(({ source }) => source !== undefined);
 
       const gone = deletes ? 'delete' : 'mark';
-      const takeoff = readTakeoff(textOf(second), { types: schedule.rows('types').map(({ cells }) => cells) });
+      const takeoff = readTakeoff({ file: 'new list', cells: textOf(second) }, { types: schedule.rows('types').map(({ cells }) => cells) });
       const { sums } = takeoff as Extract<typeof takeoff, { ok: true }>;
       const revision = revise(schedule, textOf(second), { name: 'new list', gone, lists: counted.length > 0 ? ['list'] : [] });
       revision.take();
@@ -101,7 +101,7 @@ describe('for any list and any revision', () => {
       const value = ({ id }: { id: number }) => Number(schedule.value('devices', id, 'qty'));
       const sum = (rows: readonly { id: number }[]) => rows.reduce((all, row) => all + value(row), 0);
       const rows = schedule.rows('devices');
-      const { rows: taken } = countedList(takeoff as Extract<typeof takeoff, { ok: true }>, 'new list');
+      const { rows: taken } = countedList(takeoff as Extract<typeof takeoff, { ok: true }>);
       const sources = new Set(taken.map(({ source }) => source));
       const ofList = rows.filter(({ cells }) => sources.has(cells.source!));
       const old = rows.filter(({ cells }) => cells.source !== undefined && !sources.has(cells.source));

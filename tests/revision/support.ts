@@ -7,10 +7,11 @@ import type { Cells } from '../../src/schedule/index.ts';
 export function revise(
   schedule: LoadSchedule, source: TakeoffSource, options: RevisionOptions & { readonly name?: string } = {},
 ): Revision & { readonly take: () => void } {
-  const takeoff = readTakeoff(source, { types: schedule.rows('types').map(({ cells }) => cells) });
-  if (!takeoff.ok) throw new Error(JSON.stringify(takeoff.problems));
   const { name = 'list.csv', ...rest } = options;
-  const revision = reviseSchedule(schedule, countedList(takeoff, name), rest);
+  const tables = typeof source === 'string' ? { file: name, cells: source } : source;
+  const takeoff = readTakeoff(tables, { types: schedule.rows('types').map(({ cells }) => cells) });
+  if (!takeoff.ok) throw new Error(JSON.stringify(takeoff.problems));
+  const revision = reviseSchedule(schedule, countedList(takeoff), rest);
   return {
     ...revision,
     take: () => { schedule.act('revised', revisionChanges(schedule.document, takeoff, revision)); },

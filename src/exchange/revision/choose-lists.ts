@@ -36,8 +36,9 @@ export function chooseLists(units: readonly Unit[], list: CountedList, named?: r
   const same = names.filter((name) => list.names.includes(name));
   const found = named ?? (same.length > 0 ? same : foundLists());
   const [files, coming] = [found, list.names].map((of) => [...new Set(of.map(fileOf))]) as [string[], string[]];
-  const isAsked = named === undefined && same.length === 0 && files.length > coming.length;
-  const meant = new Set(isAsked ? files.slice(0, coming.length) : files);
+  const most = Math.max(1, coming.length);
+  const isAsked = named === undefined && same.length === 0 && files.length > most;
+  const meant = new Set(isAsked ? files.slice(0, most) : files);
   // Several sheets speak of the whole file: one that it no longer has went with all of its rows.
   const chosen = new Set(named === undefined && list.names.length > 1
     ? names.filter((name) => meant.has(fileOf(name))) : found.filter((name) => meant.has(fileOf(name))));

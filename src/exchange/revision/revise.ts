@@ -167,7 +167,8 @@ class Reviser {
       && unit.identities.some((each) => area === each.area || ref !== '' && ref === each.ref));
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {
-        this.#edit({ row }, 'source', doubt.source || (row.cells.source ?? null));
+        // So that it is no part of another line of that number in the list of before.
+        if (doubt.source !== '') this.#edit({ row }, 'source', doubt.source);
         this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
           this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
         ]);

@@ -5,6 +5,7 @@ import { withAliases } from './names/aliases.ts';
 import { newTypes } from './new-types.ts';
 import { listsAfter } from './office-lists.ts';
 import type { Takeoff } from './read-takeoff.ts';
+import { fileOf, listsOf } from './source-text.ts';
 
 /**
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
@@ -17,7 +18,7 @@ export function takeoffChanges(
 ): Change[] {
   return [
     ...typeChanges(document, takeoff, words),
-    ...insertRows(document, 'devices', document.rows('devices').length, countedList(takeoff, name).rows),
+    ...insertRows(document, 'devices', document.rows('devices').length, countedList(takeoff, name, filesIn(document)).rows),
   ];
 }
 
@@ -29,6 +30,12 @@ export function typeChanges(document: ScheduleDocument, takeoff: Takeoff, words:
     ...insertRows(document, 'types', document.rows('types').length, newTypes(takeoff, words)),
     ...(lists === document.lists ? [] : [{ op: 'lists' as const, lists }]),
   ];
+}
+
+/** The files, or whatever was pasted, that device rows were counted in. */
+function filesIn(document: ScheduleDocument): Set<string> {
+  return new Set(document.rows('devices').flatMap(({ cells: { source } }) =>
+    typeof source === 'string' ? listsOf(source).map(fileOf) : []));
 }
 
 /** Name of the action for a person: «Takeoff of 40 devices in 12 rows». */
