@@ -18,17 +18,22 @@ const FLAGS: Readonly<Record<LineFlag, string>> = {
   proposal: message('{count, plural, one {# quantity is} other {# quantities are}} proposed from what is written: {qty}'),
 };
 
+/** Lines that a person must decide on: those that do not only wait for what their name means. */
+export function openLines({ lines, names }: Takeoff): TakeoffLine[] {
+  const waiting = new Set(names.filter(({ state }) => state === 'undecided').map(({ key }) => key));
+  return lines.filter(({ outcome, nameKey }) => outcome === 'undecided' && !waiting.has(nameKey ?? ''));
+}
+
 /** Lines that a person is asked about, those of the same cause together, to be decided on alike at once. */
 export function flaggedLines({ takeoff, decide, show, words }: FlaggedLinesOptions): TemplateResult | typeof nothing {
-  const open = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
-  const isNamed = new Set(takeoff.names.filter(({ state }) => state !== 'undecided').map(({ key }) => key));
+  const open = openLines(takeoff);
   const alike = (lines: readonly TakeoffLine[], decision: LineDecision) => () => {
     decide(Object.fromEntries(lines.map(({ key }) => [key, decision])));
   };
   const groups = (Object.keys(FLAGS) as LineFlag[]).flatMap((flag) => {
     const lines = open.filter((line) => line.flag === flag);
     if (lines.length === 0) return [];
-    const takeable = lines.filter(({ qty, nameKey }) => qty !== null && nameKey !== undefined && isNamed.has(nameKey));
+    const takeable = lines.filter(({ qty, nameKey }) => qty !== null && nameKey !== undefined);
     const qty = Math.round(lines.reduce((sum, line) => sum + (line.qty ?? 0), 0) * 1000) / 1000;
     return [html`<li data-flag=${flag}><span class="name">${words.say<string>(FLAGS[flag], { count: lines.length, qty })}</span>
       <span class="choices">${takeable.length === 0 ? nothing : html`<button type="button" class="bordered" data-do="take-alike" @click=${alike(takeable, 'take')}>
@@ -36,7 +41,7 @@ export function flaggedLines({ takeoff, decide, show, words }: FlaggedLinesOptio
       <button type="button" class="bordered" data-do="leave-alike" @click=${alike(lines, 'leave-out')}>
         ${words.say('Leave {count, plural, one {it} other {all #}} out', { count: lines.length })}</button></span></li>`];
   });
-  const others = open.filter(({ flag, nameKey }) => flag === undefined && (nameKey === undefined || isNamed.has(nameKey)));
+  const others = open.filter(({ flag }) => flag === undefined);
   if (groups.length === 0 && others.length === 0) return nothing;
   return html`<section class="flagged" aria-labelledby="flagged-heading"><h3 id="flagged-heading">${words.say('Lines to decide')}</h3>
     <ul>${groups}${others.length === 0 ? nothing : html`<li><button type="button" class="link" data-do="show-undecided" @click=${show}>

@@ -18,6 +18,8 @@ export function lineChoice(
 ): TemplateResult {
   const isNamed = takeoff.names.some((name) => name.key === nameKey && name.state !== 'undecided');
   const count = (event: Event) => {
+    // The focus goes on to what is next, which the same key press must not press.
+    event.preventDefault();
     const field = (event.currentTarget as Element).closest('.decide')!.querySelector('input')!;
     if (field.value === '' || !field.reportValidity()) return;
     // What is asked about is taken as it stands; what cannot be read, or not as a count, needs the number.

@@ -16,7 +16,7 @@ export interface LineTableOptions {
   readonly filter: LineFilter;
   /** How many lines are shown at most. */
   readonly most: number;
-  /** Key of the line that is being decided on otherwise than it was. */
+  /** Key of the line that is being decided on. */
   readonly opened: string | undefined;
   readonly decided: (key: string) => boolean;
   readonly choose: (part: TakeoffPart, column: TakeoffColumn, field: TakeoffField | undefined) => void;
@@ -101,15 +101,20 @@ function lineRow({ columns }: TakeoffPart, line: TakeoffLine, options: LineTable
   const { opened, decided, decide, open, words } = options;
   const { key, outcome, reason, fields, source } = line;
   const { title, mark } = OUTCOMES[outcome];
-  const isOpen = outcome === 'undecided' || key === opened;
+  const isOpen = key === opened;
+  const classOf = ({ index, field }: TakeoffColumn) => {
+    const isOther = source.column !== undefined && source.column !== index + 1;
+    if (field !== 'qty') return field === undefined ? 'quiet' : '';
+    return isOther ? 'number quiet' : source.column === undefined ? 'number' : 'number counted';
+  };
   const isFilled = fields.some((field) => field !== '');
   return html`<tr data-line=${source.line} data-key=${key} data-outcome=${outcome} ?data-open=${isOpen}><td class="number quiet">${source.line}</td>
     <td><span class="status ${mark}">${markShape(mark)}${words.say(title)}</span></td>
-    ${columns.map(({ index, field }) => html`<td class="${field === 'qty' ? 'number' : ''} ${field === undefined ? 'quiet' : ''}" title=${isOpen ? nothing : fields[index] ?? ''}>${fields[index]}</td>`)}
+    ${columns.map((column) => html`<td class=${classOf(column)} title=${isOpen ? nothing : fields[column.index] ?? ''}>${fields[column.index]}</td>`)}
     <td class="why"><div><span class="reason spoken" title=${isOpen ? nothing : reason}>${reason}</span>
       ${decided(key) ? html`<button type="button" class="link" data-do="anew" @click=${() => { decide(key, undefined); }}>${words.say('Decide anew')}</button>`
         : isOpen || !isFilled ? nothing
-        : html`<button type="button" class="link change" data-do="change" aria-label=${words.say('Decide otherwise on line {line}', { line: source.line })}
-          @click=${() => { open(key); }}>${words.say('Change')}</button>`}</div>
+        : html`<button type="button" class="link ${outcome === 'undecided' ? '' : 'change'}" data-do="change" aria-label=${words.say('Decide on line {line}', { line: source.line })}
+          @click=${() => { open(key); }}>${outcome === 'undecided' ? words.say('Decide') : words.say('Change')}</button>`}</div>
       ${isOpen && !decided(key) ? lineChoice(line, options) : nothing}</td></tr>`;
 }

@@ -14,14 +14,15 @@ export const styles = css`
   .reading { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; block-size: 100%; }
   .read { grid-area: 1 / 1; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
   .read .options { margin: 6px 16px; }
-  .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 10px; scrollbar-width: thin; }
+  .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 0; scrollbar-width: thin; }
   .decide-on { grid-area: 1 / 2; min-block-size: 0; padding: 0 14px 14px; overflow-y: auto; scrollbar-width: thin; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .decide-on ul { margin: 0; padding: 0; list-style: none; }
   .decide-on li { display: flex; flex-direction: column; gap: 3px; padding-block: 7px; border-block-start: 1px solid var(--elv-line); }
   .name { overflow-wrap: anywhere; }
   .choices { display: flex; flex-wrap: wrap; gap: 4px 8px; }
   .choices select { flex: 1 1 9rem; min-inline-size: 0; max-inline-size: 100%; }
-  .choices button { min-inline-size: 0; white-space: normal; text-align: start; }
+  .decide-on button { white-space: normal; text-align: start; }
+  .choices button { min-inline-size: 0; }
   [data-state='undecided'] b { color: var(--elv-incomplete); }
   .lines { table-layout: auto; }
   caption { padding-block: 8px 2px; font-weight: 600; text-align: start; }
@@ -36,19 +37,21 @@ export const styles = css`
   .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .lines tr[data-open] td { padding-block: 4px; }
   /* Decisions stay in view beside lists of many columns. */
-  .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; background: var(--elv-surface-raised); color: var(--elv-ink-default); }
+  .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface-raised); color: var(--elv-ink-default); }
   .lines th.why { z-index: 2; }
-  .why div { display: flex; align-items: baseline; gap: 0.4em; min-block-size: 25px; }
+  .why div { position: relative; display: flex; align-items: baseline; gap: 0.4em; min-block-size: 25px; }
   .lines .status { font-weight: 600; }
   .why button { flex: none; }
   .why div button { margin-inline-start: auto; }
   .reason { min-inline-size: 0; }
   tr:not([data-open]) .reason { overflow: hidden; text-overflow: ellipsis; }
   @media (hover: hover) {
+    .change { position: absolute; inset: 0 0 0 auto; background: var(--elv-surface-raised); }
     tr:not(:hover) .change:not(:focus-visible) { opacity: 0; }
   }
   [data-outcome='left-out'] td { color: var(--elv-ink-default); }
   [data-outcome='undecided'] td, .lines [data-outcome='undecided'] .why { background: color-mix(in srgb, var(--elv-incomplete) 8%, var(--elv-surface-raised)); }
+  .counted { font-weight: 600; }
   .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
   .decide input { inline-size: 6em; text-align: end; }
   @container (inline-size < 900px) {

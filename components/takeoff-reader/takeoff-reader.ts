@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
-import type { Problem } from '../../src/exchange/index.ts';
+import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readTakeoff, withOfficeNames,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, withOfficeNames,
   type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
   type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
@@ -13,12 +13,11 @@ import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { addGeneralTypes } from './general-types.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
-import { flaggedLines } from './flagged-lines.ts';
+import { flaggedLines, openLines } from './flagged-lines.ts';
 import { lineTables, OUTCOMES, type LineFilter } from './line-table.ts';
 import { nameChoices } from './name-choices.ts';
-import { openList } from './open-list.ts';
 import { sheetChoice } from './sheet-choice.ts';
-import { refused, takeSource, type RefusedList } from './take-source.ts';
+import { pastedLists, refused, takeSource, type RefusedList } from './take-source.ts';
 import { styles } from './takeoff-reader.styles.ts';
 
 /** How many lines are shown at first. */
@@ -27,14 +26,14 @@ const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 /** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
 const NEXT = [
   '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
-  '[data-do=leave-alike]', '[data-outcome=undecided] input', '[data-outcome=undecided] [data-do=leave-out]',
-  '[data-do=take]:enabled', 'h2',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '[data-do=show-undecided]', 'h2',
 ];
 
 /** Lists that are read together, and which of them are. */
 interface Source {
   readonly name: string;
   readonly tables: readonly TakeoffTable[];
+  readonly notes: readonly string[];
   /** Names of the sheets that are read. */
   readonly chosen: ReadonlySet<string>;
 }
@@ -85,21 +84,25 @@ export class TakeoffReader extends WorkArea {
 
   /** Reads a file, unless another list is taken or put aside meanwhile. */
   async open(file: File): Promise<void> {
-    const list = openList(file, this.words);
-    this.#reading = list;
-    const read = await list;
-    if (this.#reading !== list) return;
+    const reading = {};
+    this.#reading = reading;
+    const { words } = this;
+    const read = tooLarge(file.size, words) ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
+    if (this.#reading !== reading) return;
     if (!read.ok) {
       this.#refuse(file.name, read.problems);
       return;
     }
-    this.take(file.name, read.tables);
+    if (read.tables.length > 0) this.take(file.name, read.tables, read.notes);
     const [first] = read.refused;
-    if (first !== undefined) this.#refuse(first.name, first.problems);
+    if (first !== undefined) this.#refuse(`${file.name}, ${first.sheet}`, first.why.problems);
   }
 
-  /** Reads lists, with their columns as they were the last time. */
-  take(name: string, lists: readonly TakeoffTable[]): void {
+  /**
+   * Reads lists, with their columns as they were the last time.
+   * @param notes sentences on how their file was read.
+   */
+  take(name: string, lists: readonly TakeoffTable[], notes: readonly string[] = []): void {
     this.#reading = undefined;
     const known = { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
     const read = readTakeoff(lists, { types: this.#types, columns: known, words: this.words });
@@ -112,7 +115,7 @@ export class TakeoffReader extends WorkArea {
       const recalled = read.parts.filter((part) => isOf(part, table)).map(({ columns }) => recallColumns(columns));
       return { ...table, columns: Object.assign({}, known, ...recalled) as RememberedColumns };
     });
-    this.source = { name, tables, chosen: new Set(tables.map(({ sheet = '' }) => sheet)) };
+    this.source = { name, tables, notes, chosen: new Set(tables.map(({ sheet = '' }) => sheet)) };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -150,16 +153,16 @@ export class TakeoffReader extends WorkArea {
     const { source, words } = this;
     if (takeoff === undefined || source === undefined) {
       return html`${refused(this.refusal, words)}${this.#sheets()}${takeSource({
-        take: (name, text) => { this.take(name, [{ cells: text }]); }, open: (file) => { void this.open(file); }, words,
+        take: (name, lists) => { this.take(name, lists); }, open: (file) => { void this.open(file); }, words,
       })}${this.#withoutTypes()}`;
     }
     return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
       ${this.#revised.choices}${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}
-      ${takeoff.notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
+      ${[...source.notes, ...takeoff.notes].map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
       <div class="read"><div class="options">${this.#views()}${this.#revised.showsRows ? nothing : this.#filters(takeoff)}${this.#sheets()}</div>
       <div class="scroll" tabindex="-1">${this.#revised.showsRows ? this.#revised.rows : lineTables({
-        takeoff, filter: this.filter, most: this.most, opened: this.opened, words,
+        takeoff, filter: this.filter, most: this.most, opened: this.opened ?? openLines(takeoff)[0]?.key, words,
         decided: (key) => this.decisions.lines?.[key] !== undefined,
         choose: (part, column, field) => { this.#choose(part, chooseColumn(part.columns, column.index, field)); },
         decide: (key, decision) => { this.#decideLines({ [key]: decision }); },
@@ -252,7 +255,7 @@ export class TakeoffReader extends WorkArea {
   #openLine(key: string): void {
     this.opened = key;
     void this.updateComplete.then(() => {
-      this.renderRoot.querySelector<HTMLElement>('[data-open] .decide :is(input, button)')?.focus();
+      this.renderRoot.querySelector<HTMLElement>('.decide :is(input, button)')?.focus();
     });
   }
 
@@ -265,10 +268,10 @@ export class TakeoffReader extends WorkArea {
   readonly #onPaste = (event: ClipboardEvent): void => {
     if (!this.active || this.#takeoff !== undefined || event.defaultPrevented) return;
     const inField = event.composedPath().some((each) => each instanceof Element && each.matches('input, textarea'));
-    const text = event.clipboardData?.getData('text/plain') ?? '';
-    if (inField || text.trim() === '') return;
+    const lists = inField ? [] : pastedLists(event);
+    if (lists.length === 0) return;
     event.preventDefault();
-    this.take(this.words.say('The pasted list'), [{ cells: text }]);
+    this.take(this.words.say('The pasted list'), lists);
   };
 
   /** Waits for a list. */

@@ -47,7 +47,9 @@ export abstract class WorkArea extends LitElement {
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
+    // Decisions move the focus on: a key that is held down must not go through all of them.
+    if (event.key === 'Enter' && event.repeat) event.preventDefault();
+    else if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
       event.preventDefault();
       this.renderRoot.querySelector<HTMLElement>('footer .primary')?.click();
     }

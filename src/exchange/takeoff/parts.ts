@@ -59,7 +59,8 @@ export function readParts(
     const { sheet } = table;
     const isArea = sheet !== undefined && (looksLikeArea(sheet) || (tables.length > 1 && !isPlainName(sheet)));
     return {
-      table, records, kind, columns: proposed, headingLine: records[place]?.line, lastHeading: records[last]?.line, firstLine: records[0]!.line,
+      table, records, kind, columns: proposed, headingLine: records[place]?.line, lastHeading: records[last]?.line,
+      firstLine: records[0]!.line,
       sheetArea: isArea ? sheet : undefined,
     };
   };
