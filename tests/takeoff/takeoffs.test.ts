@@ -1,7 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readTakeoff } from '../../src/exchange/takeoff/index.ts';
+import { depotWorkbook } from './depot.ts';
 import { hotelTakeoff } from './hotel.ts';
-import { inShort, read, readData, TYPES } from './support.ts';
+import { inShort, read, readData, readList, tablesOfWorkbook, TYPES } from './support.ts';
 
 /**
  * Sums worked out by hand from the files, quantities in the order of their lines. Each takeoff is in the habit of
@@ -73,10 +75,70 @@ const takeoffs = [
     // 4 × 62 rooms × 7; the eighth line of each room is merged.
     rows: 1736,
   },
+  {
+    file: 'town-hall.csv',
+    headings: ['ref', 'type', 'qty', 'qty', 'qty', 'total', 'price'],
+    // 6 + 8 + 5; 7 + 9 + 4; 22 + 30; 4 + 6 + 3; 1.
+    taken: 105,
+    // The totals of the levels: 49, 66 and 19.
+    leftOut: 134,
+    // 8 + 12 + 6 «Valve actuator»; 2 + 1 card readers, of which the line says that they are 4.
+    undecided: 29,
+    rows: 12,
+  },
+  {
+    file: 'grundschule.csv',
+    encoding: 'Windows-1252',
+    headings: ['area', 'type', 'qty', 'qty', 'qty', 'total', 'note'],
+    // 4 + 6 + 6; 2 + 3 + 3; 4 + 6 + 6; 3 + 3 + 2.
+    taken: 48,
+    // 28 + 23 + 21.
+    leftOut: 72,
+    // 5 + 5 + 4 that «entfällt»; 10 «Stellantrieb».
+    undecided: 24,
+    rows: 12,
+  },
+  {
+    file: 'mediatheque.txt',
+    encoding: 'UTF-16 LE',
+    headings: ['area', 'qty', 'qty', 'qty', 'qty', 'total'],
+    // 8 + 14 + 10 + 2.
+    taken: 34,
+    // 10 + 4 + 18 + 2.
+    leftOut: 34,
+    undecided: 0,
+    // Blank cells count nothing: 4 + 3 + 3 + 2.
+    rows: 12,
+  },
+  {
+    file: 'clinic.tsv',
+    encoding: 'UTF-16 BE',
+    headings: ['type', 'qty', 'qty', 'qty', 'qty'],
+    // 4 + 6 + 8; 1 + 1 + 1 + 1; 2 + 2 + 1 + 3; 1 + 1.
+    taken: 32,
+    leftOut: 0,
+    undecided: 0,
+    rows: 13,
+  },
+  {
+    file: 'brewery.csv',
+    headings: ['area', 'type', 'qty', 'unit', 'draw', 'note'],
+    // 12.5 + 7.5 m; 4.
+    taken: 24,
+    leftOut: 0,
+    // «3 + 1 spare» 4, «2 pr.» 4, «12 (incl. 2 spare)» 12, «2x3» 6, 4 «by others», «ca. 5» 5, 9 of nothing.
+    undecided: 44,
+    rows: 2,
+  },
 ];
 
-describe.each(takeoffs)('$file', ({ file, headings, taken, leftOut, undecided, rows }) => {
-  const takeoff = read(readData(`takeoffs/${file}`));
+describe.each(takeoffs)('$file', ({ file, encoding = 'UTF-8', headings, taken, leftOut, undecided, rows }) => {
+  const list = readList(file);
+  const takeoff = read(list.text);
+
+  it('is in the encoding that is found', () => {
+    expect(list.encoding).toBe(encoding);
+  });
 
   it('is read in the columns of its office', () => {
     expect(takeoff.columns.map(({ field }) => field)).toEqual(headings);
@@ -89,8 +151,43 @@ describe.each(takeoffs)('$file', ({ file, headings, taken, leftOut, undecided, r
   });
 
   it('says of every line why', () => {
-    expect(takeoff.lines.map(({ line }) => line)).toEqual(takeoff.lines.map((_, index) => index + 1));
+    const all = [...new Set(takeoff.lines.map(({ line }) => line))];
+    expect(all).toEqual(all.map((_, index) => index + 1));
     for (const { reason } of takeoff.lines) expect(reason).toMatch(/\.$/);
+  });
+});
+
+describe('depot.xlsx', async () => {
+  const bytes = new Uint8Array(readFileSync(new URL('../../data/takeoffs/depot.xlsx', import.meta.url)));
+  const takeoff = read(await tablesOfWorkbook(bytes));
+
+  it('is the workbook that is described beside', async () => {
+    expect(await tablesOfWorkbook(bytes)).toEqual(await tablesOfWorkbook(depotWorkbook()));
+  });
+
+  it('comes to the sums worked out by hand, sheets taken together', () => {
+    // Level 0: 4 + 3 + 2 + 1; level 1: 9 + 5.
+    expect(takeoff.sums).toMatchObject({
+      taken: 24,
+      // 18 and 2 of level 0, 24 of level 1.
+      leftOut: 44,
+      // Level 0: 6 + 2 (an option, hidden) and 2 struck through; level 1: 2 hidden, 8; the summary: 15 + 14 + 5 + 5 + 3.
+      undecided: 62, read: 130,
+    });
+  });
+
+  it('says why lines are asked about', () => {
+    const flags = takeoff.lines.filter(({ flag }) => flag !== undefined).map(({ key, flag }) => `${key} ${flag!}`);
+    expect(flags).toEqual([
+      'Level 0!3/4 hidden', 'Level 0!7/3 struck', 'Level 1!4 hidden', ...[2, 3, 4, 5, 6].map((line) => `Summary!${line} sum`),
+    ]);
+  });
+
+  it('has the sheet for an area where it has no other, and what the legend says of its codes', () => {
+    const of = (key: string) => takeoff.lines.find((line) => line.key === key);
+    expect(of('Level 1!2')).toMatchObject({ type: 'Presence detector', area: 'Level 1', facts: { draw: 12 } });
+    expect(of('Level 0!4/3')).toMatchObject({ type: 'GS', area: 'Wash bay', facts: { draw: 4 } });
+    expect(takeoff.names.find(({ texts: [code] }) => code === 'GS')!.texts).toEqual(['GS', 'Gate switch, roller lever']);
   });
 });
 

@@ -19,6 +19,8 @@ export interface TakeoffColumn {
   readonly field: TakeoffField | undefined;
   /** What that was concluded from. */
   readonly from: 'remembered' | 'heading' | 'values' | undefined;
+  /** It holds counts beside those of another column, and whether they count besides is asked for each. */
+  readonly isAsked?: true;
   /** How many lines have something in it. */
   readonly values: number;
 }
@@ -59,7 +61,8 @@ export function proposeColumns(
   }
   if (!isCounted) takeCounts(columns, headings.length > 0);
   nameDevices(columns, headings.length > 0, isKnown);
-  return columns.map(({ index, heading, field, from, values }) => ({ index, heading, field, from, values }));
+  return columns.map(({ index, heading, field, from, values, isAsked }) =>
+    ({ index, heading, field, from, values, ...(isAsked ? { isAsked } : {}) }));
 }
 
 /** Finds the columns of counts, one or several, and the column of their total. */
@@ -76,9 +79,13 @@ function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
   }
   if (!hasHeadings) return;
   const named = open.filter(({ isOpen, heading }) => isOpen && /[\p{L}\d]/u.test(heading));
-  const { counts, total } = chooseCounts(columns.filter((column) => said.includes(column) || named.includes(column)));
+  const { counts, asked, total } = chooseCounts(columns.filter((column) => said.includes(column) || named.includes(column)));
   for (const column of said) column.release();
   for (const column of counts) column.assign('qty', said.includes(column) ? 'heading' : 'values');
+  for (const column of asked) {
+    column.assign('qty', 'heading');
+    column.isAsked = true;
+  }
   total?.assign('total', said.includes(total) ? 'heading' : 'values');
 }
 
@@ -128,6 +135,7 @@ class Draft implements CountColumn {
   readonly said: readonly { readonly field: TakeoffField; readonly exact: boolean }[];
   readonly values: number;
   field: TakeoffField | undefined;
+  isAsked = false;
   from: TakeoffColumn['from'];
   readonly index: number;
   readonly heading: string;

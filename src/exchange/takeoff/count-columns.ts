@@ -14,6 +14,8 @@ export interface CountColumn {
 /** Which of several columns hold counts, and which their total. */
 export interface CountChoice<Column> {
   readonly counts: readonly Column[];
+  /** Counts beside those of a whole list, as «Qty option»: whether they count besides only a person knows. */
+  readonly asked: readonly Column[];
   readonly total: Column | undefined;
 }
 
@@ -28,14 +30,15 @@ export function chooseCounts<Column extends CountColumn>(columns: readonly Colum
   const bare = plain.length === 0 && isAlone ? said : plain;
   const parts = columns.filter((column) => !bare.includes(column)
     && (column.isSaid || plain.length > 0 || said.length === 0 || looksLikeArea(column.heading)));
-  if (areRivals(parts.filter(({ isSaid }) => isSaid).map(({ heading }) => heading))) {
-    return { counts: bare.slice(0, 1), total: undefined };
-  }
-  if (bare.length === 0) return { counts: parts, total: undefined };
-  const total = bare.find((column) => isTotal(column, parts));
-  if (total !== undefined) return { counts: parts, total };
+  const others = parts.filter(({ isSaid }) => isSaid);
+  const isRival = areRivals(others.map(({ heading }) => heading));
+  if (bare.length === 0) return { counts: isRival ? [] : parts, asked: [], total: undefined };
+  const total = isRival ? undefined : bare.find((column) => isTotal(column, parts));
+  if (total !== undefined) return { counts: parts, asked: [], total };
   const count = bare.find(({ heading }) => !namesTotal(heading)) ?? bare[0]!;
-  return { counts: [count], total: bare.find((column) => column !== count && isSum(column, [count])) };
+  const rest = [...bare.filter((column) => column !== count), ...others];
+  const sum = rest.find((column) => isSum(column, [count]) && namesTotal(column.heading));
+  return { counts: [count], asked: rest.filter((column) => column !== sum), total: sum };
 }
 
 /** A column is a total of others when it adds them up, or is called so above counts of storeys and rooms. */

@@ -35,6 +35,8 @@ interface Count {
   readonly index: number;
   readonly isOneOfSeveral: boolean;
   readonly heading: string;
+  /** Its whole heading, where it stands beside the counts of a whole list. */
+  readonly askedUnder?: string;
 }
 
 /** A line, or one count of it, on the way to its draft. */
@@ -66,7 +68,9 @@ export class LineReader {
     this.#cells = new LineCells(columns, sheetArea, words);
     const counts = columns.filter(({ field }) => field === 'qty');
     this.#counts = counts.length === 0 ? [{ index: -1, isOneOfSeveral: false, heading: '' }]
-      : counts.map(({ index, heading }) => ({ index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading) }));
+      : counts.map(({ index, heading, isAsked }) => ({
+        index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading), ...(isAsked === true ? { askedUnder: heading } : {}),
+      }));
     this.#total = columns.find(({ field }) => field === 'total')?.index;
     this.#headingsName = headingsName(columns);
     const summed = [...this.#counts.map(({ index }) => index), ...(this.#total === undefined ? [] : [this.#total])];
@@ -119,8 +123,9 @@ export class LineReader {
       if (decision === undefined && isTotal) return this.#calledTotal(item);
       return this.#title(item) ?? (names.length > 0 ? this.#device(item) : this.#nameless(item, qty));
     });
+    const checked = isTotal && filled.length === 0 ? drafts : this.#withTotal(record, items, { filled, isTotal }, drafts);
     if (isTotal && items.some(({ decision }) => decision === undefined)) this.#beginPart(record.line + 1);
-    return isTotal && filled.length === 0 ? drafts : this.#withTotal(record, items, filled, drafts);
+    return checked;
   }
 
   #item(record: TakeoffRecord, count: Count): Item {
@@ -229,7 +234,7 @@ export class LineReader {
 
   /** Why a device that can be read may count no longer. */
   #flagged(
-    { line, fields }: TakeoffRecord, { index }: Count, names: readonly string[],
+    { line, fields }: TakeoffRecord, { index, askedUnder }: Count, names: readonly string[],
   ): { readonly flag: LineFlag; readonly why: string } | undefined {
     const { table: { hiddenRows, hiddenColumns, struckRows }, words, isKnown } = this.#context;
     const said = fields.map(supersededWords).find((text) => text !== undefined && !(names.includes(text) && isKnown(names, true)));
@@ -242,19 +247,27 @@ export class LineReader {
     if (hiddenRows?.has(line - 1) === true) {
       return { flag: 'hidden', why: words.say('Its row is hidden in the workbook. Take it if it counts, or leave it out.') };
     }
-    if (hiddenColumns?.has(index) !== true) return undefined;
-    return { flag: 'hidden', why: words.say('Its column is hidden in the workbook. Take it if it counts, or leave it out.') };
+    if (hiddenColumns?.has(index) === true) {
+      return { flag: 'hidden', why: words.say('Its column is hidden in the workbook. Take it if it counts, or leave it out.') };
+    }
+    return askedUnder === undefined ? undefined : { flag: 'sum', why: words.say(
+      'It stands under “{heading}”, beside another count. Take it if it counts besides, or leave it out.', { heading: askedUnder }) };
   }
 
   /** Holds the total of a line against its counts. Where they disagree, a person says which are right. */
   #withTotal(
-    { fields }: TakeoffRecord, items: readonly Item[], filled: readonly Count[], drafts: readonly LineDraft[],
+    { fields }: TakeoffRecord, items: readonly Item[],
+    { filled, isTotal }: { readonly filled: readonly Count[]; readonly isTotal: boolean }, drafts: readonly LineDraft[],
   ): LineDraft[] {
     const { words } = this.#context;
     const text = this.#total === undefined ? '' : fields[this.#total] ?? '';
     const { qty: total } = readQuantity(text, '', this.#decimal, words);
-    if (total === null || items.every(({ decision }) => decision !== undefined)) return [...drafts];
     const sum = items.reduce((before, { quantity }) => before + (quantity.qty ?? 0), 0);
+    const sums = this.#total === undefined ? undefined : this.#sums.get(this.#total);
+    if (total === null || items.every(({ decision }) => decision !== undefined)) return [...drafts];
+    // What a line above says wrong is asked about there, and not at the total once more.
+    if (isTotal && sums?.all.sumsFrom(total) !== undefined) return [...drafts];
+    if (!isTotal && filled.length > 0) sums?.add(total, false);
     if (filled.length > 0 && Math.abs(sum - total) < 5e-4) return [...drafts];
     const why = filled.length > 0
       ? words.say('The line says {total} in all, but its counts come to {sum}. Check them.', { total, sum: Math.round(sum * 1000) / 1000 })
@@ -263,9 +276,8 @@ export class LineReader {
       : { ...draft, kind: 'undecided', flag: draft.flag ?? 'sum', remarks: [why, ...draft.remarks] });
   }
 
-  #add({ count: { index, isOneOfSeveral }, quantity: { qty, proposal } }: Item): void {
-    const columns = isOneOfSeveral && this.#total !== undefined ? [index, this.#total] : [index];
-    for (const column of columns) this.#sums.get(column)?.add(qty ?? 0, proposal !== undefined);
+  #add({ count: { index }, quantity: { qty, proposal } }: Item): void {
+    this.#sums.get(index)?.add(qty ?? 0, proposal !== undefined);
   }
 
   #beginPart(line: number): void {
