@@ -33,30 +33,34 @@ interface Parts {
 
 /** Takes tables apart into lists and legends, and finds out what the columns of each hold. */
 export function readParts(
-  tables: readonly TakeoffTable[], { columns: remembered = {}, decimal }: TakeoffOptions, index: TypeIndex, words: Words,
+  tables: readonly TakeoffTable[], { columns = {}, decimal }: TakeoffOptions, index: TypeIndex, words: Words,
 ): Parts | Unreadable {
   const legend = new Legend();
   const isKnown = (name: string) => legend.find(name) !== undefined || index.match([name]).by !== 'none';
   const sections: { readonly table: TakeoffTable; readonly records: readonly TakeoffRecord[] }[] = [];
+  const knownOf = (table: TakeoffTable) => ({ ...columns, ...table.columns });
   for (const table of tables) {
+    const remembered = knownOf(table);
     const read = recordsOf(table.cells, remembered, words);
     // An empty sheet beside others has nothing to say.
     if (!read.ok && !(tables.length > 1 && read.problems[0]?.code === 'csv-empty')) return read;
     if (read.ok) sections.push(...sectionsOf(read.records, remembered).map((records) => ({ table, records })));
   }
-  if (sections.length === 0) return recordsOf([], remembered, words) as Unreadable;
+  if (sections.length === 0) return recordsOf([], columns, words) as Unreadable;
   const open = ({ table, records }: (typeof sections)[number]): OpenPart => {
+    const remembered = knownOf(table);
     const place = findHeading(records, remembered);
     const above = records[place]?.fields ?? [];
     const second = place < 0 ? undefined : headingsBelow(above, records[place + 1]?.fields);
     const last = second === undefined ? place : place + 1;
-    const columns = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown);
-    const isCounted = columns.some(({ field }) => field === 'qty');
-    const kind = place >= 0 && isLegend(columns) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';
+    const proposed = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown);
+    const isCounted = proposed.some(({ field }) => field === 'qty');
+    const kind = place >= 0 && isLegend(proposed) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';
     const { sheet } = table;
     const isArea = sheet !== undefined && (looksLikeArea(sheet) || (tables.length > 1 && !isPlainName(sheet)));
     return {
-      table, records, kind, columns, headingLine: records[place]?.line, lastHeading: records[last]?.line, firstLine: records[0]!.line,
+      table, records, kind, columns: proposed, headingLine: records[place]?.line, lastHeading: records[last]?.line,
+      firstLine: records[0]!.line,
       sheetArea: isArea ? sheet : undefined,
     };
   };

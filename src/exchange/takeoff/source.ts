@@ -1,3 +1,5 @@
+import type { RememberedColumns } from './remembered-columns.ts';
+
 /** A list as text (CSV with comma, semicolon or tab), or as rows of cells, as a spreadsheet gives them. */
 export type ListCells = string | readonly (readonly unknown[])[];
 
@@ -8,6 +10,8 @@ export interface TakeoffTable {
   readonly file?: string;
   /** Name of the sheet; it is the area of lines for which the list gives none. */
   readonly sheet?: string;
+  /** What its own columns hold, where a person said so; it goes before what is known of all lists. */
+  readonly columns?: RememberedColumns;
   /** Places of rows and columns, from 0, that are hidden. */
   readonly hiddenRows?: ReadonlySet<number>;
   readonly hiddenColumns?: ReadonlySet<number>;
