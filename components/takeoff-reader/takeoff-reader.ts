@@ -1,13 +1,14 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, takeoffChanges,
-  takeoffLabel, withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, withOfficeNames,
+  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
   type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
 import { controls, statusMarkStyles } from '../look/index.ts';
+import { RevisedList, revisedListStyles } from '../revised-list/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { addGeneralTypes } from './general-types.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
@@ -42,7 +43,7 @@ interface Source {
  * everywhere, and takes the devices.
  */
 export class TakeoffReader extends WorkArea {
-  static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
+  static override styles = [controls, statusMarkStyles, workAreaStyles, revisedListStyles, styles];
   static override properties: PropertyDeclarations = {
     pageColumns: { attribute: false }, source: { state: true }, decisions: { state: true }, filter: { state: true },
     most: { state: true }, opened: { state: true }, refusal: { state: true },
@@ -58,6 +59,8 @@ export class TakeoffReader extends WorkArea {
   declare protected opened: string | undefined;
   declare protected refusal: RefusedList | undefined;
   #takeoff: Takeoff | undefined;
+  /** The list held against a schedule that was counted before. */
+  readonly #revised = new RevisedList(() => { this.requestUpdate(); });
   /** What is being read; what is read after it takes its place. */
   #reading: object | undefined;
   /** Whether the focus was within before what was drawn last. */
@@ -125,8 +128,10 @@ export class TakeoffReader extends WorkArea {
     const { source: { name, tables, chosen }, words } = this;
     const decisions = withOfficeNames(this.decisions, this.schedule.document.lists);
     const read = readTakeoff(tables.filter(({ sheet = '' }) => chosen.has(sheet)), { types: this.#types, decisions, words });
-    if (read.ok) this.#takeoff = read;
-    else this.refusal = { name, problems: read.problems };
+    if (read.ok) {
+      this.#takeoff = read;
+      this.#revised.hold({ schedule: this.schedule, takeoff: read, name, words });
+    } else this.refusal = { name, problems: read.problems };
   }
 
   protected override updated(changed: PropertyValues): void {
@@ -155,10 +160,10 @@ export class TakeoffReader extends WorkArea {
     }
     return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
-      ${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}
+      ${this.#revised.choices}${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}
       ${[...source.notes, ...takeoff.notes].map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
-      <div class="read"><div class="options">${this.#filters(takeoff)}${this.#sheets()}</div>
-      <div class="scroll" tabindex="-1">${lineTables({
+      <div class="read"><div class="options">${this.#views()}${this.#revised.showsRows ? nothing : this.#filters(takeoff)}${this.#sheets()}</div>
+      <div class="scroll" tabindex="-1">${this.#revised.showsRows ? this.#revised.rows : lineTables({
         takeoff, filter: this.filter, most: this.most, opened: this.opened ?? openLines(takeoff)[0]?.key, words,
         decided: (key) => this.decisions.lines?.[key] !== undefined,
         choose: (part, column, field) => { this.#choose(part, chooseColumn(part.columns, column.index, field)); },
@@ -183,10 +188,10 @@ export class TakeoffReader extends WorkArea {
       <button type="button" class="link" data-do="another" @click=${this.#begin}>${words.say('Another list')}</button>
       ${undecided.length === 0 ? nothing : html`<button type="button" class="link" data-do="leave-undecided" @click=${leaveOut}>
         ${words.say('Leave out {count, plural, one {# undecided line} other {# undecided lines}}', { count: undecided.length })}</button>`}
-      <button type="button" class="primary" data-do="take" ?disabled=${blocked || rows.length === 0} @click=${this.#carryOut}
+      <button type="button" class="primary" data-do="take" ?disabled=${blocked || this.#revised.isAsked || rows.length === 0} @click=${this.#carryOut}
         title=${blocked ? words.say('Decide on what is open first') : words.say('One action, which Undo takes back (Ctrl+Enter)')}>
         ${undecided.length > 0 ? words.say('{count, plural, one {# line} other {# lines}} to decide first', { count: undecided.length })
-          : words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
+          : this.#revised.offer ?? words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
   }
 
   #refuse(name: string, problems: readonly Pick<Problem, 'message'>[]): void {
@@ -211,6 +216,16 @@ export class TakeoffReader extends WorkArea {
     if (!this.schedule.rows('types').every(isBlank)) return nothing;
     return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type of which only the list says something.')}
       <button type="button" class="link" data-do="general-types" @click=${() => addGeneralTypes(this.schedule)}>${this.words.say('Add general device types')}</button></p>`;
+  }
+
+  /** Whether the lines of the list are shown, or what they make of the device rows. */
+  #views(): TemplateResult | typeof nothing {
+    if (!this.#revised.isOnto) return nothing;
+    const show = (shown: boolean) => () => { this.#revised.showsRows = shown; };
+    const { showsRows } = this.#revised;
+    return html`<div class="choice" role="group" aria-label=${this.words.say('What is shown')}>
+      <button type="button" data-view="lines" aria-pressed=${!showsRows} @click=${show(false)}>${this.words.say('lines of the list')}</button>
+      <button type="button" data-view="rows" aria-pressed=${showsRows} @click=${show(true)}>${this.words.say('device rows')}</button></div>`;
   }
 
   #filters({ lines }: Takeoff): TemplateResult {
@@ -267,6 +282,7 @@ export class TakeoffReader extends WorkArea {
     this.decisions = {};
     this.filter = 'all';
     this.most = FIRST_LINES;
+    this.#revised.hold(undefined);
   };
 
   readonly #carryOut = (): void => {
@@ -277,8 +293,9 @@ export class TakeoffReader extends WorkArea {
       return remembered;
     });
     this.dispatchEvent(new ElvColumnsEvent(Object.assign({}, ...columns) as RememberedColumns));
+    const { label, changes } = this.#revised.action();
     this.#begin();
-    this.schedule.act(takeoffLabel(takeoff, this.words), takeoffChanges(this.schedule.document, takeoff, this.words));
+    this.schedule.act(label, changes);
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };
 }

@@ -7,9 +7,11 @@ import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedu
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
+import { openSchedule } from './open-schedule.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
+import { takeOnto, type TakenOnto } from './take-onto.ts';
 import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
 import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
 
@@ -34,25 +36,32 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
       return 0;
     }
     const words = await spokenWords(options.lang);
-    const { content, notes } = await readInputs([options.types], words);
-    const types = content.sheets.types ?? [];
-    for (const note of notes) warn(note);
-    if (types.length === 0) {
-      warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+    const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
+    const content = onto?.content() ?? await readTypes(options.types, words, warn);
+    if ((content.sheets.types ?? []).length === 0) {
+      warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
     }
     const files: TakeoffFile[] = [];
     for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words));
     for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
     const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
     const takeoff = readDecided(list, content, options, words);
-    if (options.output !== undefined) await writeText(
-      scheduleOf(takeoff, content, options.types, words), options.output, out,
-    );
+    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
+    if (options.output !== undefined) {
+      await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
+    }
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
     for (const remark of remarks) warn(`${list.name}: ${remark}`);
-    out(jsonOf(takeoff));
+    for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
+    out(jsonOf(takeoff, taken?.printed));
     return 0;
   });
+}
+
+async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<Content> {
+  const { content, notes } = await readInputs([name], words);
+  for (const note of notes) warn(note);
+  return content;
 }
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
@@ -116,8 +125,8 @@ function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content
   return writeSchedule(toContent(document), { pretty: true });
 }
 
-function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff): string {
+function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff, more: TakenOnto['printed'] = {}): string {
   const shown = lines.map(({ line, source, outcome, qty, type, area, flag, proposal, reason }) =>
     ({ line, source, outcome, qty, type, area, flag, proposal, reason }));
-  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided }, null, 2)}\n`;
+  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided, ...more }, null, 2)}\n`;
 }

@@ -1,4 +1,4 @@
-import { plainWords } from './plain-words.ts';
+import { plainKey } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
 import { lineKey } from './source.ts';
@@ -72,11 +72,7 @@ function isPerMetre(type: string): boolean {
 
 function rowKey({ source: { file, sheet }, cells: { ref, area, rail, branch } }: LineDraft, type: string | null): string {
   // The same room on two sheets is two rooms.
-  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map((cell) => {
-    const text = typeof cell === 'string' ? cell : '';
-    const words = plainWords(text).join(' ');
-    return words === '' ? text : words;
-  })]);
+  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

@@ -10,6 +10,9 @@ function typeDraw(draw: number | null, power: number | null, voltage: number | n
   return power !== null && voltage !== null ? drawFromPower(power, voltage) : null;
 }
 
+/** State of a device row that its list no longer has. */
+export const GONE = 'gone';
+
 /** One row for each group of like devices in one place. */
 export const devices: Sheet = {
   name: 'devices',
@@ -109,6 +112,14 @@ export const devices: Sheet = {
         by: (volts: number, least: number, qty: number) => qty === 0 ? null : volts - least,
         words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
+    },
+    {
+      role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
+      help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',
+    },
+    {
+      role: 'input', key: 'state', rare: true, title: 'State', kind: 'choice', choices: [GONE],
+      help: 'Gone: the list that the row was counted in no longer has it. It still counts until it is deleted.',
     },
   ],
 };
