@@ -95,7 +95,8 @@ export class TakeoffReader extends WorkArea {
     }
     if (read.tables.length > 0) this.take(file.name, read.tables, read.notes);
     const [first] = read.refused;
-    if (first !== undefined) this.#refuse(`${file.name}, ${first.sheet}`, first.why.problems);
+    if (first === undefined) return;
+    this.#refuse(read.tables.length > 0 ? `${file.name}, ${first.sheet}` : file.name, first.why.problems);
   }
 
   /**
@@ -111,7 +112,8 @@ export class TakeoffReader extends WorkArea {
       return;
     }
     this.#begin();
-    const tables = lists.map((table) => {
+    // A sheet without cells has nothing to say.
+    const tables = lists.filter((table) => lists.length === 1 || isFilled(table)).map((table) => {
       const recalled = read.parts.filter((part) => isOf(part, table)).map(({ columns }) => recallColumns(columns));
       return { ...table, columns: Object.assign({}, known, ...recalled) as RememberedColumns };
     });
@@ -296,6 +298,10 @@ export class TakeoffReader extends WorkArea {
     this.schedule.act(label, changes);
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };
+}
+
+function isFilled({ cells }: TakeoffTable): boolean {
+  return typeof cells === 'string' || cells.some((row) => row.some((cell) => cell !== null && cell !== ''));
 }
 
 function isOf(part: TakeoffPart, { file, sheet }: TakeoffTable): boolean {

@@ -55,9 +55,9 @@ test('everything in the takeoff is said through the words of the element', async
   // The note of a new type is a part of the schedule, in the language in which the list was taken.
   expect(element.schedule.rows('types').map(({ cells }) => cells.note)).toEqual([undefined, undefined]);
   await openWork(element, 'takeoff');
-  const bytes = makeWorkbook({ L1: { rows: [['Lamp', 1]] }, L2: { rows: [] } });
+  const bytes = makeWorkbook({ L1: { rows: [['Lamp', 1]] }, L2: { rows: [['Lamp', 2]] } });
   await userEvent.upload(part(element, 'elv-takeoff-reader .file input')!, new File([bytes], '1.xlsx'));
-  await expect.poll(() => part(element, '[data-choose=sheet]')).not.toBeNull();
+  await expect.poll(() => part(element, '[data-sheet-of-list]')).not.toBeNull();
   expect(leftOver(element)).toEqual([]);
   drop(element, '2.csv', '\0');
   await expect.poll(() => part(element, '.work .refused')).not.toBeNull();
@@ -72,13 +72,13 @@ test('a list is read, decided on and taken in German; another language keeps the
   await expect.poll(() => textOf(element, '.work .sum')).toBe('Gelesen 6,5 = übernommen 4 + weggelassen 0 + offen 2,5');
   expect(parts(element, '.lines select').map((each) => (each as HTMLSelectElement).selectedOptions[0]!.text))
     .toEqual(['Typ', 'Bereich', 'Anzahl']);
-  expect(textOf(element, '[data-line="3"] .becomes'))
+  expect(textOf(element, '[data-line="3"] .why'))
     .toContain('„ca. 2,5“ ist keine eindeutige Stückzahl. Angeben, wie viele es sind.');
   await press(element, '[data-line="3"] [data-do=leave-out]');
   element.lang = 'fr';
   await expect.poll(() => textOf(element, '.work h2')).toBe('Métré');
   await expect.poll(() => textOf(element, '.work .sum')).toBe('Lu 6,5 = retenu 4 + écarté 2,5 + à décider 0');
-  expect(textOf(element, '[data-line="4"] .becomes')).toContain('devient un nouveau type');
+  expect(textOf(element, '[data-line="4"] .why')).toContain('devient un nouveau type');
   element.lang = 'de';
   await expect.poll(() => textOf(element, '[data-do=take]')).toBe('4 Geräte in 2 Zeilen übernehmen');
   await press(element, '[data-do=take]');

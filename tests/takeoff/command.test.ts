@@ -97,7 +97,7 @@ describe('npm run takeoff', () => {
     const output = path.join(folder, 'flaps.schedule.json');
     const { out } = await runCommand(takeoff, '--types', types, '--output', output);
     expect((JSON.parse(out) as Printed).lines.map(({ reason }) => reason).slice(1)).toEqual([
-      'It has the name of its type.', '“Router” becomes a new type, whose draw is not known yet.',
+      'It has the name of its type.', '“Router” becomes a new type; of it nothing is known but what the list says.',
     ]);
     const written = readSchedule(await readFile(output, 'utf8'));
     expect(written).toMatchObject(

@@ -164,7 +164,7 @@ it('gives unknown names one new type, however they are spelt', () => {
     { 2: 'taken 1 Flap drive', 3: 'taken 2 Flap drive', 4: 'merged 3 Flap drive' }
   );
   expect(takeoff.names).toHaveLength(1);
-  expect(reasonOf(2, 'Flap drive;Hall;1')).toBe('“Flap drive” becomes a new type, whose draw is not known yet.');
+  expect(reasonOf(2, 'Flap drive;Hall;1')).toBe('“Flap drive” becomes a new type; of it nothing is known but what the list says.');
 });
 
 describe('decisions', () => {

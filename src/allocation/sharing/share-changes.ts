@@ -20,7 +20,9 @@ interface Shared {
  * row that is shared by several is split into one row for each, and a run goes with its devices. Devices that were
  * left out are on none afterwards, unless they take nothing anyway.
  */
-export function shareChanges(document: ScheduleDocument, sharing: Sharing): Change[] {
+export function shareChanges(
+  document: ScheduleDocument, sharing: Pick<Sharing, 'over' | 'added' | 'placements' | 'leftOut'>,
+): Change[] {
   const { over, added } = sharing;
   const key = KEY[over];
   const tags = new Set<unknown>(document.rows(over).map((row) => tagOf(over, row)));
@@ -44,7 +46,7 @@ export function shareChanges(document: ScheduleDocument, sharing: Sharing): Chan
 }
 
 /** What becomes of each row; of one that is placed in part, the rest is a portion without a tag. */
-function sharedRows({ placements, leftOut }: Sharing): Shared[] {
+function sharedRows({ placements, leftOut }: Pick<Sharing, 'placements' | 'leftOut'>): Shared[] {
   const byId = new Map<number, { tag: string | null; qty: number }[]>();
   const add = (id: number, portion: { tag: string | null; qty: number }) => {
     if (byId.has(id)) byId.get(id)!.push(portion);
@@ -63,7 +65,7 @@ function runEdits(document: ScheduleDocument, id: number, rail: string | null): 
 }
 
 function cellsOf(document: ScheduleDocument, over: SharedSheet, { tag, like, cells }: AddedBin): Cells {
-  const copied = { ...document.row(over, like)!.cells };
+  const copied = like === null ? {} : { ...document.row(over, like)!.cells };
   for (const key of OWN_KEYS) delete copied[key];
   const own = Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null));
   for (const key of Object.keys(cells)) delete copied[key];

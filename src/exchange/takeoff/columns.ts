@@ -2,9 +2,9 @@ import { looksLikeArea } from './area-words.ts';
 import { chooseCounts, type CountColumn } from './count-columns.ts';
 import { placeOf } from './count-headings.ts';
 import { JOINED_FIELDS, TYPE_FACTS, type TakeoffField } from './field.ts';
-import { headingFields } from './find-heading.ts';
+import { DASH, headingFields } from './find-heading.ts';
 import { namesOtherQuantity } from './other-quantity.ts';
-import { readQuantity } from './quantity.ts';
+import { isCount, readQuantity } from './quantity.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffRecord } from './records.ts';
 import { namesTotal } from './total-words.ts';
@@ -25,8 +25,6 @@ export interface TakeoffColumn {
   readonly values: number;
 }
 
-/** What stands for none in a table of counts. */
-export const DASH = /^[-–—.]+$/;
 /** How many lines show what a column holds. */
 const SAMPLE = 500;
 /** Headings that may stand over a count as well as over a number of the line. */
@@ -159,7 +157,7 @@ class Draft implements CountColumn {
 
   /** Its values as counts; what is none is `undefined`. */
   get counts(): (number | undefined)[] {
-    return this.#cells.map((text) => isPlainCount(text) ? readQuantity(text, '', '.').qty! : undefined);
+    return this.#cells.map((text) => isCount(text) ? readQuantity(text, '', '.').qty! : undefined);
   }
 
   /** Its heading says that it counts. */
@@ -171,11 +169,11 @@ class Draft implements CountColumn {
     return this.from === undefined;
   }
 
-  /** Whether most values are plain counts, and not the numbers 1, 2, 3 … of the lines. */
+  /** Whether most values are counts, and not the numbers 1, 2, 3 … of the lines. */
   get mayCount(): boolean {
     const first = Number(this.#sample[0]);
     const isNumbering = this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
-    return !isNumbering && !namesOtherQuantity(this.heading) && this.share(isPlainCount) >= 0.5;
+    return !isNumbering && !namesOtherQuantity(this.heading) && this.share(isCount) >= 0.5;
   }
 
   get letterShare(): number {
@@ -203,7 +201,7 @@ class Draft implements CountColumn {
   #borneOut(field: TakeoffField, exact: boolean): TakeoffField | undefined {
     if (this.#sample.length === 0) return field;
     if (field === 'unit' && this.share((text) => /^\p{L}/u.test(text)) < 0.5) return undefined;
-    if (field === 'area' && !exact && this.share(isPlainCount) >= 0.5) return undefined;
+    if (field === 'area' && !exact && this.share(isCount) >= 0.5) return undefined;
     if (isFact(field)) return namesTotal(this.heading) ? undefined : field;
     if ((field === 'qty' || field === 'total') && namesOtherQuantity(this.heading)) return undefined;
     if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return 'ref';
@@ -218,12 +216,6 @@ function isFact(field: TakeoffField): boolean {
 /** Either decimal sign will do to see whether there is a number. */
 function holdsQuantity(text: string): boolean {
   return readQuantity(text, '', '.').qty !== null;
-}
-
-/** «Room 101» holds a number but counts nothing. */
-function isPlainCount(text: string): boolean {
-  const { qty, doubt } = readQuantity(text, '', '.');
-  return qty !== null && doubt === undefined;
 }
 
 function most(columns: readonly Draft[], share: (column: Draft) => number, least: number): Draft | undefined {

@@ -1,8 +1,9 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
-import { DASH, type TakeoffColumn } from './columns.ts';
+import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
+import { DASH } from './find-heading.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
@@ -44,6 +45,8 @@ interface Item {
   readonly record: TakeoffRecord;
   readonly count: Count;
   readonly quantity: Quantity;
+  /** What stands in the cell, whatever was decided: totals were made of it. */
+  readonly written: Quantity;
   readonly names: readonly string[];
   readonly decision: LineDecision | undefined;
 }
@@ -117,6 +120,7 @@ export class LineReader {
     const drafts = items.map((item) => {
       const { decision, names, quantity: { qty } } = item;
       if (decision === 'leave-out') {
+        if (!isTotal) this.#add(item);
         return this.#draft(item, 'left-out', [this.#context.words.say('Left out by decision.')]);
       }
       // A line that somebody gave a quantity is a device, whatever it looks like.
@@ -133,19 +137,20 @@ export class LineReader {
     const names = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
     const explained = names.length === 1 ? this.#context.legend.find(names[0]!) : undefined;
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
-    return { record, count, decision, names: [...all], quantity: this.#quantity(record.fields, count, decision) };
+    const unit = this.#cells.cell(record.fields, 'unit');
+    const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
+    return { record, count, decision, names: [...all], written, quantity: this.#decided(written, decision) };
   }
 
-  #quantity(fields: readonly string[], { index }: Count, decision: LineDecision | undefined): Quantity {
+  #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {
     const { words } = this.#context;
     if (typeof decision === 'object') {
       const problem = checkCell(QTY, decision.qty, undefined, words);
       if (problem !== undefined) return { qty: null, doubt: problem };
       return { qty: decision.qty, ...(Number.isInteger(decision.qty) ? {} : { isLength: true }) };
     }
-    const { doubt, ...read } = readQuantity(fields[index] ?? '', this.#cells.cell(fields, 'unit'), this.#decimal, words);
-    const isTaken = decision === 'take' && read.qty !== null && checkCell(QTY, read.qty) === undefined;
-    return doubt === undefined || isTaken ? read : { ...read, doubt };
+    const isTaken = decision === 'take' && written.qty !== null && checkCell(QTY, written.qty) === undefined;
+    return doubt === undefined || isTaken ? written : { ...written, doubt };
   }
 
   /** A total is known by its words. */
@@ -262,7 +267,7 @@ export class LineReader {
     const { words } = this.#context;
     const text = this.#total === undefined ? '' : fields[this.#total] ?? '';
     const { qty: total } = readQuantity(text, '', this.#decimal, words);
-    const sum = items.reduce((before, { quantity }) => before + (quantity.qty ?? 0), 0);
+    const sum = items.reduce((before, { written: { qty } }) => before + (qty ?? 0), 0);
     const sums = this.#total === undefined ? undefined : this.#sums.get(this.#total);
     if (total === null || items.every(({ decision }) => decision !== undefined)) return [...drafts];
     // What a line above says wrong is asked about there, and not at the total once more.
@@ -276,8 +281,8 @@ export class LineReader {
       : { ...draft, kind: 'undecided', flag: draft.flag ?? 'sum', remarks: [why, ...draft.remarks] });
   }
 
-  #add({ count: { index }, quantity: { qty, proposal } }: Item): void {
-    this.#sums.get(index)?.add(qty ?? 0, proposal !== undefined);
+  #add({ count: { index }, written: { qty, proposal }, quantity }: Item): void {
+    this.#sums.get(index)?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
   }
 
   #beginPart(line: number): void {

@@ -1,8 +1,11 @@
 import { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
 import { HEADING_WORDS } from './heading-words.ts';
+import { isCount } from './quantity.ts';
 import { plainWords } from './plain-words.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
 
+/** What stands for none in a table of counts. */
+export const DASH = /^[-–—.]+$/;
 /** Longest heading in which a single word is looked for; longer texts are sentences. */
 const MOST_WORDS = 5;
 
@@ -57,16 +60,18 @@ const LINES_BELOW = 50;
 
 /**
  * Place of the line that heads a table of counts, rooms above and types beside or the other way round, and names no
- * field: texts above at least two columns of whole numbers, beside a column of texts; -1 when there is none.
+ * field: texts above at least two columns of counts, beside a column of texts; -1 when there is none.
  */
 function findMatrixHeading(records: readonly { readonly fields: readonly string[] }[]): number {
+  const counts = records.slice(0, MOST_LINES_ABOVE + LINES_BELOW).map(({ fields }) => fields.slice(0, MOST_HEADINGS).map((text) =>
+    text === '' || DASH.test(text) ? undefined : isCount(text)));
   const scores = records.slice(0, MOST_LINES_ABOVE).map(({ fields }, place) => {
-    const below = records.slice(place + 1, place + 1 + LINES_BELOW).map((record) => record.fields);
+    const below = counts.slice(place + 1, place + 1 + LINES_BELOW);
     const [corner = '', ...headings] = fields.slice(0, MOST_HEADINGS);
     const isHeading = (text: string) => /\p{L}/u.test(text) || (/^\d+$/.test(text) && headingFields(corner).length > 0);
     return headings.filter((heading, index) => {
-      const values = below.map((each) => each[index + 1] ?? '').filter((text) => text !== '' && !/^[-–—.]+$/.test(text));
-      return isHeading(heading) && values.length > 0 && values.filter((text) => /^\d+$/.test(text)).length / values.length >= 0.75;
+      const values = below.map((each) => each[index + 1]).filter((value) => value !== undefined);
+      return isHeading(heading) && values.length > 0 && values.filter((value) => value).length / values.length >= 0.75;
     }).length;
   });
   const best = Math.max(0, ...scores);

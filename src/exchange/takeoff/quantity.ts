@@ -49,6 +49,12 @@ export function readQuantity(text: string, unit = '', decimal?: DecimalSign, wor
   return { ...readCount(behind[1]!, decimal, words, isLength ? ' m' : isBare ? '' : ' no'), ...(isLength ? { isLength } : {}) };
 }
 
+/** Whether a text is a count, plainly or with a proposal; «Room 101» holds a number but counts nothing. */
+export function isCount(text: string): boolean {
+  const { qty, doubt, proposal } = readQuantity(text, '', '.');
+  return qty !== null && (doubt === undefined || proposal !== undefined);
+}
+
 function inDoubt(text: string, unit: string, decimal: DecimalSign | undefined, words: Words): Quantity {
   const proposal = !isCountUnit(unit) && !isPair(unit) ? undefined
     : proposedQuantity(text, unit, decimal) ?? roughCount(text, decimal, words);

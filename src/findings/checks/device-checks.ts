@@ -61,9 +61,9 @@ function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: strin
       const [draw, most] = [row.number('unitDraw')!, row.numberOf(by, given)!];
       return {
         value: draw / 1000, limit: most,
-        message: row.say(said, {
+        message: row.sentence(() => row.say(said, {
           draw: amps(draw / 1000, most), most: roundedDown(amps(most, draw / 1000)), on: String(row.value(by)),
-        }),
+        })),
       };
     },
   };
