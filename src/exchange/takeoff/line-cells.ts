@@ -62,7 +62,7 @@ export class LineCells {
   cells(fields: readonly string[]): Cells {
     const keys = ['ref', 'rail', 'branch', 'note'] as const;
     const found = keys.map((key) => [key, this.cell(fields, key)] as const);
-    return Object.fromEntries(found.filter(([, text]) => text !== '')) as Cells;
+    return Object.fromEntries(found.filter(([, text]) => text !== ''));
   }
 
   /** What the line says of the type of its devices; numbers that are not legible are left out. */
