@@ -5,7 +5,7 @@ import {
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
 import {
-  countedList, equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
+  countedList, equationOf, readListFile, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
@@ -58,7 +58,7 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
-  ['Device;Qty;Qty x\nXylo 4;1;1'],
+  ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
   ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
   [[
     { cells: 'Device;Room;Qty\nXylo 4;R1;1\nXylo 4;R2;2', sheet: 'L1', ...MARKS, hiddenColumns: new Set<number>() },
@@ -81,7 +81,8 @@ function problemsOf(read: { readonly ok: true } | Unreadable): string[] {
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
 async function everythingSaid(words: Words): Promise<string[]> {
   const said = [
-    ...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!), ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2, 1), words)),
+    ...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!),
+    ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2, 1), words)),
     encodingNote('Windows-1252', words)!,
   ];
   for (const text of CSV) {
@@ -109,6 +110,9 @@ async function everythingSaid(words: Words): Promise<string[]> {
     );
   }
   said.push(...revisionsSaid(words));
+  const hidden = makeWorkbook({ L1: { rows: [['D1']] }, Old: { rows: [['D1']], state: 'hidden' } });
+  const file = await readListFile('d1.xlsx', hidden, words);
+  said.push(...file.ok ? file.notes : problemsOf(file));
   for (const bytes of workbooks()) {
     const read = openWorkbook(bytes, words);
     said.push(...problemsOf(read));
