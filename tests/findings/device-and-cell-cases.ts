@@ -115,6 +115,18 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.', silent: [DEVICE(WHOLE)],
   },
   {
+    rule: 'device-gone', sheet: 'devices', sheets: DEVICE({ ...WHOLE, state: 'gone', qty: 2 }),
+    severity: 'incomplete', key: 'state', value: 2, inStatus: false,
+    message: 'Ref D1 is no longer in its list, and its 2 devices still count. Delete the row, or empty its state where they stay.',
+    silent: [DEVICE(WHOLE)],
+  },
+  {
+    rule: 'device-gone', sheet: 'devices', sheets: DEVICE({ type: 'T', state: 'gone' }),
+    severity: 'incomplete', key: 'state', value: null, inStatus: false,
+    message: 'Ref D1 is no longer in its list, and still stands here. Delete the row, or empty its state where it stays.',
+    silent: [DEVICE({ type: 'T' })],
+  },
+  {
     rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE(
       { qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }
     ), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,

@@ -1,8 +1,11 @@
 import { readFileSync } from 'node:fs';
+import path from 'node:path';
 import { describe, expect, it, onTestFinished } from 'vitest';
 import { countOutcomes } from '../../src/exchange/revision/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { TYPES } from '../takeoff/support.ts';
+import type { TakeoffTable } from '../../src/exchange/takeoff/index.ts';
+import { readList, tablesOfWorkbook, TYPES } from '../takeoff/support.ts';
+import { revisedDepotWorkbook } from './revised-depot.ts';
 import { devicesOf, revise, total } from './support.ts';
 
 interface RevisedCase {
@@ -28,17 +31,39 @@ const CASES: readonly RevisedCase[] = [
   { file: 'maison-de-sante.csv', came: 1, changed: 2, went: 1, kept: 7, devices: 1228, gone: 6 },
   { file: 'swimming-pool.tsv', came: 1, changed: 1, went: 1, kept: 2, devices: 49, gone: 8 },
   // The beacons are in another room, so that they came there and went here. Two rows wait for what «K2» means by now.
+  // One area has two metres more; the card readers are certain by now.
+  { file: 'brewery.csv', came: 1, changed: 1, went: 0, kept: 1, devices: 31, gone: 0 },
+  // Two lights came to room 0.03, two less in 1.01; one link went: 32 + 2 − 2 − 1.
+  { file: 'clinic.tsv', came: 1, changed: 1, went: 1, kept: 11, devices: 31, gone: 1 },
+  // A storey came, a reader went: 5 + 3 + 2, 9 + 4, 3.
+  { file: 'depot.xlsx', came: 1, changed: 2, went: 1, kept: 3, devices: 26, gone: 1 },
+  // Three stations came, one a storey; the light sensors went: 48 + 2 + 3 − 8.
+  { file: 'grundschule.csv', came: 3, changed: 1, went: 3, kept: 8, devices: 45, gone: 8 },
+  { file: 'mediatheque.txt', came: 1, changed: 1, went: 1, kept: 10, devices: 30, gone: 6 },
+  // Window contacts came, and card readers, whose total is right by now; thermostats went: 105 + 2 + 3 + 5 − 13.
+  { file: 'town-hall.csv', came: 3, changed: 1, went: 3, kept: 8, devices: 102, gone: 13 },
   { file: 'workshop.tsv', came: 1, changed: 2, went: 2, kept: 5, devices: 31, gone: 4 },
 ];
 
-const read = (file: string) => readFileSync(new URL(`../../data/takeoffs/${file}`, import.meta.url), 'utf8');
+const bytesOf = (file: string) => new Uint8Array(readFileSync(new URL(`../../data/takeoffs/${file}`, import.meta.url)));
+
+/** The list of a file, or the lists of its sheets. */
+async function read(file: string): Promise<readonly TakeoffTable[]> {
+  const name = path.basename(file);
+  if (!name.endsWith('.xlsx')) return [{ file: name, cells: readList(file).text }];
+  return (await tablesOfWorkbook(bytesOf(file))).map((table) => ({ ...table, file: name }));
+}
+
+it('has a revised workbook that is the one described beside', async () => {
+  expect(await tablesOfWorkbook(bytesOf('revised/depot.xlsx'))).toEqual(await tablesOfWorkbook(revisedDepotWorkbook()));
+});
 
 describe.each(CASES)('$file and its updated list', ({ file, devices, gone, ...counts }) => {
-  it('came, changed, went and kept as counted by hand, and no quantity is lost', () => {
+  it('came, changed, went and kept as counted by hand, and no quantity is lost', async () => {
     const schedule = new LoadSchedule({ details: {}, sheets: { types: TYPES } });
     onTestFinished(() => { schedule.dispose(); });
-    revise(schedule, read(file), { name: file }).take();
-    const revision = revise(schedule, read(`revised/${file}`), { name: file });
+    revise(schedule, await read(file)).take();
+    const revision = revise(schedule, await read(`revised/${file}`));
     expect(countOutcomes(revision)).toEqual(counts);
     revision.take();
     const rows = devicesOf(schedule);
@@ -46,7 +71,7 @@ describe.each(CASES)('$file and its updated list', ({ file, devices, gone, ...co
     expect(total(rows.filter(({ state }) => state === 'gone'))).toBe(gone);
 
     const before = schedule.content();
-    const again = revise(schedule, read(`revised/${file}`), { name: file });
+    const again = revise(schedule, await read(`revised/${file}`));
     expect(countOutcomes(again)).toMatchObject({ came: 0, changed: 0 });
     again.take();
     expect(schedule.content()).toEqual(before);

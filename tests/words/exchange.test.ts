@@ -5,10 +5,12 @@ import {
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
 import {
-  equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
+  countedList, equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
+import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
 import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
@@ -106,12 +108,44 @@ async function everythingSaid(words: Words): Promise<string[]> {
       ...notes
     );
   }
+  said.push(...revisionsSaid(words));
   for (const bytes of workbooks()) {
     const read = openWorkbook(bytes, words);
     said.push(...problemsOf(read));
     if (read.ok) for (const name of [...read.sheets, 'Zzz']) said.push(...problemsOf(await read.read(name)));
     said.push(...problemsOf(await readLoadTable(bytes, words)));
   }
+  return said;
+}
+
+/** A list that comes again on rows that were parted, moved, marked, or entered by hand. */
+function revisionsSaid(words: Words): string[] {
+  const source = (line: number) => `Xyz: ${line}`;
+  const schedule = new LoadSchedule({
+    details: {}, sheets: {
+      types: TYPES, devices: [
+        { ref: 'X1', type: 'Xylo 4', qty: '=4', source: source(2) }, { ref: 'X2', type: 'Band 5 W/m', area: 'R1', qty: 1, source: source(3) },
+        { type: 'Xylo 4', area: 'R2', qty: 3, branch: 'B1', source: source(4) }, { type: 'Xylo 4', area: 'R2', qty: 3, branch: 'B2', source: source(4) },
+        { type: 'Xylo 4', area: 'R3', qty: 3, source: source(5), state: 'gone' }, { type: 'Xylo 4', area: 'R4', qty: 3, source: source(6) },
+        { type: 'Xylo 4', area: 'R5', qty: 3, source: source(7) }, { type: 'Xylo 4', area: 'R6', qty: 3 },
+        { ref: 'X8', type: 'Xylo 4', area: 'R8', qty: 1, source: source(9) },
+      ],
+    },
+  }, { words });
+  const said = ['5', '7'].flatMap((shared) => (['mark', 'delete'] as const).flatMap((gone) => {
+    const read = readTakeoff({
+      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1`,
+      file: 'Xyz',
+    }, { types: TYPES, words });
+    if (!read.ok) throw new Error('The list was not read.');
+    const revision = reviseSchedule(schedule, countedList(read), { gone, words });
+    return [...revision.rows.map(({ reason }) => reason), revisionLabel(revision, words)];
+  }));
+  const [named] = schedule.rows('devices');
+  schedule.act('', [{ op: 'set', sheet: 'devices', id: named!.id, key: 'ref', value: null }]);
+  const read = readTakeoff({ cells: 'Ref;Device;Qty\nX1;Xylo 4;5', file: 'Xyz' }, { types: TYPES, words });
+  if (read.ok) said.push(...reviseSchedule(schedule, countedList(read), { words, same: new Map([[0, named!.id]]) }).rows.map(({ reason }) => reason));
+  schedule.dispose();
   return said;
 }
 
