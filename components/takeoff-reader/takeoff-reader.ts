@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, withOfficeNames,
-  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff,
+  withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
   type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
@@ -87,7 +87,8 @@ export class TakeoffReader extends WorkArea {
     const reading = {};
     this.#reading = reading;
     const { words } = this;
-    const read = tooLarge(file.size, words) ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
+    const read = tooLarge(file.size, words)
+      ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
     if (this.#reading !== reading) return;
     if (!read.ok) {
       this.#refuse(file.name, read.problems);
