@@ -1,8 +1,8 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, withOfficeNames,
-  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff,
+  withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
   type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
@@ -26,7 +26,7 @@ const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 /** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
 const NEXT = [
   '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
-  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '[data-do=show-undecided]', 'h2',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '.decide-on :is(button, input, select)', 'h2',
 ];
 
 /** Lists that are read together, and which of them are. */
@@ -87,7 +87,8 @@ export class TakeoffReader extends WorkArea {
     const reading = {};
     this.#reading = reading;
     const { words } = this;
-    const read = tooLarge(file.size, words) ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
+    const read = tooLarge(file.size, words)
+      ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
     if (this.#reading !== reading) return;
     if (!read.ok) {
       this.#refuse(file.name, read.problems);

@@ -26,7 +26,7 @@ export function factsOfNew({ names, lines }: Takeoff): Map<string, TypeFacts> {
     }
   }
   return new Map([...said].map(([type, facts]) => [type, {
-    cells: Object.fromEntries([...facts].filter(([, values]) => values.size === 1).map(([key, [value]]) => [key, value!])),
+    cells: Object.fromEntries([...facts].filter(([, { size }]) => size === 1).map(([key, [value]]) => [key, value!])),
     disagreeing: [...facts].filter(([, values]) => values.size > 1).map(([key]) => key),
   }]));
 }
