@@ -171,7 +171,7 @@ describe('depot.xlsx', async () => {
       taken: 24,
       // 18 and 2 of level 0, 24 of level 1.
       leftOut: 44,
-      // Level 0: 6 + 2 (an option, hidden) and 2 struck through; level 1: 2 hidden, 8; the summary: 15 + 14 + 5 + 5 + 3.
+      // Level 0: 6 + 2 (a hidden option), 2 struck through; level 1: 2 hidden, 8; the summary: 15 + 14 + 5 + 5 + 3.
       undecided: 62, read: 130,
     });
   });

@@ -66,7 +66,9 @@ class TableDraft implements HtmlTable {
   }
 
   column(isHidden: boolean, span: number): void {
-    for (let count = 0; count < span; count += 1, this.#columns += 1) if (isHidden) this.hiddenColumns.add(this.#columns);
+    for (let count = 0; count < span; count += 1, this.#columns += 1) {
+      if (isHidden) this.hiddenColumns.add(this.#columns);
+    }
   }
 
   /** @returns how many cells it takes. */

@@ -77,7 +77,8 @@ function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
   }
   if (!hasHeadings) return;
   const named = open.filter(({ isOpen, heading }) => isOpen && /[\p{L}\d]/u.test(heading));
-  const { counts, asked, total } = chooseCounts(columns.filter((column) => said.includes(column) || named.includes(column)));
+  const { counts, asked, total } = chooseCounts(
+    columns.filter((column) => said.includes(column) || named.includes(column)));
   for (const column of said) column.release();
   for (const column of counts) column.assign('qty', said.includes(column) ? 'heading' : 'values');
   for (const column of asked) {
@@ -173,7 +174,7 @@ class Draft implements CountColumn {
   get mayCount(): boolean {
     const first = Number(this.#sample[0]);
     const isNumbering = this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
-    return !isNumbering && !namesOtherQuantity(this.heading) && this.share(isCount) >= 0.5;
+    return !isNumbering && this.share(isCount) >= 0.5 && !namesOtherQuantity(this.heading);
   }
 
   get letterShare(): number {

@@ -3,9 +3,16 @@ import { isCountUnit } from './count-units.ts';
 import { plainWords } from './plain-words.ts';
 import { namesTotal } from './total-words.ts';
 
+/** Letters with an accent or without. */
+const ACCENTS: Readonly<Record<string, string>> = {
+  a: '[aàâä]', e: '[eéèê]', u: '[uüû]', o: '[oöô]', s: '[sß]',
+};
 /** Words that head counts, the longest first, and words that join them to what they count. */
 const COUNT_WORDS = [...HEADING_WORDS.qty, 'in', 'im', 'of', 'de', 'des', 'per', 'je', 'par']
   .sort((one, other) => other.length - one.length);
+const WORDS = COUNT_WORDS.map((word) => word.split(' ')
+  .map((each) => each.replace(/[aeuos]/g, (letter) => ACCENTS[letter]!)).join('[\\s.]+')).join('|');
+const [LEADING, TRAILING] = [new RegExp(`^ (?:${WORDS})[.:]? `, 'iu'), new RegExp(`(?<= )(?:${WORDS})[.:]? $`, 'iu')];
 const DEVICE_WORDS = new Set(HEADING_WORDS.type);
 /** Words of a revision, of an order: two columns of counts under them are not added up. Common practice, no source. */
 const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|previous|bisher|stand|ancien|ancienne|nouveau|nouvelle|ordered|bestellt|commande|delivered|geliefert|livre|difference|differenz|ecart|delta|actual|ist|soll|planned|geplant|prevu)\b/u;
@@ -15,11 +22,8 @@ const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|pr
  * (pcs)», «No. of devices» and «Total».
  */
 export function placeOf(heading: string): string {
-  let text = ` ${heading.replace(/[()[\]]/g, ' ').replace(/\s+/g, ' ').trim()} `;
-  for (const word of COUNT_WORDS) {
-    const pattern = word.split(' ').map((each) => [...each].map(anyAccent).join('')).join('[\\s.]+');
-    text = text.replace(new RegExp(`^ ${pattern}[.:]? |(?<= )${pattern}[.:]? $`, 'iu'), ' ');
-  }
+  let [text, before] = [` ${heading.replace(/[()[\]]/g, ' ').replace(/\s+/g, ' ').trim()} `, ''];
+  for (; text !== before; text = text.replace(LEADING, ' ').replace(TRAILING, ' ')) before = text;
   const place = text.replace(/^[\s:–-]+|[\s:–-]+$/g, '');
   const isNone = isCountUnit(place) || plainWords(place).every((word) => DEVICE_WORDS.has(word));
   return isNone || namesTotal(heading) ? '' : place;
@@ -28,10 +32,4 @@ export function placeOf(heading: string): string {
 /** Whether headings speak of revisions or orders of the same devices, which are never added up. */
 export function areRivals(headings: readonly string[]): boolean {
   return headings.some((heading) => RIVALS.test(plainWords(heading).join(' ')));
-}
-
-/** A letter with or without an accent. */
-function anyAccent(letter: string): string {
-  const accents: Readonly<Record<string, string>> = { a: 'aàâä', e: 'eéèê', u: 'uüû', o: 'oöô', s: 'sß' };
-  return Object.hasOwn(accents, letter) ? `[${accents[letter]}]` : letter;
 }

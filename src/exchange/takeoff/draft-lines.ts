@@ -12,7 +12,7 @@ import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
 import { ColumnSums } from './running-sums.ts';
 import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
-import { supersededWords } from './superseded-words.ts';
+import { isSuperseded } from './superseded-words.ts';
 import { namesTotal } from './total-words.ts';
 
 /** What is known of a list before its lines are read. */
@@ -72,7 +72,8 @@ export class LineReader {
     const counts = columns.filter(({ field }) => field === 'qty');
     this.#counts = counts.length === 0 ? [{ index: -1, isOneOfSeveral: false, heading: '' }]
       : counts.map(({ index, heading, isAsked }) => ({
-        index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading), ...(isAsked === true ? { askedUnder: heading } : {}),
+        index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading),
+        ...(isAsked === true ? { askedUnder: heading } : {}),
       }));
     this.#total = columns.find(({ field }) => field === 'total')?.index;
     this.#headingsName = headingsName(columns);
@@ -127,7 +128,8 @@ export class LineReader {
       if (decision === undefined && isTotal) return this.#calledTotal(item);
       return this.#title(item) ?? (names.length > 0 ? this.#device(item) : this.#nameless(item, qty));
     });
-    const checked = isTotal && filled.length === 0 ? drafts : this.#withTotal(record, items, { filled, isTotal }, drafts);
+    const checked = isTotal && filled.length === 0 ? drafts
+      : this.#withTotal(record, items, { filled, isTotal }, drafts);
     if (isTotal && items.some(({ decision }) => decision === undefined)) this.#beginPart(record.line + 1);
     return checked;
   }
@@ -242,7 +244,7 @@ export class LineReader {
     { line, fields }: TakeoffRecord, { index, askedUnder }: Count, names: readonly string[],
   ): { readonly flag: LineFlag; readonly why: string } | undefined {
     const { table: { hiddenRows, hiddenColumns, struckRows }, words, isKnown } = this.#context;
-    const said = fields.map(supersededWords).find((text) => text !== undefined && !(names.includes(text) && isKnown(names, true)));
+    const said = fields.find((text) => isSuperseded(text) && !(names.includes(text) && isKnown(names, true)));
     if (said !== undefined) {
       return { flag: 'superseded', why: words.say('It says “{text}”. Take it if it counts all the same, or leave it out.', { text: said }) };
     }
@@ -299,8 +301,10 @@ export class LineReader {
     { isTotal = false, flag }: { readonly isTotal?: boolean; readonly flag?: LineFlag | undefined } = {},
   ): LineDraft {
     return {
-      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true || isFraction === true,
-      names: [], cells: {}, facts: {}, remarks, ...(isFraction === true && doubt !== undefined ? { lengthDoubt: doubt } : {}), ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
+      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty,
+      isLength: isLength === true || isFraction === true, names: [], cells: {}, facts: {}, remarks,
+      ...(isFraction === true && doubt !== undefined ? { lengthDoubt: doubt } : {}),
+      ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
     };
   }
 

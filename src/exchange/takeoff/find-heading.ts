@@ -63,8 +63,9 @@ const LINES_BELOW = 50;
  * field: texts above at least two columns of counts, beside a column of texts; -1 when there is none.
  */
 function findMatrixHeading(records: readonly { readonly fields: readonly string[] }[]): number {
-  const counts = records.slice(0, MOST_LINES_ABOVE + LINES_BELOW).map(({ fields }) => fields.slice(0, MOST_HEADINGS).map((text) =>
-    text === '' || DASH.test(text) ? undefined : isCount(text)));
+  const countIn = (text: string) => text === '' || DASH.test(text) ? undefined : isCount(text);
+  const counts = records.slice(0, MOST_LINES_ABOVE + LINES_BELOW)
+    .map(({ fields }) => fields.slice(0, MOST_HEADINGS).map(countIn));
   const scores = records.slice(0, MOST_LINES_ABOVE).map(({ fields }, place) => {
     const below = counts.slice(place + 1, place + 1 + LINES_BELOW);
     const [corner = '', ...headings] = fields.slice(0, MOST_HEADINGS);

@@ -26,6 +26,7 @@ export class Legend {
   }
 
   find(code: string): Explained | undefined {
+    if (this.#byCode.size === 0) return undefined;
     const explained = this.#byCode.get(deviceName(code).key);
     return explained === 'unclear' ? undefined : explained;
   }

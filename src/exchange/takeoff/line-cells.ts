@@ -61,7 +61,8 @@ export class LineCells {
   /** Ref, rail, branch and note, those that are given. */
   cells(fields: readonly string[]): Cells {
     const keys = ['ref', 'rail', 'branch', 'note'] as const;
-    return Object.fromEntries(keys.map((key) => [key, this.cell(fields, key)]).filter(([, text]) => text !== ''));
+    const found = keys.map((key) => [key, this.cell(fields, key)] as const);
+    return Object.fromEntries(found.filter(([, text]) => text !== '')) as Cells;
   }
 
   /** What the line says of the type of its devices; numbers that are not legible are left out. */
@@ -73,7 +74,7 @@ export class LineCells {
       const factor = fact === 'draw' && this.#isInAmps() ? 1000 : 1;
       return [fact, parsed.ok && typeof parsed.value === 'number' && parsed.value >= 0 ? parsed.value * factor : null] as const;
     });
-    return Object.fromEntries(found.filter(([, value]) => value !== null));
+    return Object.fromEntries(found.filter(([, value]) => value !== null)) as TypeFacts;
   }
 
   /**

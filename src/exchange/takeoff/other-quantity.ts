@@ -20,5 +20,5 @@ const WORDS = new RegExp(`[€£$%°]|${[
 export function namesOtherQuantity(heading: string): boolean {
   const words = plainWords(heading);
   return UNIT.test(heading.normalize('NFC')) || words.some((word) => UNIT_WORDS.has(word)) || WORDS.test(
-    `${words.join(' ')} ${heading.match(/[€£$%°]/)?.[0] ?? ''}`);
+    `${words.join(' ')} ${/[€£$%°]/.exec(heading)?.[0] ?? ''}`);
 }

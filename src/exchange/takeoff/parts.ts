@@ -9,6 +9,7 @@ import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
 import type { TakeoffOptions, TakeoffPart } from './read-takeoff.ts';
 import { recordsOf, type TakeoffRecord } from './records.ts';
+import type { RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffTable } from './source.ts';
 
 /** A part of a takeoff with its lines. */
@@ -70,13 +71,17 @@ export function readParts(
   return { ok: true, legend, notes, parts: sections.map(open) };
 }
 
+/** Two fields, both by exact words: a line that is no heading hardly has them. */
+const LEAST_SCORE = 2.001;
+
 /** Lists that stand below one another on a sheet, each with headings of its own. */
-function sectionsOf(records: readonly TakeoffRecord[], remembered: Parameters<typeof headingScore>[1]): TakeoffRecord[][] {
+function sectionsOf(records: readonly TakeoffRecord[], remembered: RememberedColumns): TakeoffRecord[][] {
   const first = findHeading(records, remembered);
   const key = first < 0 ? '' : headingKey(records[first]!.fields);
   const sections: TakeoffRecord[][] = [[]];
   for (const [place, record] of records.entries()) {
-    const isOther = first >= 0 && place > first && headingKey(record.fields) !== key && headingScore(record.fields, remembered) > 2.001;
+    const isOther = first >= 0 && place > first && headingKey(record.fields) !== key
+      && headingScore(record.fields, remembered) > LEAST_SCORE;
     if (isOther) sections.push([]);
     sections.at(-1)!.push(record);
   }

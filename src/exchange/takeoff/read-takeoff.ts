@@ -68,8 +68,8 @@ export interface Takeoff {
  * silently, and the sums balance. Names are looked up among the types: exactly, by alias, by likeness; those that are
  * only like a type are undecided, unknown ones become new types. Reading again with decisions applies them.
  *
- * @param source text (CSV with comma, semicolon or tab, at most 64 MB), rows of cells of a spreadsheet, or several lists
- *   with what is known of each, such as the sheets of a workbook.
+ * @param source text (CSV with comma, semicolon or tab, at most 64 MB), rows of cells of a spreadsheet, or several
+ *   lists with what is known of each, such as the sheets of a workbook.
  * @returns the takeoff; else what keeps the file from being read, by line.
  */
 export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Takeoff | Unreadable {
@@ -90,8 +90,10 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
   const { lines, rows } = settleLines(drafts, names, words);
   return {
     ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns }) => ({
-      ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), kind, firstLine, headingLine, columns,
-    })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all, sums: sumsOf(lines),
+      ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
+      kind, firstLine, headingLine, columns,
+    })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all,
+    sums: sumsOf(lines),
     notes: [...notes, ...parts.flatMap((part) => notesOn(part, words))],
   };
 }

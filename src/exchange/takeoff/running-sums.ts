@@ -31,7 +31,7 @@ export class RunningSums {
   }
 }
 
-/** Sums of a column, with quantities that are put in a doubtful way, and without: a spreadsheet adds up numbers only. */
+/** Sums of a column, with quantities that are put in a doubtful way, and without: spreadsheets add up numbers only. */
 export class ColumnSums {
   readonly all = new RunningSums();
   readonly plain = new RunningSums();

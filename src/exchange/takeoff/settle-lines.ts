@@ -24,7 +24,8 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
     const type = name?.type ?? null;
     const area = typeof draft.cells.area === 'string' ? draft.cells.area : null;
     const shared = { key: lineKey(source), source, line, fields, qty, type, area, facts,
-      ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }), ...(draft.isTotal ? { isTotal: true as const } : {}),
+      ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
+      ...(draft.isTotal ? { isTotal: true as const } : {}),
       ...(name === undefined ? {} : { nameKey: name.key }) };
     const { outcome, reasons } = settle(draft, name, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
@@ -70,7 +71,8 @@ function isPerMetre(type: string): boolean {
   return /\/\s*(?:m|lfm|ml)\b|\b(?:per|je|pro|par|au) (?:metre|meter|mètre|m)\b/i.test(type);
 }
 
-function rowKey({ source: { file, sheet }, cells: { ref, area, rail, branch } }: LineDraft, type: string | null): string {
+function rowKey({ source: { file, sheet }, cells }: LineDraft, type: string | null): string {
+  const { ref, area, rail, branch } = cells;
   // The same room on two sheets is two rooms.
   return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
 }

@@ -48,10 +48,10 @@ export function tablesOf(source: TakeoffSource): readonly TakeoffTable[] {
 }
 
 function isTable(item: TakeoffTable | readonly unknown[]): item is TakeoffTable {
-  return typeof item === 'object' && item !== null && 'cells' in item;
+  return 'cells' in item;
 }
 
-/** Key of a quantity among all of a takeoff, by which decisions are kept: `12`, `Level 1!12`, `list.xlsx!Level 1!12/4`. */
+/** Key of a quantity among all of a takeoff, by which decisions are kept: `12`, `Level 1!12`, `a.xlsx!Level 1!12/4`. */
 export function lineKey({ file, sheet, line, column }: LineSource): string {
   const place = column === undefined ? String(line) : `${line}/${column}`;
   return [file, sheet, place].filter((part) => part !== undefined).join('!');

@@ -49,7 +49,8 @@ function numberText(kind: 'integer' | 'number' | 'ratio', words: Words): string 
 export function checkCell(
   column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH,
 ): string | undefined {
-  return fits(column, value, text) ? undefined : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
+  return fits(column, value, text) ? undefined
+    : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
 }
 
 /** Whether a column takes a value. Files of many rows are read through it, so no sentence is made ready for it. */
