@@ -62,7 +62,7 @@ function partTable(part: TakeoffPart, lines: readonly TakeoffLine[], options: Li
   const { takeoff, words } = options;
   const caption = takeoff.parts.length > 1 && part.sheet !== undefined
     ? html`<caption>${part.sheet}</caption>` : html`<caption class="unseen">${words.say('Lines of the takeoff')}</caption>`;
-  return html`<table class="lines">${caption}
+  return html`<table class="lines ${part.columns.length < 5 ? 'few' : ''}">${caption}
     <thead><tr><th scope="col" class="number">${words.say('Line')}</th><th scope="col">${words.say('Outcome')}</th>
       ${part.columns.map((column) => columnHeading(part, column, options))}<th scope="col" class="why">${words.say('Why')}</th></tr></thead>
     <tbody>${repeat(lines, ({ key }) => key, (line) => lineRow(part, line, options))}</tbody></table>`;

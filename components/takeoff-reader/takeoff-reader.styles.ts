@@ -35,6 +35,7 @@ export const styles = css`
   .lines td:first-child { inline-size: 1%; }
   /* One line for each, so that many are in view; what is being decided on is shown in full. */
   .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .lines.few tr:not([data-open]) td:not(.why) { max-inline-size: 15rem; }
   .lines tr[data-open] td { padding-block: 4px; }
   /* Decisions stay in view beside lists of many columns. */
   .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface-raised); color: var(--elv-ink-default); }
@@ -54,6 +55,9 @@ export const styles = css`
   .counted { font-weight: 600; }
   .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
   .decide input { inline-size: 6em; text-align: end; }
+  @container (inline-size > 1500px) {
+    .lines tr:not([data-open]) td:not(.why) { max-inline-size: 20rem; }
+  }
   @container (inline-size < 900px) {
     .body:has(> .reading) { overflow: auto; }
     .reading { display: block; block-size: auto; }

@@ -26,7 +26,7 @@ const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
 /** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
 const NEXT = [
   '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
-  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '[data-do=show-undecided]', 'h2',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '.decide-on :is(button, input, select)', 'h2',
 ];
 
 /** Lists that are read together, and which of them are. */
