@@ -72,6 +72,8 @@ test('what a column holds is chosen, remembered by its headings, and told to the
 
   await openWork(element, 'takeoff');
   paste(element, list);
+  // The list comes again, so that what it makes of the device rows is shown first.
+  await press(element, '[data-view=lines]');
   await expect.poll(() => (part(element, '[data-column="1"]') as HTMLSelectElement | null)?.value).toBe('note');
 });
 
