@@ -19,7 +19,7 @@ export interface HeldList {
 
 const NOTHING_CHOSEN: RevisedChoices = { same: new Map() };
 
-/** A list held against the device rows of a schedule that were counted in an earlier one, and what a person says of it. */
+/** A list held against device rows that were counted in an earlier one, and what a person says of it. */
 export class RevisedList {
   #held: HeldList | undefined;
   #revision: Revision | undefined;
@@ -116,7 +116,9 @@ export class RevisedList {
   /** The action that takes the list. */
   action(): { readonly label: string; readonly changes: readonly Change[] } {
     const { schedule: { document }, takeoff, name, words } = this.#held!;
-    if (!this.isOnto) return { label: takeoffLabel(takeoff, words), changes: takeoffChanges(document, takeoff, words, name) };
+    if (!this.isOnto) {
+      return { label: takeoffLabel(takeoff, words), changes: takeoffChanges(document, takeoff, words, name) };
+    }
     const revision = this.#revision!;
     return { label: revisionLabel(revision, words), changes: revisionChanges(document, takeoff, revision, words) };
   }

@@ -60,7 +60,9 @@ function rowLine(row: RevisedRow, options: RevisedRowsOptions): TemplateResult {
 }
 
 /** Which device row of the schedule a row of the list is, where it may be one. */
-function sameChoice({ place, maybe = [] }: RevisedRow, { schedule, same, keyOf, choose, words }: RevisedRowsOptions): TemplateResult | typeof nothing {
+function sameChoice(
+  { place, maybe = [] }: RevisedRow, { schedule, same, keyOf, choose, words }: RevisedRowsOptions,
+): TemplateResult | typeof nothing {
   if (place === undefined || maybe.length === 0) return nothing;
   const key = keyOf(place);
   const onChange = (event: Event) => {

@@ -38,7 +38,9 @@ function summary(revision: Revision, words: Words): string {
 }
 
 /** Of which lists it is a revision, where the schedule was counted in several. */
-function listChoice({ revision: { lists, isAsked }, choose, words }: RevisionChoicesOptions): TemplateResult | typeof nothing {
+function listChoice(
+  { revision: { lists, isAsked }, choose, words }: RevisionChoicesOptions,
+): TemplateResult | typeof nothing {
   if (lists.length < 2) return nothing;
   const onChange = (event: Event) => {
     const boxes = (event.currentTarget as Element).querySelectorAll<HTMLInputElement>('input:checked');

@@ -66,7 +66,8 @@ async function readTypes(name: string, words: Words, warn: Streams['warn']): Pro
 
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand,
+  words: Words,
 ): Takeoff {
   const columns = { ...officeColumns(lists), ...own };
   const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });

@@ -108,7 +108,9 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
 }
 
 /** @throws Refusal for a word that is none of those that an option takes. */
-function oneOf<Word extends string>(option: string, given: string | undefined, words: readonly Word[]): Word | undefined {
+function oneOf<Word extends string>(
+  option: string, given: string | undefined, words: readonly Word[],
+): Word | undefined {
   const word = words.find((each) => each === given);
   if (word !== undefined || given === undefined) return word;
   throw new Refusal([`--${option} ${given} is not known. Give one of ${words.join(', ')}.`]);

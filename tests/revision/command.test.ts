@@ -46,7 +46,8 @@ describe('npm run takeoff -- LIST --onto SCHEDULE', async () => {
     expect(before.every(({ branch }) => branch !== undefined)).toBe(true);
     const { code, out, warnings } = await runCommand(revised, '--onto', shared, '--gone', 'delete', '--output', at('c.json'));
     expect(code).toBe(0);
-    expect(JSON.parse(out)).toMatchObject({ read: 371, taken: 371, leftOut: 0, undecided: 0, came: 1, changed: 2, went: 1 });
+    expect(JSON.parse(out))
+      .toMatchObject({ read: 371, taken: 371, leftOut: 0, undecided: 0, came: 1, changed: 2, went: 1 });
     expect(warnings.at(-1)).toMatch(/: Revised list: 1 came, 2 changed, 1 went, \d+ kept\.$/);
     const after = await devicesIn(at('c.json'));
     expect(total(after)).toBe(371);

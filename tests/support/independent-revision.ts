@@ -7,8 +7,8 @@ export interface CountedRow {
 }
 
 /**
- * What came, changed, went and stayed between two issues of a list, each of whose rows is named by its ref where all have
- * one, else by type and area, and stands once. Worked out by names alone, without the product.
+ * What came, changed, went and stayed between two issues of a list, each of whose rows is named by its ref where all
+ * have one, else by type and area, and stands once. Worked out by names alone, without the product.
  */
 export function differencesOf(before: readonly CountedRow[], after: readonly CountedRow[]) {
   const hasRefs = [...before, ...after].every(({ ref }) => ref !== undefined);

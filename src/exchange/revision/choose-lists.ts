@@ -21,8 +21,8 @@ interface ChosenLists {
 }
 
 /**
- * Says of which earlier lists a list is a revision: of those that a person names; else of that of the same name; else of
- * the one of which it has rows. One that has rows of none is a further list, from which nothing went. Where several
+ * Says of which earlier lists a list is a revision: of those that a person names; else of that of the same name; else
+ * of the one of which it has rows. One that has rows of none is a further list, from which nothing went. Where several
  * files are possible a person is asked, and the one of which it has the most rows stands until then. Rows of a schedule
  * that names no list at all count as one list.
  */

@@ -129,7 +129,7 @@ class Matching {
     return isRenumbered ? 'place' : 'ref';
   }
 
-  /** Pairs lines and units of one name: the single line with all parts of its row, several with what is most like them. */
+  /** Pairs lines and units of one name: a single line with all parts of its row, several with what is most like. */
   #pair(lines: readonly Line[], units: readonly Unit[], naming: Naming): void {
     // A unit whose parts are in several places bears several names, under one of which it may be matched already.
     const free = new Set(units.filter((unit) => this.#left.has(unit)));

@@ -58,8 +58,8 @@ export interface Revision {
 
 /**
  * Holds a list against the device rows of a schedule: what came, changed, went, and what is kept. What stays keeps its
- * rail, branch, run, distance and every own value; of a row only its quantity, and its type, area and ref where the list
- * says another, change. Device rows that no list has are left alone, unless the list names them by ref and type.
+ * rail, branch, run, distance and every own value; of a row only its quantity, and its type, area and ref where the
+ * list says another, change. Device rows that no list has are left alone, unless the list names them by ref and type.
  */
 export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {}): Revision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
