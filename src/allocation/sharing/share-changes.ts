@@ -1,5 +1,5 @@
 import {
-  insertRows, SCHEMA, setCells, tagOf, type Cells, type CellEdit, type Change, type ScheduleDocument,
+  insertRows, nextPartTag, SCHEMA, setCells, tagOf, type Cells, type CellEdit, type Change, type ScheduleDocument,
 } from '../../schedule/index.ts';
 import type { AddedBin, SharedSheet, Sharing } from './sharing-problem.ts';
 
@@ -87,19 +87,11 @@ function splitRows(document: ScheduleDocument, key: string, rows: readonly Share
     return {
       op: 'insert', sheet: 'devices', at: document.position('devices', id) + 1,
       rows: portions.slice(1).map(({ tag, qty }) => {
-        const cells: Cells = { ...row.cells, qty, ...(ref === '' ? {} : { ref: nextRef(ref, refs) }) };
+        const cells: Cells = { ...row.cells, qty, ...(ref === '' ? {} : { ref: nextPartTag(ref, refs) }) };
         if (tag === null) delete cells[key];
         else cells[key] = tag;
         return { id: ids.shift()!, cells };
       }),
     };
   });
-}
-
-/** A reference for a part of a row: `L1-004/2`, the next one that is not taken; it is taken then. */
-function nextRef(ref: string, taken: Set<string>): string {
-  let part = 2;
-  while (taken.has(`${ref}/${part}`)) part += 1;
-  taken.add(`${ref}/${part}`);
-  return `${ref}/${part}`;
 }
