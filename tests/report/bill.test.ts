@@ -75,6 +75,13 @@ describe('the bill of quantities', () => {
     expect(items.find(({ unit }) => unit === 'm')!.why).toContain('and 7.5 % more');
   });
 
+  test('what a revised list no longer has is still counted, and said', () => {
+    const devices = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
+    expect(makeBill(scheduleOf({ types: SHEETS.types!, devices })).items).toMatchObject([{
+      quantity: 5, why: 'Sum over 2 device rows: D1, D2. Still in it, although their list no longer has them: D1.',
+    }]);
+  });
+
   test('of one panel alone it has that panel alone', () => {
     expect(new Set(makeBill(scheduleOf(SHEETS), { panel: 'P2' }).items.map(({ panel }) => panel))).toEqual(new Set(['P2']));
   });
