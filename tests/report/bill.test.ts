@@ -76,7 +76,7 @@ describe('the bill of quantities', () => {
   });
 
   test('what a revised list no longer has is still counted, and said', () => {
-    const devices = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
+    const devices: Cells[] = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
     expect(makeBill(scheduleOf({ types: SHEETS.types!, devices })).items).toMatchObject([{
       quantity: 5, why: 'Sum over 2 device rows: D1, D2. Still in it, although their list no longer has them: D1.',
     }]);
