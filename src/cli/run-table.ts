@@ -1,7 +1,8 @@
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest, tableJson, type Report,
+  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest,
+  tableJson, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { explainFigures } from './explain-option.ts';

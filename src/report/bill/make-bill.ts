@@ -37,7 +37,8 @@ export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillO
 function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): Set<string | null> {
   const said = new Set(entries.map(({ panel }) => panel));
   const listed = schedule.rows('enclosures').map((row) => tagOf('enclosures', row));
-  return new Set([...listed, ...said].filter((name) => name !== null && said.has(name)).concat(said.has(null) ? [null] : []));
+  const named = [...listed, ...said].filter((name) => name !== null && said.has(name));
+  return new Set(said.has(null) ? [...named, null] : named);
 }
 
 const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
