@@ -1,6 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  limitSentence, noteSentence, readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
+  limitSentence, noteSentence, readSharing, shareChanges,
+  type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
 } from '../../src/allocation/index.ts';
 import type { Change } from '../../src/schedule/index.ts';
 import { BusyEvent, GroupingEvent, SheetChooseEvent } from '../events/index.ts';

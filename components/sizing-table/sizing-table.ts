@@ -96,7 +96,9 @@ export class SizingTable extends WorkArea {
     const check = (key: 'equalUnits' | 'unplaced', checked: boolean, title: string) =>
       html`<label><input type="checkbox" data-option=${key} .checked=${checked} @change=${() => { choose({ [key]: !checked }); }}>${title}</label>`;
     const panels = this.schedule.rows('enclosures').map((row) => tagOf('enclosures', row)).filter((tag) => tag !== '');
-    const onPanel = ({ currentTarget }: Event) => { choose({ panel: (currentTarget as HTMLSelectElement).value || undefined }); };
+    const onPanel = ({ currentTarget }: Event) => {
+      choose({ panel: (currentTarget as HTMLSelectElement).value || undefined });
+    };
     return html`<div class="options">${percentField('extension', extension, words.say('For extension [%]'), (share) => { choose({ extension: share }); })}
       ${check('equalUnits', equalUnits, words.say('Equal supplies'))}${check('unplaced', unplaced, words.say('Only what has no place yet'))}
       ${panels.length < 2 ? nothing : html`<label>${words.say('What is in no panel goes to')} <select data-option="panel" @change=${onPanel}>

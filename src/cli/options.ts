@@ -23,6 +23,8 @@ export interface TableOptions {
   readonly passAccepted: boolean;
   /** Digits that are held against those of the schedule, instead of writing a table. */
   readonly checkDigest: string | undefined;
+  /** The panel that is written; all of them by default. */
+  readonly panel: string | undefined;
   /** An older schedule; what has changed since becomes a part of the load table. */
   readonly since: string | undefined;
   /** Places of figures to be explained, as SHEET:ROW:KEY. */
@@ -44,6 +46,7 @@ INPUT          a schedule (.schedule.json, or a load table in HTML or XLSX), or 
                html: the load table, for reading and printing; it carries the schedule
                pdf: the same as a document, where a browser is installed; needs --output
                xlsx: the load table as a workbook with live formulas; needs --output, carries the schedule
+--panel NAME   only what belongs to this enclosure, and the lists; not with xlsx
 --paper SIZE   lay it out for ${PAPERS.join(', ')}
 --since OLD    add what has changed since an older schedule, to html, pdf, xlsx and csv --whole
 --explain SHEET:ROW:KEY   add how a figure comes about, to json; ROW is a number from 1, or a tag.
@@ -65,6 +68,7 @@ makers' instructions and licensed practice decide.
 
 const OPTIONS = {
   sheet: { type: 'string' },
+  panel: { type: 'string' },
   format: { type: 'string', default: 'json' },
   output: { type: 'string' },
   paper: { type: 'string' },
@@ -104,6 +108,8 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
   const unfit = [
     values.whole && format !== 'csv'
       ? '--whole goes with --format csv: the other formats are whole, or take --sheet.' : '',
+    values.panel !== undefined && (format === 'xlsx' || (format === 'csv' && !values.whole))
+      ? '--panel goes with --format json, html, pdf and csv --whole, as a workbook and a sheet as csv are read back whole.' : '',
     values.paper !== undefined && format !== 'html' && format !== 'pdf'
       ? '--paper goes with --format html and pdf.' : '',
     values.since !== undefined && (format === 'json' || (format === 'csv' && !values.whole))
@@ -119,6 +125,7 @@ export function readOptions(words: readonly string[]): TableOptions | 'help' {
     sheet: values.sheet === undefined ? undefined : oneOf(SHEET_NAMES, values.sheet, 'sheet'),
     format,
     output: values.output,
+    panel: values.panel,
     paper: values.paper === undefined ? undefined : oneOf(PAPERS, values.paper, 'paper'),
     whole: values.whole,
     check: values.check,

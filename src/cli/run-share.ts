@@ -1,6 +1,6 @@
 import {
-  createSized, leftOutSentence, limitSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
-  type Sharing,
+  createSized, leftOutSentence, limitSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel,
+  sizingCsv, type Placement, type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
@@ -83,7 +83,9 @@ function printed(sharing: Sharing, words: Words): unknown {
       return { row, ref, qty, code, reason: leftOutSentence(over, left, words) };
     }),
     fillings: fillings.map(({ id, tag, serves, panel, capacity, kept: stays, placed, limitedBy }) =>
-      ({ tag, panel, group: servedText(serves, ENGLISH), capacity, limitedBy, kept: stays, placed, isNew: id === null })),
+      ({
+        tag, panel, group: servedText(serves, ENGLISH), capacity, limitedBy, kept: stays, placed, isNew: id === null,
+      })),
     added: added.map(({ tag }) => tag),
     notes: notes.map((note) => noteSentence(note, words)),
   };

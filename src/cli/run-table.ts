@@ -1,12 +1,14 @@
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, scheduleDigest, tableJson, type Report,
+  buildReport, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, panelView, scheduleDigest,
+  tableJson, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import { explainFigures } from './explain-option.ts';
 import { writeBytes, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
+import { refuseUnknownPanel } from './known-panel.ts';
 import { openSchedule } from './open-schedule.ts';
 import { HELP, readOptions, type TableOptions } from './options.ts';
 import { printPdf } from './print-pdf.ts';
@@ -30,8 +32,9 @@ export async function runTable(words: readonly string[], streams: Streams): Prom
     }
     const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
     if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
+    refuseUnknownPanel(schedule, options.panel);
     await write(schedule, options, streams);
-    return options.check ? check(schedule, options.passAccepted, warn) : 0;
+    return options.check ? check(panelView(schedule, options.panel), options.passAccepted, warn) : 0;
   });
 }
 
@@ -40,7 +43,8 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
   switch (format) {
     case 'json': {
       const explained = explain.length === 0 ? undefined : explainFigures(schedule, explain);
-      return writeText(`${JSON.stringify(tableJson(schedule, sheet, explained), null, 2)}\n`, output, out);
+      const table = tableJson(panelView(schedule, options.panel), sheet, explained);
+      return writeText(`${JSON.stringify(table, null, 2)}\n`, output, out);
     }
     case 'csv': return writeText(
       whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)),
@@ -60,10 +64,10 @@ async function pageOf(schedule: LoadSchedule, options: TableOptions, warn: Strea
 }
 
 async function reportOf(
-  schedule: LoadSchedule, { sheet, since }: TableOptions, warn: Streams['warn']
+  schedule: LoadSchedule, { sheet, since, panel }: TableOptions, warn: Streams['warn']
 ): Promise<Report> {
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
-  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, since: older });
+  return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older });
 }
 
 function onlySheet(schedule: LoadSchedule): SheetName {

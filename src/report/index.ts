@@ -10,6 +10,7 @@ export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';
 export { loadTableCsv } from './load-table-csv.ts';
 export { loadTableHtml, type HtmlOptions } from './load-table-html.ts';
 export { buildReport, type LoadTableOptions, type Report } from './model/index.ts';
+export { panelView } from './panel-view.ts';
 export { PAPERS, type Paper } from './page-styles.ts';
 export { loadTableXlsx } from './xlsx/index.ts';
 export { tableJson, type TableFinding, type TableJson } from './table-json.ts';

@@ -19,7 +19,7 @@ const texts = (of: Report, name: string, table = 0) =>
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
-      'revisions', 'summary', 'findings', 'accepted', 'supplies', 'ways',
+      'revisions', 'summary', 'panels', 'findings', 'accepted', 'supplies', 'ways',
       'protections', 'branches', 'runs', 'run-pictures', 'modules', 'outputs', 'feeds',
       'enclosures', 'devices-per-rail',
       'devices-per-branch', 'types', 'conductors', 'contacts', 'notes', 'assumptions', 'explanations',

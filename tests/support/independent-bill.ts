@@ -10,9 +10,10 @@ export function billOnPaper(sheets: Sheets, allowance = 0): Map<string, number> 
   const rows = (sheet: string) => sheets[sheet] ?? [];
   const find = (sheet: string, key: string, tag: unknown) => rows(sheet).find((row) => tag !== undefined && row[key] === tag);
   const sums = new Map<string, number>();
+  const text = (value: unknown) => typeof value === 'string' || typeof value === 'number' ? String(value) : '-';
   const add = (panel: unknown, kind: string, like: unknown, quantity: unknown) => {
     if (typeof quantity !== 'number') return;
-    const key = `${String(panel ?? '-')} | ${kind} | ${String(like)}`;
+    const key = `${text(panel)} | ${kind} | ${String(like)}`;
     sums.set(key, (sums.get(key) ?? 0) + quantity);
   };
   const railOfRun = (run: Cells | undefined) => run?.rail ?? find('ways', 'way', run?.way)?.rail;
@@ -25,7 +26,7 @@ export function billOnPaper(sheets: Sheets, allowance = 0): Map<string, number> 
     add(panelOfRail(rail) ?? panelOfBranch(row.branch), 'device', row.type ?? 'none', row.qty);
   }
   for (const row of rows('supplies')) {
-    add(row.enclosure, 'supply', `${String(row.voltage ?? 24)} V ${String(row.rated)} A`, row.units ?? 1);
+    add(row.enclosure, 'supply', `${text(row.voltage ?? 24)} V ${String(row.rated)} A`, row.units ?? 1);
   }
   for (const row of rows('ways')) add(panelOfWay(row), 'way', `${String(row.kind)} ${String(row.rated)} A`, 1);
   for (const row of rows('modules')) add(row.enclosure, 'module', row.outputs, 1);

@@ -85,7 +85,8 @@ function withPools(
 
 /** Groups by purpose and voltage. */
 class Groups {
-  readonly #groups = new Map<string, { readonly serves: Served; readonly rows: BoundRow[]; readonly bins: ShareBin[] }>();
+  readonly #groups =
+    new Map<string, { readonly serves: Served; readonly rows: BoundRow[]; readonly bins: ShareBin[] }>();
 
   has(purpose: string, voltage: number): boolean {
     return this.#groups.has(`${purpose} ${voltage}`);

@@ -31,7 +31,7 @@ const CAPACITIES: Readonly<Record<CapacityLimit, string>> = {
   extension: message('Each carries so much less that what is there may grow by the extension.'),
 };
 
-/** What decides how many branches or supplies there are, in some sentences: the sum, what stays together, or the time. */
+/** What decides how many branches or supplies there are: the sum, what stays together, or the time. */
 export function limitSentence(over: SharedSheet, limit: SharingLimit, words: Words): string {
   const { serves, panel, used, byTotal, lowerBound } = limit;
   const values = { size: rounded(limit.size), used, byTotal, lowerBound };

@@ -77,7 +77,8 @@ export function* solveGroup(
 
 /** Bins besides those in use that a total needs when it may be divided at will. */
 function byTotalBesides(
-  size: number, { base, spare, more = 0 }: { base: readonly number[]; spare: readonly number[]; more?: number | undefined },
+  size: number,
+  { base, spare, more = 0 }: { base: readonly number[]; spare: readonly number[]; more?: number | undefined },
 ): number {
   const larger = spare.filter((room) => room > more);
   let left = size - base.reduce((sum, room) => sum + room, 0);

@@ -85,7 +85,8 @@ function tagsOf(
 function putOn(
   { document }: LoadSchedule, over: SizedBin['over'], bins: readonly SizedBin[], tags: readonly string[],
 ): Change[] {
-  const placements = bins.flatMap((bin, index) => bin.placements.map((each): Placement => ({ ...each, tag: tags[index]! })));
+  const placements = bins.flatMap((bin, index) =>
+    bin.placements.map((each): Placement => ({ ...each, tag: tags[index]! })));
   return shareChanges(document, {
     over, leftOut: [], placements: placements.sort((a, b) => a.row - b.row),
     added: bins.map(({ like, cells }, index) => ({ tag: tags[index]!, like, cells })),

@@ -37,13 +37,15 @@ export function* leastSet(
   const asked = classes.sizes.reduce((sum, size, item) => sum + size * classes.counts[item]!, 0);
   const isLeast = count === least.lowerBound;
 
-  const { sets, complete } = alike ? { sets: equalSets(capacities.length, count), complete: true } : smallerSets(capacities, count, count * capacities[0]! - asked);
+  const { sets, complete } = alike ? { sets: equalSets(capacities.length, count), complete: true }
+    : smallerSets(capacities, count, count * capacities[0]! - asked);
   let isSmallest = isLeast && complete;
   for (const set of sets) {
     const bins = set.map((place) => capacities[place]!);
     const decision = yield* unlessStopped(decide(classes, bins, 'quick'), stop);
     if (decision === 'unknown') isSmallest = false;
-    if (typeof decision !== 'string') return { chosen: set.map((place) => order[place]!), fills: decision.fits, isLeast, isSmallest };
+    if (typeof decision === 'string') continue;
+    return { chosen: set.map((place) => order[place]!), fills: decision.fits, isLeast, isSmallest };
   }
   return { chosen: new Array<number>(count).fill(order[0]!), fills: least.fills, isLeast, isSmallest };
 }

@@ -11,5 +11,5 @@ export interface OfficeLists {
   readonly wayRating?: number;
 }
 
-/** The lists of the folder `data`, and a rating of ways that goes with thin field cables; common practice, no source. */
+/** The lists of the folder `data`, and a rating of ways for thin field cables; common practice, no source. */
 export const OFFICE_LISTS: OfficeLists = { ratings: supplyRatings.ratings, ways: relayModules.ways, wayRating: 4 };

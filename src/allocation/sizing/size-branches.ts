@@ -56,7 +56,8 @@ function* sizePanelBranches(
   if (fitting.length > 0) {
     const choice = { base: [], spare: [], more: withRounding(capacity) };
     const { fills, lowerBound } = (yield* leastBins(classesOfPieces(fitting), choice, stop))!;
-    const lots = yield* gatherAreas(fitting, fills.map(() => withRounding(capacity)), fills, { whole: stop, all: stop });
+    const rooms = fills.map(() => withRounding(capacity));
+    const lots = yield* gatherAreas(fitting, rooms, fills, { whole: stop, all: stop });
     bins.push(...lots.map((held): SizedBin => ({
       over: 'branches', panel, like, after: tag, cells: panel === null ? {} : { enclosure: panel },
       placements: placementsOf(held, ''), ways: [],

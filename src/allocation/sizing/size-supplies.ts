@@ -19,7 +19,9 @@ const DEFAULT_TARGET = 0.8;
 /** Tags that the first supply for a purpose follows. */
 const FIRST: Readonly<Record<string, string>> = { lighting: 'L0', field: 'P0', control: 'C0', other: 'S0' };
 /** Cells that belong to one rating, and those that belong to one panel; a supply of another does not take them over. */
-const OF_RATING = ['fuse', 'fuseKind', 'width', 'partNumber', 'price', 'efficiency', 'inputInrush', 'maxOnB16', 'battery'];
+const OF_RATING = [
+  'fuse', 'fuseKind', 'width', 'partNumber', 'price', 'efficiency', 'inputInrush', 'maxOnB16', 'battery',
+];
 const OF_PANEL = ['feed', 'enclosure'];
 
 /** What the supplies of a job come to. */
@@ -118,10 +120,12 @@ function* sizeGroup(
   const rows: SizingRow[] = [];
   const bins: SizedBin[] = [];
   if (fitting.length > 0) {
-    const { chosen, fills, isLeast, isSmallest } = yield* leastSet(classesOfPieces(fitting), capacities, equalUnits, stop);
+    const classes = classesOfPieces(fitting);
+    const { chosen, fills, isLeast, isSmallest } = yield* leastSet(classes, capacities, equalUnits, stop);
     // Devices of a diversity of 0 ask for nothing, but need a supply.
     const set = chosen.length > 0 ? chosen : [capacities.indexOf(Math.min(...capacities))];
-    const lots = yield* gatherAreas(fitting, chosen.map((place) => capacities[place]!), fills, { whole: stop, all: stop });
+    const rooms = chosen.map((place) => capacities[place]!);
+    const lots = yield* gatherAreas(fitting, rooms, fills, { whole: stop, all: stop });
     const sizeless = fitting.filter(({ size }) => size === 0).map((piece): Lot => ({ piece, count: piece.count }));
     const ofWay = wayLike(schedule, rules, purpose, voltage);
     for (const [index, place] of set.entries()) {
@@ -143,7 +147,8 @@ function* sizeGroup(
       ...extension === 0 ? [] : [words.say('It may grow by {percent} %.', { percent: Math.round(extension * 1000) / 10 })],
       ...!equalUnits ? [] : [words.say('All are of one rating.')],
       ...share === 1 && !redundant ? [] : [words.say('As on rail {tag}, {percent} % of a rating may be used{redundant, select, true {, and each supply has one unit more as a spare: {units} units} other {}}.', {
-        tag: like!.rail.tag, percent: Math.round(share * 1000) / 10, redundant: String(redundant), units: 2 * set.length,
+        tag: like!.rail.tag, percent: Math.round(share * 1000) / 10, redundant: String(redundant),
+        units: 2 * set.length,
       })],
       ...connected <= withRounding(total * share) ? []
         : [words.say('It lives on diversity: everything at once takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })],

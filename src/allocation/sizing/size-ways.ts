@@ -20,7 +20,7 @@ export interface WayLike {
   readonly cells: Cells;
 }
 
-/** The last way behind a supply of this purpose and voltage whose kind and rating are known; else that of the office. */
+/** The last way behind such a supply whose kind and rating are known; else that of the office. */
 export function wayLike(schedule: SizedSchedule, rules: SizingRules, purpose: string, voltage: number): WayLike {
   const like = schedule.rows('ways').findLast(({ id }) => {
     const rail = schedule.target('ways', id, 'rail');
@@ -50,8 +50,9 @@ export function* waysOf(lots: readonly Lot[], like: WayLike, rules: SizingRules)
   // What asks for nothing, by its diversity, hangs on the first way; there is one in any case.
   const [first = [], ...others] = [...filled, ...alone];
   const idle = fitting.filter(({ size }) => size === 0).map((piece): Lot => ({ piece, count: piece.count }));
-  const ways = [[...first, ...idle], ...others].map((on) =>
-    ({ cells: like.cells, runs: [...new Set(on.flatMap(({ piece }) => piece.parts.flatMap(({ row }) => row.run ?? [])))] }));
+  const runsOf = (on: readonly Lot[]) =>
+    [...new Set(on.flatMap(({ piece }) => piece.parts.flatMap(({ row }) => row.run ?? [])))];
+  const ways = [[...first, ...idle], ...others].map((on) => ({ cells: like.cells, runs: runsOf(on) }));
   const spare = Math.ceil(ways.length * rules.extension - 1e-9);
   return [...ways, ...Array.from({ length: spare }, () => ({ cells: like.cells, runs: [] }))];
 }
@@ -66,5 +67,6 @@ function piecesIn(piece: Piece, count: number): Piece[] {
     else if (row.whole) loose.push(bundle([part]));
     else loose.push({ size: row.each, count: qty, area: row.area, parts: [{ row, qty: 1 }] });
   }
-  return [...loose, ...[...runs.values()].map((parts) => bundle(parts))].map((each) => ({ ...each, count: each.count * count }));
+  const bundles = [...runs.values()].map((parts) => bundle(parts));
+  return [...loose, ...bundles].map((each) => ({ ...each, count: each.count * count }));
 }

@@ -1,6 +1,6 @@
 import { panelOf } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { isBlank, tagOf, type SheetName } from '../../schedule/index.ts';
+import { GONE, isBlank, tagOf, type SheetName } from '../../schedule/index.ts';
 import type { BillItem, BillKind } from './bill.ts';
 
 /** What one row of the schedule adds to a bill. */
@@ -10,6 +10,8 @@ export interface BillEntry extends Pick<BillItem, 'panel' | 'kind' | 'item' | 'u
   /** The row, as a sentence names it. */
   readonly row: number;
   readonly ref: string | null;
+  /** The list that it was counted in no longer has it. */
+  readonly isGone: boolean;
 }
 
 /** How the rows of a sheet are bought. */
@@ -112,7 +114,7 @@ export function billEntries(schedule: LoadSchedule): BillEntry[] {
       const list = by === undefined ? reader : reader.through(LISTS[by], by);
       return [{
         panel: panelOf(schedule, sheet, row.id), kind, item: bought.item(reader), unit,
-        quantity: bought.quantity(reader), row: place, ref: tagOf(sheet, row) || null,
+        quantity: bought.quantity(reader), isGone: row.cells.state === GONE, row: place, ref: tagOf(sheet, row) || null,
         partNumber: list?.text('partNumber') ?? null, price: list?.number('price') ?? null,
       }];
     }));

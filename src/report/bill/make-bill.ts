@@ -37,7 +37,8 @@ export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillO
 function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): Set<string | null> {
   const said = new Set(entries.map(({ panel }) => panel));
   const listed = schedule.rows('enclosures').map((row) => tagOf('enclosures', row));
-  return new Set([...listed, ...said].filter((name) => name !== null && said.has(name)).concat(said.has(null) ? [null] : []));
+  const named = [...listed, ...said].filter((name) => name !== null && said.has(name));
+  return new Set(said.has(null) ? [...named, null] : named);
 }
 
 const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
@@ -63,8 +64,12 @@ function itemOf(members: readonly BillEntry[], allowance: number, words: Words):
   const sum = sumOf(members.map(({ quantity }) => quantity));
   const quantity = sum === null || unit === 'pcs' ? sum
     : Number(fixed(sum * (1 + allowance), 1, 'up'));
+  const gone = known.filter(({ isGone }) => isGone);
   const why = [
     ...known.length === 0 ? [] : [reasonOf(kind, known, sum!, allowance, words)],
+    ...gone.length === 0 ? [] : [words.say('Still in it, although their list no longer has them: {rows}.', {
+      rows: rowNames(gone, words, MOST_NAMED),
+    })],
     ...unknown.length === 0 ? [] : [unit === 'm'
       ? words.say('Not in it, as the length is not known: {rows}. Enter their length.', { rows: rowNames(unknown, words) })
       : words.say('Not in it, as the quantity is not known: {rows}. Enter their quantity.', {

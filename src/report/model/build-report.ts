@@ -4,6 +4,7 @@ import type { Words } from '../../words/index.ts';
 import { CAUTIONS } from '../cautions.ts';
 import { changesSection, compareSchedules } from '../changes/index.ts';
 import { scheduleDigest } from '../digest/index.ts';
+import { panelView } from '../panel-view.ts';
 import { SOFTWARE } from '../software.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { checklistSection } from './checklist-section.ts';
@@ -12,6 +13,7 @@ import { DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
+import { panelsSection } from './panels-section.ts';
 import { notJudgedSection } from './not-judged-section.ts';
 import { runPicturesSection, summaryPictures } from './pictures.ts';
 import { protectionsSection } from './protections-section.ts';
@@ -26,13 +28,17 @@ export interface LoadTableOptions {
   readonly generated: string;
   /** The sheet that is printed, with the findings on it; the whole load table by default. */
   readonly sheet?: SheetName | undefined;
+  /** The panel that is printed; all of them by default. */
+  readonly panel?: string | undefined;
   /** An older schedule; what has changed since becomes a section. */
   readonly since?: LoadSchedule | undefined;
 }
 
 /** The load table of a schedule in the language that it speaks, from which every form of it is made. */
-export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): Report {
-  const { generated, sheet, since } = options;
+export function buildReport(all: LoadSchedule, options: LoadTableOptions): Report {
+  const { generated, sheet, panel } = options;
+  const schedule = panelView(all, panel);
+  const since = options.since && panelView(options.since, panel);
   const { words, document: { details } } = schedule;
   const sections = sheet === undefined ? wholeTable(schedule, since)
     : [
@@ -42,7 +48,7 @@ export function buildReport(schedule: LoadSchedule, options: LoadTableOptions): 
   return {
     words,
     title: words.say('Load table'),
-    subject: [details.project, details.panel].filter((part) => part !== undefined).join(' – '),
+    subject: [details.project, panel ?? details.panel].filter((part) => part !== undefined).join(' – '),
     details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: details[key] ?? '' })),
     issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
     cautions: CAUTIONS.map((caution) => words.say(caution)),
@@ -57,6 +63,7 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     revisionsSection(schedule),
     since && changesSection(compareSchedules(since, schedule), nameOf(since, words), words),
     { ...statusSection(schedule), pictures: summaryPictures(schedule) },
+    panelsSection(schedule),
     findingsSection(schedule), acceptedSection(schedule),
     sheet('supplies'), sheet('ways'), protectionsSection(schedule), sheet('branches'), sheet('runs'),
     runPicturesSection(schedule), sheet('modules'), sheet('outputs'), sheet('feeds'), sheet('enclosures'),
