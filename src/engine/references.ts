@@ -70,11 +70,8 @@ export class References {
 
   /** Resolves the references to a sheet whose tags or order changed. @returns those that mean another row now. */
   resolveTo(sheet: SheetName): Retargeted[] {
-    return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => {
-      const resolve = this.#resolver(reference);
-      return this.#document.rows(reference.sheet).filter(({ id }) => resolve(id))
-        .map(({ id }) => ({ sheet: reference.sheet, id, key: reference.key }));
-    });
+    return REFERENCES.filter(({ to }) => to === sheet)
+      .flatMap((reference) => this.#resolve(reference, this.#document.rows(reference.sheet).map(({ id }) => id)));
   }
 
   /** The references that name one of some rows of a sheet. */
@@ -84,10 +81,10 @@ export class References {
       .map(({ id }) => ({ sheet: reference.sheet, id, key: reference.key })));
   }
 
-  /** Resolves the references of one row. @returns those that mean another row now. */
-  resolveRow(sheet: SheetName, id: number): Retargeted[] {
-    return REFERENCES.filter((reference) => reference.sheet === sheet && this.#resolver(reference)(id))
-      .map(({ key }) => ({ sheet, id, key }));
+  /** Resolves the references of some rows. @returns those that mean another row now. */
+  resolveRows(sheet: SheetName, ids: readonly number[]): Retargeted[] {
+    return REFERENCES.filter((reference) => reference.sheet === sheet)
+      .flatMap((reference) => this.#resolve(reference, ids));
   }
 
   /** Resolves again what is taken over from rows whose reference was touched, and touches the cells that do so. */
@@ -102,6 +99,11 @@ export class References {
         touched.cell(sheet, id, key);
       }
     }
+  }
+
+  #resolve(reference: ReferenceColumn, ids: readonly number[]): Retargeted[] {
+    const { sheet, key } = reference;
+    return ids.filter(this.#resolver(reference)).map((id) => ({ sheet, id, key }));
   }
 
   /** What resolves a reference of a row; it answers whether it means another row now. */

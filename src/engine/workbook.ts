@@ -217,12 +217,14 @@ export class Workbook {
   /** Ids of the rows that share their tag now and did not, or the other way round, by sheet. */
   #sharedOtherwise(touched: Touched): Map<SheetName, Set<number>> {
     const found = new Map<SheetName, Set<number>>();
-    for (const { sheet, id, keys } of touched.cells()) {
-      if (keys !== null && !keys.has(SCHEMA[sheet].tag)) continue;
-      const was = this.isShared(sheet, id);
-      const others = this.#calculation.tags.update(sheet, id);
-      const changed = was === this.isShared(sheet, id) ? others : [id, ...others];
-      if (changed.length > 0) found.set(sheet, new Set([...found.get(sheet) ?? [], ...changed]));
+    for (const sheet of touched.rows.keys()) {
+      const ids = new Set<number>();
+      for (const id of touched.having(sheet, [SCHEMA[sheet].tag])) {
+        const was = this.isShared(sheet, id);
+        for (const other of this.#calculation.tags.update(sheet, id)) ids.add(other);
+        if (was !== this.isShared(sheet, id)) ids.add(id);
+      }
+      if (ids.size > 0) found.set(sheet, ids);
     }
     return found;
   }
@@ -230,17 +232,16 @@ export class Workbook {
   /** References that mean another row now are touched too, and with them what is read through them. */
   #retarget(touched: Touched): void {
     const shared = this.#sharedOtherwise(touched);
-    const rows = [...touched.cells()].filter(({ sheet, keys }) =>
-      keys === null || [...keys].some((key) => this.#columns[sheet].targets.has(key)));
-    const retargeted = SHEET_NAMES
-      .filter((sheet) => REFERRED_SHEETS.has(sheet)
-        && (touched.rearranged.has(sheet) || touched.concerns(sheet, SCHEMA[sheet].tag)))
-      .flatMap((sheet) => this.#references.resolveTo(sheet));
-    for (const { sheet, id } of rows) retargeted.push(...this.#references.resolveRow(sheet, id));
-    for (const [sheet, ids] of shared) {
-      retargeted.push(...this.#references.naming(sheet, ids));
-      for (const id of ids) retargeted.push({ sheet, id, key: SCHEMA[sheet].tag });
-    }
+    const renamed = SHEET_NAMES.filter((sheet) => REFERRED_SHEETS.has(sheet)
+      && (touched.rearranged.has(sheet) || touched.concerns(sheet, SCHEMA[sheet].tag)));
+    const retargeted = [
+      ...renamed.flatMap((sheet) => this.#references.resolveTo(sheet)),
+      ...SHEET_NAMES.flatMap((sheet) =>
+        this.#references.resolveRows(sheet, touched.having(sheet, [...this.#columns[sheet].targets.keys()]))),
+      ...[...shared].flatMap(([sheet, ids]) => [
+        ...this.#references.naming(sheet, ids), ...[...ids].map((id) => ({ sheet, id, key: SCHEMA[sheet].tag })),
+      ]),
+    ];
     for (const { sheet, id, key } of retargeted) touched.cell(sheet, id, key);
     this.#references.takeOver(touched);
   }

@@ -165,6 +165,7 @@ export class Findings {
   }
 
   #checkEvery(sheet: SheetName, ids: readonly number[]): void {
+    if (ids.length === 0) return;
     for (const check of CHECKS[sheet].keys()) this.#check(sheet, check, ids);
   }
 

@@ -129,12 +129,13 @@ export class ScheduleDocument {
   }
 
   #set(change: Extract<Change, { op: 'set' }>): Change {
-    const row = this.#existing(change);
-    const before = row.cells[change.key] ?? null;
-    if (isFormulaText(change.value)) this.#maybeFormulas[change.sheet].add(change.id);
-    if (change.value === null) delete row.cells[change.key];
-    else row.cells[change.key] = change.value;
-    return { ...change, value: before };
+    const { op, sheet, id, key, value } = change;
+    const { cells } = this.#existing(change);
+    const before = cells[key] ?? null;
+    if (isFormulaText(value)) this.#maybeFormulas[sheet].add(id);
+    if (value === null) delete cells[key];
+    else cells[key] = value;
+    return { op, sheet, id, key, value: before };
   }
 
   #accept(change: Extract<Change, { op: 'accept' }>): Change {

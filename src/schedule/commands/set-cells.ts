@@ -14,5 +14,5 @@ export interface CellEdit {
 export function setCells(document: ScheduleDocument, edits: readonly CellEdit[]): Change[] {
   return edits
     .filter(({ sheet, id, key, value }) => (document.row(sheet, id)?.cells[key] ?? null) !== value)
-    .map((edit): Change => ({ op: 'set', ...edit }));
+    .map(({ sheet, id, key, value }): Change => ({ op: 'set', sheet, id, key, value }));
 }

@@ -125,7 +125,7 @@ export class Judgement {
       if (ofRail >= 0 ? oddRails[ofRail] === 1 : ofRail !== EMPTY) this.#name(supplies, ofRail);
       if (ofBranch >= 0 ? oddBranches[ofBranch] === 1 : ofBranch !== EMPTY) this.#name(branches, ofBranch);
       if (run[at]! !== EMPTY) this.#name(undefined, run[at]!);
-      if (many < 0 || many % 1 > 0) found['number-out-of-range'] += 1;
+      if (many < 0) found['number-out-of-range'] += 1;
       if (distance[at]! < 0) found['number-out-of-range'] += 1;
       if (ownDraw[at]! < 0) found['number-out-of-range'] += 1;
       if (ownDiversity[at]! < 0 || ownDiversity[at]! > 1) found['number-out-of-range'] += 1;
