@@ -1,5 +1,5 @@
 import { goneNotes, railVoltages, writeSchedule } from '../exchange/index.ts';
-import { compareList, readList, updateChanges, updateLabel, type ListRows } from '../exchange/update/index.ts';
+import { compareWithList, readList, updateChanges, updateLabel, type ListRows } from '../exchange/update/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import { SHEET_NAMES, withRowsAdded, withRowsReplaced, type SheetName } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
@@ -102,9 +102,10 @@ function updated(
   schedule: LoadSchedule, list: ListRows, name: string, replacesFormulas: boolean, warn: Streams['warn'],
 ): unknown {
   const { document, words } = schedule;
-  const update = compareList(document, list, words);
+  const update = compareWithList(document, list, words);
   for (const { reason } of update.leftOut) warn(`${name}: ${reason}`);
-  schedule.act(updateLabel(update, name, words), updateChanges(document, update, () => replacesFormulas, words));
+  const options = replacesFormulas ? { words, takes: () => true } : { words };
+  schedule.act(updateLabel(update, name, words), updateChanges(document, update, options));
   const { sheet, changed, added, same, absent, leftOut } = update;
   return {
     list: name, sheet,

@@ -2,25 +2,30 @@ import {
   insertRows, SCHEMA, setCells, withWays, type Change, type ScheduleDocument,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import type { CellUpdate, ListUpdate, RowUpdate } from './compare-list.ts';
+import type { CellUpdate, ListUpdate, RowUpdate } from './compare-with-list.ts';
 
-/** Whether a list takes the place of a formula that a person typed. */
-export type FormulaChoice = (row: RowUpdate, cell: CellUpdate) => boolean;
+/** What of a list is taken. */
+export interface UpdateOptions {
+  /** Which cells; by default all but those in which a person typed a formula. */
+  readonly takes?: (row: RowUpdate, cell: CellUpdate) => boolean;
+  /** Whether rows that are new come behind the others; they do by default. */
+  readonly adds?: boolean;
+  /** The language in which kinds of ways may be named beside English. */
+  readonly words?: Words;
+}
 
 /**
  * Changes that bring a list into the schedule against which it was held: one action for `LoadSchedule.act`. The
  * document must not have changed since.
- * @param replaces which formulas make way; by default none.
  */
 export function updateChanges(
-  document: ScheduleDocument, { sheet, changed, added }: ListUpdate, replaces: FormulaChoice = () => false,
-  words: Words = ENGLISH,
+  document: ScheduleDocument, { sheet, changed, added }: ListUpdate,
+  { takes = (_row, cell) => !cell.isOwnFormula, adds = true, words = ENGLISH }: UpdateOptions = {},
 ): Change[] {
-  const edits = changed.flatMap((row) => row.cells.filter((cell) => !cell.isOwnFormula || replaces(row, cell))
+  const edits = changed.flatMap((row) => row.cells.filter((cell) => takes(row, cell))
     .map(({ key, value }) => ({ sheet, id: row.id, key, value })));
-  const changes = [
-    ...setCells(document, edits), ...insertRows(document, sheet, document.rows(sheet).length, added),
-  ];
+  const fresh = adds ? insertRows(document, sheet, document.rows(sheet).length, added) : [];
+  const changes = [...setCells(document, edits), ...fresh];
   return sheet === 'runs' ? withWays(document, changes, words) : changes;
 }
 

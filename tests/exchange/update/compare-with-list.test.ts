@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readCsv } from '../../../src/exchange/index.ts';
-import { compareList, readList, updateChanges, updateCounts } from '../../../src/exchange/update/index.ts';
+import { compareWithList, readList, updateChanges, updateCounts } from '../../../src/exchange/update/index.ts';
 import { LoadSchedule } from '../../../src/load-schedule.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells, type SheetName } from '../../../src/schedule/index.ts';
 import { sheetRows } from '../support.ts';
@@ -14,8 +14,8 @@ function updated(sheet: SheetName, rows: Cells[], csv: string, replaces = false)
   const document = documentOf({ [sheet]: rows });
   const read = readCsv(csv, sheet);
   if (!read.ok) throw new Error(JSON.stringify(read.problems));
-  const update = compareList(document, read);
-  document.perform(updateChanges(document, update, () => replaces));
+  const update = compareWithList(document, read);
+  document.perform(updateChanges(document, update, replaces ? { takes: () => true } : {}));
   return { update, rows: toContent(document).sheets[sheet]!, counts: updateCounts(update) };
 }
 
@@ -94,7 +94,7 @@ describe('a list that comes again', () => {
     const before = schedule.content();
     const read = readList({ name: 'office.csv', text: 'Type,Draw (mA)\nLamp,9\n' });
     if (!read.ok) throw new Error('unreadable');
-    const update = compareList(schedule.document, read.lists[0]!);
+    const update = compareWithList(schedule.document, read.lists[0]!);
     schedule.act('Update', updateChanges(schedule.document, update));
     expect(schedule.value('devices', 0, 'unitDraw')).toBe(27);
     expect(schedule.content().accepted).toEqual(accepted);
@@ -124,10 +124,10 @@ it('loses no row of any list, changes nothing when taken again, and never touche
     fc.record({ sheet: fc.constant(sheet), before: sheetRows(sheet), rows: sheetRows(sheet) }));
   fc.assert(fc.property(pairs, ({ sheet, before, rows }) => {
     const document = documentOf({ [sheet]: before });
-    const update = compareList(document, { sheet, rows });
+    const update = compareWithList(document, { sheet, rows });
     const filled = rows.filter((cells) => Object.keys(cells).length > 0);
     expect(update.changed.length + update.added.length + update.same + update.leftOut.length).toBe(filled.length);
-    document.perform(updateChanges(document, update, () => true));
+    document.perform(updateChanges(document, update, { takes: () => true }));
     const after = toContent(document).sheets[sheet]!;
     expect(after).toHaveLength(before.length + update.added.length);
     const listed = new Map(rows.map((cells) => [cells[tags[sheet]!], cells]));
@@ -137,7 +137,7 @@ it('loses no row of any list, changes nothing when taken again, and never touche
         expect([cells[key], own[key]]).toContainEqual(after[place]![key]);
       }
     });
-    const again = compareList(document, { sheet, rows });
+    const again = compareWithList(document, { sheet, rows });
     expect(again).toMatchObject({ changed: [], added: [] });
     expect(again.leftOut).toEqual(update.leftOut);
   }), { numRuns: 300 });

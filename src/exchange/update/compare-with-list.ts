@@ -53,7 +53,7 @@ export interface ListUpdate {
  * than once in the list or in the schedule, is left out, since nobody can know which one is meant.
  * @param words the language of the reasons.
  */
-export function compareList(document: ScheduleDocument, list: ListRows, words: Words = ENGLISH): ListUpdate {
+export function compareWithList(document: ScheduleDocument, list: ListRows, words: Words = ENGLISH): ListUpdate {
   const { sheet, rows, lines } = list;
   const there = rowsByTag(sheet, document.rows(sheet));
   const listed = rowsByTag(sheet, rows.map((cells, id) => ({ id, cells })));
