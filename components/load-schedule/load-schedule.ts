@@ -159,6 +159,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   get #dropWords(): string {
     const { words } = this.spoken;
+    if (this.#work.active === 'join') return words.say('Drop the other schedule (.json, .html, .xlsx)');
     if (this.#work.active === 'takeoff') return words.say('Drop a takeoff (.xlsx, .csv, .tsv)');
     if (this.#comparing) return words.say('Drop the older schedule (.json, .html, .xlsx)');
     return words.say('Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)');
@@ -230,6 +231,10 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
+    if (this.#work.active === 'join') {
+      await this.renderRoot.querySelector('elv-schedule-join')!.open(files[0]!);
+      return;
+    }
     if (this.#work.active === 'takeoff') {
       await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
       return;

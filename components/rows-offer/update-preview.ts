@@ -25,7 +25,7 @@ export function updatePreview(update: ListUpdate, words: Words, choices: UpdateC
       <thead><tr><th scope="col">${words.say('Take')}</th>${[words.text(columnOf(sheet, SCHEMA[sheet].tag).title), words.say('Column'), words.say('Before'), words.say('In the list')]
         .map((title) => html`<th scope="col">${title}</th>`)}</tr></thead>
       <tbody>${cells.slice(0, MOST_SHOWN).map(({ row, cell }) => cellLine(sheet, row, cell, words, choices))}</tbody></table>`}
-    ${cells.length > MOST_SHOWN ? html`<p>${words.say('And {count} more of this kind.', { count: cells.length - MOST_SHOWN })}</p>` : nothing}
+    ${cells.length > MOST_SHOWN ? html`<p>${words.say('And {count} more, which are not shown.', { count: cells.length - MOST_SHOWN })}</p>` : nothing}
     ${hasFormulas ? html`<p class="quiet spoken">${words.say('Formulas that somebody typed stay unless you take the value of the list.')}</p>` : nothing}
     ${added.length === 0 ? nothing : html`<p><label><input type="checkbox" data-do="adds" .checked=${choices.adds} @change=${choices.toggleAdds}>
       ${words.say('{count, plural, one {One new row} other {# new rows}}: {names}', { count: added.length, names: names(added.map((row) => String(row[SCHEMA[sheet].tag]))) })}</label></p>`}

@@ -1,4 +1,4 @@
-import { findColumn, SCHEMA, type SheetName } from '../../schedule/index.ts';
+import { SCHEMA } from '../../schedule/index.ts';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
 import type { Join } from './join-schedules.ts';
 import type { JoinConflict } from './three-way.ts';
@@ -21,15 +21,6 @@ export function conflictSentence({ kind, mine, choices }: JoinConflict, words: W
     case 'tag': return words.say('They added a row with a tag that another row of yours has.');
     default: return words.say(KINDS[kind]);
   }
-}
-
-/** Where a conflict stands: «Supplies, L1, Rated». */
-export function conflictPlace({ sheet, tag, key, name, kind }: JoinConflict, words: Words = ENGLISH): string {
-  if (sheet === '') return key;
-  const column = findColumn(sheet as SheetName, key);
-  const row = tag === '' ? name.split('/')[1]! : tag;
-  const place = [words.text(SCHEMA[sheet as SheetName].title), row];
-  return [...place, ...(column !== undefined ? [words.text(column.title)] : kind === 'cell' ? [key] : [])].join(', ');
 }
 
 /** How much of theirs came in, and what is left to decide, in sentences. */
