@@ -7,11 +7,11 @@ import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
-import { LackingVoltage } from './lacking-voltage.ts';
-import { RailPurposes } from './rail-purposes.ts';
+import { lackingVoltage } from './lacking-voltage.ts';
+import { railPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
-import { StartUps } from './start-up.ts';
+import { startUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 /** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
@@ -125,16 +125,11 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
-    this.#checkEvery('supplies', this.#source.startUps.update(touched));
-    this.#checkEvery('runs', this.#source.lackingVoltage.update(touched));
+    const { purposes, startUps, lackingVoltage } = this.#source;
+    for (const gathered of [purposes, startUps]) this.#checkEvery('supplies', gathered.update(touched));
+    this.#checkEvery('runs', lackingVoltage.update(touched));
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
-    if (this.#concernsPurposes(touched)) this.#checkEvery('supplies', this.#source.purposes.update());
-  }
-
-  #concernsPurposes(touched: Touched): boolean {
-    return touched.concerns('devices', 'rail') || touched.concerns('devices', 'type')
-      || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
   #checkAll(words: Words): void {
@@ -143,8 +138,8 @@ export class Findings {
       [sheet, CHECKS[sheet].map(() => new Map())])) as never;
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
-      purposes: new RailPurposes(document, book), startUps: new StartUps(document, book),
-      lackingVoltage: new LackingVoltage(document, book),
+      purposes: railPurposes(document, book), startUps: startUps(document, book),
+      lackingVoltage: lackingVoltage(document, book),
     };
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }

@@ -1,6 +1,7 @@
 import { exceeds } from '../electrical/index.ts';
-import type { Touched, Workbook } from '../engine/index.ts';
+import type { Workbook } from '../engine/index.ts';
 import { tagOf, type ScheduleDocument } from '../schedule/index.ts';
+import { Gathered } from './gathered.ts';
 
 /** The device rows on a run that get less voltage than they need. */
 export interface LackingRows {
@@ -10,50 +11,25 @@ export interface LackingRows {
   readonly others: number;
 }
 
-/** What is read of device rows. */
-const READ = ['run', 'voltageMargin', 'ref'] as const;
+/** The device rows that lack voltage, by the run that they hang on. */
+export const lackingVoltage = (document: ScheduleDocument, book: Workbook) => new Gathered<LackingRows>(
+  [['devices', 'run'], ['devices', 'voltageMargin'], ['devices', 'ref']], () => gather(document, book)
+);
 
-/** The device rows on each run that lack voltage, gathered in one pass. */
-export class LackingVoltage {
-  readonly #document: ScheduleDocument;
-  readonly #book: Workbook;
-  #runs: ReadonlyMap<number, LackingRows>;
-
-  constructor(document: ScheduleDocument, book: Workbook) {
-    this.#document = document;
-    this.#book = book;
-    this.#runs = this.#gather();
+function gather(document: ScheduleDocument, book: Workbook): ReadonlyMap<number, LackingRows> {
+  const worst = new Map<number, { id: number; margin: number; others: number }>();
+  const { numbers, targets } = book.columns('devices');
+  const [margins, volts, runs] = [numbers.get('voltageMargin')!, numbers.get('terminalVoltage')!, targets.get('run')!];
+  const position = (id: number) => document.position('devices', id);
+  for (let id = 0; id < margins.length; id += 1) {
+    const margin = margins[id]!;
+    if (!(margin < 0) || runs[id]! < 0 || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+    const run = runs[id]!;
+    const before = worst.get(run);
+    const isWorse = before === undefined || margin < before.margin
+      || (margin === before.margin && position(id) < position(before.id));
+    worst.set(run, { ...isWorse ? { id, margin } : before, others: before === undefined ? 0 : before.others + 1 });
   }
-
-  /** Which device rows on a run lack voltage; `undefined` where none does. */
-  of(run: number): LackingRows | undefined {
-    return this.#runs.get(run);
-  }
-
-  /** Gathers again what a change concerns. @returns the runs of which something else is said than before. */
-  update(touched: Touched): number[] {
-    if (!READ.some((key) => touched.concerns('devices', key))) return [];
-    const before = this.#runs;
-    this.#runs = this.#gather();
-    return [...new Set([...before.keys(), ...this.#runs.keys()])].filter((id) => {
-      const [one, other] = [before.get(id), this.#runs.get(id)];
-      return one?.tag !== other?.tag || one?.others !== other?.others;
-    });
-  }
-
-  #gather(): ReadonlyMap<number, LackingRows> {
-    const worst = new Map<number, { id: number; margin: number; others: number }>();
-    const margins = this.#book.columns('devices').numbers.get('voltageMargin')!;
-    const volts = this.#book.columns('devices').numbers.get('terminalVoltage')!;
-    const runs = this.#book.targets('devices', 'run');
-    for (const { id } of this.#document.rows('devices')) {
-      const [run, margin] = [runs[id]!, margins[id]!];
-      if (run < 0 || !(margin < 0) || !exceeds(volts[id]! - margin, volts[id]!)) continue;
-      const before = worst.get(run);
-      if (before === undefined) worst.set(run, { id, margin, others: 0 });
-      else worst.set(run, { ...margin < before.margin ? { id, margin } : before, others: before.others + 1 });
-    }
-    return new Map([...worst].map(([run, { id, others }]) =>
-      [run, { tag: tagOf('devices', this.#document.row('devices', id)!), others }]));
-  }
+  return new Map([...worst].map(([run, { id, others }]) =>
+    [run, { tag: tagOf('devices', document.row('devices', id)!), others }]));
 }

@@ -3,11 +3,11 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
-import type { LackingRows, LackingVoltage } from './lacking-voltage.ts';
-import type { RailPurposes } from './rail-purposes.ts';
+import type { Gathered } from './gathered.ts';
+import type { LackingRows } from './lacking-voltage.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
-import type { StartUp, StartUps } from './start-up.ts';
+import type { StartUp } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -17,9 +17,9 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
-  readonly purposes: RailPurposes;
-  readonly startUps: StartUps;
-  readonly lackingVoltage: LackingVoltage;
+  readonly purposes: Gathered<readonly string[]>;
+  readonly startUps: Gathered<StartUp>;
+  readonly lackingVoltage: Gathered<LackingRows>;
 }
 
 const NONE = new Float64Array(0);
@@ -116,8 +116,7 @@ export class RowReader {
 
   /** The purposes of what hangs on a supply, its own among them. */
   get purposes(): readonly string[] {
-    this.#note('purpose');
-    return this.#source.purposes.of(this.#row.id);
+    return this.#source.purposes.of(this.#row.id) ?? [];
   }
 
   /** What starts at once behind this supply, where it tries again and again on overload. */
