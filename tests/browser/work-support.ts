@@ -4,6 +4,7 @@ import type { LoadScheduleElement } from '../../components/load-schedule/load-sc
 import { part } from './element-mount.ts';
 
 const TAGS = {
+  join: 'elv-schedule-join',
   takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', loadTable: 'elv-load-table',
 } as const;
 
