@@ -1,15 +1,18 @@
 import {
   goneNotes, isScheduleText, railVoltages, readSchedule, unreadable, type Problem, type Unreadable,
 } from '../../src/exchange/index.ts';
-import type { ListRows } from '../../src/exchange/update/index.ts';
 import { readList } from '../../src/exchange/update/read-list.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
 import { SCHEMA, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { readDraftFile } from '../drafts/read-draft-file.ts';
+import type { OfferedRows } from '../rows-offer/offered-rows.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
+
+/** A file as text, perhaps with sentences on how it was read. */
+type ReadText = NamedText & { readonly notes?: readonly string[] };
 
 /** What came of reading a file: the content that the schedule would have, or why it has none. */
 export type FileReading =
@@ -21,7 +24,7 @@ export type FileReading =
     readonly notes: readonly string[];
     readonly sheet?: SheetName;
     /** The rows of that sheet, for a person who wants something else done with them. */
-    readonly list?: ListRows;
+    readonly offer?: Omit<OfferedRows, 'name'>;
     /** It is a draft, and so not yet kept as a schedule file. */
     readonly isDraft?: true;
   }
@@ -33,15 +36,15 @@ export async function readText(file: File, words: Words): Promise<FileText | Unr
 }
 
 /** Reads a schedule, which replaces everything. */
-export function readScheduleFile({ name, text }: NamedText, words: Words): FileReading {
+export function readScheduleFile({ name, text, notes = [] }: ReadText, words: Words): FileReading {
   const read = readSchedule(text, words);
   return read.ok
-    ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes }
+    ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: [...notes, ...read.notes] }
     : read;
 }
 
 /** Reads a file that a person opens: a schedule or a sheet as CSV. */
-export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReading {
+export function readAnyFile(named: ReadText, schedule: LoadSchedule): FileReading {
   return isScheduleText(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
 }
 
@@ -59,7 +62,9 @@ export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, 
  * Reads a CSV file, or that sheet of a schedule, whose rows replace those of its sheet.
  * @param sheet the sheet that it holds; by default the one whose headings it has.
  */
-export function readSheetFile(file: NamedText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
+export function readSheetFile(
+  file: ReadText, schedule: LoadSchedule, sheet?: SheetName,
+): FileReading {
   const { words } = schedule;
   const content = schedule.content();
   const read = readList(file, sheet, railVoltages(content.sheets.supplies ?? []), words);
@@ -69,11 +74,13 @@ export function readSheetFile(file: NamedText, schedule: LoadSchedule, sheet?: S
     return unreadable('csv-empty', '', words.say('It has no rows on the sheet {sheet}. Choose another file.',
       { sheet: words.text(SCHEMA[sheet!].title) }));
   }
+  const notes = [...file.notes ?? [], ...read.notes];
   const before = content.sheets[list.sheet]?.length ?? 0;
   const named = { sheet: words.text(SCHEMA[list.sheet].title), n: list.rows.length, file: file.name, before };
   const { content: replaced, gone } = withRowsReplaced(content, list.sheet, list.rows);
   return {
-    ok: true, list, sheet: list.sheet, notes: [...read.notes, ...goneNotes(gone, words)], content: replaced,
+    ok: true, offer: { lists: [list], notes }, sheet: list.sheet, notes: [...notes, ...goneNotes(gone, words)],
+    content: replaced,
     label: before === 0 ? words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named)
       : words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
   };

@@ -88,8 +88,8 @@ export class ScheduleFiles {
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
     const reading = sheet !== undefined ? readSheetFile(named, schedule, sheet) : draft ?? readAnyFile(named, schedule);
-    if (byPerson && reading.ok && reading.list !== undefined && !schedule.rows(reading.list.sheet).every(isBlank)) {
-      await this.#offer({ name, lists: [reading.list], notes: reading.notes });
+    if (byPerson && reading.ok && reading.offer !== undefined && !schedule.rows(reading.sheet!).every(isBlank)) {
+      await this.#offer({ name, ...reading.offer });
       return [];
     }
     const problems = this.take(name, reading, byPerson, turn);

@@ -89,7 +89,7 @@ async function readLists(
   const file = await readText(name, words);
   const read = readList(file, sheet, railVoltages(schedule.content().sheets.supplies ?? []), words);
   if (!read.ok) throw new Refusal(problemLines(name, read));
-  for (const note of read.notes) warn(`${name}: ${note}`);
+  for (const note of [...file.notes, ...read.notes]) warn(`${name}: ${note}`);
   if (read.lists.length === 0) throw new Refusal([`${name}: ${noList(words)}`]);
   return read.lists;
 }

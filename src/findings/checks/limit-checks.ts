@@ -34,7 +34,10 @@ export function overLimit({ rule, sheet, key, limit, message, write = inAmps, va
       const value = row.number(key);
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
-      return { value, limit: most, message: row.say(message, { ...write(value, most), ...values?.(row) }) };
+      return {
+        value, limit: most,
+        message: row.sentence(() => row.say(message, { ...write(value, most), ...values?.(row) })),
+      };
     },
   };
 }
@@ -59,12 +62,12 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
       ];
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
-      const values = {
-        loading: percent(loading, target), rating: roundedDown(amps(most)),
-        target: roundedDown(percent(target, loading)),
-        excess: roundedUp(amps(used - target * most, 0)),
+      return {
+        value: loading, limit: target, message: row.sentence(() => row.say(message, {
+          loading: percent(loading, target), rating: roundedDown(amps(most)),
+          target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
+        })),
       };
-      return { value: loading, limit: target, message: row.say(message, values) };
     },
   };
 }
@@ -86,8 +89,10 @@ export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Ch
       const [value, most, demand] = [row.number('connected'), row.number(limit), row.number('demand')];
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most)) return undefined;
-      const values = { value: amps(value, most), limit: roundedDown(amps(most, value)) };
-      return { value, limit: most, message: row.say(message, values) };
+      return {
+        value, limit: most, message: row.sentence(() =>
+          row.say(message, { value: amps(value, most), limit: roundedDown(amps(most, value)) })),
+      };
     },
   };
 }
