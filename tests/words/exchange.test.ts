@@ -85,7 +85,7 @@ function joiningSaid(words: Words): string[] {
   const revisions = (text: string) => [{ revision: '1', date: '', name: '', text }];
   const of = (details: string, types: Cells[], reason: string) => ({
     details: { panel: details }, sheets: { types }, accepted: accepted(reason), revisions: revisions(reason),
-    unknown: { file: { xyz: reason } },
+    unknown: { file: { xyz: reason } }, lists: { headings: { xyz: reason } },
   });
   const [xylo, band] = TYPES as [Cells, Cells];
   const [base, mine, theirs] = [

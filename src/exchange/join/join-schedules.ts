@@ -293,7 +293,7 @@ class Joining {
   }
 
   /** What stands beside the rows. */
-  #joinOthers(): Pick<Snapshot, 'details' | 'revisions' | 'unknown' | 'unattached'> {
+  #joinOthers(): Pick<Snapshot, 'details' | 'revisions' | 'lists' | 'unknown' | 'unattached'> {
     const all = <Thing>(
       kind: JoinConflict['kind'], thingsOf: (snapshot: Snapshot, content: Content) => Iterable<readonly [string, Thing]>,
     ): Map<string, Thing> => {
@@ -304,9 +304,12 @@ class Joining {
       const place = (name: string) => ({ name: `${kind}/${name}`, kind, sheet: '', tag: '', key: name });
       return joinByName(base, mine!, theirs!, this.#decisions, place, (name) => { this.#others.push(place(name).name); });
     };
+    const meanings = all('list', ({ lists = {} }) => byPlace(lists as Snapshot['unknown']));
     return {
       details: Object.fromEntries(all('detail', ({ details }) => Object.entries(details))),
       revisions: [...all<Revision>('revision', ({ revisions }) => named(revisions, ({ revision }) => revision)).values()],
+      lists: this.#snapshots.mine!.lists === undefined && meanings.size === 0 ? undefined
+        : { ...this.#snapshots.mine!.lists, ...unknownFrom(meanings) },
       unknown: unknownFrom(all('other', ({ unknown }) => byPlace(unknown))),
       unattached: [...all<Acceptance>('acceptance', ({ unattached }) =>
         named(unattached, ({ sheet, tag, rule, key = '' }) => [sheet, tag, rule, key].join(' '))).values()],
@@ -327,8 +330,8 @@ function named<Thing>(things: readonly Thing[], nameOf: (thing: Thing) => string
 
 /** Keys that this version does not know, by place and key: `details/owner`. */
 function byPlace(unknown: Snapshot['unknown']): [string, unknown][] {
-  return Object.entries(unknown).flatMap(([place, keys]) =>
-    Object.entries(keys as object).map(([key, value]): [string, unknown] => [`${place}/${key}`, value]));
+  return Object.entries(unknown).flatMap(([place, keys]) => typeof keys !== 'object' || keys === null ? []
+    : Object.entries(keys).map(([key, value]): [string, unknown] => [`${place}/${key}`, value]));
 }
 
 function unknownFrom(things: ReadonlyMap<string, unknown>): Snapshot['unknown'] {

@@ -6,6 +6,7 @@ import type { JoinConflict } from './three-way.ts';
 const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 'tag'>, string>> = {
   detail: message('Both changed a detail of the schedule.'), revision: message('Both wrote about a revision.'),
   acceptance: message('Both accepted the same finding, each with words of their own.'),
+  list: message('Both say of a heading or a name of takeoffs what it means, each something else.'),
   other: message('Both changed a key that this version does not know.'),
 };
 

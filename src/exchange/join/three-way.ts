@@ -8,11 +8,12 @@ export interface JoinConflict {
   /** Names it in what a person decides: `supplies/L1/rated`. */
   readonly name: string;
   /**
-   * `cell`, `detail`, `revision`, `acceptance`, `other` (a key that this version does not know): two values. `removed`: a
+   * `cell`, `detail`, `revision`, `acceptance`, `list` (a heading or a name of takeoffs), `other` (a key that this
+   * version does not know): two values. `removed`: a
    * row that one side changed, or reads, and the other removed. `tag`: a row of theirs with a tag that another row of
    * mine has.
    */
-  readonly kind: 'cell' | 'removed' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'other';
+  readonly kind: 'cell' | 'removed' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'list' | 'other';
   /** Sheet, tag and key where it is about those; empty else. */
   readonly sheet: string;
   readonly tag: string;

@@ -152,12 +152,13 @@ describe('what stands beside the cells', () => {
     const base = of({ supplies: BASE }, { details: { panel: 'P', project: 'Q' }, revisions: [revision('A', 'first')] });
     const mine = of({ supplies: BASE }, {
       details: { panel: 'P1', project: 'Q1' }, accepted: [accepted('L1', 'mine'), accepted('L2', 'mine')],
-      revisions: [revision('A', 'first'), revision('B', 'mine')], unknown: { file: { x: 1 }, details: {}, sheets: {} },
+      revisions: [revision('A', 'first'), revision('B', 'mine')], unknown: { file: { x: 1 }, details: {}, sheets: {} }, lists: { headings: { Stk: 'qty', Raum: 'area' } },
     });
     const theirs = of({ supplies: BASE }, {
       details: { panel: 'P2', project: 'Q', remarks: 'R' }, accepted: [accepted('L2', 'theirs'), accepted('L3', 'theirs'), accepted('L9', 'no row')],
       revisions: [revision('A', 'first'), revision('B', 'theirs'), revision('C', 'theirs')],
       unknown: { file: { x: 2, 'a/b': 3 }, details: { owner: 4 }, sheets: {} },
+      lists: { headings: { Stk: 'note' }, names: { reserve: 'leave-out' } },
     });
     const { content, conflicts, others } = joinSchedules(mine, theirs, base);
     expect(content).toMatchObject({
@@ -165,11 +166,12 @@ describe('what stands beside the cells', () => {
       accepted: [accepted('L1', 'mine'), accepted('L2', 'mine'), accepted('L3', 'theirs'), accepted('L9', 'no row')],
       revisions: [revision('A', 'first'), revision('B', 'mine'), revision('C', 'theirs')],
       unknown: { file: { x: 1, 'a/b': 3 }, details: { owner: 4 } },
+      lists: { headings: { Stk: 'qty', Raum: 'area' }, names: { reserve: 'leave-out' } },
     });
     expect(conflicts.map(({ name }) => name))
-      .toEqual(['supplies/L2/accepted/supply-near', 'detail/panel', 'revision/B', 'other/file/x']);
+      .toEqual(['supplies/L2/accepted/supply-near', 'list/headings/Stk', 'detail/panel', 'revision/B', 'other/file/x']);
     expect(others).toEqual([
-      'supplies/L3/accepted/supply-near', 'detail/remarks', 'revision/C', 'other/file/a/b', 'other/details/owner',
+      'supplies/L3/accepted/supply-near', 'list/names/reserve', 'detail/remarks', 'revision/C', 'other/file/a/b', 'other/details/owner',
       'acceptance/supplies L9 supply-near ',
     ]);
     const decided = joinSchedules(mine, theirs, base, Object.fromEntries(conflicts.map(({ name }) => [name, 'theirs'])));
