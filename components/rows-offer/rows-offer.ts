@@ -124,7 +124,8 @@ export class RowsOffer extends LitElement {
       }
       const [{ sheet, rows }] = lists as [OfferedRows['lists'][number]];
       const content = schedule.content();
-      const named = { sheet: words.text(SCHEMA[sheet].title), n: rows.length, file: name, before: content.sheets[sheet]!.length };
+      const before = content.sheets[sheet]!.length;
+      const named = { sheet: words.text(SCHEMA[sheet].title), n: rows.length, file: name, before };
       if (way === 'append') {
         const label = words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named);
         return { label, notes, content: withRowsAdded(content, sheet, rows) };

@@ -12,7 +12,7 @@ export interface UpdateChoices {
   takes(sheet: SheetName, row: RowUpdate, cell: CellUpdate): boolean;
   toggle(sheet: SheetName, row: RowUpdate, cell: CellUpdate): void;
   readonly adds: boolean;
-  toggleAdds(): void;
+  readonly toggleAdds: () => void;
 }
 
 /** What a list would change, cell by cell with before and after, each of which can be left as it is. */

@@ -1,5 +1,6 @@
 import {
-  findColumn, isFormula, keepReference, mapReferences, nextTags, referencesOf, removeRows, ScheduleDocument, SHEET_NAMES,
+  findColumn, isFormula, keepReference, mapReferences, nextTags, referencesOf, removeRows, ScheduleDocument,
+  SHEET_NAMES,
   toContent, toSnapshot, type Acceptance, type CellReference, type Cells, type CellValue, type Content, type Revision,
   type Row, type RowAcceptance, type SheetName, type Snapshot,
 } from '../../schedule/index.ts';
@@ -95,7 +96,8 @@ class Joining {
     })])) as Record<SheetName, Row[]>;
     const document = new ScheduleDocument({ ...this.#snapshots.mine!, sheets, ...this.#joinOthers() });
     for (const sheet of SHEET_NAMES) {
-      document.perform(removeRows(document, sheet, this.#rows[sheet].filter((row) => gone.has(row)).map(({ id }) => id)));
+      const ids = this.#rows[sheet].filter((row) => gone.has(row)).map(({ id }) => id);
+      document.perform(removeRows(document, sheet, ids));
     }
     const stays = SHEET_NAMES.flatMap((sheet) => this.#rows[sheet]).filter((row) => !gone.has(row));
     const told = (row: MadeRow): JoinedRow =>

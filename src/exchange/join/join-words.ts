@@ -25,7 +25,9 @@ export function conflictSentence({ kind, mine, choices }: JoinConflict, words: W
 }
 
 /** How much of theirs came in, and what is left to decide, in sentences. */
-export function joinSentences({ added, changed, removed, others, moved, conflicts }: Join, words: Words = ENGLISH): string[] {
+export function joinSentences(
+  { added, changed, removed, others, moved, conflicts }: Join, words: Words = ENGLISH,
+): string[] {
   const open = conflicts.filter(({ choice }) => choice === null).length;
   const came = words.say(
     'From theirs: {added, plural, one {# row} other {# rows}} added, {changed} changed, {removed} removed; {others} other entries.',

@@ -83,7 +83,8 @@ function jointSheet(sheet: SheetName, sides: Sides): JointSheet {
 function withOthers<Each extends Omit<JointRow, 'sheet' | 'name' | 'tag'>>(
   rows: readonly Each[], others: ReadonlyMap<number, Each>, count: number,
 ): Each[] {
-  const byTheirs = new Map(rows.flatMap((row): [number, Each][] => row.theirs === undefined ? [] : [[row.theirs, row]]));
+  const byTheirs = new Map(rows.flatMap((row): [number, Each][] =>
+    row.theirs === undefined ? [] : [[row.theirs, row]]));
   const behind = new Map<Each | undefined, Each[]>();
   let above: Each | undefined;
   for (let place = 0; place < count; place += 1) {
@@ -99,7 +100,8 @@ function withOthers<Each extends Omit<JointRow, 'sheet' | 'name' | 'tag'>>(
 
 function namesOf(sheet: SheetName, hasBase: boolean): ((row: Row) => string | undefined)[] {
   const content = ({ cells }: Row) =>
-    JSON.stringify(Object.entries(cells).filter(([, value]) => value !== null).sort(([one], [other]) => (one < other ? -1 : 1)));
+    JSON.stringify(Object.entries(cells).filter(([, value]) => value !== null)
+      .sort(([one], [other]) => (one < other ? -1 : 1)));
   const names = [content, (row: Row) => tagOf(sheet, row) || undefined];
   return hasBase || sheet !== 'devices' ? names : [...names, kindOfDevice];
 }
