@@ -21,7 +21,7 @@ export default defineConfig({
   base: './',
   appType: 'mpa',
   publicDir: false,
-  plugins: [elementBesidePages(), copyFolder('data'), copyFolder('examples/schedules'), beginWithDemo(), svelte()],
+  plugins: [elementBesidePages(), copyFolder('data'), copyFolder('examples/schedules'), copyFolder('examples/lists'), beginWithDemo(), svelte()],
   css: leaveOutStyles,
   // A sandboxed frame has an origin of its own, and fetches the script as from another server.
   preview: { cors: { origin: '*' } },

@@ -28,7 +28,7 @@ export const styles = css`
     grid-template:
       'header header' auto
       'tabs tabs' auto
-      'drafts drafts' auto
+      'notices notices' auto
       'sheet panel' minmax(0, 1fr)
       'footer footer' auto / minmax(0, 1fr) clamp(19rem, 25cqi, 22rem);
     block-size: 100%;
@@ -45,7 +45,7 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  elv-draft-notices { grid-area: drafts; }
+  .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
   elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
@@ -104,7 +104,7 @@ export const styles = css`
       grid-template:
         'header' auto
         'tabs' auto
-        'drafts' auto
+        'notices' auto
         'sheet' minmax(min-content, 1fr)
         'panel' auto
         'footer' auto / minmax(0, 1fr);

@@ -29,6 +29,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @attr {string} license-key - Key of the grid library; without it the element says what is needed and shows the rest.
  * @attr {string} src - Address of a schedule file to show.
+ * @attr {string} library-src - Address of the office's list, a sheet in CSV or a schedule file: what differs is offered.
  * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
  * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
  * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is
@@ -139,7 +140,7 @@ export class LoadScheduleElement extends ScheduleElement {
           <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
-        ${this.#draftNotices()}
+        <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .grouping=${this.grouping} ?rare=${schedule.showsRare(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
@@ -158,6 +159,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   get #dropWords(): string {
     const { words } = this.spoken;
+    if (this.#work.active === 'join') return words.say('Drop the other schedule (.json, .html, .xlsx)');
     if (this.#work.active === 'takeoff') return words.say('Drop a takeoff (.xlsx, .csv, .tsv)');
     if (this.#comparing) return words.say('Drop the older schedule (.json, .html, .xlsx)');
     return words.say('Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)');
@@ -189,6 +191,21 @@ export class LoadScheduleElement extends ScheduleElement {
       ? nothing
       : html`<elv-draft-notices .keeper=${keeper} .notices=${this.locked ? [] : keeper.notices}
       .words=${this.spoken.words}></elv-draft-notices>`;
+  }
+
+  /** Asks what becomes of rows of a file that was read into a sheet that has some. */
+  #offeredRows(): TemplateResult | typeof nothing {
+    const { files, schedule } = this;
+    return files.offered === undefined || this.locked ? nothing
+      : html`<elv-rows-offer .schedule=${schedule} .revision=${this.holder.revision} .words=${this.spoken.words}
+      .offer=${files.offered} .take=${files.takeOffered} .cancel=${files.dismissOffer}></elv-rows-offer>`;
+  }
+
+  /** What differs from the list of the office; its part of the software is there only where the page names one. */
+  #officeList(): TemplateResult | typeof nothing {
+    return this.librarySource === '' || this.locked ? nothing
+      : html`<elv-office-list .address=${this.librarySource} .schedule=${this.schedule} .revision=${this.holder.revision}
+      .words=${this.spoken.words} .take=${this.takeLibrary} .failed=${this.libraryFailed}></elv-office-list>`;
   }
 
   protected override changesTyped(): readonly Change[] {
@@ -227,6 +244,10 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
+    if (this.#work.active === 'join') {
+      await this.renderRoot.querySelector('elv-schedule-join')!.open(files[0]!);
+      return;
+    }
     if (this.#work.active === 'takeoff') {
       await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
       return;
@@ -259,9 +280,8 @@ export class LoadScheduleElement extends ScheduleElement {
       this.#work.close();
       return;
     }
-    if (this.locked && (command === 'loadDemo' || command === 'keepBoth' || COMMANDS[command].changes)) return;
-    if (command === 'keepBoth') this.files.keepBoth();
-    else if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
+    if (this.locked && (command === 'loadDemo' || COMMANDS[command].changes)) return;
+    if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
     else if (isWorkCommand(command)) void this.#open(command);
     else if (command === 'save') this.files.save();
@@ -276,7 +296,7 @@ export class LoadScheduleElement extends ScheduleElement {
   #chooseFile(csvFor: SheetName | undefined): void {
     this.#csvFor = csvFor;
     const field = this.renderRoot.querySelector<HTMLInputElement>('input[type=file]')!;
-    field.accept = csvFor === undefined ? '.json,.html,.htm,.xlsx,.csv,.tsv,.txt' : '.csv,.tsv,.txt';
+    field.accept = csvFor === undefined ? '.json,.html,.htm,.xlsx,.csv,.tsv,.txt' : '.csv,.tsv,.txt,.json';
     field.value = '';
     field.click();
   }

@@ -1,11 +1,13 @@
 import {
-  goneNotes, isScheduleText, railVoltages, readCsv, readSchedule, type Problem, type Unreadable,
+  goneNotes, isScheduleText, railVoltages, readSchedule, unreadable, type Problem, type Unreadable,
 } from '../../src/exchange/index.ts';
+import { readList } from '../../src/exchange/update/read-list.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
-import { SCHEMA, withRowsAdded, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { readDraftFile } from '../drafts/read-draft-file.ts';
+import type { OfferedRows } from '../rows-offer/offered-rows.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
@@ -21,10 +23,10 @@ export type FileReading =
     readonly label: string;
     readonly notes: readonly string[];
     readonly sheet?: SheetName;
+    /** The rows of that sheet, for a person who wants something else done with them. */
+    readonly offer?: Omit<OfferedRows, 'name'>;
     /** It is a draft, and so not yet kept as a schedule file. */
     readonly isDraft?: true;
-    /** The same with the rows of before kept, where a sheet had any. */
-    readonly both?: { readonly content: Content; readonly label: string };
   }
   | { readonly ok: false; readonly problems: readonly ElvProblem[]; readonly total: number };
 
@@ -57,30 +59,30 @@ export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, 
 }
 
 /**
- * Reads a CSV file, whose rows replace those of its sheet.
+ * Reads a CSV file, or that sheet of a schedule, whose rows replace those of its sheet.
  * @param sheet the sheet that it holds; by default the one whose headings it has.
  */
-export function readSheetFile({ name, text, notes: own = [] }: ReadText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
+export function readSheetFile(
+  file: ReadText, schedule: LoadSchedule, sheet?: SheetName,
+): FileReading {
   const { words } = schedule;
   const content = schedule.content();
-  const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []), words);
+  const read = readList(file, sheet, railVoltages(content.sheets.supplies ?? []), words);
   if (!read.ok) return { ...read, problems: read.problems.map((problem) => withTakeoff(problem, words)) };
-  const before = content.sheets[read.sheet] ?? [];
-  const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
-  const { content: replaced, gone } = withRowsReplaced(content, read.sheet, read.rows);
-  const notes = [...own, ...read.notes, ...goneNotes(gone, words)];
-  const reading = { ok: true as const, sheet: read.sheet, notes, content: replaced };
-  if (before.length === 0) {
-    return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };
+  const [list] = read.lists;
+  if (list === undefined) {
+    return unreadable('csv-empty', '', words.say('It has no rows on the sheet {sheet}. Choose another file.',
+      { sheet: words.text(SCHEMA[sheet!].title) }));
   }
+  const notes = [...file.notes ?? [], ...read.notes];
+  const before = content.sheets[list.sheet]?.length ?? 0;
+  const named = { sheet: words.text(SCHEMA[list.sheet].title), n: list.rows.length, file: file.name, before };
+  const { content: replaced, gone } = withRowsReplaced(content, list.sheet, list.rows);
   return {
-    ...reading, label: words.say(
-      '{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named
-    ),
-    both: {
-      content: withRowsAdded(content, read.sheet, read.rows),
-      label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named),
-    },
+    ok: true, offer: { lists: [list], notes }, sheet: list.sheet, notes: [...notes, ...goneNotes(gone, words)],
+    content: replaced,
+    label: before === 0 ? words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named)
+      : words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
   };
 }
 

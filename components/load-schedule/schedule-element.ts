@@ -7,9 +7,10 @@ import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import type { Place } from '../look/index.ts';
+import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import { DirtyMark } from './dirty-mark.ts';
-import { ElvChangeEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
+import { ElvChangeEvent, ElvErrorEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
@@ -24,13 +25,19 @@ import { SpokenWords } from './spoken-words.ts';
 /** What a page sees of the element: its schedule, its attributes, its methods, its part in a form. */
 export abstract class ScheduleElement extends FormElement implements FilesHost, DraftsHost {
   static override properties: PropertyDeclarations = {
-    licenseKey: { attribute: 'license-key' }, demoSrc: { attribute: 'demo-src' },
+    licenseKey: { attribute: 'license-key' }, librarySrc: { attribute: 'library-src' }, demoSrc: { attribute: 'demo-src' },
     storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
     takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true },
   };
 
   /** Key of the grid library. */
   declare licenseKey: string | null;
+  /**
+   * Address of a list that the office keeps: a sheet in CSV, or a schedule file whose types, conductors, contacts and
+   * supplies are taken. It is read while the page is idle, under the same rules as `src`; what differs is offered, and
+   * nothing changes by itself. Nothing is read while a person may only look.
+   */
+  declare librarySrc: string | null;
   /** Address of the schedule file that an empty element offers. */
   declare demoSrc: string | null;
   /**
@@ -75,7 +82,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   constructor() {
     super();
-    this.licenseKey = this.demoSrc = this.storageKey = null;
+    this.licenseKey = this.librarySrc = this.demoSrc = this.storageKey = null;
     this.readonly = false;
     this.takeoffColumns = {};
     this.sheet = 'devices';
@@ -331,6 +338,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
       this.drafts.keepUnder(this.storageKey ?? '', this.#source, this.readonly);
     }
     if (changed.has('src')) void this.#given.showSource();
+    if (changed.has('librarySrc') && this.librarySource !== '') void import('../office-list/office-list.define.ts');
   }
 
   protected override updated(): void {
@@ -409,10 +417,29 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   /** The whole address of the page's file; empty where there is none. */
   get #source(): string {
-    const address = this.#src ?? '';
-    if (address === '') return '';
+    return this.#whole(this.#src);
+  }
+
+  /** The whole address of the office's list; empty where there is none. */
+  protected get librarySource(): string {
+    return this.#whole(this.librarySrc);
+  }
+
+  #whole(address: string | null): string {
+    if (address === null || address === '') return '';
     return URL.canParse(address, this.baseURI) ? new URL(address, this.baseURI).href : address;
   }
+
+  /** Takes of the office's list what a person says, as one action. */
+  protected readonly takeLibrary: TakeRows = (make) => {
+    this.settle();
+    const taken = make(this.schedule);
+    if ('changes' in taken) this.schedule.act(taken.label, taken.changes);
+  };
+
+  protected readonly libraryFailed = (name: string, problems: readonly ElvProblem[]): void => {
+    this.dispatchEvent(new ElvErrorEvent(name, problems));
+  };
 
   #judge(): void {
     this.judge(this.#fault, this.hasUpdated ? this.validityPlace : undefined);

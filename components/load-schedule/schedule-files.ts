@@ -1,8 +1,9 @@
 import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { columnOf, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, isBlank, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { isDraftFile } from '../drafts/index.ts';
+import type { OfferedRows, TakeRows } from '../rows-offer/offered-rows.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
@@ -31,14 +32,14 @@ export class ScheduleFiles {
   refusal: Refusal | undefined;
   /** What was being typed and could not be taken over, until it is dismissed. */
   unsettled: Refusal | undefined;
+  /** Rows of a file that wait for a person to say what becomes of them. */
+  offered: OfferedRows | undefined;
   readonly #host: FilesHost;
   readonly #holder: ScheduleHolder;
   readonly #remote: RemoteFile;
   readonly #turns = new Turns();
   /** The turn of the file that is being fetched. */
   #fetching = 0;
-  /** What keeping the rows of before would give, for as long as it is offered. */
-  #both: { readonly name: string; readonly content: Content; readonly label: string } | undefined;
 
   constructor(host: FilesHost, holder: ScheduleHolder) {
     this.#host = host;
@@ -87,6 +88,10 @@ export class ScheduleFiles {
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
     const reading = sheet !== undefined ? readSheetFile(named, schedule, sheet) : draft ?? readAnyFile(named, schedule);
+    if (byPerson && reading.ok && reading.offer !== undefined && !schedule.rows(reading.sheet!).every(isBlank)) {
+      await this.#offer({ name, ...reading.offer });
+      return [];
+    }
     const problems = this.take(name, reading, byPerson, turn);
     if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
     return problems;
@@ -103,31 +108,33 @@ export class ScheduleFiles {
     this.show(turn);
     if (reading.sheet !== undefined) this.#host.showSheet(reading.sheet);
     else if (reading.isDraft !== true) this.#host.fileOpened();
-    this.#both = reading.both && { name, ...reading.both };
-    const offers = reading.both === undefined ? ['undo' as const] : ['undo' as const, 'keepBoth' as const];
-    this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers });
+    this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers: ['undo'] });
     if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
     return [];
   }
 
-  /**
-   * After a CSV file was read: has the rows of before stand in front of those of the file, instead of making way. Where
-   * they cannot, the rows of the file stay alone.
-   */
-  keepBoth(): void {
+  /** Takes rows that were offered as a person says, as one action. */
+  readonly takeOffered: TakeRows = (make) => {
+    const { name, lists: [list] } = this.offered!;
+    this.dismissOffer();
+    this.#host.settle();
     const { schedule } = this.#holder;
-    if (this.#both === undefined) return;
-    const { name, content, label } = this.#both;
-    this.#both = undefined;
-    schedule.undo();
-    const faults = schedule.load(content, label);
-    if (faults.length === 0) return;
-    schedule.redo();
-    const problems = faults.map((fault) => this.#problem(fault));
-    const title = this.#words.say('The rows from before could not be kept beside those of {file}.', { file: name });
-    this.refuse({ title, problems });
-    this.#host.dispatchEvent(new ElvErrorEvent(name, problems));
-  }
+    const taken = make(schedule);
+    const reading = { ok: true as const, sheet: list!.sheet, label: taken.label, notes: taken.notes };
+    if ('content' in taken) {
+      this.take(name, { ...reading, content: taken.content }, true);
+      return;
+    }
+    schedule.act(taken.label, taken.changes);
+    this.#host.say({ text: [taken.label, ...taken.notes].join('. '), tone: 'info', offers: taken.changes.length > 0 ? ['undo'] : [] });
+    this.#host.dispatchEvent(new ElvLoadEvent(name, list!.sheet));
+  };
+
+  /** Leaves everything as it is. */
+  readonly dismissOffer = (): void => {
+    this.offered = undefined;
+    this.#host.requestUpdate();
+  };
 
   /** Begins with a content: there is nothing to undo. @returns what is wrong with it. */
   start(content: Content, turn = this.next()): readonly ElvProblem[] {
@@ -233,7 +240,22 @@ export class ScheduleFiles {
   }
 
   dismiss(): void {
-    this.refusal = undefined;
+    this.refusal = this.offered = undefined;
+    this.#host.requestUpdate();
+  }
+
+  /** Asks what becomes of rows; the part that asks is fetched with the first question. */
+  async #offer(offered: OfferedRows): Promise<void> {
+    this.dismiss();
+    try {
+      await import('../rows-offer/rows-offer.define.ts');
+    } catch (error) {
+      this.#host.say({ text: this.#words.say('This part could not be fetched. Check the connection, then try again.'), tone: 'refused' });
+      reportError(error);
+      return;
+    }
+    this.#host.showSheet(offered.lists[0]!.sheet);
+    this.offered = offered;
     this.#host.requestUpdate();
   }
 

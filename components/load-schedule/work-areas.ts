@@ -6,6 +6,7 @@ import type { Words } from '../../src/words/index.ts';
 
 /** Where each area comes from; it is fetched when it is first asked for. */
 const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
+  join: () => import('../schedule-join/schedule-join.define.ts'),
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
@@ -58,6 +59,8 @@ export class WorkAreas {
   render({ schedule, revision, readonly, words, takeoffColumns }: WorkContext): TemplateResult {
     const shown = (name: WorkCommand) => name === this.active;
     return html`
+      ${this.#opened.has('join') ? html`<elv-schedule-join class="work" ?hidden=${!shown('join')} .active=${shown('join')}
+        .schedule=${schedule} .revision=${revision} .words=${words}></elv-schedule-join>` : nothing}
       ${this.#opened.has('takeoff') ? html`<elv-takeoff-reader class="work" ?hidden=${!shown('takeoff')} .active=${shown('takeoff')}
         .schedule=${schedule} .revision=${revision} .words=${words} .pageColumns=${takeoffColumns}></elv-takeoff-reader>` : nothing}
       ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}

@@ -33,12 +33,16 @@ export const COMMANDS = {
     changes: false,
   },
   csvIn: {
-    title: message('CSV in'), help: message('Replaces the rows of this sheet by those of a CSV file'), icon: 'csvIn',
+    title: message('CSV in'), help: message('Reads a CSV file into this sheet: it updates by tag, appends or replaces'), icon: 'csvIn',
     keys: message('Ctrl+I'), changes: true,
   },
   csvOut: {
     title: message('CSV out'), help: message('Saves this sheet as a CSV file'), icon: 'csvOut', keys: message('Ctrl+E'),
     changes: false,
+  },
+  join: {
+    title: message('Join'), help: message('Joins another schedule to this one, as of somebody who worked on other floors'),
+    icon: 'join', keys: message('Ctrl+J'), changes: true,
   },
   takeoff: {
     title: message('Takeoff'), help: message('Reads a list of counts measured off drawings'), icon: 'takeoff',
@@ -103,7 +107,7 @@ export function isRowCommand(name: CommandName): name is RowCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -6,10 +6,10 @@ import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
 /** What can be done about what just happened. */
-export type Offer = 'undo' | 'redo' | 'keepBoth' | 'cancelReading' | 'takeoff';
+export type Offer = 'undo' | 'redo' | 'cancelReading' | 'takeoff';
 
 const OFFER_WORDS: Readonly<Record<Offer, string>> = {
-  undo: message('Undo'), redo: message('Redo'), keepBoth: message('Keep the rows from before too'),
+  undo: message('Undo'), redo: message('Redo'),
   cancelReading: message('Cancel the reading'), takeoff: message('Read it with Takeoff'),
 };
 

@@ -1,5 +1,5 @@
 import { LoadSchedule } from '../load-schedule.ts';
-import { columnOf, titleWithUnit, type SheetName } from '../schedule/index.ts';
+import { columnOf, titleWithUnit, type FormulaProblem, type SheetName } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal } from './refusal.ts';
@@ -16,13 +16,15 @@ export async function openSchedule(
   const { content, notes, nameOf } = await readInputs(names, words);
   for (const note of notes) warn(note);
   const schedule = new LoadSchedule(content, { words });
-  refuseFormulas(schedule, nameOf);
+  refuseFormulas(schedule.formulaProblems, words, nameOf);
   return schedule;
 }
 
 /** A formula may refer to a sheet of another file, so that only the whole schedule shows whether its rows are there. */
-export function refuseFormulas({ formulaProblems, words }: LoadSchedule, nameOf: (sheet: SheetName) => string): void {
-  if (formulaProblems.length === 0) return;
-  throw new Refusal(formulaProblems.map(({ sheet, row, key, problem }) =>
+export function refuseFormulas(
+  problems: readonly FormulaProblem[], words: Words, nameOf: (sheet: SheetName) => string,
+): void {
+  if (problems.length === 0) return;
+  throw new Refusal(problems.map(({ sheet, row, key, problem }) =>
     `${nameOf(sheet)}: ${sheet}, row ${row}, ${titleWithUnit(columnOf(sheet, key), words)}: ${problem}`));
 }

@@ -1,9 +1,8 @@
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
-import type { ScheduleFiles } from '../../components/load-schedule/schedule-files.ts';
-import type { ElvErrorEvent, ElvLoadEvent } from '../../components/load-schedule/events.ts';
-import { SHEET_NAMES, type Cells } from '../../src/schedule/index.ts';
+import type { ElvErrorEvent } from '../../components/load-schedule/events.ts';
+import { SHEET_NAMES } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 
 afterEach(() => {
@@ -26,54 +25,6 @@ test('a sheet goes out as CSV and comes in again without loss', async () => {
     expect(element.exportCsv(sheet), sheet).toBe(csv);
   }
   expect(element.value).toBe(before);
-});
-
-test('a CSV file that is dropped goes to the sheet whose headings it has, as one action', async () => {
-  const element = await mountElement({ content: sample() });
-  const loads: ElvLoadEvent[] = [];
-  element.addEventListener('elv-load', (event) => { loads.push(event); });
-  drop(element, 'rails.csv', 'Rail;Rated (A)\nX1;2,5\nX2;5\n');
-  await expect.poll(() => loads).toHaveLength(1);
-  expect(loads[0]!.sheet).toBe('supplies');
-  expect(element.schedule.rows('supplies').map(({ cells }) => cells))
-    .toEqual([{ rail: 'X1', rated: 2.5 }, { rail: 'X2', rated: 5 }]);
-  await expect.poll(() => said(element)).toContain('2 rows from rails.csv in place of 3');
-  expect(part(element, '[aria-selected=true]')!.dataset.sheet).toBe('supplies');
-  part(element, '[data-offer=keepBoth]')!.click();
-  const tags = () => element.schedule.rows('supplies').map(({ cells }) => cells.rail);
-  expect(tags()).toEqual(['L1', 'L2', 'L3', 'X1', 'X2']);
-  await expect.poll(() => said(element)).toContain('2 rows from rails.csv added to 3');
-  part(element, '[data-offer=undo]')!.click();
-  expect(tags()).toEqual(['L1', 'L2', 'L3']);
-});
-
-test('rows from before that a formula names stand beside those of a file that bear their tags', async () => {
-  const { sheets } = sample();
-  const outputs = [{ output: 'K1', power: '=[devices.qty@D1]*20' }];
-  const element = await mountElement({ content: { details: {}, sheets: { ...sheets, outputs } } });
-  drop(element, 'devices.csv', 'ref;type;qty;rail\nD1;Lamp;9;L1\n');
-  await expect.poll(() => said(element)).toContain('1 row from devices.csv in place of 3');
-  part(element, '[data-offer=keepBoth]')!.click();
-  expect(element.schedule.rows('devices').map(({ cells }) => cells.ref)).toEqual(['D1', 'D2', 'D3', 'D1']);
-  // The D1 of before: 2 × 20.
-  expect(element.schedule.value('outputs', 0, 'power')).toBe(40);
-});
-
-test('where the rows from before cannot be kept, those of the file stay and it is said why', async () => {
-  const element = await mountElement({ content: sample() });
-  const of = (...devices: Cells[]) => ({ details: {}, sheets: { devices } });
-  const { files } = element as unknown as { readonly files: ScheduleFiles };
-  files.take('devices.csv', {
-    ok: true, sheet: 'devices', content: of({ ref: 'D9' }), label: 'Rows', notes: [],
-    both: { content: of({ ref: 'D1' }, { ref: 'D9', qty: '=[qty@D7]' }), label: 'Both' },
-  }, true);
-  await element.updateComplete;
-  part(element, '[data-offer=keepBoth]')!.click();
-  await element.updateComplete;
-  expect(element.schedule.rows('devices').map(({ cells }) => cells.ref)).toEqual(['D9']);
-  expect(textOf(element, '.problems h3'))
-    .toBe('The rows from before could not be kept beside those of devices.csv.');
-  expect(textOf(element, '.problems li')).toContain('Devices, row 2, Qty: =[qty@D7] –');
 });
 
 test('a bad file that is dropped changes nothing, and every problem is listed with its line', async () => {

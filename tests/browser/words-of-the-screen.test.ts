@@ -6,10 +6,12 @@ import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
 import '../../components/drafts/draft-notices.define.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import type { ScheduleJoin } from '../../components/schedule-join/schedule-join.ts';
+import { writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
-import { GRID_KEY, mountElement, openSheet, part, removeElements, sample, textOf } from './element-mount.ts';
+import { drop, GRID_KEY, mountElement, openSheet, part, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
@@ -147,7 +149,7 @@ describe('what is on the screen is said through the words of the element', () =>
     expect(untranslated(element).filter((each) => !/because|somebody/.test(each))).toEqual([]);
   });
 
-  test.each(['takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const)('the work area %s', async (name) => {
+  test.each(['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const)('the work area %s', async (name) => {
     const element = await mountPseudo(demoContent());
     await openWork(element, name);
     // What takes its time to be worked out is there as well.
@@ -155,6 +157,39 @@ describe('what is on the screen is said through the words of the element', () =>
       .toBeGreaterThan(20);
     await element.updateComplete;
     expect(untranslated(element)).toEqual([]);
+  });
+
+  test('rows of a file that wait for a person, those of an office, and one that cannot be read', async () => {
+    const types = [{ type: 'Lamp', draw: '=300+50' }, { type: 'Sensor', draw: 100 }];
+    const element = await mountPseudo({ ...sample(), sheets: { ...sample().sheets, types } });
+    const list = 'Type,Draw (mA)\nLamp,300\nSensor,90\nBlind,5\n,4\n';
+    drop(element, 'list.csv', list);
+    await expect.poll(() => part(element, 'elv-rows-offer tbody')).not.toBeNull();
+    const left = () => untranslated(element).filter((each) => !/: .{0,12}(?:Lamp|Sensor|Blind|list\.csv)/.test(each));
+    expect(left()).toEqual([]);
+    element.librarySrc = URL.createObjectURL(new Blob([list]));
+    await expect.poll(() => part(element, 'elv-office-list [data-offer=show]')).not.toBeNull();
+    part(element, 'elv-office-list [data-offer=show]')!.click();
+    await expect.poll(() => part(element, 'elv-office-list elv-rows-offer')).not.toBeNull();
+    element.librarySrc = URL.createObjectURL(new Blob(['Xyz\n1\n']));
+    await expect.poll(() => part(element, 'elv-office-list [data-offer=again]')).not.toBeNull();
+    expect(left()).toEqual([]);
+  });
+
+  test('a schedule that is joined, with every kind of conflict', async () => {
+    const content = sample();
+    const { types: [lamp, sensor] = [] } = content.sheets;
+    const types = [{ ...lamp, draw: 2 }, { ...sensor, draw: 2 }];
+    const element = await mountPseudo({ details: { panel: 'KP-3' }, sheets: { ...content.sheets, types } });
+    await openWork(element, 'join');
+    const theirs = writeSchedule({ ...content, details: { panel: 'KP-2' }, sheets: { types: [{ ...lamp, draw: 1 }] } });
+    const area = part(element, 'elv-schedule-join') as ScheduleJoin;
+    await area.open(new File([theirs], 'theirs.schedule.json'));
+    await area.open(new File([writeSchedule(content)], 'base.schedule.json'), 'base');
+    await area.open(new File(['Ref,Qty\nD1,2\n'], 'list.csv'), 'base');
+    await expect.poll(() => part(element, 'elv-schedule-join tbody')).not.toBeNull();
+    await element.updateComplete;
+    expect(untranslated(element).filter((each) => !/theirs\.schedule|base\.schedule|list\.csv|KP-\d|Lamp|Sensor/.test(each))).toEqual([]);
   });
 
   test('a takeoff that was read, with what is unclear in it', async () => {

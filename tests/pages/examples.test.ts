@@ -194,6 +194,25 @@ test('a draft comes back after the page was closed, and makes way for the file',
   expect(faults).toEqual([]);
 });
 
+test('the list of an office is offered, looked at and taken', async () => {
+  const { page, faults } = await site.open('office-list.html');
+  const schedule = scheduleOf(page);
+  await schedule.shown();
+  const before = await schedule.value();
+  const notice = schedule.element.locator('elv-office-list .text');
+  await expect.poll(() => notice.textContent())
+    .toBe('office-types.csv, the list of the office, says otherwise in 1 row.');
+  expect(await schedule.value()).toBe(before);
+  await schedule.element.locator('elv-office-list [data-offer=show]').click();
+  await schedule.element.locator('elv-rows-offer [data-do=take]').click();
+  const types = async () => (JSON.parse(await schedule.value()) as { readonly sheets: { readonly types: unknown[] } }).sheets.types;
+  await expect.poll(types).toEqual([
+    { type: 'Vent actuator', draw: 450, nodes: 1, diversity: 0.5, note: 'Draw measured while it starts' },
+    { type: 'Moisture sensor', draw: 15, nodes: 1 }, { type: 'Path light', draw: 150, nodes: 1, diversity: 0.9 },
+  ]);
+  expect(faults).toEqual([]);
+});
+
 test.each([
   'react', 'vue', 'svelte',
 ])('hosted by %s: properties, events, slots, both ways, taken away and put back', async (framework) => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
-import { inOrder } from '../../src/report/changes/in-order.ts';
+import { inOrder } from '../../src/schedule/compare/index.ts';
 import { buildReport, changesText, compareSchedules } from '../../src/report/index.ts';
 import {
   insertRows, isBlank, moveRows, removeRows, renameTag, SHEET_NAMES, type Cells, type Content,

@@ -9,6 +9,8 @@ import {
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
+import { conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
+import { compareWithList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
@@ -78,6 +80,38 @@ function problemsOf(read: { readonly ok: true } | Unreadable): string[] {
   return read.ok ? [] : read.problems.map(({ message }) => message);
 }
 
+/** A row of every kind of conflict, and one of theirs in another order. */
+function joiningSaid(words: Words): string[] {
+  const accepted = (reason: string) =>
+    [{ sheet: 'types' as const, tag: 'Xylo 4', rule: '', reason, name: '', date: '', value: null }];
+  const revisions = (text: string) => [{ revision: '1', date: '', name: '', text }];
+  const of = (details: string, types: Cells[], reason: string) => ({
+    details: { panel: details }, sheets: { types }, accepted: accepted(reason), revisions: revisions(reason),
+    unknown: { file: { xyz: reason } }, lists: { headings: { xyz: reason } },
+  });
+  const [xylo, band] = TYPES as [Cells, Cells];
+  const [base, mine, theirs] = [
+    of('1', [xylo, band, { type: 'Zzz' }, { type: 'Yyy' }], '1'),
+    of('2', [{ ...xylo, note: '2' }, { type: 'Zzz', note: '2' }, { type: 'Yyy' }, { type: 'Q', draw: 1 }, { type: 'U' }], '2'),
+    of('3', [{ type: 'Yyy' }, { ...xylo, note: '3' }, { ...band, note: '3' }, { type: 'Q', draw: 2 }], '3'),
+  ] as const;
+  const renamed: Cells[] = [{ type: 'U', draw: 1 }, { type: 'Q' }];
+  const taken = joinSchedules(
+    { details: {}, sheets: { types: [{ type: 'Q', draw: 1 }] } }, { details: {}, sheets: { types: renamed } },
+    { details: {}, sheets: { types: [{ type: 'U', draw: 1 }] } });
+  return [joinSchedules(mine, theirs, base), taken].flatMap((join) =>
+    [...joinSentences(join, words), ...join.conflicts.map((each) => conflictSentence(each, words))]);
+}
+
+/** A list of which rows change, come, and are left out for every reason. */
+function updateSaid(words: Words): string[] {
+  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }] } }).snapshot);
+  const rows: Cells[] = [{ draw: 1 }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const update = compareWithList(document, { sheet: 'types', rows }, words);
+  const lined = compareWithList(document, { sheet: 'types', rows, lines: rows.map((_row, index) => index + 2) }, words);
+  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), updateLabel(update, '1', words)];
+}
+
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
 async function everythingSaid(words: Words): Promise<string[]> {
   const said = [
@@ -91,6 +125,7 @@ async function everythingSaid(words: Words): Promise<string[]> {
   }
   said.push(...problemsOf(readCsv('Xyz,Uvw\n1,2', 'devices', undefined, words)));
   said.push(...problemsOf(readCsv('Run,Protection\nW1,2', 'runs', undefined, words)));
+  said.push(...joiningSaid(words), ...updateSaid(words));
   const accepted = { sheet: 'devices' as const, rule: '', reason: '', name: '', date: '', value: null };
   said.push(...goneNotes(['', '1', '2', '3', '4', '5'].map((tag, row) => ({ ...accepted, tag, row })), words));
   for (const text of JSON_TEXTS) {

@@ -14,6 +14,8 @@ export interface ReadCsv {
   readonly ok: true;
   readonly sheet: SheetName;
   readonly rows: readonly Cells[];
+  /** The line of the file on which each row begins, from 1. */
+  readonly lines: readonly number[];
   readonly notes: readonly string[];
 }
 
@@ -53,7 +55,7 @@ export function readCsv(
   const rows = reader.read(records);
   if (list.total > 0) return list.unreadable;
   return {
-    ok: true, sheet: recognised.sheet, rows,
+    ok: true, sheet: recognised.sheet, rows, lines: rows.map((_row, index) => records[index]!.line),
     notes: [
       ...notesOnHeadings(headings, records, words), ...noteOnEmptyLines(table.emptyLines, words),
       ...firstHints(reader.hints, words)

@@ -3,8 +3,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   isAcceptanceOf, SHEET_NAMES, tagOf, type Acceptance, type Row, type RowAcceptance, type SheetName,
 } from '../../schedule/index.ts';
-import { compareLists } from './compare-lists.ts';
-import type { MatchedRows } from './match-rows.ts';
+import { compareLists, type MatchedRows } from '../../schedule/compare/index.ts';
 
 /** What became of the acceptance of a finding. */
 export interface AcceptanceChange {

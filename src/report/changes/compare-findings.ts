@@ -1,7 +1,7 @@
 import type { Finding, Severity } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
-import type { MatchedRows } from './match-rows.ts';
+import type { MatchedRows } from '../../schedule/compare/index.ts';
 
 /** A finding that one of two schedules has, or that has another severity than before. */
 export interface FindingChange {

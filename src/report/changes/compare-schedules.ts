@@ -3,12 +3,13 @@ import {
   computedColumns, DETAIL_KEYS, inputColumns, isFormula, keepReference, mapReferences, SHEET_NAMES, tagOf,
   type CellReference, type CellValue, type DetailKey, type Revision, type Row, type SheetName,
 } from '../../schedule/index.ts';
+import {
+  compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
+} from '../../schedule/compare/index.ts';
 import { scheduleDigest } from '../digest/index.ts';
 import { SHEETS_WITH_STATUS } from '../model/status-section.ts';
 import { compareAcceptances, type AcceptanceChange } from './compare-acceptances.ts';
 import { compareFindings, type FindingChange } from './compare-findings.ts';
-import { compareLists, compareUnknown, type ListChange, type UnknownChange } from './compare-lists.ts';
-import { matchRows, type MatchedRows } from './match-rows.ts';
 import { isSameValue } from './same-value.ts';
 
 /** A value before and after; formulas as they are read. */

@@ -7,7 +7,7 @@ import {
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import { changedValue } from '../changes/changes-text.ts';
-import { matchRows } from '../changes/match-rows.ts';
+import { matchRows } from '../../schedule/compare/index.ts';
 import { isSameValue } from '../changes/same-value.ts';
 import { DETAIL_TITLES } from '../model/detail-titles.ts';
 import { LiveFormulas } from './live-formulas.ts';

@@ -12,6 +12,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
       await element.updateComplete;
     },
   ]),
+  ['joining', (element) => openWork(element, 'join')],
   ['the takeoff', (element) => openWork(element, 'takeoff')],
   ['sharing out', (element) => openWork(element, 'shareOut')],
   ['sizing', (element) => openWork(element, 'sizing')],

@@ -1,4 +1,6 @@
-import { inputColumns, isBlank, tagOf, type Row, type SheetName } from '../../schedule/index.ts';
+import { isBlank, tagOf } from '../document.ts';
+import { inputColumns, type SheetName } from '../schema/index.ts';
+import type { Row } from '../snapshot.ts';
 import { inOrder } from './in-order.ts';
 
 /** A row before and the same one after. */
@@ -69,6 +71,19 @@ export function matchRows<Before extends Row, After extends Row>(
     removed: olds.filter(({ place }) => !stayed.has(place)).map(({ row }) => row),
     added: news.filter(({ place }) => !found.has(place)).map(({ row }) => row),
   };
+}
+
+/**
+ * Pairs rows by names alone: whatever has the first name in common, what is left by the second, and so on; of those
+ * that share one, the first goes with the first. Blank rows are left out.
+ * @param names each gives the name of a row, `undefined` for one that has none.
+ */
+export function pairRows<Each extends Row>(
+  before: readonly Each[], after: readonly Each[], names: readonly ((row: Each) => string | undefined)[],
+): (readonly [before: Each, after: Each])[] {
+  const matching = new Matching(placed(before), placed(after));
+  for (const name of names) matching.pairEqual(({ row }) => name(row as Each));
+  return matching.pairs.map(([old, present]) => [old.row, present.row]);
 }
 
 /** A row that is not blank, and its place in its sheet. */

@@ -1,4 +1,4 @@
-import type { Content } from '../../schedule/index.ts';
+import type { Content } from '../snapshot.ts';
 
 /** What became of an entry of a list. */
 export interface ListChange<Entry> {
@@ -50,7 +50,7 @@ function unknownByPath({ unknown = {} }: Content): Map<string, unknown> {
 }
 
 /** Whether two pieces of JSON hold the same, in whatever order their keys stand. */
-function isSameData(one: unknown, other: unknown): boolean {
+export function isSameData(one: unknown, other: unknown): boolean {
   return inOneOrder(one) === inOneOrder(other);
 }
 

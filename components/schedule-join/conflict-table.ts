@@ -1,0 +1,62 @@
+import { html, type TemplateResult } from 'lit';
+import { conflictSentence, type JoinChoice, type JoinConflict } from '../../src/exchange/join/index.ts';
+import { changedValue } from '../../src/report/changes/changes-text.ts';
+import { DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
+import { findColumn, SCHEMA, type CellValue, type DetailKey, type SheetName } from '../../src/schedule/index.ts';
+import { message, type Words } from '../../src/words/index.ts';
+
+/** Conflicts that are shown; the rest is decided once these are. */
+const MOST_SHOWN = 200;
+
+const CHOICES: Readonly<Record<JoinChoice, string>> = {
+  mine: message('Yours'), theirs: message('Theirs'), both: message('Both, theirs with a tag of its own'),
+};
+
+/** What both changed, with the value with which they began and those of both, and what counts. */
+export function conflictTable(
+  conflicts: readonly JoinConflict[], words: Words, choose: (conflict: JoinConflict, choice: JoinChoice) => void,
+): TemplateResult {
+  const titles = [words.say('Where'), words.say('Both began with'), words.say('Yours'), words.say('Theirs'), words.say('What counts')];
+  return html`<table><caption class="unseen">${words.say('What both changed')}</caption>
+    <thead><tr>${titles.map((title) => html`<th scope="col">${title}</th>`)}</tr></thead>
+    <tbody>${conflicts.slice(0, MOST_SHOWN).map((conflict) => {
+      const { name, base, mine, theirs, choices, choice } = conflict;
+      const place = placeOf(conflict, words);
+      const button = (each: JoinChoice) => html`<button type="button" data-choice=${each} aria-pressed=${each === choice}
+        @click=${() => { choose(conflict, each); }}>${words.say(CHOICES[each])}</button>`;
+      return html`<tr data-conflict=${name}><td><strong>${place}</strong><br><span class="quiet spoken">${conflictSentence(conflict, words)}</span></td>
+        ${[base, mine, theirs].map((value) => html`<td>${valueText(conflict, value, words)}</td>`)}
+        <td><span class="choice" role="group" aria-label=${place}>${choices.map(button)}</span></td></tr>`;
+    })}</tbody></table>
+    ${conflicts.length > MOST_SHOWN ? html`<p>${words.say('And {count} more, which are not shown.', { count: conflicts.length - MOST_SHOWN })}</p>` : ''}`;
+}
+
+/** Where it stands: «Supplies, L1, Rated». */
+function placeOf({ sheet, tag, key, name, kind }: JoinConflict, words: Words): string {
+  if (kind === 'detail') return words.say(DETAIL_TITLES[key as DetailKey]);
+  if (sheet === '') return key;
+  const column = findColumn(sheet as SheetName, key);
+  return [
+    words.text(SCHEMA[sheet as SheetName].title), tag === '' ? name.split('/')[1] : tag,
+    ...(column === undefined ? kind === 'cell' ? [key] : [] : [words.text(column.title)]),
+  ].join(', ');
+}
+
+/** A value of a conflict for a person: that of a cell, the cells of a row, or what was written. */
+function valueText({ sheet, key, kind }: JoinConflict, value: unknown, words: Words): string {
+  if (value === null || value === undefined) return '–';
+  const cellText = (of: string, cell: unknown) => {
+    const plain = typeof cell === 'object' ? JSON.stringify(cell) : cell as CellValue;
+    return sheet === '' ? String(plain) : changedValue(findColumn(sheet as SheetName, of), plain, words);
+  };
+  if (typeof value !== 'object') return cellText(key, value);
+  if (kind === 'acceptance' || kind === 'revision') {
+    const { reason, text, name, date } = value as Readonly<Record<'reason' | 'text' | 'name' | 'date', string | undefined>>;
+    return [reason ?? text, name, date].filter((each) => each !== undefined && each !== '').join(', ');
+  }
+  if (kind === 'other') return JSON.stringify(value);
+  return Object.entries(value).map(([of, cell]) => {
+    const column = findColumn(sheet as SheetName, of);
+    return `${column === undefined ? of : words.text(column.title)} ${cellText(of, cell)}`;
+  }).join(words.say('; '));
+}

@@ -1,0 +1,4 @@
+import { runUpdate } from './run-update.ts';
+import { runFromTerminal } from './streams.ts';
+
+await runFromTerminal(runUpdate);
