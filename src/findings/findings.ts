@@ -6,12 +6,10 @@ import {
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
+import { Facts } from './facts.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
-import { LackingVoltage } from './lacking-voltage.ts';
-import { RailPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
-import { StartUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 /** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
@@ -125,16 +123,9 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
-    this.#checkEvery('supplies', this.#source.startUps.update(touched));
-    this.#checkEvery('runs', this.#source.lackingVoltage.update(touched));
+    for (const [sheet, ids] of this.#source.facts.update(touched)) this.#checkEvery(sheet, ids);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
-    if (this.#concernsPurposes(touched)) this.#checkEvery('supplies', this.#source.purposes.update());
-  }
-
-  #concernsPurposes(touched: Touched): boolean {
-    return touched.concerns('devices', 'rail') || touched.concerns('devices', 'type')
-      || touched.concerns('types', 'purpose') || touched.concerns('supplies', 'purpose');
   }
 
   #checkAll(words: Words): void {
@@ -143,8 +134,7 @@ export class Findings {
       [sheet, CHECKS[sheet].map(() => new Map())])) as never;
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
-      purposes: new RailPurposes(document, book), startUps: new StartUps(document, book),
-      lackingVoltage: new LackingVoltage(document, book),
+      facts: new Facts(document, book),
     };
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }

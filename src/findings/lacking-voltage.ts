@@ -1,52 +1,24 @@
 import { exceeds } from '../electrical/index.ts';
-import type { Touched, Workbook } from '../engine/index.ts';
-import { tagOf, type ScheduleDocument } from '../schedule/index.ts';
+import { tagOf } from '../schedule/index.ts';
+import type { Gathering } from './facts.ts';
 
-/** The device rows on a run that get less voltage than they need. */
-export interface LackingRows {
-  /** Tag of the one that lacks most, the first of equals; empty where it has none. */
+/** Rows of a kind, one of which is named. */
+export interface NamedRows {
+  /** Tag of the worst, the first of equals; empty where it has none. */
   readonly tag: string;
-  /** How many rows lack some besides. */
+  /** How many rows there are besides. */
   readonly others: number;
 }
 
-/** What is read of device rows. */
-const READ = ['run', 'voltageMargin', 'ref'] as const;
-
-/** The device rows on each run that lack voltage, gathered in one pass. */
-export class LackingVoltage {
-  readonly #document: ScheduleDocument;
-  readonly #book: Workbook;
-  #runs: ReadonlyMap<number, LackingRows>;
-
-  constructor(document: ScheduleDocument, book: Workbook) {
-    this.#document = document;
-    this.#book = book;
-    this.#runs = this.#gather();
-  }
-
-  /** Which device rows on a run lack voltage; `undefined` where none does. */
-  of(run: number): LackingRows | undefined {
-    return this.#runs.get(run);
-  }
-
-  /** Gathers again what a change concerns. @returns the runs of which something else is said than before. */
-  update(touched: Touched): number[] {
-    if (!READ.some((key) => touched.concerns('devices', key))) return [];
-    const before = this.#runs;
-    this.#runs = this.#gather();
-    return [...new Set([...before.keys(), ...this.#runs.keys()])].filter((id) => {
-      const [one, other] = [before.get(id), this.#runs.get(id)];
-      return one?.tag !== other?.tag || one?.others !== other?.others;
-    });
-  }
-
-  #gather(): ReadonlyMap<number, LackingRows> {
+/** The device rows on each run that get less voltage than they need; that which lacks most is named. */
+export const LACKING_VOLTAGE: Gathering<NamedRows> = {
+  sheet: 'runs', reads: [['devices', 'run'], ['devices', 'voltageMargin'], ['devices', 'ref']],
+  gather: (document, book) => {
     const worst = new Map<number, { id: number; margin: number; others: number }>();
-    const margins = this.#book.columns('devices').numbers.get('voltageMargin')!;
-    const volts = this.#book.columns('devices').numbers.get('terminalVoltage')!;
-    const runs = this.#book.targets('devices', 'run');
-    for (const { id } of this.#document.rows('devices')) {
+    const margins = book.columns('devices').numbers.get('voltageMargin')!;
+    const volts = book.columns('devices').numbers.get('terminalVoltage')!;
+    const runs = book.targets('devices', 'run');
+    for (const { id } of document.rows('devices')) {
       const [run, margin] = [runs[id]!, margins[id]!];
       if (run < 0 || !(margin < 0) || !exceeds(volts[id]! - margin, volts[id]!)) continue;
       const before = worst.get(run);
@@ -54,6 +26,6 @@ export class LackingVoltage {
       else worst.set(run, { ...margin < before.margin ? { id, margin } : before, others: before.others + 1 });
     }
     return new Map([...worst].map(([run, { id, others }]) =>
-      [run, { tag: tagOf('devices', this.#document.row('devices', id)!), others }]));
-  }
-}
+      [run, { tag: tagOf('devices', document.row('devices', id)!), others }]));
+  },
+};

@@ -3,11 +3,9 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
-import type { LackingRows, LackingVoltage } from './lacking-voltage.ts';
-import type { RailPurposes } from './rail-purposes.ts';
+import type { Facts, Gathering } from './facts.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
-import type { StartUp, StartUps } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -17,9 +15,7 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
-  readonly purposes: RailPurposes;
-  readonly startUps: StartUps;
-  readonly lackingVoltage: LackingVoltage;
+  readonly facts: Facts;
 }
 
 const NONE = new Float64Array(0);
@@ -114,20 +110,9 @@ export class RowReader {
     return this.#source.waiting.of(rows, this.#row.id);
   }
 
-  /** The purposes of what hangs on a supply, its own among them. */
-  get purposes(): readonly string[] {
-    this.#note('purpose');
-    return this.#source.purposes.of(this.#row.id);
-  }
-
-  /** What starts at once behind this supply, where it tries again and again on overload. */
-  get startUp(): StartUp | undefined {
-    return this.#source.startUps.of(this.#row.id);
-  }
-
-  /** The device rows on this run that get less voltage than they need. */
-  get lackingVoltage(): LackingRows | undefined {
-    return this.#source.lackingVoltage.of(this.#row.id);
+  /** What is gathered about this row; `undefined` where nothing is to be told. */
+  fact<Fact>(gathering: Gathering<Fact>): Fact | undefined {
+    return this.#source.facts.of(gathering, this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */

@@ -2,6 +2,7 @@ import { exceeds, mostProtection } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
 import type { RowReader } from '../row-reader.ts';
 import { missingInput, overLimit, unknown } from './limit-checks.ts';
 
@@ -12,7 +13,7 @@ const underVoltage: Check = {
     const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
     if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     // Within the rounding of the arithmetic a run may lack what none of its rows does.
-    const { tag, others } = row.lackingVoltage ?? { tag: '', others: 0 };
+    const { tag, others } = row.fact(LACKING_VOLTAGE) ?? { tag: '', others: 0 };
     const values = { lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)), others };
     const said = tag === '' ? row.say(
       '{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', values

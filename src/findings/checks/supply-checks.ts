@@ -1,6 +1,7 @@
 import { exceeds, outputLimit } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { MIXED_PURPOSES } from '../rail-purposes.ts';
 import type { RowReader } from '../row-reader.ts';
 import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
 import { lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
@@ -148,8 +149,8 @@ export const supplyChecks: readonly Check[] = [
   {
     rule: 'supply-purposes-mixed', sheet: 'supplies', key: 'purpose', severity: 'note',
     find: (row) => {
-      const { purposes } = row;
-      if (purposes.length < 2) return undefined;
+      const purposes = row.fact(MIXED_PURPOSES);
+      if (purposes === undefined) return undefined;
       const names = purposes.map((purpose) => row.words.text(purpose));
       return {
         value: purposes.join(', '), limit: null,
