@@ -33,6 +33,14 @@ export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
 
+/** Those of them that are electronic channels. */
+export const ELECTRONIC_BEHIND_IT: WaitingRows = { ...BEHIND_IT, filled: 'kind', holds: ['electronic'] };
+
+/** Device rows that draw what their type says. */
+export const DRAWING_AS_IT: WaitingRows = {
+  sheet: 'types', from: 'devices', by: 'type', filled: 'type', unless: 'unitDraw',
+};
+
 /** Device rows on a supply that tries again and again on overload. */
 export const ON_A_RETRYING_RAIL: WaitingRows = {
   sheet: 'types', from: 'devices', by: 'type', filled: 'rail',

@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { isFormula, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
+import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { WaitingRows } from '../waiting.ts';
 
@@ -114,12 +115,13 @@ export function missingInput(
  * @param message what is said; it is given the number of rows as `waiting`
  */
 export function awaitedInput(
-  rule: string, key: string, rows: WaitingRows, message: string, values?: MessageValues
+  rule: string, key: string, rows: WaitingRows, message: string, values?: MessageValues,
+  when?: (row: RowReader) => boolean,
 ): Check {
   return {
     rule, sheet: rows.sheet, key, severity: 'incomplete',
     find: (row) => {
-      if (!lacks(row, key)) return undefined;
+      if (!lacks(row, key) || when?.(row) === false) return undefined;
       const waiting = row.waiting(rows);
       return waiting === 0 ? undefined : { ...unknown(row, message, { ...values, waiting }), waiting };
     },
@@ -140,9 +142,11 @@ export function waitsFor(
  * A check that names a total which lacks rows.
  * @param message what is said; it is given the total as `value`, and the number of rows that it lacks as `missing`
  * @param write how the total is written
+ * @param collapsed rows that it lacks as they have no working voltage, which are over and not to be completed
  */
 export function partialTotal(
   rule: string, sheet: SheetName, key: string, message: string, write: (value: number) => MessageValues[string],
+  collapsed?: Gathering<number>,
 ): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
@@ -150,7 +154,13 @@ export function partialTotal(
       const missing = row.missing(key);
       const value = row.number(key);
       if (missing === 0 || value === null) return undefined;
-      return { value, limit: null, message: row.say(message, { value: write(value), missing }) };
+      const runs = collapsed === undefined ? 0 : row.fact(collapsed) ?? 0;
+      return {
+        value, limit: null, message: runs === 0 ? row.say(message, { value: write(value), missing }) : row.say(
+          '{name} carries at least {value}: {runs, plural, one {# run on it has} other {# runs on it have}} no working voltage, and what {runs, plural, one {it draws} other {they draw}} is not known{others, plural, =0 {} one {, as of # other row} other {, as of # other rows}}. Put that right first, at the runs.',
+          { value: write(value), runs, others: missing - runs }
+        ),
+      };
     },
   };
 }

@@ -1,10 +1,15 @@
 import { exceeds, outputLimit } from '../../electrical/index.ts';
-import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
+import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { COLLAPSED } from '../collapsed.ts';
+import { MISPLACED } from '../misplaced.ts';
 import { MIXED_PURPOSES } from '../rail-purposes.ts';
 import type { RowReader } from '../row-reader.ts';
-import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
-import { lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { BEHIND_IT, ELECTRONIC_BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
+import { devicesOverGiven } from './devices-over-given.ts';
+import {
+  lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
+} from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
 import { warmthChecks } from './warmth-checks.ts';
 
@@ -27,14 +32,41 @@ function mostGiven(row: RowReader): number | null {
   return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
 }
 
+/** Whether nothing may be used of it, which is the cause of all else that is wrong with it. */
+const givesNothing = (row: RowReader) => row.number('usable') === 0;
+
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
   overLimit({
-    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => row.number('usable'),
+    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => givesNothing(row) ? null : row.number('usable'),
     message: message(
       '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
     ),
   }),
+  {
+    rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
+    find: (row) => {
+      if (!givesNothing(row)) return undefined;
+      const [top, full] = [row.numberOf('enclosure', 'top'), row.number('fullUpTo')];
+      return {
+        value: 0, limit: 0,
+        message: row.value('redundant') === true && row.number('units') === 1
+          ? row.say('{name} is redundant and has one unit, which is the spare: nothing is left to carry the load. Fit one more unit, or enter how many there are with the spare.')
+          : row.say('{name} stands in {top} at the top of its enclosure, gives its full current up to {full}, and so gives nothing there. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
+            top: degrees(top ?? NaN), full: roundedDown(degrees(full ?? NaN)),
+          }),
+      };
+    },
+  },
+  ...devicesOverGiven({
+    rule: 'supply-devices-over-usable', sheet: 'supplies', by: 'rail', given: 'usable', asked: 'demand',
+    message: message(
+      '{name} may be used for {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Put them on a larger supply.'
+    ),
+  }),
+  waitsFor('supply-rows-misplaced', 'supplies', 'demand', message(
+    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+  ), (row) => row.fact(MISPLACED.supplies) !== undefined),
   overLimit({
     rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand', limit: (row) => row.number('fuse'),
     message: message(
@@ -91,7 +123,7 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
     find: (row) => {
       const [fuse, most] = [row.number('fuse'), mostGiven(row)];
-      if (fuse === null || most === null || !exceeds(fuse, most)) return undefined;
+      if (fuse === null || most === null || most === 0 || !exceeds(fuse, most)) return undefined;
       return {
         value: fuse, limit: most,
         message: row.say(
@@ -106,14 +138,16 @@ export const supplyChecks: readonly Check[] = [
     find: (row) => {
       const [least, usable, peak] = [row.number('leastTrip'), row.number('usable'), row.number('peak')];
       if (least === null || usable === null || peak === null || !exceeds(least, usable * peak)) return undefined;
-      const [most, waiting] = [usable * peak, row.waiting(BEHIND_IT)];
-      return {
-        value: least, limit: most, waiting,
-        message: row.say(
-          '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark. Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.',
-          { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
-        ),
-      };
+      if (givesNothing(row)) return undefined;
+      const [most, waiting, electronic] = [usable * peak, row.waiting(BEHIND_IT), row.waiting(ELECTRONIC_BEHIND_IT)];
+      const said = row.say(
+        '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark.',
+        { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
+      );
+      const remedy = waiting === electronic
+        ? row.say('Set its ways lower, or fit a supply that gives more for a moment.')
+        : row.say('Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.');
+      return { value: least, limit: most, waiting, message: `${said} ${remedy}` };
     },
   },
   missingInput(
@@ -125,7 +159,7 @@ export const supplyChecks: readonly Check[] = [
     message(
       '{name} carries at least {value}: {missing, plural, one {# row on it is not wholly known. Complete it} other {# rows on it are not wholly known. Complete them}} to know the rest.'
     ),
-    amps
+    amps, COLLAPSED.supplies
   ),
   notChecked(
     'supply-fuse-not-checked', 'supplies', 'fuse',

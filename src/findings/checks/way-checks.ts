@@ -1,8 +1,10 @@
 import { discriminates, exceeds, type ProtectionDevice, type WayKind } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { COLLAPSED } from '../collapsed.ts';
+import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
-import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
@@ -173,8 +175,11 @@ export const wayChecks: readonly Check[] = [
     message(
       '{name} carries at least {value}: {missing, plural, one {# run on it is not wholly known. Complete it} other {# runs on it are not wholly known. Complete them}} to know the rest.'
     ),
-    amps
+    amps, COLLAPSED.ways
   ),
+  waitsFor('way-rows-misplaced', 'ways', 'demand', message(
+    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+  ), (row) => row.fact(MISPLACED.ways) !== undefined),
   widthMissing('way-width-missing', 'ways', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'
   )),
