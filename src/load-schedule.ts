@@ -171,7 +171,8 @@ export class LoadSchedule {
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words);
+    const isOver = (place: SheetName, at: number) => this.#findings.status(place, at) === 'over';
+    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words, isOver);
   }
 
   /**

@@ -7,8 +7,8 @@ import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts'
 const near = (value: number) => closeTo(value, { absolute: 0, relative: 1e-4 });
 const exact = (value: number) => closeTo(value, EXACT);
 
-/** 10 Ω/km: with two conductors 0.02 Ω/m at 20 °C, 0.02393 Ω/m at 70 °C. */
-const CONDUCTOR: Cells = { conductor: 'C', resistance: 10, maxCurrent: 16 };
+/** 10 Ω/km: with two conductors 0.02 Ω/m at 20 °C, 0.02393 Ω/m at 70 °C; it carries 16 A in air of 20 °C. */
+const CONDUCTOR: Cells = { conductor: 'C', resistance: 10, maxCurrent: 16, baseTemperature: 20 };
 
 interface Given {
   readonly supply?: Cells;
@@ -19,12 +19,12 @@ interface Given {
   readonly devices: Cells[];
 }
 
-/** A rail L1 of 24 V, one run R1 at 20 °C on an electronic way F1 of 2 A, and devices on it. */
+/** A rail L1 of 24 V, one run R1 at 20 °C, in air as cool, on an electronic way F1 of 2 A, and devices on it. */
 function panel({ supply, way, run, conductor, types = [], devices }: Given) {
   const sheets: Content['sheets'] = {
     supplies: [{ rail: 'L1', rated: 10, ...supply }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2, ...way }],
     conductors: [{ ...CONDUCTOR, ...conductor }], types,
-    runs: [{ run: 'R1', way: 'F1', conductor: 'C', length: 50, temperature: 20, ...run }],
+    runs: [{ run: 'R1', way: 'F1', conductor: 'C', length: 50, ambient: 20, temperature: 20, ...run }],
     devices: devices.map((device) => ({ rail: 'L1', qty: 1, ...device })),
   };
   return scheduleOf(sheets);
@@ -198,11 +198,11 @@ describe('voltage of supplies and devices', () => {
 });
 
 describe('conductors are as warm as their load makes them (BS 7671, Appendix 4, 6.1)', () => {
-  const conductor = { resistance: 7.41, maxCurrent: 27 };
+  const conductor = { resistance: 7.41, maxCurrent: 27, baseTemperature: 30 };
   // 16 A in what carries 27 A alone: 70 − (1 − (16 ÷ 27)²) × 40 = 44.05 °C, 9.45 % more resistance than at 20 °C.
   // 0.01482 Ω/m × 5 m × 16 A are 1.1856 V at 20 °C and 1.2977 V then; 5 % of 24 V are 1.2 V.
   test.each<[Cells, number, number, boolean]>([
-    [{ temperature: null }, 44.0466392, 1.2976527, true], [{ temperature: 20 }, 20, 1.1856, false],
+    [{ temperature: null, ambient: 30 }, 44.0466392, 1.2976527, true], [{ temperature: 20 }, 20, 1.1856, false],
   ])('with %o', (run, celsius, drop, isNear) => {
     const schedule = panel({
       supply: { rated: 40 }, way: { rated: 16 }, conductor, run: { length: 5, ...run }, devices: [{ unitDraw: 16_000, run: 'R1' }],

@@ -47,7 +47,7 @@ export const startChecks: readonly Check[] = [
     needs: 'standbyHours',
     find: (row) => {
       const needed = row.number('batteryNeeded');
-      if (row.value('battery') !== null || needed === null) return undefined;
+      if (row.value('battery') !== null || needed === null || needed === 0) return undefined;
       return {
         value: null, limit: needed,
         message: row.say('{name} is to bridge a failure of the mains and has no battery entered; {needed} would do, discharged fast. Enter its capacity in Ah.', {

@@ -1,11 +1,12 @@
-import { exceeds, outputLimit } from '../../electrical/index.ts';
+import { exceeds, outputLimit, tripMultiple, type WayKind } from '../../electrical/index.ts';
 import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { COLLAPSED } from '../collapsed.ts';
 import { MISPLACED } from '../misplaced.ts';
+import { ON_ITS_FUSE } from '../on-fuse.ts';
 import { MIXED_PURPOSES } from '../rail-purposes.ts';
 import type { RowReader } from '../row-reader.ts';
-import { BEHIND_IT, ELECTRONIC_BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
+import { BEHIND_IT, ELECTRONIC_BEHIND_IT, FED_BY_IT } from '../waiting.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
 import {
   lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
@@ -106,12 +107,8 @@ export const supplyChecks: readonly Check[] = [
   {
     rule: 'supply-fuse-kind-missing', sheet: 'supplies', key: 'fuseKind', severity: 'incomplete',
     find: (row) => {
-      const [fuse, rated, units] = [row.number('fuse'), row.number('rated'), row.number('units')];
-      const multiple = row.number('maxOutput');
-      if (fuse === null || rated === null || units === null || multiple === null) return undefined;
-      // A supply that gives no more than the fuse for ever protects as well as that.
-      if (row.value('fuseKind') !== null || !exceeds(outputLimit(rated, units, multiple), fuse)) return undefined;
-      const waiting = row.waiting(ON_ITS_FUSE);
+      if (row.value('fuseKind') !== null) return undefined;
+      const waiting = row.fact(ON_ITS_FUSE) ?? 0;
       return waiting === 0 ? undefined : {
         ...unknown(row, message(
           '{name}: the kind of its fuse is not known, and {waiting, plural, one {# run without a way waits} other {# runs without a way wait}} for it, as when it acts decides what it protects. Enter it.'
@@ -129,6 +126,25 @@ export const supplyChecks: readonly Check[] = [
         message: row.say(
           '{name} has a fuse of {fuse}, and the supply gives {most} at most before it limits: the fuse may never act. Use a fuse of no more than that.',
           { fuse: amps(fuse, most), most: roundedDown(amps(most, fuse)) }
+        ),
+      };
+    },
+  },
+  {
+    rule: 'supply-trips-no-fuse', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [fuse, usable, peak] = [row.number('fuse'), row.number('usable'), row.number('peak')];
+      const [trip, most] = [tripMultiple(row.value('fuseKind') as WayKind | null), mostGiven(row)];
+      const waiting = row.fact(ON_ITS_FUSE) ?? 0;
+      if (fuse === null || usable === null || peak === null || trip === null || waiting === 0) return undefined;
+      const [needed, given] = [fuse * trip, usable * peak];
+      // A fuse that never acts at all is told of as that.
+      if (givesNothing(row) || !exceeds(needed, given) || (most !== null && exceeds(fuse, most))) return undefined;
+      return {
+        value: given, limit: needed, waiting,
+        message: row.say(
+          '{name}: its fuse of {fuse} needs {needed} ({trip} × its rating) to act at once, and the supply gives {given}: a short circuit on {waiting, plural, one {the run} other {any of the # runs}} without a way that it protects makes all of the rail go dark. Give {waiting, plural, one {it a way} other {each a way}} that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
+          { fuse: amps(fuse), needed: roundedUp(amps(needed, given)), trip, given: roundedDown(amps(given, needed)), waiting }
         ),
       };
     },
