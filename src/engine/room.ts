@@ -295,12 +295,13 @@ const alone = (limit: Limit, { connected }: TypeDraw): Limit => ({ ...limit, tak
 
 function answer(question: Question, words: Words, isOver: (question: Question) => boolean): Room | undefined {
   const { type, said: sentences, limits, target, isPartial, remark } = question;
-  if (!isKnown(limits[0]!) || !isKnown(target)) return undefined;
+  const isAsked = isKnown(limits[0]!) && isKnown(target);
   const known = limits.filter(isKnown);
-  const limit = tightest(known);
-  if (roomBelow(limit) !== 0 && isOver(question)) {
+  if (isOver(question) && !(isAsked && roomBelow(tightest(known)) === 0)) {
     return { count: 0, withinTarget: 0, sentence: words.say('Room for no more: what it hangs on is over a limit.') };
   }
+  if (!isAsked) return undefined;
+  const limit = tightest(known);
   const within = tightest([limit, target]);
   const [count, withinTarget] = [roomBelow(limit), roomBelow(within)];
   const said = sentences ?? (type === undefined ? OF_THIS_LOAD : isPartial ? AT_MOST_OF_TYPE : OF_TYPE);

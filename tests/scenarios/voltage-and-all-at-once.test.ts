@@ -221,13 +221,22 @@ describe('conductors are as warm as their load makes them (BS 7671, Appendix 4, 
 });
 
 describe('a run without a way (IEC 60364-4-43, 433.1)', () => {
-  // A supply of 10 A never feeds more than 15 A for ever; 13.1 A × 1.45 ÷ 1.9 = 9.997 A for gG fuses above 4 A.
+  // A supply of 10 A never feeds more than 15 A for ever; 13.1 A × 1.45 ÷ 1.9 = 9.997 A for gG fuses above 4 A. At its
+  // end a short circuit finds 24 V ÷ (0.02393 Ω/m × 50 m + 0.3 Ω) = 16.04 A; the supply gives 10 A, or 5 times as much.
+  const [GIVES, FOLDS] = [{ peak: 5 }, { peak: 1 }];
   test.each<[why: string, supply: Cells, maxCurrent: number, status: string, run: string[], asked: string[]]>([
     ['the supply gives less than the cable carries', {}, 16, 'ok', [], []],
+    ['the same, whatever its fuse', { fuse: 6, fuseKind: 'D' }, 16, 'ok', [], []],
     ['nothing protects it', {}, 13.1, 'over', ['run-unprotected'], []],
     ['its fuse acts too late', { fuse: 10, fuseKind: 'gG' }, 13.1, 'over', ['run-unprotected'], []],
-    ['its fuse protects it', { fuse: 6, fuseKind: 'gG' }, 13.1, 'ok', [], []],
-    ['a breaker protects it', { fuse: 10, fuseKind: 'B' }, 13.1, 'ok', [], []],
+    // 2 A × 7 = 14 A at once
+    ['its fuse protects it', { fuse: 2, fuseKind: 'gG', ...GIVES }, 13.1, 'ok', [], []],
+    // 2.14 A × 7.5 = 16.05 A, and 2.13 A × 7.5 = 15.98 A
+    ['its breaker acts too late at its end', { fuse: 2.14, fuseKind: 'B', ...GIVES }, 13.1, 'near', ['run-fuse-may-not-act'], []],
+    ['its breaker just acts at its end', { fuse: 2.13, fuseKind: 'B', ...GIVES }, 13.1, 'ok', [], []],
+    // 2 A × 7.5 = 15 A of 10 A: told once, where the supply is
+    ['its supply folds back before', { fuse: 2, fuseKind: 'B', ...FOLDS }, 13.1, 'near', [], ['supply-trips-no-fuse']],
+    ['an electronic channel acts in spite of that', { fuse: 2, fuseKind: 'electronic', ...FOLDS }, 13.1, 'ok', [], []],
     ['the kind decides', { fuse: 10 }, 13.1, 'incomplete', [], ['supply-fuse-kind-missing']],
   ])('%s', (_why, supply, maxCurrent, status, run, asked) => {
     const schedule = panel({

@@ -1,18 +1,12 @@
-import {
-  exceeds, mostProtection, operatingMultiple, outputLimit, tripMultiple, type WayKind,
-} from '../../electrical/index.ts';
+import { exceeds, outputLimit, tripMultiple, type WayKind } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { reliesOnFuse } from '../on-fuse.ts';
+import { guardOf, type Guard } from '../on-fuse.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown, waitsFor } from './limit-checks.ts';
 import { carriesOf } from './run-remedy.ts';
 
-/**
- * What protects the cable of a run that has no way, by IEC 60364-4-43, 433.1: the fuse of its supply, or the supply
- * itself where all its units together never give for ever what the cable does not carry.
- * @returns `undefined` where it has a way or nothing can be said; `unsure` where the kind of the fuse decides.
- */
+/** What protects the cable of a run; `undefined` where it has a way or nothing can be said. */
 function withoutWay(row: RowReader): Unguarded | undefined {
   const carries = carriesOf(row);
   if (row.value('way') !== null || carries === null) return undefined;
@@ -20,35 +14,23 @@ function withoutWay(row: RowReader): Unguarded | undefined {
   const [rated, units, most, fuse] = [rail('rated'), rail('units'), rail('maxOutput'), rail('fuse')];
   if (rated === null || units === null || most === null) return undefined;
   const given = outputLimit(rated, units, most);
-  if (!exceeds(given, carries)) return { carries, given, fuse, is: 'safe' };
-  if (!reliesOnFuse(given, fuse, carries)) return { carries, given, fuse, is: 'unsafe' };
-  const kind = row.valueOf('rail', 'fuseKind') as WayKind | null;
-  const k2 = operatingMultiple(kind, fuse);
-  if (kind === null || k2 === null) return { carries, given, fuse, is: 'unsure' };
-  const bears = mostProtection(carries, k2)!;
-  if (!exceeds(fuse, bears)) return { carries, given, fuse, is: 'safe', kind };
-  return { carries, given, fuse, is: 'unsafe', late: { k2, most: bears } };
+  return { ...guardOf(given, fuse, row.valueOf('rail', 'fuseKind') as WayKind | null, carries), carries, given, fuse };
 }
 
-interface Unguarded {
+interface Unguarded extends Guard {
   readonly carries: number;
   readonly given: number;
   readonly fuse: number | null;
-  readonly is: 'safe' | 'unsafe' | 'unsure';
-  /** Where the fuse is not too large for the cable but acts too late: its k2, and the most that would do [A]. */
-  readonly late?: { readonly k2: number; readonly most: number };
-  /** Kind of the fuse, where it is what makes the cable safe. */
-  readonly kind?: WayKind;
 }
 
 /** A short circuit at the far end that does not make the fuse of the supply act at once, where that protects the run. */
 function fuseMayNotAct(row: RowReader) {
-  const { kind, fuse } = withoutWay(row) ?? {};
+  const by = withoutWay(row)?.by;
   const [fault, usable, peak] = [row.number('faultCurrent'), row.numberOf('rail', 'usable'), row.numberOf('rail', 'peak')];
-  if (kind === undefined || fault === null || usable === null || peak === null) return undefined;
-  const [trip, most] = [tripMultiple(kind)!, usable * peak];
-  const needed = fuse! * trip;
-  return exceeds(needed, fault) ? { fuse: fuse!, fault, needed, trip, isSupply: exceeds(needed, most) } : undefined;
+  if (by === undefined || fault === null || usable === null || peak === null) return undefined;
+  const [trip, { fuse }] = [tripMultiple(by.kind)!, by];
+  const [needed, most] = [fuse * trip, usable * peak];
+  return exceeds(needed, fault) ? { fuse, fault, needed, trip, isSupply: exceeds(needed, most) } : undefined;
 }
 
 /** What runs without a way are held against. */
@@ -105,7 +87,7 @@ export const runProtectionChecks: readonly Check[] = [
   },
   waitsFor('run-fuse-fault-unknown', 'runs', 'faultCurrent', message(
     '{name}: whether a short circuit on it makes the fuse of its supply act is not wholly known, as not all that hangs on the supply is.'
-  ), (row) => withoutWay(row)?.kind !== undefined && (row.number('faultCurrent') === null || row.isPartial('available'))),
+  ), (row) => withoutWay(row)?.by !== undefined && (row.number('faultCurrent') === null || row.isPartial('available'))),
   {
     rule: 'run-fuse-kind-missing', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => withoutWay(row)?.is !== 'unsure' ? undefined : unknown(row, message(

@@ -120,7 +120,7 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
     find: (row) => {
       const [fuse, most] = [row.number('fuse'), mostGiven(row)];
-      if (fuse === null || most === null || most === 0 || !exceeds(fuse, most)) return undefined;
+      if (fuse === null || most === null || givesNothing(row) || !exceeds(fuse, most)) return undefined;
       return {
         value: fuse, limit: most,
         message: row.say(
