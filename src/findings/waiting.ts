@@ -27,6 +27,9 @@ export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 
 /** Runs that hang on a supply, by their own entry or through their way. */
 export const FED_BY_IT: WaitingRows = { sheet: 'supplies', from: 'runs', by: 'rail', filled: 'run' };
 
+/** Runs on a supply that have no way. */
+export const WITHOUT_WAY: WaitingRows = { ...FED_BY_IT, unless: 'way' };
+
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
 

@@ -16,10 +16,10 @@ const someSupply = fc.record({
   voltage: fc.constantFrom(12, 24, 48), tolerance: fc.constantFrom(0, 0.05, 0.1),
   rated: fc.option(fc.constantFrom(1, 2.5, 4, 6, 10)), units: fc.constantFrom(1, 2), redundant: fc.boolean(),
   maxOutput: fc.constantFrom(1, 1.2, 1.5), fuse: fc.option(fc.constantFrom(1, 2, 4, 6, 10, 16)),
-  fuseKind: fc.option(fc.constantFrom(...KINDS)), peak: fc.constantFrom(1, 1.5, 5),
+  fuseKind: fc.option(fc.constantFrom(...KINDS)), peak: fc.constantFrom(1, 5),
 });
 const someCarried = fc.constantFrom(1, 2, 4, 5.5, 6, 9, 15);
-const someLength = fc.constantFrom(1, 60);
+const someLength = fc.constantFrom(1, 300);
 const someDevice = fc.record({
   voltage: fc.option(fc.constantFrom(12, 21.6, 24, 26.4, 48)), minVoltage: fc.option(fc.constantFrom(10, 20)),
   maxVoltage: fc.option(fc.constantFrom(13, 25.2, 26, 60)), qty: fc.constantFrom(0, 1, 2),
@@ -54,6 +54,6 @@ test('runs without a way, devices and all at once are found wrong where an indep
       for (const rule of found) seen.set(rule, seen.get(rule)! + 1);
     }
     schedule.dispose();
-  }), { numRuns: 300 });
+  }), { numRuns: 600 });
   for (const [rule, count] of seen) expect([rule, count > 10]).toEqual([rule, true]);
 });

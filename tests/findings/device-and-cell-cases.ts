@@ -53,14 +53,9 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
       qty: 2, rail: 'L1',
     }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
     message: 'The current of ref D1 is not known. Choose a type, or enter the unit draw in mA.',
-    silent: [DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 })],
-  },
-  {
-    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE(
-      WHOLE, { types: [{ type: 'T' }] }
-    ), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Enter a draw or a power for its type, or the unit draw here in mA.',
-    silent: [],
+    silent: [
+      DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 }), DEVICE(WHOLE, { types: [{ type: 'T' }] }),
+    ],
   },
   {
     rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({

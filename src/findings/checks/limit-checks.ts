@@ -25,17 +25,25 @@ interface Limit {
   readonly write?: WriteExcess;
   /** What the message is given besides. */
   readonly values?: (row: RowReader) => MessageValues;
+  readonly remedy?: Remedy;
 }
 
+/** What was tried and puts the row right, as a sentence to say besides; empty where nothing was found. */
+type Remedy = (row: RowReader) => string;
+
+const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
+  [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
+
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
-export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values }: Limit): Check {
+export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values, remedy }: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,
     find: (row) => {
       const value = row.number(key);
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
-      return { value, limit: most, message: row.say(message, { ...write(value, most), ...values?.(row) }) };
+      const said = row.say(message, { ...write(value, most), ...values?.(row) });
+      return { value, limit: most, message: withRemedy(said, row, remedy) };
     },
   };
 }
@@ -48,10 +56,11 @@ interface Target {
   readonly rating: string;
   /** What is said; it is given `loading`, `rating`, `target` and the current above it as `excess`. */
   readonly message: string;
+  readonly remedy?: Remedy;
 }
 
 /** A check that a loading stays below its target; silent where the rating itself is exceeded. */
-export function overTarget({ rule, sheet, current, rating, message }: Target): Check {
+export function overTarget({ rule, sheet, current, rating, message, remedy }: Target): Check {
   return {
     rule, sheet, key: 'loading', severity: 'near', inStatus: true,
     find: (row) => {
@@ -65,7 +74,7 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
         target: roundedDown(percent(target, loading)),
         excess: roundedUp(amps(used - target * most, 0)),
       };
-      return { value: loading, limit: target, message: row.say(message, values) };
+      return { value: loading, limit: target, message: withRemedy(row.say(message, values), row, remedy) };
     },
   };
 }
@@ -77,10 +86,11 @@ interface Diversity {
   readonly limit: string;
   /** What is said; it is given everything at once as `value`, and `limit`. */
   readonly message: string;
+  readonly remedy?: Remedy;
 }
 
 /** A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it. */
-export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Check {
+export function livesOnDiversity({ rule, sheet, limit, message, remedy }: Diversity): Check {
   return {
     rule, sheet, key: 'connected', severity: 'near', inStatus: true,
     find: (row) => {
@@ -88,7 +98,7 @@ export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Ch
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most)) return undefined;
       const values = { value: amps(value, most), limit: roundedDown(amps(most, value)) };
-      return { value, limit: most, message: row.say(message, values) };
+      return { value, limit: most, message: withRemedy(row.say(message, values), row, remedy) };
     },
   };
 }

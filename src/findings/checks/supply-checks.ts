@@ -12,6 +12,7 @@ import {
   lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
 } from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
+import { supplyRemedy } from './supply-remedy.ts';
 import { warmthChecks } from './warmth-checks.ts';
 
 /** Whether its feed has a breaker that its start is held against, where its maker says nothing of it. */
@@ -43,6 +44,7 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
   {
     rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
@@ -50,7 +52,7 @@ export const supplyChecks: readonly Check[] = [
       if (!givesNothing(row)) return undefined;
       const [top, full] = [row.numberOf('enclosure', 'top'), row.number('fullUpTo')];
       return {
-        value: 0, limit: 0,
+        value: 0, limit: null,
         message: row.value('redundant') === true && row.number('units') === 1
           ? row.say('{name} is redundant and has one unit, which is the spare: nothing is left to carry the load. Fit one more unit, or enter how many there are with the spare.')
           : row.say('{name} stands in {top} at the top of its enclosure, gives its full current up to {full}, and so gives nothing there. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
@@ -79,12 +81,14 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', limit: 'usable',
     message: message(
       '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies', limit: 'fuse',
@@ -161,7 +165,7 @@ export const supplyChecks: readonly Check[] = [
         { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
       );
       const remedy = waiting === electronic
-        ? row.say('Set its ways lower, or fit a supply that gives more for a moment.')
+        ? row.say('Use ways of a lower setting, or a supply that gives more for a moment.')
         : row.say('Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.');
       return { value: least, limit: most, waiting, message: `${said} ${remedy}` };
     },

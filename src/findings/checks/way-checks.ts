@@ -5,6 +5,7 @@ import { COLLAPSED } from '../collapsed.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { wayRemedy } from './way-remedy.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
@@ -45,6 +46,7 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   overLimit({
     rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
@@ -57,12 +59,14 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move runs to another way, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   livesOnDiversity({
     rule: 'way-lives-on-diversity', sheet: 'ways', limit: 'rated',
     message: message(
       '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   {
     rule: 'way-over-start', sheet: 'ways', key: 'start', severity: 'near', inStatus: true,
