@@ -120,7 +120,7 @@ const MORE: readonly Content['sheets'][] = [
   },
   // A way and units that a larger rating would put right; what a fuse does at a run of which not all is known; a warm run.
   {
-    supplies: [{ rail: 'L1', rated: 10, peak: 5, units: 2 }, { rail: 'L2', rated: 10, fuse: 2, fuseKind: 'B' }],
+    supplies: [{ rail: 'L1', rated: 10, peak: 5, units: 2 }, { rail: 'L2', rated: 10, peak: 5, fuse: 2, fuseKind: 'B' }],
     ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }, { way: 'F2', rail: 'L1', kind: 'B', rated: 2 }],
     types: [{ type: 'T', minVoltage: 23.9 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
     runs: [
