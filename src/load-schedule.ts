@@ -152,6 +152,11 @@ export class LoadSchedule {
     return this.#findings.of(sheet, id);
   }
 
+  /** The rules that count against the status of a row; findings of those that are told elsewhere are in other rows. */
+  rulesAgainst(sheet: SheetName, id: number): readonly string[] {
+    return this.#findings.rules(sheet, id);
+  }
+
   /** Why the figure in a cell is what it is. */
   explain(sheet: SheetName, id: number, key: string): Explanation | undefined {
     const column = columnOf(sheet, key);

@@ -89,6 +89,12 @@ export class Findings {
     return worst === undefined ? 'ok' : CHECKS[sheet][worst]!.severity as Status;
   }
 
+  /** The rules that count against the status of a row, those among them that are told elsewhere. */
+  rules(sheet: SheetName, id: number): readonly string[] {
+    return DECIDING[sheet].filter((check) => this.#kept[sheet][check]!.has(id))
+      .map((check) => CHECKS[sheet][check]!.rule);
+  }
+
   /** The findings that make the status of a row what it is. */
   deciding(sheet: SheetName, id: number): readonly Finding[] {
     const status = this.status(sheet, id);
