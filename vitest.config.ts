@@ -68,7 +68,9 @@ export default defineConfig({
           name: 'node',
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/deep/**', 'tests/pages/**'],
-          testTimeout: 30_000,
+          // Style check and types run beside these.
+          testTimeout: 90_000,
+          setupFiles: ['tests/support/seed.ts'],
           // Left to itself, one core is kept free.
           maxWorkers: cores,
           // A module is read once in each worker, not once for every file: none keeps what one test could leave behind.

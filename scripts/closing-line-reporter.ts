@@ -1,9 +1,9 @@
 import type { Reporter, TestModule } from 'vitest/node';
-import { closingLine, flakyLine } from './closing-line.mjs';
+import { closingLine, failedLine, flakyLine } from './closing-line.mjs';
 
 /**
  * Ends a run of tests with one plain line, `N passed, N failed, N skipped`; an error outside a test is a failure. A
- * line for each test that passed on another try than the first comes before it.
+ * line for each test that failed or passed on another try than the first comes before it.
  */
 export default class ClosingLineReporter implements Reporter {
   onTestRunEnd(modules: readonly TestModule[], errors: readonly unknown[]): void {
@@ -11,14 +11,22 @@ export default class ClosingLineReporter implements Reporter {
     for (const module of modules) {
       let failedTests = 0;
       for (const test of module.children.allTests()) {
-        const { state } = test.result();
+        const { state, errors: reasons = [] } = test.result();
+        const name = `${module.relativeModuleId} > ${test.fullName}`;
         counts[state === 'pending' ? 'skipped' : state] += 1;
-        if (state === 'failed') failedTests += 1;
-        if (test.diagnostic()?.flaky === true) console.log(flakyLine(`${module.relativeModuleId} > ${test.fullName}`));
+        if (state === 'failed') {
+          failedTests += 1;
+          console.log(failedLine(name, reasons[0]?.message));
+        }
+        if (test.diagnostic()?.flaky === true) console.log(flakyLine(name));
       }
       // A file that could not be read, or a hook that threw, has failed although no test of it did.
-      if (failedTests === 0 && module.state() === 'failed') counts.failed += 1;
+      if (failedTests === 0 && module.state() === 'failed') {
+        counts.failed += 1;
+        console.log(failedLine(module.relativeModuleId, module.errors()[0]?.message));
+      }
     }
+    for (const error of errors) console.log(failedLine('outside of a test', String(error)));
     console.log(closingLine(counts));
   }
 }

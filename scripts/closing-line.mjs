@@ -22,15 +22,17 @@ export function readClosingLine(line) {
 }
 
 const FLAKY = 'passed on another try: ';
+const FAILED = 'failed: ';
+
+/** @param {string} start @param {string} line */
+const after = (start, line) => line.startsWith(start) ? line.slice(start.length) : undefined;
 
 /**
  * The line that names a test that passed, but not at the first try.
  *
  * @param {string} test its file and name
  */
-export function flakyLine(test) {
-  return `${FLAKY}${test}`;
-}
+export const flakyLine = (test) => `${FLAKY}${test}`;
 
 /**
  * Reads such a line back.
@@ -38,6 +40,20 @@ export function flakyLine(test) {
  * @param {string} line
  * @returns {string | undefined} the test; undefined where the line is another one
  */
-export function readFlakyLine(line) {
-  return line.startsWith(FLAKY) ? line.slice(FLAKY.length) : undefined;
-}
+export const readFlakyLine = (line) => after(FLAKY, line);
+
+/**
+ * The line that names what failed and the first line of why.
+ *
+ * @param {string} test its file and name
+ * @param {string} [why]
+ */
+export const failedLine = (test, why = '') => `${FAILED}${test}: ${why.split('\n', 1)[0]}`;
+
+/**
+ * Reads such a line back.
+ *
+ * @param {string} line
+ * @returns {string | undefined} the test and why; undefined where the line is another one
+ */
+export const readFailedLine = (line) => after(FAILED, line);

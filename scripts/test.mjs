@@ -1,7 +1,7 @@
 // Installs what is missing, a browser included, and checks everything; with `--deep` also what is slow by nature.
 // The last line is `N passed, N failed, N skipped`.
 import { join } from 'node:path';
-import { closingLine, readClosingLine, readFlakyLine } from './closing-line.mjs';
+import { closingLine, readClosingLine, readFailedLine, readFlakyLine } from './closing-line.mjs';
 import { ensurePackages } from './ensure-packages.mjs';
 import { projectFolder } from './project-folder.mjs';
 import { provideBrowser } from './provide-browser.mjs';
@@ -13,6 +13,8 @@ const counts = { passed: 0, failed: 0, skipped: 0 };
 const summary = [];
 /** Tests that passed on another try than the first. @type {string[]} */
 const flaky = [];
+/** Tests that failed, with why. @type {string[]} */
+const failures = [];
 const isDeep = process.argv.includes('--deep');
 /** More of them are a failure. */
 const MOST_FLAKY = 2;
@@ -69,6 +71,8 @@ function testStep(name, project, environment = {}) {
   const onLine = (/** @type {string} */ line) => {
     const test = readFlakyLine(line);
     if (test !== undefined) flaky.push(test);
+    const failure = readFailedLine(line);
+    if (failure !== undefined) failures.push(failure);
     const read = readClosingLine(line);
     if (!read) return true;
     counts.passed += read.passed;
@@ -108,5 +112,6 @@ if (flaky.length > 0) {
     summary.push(`FAILED            more than ${MOST_FLAKY} flaky tests`);
   }
 }
+if (failures.length > 0) console.log(`\nFailed:\n${failures.join('\n')}`);
 console.log(`\n${summary.join('\n')}\n\n${closingLine(counts)}`);
 process.exitCode = counts.failed === 0 ? 0 : 1;

@@ -37,7 +37,8 @@ export { openWorkbook, type SheetRows, type Workbook } from './exchange/workbook
 export {
   columnsToRemember, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
   type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffColumn, type TakeoffDecisions,
-  type TakeoffField, type TakeoffLine, type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffSource,
+  type LineFlag, type LineSource, type ListCells, type TakeoffField, type TakeoffLine, type TakeoffPart,
+  type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffSource, type TakeoffTable,
   type TakeoffSums,
 } from './exchange/takeoff/index.ts';
 

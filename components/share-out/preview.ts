@@ -17,6 +17,12 @@ export function verdict({ over, used, lowerBound, proven, added, leftOut }: Shar
       : words.say('There are no devices to share out.');
   }
   const values = { used, added: added.length, lowerBound };
+  if (!proven && used === lowerBound) {
+    return words.say(
+      '{over, select, branches {{used, plural, one {# branch} other {# branches}}} other {{used, plural, one {# supply} other {# supplies}}}}{added, plural, =0 {} other {, # of them new}}. Whether that is the least is not known, as not all devices are counted; what is missing stands below.',
+      { ...values, over }
+    );
+  }
   if (over === 'branches') {
     return proven
       ? words.say(

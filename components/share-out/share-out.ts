@@ -1,11 +1,11 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  noteSentence, readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
+  limitSentence, noteSentence, readSharing, shareChanges, type SharedSheet, type Sharing, type SharingProgress, type ShareRequest,
 } from '../../src/allocation/index.ts';
 import type { Change } from '../../src/schedule/index.ts';
 import { BusyEvent, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import { controls, loadingBarStyles, statusMarkStyles } from '../look/index.ts';
-import { WorkArea, workAreaStyles } from '../work-area/index.ts';
+import { extensionField, WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { fillLines, KEY_OF, movesOf } from './fill-lines.ts';
 import { fillTable, leftOutList, moveList, overNote, verdict } from './preview.ts';
 import { styles } from './share-out.styles.ts';
@@ -36,7 +36,7 @@ export class ShareOut extends WorkArea {
 
   constructor() {
     super();
-    this.request = { over: 'branches', wholeRows: false, keepPlaced: true };
+    this.request = { over: 'branches', wholeRows: false, keepPlaced: true, acrossPanels: false, extension: 0 };
     this.failure = '';
     this.waiting = false;
   }
@@ -68,16 +68,18 @@ export class ShareOut extends WorkArea {
   }
 
   protected body(): TemplateResult {
-    const { request: { over, wholeRows, keepPlaced }, sharing, words } = this;
+    const { request: { over, wholeRows, keepPlaced, acrossPanels, extension }, sharing, words } = this;
     const choose = (value: SharedSheet, title: string) =>
       html`<button type="button" data-over=${value} aria-pressed=${value === over}
       @click=${() => { this.request = { ...this.request, over: value }; }}>${title}</button>`;
-    const check = (key: 'wholeRows' | 'keepPlaced', checked: boolean, title: string) =>
+    const check = (key: 'wholeRows' | 'keepPlaced' | 'acrossPanels', checked: boolean, title: string) =>
       html`<label><input type="checkbox" data-option=${key}
       .checked=${checked} @change=${() => { this.request = { ...this.request, [key]: !checked }; }}>${title}</label>`;
     return html`<div class="options">
         <div class="choice" role="group" aria-label=${words.say('Share out over')}>${choose('branches', words.say('Bus branches'))}${choose('supplies', words.say('Supplies'))}</div>
         ${check('keepPlaced', keepPlaced, words.say('What is placed stays'))}${check('wholeRows', wholeRows, words.say('Rows stay whole'))}
+        ${this.schedule.rows('enclosures').length < 2 ? nothing : check('acrossPanels', acrossPanels, words.say('Also between panels'))}
+        ${extensionField(extension, words, (share) => { this.request = { ...this.request, extension: share }; })}
       </div>
       <div class="verdict" role="status">${this.#verdict()}</div>
       ${sharing === undefined ? nothing : this.#preview(sharing)}`;
@@ -106,6 +108,7 @@ export class ShareOut extends WorkArea {
     }
     if (this.sharing !== undefined) {
       return html`<p class="sum spoken">${verdict(this.sharing, words)}</p>
+        ${this.sharing.limits.map((limit) => html`<p class="quiet spoken">${limitSentence(this.sharing!.over, limit, words)}</p>`)}
         ${this.sharing.notes.map((note) => html`<p class="quiet spoken">${noteSentence(note, words)}</p>`)}`;
     }
     if (!this.waiting) return nothing;

@@ -64,9 +64,15 @@ function columnHeading(column: TakeoffColumn, { choose, words }: LineTableOption
     </select></th>`;
 }
 
+const OWN_FIELDS: Readonly<Partial<Record<TakeoffField, string>>> = {
+  unit: message('Unit'), total: message('Total of the line'), price: message('Price'), partNumber: message('Part number'),
+};
+const OF_TYPES: readonly TakeoffField[] = ['description', 'draw', 'power', 'nodes'];
+
 function fieldWords(field: TakeoffField, words: Words): string {
-  if (field === 'unit') return words.say('Unit');
-  return words.text(columnOf(field === 'description' ? 'types' : 'devices', field).title);
+  const own = OWN_FIELDS[field];
+  if (own !== undefined) return words.say(own);
+  return words.text(columnOf(OF_TYPES.includes(field) ? 'types' : 'devices', field).title);
 }
 
 function lineRow(line: TakeoffLine, options: LineTableOptions): TemplateResult {

@@ -38,6 +38,7 @@ export const workAreaStyles = css`
     background: var(--elv-surface-raised);
     color: var(--elv-ink);
   }
+  .percent { inline-size: 5.5em; }
   input[type='checkbox'] { inline-size: 1.1em; block-size: 1.1em; accent-color: var(--elv-accent); }
   table { inline-size: 100%; border-collapse: collapse; }
   th { padding: 6px 10px 4px; border-block-end: 1px solid var(--elv-line-strong); color: var(--elv-ink-default); font-weight: 600; text-align: start; vertical-align: bottom; }

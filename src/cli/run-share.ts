@@ -1,5 +1,5 @@
 import {
-  leftOutSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
+  leftOutSentence, limitSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
   type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
@@ -58,18 +58,25 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
 
 /** A sharing for programs, without the ids of rows, which mean nothing outside. */
 function printed(sharing: Sharing, words: Words): unknown {
-  const { over, used, lowerBound, proven, placements, kept, leftOut, fillings, added, notes } = sharing;
+  const { over, used, lowerBound, proven, placements, kept, leftOut, fillings, added, notes, limits } = sharing;
   const plain = ({ row, ref, tag, qty }: Placement) => ({ row, ref, tag, qty });
   return {
     over, used, lowerBound, proven,
+    limits: limits.map((limit) => {
+      const { serves, panel, size, used: some, lowerBound: least, byTotal, limitedBy } = limit;
+      return {
+        panel, group: servedText(serves, ENGLISH), size, used: some, lowerBound: least, byTotal, limitedBy,
+        why: limitSentence(over, limit, words),
+      };
+    }),
     placements: placements.map(plain),
     kept: kept.map(plain),
     leftOut: leftOut.map((left) => {
       const { row, ref, qty, code } = left;
       return { row, ref, qty, code, reason: leftOutSentence(over, left, words) };
     }),
-    fillings: fillings.map(({ id, tag, serves, capacity, kept: stays, placed }) =>
-      ({ tag, group: servedText(serves, ENGLISH), capacity, kept: stays, placed, isNew: id === null })),
+    fillings: fillings.map(({ id, tag, serves, panel, capacity, kept: stays, placed, limitedBy }) =>
+      ({ tag, panel, group: servedText(serves, ENGLISH), capacity, limitedBy, kept: stays, placed, isNew: id === null })),
     added: added.map(({ tag }) => tag),
     notes: notes.map((note) => noteSentence(note, words)),
   };

@@ -15,7 +15,8 @@ export interface ShareOptions {
 
 export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
 
-  ${calledAs('share')} INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--output FILE] [--sizing FILE]
+  ${calledAs('share')} INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--across-panels]
+    [--extension PERCENT] [--output FILE] [--sizing FILE]
 
 INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
                a sheet in CSV takes the place of that sheet of the schedule
@@ -24,6 +25,9 @@ INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its 
                purpose on supplies of its own
 --whole-rows   no row is split
 --keep         devices that have a branch or supply keep it; without this all are shared anew
+--across-panels  devices may go to another panel; without this what is on a branch or rail that has an
+               enclosure stays in that panel, and the rest may go to any
+--extension PERCENT  put so much less on each that what is there may grow by this
 --output FILE  write the schedule, shared out, to a file
 --sizing FILE  write what the job needs (supplies, branches, relay modules) to a CSV file
 --lang TAG     language of notes and reasons, of what the job needs, and of files that are read
@@ -31,7 +35,7 @@ INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its 
 --help         this text
 
 Prints JSON: how many are used, the lower bound for that, whether the number is proven to be
-the least, and the placements (row: place of the device row from 0); then what was left out
+the least, what decides it in each panel, and the placements (row: place of the device row from 0); then what was left out
 and why, how full each one is, and those that are to be made. Where there are too few, more
 are made like the last whose limit or rating is known.
 
@@ -45,6 +49,8 @@ const OPTIONS = {
   over: { type: 'string', default: 'branches' },
   'whole-rows': { type: 'boolean', default: false },
   keep: { type: 'boolean', default: false },
+  'across-panels': { type: 'boolean', default: false },
+  extension: { type: 'string', default: '0' },
   output: { type: 'string' },
   sizing: { type: 'string' },
   lang: { type: 'string' },
@@ -65,9 +71,13 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
   if (over !== 'branches' && over !== 'supplies') {
     throw new Refusal([`--over ${over} is not known. Give one of branches, supplies.`]);
   }
+  const extension = Number(values.extension) / 100;
+  if (!(extension >= 0 && extension <= 10)) {
+    throw new Refusal([`--extension ${values.extension} is no percentage. Give one from 0 to 1000, as in --extension 20.`]);
+  }
   return {
     inputs: positionals,
-    request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep },
+    request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep, acrossPanels: values['across-panels'], extension },
     output: values.output,
     sizing: values.sizing,
     lang: values.lang,

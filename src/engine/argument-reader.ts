@@ -1,6 +1,7 @@
 import {
   findColumn, isFormula, isNumeric, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
+import { gather } from './gather.ts';
 import type { Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { TagIndex } from './tag-index.ts';
@@ -30,6 +31,30 @@ export function argumentReader(
   if (by === undefined) return read;
   const targets = columns[own].targets.get(by)!;
   return (id) => targets[id]! < 0 ? null : read(targets[id]!);
+}
+
+/** Values of some rows, in their order; where no rule takes them, NaN stands for an unknown number as well. */
+export type Values = ArrayLike<CellValue>;
+
+/** What a rule reads of some rows. @param isUnknownTaken the rule takes what is unknown, as `null`. */
+export function valuesOf(
+  argument: Argument, own: SheetName, ids: readonly number[], document: ScheduleDocument, columns: Columns,
+  isUnknownTaken: boolean,
+): Values {
+  const { by, sheet, key } = argument;
+  const numbers = columns[sheet].numbers.get(key);
+  if (numbers === undefined || (isUnknownTaken && document.rowsWithFormulas(sheet).size > 0)) {
+    const read = argumentReader(argument, own, document, columns, isUnknownTaken);
+    return ids.map((id) => read(id));
+  }
+  const values = gather(numbers, by === undefined ? undefined : columns[own].targets.get(by)!, ids);
+  return isUnknownTaken ? withNull(values) : values;
+}
+
+function withNull(numbers: Float64Array): Values {
+  const values: CellValue[] = [];
+  for (const number of numbers) values.push(Number.isNaN(number) ? null : number);
+  return values;
 }
 
 /**

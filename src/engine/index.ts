@@ -1,3 +1,4 @@
+export { panelKeys, panelOf, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, figureOf, type Explanation, type ExplanationPart } from './explain.ts';
 export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts';
 export { REFERRED_SHEETS } from './references.ts';

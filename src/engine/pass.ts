@@ -1,7 +1,7 @@
 import {
   findColumn, isFormula, numericInputs, SHEET_NAMES, type CellValue, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { argumentReader, partialReader, type ArgumentReader } from './argument-reader.ts';
+import { partialReader, valuesOf, type Values } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
 import { IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
@@ -73,8 +73,8 @@ function applyRule(
   const rows = document.byId(sheet);
   const isInput = findColumn(sheet, key)!.role === 'input';
   const ids = isInput ? due.filter((id) => (rows[id]?.cells[key] ?? null) === null) : due;
-  const readers = args.map((arg) => argumentReader(arg, sheet, document, columns, rule.takesUnknown === true));
-  const differing = follow(rule, ids, rows, readers, numbers);
+  const values = args.map((arg) => valuesOf(arg, sheet, ids, document, columns, rule.takesUnknown === true));
+  const differing = follow(rule, ids, rows, values, numbers);
   touched?.column(sheet, differing, key);
   const partial = args.flatMap((arg) => {
     const isPartial = partialReader(arg, sheet, columns, tags);
@@ -90,23 +90,34 @@ function applyRule(
   touched?.column(sheet, lackingOtherwise, key);
 }
 
-/** Works a rule out for some rows. @returns those whose number differs from before. */
+/** Works a rule out for some rows, from the values of each argument in them. @returns those that differ from before. */
 function follow(
-  { by, takesUnknown }: Rule, ids: readonly number[], rows: readonly unknown[], readers: readonly ArgumentReader[],
+  { by, takesUnknown }: Rule, ids: readonly number[], rows: readonly unknown[], values: readonly Values[],
   numbers: Float64Array,
 ): number[] {
-  const values: CellValue[] = readers.map(() => null);
-  return ids.filter((id) => {
-    let isKnown = rows[id] !== undefined;
-    for (let place = 0; place < readers.length; place += 1) {
-      values[place] = readers[place]!(id);
-      if (values[place] === null && takesUnknown !== true) isKnown = false;
+  const work = by as (...values: CellValue[]) => number | string | null;
+  const [one, other, third] = values as [Values, Values, Values];
+  const count = values.length;
+  const differing: number[] = [];
+  for (let place = 0; place < ids.length; place += 1) {
+    const id = ids[place]!;
+    let result: number | string | null = null;
+    if (rows[id] !== undefined && (takesUnknown === true || isKnown(values, place))) {
+      // Most rules take few values, and are called without a list of them.
+      if (count === 1) result = work(one[place]!);
+      else if (count === 2) result = work(one[place]!, other[place]!);
+      else if (count === 3) result = work(one[place]!, other[place]!, third[place]!);
+      else result = work(...values.map((each) => each[place]!));
     }
-    const result = isKnown ? by(...(values as never[])) : null;
     // Adding 0 makes zero of a negative zero.
     const number = typeof result === 'number' && Number.isFinite(result) ? result + 0 : NaN;
-    const differs = !Object.is(numbers[id], number);
+    if (!Object.is(numbers[id], number)) differing.push(id);
     numbers[id] = number;
-    return differs;
-  });
+  }
+  return differing;
+}
+
+function isKnown(values: readonly Values[], place: number): boolean {
+  for (const each of values) if (Number.isNaN(each[place] ?? NaN)) return false;
+  return true;
 }

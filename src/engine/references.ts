@@ -1,9 +1,10 @@
 import {
-  inputColumns, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
+  inputColumns, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { rowsReading } from './rows-reading.ts';
 import { argument, type Argument } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
+import type { TagIndex } from './tag-index.ts';
 import type { Touched } from './touched.ts';
 
 interface ReferenceColumn {
@@ -44,12 +45,14 @@ export interface Retargeted {
 export class References {
   readonly #document: ScheduleDocument;
   readonly #columns: Readonly<Record<SheetName, SheetColumns>>;
-  readonly #rowByTag = new Map<SheetName, Map<string, number>>();
+  readonly #tags: TagIndex;
 
-  constructor(document: ScheduleDocument, columns: Readonly<Record<SheetName, SheetColumns>>) {
+  constructor(
+    document: ScheduleDocument, columns: Readonly<Record<SheetName, SheetColumns>>, tags: TagIndex,
+  ) {
     this.#document = document;
     this.#columns = columns;
-    for (const sheet of REFERRED_SHEETS) this.#index(sheet);
+    this.#tags = tags;
     for (const reference of REFERENCES) {
       const resolve = this.#resolver(reference);
       for (const { id } of document.rows(reference.sheet)) resolve(id);
@@ -65,9 +68,8 @@ export class References {
     return target < 0 ? null : this.text(from.sheet, target, from.key);
   }
 
-  /** Reads the tags of a sheet again. @returns the references that mean another row now. */
-  reindex(sheet: SheetName): Retargeted[] {
-    this.#index(sheet);
+  /** Resolves the references to a sheet whose tags or order changed. @returns those that mean another row now. */
+  resolveTo(sheet: SheetName): Retargeted[] {
     return REFERENCES.filter(({ to }) => to === sheet).flatMap((reference) => {
       const resolve = this.#resolver(reference);
       return this.#document.rows(reference.sheet).filter(({ id }) => resolve(id))
@@ -102,19 +104,10 @@ export class References {
     }
   }
 
-  #index(sheet: SheetName): void {
-    const { tag } = SCHEMA[sheet];
-    const byTag = new Map<string, number>();
-    for (const { id, cells } of this.#document.rows(sheet)) {
-      const text = cells[tag];
-      if (typeof text === 'string' && !byTag.has(text)) byTag.set(text, id);
-    }
-    this.#rowByTag.set(sheet, byTag);
-  }
-
   /** What resolves a reference of a row; it answers whether it means another row now. */
   #resolver({ sheet, key, to, from }: ReferenceColumn): (id: number) => boolean {
-    const [targets, byTag] = [this.#columns[sheet].targets.get(key)!, this.#rowByTag.get(to)!];
+    const targets = this.#columns[sheet].targets.get(key)!;
+    const tags = this.#tags;
     const through = from === undefined ? undefined : this.#columns[sheet].targets.get(from.by)!;
     const takenOver = from === undefined ? undefined : this.#columns[from.sheet].targets.get(from.key)!;
     const rows = this.#document.byId(sheet);
@@ -122,7 +115,7 @@ export class References {
       const row = rows[id];
       const text = row?.cells[key] ?? null;
       const other = row === undefined ? -1 : through?.[id] ?? -1;
-      const target = typeof text === 'string' ? byTag.get(text) ?? -1 : other < 0 ? -1 : takenOver![other]!;
+      const target = typeof text === 'string' ? tags.first(to, text) : other < 0 ? -1 : takenOver![other]!;
       if (targets[id] === target) return false;
       targets[id] = target;
       return true;

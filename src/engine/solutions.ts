@@ -73,13 +73,15 @@ export class Solutions {
     const whole = this.#whole(solution, memory.whole);
     const all = touched === undefined || whole !== memory.whole;
     memory.whole = whole;
-    const concerned = all ? undefined : this.#concerned(solution, touched, memory.targets);
+    const isEmpty = this.#document.rows(sheet).length === 0;
+    const concerned = isEmpty || all ? undefined : this.#concerned(solution, touched, memory.targets);
     const changed: ChangedFigure[] = [];
     if (touched?.concerns(from, by) !== false) {
       this.#clear(solution, touched?.having(from, [by]) ?? [], changed);
       memory.targets = this.#columns[from].targets.get(by)!.slice();
     }
-    if (concerned?.size === 0) return changed;
+    if (isEmpty) memory.kept.length = 0;
+    if (isEmpty || concerned?.size === 0) return changed;
     const members = this.#members(solution, concerned);
     const readOwn = solution.of.map((argument) => this.#reader(sheet, argument));
     const readEach = solution.each.map((argument) => this.#reader(from, argument));

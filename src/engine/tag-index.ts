@@ -26,6 +26,14 @@ export class TagIndex {
     return this.#shared[sheet];
   }
 
+  /** Id of the row that bears a tag, the first in order of those that share it; -1 where none does. */
+  first(sheet: SheetName, tag: string): number {
+    const rows = this.#rows[sheet].get(tag);
+    if (typeof rows !== 'object') return rows ?? -1;
+    const place = (id: number) => this.#document.position(sheet, id);
+    return [...rows].reduce((first, id) => place(id) < place(first) ? id : first);
+  }
+
   /**
    * Reads the tag of a row again. @returns the other rows that share their tag now and did not, or the other way round.
    */

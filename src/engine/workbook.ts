@@ -2,10 +2,11 @@ import {
   findColumn, isBlank, isNumeric, SCHEMA, SHEET_NAMES, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
+import { gather } from './gather.ts';
 import { pass, type Calculation } from './pass.ts';
 import { REFERRED_SHEETS, References } from './references.ts';
 import { rowsReading } from './rows-reading.ts';
-import { ruleOf, type Argument } from './schema-rules.ts';
+import { argument, ruleOf, type Argument } from './schema-rules.ts';
 import { SheetColumns } from './sheet-columns.ts';
 import { Solutions } from './solutions.ts';
 import { TagIndex } from './tag-index.ts';
@@ -76,6 +77,17 @@ export class Workbook {
   /** Numbers and references of a sheet by row id. Not to be changed, nor its columns kept over a change. */
   columns(sheet: SheetName): SheetColumns {
     return this.#columns[sheet];
+  }
+
+  /**
+   * The numbers that some rows of a sheet have at a path, such as `rail.usable`, in their order; NaN where it is
+   * unknown. @returns `undefined` where it is known of no row at all.
+   */
+  numbers(sheet: SheetName, path: string, ids: readonly number[]): Float64Array | undefined {
+    const { by, sheet: holder, key } = argument(sheet, path);
+    const numbers = this.#columns[holder].numbers.get(key)!;
+    return numbers.some((number) => number === number)
+      ? gather(numbers, by === undefined ? undefined : this.targets(sheet, by), ids) : undefined;
   }
 
   /** Id of the row that a reference names; -1 when it names none. */
@@ -175,7 +187,7 @@ export class Workbook {
       [sheet, new SheetColumns(sheet, document.capacity(sheet))])) as Record<SheetName, SheetColumns>;
     const tags = new TagIndex(document);
     this.#calculation = { document, columns, tags, solutions: new Solutions(document, columns, tags) };
-    this.#references = new References(document, columns);
+    this.#references = new References(document, columns, tags);
     this.#typed = new TypedFormulas(
       this.#calculation, (sheet, id, key) => this.value(sheet, id, key), this.#licenseKey
     );
@@ -217,14 +229,15 @@ export class Workbook {
 
   /** References that mean another row now are touched too, and with them what is read through them. */
   #retarget(touched: Touched): void {
+    const shared = this.#sharedOtherwise(touched);
     const rows = [...touched.cells()].filter(({ sheet, keys }) =>
       keys === null || [...keys].some((key) => this.#columns[sheet].targets.has(key)));
     const retargeted = SHEET_NAMES
       .filter((sheet) => REFERRED_SHEETS.has(sheet)
         && (touched.rearranged.has(sheet) || touched.concerns(sheet, SCHEMA[sheet].tag)))
-      .flatMap((sheet) => this.#references.reindex(sheet));
+      .flatMap((sheet) => this.#references.resolveTo(sheet));
     for (const { sheet, id } of rows) retargeted.push(...this.#references.resolveRow(sheet, id));
-    for (const [sheet, ids] of this.#sharedOtherwise(touched)) {
+    for (const [sheet, ids] of shared) {
       retargeted.push(...this.#references.naming(sheet, ids));
       for (const id of ids) retargeted.push({ sheet, id, key: SCHEMA[sheet].tag });
     }

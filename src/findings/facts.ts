@@ -4,7 +4,7 @@ import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
 /** What is told of rows of a sheet that hangs on many others, and needs no column. */
 export interface Gathering<Fact> {
   readonly sheet: SheetName;
-  /** The columns that it follows from. */
+  /** The columns that it follows from; the order of the rows of their sheets counts too. */
   readonly reads: readonly (readonly [SheetName, string])[];
   /** Gathers it in one pass. @returns the fact of each row by id; none where there is nothing to tell. */
   readonly gather: (document: ScheduleDocument, book: Workbook) => ReadonlyMap<number, Fact>;
@@ -31,7 +31,9 @@ export class Facts {
   /** Gathers again what a change concerns. @returns the rows of which something else is told than before. */
   update(touched: Touched): [SheetName, number[]][] {
     return [...this.#gathered].flatMap(([gathering, before]) => {
-      if (!gathering.reads.some(([sheet, key]) => touched.concerns(sheet, key))) return [];
+      const isConcerned = gathering.reads.some(([sheet, key]) =>
+        touched.concerns(sheet, key) || touched.rearranged.has(sheet));
+      if (!isConcerned) return [];
       const now = gathering.gather(this.#document, this.#book);
       this.#gathered.set(gathering, now);
       const changed = [...new Set([...before.keys(), ...now.keys()])]

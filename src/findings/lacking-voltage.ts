@@ -15,15 +15,17 @@ export const LACKING_VOLTAGE: Gathering<NamedRows> = {
   sheet: 'runs', reads: [['devices', 'run'], ['devices', 'voltageMargin'], ['devices', 'ref']],
   gather: (document, book) => {
     const worst = new Map<number, { id: number; margin: number; others: number }>();
-    const margins = book.columns('devices').numbers.get('voltageMargin')!;
-    const volts = book.columns('devices').numbers.get('terminalVoltage')!;
-    const runs = book.targets('devices', 'run');
-    for (const { id } of document.rows('devices')) {
-      const [run, margin] = [runs[id]!, margins[id]!];
-      if (run < 0 || !(margin < 0) || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+    const { numbers, targets } = book.columns('devices');
+    const [margins, volts, runs] = [numbers.get('voltageMargin')!, numbers.get('terminalVoltage')!, targets.get('run')!];
+    const position = (id: number) => document.position('devices', id);
+    for (let id = 0; id < margins.length; id += 1) {
+      const margin = margins[id]!;
+      if (!(margin < 0) || runs[id]! < 0 || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+      const run = runs[id]!;
       const before = worst.get(run);
-      if (before === undefined) worst.set(run, { id, margin, others: 0 });
-      else worst.set(run, { ...margin < before.margin ? { id, margin } : before, others: before.others + 1 });
+      const isWorse = before === undefined || margin < before.margin
+        || (margin === before.margin && position(id) < position(before.id));
+      worst.set(run, { ...isWorse ? { id, margin } : before, others: before === undefined ? 0 : before.others + 1 });
     }
     return new Map([...worst].map(([run, { id, others }]) =>
       [run, { tag: tagOf('devices', document.row('devices', id)!), others }]));

@@ -16,15 +16,36 @@ interface Among {
  * they are few or none, and the others then cost next to nothing.
  */
 export interface Only {
-  /** Key of what is read of the row. */
-  readonly reads: string;
+  /** What is read: keys of the row, and paths such as `rail.usable`. */
+  readonly reads: readonly string[];
   /** Picks them, by id. */
   readonly of: (ids: Ids, among: Among) => Ids;
 }
 
 const NONE: Ids = [];
 
-const only = (reads: string, of: Only['of']): Only => ({ reads, of });
+const only = (key: string, of: Only['of']): Only => ({ reads: [key], of });
+
+/** Rows in which up to three numbers, their own or those of rows that they name, are known and a condition holds. */
+export const where = (reads: readonly string[], holds: (...numbers: number[]) => boolean): Only => ({
+  reads, of: (ids, { sheet, book }) => {
+    const columns = reads.map((path) => book.numbers(sheet, path, ids));
+    return columns.every((column) => column !== undefined) ? holding(ids, columns, holds) : NONE;
+  },
+});
+
+function holding(
+  ids: Ids, [one, other = one, third = other]: readonly Float64Array[], holds: (...numbers: number[]) => boolean,
+): Ids {
+  const found: number[] = [];
+  for (let place = 0; place < ids.length; place += 1) {
+    const a = one![place]!;
+    const b = other![place]!;
+    const c = third![place]!;
+    if (a === a && b === b && c === c && holds(a, b, c)) found.push(ids[place]!);
+  }
+  return found;
+}
 
 /** Rows in which a column of numbers has none. */
 export const withoutNumber = (key: string) => only(key, (ids, { columns }) => {
@@ -61,6 +82,12 @@ export const namingNone = (key: string) => only(key, (ids, { columns }) => {
   return ids.filter((id) => targets[id]! < 0);
 });
 
+/** Rows whose reference names a row. */
+export const namingOne = (key: string) => only(key, (ids, { columns }) => {
+  const targets = columns.targets.get(key)!;
+  return ids.filter((id) => targets[id]! >= 0);
+});
+
 /** Rows whose reference names one that shares its tag with others. */
 export const namingShared = (key: string, to: SheetName) => only(key, (ids, { columns, book }) => {
   const [targets, shared] = [columns.targets.get(key)!, book.shared(to)];
@@ -73,6 +100,15 @@ export const namingHidden = (key: string, to: SheetName) => only(key, (ids, { co
   const known: boolean[] = [];
   const isHidden = (id: number) => hiddenCharacters(tagOf(to, document.row(to, id)!)).length > 0;
   return ids.filter((id) => targets[id]! < 0 || (known[targets[id]!] ??= isHidden(targets[id]!)));
+});
+
+/** Rows whose text holds a character that cannot be seen. */
+export const holdingHidden = (key: string) => only(key, (ids, { sheet, document }) => {
+  const rows = document.byId(sheet);
+  return ids.filter((id) => {
+    const own = rows[id]?.cells[key];
+    return typeof own === 'string' && hiddenCharacters(own).length > 0;
+  });
 });
 
 /** Rows that share their tag with others. */

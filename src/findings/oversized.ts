@@ -16,7 +16,7 @@ function oversized(document: ScheduleDocument, book: Workbook, by: keyof typeof 
   const size = document.capacity('devices');
   for (let id = 0; id < size; id += 1) {
     const target = fedBy[id]!;
-    if (target < 0 || quantities[id] === 0 || !exceeds(draws[id]! / 1000, most[target]!)) continue;
+    if (target < 0 || !(quantities[id]! > 0) || !exceeds(draws[id]! / 1000, most[target]!)) continue;
     const others = found.get(target);
     if (others === undefined) found.set(target, [id]);
     else others.push(id);

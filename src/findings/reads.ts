@@ -29,10 +29,16 @@ export class Reads {
     let own = this.#own.get(sheet);
     if (own === undefined) {
       own = this.#checks[sheet].map(({ needs, only }) =>
-        new Set([needs, only?.reads].filter((key) => key !== undefined)));
+        new Set([needs ?? [], only?.reads ?? []].flat().flatMap((path) => this.#readBy(sheet, path))));
       this.#own.set(sheet, own);
     }
     return own;
+  }
+
+  /** What reading a key or a path takes: the column, and the reference through which it is reached. */
+  #readBy(sheet: SheetName, path: string): string[] {
+    const [by, key] = path.split('.') as [string, string?];
+    return key === undefined ? [path] : [by, this.note(sheet, by, key)];
   }
 
   /** Places of the checks of a sheet that have read one of some keys and paths. */

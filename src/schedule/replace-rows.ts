@@ -1,7 +1,7 @@
 import { FileRows } from './formula/file-rows.ts';
-import { isFormula } from './formula/formula-text.ts';
+import { formulasIn } from './formula/formulas-in.ts';
 import { renumberKeyForm } from './formula/key-form.ts';
-import { inputColumns, numericInputs, SHEET_NAMES, type SheetName } from './schema/index.ts';
+import { inputColumns, SHEET_NAMES, type SheetName } from './schema/index.ts';
 import type { Acceptance, Cells, Content } from './snapshot.ts';
 
 /** A content with rows of another file in it. */
@@ -67,10 +67,7 @@ function renumbered(
 ): Cells[] {
   return rows.map((cells) => {
     const now = { ...cells };
-    for (const { key } of numericInputs(own)) {
-      const value = cells[key];
-      if (isFormula(value)) now[key] = renumberKeyForm(value, own, sheet, numberOf);
-    }
+    for (const [key, formula] of formulasIn(own, cells)) now[key] = renumberKeyForm(formula, own, sheet, numberOf);
     return now;
   });
 }

@@ -6,6 +6,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { formatCell, type SheetName } from '../../src/schedule/index.ts';
 import { someAction, someContent } from '../engine/random-actions.ts';
 import { mountGrid, unmountAll } from './support/mount.ts';
+import '../support/seed.ts';
 import { ENGLISH } from '../../src/words/index.ts';
 
 afterEach(unmountAll);

@@ -94,8 +94,8 @@ describe('recogniseSheet', () => {
   });
 
   it.each([
-    [['Name', 'Price'], 'sheet-unrecognised'],
-    [['Type', 'Colour', 'Price'], 'sheet-unrecognised'],
+    [['Name', 'Weight'], 'sheet-unrecognised'],
+    [['Type', 'Colour', 'Weight'], 'sheet-unrecognised'],
     [['Note'], 'sheet-ambiguous'],
     [[''], 'sheet-unrecognised'],
   ])('%j are refused as %s', (headings, code) => {

@@ -6,16 +6,17 @@ import { readCsv, readSchedule, writeCsv, writeSchedule } from '../../src/exchan
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { inputColumns, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
+import { processorTime } from '../support/processor-time.ts';
 import { HOSTILE_TEXTS } from './hostile-texts.ts';
 import { BYTE_READERS, faultOf, TEXT_READERS } from './readers.ts';
 
-/** Longest that a reader may think about a text of some kilobytes [ms], on a machine that does other things too. */
+/** Longest that a reader may think about a text of some kilobytes [ms]. */
 const LONGEST = 5000;
 
 async function answered(read: () => unknown): Promise<string | undefined> {
-  const start = performance.now();
+  const taken = processorTime();
   const fault = faultOf(await read() as Parameters<typeof faultOf>[0]);
-  const took = performance.now() - start;
+  const took = taken();
   return took > LONGEST ? `took ${Math.round(took)} ms` : fault;
 }
 

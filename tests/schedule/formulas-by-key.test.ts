@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Cells, type Content } from '../../src/schedule/index.ts';
 import { idAt, reference, scheduleOf, typeFormula } from '../support/schedules.ts';
+import { processorTime } from '../support/processor-time.ts';
 
 const HOSTILE = 'it\'s [a] "tag" @1:2#3 ⟦x⟧';
 const DEVICES: Cells[] = [
@@ -104,14 +105,14 @@ describe('a formula of a file is refused with a sentence', () => {
   });
 
   test('in time, whatever it is made of', () => {
-    const start = performance.now();
+    const taken = processorTime();
     for (
       const part of ['[', "['", '[\'a', '["', '"', "'", '[devices.qty@', "[a.b@'''", '[qty#1:', '[qty]', '1e', 'D1']
     ) {
       expect(problemOf(`=${part.repeat(20_000)}`)).toHaveLength(1);
       expect(problemOf(`=${part.repeat(2_000_000)}`)).toHaveLength(1);
     }
-    expect(performance.now() - start).toBeLessThan(5000);
+    expect(taken()).toBeLessThan(5000);
   });
 });
 

@@ -317,7 +317,7 @@ const RATED_AT = 40;
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial, isMisplaced } = totals;
   const isOneTooMuch = starting.some(({ row: device, unitDraw }) =>
-    number(device, 'qty') !== 0 && exceeds(over(unitDraw, 1000), usable));
+    (number(device, 'qty') ?? 0) > 0 && exceeds(over(unitDraw, 1000), usable));
   const { inputCurrent, surge, isAsked } = totals.input;
   const [target, fuse, offAt] = [number(row, 'target', 0.8), number(row, 'fuse'), number(row, 'offAt')];
   const loading = over(demand.sum, usable);

@@ -32,7 +32,7 @@ const takeoffs = [
   },
   {
     file: 'maison-de-sante.csv',
-    headings: ['ref', 'description', 'area', 'area', 'qty', 'branch', 'rail', 'note', undefined],
+    headings: ['ref', 'description', 'area', 'area', 'qty', 'branch', 'rail', 'note', 'price'],
     // 4 + 6 + 2 + 1 + 1 + 1200 + 6; 2 + 2 + 1 (the same door) + 5.
     taken: 1230,
     // Sous-totaux 1 220 and 13, total 1 233.

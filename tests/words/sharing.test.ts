@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import {
-  leftOutSentence, noteSentence, readSharing, rowNames, servedText, shareOut, sizePanel, sizingCsv, type ShareRequest,
+  leftOutSentence, limitSentence, noteSentence, readSharing, rowNames, servedText, shareOut, sizePanel, sizingCsv, type ShareRequest,
 } from '../../src/allocation/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';
@@ -75,6 +75,31 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
       ],
     },
   },
+  {
+    request: { over: 'supplies' },
+    sheets: {
+      types: TYPES, runs: [{ run: 'W1' }],
+      supplies: [{ rail: 'L1', rated: 5, enclosure: 'P1', fuse: 1 }, { rail: 'L2', rated: 5, enclosure: 'P2' }],
+      devices: [
+        { type: 'T2', qty: 1, rail: 'L1', run: 'W1' }, { type: 'T2', qty: 1, rail: 'L2', run: 'W1' },
+        { type: 'T2', qty: 5, rail: 'L1' }, { type: 'T1', qty: 5, rail: 'L2' },
+      ],
+    },
+  },
+  {
+    request: { over: 'branches', extension: 0.2, wholeRows: true },
+    sheets: {
+      types: TYPES, branches: [{ branch: 'B1', limit: 12 }],
+      devices: [{ type: 'T2', qty: 6 }, { type: 'T2', qty: 6 }, { type: 'T2', qty: 6 }],
+    },
+  },
+  {
+    request: { over: 'branches', wholeRows: true },
+    sheets: {
+      types: TYPES, branches: [{ branch: 'B1', limit: 10, reserve: 0.1 }],
+      devices: [{ type: 'T2', qty: 6 }, { type: 'T2', qty: 6 }, { type: 'T2', qty: 6 }],
+    },
+  },
 ];
 
 /** Devices of three sizes that fill a branch only together, which takes longer to find than there is time. */
@@ -98,6 +123,7 @@ async function everythingSaid(words: Words): Promise<string[]> {
     const schedule = new LoadSchedule({ details: {}, sheets }, { words });
     const sharing = await shareOut(readSharing(schedule, request), { milliseconds: 500 });
     said.push(...sharing.notes.map((note) => noteSentence(note, words)));
+    said.push(...sharing.limits.map((limit) => limitSentence(sharing.over, limit, words)));
     said.push(...sharing.fillings.map(({ serves }) => servedText(serves, words)));
     said.push(
       ...sharing.leftOut.map((left) => leftOutSentence(sharing.over, left, words)), rowNames(sharing.leftOut, words, 1)

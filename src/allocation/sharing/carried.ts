@@ -50,7 +50,7 @@ export class Carried {
   /** A supply as one that devices can be put on. On one that carries several purposes there is no room for any. */
   bin(rail: Rail): ShareBin {
     return {
-      id: rail.id, tag: rail.tag, capacity: rail.capacity,
+      id: rail.id, tag: rail.tag, panel: rail.panel, capacity: rail.capacity, limitedBy: rail.limitedBy,
       kept: this.isMixed(rail) ? Infinity : this.#amps.get(rail.id) ?? 0,
       inUse: this.#amps.has(rail.id),
     };

@@ -1,3 +1,4 @@
+import { panelOf } from '../../engine/index.ts';
 import { tagOf, type SheetName } from '../../schedule/index.ts';
 import { rowsInFormulas } from './rows-in-formulas.ts';
 import type { Figures, LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
@@ -14,10 +15,13 @@ export interface DeviceRow {
   readonly inFormula: boolean;
   /** Id of what it is on now; -1 for nothing. */
   readonly on: number;
+  /** The panel that it belongs to: of what is shared where it is on one, else of the other; `null` for none. */
+  readonly panel: string | null;
 }
 
 /** Reads the rows of the devices, apart from those in which nothing is entered. */
 export function deviceRows(schedule: Figures, by: 'branch' | 'rail'): DeviceRow[] {
+  const panelBy = by === 'branch' ? ['branch', 'rail'] : ['rail', 'branch'];
   const inFormulas = rowsInFormulas(schedule.document);
   return schedule.rows('devices').flatMap(({ id, cells }, row): DeviceRow[] => {
     if (Object.keys(cells).length === 0) return [];
@@ -26,6 +30,7 @@ export function deviceRows(schedule: Figures, by: 'branch' | 'rail'): DeviceRow[
       qty: atLeastNone(numberOf(schedule, 'devices', id, 'qty')),
       inFormula: inFormulas.has(id),
       on: schedule.target('devices', id, by),
+      panel: panelOf(schedule, 'devices', id, panelBy),
     }];
   });
 }

@@ -1,24 +1,30 @@
 import { freeNodes } from '../../electrical/index.ts';
+import { panelOf } from '../../engine/index.ts';
+import { withRounding } from '../packing/index.ts';
+import { groupsByPanel, panelsBind, type BoundRow } from './by-panel.ts';
 import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
 import type {
-  Figures, FurtherBins, LeftOut, Placement, ShareBin, ShareRequest, ShareRow, SharingNote, SharingProblem,
+  CapacityLimit, Figures, FurtherBins, LeftOut, Placement, ShareBin, ShareRequest, SharingNote, SharingProblem,
 } from './sharing-problem.ts';
 
 /**
  * What there is to share out over the bus branches: the nodes of the devices, up to the limit of a branch less its
  * reserve. To a branch that keeps devices whose nodes are not known nothing is added, and nothing is shared out where
- * no branch has a known limit.
+ * no branch has a known limit. Where branches say their enclosure, devices stay in the panel that they belong to.
  */
 export function readBranches(
-  schedule: Figures, { wholeRows = false, keepPlaced = false }: ShareRequest,
+  schedule: Figures, { wholeRows = false, keepPlaced = false, acrossPanels = false, extension = 0 }: ShareRequest,
 ): SharingProblem {
-  const tagged = taggedRows(schedule, 'branches');
+  const tagged = taggedRows(schedule, 'branches')
+    .map((branch) => ({ ...branch, panel: panelOf(schedule, 'branches', branch.id) }));
+  const binds = panelsBind(tagged, acrossPanels);
   const tags = new Map(tagged.map(({ id, tag }) => [id, tag]));
-  const further = furtherOf(schedule, tagged);
+  const further = (panel: string | null) => furtherOf(schedule, tagged, panel, extension);
+  const isNowhere = further(null) === undefined;
   const carried = new Map<number, number>();
   const kept: Placement[] = [];
   const left: LeftOut[] = [];
-  const rows: ShareRow[] = [];
+  const rows: BoundRow[] = [];
 
   for (const device of deviceRows(schedule, 'branch')) {
     const nodes = numberOf(schedule, 'devices', device.id, 'nodes');
@@ -32,24 +38,24 @@ export function readBranches(
       left.push(leftOut(device, 'size-unknown'));
     } else if (nodes === 0) {
       left.push(leftOut(device, 'takes-none'));
-    } else if (further === undefined) {
+    } else if (isNowhere) {
       left.push(leftOut(device, 'nothing-to-share-over'));
     } else {
-      rows.push(shareRow(device, nodes, wholeRows, null));
+      rows.push({ row: shareRow(device, nodes, wholeRows, null), panel: binds ? device.panel : null });
     }
   }
 
   const notes: SharingNote[] = [];
-  const bins = tagged.flatMap(({ id, tag }): ShareBin[] => {
-    const capacity = capacityOf(schedule, id);
-    if (capacity === null && further !== undefined) notes.push({ code: 'limit-unknown', tag });
-    return [{ id, tag, capacity, kept: carried.get(id) ?? 0, inUse: carried.has(id) }];
+  const bins = tagged.map(({ id, tag, panel }): ShareBin => {
+    const { capacity, limitedBy } = carries(schedule, id, extension);
+    if (capacity === null && !isNowhere) notes.push({ code: 'limit-unknown', tag });
+    return { id, tag, panel, capacity, limitedBy, kept: carried.get(id) ?? 0, inUse: carried.has(id) };
   });
   for (const { tag, kept: nodes } of bins) {
     if (nodes === Infinity) notes.push({ code: 'nodes-unknown', tag });
   }
   return {
-    over: 'branches', groups: [{ serves: null, pool: '', rows, bins, further }],
+    over: 'branches', groups: groupsByPanel(null, rows, bins, further).map((group) => ({ ...group, pool: '' })),
     pools: {}, kept, pinned: [], leftOut: left, takenTags: takenTags(schedule, 'branches', 'branch'), notes,
   };
 }
@@ -60,9 +66,28 @@ export function capacityOf(schedule: Figures, id: number): number | null {
   return limit === null || reserve === null ? null : Math.max(0, freeNodes(limit, reserve, 0));
 }
 
-/** Branches like the last one whose limit is known; none where no limit is. */
-function furtherOf(schedule: Figures, tagged: readonly { id: number; tag: string }[]): FurtherBins | undefined {
-  const last = tagged.findLast(({ id }) => capacityOf(schedule, id) !== null);
-  return last === undefined ? undefined
-    : { like: last.id, tag: last.tag, capacity: capacityOf(schedule, last.id)!, cells: {} };
+/** What is put on a branch at most, and what sets that. */
+function carries(
+  schedule: Figures, id: number, extension: number,
+): { capacity: number | null; limitedBy: CapacityLimit } {
+  const capacity = capacityOf(schedule, id);
+  if (capacity !== null && extension > 0) {
+    return { capacity: Math.floor(withRounding(capacity / (1 + extension))), limitedBy: 'extension' };
+  }
+  return { capacity, limitedBy: numberOf(schedule, 'branches', id, 'reserve') === 0 ? 'limit' : 'reserve' };
+}
+
+/** Branches like the last one whose limit is known, of the same panel where it has one; none where no limit is. */
+function furtherOf(
+  schedule: Figures, tagged: readonly { id: number; tag: string; panel: string | null }[], panel: string | null,
+  extension: number,
+): FurtherBins | undefined {
+  const known = tagged.filter(({ id }) => capacityOf(schedule, id) !== null);
+  const like = known.findLast((branch) => panel !== null && branch.panel === panel) ?? known.at(-1);
+  if (like === undefined) return undefined;
+  const { capacity, limitedBy } = carries(schedule, like.id, extension);
+  return {
+    like: like.id, tag: like.tag, capacity: capacity!, limitedBy,
+    cells: panel === null || like.panel === panel ? {} : { enclosure: panel },
+  };
 }

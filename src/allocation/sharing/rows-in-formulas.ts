@@ -1,18 +1,15 @@
 import {
-  inputColumns, isFormula, isNumeric, referencesOf, SHEET_NAMES, type Reference, type ScheduleDocument,
+  formulasIn, referencesOf, SHEET_NAMES, type Reference, type ScheduleDocument,
 } from '../../schedule/index.ts';
 
 /** Ids of the device rows that a formula works on, or whose quantity one works out: splitting them would change it. */
 export function rowsInFormulas(document: ScheduleDocument): ReadonlySet<number> {
   const found = new Set<number>();
   for (const sheet of SHEET_NAMES) {
-    const keys = inputColumns(sheet).filter(isNumeric).map(({ key }) => key);
     for (const { id, cells } of document.rows(sheet)) {
-      for (const key of keys) {
-        const value = cells[key];
-        if (!isFormula(value)) continue;
+      for (const [key, formula] of formulasIn(sheet, cells)) {
         if (sheet === 'devices' && key === 'qty') found.add(id);
-        for (const reference of referencesOf(value)) addRows(document, reference, found);
+        for (const reference of referencesOf(formula)) addRows(document, reference, found);
       }
     }
   }

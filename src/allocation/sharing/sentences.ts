@@ -1,5 +1,7 @@
 import { fixed, message, type Words } from '../../words/index.ts';
-import type { LeftOut, LeftOutCode, LeftOutPiece, Served, SharedSheet, SharingNote } from './sharing-problem.ts';
+import type {
+  CapacityLimit, LeftOut, LeftOutCode, LeftOutPiece, Served, SharedSheet, SharingLimit, SharingNote,
+} from './sharing-problem.ts';
 
 const NOTES: Readonly<Record<SharingNote['code'], string>> = {
   'limit-unknown': message('Branch {tag} has no known limit, so nothing is put on it.'),
@@ -19,6 +21,34 @@ export function servedText(serves: Served | null, words: Words): string {
   return serves === null
     ? ''
     : words.say('{purpose}, {voltage} V', { purpose: words.text(serves.purpose), voltage: serves.voltage });
+}
+
+const CAPACITIES: Readonly<Record<CapacityLimit, string>> = {
+  limit: message('A branch carries up to its limit.'),
+  reserve: message('A branch carries up to its limit less its reserve.'),
+  target: message('A supply carries up to its target of what may be used of it.'),
+  fuse: message('A supply carries up to its fuse.'),
+  extension: message('Each carries so much less that what is there may grow by the extension.'),
+};
+
+/** What decides how many branches or supplies there are, in some sentences: the sum, what stays together, or the time. */
+export function limitSentence(over: SharedSheet, limit: SharingLimit, words: Words): string {
+  const { serves, panel, used, byTotal, lowerBound } = limit;
+  const values = { size: rounded(limit.size), used, byTotal, lowerBound };
+  const sum = over === 'branches'
+    ? words.say('{size, plural, one {# node} other {# nodes}} on {used, plural, one {# branch} other {# branches}}.', values)
+    : words.say('{size} A on {used, plural, one {# supply} other {# supplies}}.', values);
+  const decides = used === byTotal ? words.say('The sum sets the number.')
+    : used === lowerBound ? words.say(
+      'The sum alone would need {byTotal}; what stays together or where it is sets the number.', values
+    )
+    : words.say(
+      'The sum alone would need {byTotal}, and none does with fewer than {lowerBound}; whether {used} is the least is not known.',
+      values
+    );
+  const where = [panel, servedText(serves, words)].filter((part) => part !== null && part !== '').join(', ');
+  const sentences = [sum, decides, ...limit.limitedBy.map((by) => words.say(CAPACITIES[by]))].join(' ');
+  return where === '' ? sentences : words.say('{where}: {sentences}', { where, sentences });
 }
 
 /** Why devices have no place, and what to do, in a sentence or two. */
@@ -55,6 +85,9 @@ function reasons(own: Readonly<Record<'size-unknown' | 'takes-none' | 'nothing-t
     'quantity-unknown': message('Its quantity is not known. Enter how many devices there are.'),
     'mixed-run': message(
       'Its run feeds devices of several purposes, which are kept on supplies of their own. Give them runs of their own.'
+    ),
+    'run-between-panels': message(
+      'Its run feeds devices of several panels, which stay in theirs. Give them runs of their own, or share out between panels too.'
     ),
     'run-elsewhere': message(
       'The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'

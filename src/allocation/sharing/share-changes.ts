@@ -65,7 +65,9 @@ function runEdits(document: ScheduleDocument, id: number, rail: string | null): 
 function cellsOf(document: ScheduleDocument, over: SharedSheet, { tag, like, cells }: AddedBin): Cells {
   const copied = { ...document.row(over, like)!.cells };
   for (const key of OWN_KEYS) delete copied[key];
-  return { ...copied, ...cells, [SCHEMA[over].tag]: tag };
+  const own = Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null));
+  for (const key of Object.keys(cells)) delete copied[key];
+  return { ...copied, ...own, [SCHEMA[over].tag]: tag };
 }
 
 /**

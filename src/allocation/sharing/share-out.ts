@@ -2,10 +2,10 @@ import { nextTags } from '../../schedule/index.ts';
 import { runSteps, stopAt, type Steps } from '../packing/index.ts';
 import { leastTogether } from './least-together.ts';
 import type {
-  AddedBin, Filling, LeftOut, Placement, ShareGroup, Sharing, SharingProblem,
+  AddedBin, Filling, LeftOut, Placement, Served, ShareBin, ShareGroup, Sharing, SharingLimit, SharingProblem,
 } from './sharing-problem.ts';
 import type { Lot } from './lots.ts';
-import { solveGroup, type SolvedGroup } from './solve-group.ts';
+import { solveGroup, type GroupStops, type SolvedGroup } from './solve-group.ts';
 
 /** How far a sharing is. */
 export interface SharingProgress {
@@ -31,12 +31,17 @@ const MOST_MILLISECONDS = 1_500;
 /** Part of the time by which the search for the least number ends, and that for areas that stay together as a whole. */
 const UNTIL_LEAST = 0.55;
 const UNTIL_WHOLE = 0.8;
+/** Why devices have no place, so that nobody can say that no fewer branches or supplies would do. */
+const OPEN: readonly LeftOut['code'][] = ['no-room', 'quantity-unknown', 'size-unknown'];
 
 /**
  * Shares devices out over branches or supplies: never above what one may carry, over the least number, and so that
  * rows of one area stay together where that costs none more.
  *
  * @returns the sharing; the same for the same problem as long as time does not end the search
+ *
+ * Devices that may go to any panel are shared out last, beside those that are bound to theirs; that this does with the
+ * least number is proven where no sharing that knows no panels, or only the devices bound to them, does with fewer.
  *
  * Limits: areas are kept together by a search that does not prove that no other way keeps more of them together.
  */
@@ -61,15 +66,22 @@ function* sharingSteps(
   const taken = new Set(problem.takenTags);
   const rest = new Map(Object.entries(pools));
   const placements: Placement[] = [...problem.pinned];
-  const fillings: Filling[] = [];
+  const fillings = new Map<string, Filling>();
+  const limits: SharingLimit[] = [];
   const leftOut: LeftOut[] = [...problem.leftOut];
   const added: AddedBin[] = [];
-  const least = new Map<string, (readonly number[])[]>();
+  /** Least numbers of groups by pool: of those that are shared out by themselves, and as if there were no panels. */
+  const least = new Map<string, LeastOf>();
+  /** Groups of which something has no place, so that what all of it would need bounds nothing. */
+  const short = new Set<ShareGroup>();
 
-  // A bin of the pool helps those most whose own further bins are small.
-  const order = [...groups].sort((a, b) => (a.further?.capacity ?? 0) - (b.further?.capacity ?? 0));
+  // What may go anywhere comes last. A bin of the pool helps those most whose own further bins are small.
+  const order = [...groups].sort((a, b) => Number(a.panel === null) - Number(b.panel === null)
+    || (a.further?.capacity ?? 0) - (b.further?.capacity ?? 0));
   for (const [index, group] of order.entries()) {
-    const pool = rest.get(group.pool) ?? [];
+    const family = groups.filter((other) => isSame(other.serves, group.serves));
+    const joins = family.length > 1 && family.some(({ panel }) => panel === null);
+    const pool = (rest.get(group.pool) ?? []).filter(({ panel }) => group.panel === null || panel === group.panel);
     const isContended = groups.filter((other) => other.pool === group.pool).length > 1;
     const contended = isContended ? pools[group.pool] ?? [] : [];
     const left = (start + milliseconds - performance.now()) / (groups.length - index);
@@ -78,9 +90,16 @@ function* sharingSteps(
       return () => stop() || overall();
     };
     const stops = { least: until(UNTIL_LEAST), whole: until(UNTIL_WHOLE), all: until(1) };
-    const solved = yield* solveGroup(group, pool, contended, stops);
+    const now = { ...group, bins: group.panel === null ? withFillings(group, [...fillings.values()]) : group.bins };
+    const solved = yield* solveGroup(now, pool, contended, stops);
 
-    least.set(group.pool, [...least.get(group.pool) ?? [], solved.leastWith]);
+    const leastOf = least.get(group.pool) ?? { bound: [], free: [] };
+    least.set(group.pool, leastOf);
+    if (!joins || group.panel !== null) leastOf.bound.push(solved.leastWith);
+    if (!joins) leastOf.free.push(solved.leastWith);
+    else if (group.panel === null && !family.some((member) => short.has(member)) && solved.leftOut.length === 0) {
+      leastOf.free.push(yield* leastWithoutPanels(family, pools, contended, stops));
+    }
     const made = newBins(group, solved, taken);
     added.push(...made);
     const names = made.map(({ tag }) => tag);
@@ -88,23 +107,76 @@ function* sharingSteps(
       const tag = bin?.tag ?? names.shift()!;
       placements.push(...placementsOf(lots, tag));
       const placed = lots.reduce((sum, { piece, count }) => sum + piece.size * count, 0);
-      const { capacity } = bin ?? group.further!;
-      fillings.push({ tag, id: bin?.id ?? null, serves: group.serves, capacity, kept: bin?.kept ?? 0, placed });
+      const { capacity, limitedBy } = bin ?? group.further!;
+      const before = fillings.get(tag);
+      fillings.set(tag, before === undefined ? {
+        tag, id: bin?.id ?? null, serves: group.serves, panel: bin === undefined ? panelOfNew(group) : bin.panel,
+        capacity, limitedBy, kept: bin?.kept ?? 0, placed,
+      } : { ...before, placed: before.placed + placed });
     }
+    limits.push({
+      serves: group.serves, panel: group.panel, size: solved.size, used: solved.bins.length, byTotal: solved.byTotal,
+      lowerBound: solved.leastWith.at(-1)!,
+      limitedBy: [...new Set(solved.bins.map(({ bin }) => (bin ?? group.further!).limitedBy))],
+    });
+    if (solved.leftOut.length > 0) short.add(group);
     for (const { lot, tooLarge } of solved.leftOut) leftOut.push(...leftOutOf(group, lot, tooLarge));
     const used = new Set(solved.bins.map(({ bin }) => bin));
     rest.set(group.pool, pool.filter((bin) => !used.has(bin)));
     report(index + 1);
     yield;
   }
-  const lowerBound = [...least.values()].reduce((sum, groupsOfPool) => sum + leastTogether(groupsOfPool), 0);
-  const complete = !leftOut.some(({ code }) => code === 'no-room');
+  const lowerBound = [...least.values()].reduce((sum, { bound, free }) =>
+    sum + Math.max(leastTogether(bound), leastTogether(free)), 0);
+  // What devices of unknown size would need, nobody knows.
+  const complete = !leftOut.some(({ code }) => OPEN.includes(code))
+    && !problem.notes.some(({ code }) => code === 'nodes-unknown' || code === 'demand-unknown');
+  const used = fillings.size;
   return {
-    over, kept: problem.kept, added, fillings, lowerBound, notes: problem.notes,
+    over, kept: problem.kept, added, fillings: [...fillings.values()], lowerBound, notes: problem.notes,
+    limits: limits.filter((limit) => limit.used > 0),
     placements: placements.sort((a, b) => a.row - b.row),
     leftOut: leftOut.sort((a, b) => a.row - b.row),
-    used: fillings.length, proven: complete && fillings.length === lowerBound,
+    used, proven: complete && used === lowerBound,
   };
+}
+
+/** Least numbers of groups that share a pool, see `leastTogether`: with panels, and as if there were none. */
+interface LeastOf {
+  readonly bound: (readonly number[])[];
+  readonly free: (readonly number[])[];
+}
+
+function isSame(a: Served | null, b: Served | null): boolean {
+  return a?.purpose === b?.purpose && a?.voltage === b?.voltage;
+}
+
+/** The bins of a group that may go anywhere, with what is on them by now, and those that came with it. */
+function withFillings({ serves, bins }: ShareGroup, fillings: readonly Filling[]): ShareBin[] {
+  const filled = fillings.filter((filling) => isSame(filling.serves, serves));
+  const tags = new Set(filled.map(({ tag }) => tag));
+  return [
+    ...filled.map(({ tag, id, panel, capacity, limitedBy, kept, placed }) =>
+      ({ tag, id, panel, capacity, limitedBy, kept: kept + placed, inUse: true })),
+    ...bins.filter(({ tag }) => !tags.has(tag)),
+  ];
+}
+
+/** The least numbers of groups that ask for the same, if they were bound to no panel. */
+function* leastWithoutPanels(
+  family: readonly ShareGroup[], pools: SharingProblem['pools'], contended: readonly ShareBin[], stops: GroupStops,
+): Steps<readonly number[]> {
+  const last = family.at(-1)!;
+  const further = family.map((group) => group.further).sort((a, b) => (b?.capacity ?? 0) - (a?.capacity ?? 0))[0];
+  const bins = [...new Map(family.flatMap((group) => group.bins).map((bin) => [bin.tag, bin])).values()];
+  const pool = [...new Set(family.map((group) => group.pool))].flatMap((name) => pools[name] ?? []);
+  const all = { ...last, rows: family.flatMap(({ rows }) => rows), bins, further };
+  return (yield* solveGroup(all, pool, contended, { ...stops, whole: () => true, all: () => true })).leastWith;
+}
+
+/** The panel of a branch or supply that is to be made. */
+function panelOfNew({ panel, further, bins }: ShareGroup): string | null {
+  return panel ?? bins.find(({ id }) => id === further!.like)?.panel ?? null;
 }
 
 function newBins({ further }: ShareGroup, { bins }: SolvedGroup, taken: Set<string>): AddedBin[] {

@@ -13,12 +13,16 @@ export interface ShareRequest {
   readonly wholeRows?: boolean | undefined;
   /** Devices that have a place keep it. */
   readonly keepPlaced?: boolean | undefined;
+  /** Devices may go to branches or supplies of another panel than the one that they belong to. */
+  readonly acrossPanels?: boolean | undefined;
+  /** What may come later, as a share of what there is, 0 or more: so much less is put on each; 0 by default. */
+  readonly extension?: number | undefined;
 }
 
 /** Why devices were left out of the sharing. */
 export type LeftOutCode =
   | 'quantity-unknown' | 'size-unknown' | 'takes-none' | 'too-large' | 'no-room' | 'nothing-to-share-over' | 'mixed-run'
-  | 'run-elsewhere';
+  | 'run-elsewhere' | 'run-between-panels';
 
 /** What found no room in one piece. */
 export interface LeftOutPiece {
@@ -73,11 +77,17 @@ export interface ShareRow {
   readonly run: number | null;
 }
 
+/** What sets how much a branch or a supply may carry. */
+export type CapacityLimit = 'limit' | 'reserve' | 'target' | 'fuse' | 'extension';
+
 /** A branch or a supply that devices can be put on. */
 export interface ShareBin {
-  /** Id of its row. */
-  readonly id: number;
+  /** Id of its row; `null` where it is to be made. */
+  readonly id: number | null;
   readonly tag: string;
+  /** The panel that it belongs to; `null` where it says none. */
+  readonly panel: string | null;
+  readonly limitedBy: CapacityLimit;
   /** What it may carry: nodes, or demand [A]; `null` where that is not known, and nothing is put on it. */
   readonly capacity: number | null;
   /** What it carries of devices that stay. */
@@ -93,15 +103,18 @@ export interface FurtherBins {
   /** Tag of that row, from which theirs follow. */
   readonly tag: string;
   readonly capacity: number;
-  /** Cells in which they differ from it. */
-  readonly cells: Readonly<Record<string, string | number>>;
+  readonly limitedBy: CapacityLimit;
+  /** Cells in which they differ from it; `null` for one that is empty. */
+  readonly cells: Readonly<Record<string, string | number | null>>;
 }
 
 /** Devices that share branches or supplies of their own. */
 export interface ShareGroup {
   /** What is common to them; `null` where there is one group. */
   readonly serves: Served | null;
-  /** Groups with the same pool may each take bins from it. */
+  /** The panel whose branches or supplies they stay on; `null` where they may go to any. */
+  readonly panel: string | null;
+  /** Groups with the same pool may each take bins from it, those of their panel. */
   readonly pool: string;
   readonly rows: readonly ShareRow[];
   readonly bins: readonly ShareBin[];
@@ -141,6 +154,8 @@ export interface Filling {
   readonly id: number | null;
   /** What it is for; `null` for branches. */
   readonly serves: Served | null;
+  readonly panel: string | null;
+  readonly limitedBy: CapacityLimit;
   /** What it may carry; `null` where that is not known. */
   readonly capacity: number | null;
   /** What it carries of devices that stay. */
@@ -154,7 +169,24 @@ export interface AddedBin {
   readonly tag: string;
   /** Id of the row that it is made like. */
   readonly like: number;
-  readonly cells: Readonly<Record<string, string | number>>;
+  readonly cells: FurtherBins['cells'];
+}
+
+/** What decides how many branches or supplies some devices need. */
+export interface SharingLimit {
+  readonly serves: Served | null;
+  /** The panel that they stay in; `null` where they may go to any. */
+  readonly panel: string | null;
+  /** What they take: nodes, or demand [A]. */
+  readonly size: number;
+  /** Branches or supplies that carry them, and what stays beside them. */
+  readonly used: number;
+  /** As many would do if the devices could be divided at will. */
+  readonly byTotal: number;
+  /** No sharing of them does with fewer. */
+  readonly lowerBound: number;
+  /** What sets how much each of these may carry. */
+  readonly limitedBy: readonly CapacityLimit[];
 }
 
 /** How devices are shared out. */
@@ -168,8 +200,13 @@ export interface Sharing {
   readonly used: number;
   /** No sharing of these devices does with fewer. */
   readonly lowerBound: number;
-  /** Whether `used` is the least number: it equals the lower bound, and no device was left out for want of room. */
+  /**
+   * Whether `used` is the least number: it equals the lower bound, no device was left out for want of
+   * room, and what each takes is known.
+   */
   readonly proven: boolean;
+  /** What decides the number, by panel and by what supplies are for. */
+  readonly limits: readonly SharingLimit[];
   /** Branches or supplies in use. */
   readonly fillings: readonly Filling[];
   readonly added: readonly AddedBin[];

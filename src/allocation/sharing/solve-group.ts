@@ -4,6 +4,11 @@ import type { Lot } from './lots.ts';
 import { classesOfPieces, piecesOf, type Piece } from './pieces.ts';
 import type { ShareBin, ShareGroup } from './sharing-problem.ts';
 
+/** When to end the search: that for the least number, and that for areas that stay together. */
+export interface GroupStops extends GatherStops {
+  readonly least: Stop;
+}
+
 /** The devices of one group, shared out. */
 export interface SolvedGroup {
   /** What each bin is given, the bins in use first; `undefined` is a further one. */
@@ -15,6 +20,10 @@ export interface SolvedGroup {
    * One number where no other group takes bins of the pool.
    */
   readonly leastWith: readonly number[];
+  /** What the devices take that have a place. */
+  readonly size: number;
+  /** As many bins would do if they could be divided at will. */
+  readonly byTotal: number;
 }
 
 /**
@@ -25,7 +34,7 @@ export interface SolvedGroup {
  */
 export function* solveGroup(
   { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], contended: readonly ShareBin[],
-  stops: GatherStops & { readonly least: Stop },
+  stops: GroupStops,
 ): Steps<SolvedGroup> {
   const capacityOf = ({ capacity }: ShareBin) => capacity ?? 0;
   const room = (bin: ShareBin) => Math.max(0, withRounding(capacityOf(bin)) - bin.kept);
@@ -53,14 +62,31 @@ export function* solveGroup(
     leastBesides(classes, { ...choice, spare: [...own, ...shared.slice(0, given)] })))
     .map((least) => Math.max(fewest, inUse.length + least));
   const result = chosen.map((bin, place) => ({ bin, lots: lots[place]! }));
-  if (sizeless.length === 0) return { bins: result, leftOut, leastWith };
+  const size = fitting.reduce((sum, piece) => sum + piece.size * piece.count, 0);
+  const byTotal = Math.max(fewest, inUse.length + byTotalBesides(size, choice));
+  const solved = { bins: result, leftOut, leastWith, size, byTotal };
+  if (sizeless.length === 0) return solved;
   if (result.length === 0) result.push({ bin: spare[0], lots: [] });
   for (const piece of sizeless) {
     const beside = piece.area === null ? undefined
       : result.find((each) => each.lots.some((lot) => lot.piece.area === piece.area));
     (beside ?? result[0]!).lots.push({ piece, count: piece.count });
   }
-  return { bins: result, leftOut, leastWith };
+  return solved;
+}
+
+/** Bins besides those in use that a total needs when it may be divided at will. */
+function byTotalBesides(
+  size: number, { base, spare, more = 0 }: { base: readonly number[]; spare: readonly number[]; more?: number | undefined },
+): number {
+  const larger = spare.filter((room) => room > more);
+  let left = size - base.reduce((sum, room) => sum + room, 0);
+  let count = 0;
+  while (left > 0 && (count < larger.length || more > 0)) {
+    left -= larger[count] ?? more;
+    count += 1;
+  }
+  return count;
 }
 
 /**

@@ -9,15 +9,16 @@ import type { LineDraft } from './line.ts';
 import { plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
+import { lineKey, type LineSource, type TakeoffTable } from './source.ts';
 import { RunningSums } from './running-sums.ts';
 import { namesTotal } from './total-words.ts';
 
 /** What is known of a takeoff before its lines are read. */
 export interface DraftContext {
+  readonly table: TakeoffTable;
   readonly columns: readonly TakeoffColumn[];
-  /** Place of the headings among the lines; -1 when there are none. */
-  readonly headingPlace: number;
-  readonly decimal: DecimalSign | undefined;
+  readonly headingLine: number | undefined;
+  readonly decimal?: DecimalSign;
   readonly decisions: TakeoffDecisions;
   /** Whether a text is the name of a device type or like one. */
   readonly words: Words;
@@ -51,40 +52,57 @@ export class LineReader {
   }
 
   read(records: readonly TakeoffRecord[]): LineDraft[] {
-    const { headingPlace, words } = this.#context;
+    const { headingLine, words } = this.#context;
+    const headingPlace = records.findIndex(({ line }) => line === headingLine);
     this.#heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     this.#sums.beginPart(records[headingPlace + 1]?.line ?? 1);
     return records.map((record, place) => {
       if (record.fields.every((field) => field === '')) {
-        return draft(record, 'left-out', [words.say('The line is blank.')]);
+        return this.#draft(record, 'left-out', [words.say('The line is blank.')]);
       }
-      if (place < headingPlace) return draft(record, 'left-out', [words.say('It stands above the headings.')]);
-      if (place === headingPlace) return draft(record, 'left-out', [words.say('These are the headings.')]);
+      if (place < headingPlace) return this.#draft(record, 'left-out', [words.say('It stands above the headings.')]);
+      if (place === headingPlace) return this.#draft(record, 'left-out', [words.say('These are the headings.')]);
       return this.#line(record);
     });
   }
 
   #line(record: TakeoffRecord): LineDraft {
-    const { line, fields } = record;
+    const { fields } = record;
     const { words } = this.#context;
-    const decision = decisionOf(this.#context.decisions.lines, line);
+    const decision = decisionOf(this.#context.decisions.lines, lineKey(this.#source(record)));
     const quantity = this.#quantity(fields, decision);
     if (this.#heading !== '' && headingKey(fields) === this.#heading) {
-      return draft(record, 'left-out', [words.say('The headings are repeated.')], quantity);
+      return this.#draft(record, 'left-out', [words.say('The headings are repeated.')], quantity);
     }
     const names = this.#names(fields);
-    if (decision === 'leave-out') return draft(record, 'left-out', [words.say('Left out by decision.')], quantity);
+    if (decision === 'leave-out') return this.#draft(record, 'left-out', [words.say('Left out by decision.')], quantity);
     // A line that somebody gave a quantity is a device, whatever it looks like.
     return (decision === undefined ? this.#total(record, quantity, names) : undefined)
       ?? this.#withoutDevice(record, quantity, names) ?? this.#device(record, quantity, names);
   }
 
+  #source({ line }: TakeoffRecord): LineSource {
+    const { file, sheet } = this.#context.table;
+    return { ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), line };
+  }
+
+  #draft(
+    record: TakeoffRecord, kind: LineDraft['kind'], remarks: readonly string[], quantity?: Quantity, isTotal = false,
+  ): LineDraft {
+    const { qty = null, isLength = false } = quantity ?? {};
+    return {
+      source: this.#source(record), fields: record.fields, kind, isTotal, qty, isLength, names: [], cells: {}, facts: {},
+      remarks,
+    };
+  }
+
   #quantity(fields: readonly string[], decision: LineDecision | undefined): Quantity {
-    if (decision !== undefined && decision !== 'leave-out') {
+    if (typeof decision === 'object') {
       const problem = checkCell(QTY, decision.qty, undefined, this.#context.words);
       return problem === undefined ? { qty: decision.qty } : { qty: null, doubt: problem };
     }
-    return readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal, this.#context.words);
+    const read = readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal, this.#context.words);
+    return decision === 'take' && read.qty !== null ? { ...read, doubt: undefined } : read;
   }
 
   /** A total is known by its words or, where a quantity has no name at all, by being the sum of lines above. */
@@ -97,7 +115,7 @@ export class LineReader {
     const { expected } = this.#sums;
     this.#sums.beginPart(record.line + 1);
     const total = (kind: LineDraft['kind'], remark: string) =>
-      draft(record, kind, [remark], { qty, ...quantity }, true);
+      this.#draft(record, kind, [remark], { qty, ...quantity }, true);
     if (qty === null) return total('left-out', words.say('It is a total without a legible quantity.'));
     if (from !== undefined) {
       return total(
@@ -120,15 +138,15 @@ export class LineReader {
     if (isEmpty && filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
       this.#sums.beginPart(record.line + 1);
       this.#title = { line: record.line, text: filled[0]! };
-      return draft(record, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
+      return this.#draft(record, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     if (names.length > 0) return undefined;
-    if (isEmpty) return draft(record, 'left-out', [words.say('It names no device and has no quantity.')]);
+    if (isEmpty) return this.#draft(record, 'left-out', [words.say('It names no device and has no quantity.')]);
     this.#sums.add(quantity.qty ?? 0);
     const remarks = [
       words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.'),
     ];
-    return draft(
+    return this.#draft(
       record, 'undecided', [...remarks, ...(quantity.doubt === undefined ? [] : [quantity.doubt])], quantity
     );
   }
@@ -141,7 +159,7 @@ export class LineReader {
     const kind = doubt !== undefined || qty === null ? 'undecided' : qty === 0 ? 'left-out' : 'device';
     const why = doubt ?? (qty === null ? words.say('It has no quantity. Say how many there are.') : undefined);
     const zero = qty === 0 ? [words.say('There are none: the quantity is 0.')] : [];
-    return { ...draft(record, kind, [...(why === undefined ? zero : [why]), ...remarks], quantity), names, cells };
+    return { ...this.#draft(record, kind, [...(why === undefined ? zero : [why]), ...remarks], quantity), names, cells };
   }
 
   #names(fields: readonly string[]): string[] {
@@ -179,12 +197,4 @@ export class LineReader {
 
 function headingKey(fields: readonly string[]): string {
   return fields.map((field) => plainWords(field).join(' ')).join('|').replace(/\|+$/, '');
-}
-
-function draft(
-  { line, fields }: TakeoffRecord, kind: LineDraft['kind'], remarks: readonly string[], quantity?: Quantity, isTotal =
-    false,
-): LineDraft {
-  const { qty = null, isLength = false } = quantity ?? {};
-  return { line, fields, kind, isTotal, qty, isLength, names: [], cells: {}, remarks };
 }

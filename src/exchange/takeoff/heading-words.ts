@@ -5,6 +5,7 @@ import type { TakeoffField } from './field.ts';
  * stands first wins where a heading holds words of several: «No. of devices» counts. Common practice, no source.
  */
 export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = {
+  total: ['line total', 'row total', 'zeilensumme', 'total de la ligne'],
   qty: [
     'qty', 'qty total', 'quantity', 'quantities', 'count', 'counted', 'nos', 'no of', 'number of', 'no off', 'amount',
     'pcs', 'pieces', 'how many', 'total',
@@ -13,6 +14,21 @@ export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = 
     'gesamtmenge', 'gesamtanzahl', 'gesamtzahl', 'insgesamt',
     'quantite', 'quantites', 'qte', 'qtes', 'nombre', 'nombre de', 'nb', 'nbre', 'nb de', 'quantite totale',
     'qte totale',
+  ],
+  price: [
+    'price', 'unit price', 'cost', 'unit cost', 'preis', 'einzelpreis', 'stuckpreis', 'stueckpreis', 'ep', 'prix',
+    'prix unitaire', 'p u', 'pu', 'tarif',
+  ],
+  draw: [
+    'draw', 'unit draw', 'current', 'current draw', 'ma', 'strom', 'stromaufnahme', 'stromverbrauch', 'nennstrom',
+    'courant', 'courant absorbe', 'consommation', 'intensite',
+  ],
+  power: ['power', 'watt', 'watts', 'leistung', 'leistungsaufnahme', 'nennleistung', 'puissance'],
+  nodes: ['nodes', 'bus nodes', 'teilnehmer', 'busteilnehmer', 'participants', 'participants au bus'],
+  partNumber: [
+    'part number', 'part no', 'article number', 'article no', 'order number', 'order no', 'catalogue number',
+    'catalogue no', 'artikelnummer', 'artikel nr', 'art nr', 'bestellnummer', 'bestell nr', 'reference fabricant',
+    'reference article', 'numero d article', 'n d article',
   ],
   unit: [
     'unit', 'uom', 'unit of measure', 'einheit', 'einh', 'eh', 'me', 'mengeneinheit', 'masseinheit', 'mass einheit',

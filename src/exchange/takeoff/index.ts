@@ -2,13 +2,13 @@
 export { columnsToRemember, type TakeoffColumn } from './columns.ts';
 export type { LineDecision, NameDecision, TakeoffDecisions } from './decisions.ts';
 export { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
-export type { TakeoffLine, TakeoffOutcome } from './line.ts';
+export type { LineFlag, TakeoffLine, TakeoffOutcome } from './line.ts';
 export { likeness } from './names/likeness.ts';
 export { nameKeysOf } from './names/name-keys.ts';
 export type { TakeoffName } from './names/name-list.ts';
 export type { Candidate, TypeMatch } from './names/type-index.ts';
-export { missingColumns, readTakeoff, type Takeoff, type TakeoffOptions } from './read-takeoff.ts';
-export type { TakeoffSource } from './records.ts';
+export { missingColumns, readTakeoff, type Takeoff, type TakeoffOptions, type TakeoffPart } from './read-takeoff.ts';
 export type { RememberedColumns } from './remembered-columns.ts';
+export type { LineSource, ListCells, TakeoffSource, TakeoffTable } from './source.ts';
 export { equationOf, type TakeoffSums } from './sums.ts';
 export { takeoffChanges, takeoffLabel } from './takeoff-changes.ts';

@@ -6,7 +6,7 @@ export interface Quantity {
   /** The number that stands there; `null` when none can be made out. */
   readonly qty: number | null;
   /** Why it is not simply taken, and what to do; absent for a plain count. */
-  readonly doubt?: string;
+  readonly doubt?: string | undefined;
   /** It is a length in metres. */
   readonly isLength?: true;
 }

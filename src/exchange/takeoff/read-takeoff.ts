@@ -5,12 +5,13 @@ import { proposeColumns, type TakeoffColumn } from './columns.ts';
 import type { TakeoffDecisions } from './decisions.ts';
 import { LineReader } from './draft-lines.ts';
 import { findHeading } from './find-heading.ts';
-import type { TakeoffLine } from './line.ts';
+import type { LineDraft, TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
-import { recordsOf, type TakeoffSource } from './records.ts';
+import { recordsOf, type TakeoffRecord } from './records.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 import { settleLines } from './settle-lines.ts';
+import { tablesOf, type TakeoffSource, type TakeoffTable } from './source.ts';
 import { sumsOf, type TakeoffSums } from './sums.ts';
 
 /** What a takeoff is read by. */
@@ -28,12 +29,24 @@ export interface TakeoffOptions {
   readonly words?: Words;
 }
 
-/** A takeoff that was read: every line with what becomes of it. */
-export interface Takeoff {
-  readonly ok: true;
+/** One of the lists of a takeoff. */
+export interface TakeoffPart {
+  readonly file?: string;
+  readonly sheet?: string;
   /** The line that holds the headings; `undefined` when none does. */
   readonly headingLine: number | undefined;
   readonly columns: readonly TakeoffColumn[];
+}
+
+/** A takeoff that was read: every line with what becomes of it. */
+export interface Takeoff {
+  readonly ok: true;
+  /** Each list with its columns, in the order of the source; at least one. */
+  readonly parts: readonly TakeoffPart[];
+  /** Headings and columns of the first list. */
+  readonly headingLine: number | undefined;
+  readonly columns: readonly TakeoffColumn[];
+  /** The lines of all lists; a line with several counts stands once for each. */
   readonly lines: readonly TakeoffLine[];
   /** The names that devices have, in order. */
   readonly names: readonly TakeoffName[];
@@ -51,29 +64,43 @@ export interface Takeoff {
  * silently, and the sums balance. Names are looked up among the types: exactly, by alias, by likeness; those that are
  * only like a type are undecided, unknown ones become new types. Reading again with decisions applies them.
  *
- * @param source text (CSV with comma, semicolon or tab, at most 64 MB), or rows of cells of a spreadsheet.
+ * @param source text (CSV with comma, semicolon or tab, at most 64 MB), rows of cells of a spreadsheet, or several lists
+ *   with what is known of each, such as the sheets of a workbook.
  * @returns the takeoff; else what keeps the file from being read, by line.
  */
 export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Takeoff | Unreadable {
-  const { types, columns: remembered = {}, decimal, decisions = {}, words = ENGLISH } = options;
-  const table = recordsOf(source, remembered, words);
-  if (!table.ok) return table;
-  const { records } = table;
-  const headingPlace = findHeading(records, remembered);
-  const heading = records[headingPlace];
+  const { types, decisions = {}, words = ENGLISH } = options;
   const index = new TypeIndex(types);
   const names = new NameList(index, decisions, words);
-  const columns = proposeColumns(heading?.fields ?? [], records.slice(headingPlace + 1), remembered,
-    (name) => index.match([name]).by !== 'none');
   const isKnown = (texts: readonly string[], exactly: boolean) => {
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const drafts = new LineReader({ columns, headingPlace, decimal, decisions, isKnown, words }, records).read(records);
+  const parts: TakeoffPart[] = [];
+  const drafts: LineDraft[] = [];
+  for (const table of tablesOf(source)) {
+    const read = recordsOf(table.cells, options.columns ?? {}, words);
+    if (!read.ok) return read;
+    const part = partOf(table, read.records, options, index);
+    parts.push(part);
+    drafts.push(...new LineReader({ ...options, ...part, table, decisions, isKnown, words }, read.records).read(read.records));
+  }
   const { lines, rows } = settleLines(drafts, names, words);
   return {
-    ok: true, headingLine: heading?.line, columns, lines, rows,
-    names: names.all, sums: sumsOf(lines), notes: notesOn(columns, words),
+    ok: true, parts, headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows,
+    names: names.all, sums: sumsOf(lines), notes: parts.flatMap(({ columns }) => notesOn(columns, words)),
+  };
+}
+
+function partOf(
+  { file, sheet }: TakeoffTable, records: readonly TakeoffRecord[], { columns = {} }: TakeoffOptions, index: TypeIndex,
+): TakeoffPart {
+  const place = findHeading(records, columns);
+  const isKnown = (name: string) => index.match([name]).by !== 'none';
+  return {
+    ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
+    headingLine: records[place]?.line,
+    columns: proposeColumns(records[place]?.fields ?? [], records.slice(place + 1), columns, isKnown),
   };
 }
 

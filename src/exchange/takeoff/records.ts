@@ -3,6 +3,7 @@ import type { Words } from '../../words/index.ts';
 import { MOST_ROWS, tooManyRows, unreadable, type Unreadable } from '../problem.ts';
 import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
+import type { ListCells } from './source.ts';
 
 /** One line of a takeoff. */
 export interface TakeoffRecord {
@@ -11,9 +12,6 @@ export interface TakeoffRecord {
   /** Its cells, without spaces around them and without line breaks. */
   readonly fields: readonly string[];
 }
-
-/** A takeoff as text (CSV with comma, semicolon or tab), or as rows of cells, as a spreadsheet gives them. */
-export type TakeoffSource = string | readonly (readonly unknown[])[];
 
 interface Records {
   readonly ok: true;
@@ -27,7 +25,7 @@ const SAMPLE = 20_000;
  * Takes a takeoff apart into lines, blank ones included, so that each can be accounted for.
  * @returns the lines; else what is wrong with the file, by line.
  */
-export function recordsOf(source: TakeoffSource, remembered: RememberedColumns, words: Words): Records | Unreadable {
+export function recordsOf(source: ListCells, remembered: RememberedColumns, words: Words): Records | Unreadable {
   if (typeof source !== 'string') {
     if (source.length > MOST_ROWS + 1) return tooManyRows('', words);
     return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })), words);

@@ -1,6 +1,7 @@
 import { plainWords } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
+import { lineKey } from './source.ts';
 import type { Cells } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 
@@ -15,13 +16,15 @@ export interface SettledLines {
  * quantity is the sum of theirs.
  */
 export function settleLines(drafts: readonly LineDraft[], names: NameList, words: Words): SettledLines {
-  const rows = new Map<string, { readonly line: number; readonly cells: Cells; qty: number }>();
+  const rows = new Map<string, { readonly place: number; readonly line: number; readonly cells: Cells; qty: number }>();
   const lines = drafts.map((draft): TakeoffLine => {
-    const { line, fields, qty } = draft;
+    const { source, fields, qty, facts, flag, proposal } = draft;
+    const { line } = source;
     const name = draft.names.length === 0 ? undefined : names.find(draft.names);
     const type = name?.type ?? null;
     const area = typeof draft.cells.area === 'string' ? draft.cells.area : null;
-    const shared = { line, fields, qty, type, area, ...(draft.isTotal ? { isTotal: true as const } : {}),
+    const shared = { key: lineKey(source), source, line, fields, qty, type, area, facts,
+      ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }), ...(draft.isTotal ? { isTotal: true as const } : {}),
       ...(name === undefined ? {} : { nameKey: name.key }) };
     const { outcome, reasons } = settle(draft, name, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
@@ -29,15 +32,15 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
     const key = rowKey(draft.cells, type);
     const before = rows.get(key);
     if (before === undefined) {
-      rows.set(key, { line, cells: { ...draft.cells, type }, qty: qty! });
-      return { ...shared, outcome, reason: reasons.join(' ') };
+      rows.set(key, { place: rows.size, line, cells: { ...draft.cells, type }, qty: qty! });
+      return { ...shared, outcome, reason: reasons.join(' '), row: rows.size - 1 };
     }
     before.qty += qty!;
     before.cells.note = joined(before.cells.note, draft.cells.note);
     const added = words.say(
       'The same type in the same place as on line {line}, to which it is added.', { line: before.line }
     );
-    return { ...shared, outcome: 'merged', reason: [added, ...reasons].join(' '), mergedInto: before.line };
+    return { ...shared, outcome: 'merged', reason: [added, ...reasons].join(' '), mergedInto: before.line, row: before.place };
   });
   return { lines, rows: [...rows.values()].map(({ cells, qty }) => withoutEmpty({ ...cells, qty })) };
 }

@@ -1,7 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { namingNone, withoutNumber } from '../only.ts';
+import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
 import { OVERSIZED } from '../oversized.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown } from './limit-checks.ts';
@@ -54,11 +54,12 @@ function nameWithin(row: RowReader): string {
  */
 function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: string): Check {
   return {
-    rule, sheet: 'devices', key: 'unitDraw', severity: 'over', needs: 'qty',
+    rule, sheet: 'devices', key: 'unitDraw', severity: 'over',
+    only: where(['unitDraw', `${by}.${given}`, 'qty'], (draw, most, qty) => qty !== 0 && exceeds(draw / 1000, most)),
     find: (row) => {
-      const [draw, most] = [row.number('unitDraw'), row.numberOf(by, given)];
+      const [draw, most] = [row.number('unitDraw')!, row.numberOf(by, given)!];
       // Where nothing is given, the cause lies there.
-      if (draw === null || most === null || most === 0 || row.fact(OVERSIZED[by].alone) === undefined) return undefined;
+      if (most === 0 || row.fact(OVERSIZED[by].alone) === undefined) return undefined;
       return {
         value: draw / 1000, limit: most,
         message: row.say(said, {
@@ -84,10 +85,10 @@ export const deviceChecks: readonly Check[] = [
     '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
   )),
   {
-    rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over',
+    only: where(['rail.highest', 'type.maxVoltage'], exceeds),
     find: (row) => {
-      const [most, highest] = [row.numberOf('type', 'maxVoltage'), row.numberOf('rail', 'highest')];
-      if (most === null || highest === null || !exceeds(highest, most)) return undefined;
+      const [most, highest] = [row.numberOf('type', 'maxVoltage')!, row.numberOf('rail', 'highest')!];
       return {
         value: highest, limit: most,
         message: row.say('{name} stands {most} at the most, and rail {rail} may give {highest}: {excess} too much. Put it on a rail of its voltage, or use a type that stands it.', {
@@ -99,11 +100,11 @@ export const deviceChecks: readonly Check[] = [
   },
   {
     // On a run it is judged at its own place, and told there.
-    rule: 'device-under-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    rule: 'device-under-voltage', sheet: 'devices', key: 'rail', severity: 'over',
+    only: where(['type.minVoltage', 'rail.lowest'], exceeds),
     find: (row) => {
-      const [least, lowest] = [row.numberOf('type', 'minVoltage'), row.numberOf('rail', 'lowest')];
-      if (least === null || lowest === null || !exceeds(least, lowest) || row.names('run')) return undefined;
-      if (row.number('qty') === 0) return undefined;
+      if (row.names('run') || row.number('qty') === 0) return undefined;
+      const [least, lowest] = [row.numberOf('type', 'minVoltage')!, row.numberOf('rail', 'lowest')!];
       return {
         value: lowest, limit: least,
         message: row.say('{name} needs {least} at the least, and rail {rail} may give {lowest}: {lack} too little, without any cable. Put it on a rail that holds its voltage, or use a type that needs less.', {
@@ -114,10 +115,10 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over', needs: 'type',
+    rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over',
+    only: where(['type.voltage', 'rail.voltage'], (own, rail) => exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail)),
     find: (row) => {
-      const [own, rail] = [row.numberOf('type', 'voltage'), row.numberOf('rail', 'voltage')];
-      if (own === null || rail === null || !exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail)) return undefined;
+      const [own, rail] = [row.numberOf('type', 'voltage')!, row.numberOf('rail', 'voltage')!];
       if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
       return {
         value: own, limit: rail,
@@ -167,7 +168,7 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-run-on-other-rail', sheet: 'devices', key: 'run', severity: 'incomplete', needs: 'run',
+    rule: 'device-run-on-other-rail', sheet: 'devices', key: 'run', severity: 'incomplete', only: namingOne('run'),
     find: (row) => {
       if (row.own('rail') === null) return undefined;
       const rail = row.valueOf('run', 'rail');
@@ -181,10 +182,10 @@ export const deviceChecks: readonly Check[] = [
     },
   },
   {
-    rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete', needs: 'distance',
+    rule: 'device-beyond-run', sheet: 'devices', key: 'distance', severity: 'incomplete',
+    only: where(['distance', 'run.length'], exceeds),
     find: (row) => {
-      const [distance, length] = [row.number('distance'), row.numberOf('run', 'length')];
-      if (distance === null || length === null || !exceeds(distance, length)) return undefined;
+      const [distance, length] = [row.number('distance')!, row.numberOf('run', 'length')!];
       return {
         value: distance, limit: length,
         message: row.say(

@@ -1,6 +1,6 @@
 import { hiddenCharacters, SHEET_NAMES, inputColumns, type InputColumn, type SheetName } from '../../schedule/index.ts';
 import type { Check } from '../check.ts';
-import { namingHidden } from '../only.ts';
+import { holdingHidden, namingHidden } from '../only.ts';
 
 /** The rule against characters that cannot be seen. */
 export const HIDDEN_CHARACTER = 'hidden-character';
@@ -11,7 +11,8 @@ export const HIDDEN_CHARACTER = 'hidden-character';
 function hiddenCharacter(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: HIDDEN_CHARACTER, sheet, key: column.key, severity: 'incomplete', needs: column.key,
-    ...(column.to === undefined ? {} : { only: namingHidden(column.key, column.to), inStatus: true as const }),
+    ...(column.to === undefined ? { only: holdingHidden(column.key) }
+      : { only: namingHidden(column.key, column.to), inStatus: true as const }),
     find: (row) => {
       const own = row.own(column.key);
       const characters = typeof own === 'string' ? hiddenCharacters(own) : [];

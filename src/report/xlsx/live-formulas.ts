@@ -67,8 +67,8 @@ export class LiveFormulas {
     if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
-    // A text in a column makes a fault of all that is reckoned of it.
-    if (this.#columnsOf(template).some(([name, key]) => key !== 'rail' && !this.#isWhole(name, key))) return undefined;
+    // A text in a column of numbers makes a fault of all that is reckoned of it.
+    if (this.#columnsOf(template).some(([name, key]) => !this.#isWhole(name, key))) return undefined;
     const filled = template.replace(PLACES, (_all, path?: string, key?: string, own?: string, name?: SheetName, of?: string) => {
       if (name !== undefined) return this.range(name, of!) ?? 'NA()';
       if (path !== undefined) return this.#value(sheet, path, row);
@@ -82,9 +82,10 @@ export class LiveFormulas {
     return [...template.matchAll(/<(\w+)\.(\w+)>/g)].map(([, name, key]) => [name as SheetName, key!]);
   }
 
-  /** Whether each cell of a column of numbers is known. */
+  /** Whether no cell of a column of numbers is unknown. */
   #isWhole(sheet: SheetName, key: string): boolean {
-    return this.#schedule.rows(sheet).every(({ id }) => this.#schedule.value(sheet, id, key) !== null);
+    return columnOf(sheet, key).kind !== 'number'
+      || this.#schedule.rows(sheet).every(({ id }) => this.#schedule.value(sheet, id, key) !== null);
   }
 
   /** The rows of which a figure lacks something that stands elsewhere, which a spreadsheet cannot tell. */
@@ -181,7 +182,7 @@ export class LiveFormulas {
   /** The sheets whose rows a formula finds by their tags. */
   #names(sheet: SheetName, template: string): SheetName[] {
     const references = [...template.matchAll(/\{(\w+)\.\w+\}/g)].map((found) => targetOf(sheet, found[1]!));
-    return template.includes('[') ? [...references, sheet] : references;
+    return template.includes('[') || this.#columnsOf(template).length > 0 ? [...references, sheet] : references;
   }
 
   /**

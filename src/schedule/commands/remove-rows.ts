@@ -1,7 +1,7 @@
 import type { Change } from '../change.ts';
 import type { ScheduleDocument } from '../document.ts';
-import { isFormula, withoutRows } from '../formula/index.ts';
-import { inputColumns, isNumeric, SHEET_NAMES, type SheetName } from '../schema/index.ts';
+import { formulasIn, withoutRows } from '../formula/index.ts';
+import { SHEET_NAMES, type SheetName } from '../schema/index.ts';
 import { spansOf } from './spans.ts';
 
 /** Changes that take rows out. Formulas elsewhere that refer to them are rewritten first, in the same action. */
@@ -17,13 +17,9 @@ export function removeRows(document: ScheduleDocument, sheet: SheetName, ids: re
 function rewrittenFormulas(document: ScheduleDocument, sheet: SheetName, gone: ReadonlySet<number>): Change[] {
   const changes: Change[] = [];
   for (const name of SHEET_NAMES) {
-    const keys = inputColumns(name).filter(isNumeric).map(({ key }) => key);
     for (const id of document.rowsWithFormulas(name)) {
       if (name === sheet && gone.has(id)) continue;
-      const { cells } = document.row(name, id)!;
-      for (const key of keys) {
-        const before = cells[key];
-        if (!isFormula(before)) continue;
+      for (const [key, before] of formulasIn(name, document.row(name, id)!.cells)) {
         const value = withoutRows(before, sheet, gone, document);
         if (value !== before) changes.push({ op: 'set', sheet: name, id, key, value });
       }

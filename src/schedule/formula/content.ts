@@ -2,9 +2,9 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import { acceptancesOf, attachAcceptances } from '../acceptances.ts';
 import type { ScheduleDocument } from '../document.ts';
 import type { Cells, Content, Row, Snapshot } from '../snapshot.ts';
-import { numericInputs, SHEET_NAMES, type SheetName } from '../schema/index.ts';
+import { SHEET_NAMES, type SheetName } from '../schema/index.ts';
 import { FileRows } from './file-rows.ts';
-import { isFormula } from './formula-text.ts';
+import { formulasIn } from './formulas-in.ts';
 import { readKeyForm, writeKeyForm } from './key-form.ts';
 
 /** A formula of a file that cannot be read. */
@@ -15,18 +15,6 @@ export interface FormulaProblem {
   readonly key: string;
   readonly text: string;
   readonly problem: string;
-}
-
-const NONE: readonly [key: string, formula: string][] = [];
-
-/** The formulas of a row, by key. */
-function formulasIn(sheet: SheetName, cells: Cells): typeof NONE {
-  let found = NONE;
-  for (const key in cells) {
-    const value = cells[key]!;
-    if (isFormula(value) && numericInputs(sheet).some((column) => column.key === key)) found = [...found, [key, value]];
-  }
-  return found;
 }
 
 /**

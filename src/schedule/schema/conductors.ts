@@ -1,3 +1,4 @@
+import { boughtColumns } from './bought.ts';
 import type { Sheet } from './column.ts';
 
 /** The conductors that runs are made of. */
@@ -35,6 +36,7 @@ export const conductors: Sheet = {
       default: 30, decimals: 0, help: 'Temperature around the cable at which it carries «Most current».',
       source: 'IEC 60364-5-52; EN 60204-1 takes 40 °C',
     },
+    ...boughtColumns('metre of cable with one pair of it'),
     { role: 'input', key: 'source', title: 'Source', kind: 'text', help: 'Where the figures come from.' },
   ],
 };

@@ -1,5 +1,6 @@
 import { effectiveArea, freeWidth, insideTemperature, temperatureRise, topTemperature } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
+import { boughtColumns } from './bought.ts';
 import type { Sheet, Suggestion } from './column.ts';
 
 const SURFACE = 'surface factors of IEC TR 60890, Table 3';
@@ -83,6 +84,7 @@ export const enclosures: Sheet = {
       role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0.2,
       help: 'Share of the mounting rails kept free for later.', source: 'spare of 20 %, common practice in print',
     },
+    ...boughtColumns('enclosure'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1,

@@ -1,4 +1,5 @@
 import { headroom } from '../../electrical/index.ts';
+import { boughtColumns } from './bought.ts';
 import type { Sheet } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -33,6 +34,7 @@ export const modules: Sheet = {
       title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
       help: 'Width on the mounting rail.',
     },
+    ...boughtColumns('module'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',

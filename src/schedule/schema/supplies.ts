@@ -3,6 +3,7 @@ import {
   spareCurrent, startSurge, supplyLoss, usableCurrent, WAY_KINDS, type BreakerCurve,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
+import { boughtColumns } from './bought.ts';
 import type { CellValue, Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { supplySolution } from './supply-solution.ts';
@@ -211,6 +212,7 @@ export const supplies: Sheet = {
       role: 'input', key: 'maxOnB16', rare: true, title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
       help: 'How many units its maker allows on a breaker B 16; it comes before the inrush on the feed.',
     },
+    ...boughtColumns('unit'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {

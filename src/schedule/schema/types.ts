@@ -1,3 +1,4 @@
+import { boughtColumns } from './bought.ts';
 import type { Sheet } from './column.ts';
 
 export const PURPOSES = ['lighting', 'field', 'control', 'other'] as const;
@@ -56,6 +57,7 @@ export const types: Sheet = {
       role: 'input', key: 'maxVoltage', title: 'Most voltage', kind: 'number', unit: 'V', safeSide: 'down', above: 0,
       decimals: 1, optional: true, help: 'Highest voltage that the device stands.',
     },
+    ...boughtColumns('device'),
     {
       role: 'input', key: 'note', title: 'Note', kind: 'text',
       help: 'Anything worth saying, the source of the figures first.',

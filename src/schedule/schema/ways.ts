@@ -1,6 +1,7 @@
 import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
+import { boughtColumns } from './bought.ts';
 import type { Sheet } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
@@ -59,6 +60,7 @@ export const ways: Sheet = {
       role: 'input', key: 'width', rare: true, title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
       decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
     },
+    ...boughtColumns('way'),
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',

@@ -1,51 +1,45 @@
 import type { Cells, CellValue } from '../../../src/schedule/index.ts';
 import { COMPARED, PASTE_KEYS, type Candidate, type Operation, type Results, type WorkSheet } from '../operation.ts';
 import type { Workload } from '../workload.ts';
-
-type Column = Float64Array | Int32Array;
-type Table = Record<string, Float64Array>;
+import { Judgement } from './typed-checks.ts';
+import { calculate, type DeviceColumns } from './typed-figures.ts';
+import { EMPTY, HIDDEN, isHidden, NAMES_NONE, REFERENCES, TABLES, taggedTable, type Tagged } from './typed-tables.ts';
 
 const ROOM = 1_000;
-const REFERENCES: Readonly<Record<string, WorkSheet>> = { type: 'types', rail: 'supplies', branch: 'branches' };
 const OWN: Readonly<Record<string, string>> = { unitDraw: 'ownDraw', diversity: 'ownDiversity' };
-const INPUTS = {
-  types: ['draw', 'power', 'nodes', 'diversity'],
-  supplies: ['voltage', 'rated', 'units', 'derating', 'target', 'fuse', 'efficiency'],
-  branches: ['limit', 'reserve'],
-} as const;
+const NUMBERS = [
+  'qty', 'ownDraw', 'ownDiversity', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'nodes',
+  'terminalVoltage', 'voltageMargin',
+];
+const WORDS = ['ok', 'incomplete', 'near', 'over'];
 
 /**
- * The least that the work can cost: numbers in typed arrays, references as places, everything worked out again after
- * each operation in one plain loop. It has no formulas of a person, no findings and no unknown values.
+ * The least that the work can cost: numbers in typed arrays, references as places, and all figures and all checks of
+ * the workload made again after each operation in plain loops. Whether device rows name a row of a sheet that is empty
+ * here is asked, and what hangs on such rows is not worked out. There are no formulas of a person and no sentences, and
+ * findings are counted by their rule and not kept by row.
  */
 export class TypedLoop implements Candidate {
-  readonly #places = {} as Record<WorkSheet, Map<CellValue, number>>;
-  readonly #tags = {} as Record<WorkSheet, CellValue[]>;
-  readonly #tables: Record<'types' | 'supplies' | 'branches', Table>;
-  readonly #columns: Record<string, Column> = {};
+  readonly #tables: Readonly<Record<keyof typeof TABLES, Tagged>>;
+  readonly #columns: Record<string, Float64Array | Int32Array> = {};
   readonly #texts: Record<string, CellValue[]> = { ref: [], area: [], note: [] };
+  /** How many rows bear each ref; those that share theirs are counted as they come and go. */
+  readonly #refs = new Map<CellValue, number>();
+  readonly #judgement: Judgement;
   readonly #undo: (() => void)[] = [];
-  #count: number;
+  #count = 0;
 
   constructor(sheets: Workload) {
-    const tagKeys = { types: 'type', supplies: 'rail', branches: 'branch' } as const;
-    const table = (sheet: keyof typeof tagKeys): Table => {
-      this.#tags[sheet] = sheets[sheet].map((cells) => cells[tagKeys[sheet]]!);
-      this.#places[sheet] = new Map(this.#tags[sheet].map((tag, index) => [tag, index]));
-      const results = sheet === 'types' ? [] : COMPARED[sheet];
-      const input = (key: string) => Float64Array.from(sheets[sheet], (cells) => Number(cells[key] ?? NaN));
-      return Object.fromEntries([
-        ...INPUTS[sheet].map((key) => [key, input(key)] as const),
-        ...results.map((key) => [key, new Float64Array(sheets[sheet].length)] as const),
-      ]);
+    this.#tables = {
+      types: taggedTable('types', sheets), supplies: taggedTable('supplies', sheets),
+      branches: taggedTable('branches', sheets),
     };
-    this.#tables = { types: table('types'), supplies: table('supplies'), branches: table('branches') };
+    this.#judgement = new Judgement(this.#tables);
+    const room = sheets.devices.length + ROOM;
+    for (const key of NUMBERS) this.#columns[key] = new Float64Array(room).fill(NaN);
+    for (const key in REFERENCES) this.#columns[key] = new Int32Array(room).fill(EMPTY);
+    for (const column of Object.values(this.#texts)) for (const _ of sheets.devices) column.push(null);
     this.#count = sheets.devices.length;
-    const room = this.#count + ROOM;
-    for (const key of ['qty', 'ownDraw', 'ownDiversity', ...COMPARED.devices]) {
-      this.#columns[key] = new Float64Array(room).fill(NaN);
-    }
-    for (const key in REFERENCES) this.#columns[key] = new Int32Array(room);
     sheets.devices.forEach((cells, at) => this.#write(at, cells));
     this.#calculate();
   }
@@ -61,15 +55,30 @@ export class TypedLoop implements Candidate {
   }
 
   results(): Results {
-    const words = ['ok', 'near', 'over'];
-    const rows = (sheet: keyof Results, columns: Record<string, Column>, count: number) =>
-      Array.from({ length: count }, (_, at) => COMPARED[sheet].map((key) =>
-        key === 'status' ? words[columns[key]![at]!]! : columns[key]![at]!));
+    const rows = (sheet: keyof Results, count: number) => Array.from({ length: count }, (_, at) =>
+      COMPARED[sheet].map((key) => this.figure(sheet, at, key)!));
     return {
-      devices: rows('devices', this.#columns, this.#count),
-      supplies: rows('supplies', this.#tables.supplies, this.#tags.supplies.length),
-      branches: rows('branches', this.#tables.branches, this.#tags.branches.length),
+      devices: rows('devices', this.#count), supplies: rows('supplies', this.#tables.supplies.tags.length),
+      branches: rows('branches', this.#tables.branches.tags.length),
     };
+  }
+
+  /** One figure; `null` when it is unknown, `undefined` when the loop has no such column. */
+  figure(sheet: WorkSheet, at: number, key: string): CellValue | undefined {
+    const value = (sheet === 'devices' ? this.#columns : this.#tables[sheet].columns)[key]?.[at];
+    if (value === undefined) return undefined;
+    return key === 'status' ? WORDS[value]! : Number.isFinite(value) ? value : null;
+  }
+
+  /** How often each check has found something. */
+  get findings(): Readonly<Record<string, number>> {
+    return this.#judgement.found;
+  }
+
+  #calculate(): void {
+    const devices = this.#columns as unknown as DeviceColumns;
+    calculate(devices, this.#count, this.#tables);
+    this.#judgement.judge(devices, this.#count);
   }
 
   /** @returns what takes it back. */
@@ -78,7 +87,7 @@ export class TypedLoop implements Candidate {
       case 'set': {
         const { sheet, at, key, value } = operation;
         if (sheet === 'devices') return this.#overwrite(at, [{ [key]: value }]);
-        const column = this.#tables[sheet][key]!;
+        const column = this.#tables[sheet].columns[key]!;
         const before = column[at]!;
         column[at] = Number(value ?? NaN);
         return () => { column[at] = before; };
@@ -113,6 +122,7 @@ export class TypedLoop implements Candidate {
 
   #remove(at: number): Cells {
     const cells = this.#read(at);
+    this.#writeCell(at, 'ref', null);
     for (const column of Object.values(this.#columns)) column.copyWithin(at, at + 1, this.#count);
     for (const column of Object.values(this.#texts)) column.splice(at, 1);
     this.#count -= 1;
@@ -124,68 +134,42 @@ export class TypedLoop implements Candidate {
   }
 
   #writeCell(at: number, key: string, value: CellValue): void {
-    const sheet = REFERENCES[key];
-    if (sheet !== undefined) this.#columns[key]![at] = this.#places[sheet].get(value)!;
-    else if (key in this.#texts) this.#texts[key]![at] = value;
-    else this.#columns[OWN[key] ?? key]![at] = Number(value ?? NaN);
+    if (key in REFERENCES) this.#columns[key]![at] = this.#placeOf(key, value);
+    else if (key in this.#texts) {
+      if (key === 'ref') this.#nameAnew(this.#texts.ref![at]!, value);
+      this.#texts[key]![at] = value;
+    } else this.#columns[OWN[key] ?? key]![at] = Number(value ?? NaN);
+  }
+
+  #placeOf(key: string, value: CellValue): number {
+    if (value === null) return EMPTY;
+    const sheet = REFERENCES[key] as keyof typeof TABLES | undefined;
+    return (sheet && this.#tables[sheet].places.get(value)) ?? (isHidden(value) ? HIDDEN : NAMES_NONE);
+  }
+
+  #nameAnew(before: CellValue, after: CellValue): void {
+    const found = this.#judgement.ofRefs;
+    if (before !== null) {
+      const left = this.#refs.get(before)! - 1;
+      if (left === 0) this.#refs.delete(before);
+      else this.#refs.set(before, left);
+      if (left > 0) found.shared -= left === 1 ? 2 : 1;
+      if (isHidden(before)) found.hidden -= 1;
+    }
+    if (after === null) return;
+    const now = (this.#refs.get(after) ?? 0) + 1;
+    this.#refs.set(after, now);
+    if (now > 1) found.shared += now === 2 ? 2 : 1;
+    if (isHidden(after)) found.hidden += 1;
   }
 
   #read(at: number): Cells {
     const own = (key: string) => Number.isNaN(this.#columns[key]![at]) ? null : this.#columns[key]![at]!;
-    const tag = (key: string, sheet: WorkSheet) => this.#tags[sheet][this.#columns[key]![at]!]!;
+    const tag = (key: string, sheet: keyof typeof TABLES) => this.#tables[sheet].tags[this.#columns[key]![at]!] ?? null;
     return {
       ...Object.fromEntries(Object.keys(this.#texts).map((key) => [key, this.#texts[key]![at]!])),
-      ...Object.fromEntries(Object.entries(REFERENCES).map(([key, sheet]) => [key, tag(key, sheet)])),
-      qty: own('qty'), unitDraw: own('ownDraw'), diversity: own('ownDiversity'),
+      type: tag('type', 'types'), rail: tag('rail', 'supplies'), branch: tag('branch', 'branches'),
+      qty: own('qty'), unitDraw: own('ownDraw'), diversity: own('ownDiversity'), distance: own('distance'),
     };
-  }
-
-  #calculate(): void {
-    const { types, supplies, branches } = this.#tables;
-    const { type, rail, branch, qty, ownDraw, ownDiversity, unitDraw, diversity, connected, demand, share, nodes } =
-      this.#columns as Record<'type' | 'rail' | 'branch', Int32Array> & Record<string, Float64Array>;
-    const { rated, units, derating, usable } = supplies;
-    for (let at = 0; at < usable!.length; at += 1) usable![at] = rated![at]! * units![at]! * derating![at]!;
-    for (const column of [supplies.connected, supplies.demand, branches.nodes]) column!.fill(0);
-    for (let at = 0; at < this.#count; at += 1) {
-      const [ofType, ofRail] = [type[at]!, rail[at]!];
-      const typeDraw = types.draw![ofType]!;
-      const draw = ownDraw![at]! >= 0 ? ownDraw![at]!
-        : typeDraw >= 0 ? typeDraw : types.power![ofType]! / supplies.voltage![ofRail]! * 1000;
-      const factor = ownDiversity![at]! >= 0 ? ownDiversity![at]! : types.diversity![ofType]!;
-      const amps = qty![at]! * draw / 1000;
-      unitDraw![at] = draw;
-      diversity![at] = factor;
-      connected![at] = amps;
-      demand![at] = amps * factor;
-      share![at] = amps * factor / usable![ofRail]!;
-      nodes![at] = qty![at]! * types.nodes![ofType]!;
-      supplies.connected![ofRail]! += amps;
-      supplies.demand![ofRail]! += amps * factor;
-      branches.nodes![branch[at]!]! += nodes![at]!;
-    }
-    this.#judgeSupplies(supplies);
-    this.#judgeBranches(branches);
-  }
-
-  #judgeSupplies({ usable, connected, demand, target, fuse, voltage, efficiency, ...out }: Table): void {
-    for (let at = 0; at < usable!.length; at += 1) {
-      const [used, all, most] = [demand![at]!, connected![at]!, usable![at]!];
-      out.loading![at] = used / most;
-      out.spare![at] = most * target![at]! - used;
-      out.limitDiversity![at] = most * target![at]! / all;
-      out.fuseLoading![at] = used / fuse![at]!;
-      out.loss![at] = voltage![at]! * used * (1 / efficiency![at]! - 1);
-      const isNear = used / most > target![at]! || all > most || all > fuse![at]!;
-      out.status![at] = used > most || used > fuse![at]! ? 2 : isNear ? 1 : 0;
-    }
-  }
-
-  #judgeBranches({ limit, reserve, nodes, free, used, status }: Table): void {
-    for (let at = 0; at < limit!.length; at += 1) {
-      free![at] = Math.floor(limit![at]! * (1 - reserve![at]!) + 1e-9) - nodes![at]!;
-      used![at] = nodes![at]! / limit![at]!;
-      status![at] = nodes![at]! > limit![at]! ? 2 : free![at]! < 0 ? 1 : 0;
-    }
   }
 }

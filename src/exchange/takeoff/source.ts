@@ -1,0 +1,46 @@
+/** A list as text (CSV with comma, semicolon or tab), or as rows of cells, as a spreadsheet gives them. */
+export type ListCells = string | readonly (readonly unknown[])[];
+
+/** A list, where it comes from, and what its file says of it beside its cells. */
+export interface TakeoffTable {
+  readonly cells: ListCells;
+  /** Name of the file; left out for what was pasted. */
+  readonly file?: string;
+  /** Name of the sheet; it is the area of lines for which the list gives none. */
+  readonly sheet?: string;
+  /** Places of rows and columns, from 0, that are hidden. */
+  readonly hiddenRows?: ReadonlySet<number>;
+  readonly hiddenColumns?: ReadonlySet<number>;
+  /** Places of rows, from 0, in which the text is struck through. */
+  readonly struckRows?: ReadonlySet<number>;
+}
+
+/** What a takeoff is read from: a list, or several, such as the sheets of a workbook. */
+export type TakeoffSource = ListCells | TakeoffTable | readonly TakeoffTable[];
+
+/** Where a quantity stands. */
+export interface LineSource {
+  readonly file?: string;
+  readonly sheet?: string;
+  /** Line of the file, or row of the sheet, from 1. */
+  readonly line: number;
+  /** Number of its column, from 1, where the line has several counts. */
+  readonly column?: number;
+}
+
+/** The lists of a source, at least one unless it is an empty list of tables. */
+export function tablesOf(source: TakeoffSource): readonly TakeoffTable[] {
+  if (typeof source === 'string') return [{ cells: source }];
+  if ('cells' in source) return [source];
+  return source.length > 0 && source.every(isTable) ? source : [{ cells: source as ListCells }];
+}
+
+function isTable(item: TakeoffTable | readonly unknown[]): item is TakeoffTable {
+  return typeof item === 'object' && item !== null && 'cells' in item;
+}
+
+/** Key of a quantity among all of a takeoff, by which decisions are kept: `12`, `Level 1!12`, `list.xlsx!Level 1!12/4`. */
+export function lineKey({ file, sheet, line, column }: LineSource): string {
+  const place = column === undefined ? String(line) : `${line}/${column}`;
+  return [file, sheet, place].filter((part) => part !== undefined).join('!');
+}
