@@ -1,5 +1,6 @@
 import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
+import { typesWithVoltage } from '../types-with-voltage.ts';
 import { withAliases } from './names/aliases.ts';
 import type { Takeoff } from './read-takeoff.ts';
 
@@ -13,9 +14,14 @@ const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and 
  */
 export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
   const types = document.rows('types');
+  // A new type is made for the rail that its devices hang on.
+  const added = typesWithVoltage({
+    types: newTypes(takeoff, words), devices: takeoff.rows, runs: [],
+    supplies: document.rows('supplies').map(({ cells }) => cells),
+  }, (cells: Cells) => cells, (cells, voltage) => ({ ...cells, voltage }));
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', types.length, newTypes(takeoff, words)),
+    ...insertRows(document, 'types', types.length, added),
     ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
   ];
 }

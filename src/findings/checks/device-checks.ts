@@ -122,7 +122,7 @@ export const deviceChecks: readonly Check[] = [
       if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
       return {
         value: own, limit: rail,
-        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or enter the least and the most voltage of its type where it works on both.', {
+        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.', {
           own: volts(own), rail: String(row.value('rail')), given: volts(rail),
         }),
       };
