@@ -44,13 +44,19 @@ export {
 
 // Sharing devices out over branches and supplies, and sizing.
 export {
-  OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
-  type AddedBin, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin,
+  createSized, OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
+  type AddedBin, type CapacityLimit, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin,
   type SharedSheet,
   type ShareGroup, type ShareRequest, type ShareRow, type Sharing, type SharingOptions, type SharingProblem,
-  type SharingProgress,
-  type SizingOptions, type SizingRow,
+  type SharingLimit, type SharingProgress,
+  type MadeRows, type SizingOptions, type SizingRow,
 } from './allocation/index.ts';
+
+// The bill of quantities.
+export {
+  billCsv, billXlsx, compareBills, makeBill,
+  type Bill, type BillChange, type BillItem, type BillKind, type BillOptions, type BillSum,
+} from './report/index.ts';
 
 // The load table, what changed, the digest.
 export {

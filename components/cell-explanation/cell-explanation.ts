@@ -86,6 +86,7 @@ export class CellExplanation extends LitElement {
         ${explanation?.checks === undefined ? nothing : html`<span class="quiet checks">(${explanation.checks})</span>`}</p>
       ${explanation?.numbers === undefined ? this.#help(place) : html`<p class="origin">${this.#parts(place, explanation)}
         <span class="quiet source">${words.say('Source: {source}', { source: explanation.source })}</span></p>`}
+      ${countedIn(schedule, place)}
       ${found.map((finding) => this.#finding(finding))}
       ${this.#more(schedule, place, found)}
     </div>`;
@@ -151,6 +152,13 @@ export class CellExplanation extends LitElement {
     const words = [roomWords(schedule, place, this.#lastType), said ? '' : runWords(schedule, run)];
     return words.filter((each) => each !== '').map((each) => html`<p class="spoken more">${each}</p>`);
   }
+}
+
+/** The list in which the devices of a row were counted. */
+function countedIn(schedule: LoadSchedule, { sheet, id, key }: Place): TemplateResult | typeof nothing {
+  const source = sheet === 'devices' && key !== 'source' ? schedule.document.row(sheet, id)!.cells.source : null;
+  return typeof source !== 'string' ? nothing
+    : html`<p class="quiet spoken counted">${schedule.words.say('Counted in {source}.', { source })}</p>`;
 }
 
 /** The row of the selected cell, behind the title of its column. */

@@ -5,7 +5,7 @@ import {
 } from '../../src/schedule/index.ts';
 
 const OPERATIONS = [
-  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'load',
+  'set', 'insert', 'remove', 'move', 'details', 'accept', 'revisions', 'lists', 'load',
 ] as const satisfies readonly Change['op'][];
 
 const REVISION_KEYS = ['revision', 'date', 'name', 'text'] as const satisfies readonly (keyof Revision)[];
@@ -33,12 +33,12 @@ export function isSnapshot({ sheets, view }: Snapshot): boolean {
  * checks.
  */
 export function isSound(document: ScheduleDocument): boolean {
-  const { details, revisions } = document;
+  const { details, revisions, lists = {} } = document;
   const ofRows = SHEET_NAMES.flatMap((sheet) => document.rows(sheet).flatMap(({ accepted }) => accepted ?? []));
   const signed = [...document.unattached, ...ofRows]
     .flatMap(({ rule, reason, name, date }) => [rule, reason, name, date]);
   return hasTexts(details, DETAIL_KEYS) && revisions.every((each) => hasTexts(each, REVISION_KEYS))
-    && signed.every(isText) && SHEET_NAMES.every((sheet) => {
+    && signed.every(isText) && [lists.headings, lists.names].every(areTexts) && SHEET_NAMES.every((sheet) => {
     const columns = inputColumns(sheet);
     return document.rows(sheet).every(({ cells }) => columns.every((column) => isOfKind(
       cells[column.key] ?? null, column
@@ -48,6 +48,11 @@ export function isSound(document: ScheduleDocument): boolean {
 
 function isText(value: unknown): value is string {
   return typeof value === 'string';
+}
+
+/** Whether there is nothing but texts, each under its name. */
+function areTexts(named: unknown): boolean {
+  return named === undefined || (typeof named === 'object' && Object.values(named ?? { none: 0 }).every(isText));
 }
 
 /** Whether what is there of some keys is texts. Keys that this version does not know may hold anything. */

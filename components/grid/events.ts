@@ -29,6 +29,8 @@ export interface GridMessage {
   readonly undoable: boolean;
   /** One line for each thing that was refused, when there are several. */
   readonly details: readonly string[];
+  /** A list of devices that was not pasted, which a takeoff can read. */
+  readonly list?: string | undefined;
 }
 
 export class MessageEvent extends Event implements GridMessage {
@@ -38,13 +40,15 @@ export class MessageEvent extends Event implements GridMessage {
   readonly tone: 'info' | 'refused';
   readonly undoable: boolean;
   readonly details: readonly string[];
+  readonly list: string | undefined;
 
-  constructor({ text, tone, undoable, details }: GridMessage) {
+  constructor({ text, tone, undoable, details, list }: GridMessage) {
     super(MessageEvent.type, { bubbles: true, composed: true });
     this.text = text;
     this.tone = tone;
     this.undoable = undoable;
     this.details = details;
+    this.list = list;
   }
 }
 

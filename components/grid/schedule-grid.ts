@@ -318,7 +318,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   #perform(plan: Plan): void {
     if (plan.kind !== 'act') {
-      if (plan.kind === 'refused') this.#say(plan.text, 'refused', false, plan.details);
+      if (plan.kind === 'refused') this.#say(plan.text, 'refused', false, plan.details, plan.list);
       else if (plan.message !== undefined) this.#say(plan.message);
       return;
     }
@@ -341,8 +341,10 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.sheet === 'runs' ? withWays(this.schedule!.document, changes, this.words) : changes;
   }
 
-  #say(text: string, tone: 'info' | 'refused' = 'info', undoable = false, details: readonly string[] = []): void {
-    this.dispatchEvent(new MessageEvent({ text, tone, undoable, details }));
+  #say(
+    text: string, tone: 'info' | 'refused' = 'info', undoable = false, details: readonly string[] = [], list?: string,
+  ): void {
+    this.dispatchEvent(new MessageEvent({ text, tone, undoable, details, list }));
   }
 
   #follow(): (() => void) | undefined {

@@ -5,8 +5,9 @@ import { message, type Words } from '../../src/words/index.ts';
 
 /** Keys of the element itself, beside those of the grid. */
 const OWN_KEYS: readonly { readonly keys: string; readonly does: string }[] = [
-  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing', 'loadTable', 'moreColumns'] as const)
+  ...(['open', 'save', 'csvIn', 'csvOut', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable', 'moreColumns'] as const)
     .map((name) => ({ keys: COMMANDS[name].keys, does: COMMANDS[name].help })),
+  { keys: message('Ctrl+Enter'), does: message('Carries out what an open area offers: takes devices, shares them out') },
   { keys: message('Alt+Page Down, Alt+Page Up'), does: message('Next sheet, previous sheet') },
   { keys: message('Ctrl+/'), does: message('Shows these keys') },
 ];

@@ -10,7 +10,7 @@ import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/in
 import type { Message } from '../sheet-view/notices.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
-import { COMMANDS, isRowCommand, isWorkCommand, WORK_COMMANDS } from '../schedule-toolbar/commands.ts';
+import { COMMANDS, isRowCommand, isWorkCommand, WORK_COMMANDS, type WorkCommand } from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
 import { keyPopover } from './key-popover.ts';
@@ -210,7 +210,20 @@ export class LoadScheduleElement extends ScheduleElement {
   override showSheet(sheet: SheetName): void {
     this.settle();
     super.showSheet(sheet);
+    if (this.#work.active === undefined) return;
     this.#work.close();
+    // What was carried out in an area leaves the focus in the rows that it led to, where every key is heard.
+    void this.updateComplete.then(() => { if (this.renderRoot.querySelector('.tabs :focus') === null) this.#view.focusRows(); });
+  }
+
+  /** Opens a work area; the takeoff with the list that was just offered to it. */
+  async #open(work: WorkCommand): Promise<void> {
+    const list = work === 'takeoff' ? this.message?.list : undefined;
+    await this.#work.open(work);
+    if (list === undefined || this.#work.active !== 'takeoff') return;
+    this.message = undefined;
+    await this.updateComplete;
+    this.renderRoot.querySelector('elv-takeoff-reader')!.take(this.spoken.words.say('The pasted list'), [{ cells: list }]);
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
@@ -250,7 +263,7 @@ export class LoadScheduleElement extends ScheduleElement {
     if (command === 'keepBoth') this.files.keepBoth();
     else if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
-    else if (isWorkCommand(command)) void this.#work.open(command);
+    else if (isWorkCommand(command)) void this.#open(command);
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
@@ -283,10 +296,10 @@ export class LoadScheduleElement extends ScheduleElement {
 
   readonly #onBusy = ({ task, isRunning }: BusyEvent): void => { this.busy(task, isRunning); };
 
-  readonly #onMessage = ({ text, tone, undoable, details }: MessageEvent): void => {
+  readonly #onMessage = ({ text, tone, undoable, details, list }: MessageEvent): void => {
     // What the grid says of an action of this moment says more than its name, and offers the same.
-    const offer = this.offer ?? (undoable ? 'undo' : undefined);
-    this.message = { text, tone, offers: offer === undefined ? [] : [offer] };
+    const offer = this.offer ?? (undoable ? 'undo' : list === undefined ? undefined : 'takeoff');
+    this.message = { text, tone, offers: offer === undefined ? [] : [offer], list };
     if (details.length === 0) return;
     this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
   };

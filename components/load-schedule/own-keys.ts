@@ -4,7 +4,7 @@ import type { CommandName } from '../schedule-toolbar/commands.ts';
 export type KeyAction = CommandName | 'nextSheet' | 'previousSheet' | 'keys';
 
 const WITH_CONTROL: Readonly<Record<string, KeyAction>> = {
-  o: 'open', s: 'save', i: 'csvIn', e: 'csvOut', '/': 'keys', z: 'undo', y: 'redo',
+  o: 'open', s: 'save', i: 'csvIn', e: 'csvOut', b: 'bill', '/': 'keys', z: 'undo', y: 'redo',
 };
 
 /** The action that a key press means; `undefined` when it means none. */

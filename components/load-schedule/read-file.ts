@@ -9,6 +9,9 @@ import type { readDraftFile } from '../drafts/read-draft-file.ts';
 import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
+/** A file as text, perhaps with sentences on how it was read. */
+type ReadText = NamedText & { readonly notes?: readonly string[] };
+
 /** What came of reading a file: the content that the schedule would have, or why it has none. */
 export type FileReading =
   | {
@@ -31,15 +34,15 @@ export async function readText(file: File, words: Words): Promise<FileText | Unr
 }
 
 /** Reads a schedule, which replaces everything. */
-export function readScheduleFile({ name, text }: NamedText, words: Words): FileReading {
+export function readScheduleFile({ name, text, notes = [] }: ReadText, words: Words): FileReading {
   const read = readSchedule(text, words);
   return read.ok
-    ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: read.notes }
+    ? { ok: true, content: read.content, label: words.say('{file} opened', { file: name }), notes: [...notes, ...read.notes] }
     : read;
 }
 
 /** Reads a file that a person opens: a schedule or a sheet as CSV. */
-export function readAnyFile(named: NamedText, schedule: LoadSchedule): FileReading {
+export function readAnyFile(named: ReadText, schedule: LoadSchedule): FileReading {
   return isScheduleText(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
 }
 
@@ -57,7 +60,7 @@ export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, 
  * Reads a CSV file, whose rows replace those of its sheet.
  * @param sheet the sheet that it holds; by default the one whose headings it has.
  */
-export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
+export function readSheetFile({ name, text, notes: own = [] }: ReadText, schedule: LoadSchedule, sheet?: SheetName): FileReading {
   const { words } = schedule;
   const content = schedule.content();
   const read = readCsv(text, sheet, railVoltages(content.sheets.supplies ?? []), words);
@@ -65,7 +68,7 @@ export function readSheetFile({ name, text }: NamedText, schedule: LoadSchedule,
   const before = content.sheets[read.sheet] ?? [];
   const named = { sheet: words.text(SCHEMA[read.sheet].title), n: read.rows.length, file: name, before: before.length };
   const { content: replaced, gone } = withRowsReplaced(content, read.sheet, read.rows);
-  const notes = [...read.notes, ...goneNotes(gone, words)];
+  const notes = [...own, ...read.notes, ...goneNotes(gone, words)];
   const reading = { ok: true as const, sheet: read.sheet, notes, content: replaced };
   if (before.length === 0) {
     return { ...reading, label: words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named) };

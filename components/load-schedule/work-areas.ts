@@ -9,6 +9,7 @@ const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
+  bill: () => import('../bill-table/bill-table.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
 };
 
@@ -62,7 +63,9 @@ export class WorkAreas {
       ${this.#opened.has('shareOut') ? html`<elv-share-out class="work" ?hidden=${!shown('shareOut')} .active=${shown('shareOut')}
         .schedule=${schedule} .revision=${revision} .words=${words}></elv-share-out>` : nothing}
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
-        .schedule=${schedule} .revision=${revision} .words=${words}></elv-sizing-table>` : nothing}
+        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
+      ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
+        .schedule=${schedule} .revision=${revision} .words=${words}></elv-bill-table>` : nothing}
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-load-table>` : nothing}`;
   }

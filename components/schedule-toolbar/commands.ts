@@ -52,6 +52,10 @@ export const COMMANDS = {
     title: message('Sizing'), help: message('Counts the supplies, branches and relay modules that the job needs'),
     icon: 'sizing', keys: message('Shift+F9'), changes: false,
   },
+  bill: {
+    title: message('Bill'), help: message('Counts what is to be bought, by panel and in all, with prices where they are known'),
+    icon: 'bill', keys: message('Ctrl+B'), changes: false,
+  },
   loadTable: {
     title: message('Load table'),
     help: message('Shows what is handed over, prints and saves it; revisions, and changes since an older schedule'),
@@ -99,7 +103,7 @@ export function isRowCommand(name: CommandName): name is RowCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing', 'loadTable'] as const;
+export const WORK_COMMANDS = ['takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

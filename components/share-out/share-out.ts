@@ -5,7 +5,7 @@ import {
 import type { Change } from '../../src/schedule/index.ts';
 import { BusyEvent, GroupingEvent, SheetChooseEvent } from '../events/index.ts';
 import { controls, loadingBarStyles, statusMarkStyles } from '../look/index.ts';
-import { extensionField, WorkArea, workAreaStyles } from '../work-area/index.ts';
+import { percentField, WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { fillLines, KEY_OF, movesOf } from './fill-lines.ts';
 import { fillTable, leftOutList, moveList, overNote, verdict } from './preview.ts';
 import { styles } from './share-out.styles.ts';
@@ -79,7 +79,7 @@ export class ShareOut extends WorkArea {
         <div class="choice" role="group" aria-label=${words.say('Share out over')}>${choose('branches', words.say('Bus branches'))}${choose('supplies', words.say('Supplies'))}</div>
         ${check('keepPlaced', keepPlaced, words.say('What is placed stays'))}${check('wholeRows', wholeRows, words.say('Rows stay whole'))}
         ${this.schedule.rows('enclosures').length < 2 ? nothing : check('acrossPanels', acrossPanels, words.say('Also between panels'))}
-        ${extensionField(extension, words, (share) => { this.request = { ...this.request, extension: share }; })}
+        ${percentField('extension', extension, words.say('For extension [%]'), (share) => { this.request = { ...this.request, extension: share }; })}
       </div>
       <div class="verdict" role="status">${this.#verdict()}</div>
       ${sharing === undefined ? nothing : this.#preview(sharing)}`;

@@ -6,11 +6,11 @@ import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
 /** What can be done about what just happened. */
-export type Offer = 'undo' | 'redo' | 'keepBoth' | 'cancelReading';
+export type Offer = 'undo' | 'redo' | 'keepBoth' | 'cancelReading' | 'takeoff';
 
 const OFFER_WORDS: Readonly<Record<Offer, string>> = {
   undo: message('Undo'), redo: message('Redo'), keepBoth: message('Keep the rows from before too'),
-  cancelReading: message('Cancel the reading'),
+  cancelReading: message('Cancel the reading'), takeoff: message('Read it with Takeoff'),
 };
 
 /** What the line below the grid says. */
@@ -19,6 +19,8 @@ export interface Message {
   readonly tone: 'info' | 'refused';
   /** The buttons beside it. */
   readonly offers?: readonly Offer[];
+  /** The list that a takeoff is offered for. */
+  readonly list?: string | undefined;
 }
 
 /** Something that could not be done, and every reason. */

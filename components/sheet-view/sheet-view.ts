@@ -71,6 +71,11 @@ export class SheetView extends LitElement {
     grid?.goTo(place.id, place.key);
   }
 
+  /** Gives the selected cell, or the first one, the focus. */
+  focusRows(): void {
+    this.#grid?.focusGrid();
+  }
+
   /** Carries out a command on the selected rows. */
   do(command: RowCommand): void {
     this.#grid?.[command]();

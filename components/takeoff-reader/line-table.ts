@@ -1,11 +1,13 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
 import {
   TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
-  type TakeoffOutcome,
+  type TakeoffOutcome, type TakeoffPart,
 } from '../../src/exchange/takeoff/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { markShape, type Mark } from '../look/index.ts';
+import { lineChoice } from './line-choice.ts';
 
 export type LineFilter = TakeoffOutcome | 'all';
 
@@ -14,9 +16,12 @@ export interface LineTableOptions {
   readonly filter: LineFilter;
   /** How many lines are shown at most. */
   readonly most: number;
-  readonly decided: (line: number) => boolean;
-  readonly choose: (column: TakeoffColumn, field: TakeoffField | undefined) => void;
-  readonly decide: (line: number, decision: LineDecision | undefined) => void;
+  /** Key of the line that is being decided on. */
+  readonly opened: string | undefined;
+  readonly decided: (key: string) => boolean;
+  readonly choose: (part: TakeoffPart, column: TakeoffColumn, field: TakeoffField | undefined) => void;
+  readonly decide: (key: string, decision: LineDecision | undefined) => void;
+  readonly open: (key: string) => void;
   readonly showAll: () => void;
   readonly words: Words;
 }
@@ -33,31 +38,47 @@ const FROM_WORDS = {
 };
 
 /**
- * Every line as it stands in the list, with what becomes of it and why; what each column holds is chosen in its
- * heading.
+ * Every line as it stands in its list, with what becomes of it and why; what each column holds is chosen in its
+ * heading. Lists of several sheets stand one below the other.
  */
-export function lineTable(options: LineTableOptions): TemplateResult {
+export function lineTables(options: LineTableOptions): TemplateResult {
   const { takeoff, filter, most, showAll, words } = options;
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
-  return html`<table class="lines"><caption class="unseen">${words.say('Lines of the takeoff')}</caption>
-    <thead><tr><th scope="col" class="number">${words.say('Line')}</th><th scope="col">${words.say('What becomes of it')}</th>
-      ${takeoff.columns.map((column) => columnHeading(column, options))}</tr></thead>
-    <tbody>${lines.slice(0, most).map((line) => lineRow(line, options))}</tbody></table>
+  const shown = lines.slice(0, most);
+  return html`${takeoff.parts.map((part) => {
+    const own = shown.filter((line) => partOf(line, takeoff) === part);
+    return own.length === 0 && takeoff.parts.length > 1 ? nothing : partTable(part, own, options);
+  })}
     ${lines.length > most ? html`<p><button type="button" class="link" data-do="all-lines" @click=${showAll}>${words.say('Show all {count} lines', { count: lines.length })}</button></p>` : nothing}
     ${lines.length === 0 ? html`<p class="quiet">${words.say('There is no such line.')}</p>` : nothing}`;
 }
 
-function columnHeading(column: TakeoffColumn, { choose, words }: LineTableOptions): TemplateResult {
+/** The list on which a line stands: the last one of its sheet that begins above it. */
+function partOf({ source: { file, sheet, line } }: TakeoffLine, { parts }: Takeoff): TakeoffPart | undefined {
+  return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line);
+}
+
+function partTable(part: TakeoffPart, lines: readonly TakeoffLine[], options: LineTableOptions): TemplateResult {
+  const { takeoff, words } = options;
+  const caption = takeoff.parts.length > 1 && part.sheet !== undefined
+    ? html`<caption>${part.sheet}</caption>` : html`<caption class="unseen">${words.say('Lines of the takeoff')}</caption>`;
+  return html`<table class="lines">${caption}
+    <thead><tr><th scope="col" class="number">${words.say('Line')}</th><th scope="col">${words.say('Outcome')}</th>
+      ${part.columns.map((column) => columnHeading(part, column, options))}<th scope="col" class="why">${words.say('Why')}</th></tr></thead>
+    <tbody>${repeat(lines, ({ key }) => key, (line) => lineRow(part, line, options))}</tbody></table>`;
+}
+
+function columnHeading(part: TakeoffPart, column: TakeoffColumn, { choose, words }: LineTableOptions): TemplateResult {
   const { index, heading, field, from, values } = column;
   const name = heading === '' ? words.say('Column {number}', { number: index + 1 }) : heading;
   const onChange = (event: Event) => {
     const { value } = event.currentTarget as HTMLSelectElement;
-    choose(column, value === '' ? undefined : value as TakeoffField);
+    choose(part, column, value === '' ? undefined : value as TakeoffField);
   };
   const about = field === undefined
     || from === undefined ? words.say('{count, plural, one {# value} other {# values}}', { count: values })
     : words.say(FROM_WORDS[from]);
-  return html`<th scope="col" class=${field === 'qty' ? 'number' : ''}><span class="own">${name}</span>
+  return html`<th scope="col" class=${field === 'qty' ? 'number' : ''}><span class="own" title=${name}>${name}</span>
     <select aria-label=${words.say('What {name} holds', { name })} title=${about} data-column=${index} .value=${field ?? ''} @change=${onChange}>
       <option value="" ?selected=${field === undefined}>${words.say('not read')}</option>
       ${TAKEOFF_FIELDS.map((each) => html`<option value=${each} ?selected=${each === field}>${fieldWords(each, words)}</option>`)}
@@ -69,32 +90,31 @@ const OWN_FIELDS: Readonly<Partial<Record<TakeoffField, string>>> = {
 };
 const OF_TYPES: readonly TakeoffField[] = ['description', 'draw', 'power', 'nodes'];
 
-function fieldWords(field: TakeoffField, words: Words): string {
+/** What a column holds, for a person. */
+export function fieldWords(field: TakeoffField, words: Words): string {
   const own = OWN_FIELDS[field];
   if (own !== undefined) return words.say(own);
   return words.text(columnOf(OF_TYPES.includes(field) ? 'types' : 'devices', field).title);
 }
 
-function lineRow(line: TakeoffLine, options: LineTableOptions): TemplateResult {
-  const { takeoff, decided, decide, words } = options;
-  const { title, mark } = OUTCOMES[line.outcome];
-  return html`<tr data-line=${line.line} data-outcome=${line.outcome}><td class="number quiet">${line.line}</td>
-    <td class="becomes"><span class="status ${mark}">${markShape(mark)}${words.say(title)}</span> <span class="spoken">${line.reason}</span>
-      ${decided(line.line) ? html`<button type="button" class="link" @click=${() => { decide(line.line, undefined); }}>${words.say('Decide anew')}</button>`
-        : line.outcome === 'undecided' ? lineChoice(line, options) : nothing}</td>
-    ${takeoff.columns.map(({ index, field }) => html`<td class="${field === 'qty' ? 'number' : ''} ${field === undefined ? 'quiet' : ''}">${line.fields[index]}</td>`)}</tr>`;
-}
-
-/** What a person can say of a line: that it does not count; or how many there are, where only that is open. */
-function lineChoice({ line, qty, nameKey }: TakeoffLine, { takeoff, decide, words }: LineTableOptions): TemplateResult {
-  const named = takeoff.names.some(({ key, state }) => key === nameKey && state !== 'undecided');
-  const count = (event: Event) => {
-    const field = (event.currentTarget as Element).closest('.decide')!.querySelector('input')!;
-    if (field.value !== '' && field.reportValidity()) decide(line, { qty: field.valueAsNumber });
+function lineRow({ columns }: TakeoffPart, line: TakeoffLine, options: LineTableOptions): TemplateResult {
+  const { opened, decided, decide, open, words } = options;
+  const { key, outcome, reason, fields, source } = line;
+  const { title, mark } = OUTCOMES[outcome];
+  const isOpen = key === opened;
+  const classOf = ({ index, field }: TakeoffColumn) => {
+    const isOther = source.column !== undefined && source.column !== index + 1;
+    if (field !== 'qty') return field === undefined ? 'quiet' : '';
+    return isOther ? 'number quiet' : source.column === undefined ? 'number' : 'number counted';
   };
-  return html`<span class="decide">
-    ${!named ? nothing : html`<label>${fieldWords('qty', words)} <input type="number" min="0" step="1" .value=${qty === null ? '' : String(qty)}
-      @keydown=${(event: KeyboardEvent) => { if (event.key === 'Enter') count(event); }}></label>
-      <button type="button" class="bordered" data-do="count" @click=${count}>${words.say('Count it')}</button>`}
-    <button type="button" class="link" data-do="leave-out" @click=${() => { decide(line, 'leave-out'); }}>${words.say('Leave it out')}</button></span>`;
+  const isFilled = fields.some((field) => field !== '');
+  return html`<tr data-line=${source.line} data-key=${key} data-outcome=${outcome} ?data-open=${isOpen}><td class="number quiet">${source.line}</td>
+    <td><span class="status ${mark}">${markShape(mark)}${words.say(title)}</span></td>
+    ${columns.map((column) => html`<td class=${classOf(column)} title=${isOpen ? nothing : fields[column.index] ?? ''}>${fields[column.index]}</td>`)}
+    <td class="why"><div><span class="reason spoken" title=${isOpen ? nothing : reason}>${reason}</span>
+      ${decided(key) ? html`<button type="button" class="link" data-do="anew" @click=${() => { decide(key, undefined); }}>${words.say('Decide anew')}</button>`
+        : isOpen || !isFilled ? nothing
+        : html`<button type="button" class="link ${outcome === 'undecided' ? '' : 'change'}" data-do="change" aria-label=${words.say('Decide on line {line}', { line: source.line })}
+          @click=${() => { open(key); }}>${outcome === 'undecided' ? words.say('Decide') : words.say('Change')}</button>`}</div>
+      ${isOpen && !decided(key) ? lineChoice(line, options) : nothing}</td></tr>`;
 }

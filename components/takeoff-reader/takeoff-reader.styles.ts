@@ -7,29 +7,60 @@ export const styles = css`
   .ways { display: flex; flex-wrap: wrap; align-items: center; gap: 8px; }
   .source .file { display: inline-flex; align-items: center; min-block-size: 28px; margin: 0; padding: 0 0.6em; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); cursor: pointer; }
   .file:focus-within { outline: 2px solid var(--elv-accent); outline-offset: 1px; }
-  .sheet { display: block; margin-block-start: 10px; }
   .refused { margin-block-start: 16px; margin-block-end: 14px; color: var(--elv-over); }
-  .names { margin-block-start: 12px; max-block-size: 17rem; padding: 2px 14px 8px; overflow-y: auto; scrollbar-width: thin; border: 1px solid var(--elv-line); border-radius: calc(var(--elv-radius) + 2px); background: var(--elv-surface); }
-  .names table { inline-size: auto; }
-  .names tr:last-child td { border: 0; }
-  .names td { vertical-align: middle; }
-  .names select { max-inline-size: min(24rem, 100%); }
-  .names h3 { margin-block-start: 10px; }
+  .sheets { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 14px; min-inline-size: 0; margin: 0; padding: 0; border: 0; }
+  .sheets legend { float: inline-start; padding: 0; margin-inline-end: 10px; color: var(--elv-ink-default); }
+  .body:has(> .reading) { padding: 0; overflow: hidden; }
+  .reading { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; block-size: 100%; }
+  .read { grid-area: 1 / 1; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
+  .read .options { margin: 6px 16px; }
+  .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 0; scrollbar-width: thin; }
+  .decide-on { grid-area: 1 / 2; min-block-size: 0; padding: 0 14px 14px; overflow-y: auto; scrollbar-width: thin; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
+  .decide-on ul { margin: 0; padding: 0; list-style: none; }
+  .decide-on li { display: flex; flex-direction: column; gap: 3px; padding-block: 7px; border-block-start: 1px solid var(--elv-line); }
+  .name { overflow-wrap: anywhere; }
+  .choices { display: flex; flex-wrap: wrap; gap: 4px 8px; }
+  .choices select { flex: 1 1 9rem; min-inline-size: 0; max-inline-size: 100%; }
+  .decide-on button { white-space: normal; text-align: start; }
+  .choices button { min-inline-size: 0; }
   [data-state='undecided'] b { color: var(--elv-incomplete); }
+  .lines { table-layout: auto; }
+  caption { padding-block: 8px 2px; font-weight: 600; text-align: start; }
   .lines th { position: sticky; z-index: 1; inset-block-start: 0; background: var(--elv-surface-raised); }
-  .lines .own { display: block; overflow: hidden; max-inline-size: 16rem; color: var(--elv-ink); text-overflow: ellipsis; white-space: nowrap; }
-  .lines th select { max-inline-size: 9.5rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
+  .lines .own { display: block; overflow: hidden; max-inline-size: 11rem; color: var(--elv-ink); text-overflow: ellipsis; white-space: nowrap; }
+  .lines th select { inline-size: 100%; min-inline-size: 5rem; max-inline-size: 7.5rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
   .lines .number .own { margin-inline-start: auto; }
-  .lines td { min-inline-size: 3rem; }
+  .lines td { padding: 1px 8px; }
+  .lines th { padding-inline: 8px; }
   .lines td:first-child { inline-size: 1%; }
-  .lines .becomes { inline-size: 23rem; min-inline-size: 17rem; color: var(--elv-ink-default); }
-  .becomes .status { margin-inline-end: 0.3em; font-weight: 600; }
-  [data-outcome='left-out'] td { color: var(--elv-ink-default); }
-  [data-outcome='undecided'] td { background: color-mix(in srgb, var(--elv-incomplete) 8%, transparent); }
-  .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
-  @container (inline-size < 900px) {
-    .lines .becomes { inline-size: 15rem; min-inline-size: 12rem; }
-    .lines th select { max-inline-size: 7.5rem; }
+  /* One line for each, so that many are in view; what is being decided on is shown in full. */
+  .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .lines tr[data-open] td { padding-block: 4px; }
+  /* Decisions stay in view beside lists of many columns. */
+  .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface-raised); color: var(--elv-ink-default); }
+  .lines th.why { z-index: 2; }
+  .why div { position: relative; display: flex; align-items: baseline; gap: 0.4em; min-block-size: 25px; }
+  .lines .status { font-weight: 600; }
+  .why button { flex: none; }
+  .why div button { margin-inline-start: auto; }
+  .reason { min-inline-size: 0; }
+  tr:not([data-open]) .reason { overflow: hidden; text-overflow: ellipsis; }
+  @media (hover: hover) {
+    .change { position: absolute; inset: 0 0 0 auto; background: var(--elv-surface-raised); }
+    tr:not(:hover) .change:not(:focus-visible) { opacity: 0; }
   }
+  [data-outcome='left-out'] td { color: var(--elv-ink-default); }
+  [data-outcome='undecided'] td, .lines [data-outcome='undecided'] .why { background: color-mix(in srgb, var(--elv-incomplete) 8%, var(--elv-surface-raised)); }
+  .counted { font-weight: 600; }
+  .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
   .decide input { inline-size: 6em; text-align: end; }
+  @container (inline-size < 900px) {
+    .body:has(> .reading) { overflow: auto; }
+    .reading { display: block; block-size: auto; }
+    .decide-on { max-block-size: 17rem; border-inline-start: 0; border-block-end: 1px solid var(--elv-line); }
+    .scroll { overflow: visible; }
+  }
+  @container (inline-size < 560px) {
+    .scroll { overflow-x: auto; }
+  }
 `;

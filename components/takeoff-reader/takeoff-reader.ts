@@ -1,51 +1,70 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
-import type { Problem } from '../../src/exchange/index.ts';
+import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  columnsToRemember, equationOf, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
-  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions, type TakeoffSource,
+  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff, withOfficeNames,
+  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
+  type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
 import { controls, statusMarkStyles } from '../look/index.ts';
+import { RevisedList, revisedListStyles } from '../revised-list/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { addGeneralTypes } from './general-types.ts';
-import { chooseColumn } from './choose-column.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
-import { lineTable, OUTCOMES, type LineFilter } from './line-table.ts';
+import { flaggedLines, openLines } from './flagged-lines.ts';
+import { lineTables, OUTCOMES, type LineFilter } from './line-table.ts';
 import { nameChoices } from './name-choices.ts';
-import { openList, openSheet, type OpenSheet } from './open-list.ts';
 import { sheetChoice } from './sheet-choice.ts';
-import { refused, takeSource, type RefusedList } from './take-source.ts';
+import { pastedLists, refused, takeSource, type RefusedList } from './take-source.ts';
 import { styles } from './takeoff-reader.styles.ts';
 
 /** How many lines are shown at first. */
 const FIRST_LINES = 200;
 const FILTERS = ['all', 'undecided', 'taken', 'merged', 'left-out'] as const;
+/** Where the work goes on, the first that there is: what to decide, then what takes the devices. */
+const NEXT = [
+  '[data-do=general-types]', '[data-do=confirm]', '.names [data-state=undecided] select', '[data-do=take-alike]',
+  '[data-do=leave-alike]', '.decide input', '.decide button', '[data-do=take]:enabled', '[data-do=show-undecided]', 'h2',
+];
+
+/** Lists that are read together, and which of them are. */
+interface Source {
+  readonly name: string;
+  readonly tables: readonly TakeoffTable[];
+  readonly notes: readonly string[];
+  /** Names of the sheets that are read. */
+  readonly chosen: ReadonlySet<string>;
+}
 
 /**
- * Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and takes the devices.
+ * Reads a takeoff: shows what becomes of every line, lets a person decide where that is open, and overrule it
+ * everywhere, and takes the devices.
  */
 export class TakeoffReader extends WorkArea {
-  static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
+  static override styles = [controls, statusMarkStyles, workAreaStyles, revisedListStyles, styles];
   static override properties: PropertyDeclarations = {
-    pageColumns: { attribute: false }, source: { state: true }, columns: { state: true }, decisions: { state: true },
-    filter: { state: true }, most: { state: true }, refusal: { state: true }, from: { state: true },
+    pageColumns: { attribute: false }, source: { state: true }, decisions: { state: true }, filter: { state: true },
+    most: { state: true }, opened: { state: true }, refusal: { state: true },
   };
 
   /** What columns hold by what the page remembers. */
   declare pageColumns: RememberedColumns;
-  declare protected source: { readonly name: string; readonly list: TakeoffSource } | undefined;
-  /** The workbook that was opened last, of which another sheet may be chosen. */
-  declare protected from: OpenSheet | undefined;
-  declare protected columns: RememberedColumns;
+  declare protected source: Source | undefined;
   declare protected decisions: TakeoffDecisions;
   declare protected filter: LineFilter;
   declare protected most: number;
+  /** Key of the line that is being decided on otherwise. */
+  declare protected opened: string | undefined;
   declare protected refusal: RefusedList | undefined;
   #takeoff: Takeoff | undefined;
+  /** The list held against a schedule that was counted before. */
+  readonly #revised = new RevisedList(() => { this.requestUpdate(); });
   /** What is being read; what is read after it takes its place. */
   #reading: object | undefined;
+  /** Whether the focus was within before what was drawn last. */
+  #hadFocus = false;
 
   constructor() {
     super();
@@ -53,37 +72,71 @@ export class TakeoffReader extends WorkArea {
     this.#begin();
   }
 
-  /** Reads a file. */
-  async open(file: File): Promise<void> {
-    await this.#takeWhenRead(file.name, openList(file, this.words));
+  override connectedCallback(): void {
+    super.connectedCallback();
+    document.addEventListener('paste', this.#onPaste);
   }
 
-  /** Reads a list, with its columns as they were the last time. */
-  take(name: string, list: TakeoffSource, from?: OpenSheet): void {
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    document.removeEventListener('paste', this.#onPaste);
+  }
+
+  /** Reads a file, unless another list is taken or put aside meanwhile. */
+  async open(file: File): Promise<void> {
+    const reading = {};
+    this.#reading = reading;
+    const { words } = this;
+    const read = tooLarge(file.size, words) ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
+    if (this.#reading !== reading) return;
+    if (!read.ok) {
+      this.#refuse(file.name, read.problems);
+      return;
+    }
+    if (read.tables.length > 0) this.take(file.name, read.tables, read.notes);
+    const [first] = read.refused;
+    if (first !== undefined) this.#refuse(`${file.name}, ${first.sheet}`, first.why.problems);
+  }
+
+  /**
+   * Reads lists, with their columns as they were the last time.
+   * @param notes sentences on how their file was read.
+   */
+  take(name: string, lists: readonly TakeoffTable[], notes: readonly string[] = []): void {
     this.#reading = undefined;
-    const first = readTakeoff(list, { types: this.#types, columns: this.pageColumns, words: this.words });
-    if (!first.ok) {
-      this.#refuse(name, first.problems, from);
+    const known = { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
+    const read = readTakeoff(lists, { types: this.#types, columns: known, words: this.words });
+    if (!read.ok) {
+      this.#refuse(name, read.problems);
       return;
     }
     this.#begin();
-    this.from = from;
-    this.columns = { ...this.pageColumns, ...recallColumns(first.columns) };
-    this.source = { name, list };
+    const tables = lists.map((table) => {
+      const recalled = read.parts.filter((part) => isOf(part, table)).map(({ columns }) => recallColumns(columns));
+      return { ...table, columns: Object.assign({}, known, ...recalled) as RememberedColumns };
+    });
+    this.source = { name, tables, notes, chosen: new Set(tables.map(({ sheet = '' }) => sheet)) };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (![
-      'source', 'columns', 'decisions', 'revision', 'active', 'words',
-    ].some((key) => changed.has(key)) || !this.active) return;
-    if (this.source === undefined) {
-      this.#takeoff = undefined;
-      return;
-    }
-    const { columns, decisions, words } = this;
-    const read = readTakeoff(this.source.list, { types: this.#types, columns, decisions, words });
-    this.#takeoff = read.ok ? read : undefined;
-    if (!read.ok) this.refusal = { name: this.source.name, problems: read.problems };
+    this.#hadFocus = this.hasUpdated && this.renderRoot.querySelector(':focus') !== null;
+    if (!['source', 'decisions', 'revision', 'active', 'words'].some((key) => changed.has(key)) || !this.active) return;
+    this.#takeoff = undefined;
+    if (this.source === undefined) return;
+    const { source: { name, tables, chosen }, words } = this;
+    const decisions = withOfficeNames(this.decisions, this.schedule.document.lists);
+    const read = readTakeoff(tables.filter(({ sheet = '' }) => chosen.has(sheet)), { types: this.#types, decisions, words });
+    if (read.ok) {
+      this.#takeoff = read;
+      this.#revised.hold({ schedule: this.schedule, takeoff: read, name, words });
+    } else this.refusal = { name, problems: read.problems };
+  }
+
+  protected override updated(changed: PropertyValues): void {
+    super.updated(changed as PropertyValues<this>);
+    const isNew = changed.has('source') && changed.get('source') === undefined && this.source !== undefined;
+    const fellOut = this.#hadFocus && this.renderRoot.querySelector(':focus') === null;
+    if (this.active && !changed.has('active') && (isNew || fellOut)) this.#focusNext();
   }
 
   protected get heading(): string {
@@ -97,23 +150,25 @@ export class TakeoffReader extends WorkArea {
 
   protected body(): TemplateResult {
     const takeoff = this.#takeoff;
-    const { words } = this;
-    if (takeoff === undefined) {
+    const { source, words } = this;
+    if (takeoff === undefined || source === undefined) {
       return html`${refused(this.refusal, words)}${this.#sheets()}${takeSource({
-        take: (name, text) => { this.take(name, text); }, open: (file) => { void this.open(file); }, words,
+        take: (name, lists) => { this.take(name, lists); }, open: (file) => { void this.open(file); }, words,
       })}${this.#withoutTypes()}`;
     }
-    return html`${refused(this.refusal, words)}${this.#withoutTypes()}${this.#sheets()}
-      ${takeoff.notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}
+    return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
-      <div class="options">${this.#filters(takeoff)}</div>
-      ${lineTable({
-        takeoff, filter: this.filter, most: this.most, words,
-        decided: (line) => this.decisions.lines?.[line] !== undefined,
-        choose: (column, field) => { this.columns = chooseColumn(takeoff.columns, column.index, field); },
-        decide: (line, decision) => { this.#decideLines({ [line]: decision }); },
+      ${this.#revised.choices}${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}
+      ${[...source.notes, ...takeoff.notes].map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
+      <div class="read"><div class="options">${this.#views()}${this.#revised.showsRows ? nothing : this.#filters(takeoff)}${this.#sheets()}</div>
+      <div class="scroll" tabindex="-1">${this.#revised.showsRows ? this.#revised.rows : lineTables({
+        takeoff, filter: this.filter, most: this.most, opened: this.opened ?? openLines(takeoff)[0]?.key, words,
+        decided: (key) => this.decisions.lines?.[key] !== undefined,
+        choose: (part, column, field) => { this.#choose(part, chooseColumn(part.columns, column.index, field)); },
+        decide: (key, decision) => { this.#decideLines({ [key]: decision }); },
+        open: (key) => { this.#openLine(key); },
         showAll: () => { this.most = Infinity; },
-      })}`;
+      })}</div></div></div>`;
   }
 
   protected foot(): TemplateResult {
@@ -122,42 +177,33 @@ export class TakeoffReader extends WorkArea {
     if (takeoff === undefined) {
       return html`<span class="quiet">${words.say('Nothing is taken before you have seen every line.')}</span>`;
     }
-    const { sums, rows } = takeoff;
+    const { sums, rows, parts } = takeoff;
     const undecided = takeoff.lines.filter(({ outcome }) => outcome === 'undecided');
-    const blocked = undecided.length > 0 || missingColumns(takeoff.columns).length > 0;
+    const blocked = undecided.length > 0 || parts.some(({ kind, columns }) => kind === 'list' && missingColumns(columns).length > 0);
     const leaveOut =
-      () => { this.#decideLines(Object.fromEntries(undecided.map(({ line }) => [line, 'leave-out' as const]))); };
+      () => { this.#decideLines(Object.fromEntries(undecided.map(({ key }) => [key, 'leave-out' as const]))); };
     return html`<span class="sum spoken" role="status">${equationOf(sums, words)}</span>
-      <button type="button" class="link" @click=${this.#begin}>${words.say('Another list')}</button>
+      <button type="button" class="link" data-do="another" @click=${this.#begin}>${words.say('Another list')}</button>
       ${undecided.length === 0 ? nothing : html`<button type="button" class="link" data-do="leave-undecided" @click=${leaveOut}>
         ${words.say('Leave out {count, plural, one {# undecided line} other {# undecided lines}}', { count: undecided.length })}</button>`}
-      <button type="button" class="primary" data-do="take" ?disabled=${blocked || rows.length === 0} @click=${this.#carryOut}
-        title=${blocked ? words.say('Decide on what is open first') : words.say('One action, which Undo takes back')}>
+      <button type="button" class="primary" data-do="take" ?disabled=${blocked || this.#revised.isAsked || rows.length === 0} @click=${this.#carryOut}
+        title=${blocked ? words.say('Decide on what is open first') : words.say('One action, which Undo takes back (Ctrl+Enter)')}>
         ${undecided.length > 0 ? words.say('{count, plural, one {# line} other {# lines}} to decide first', { count: undecided.length })
-          : words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
+          : this.#revised.offer ?? words.say('Take {devices, plural, one {# device} other {# devices}} in {rows, plural, one {# row} other {# rows}}', { devices: sums.taken, rows: rows.length })}</button>`;
   }
 
-  /** Takes a list from a file, unless another one was taken or put aside meanwhile. */
-  async #takeWhenRead(name: string, list: ReturnType<typeof openList>): Promise<void> {
-    this.#reading = list;
-    const { read, from } = await list;
-    if (this.#reading !== list) return;
-    if (read.ok) this.take(name, read.source, from);
-    else this.#refuse(name, read.problems, from);
-  }
-
-  #refuse(name: string, problems: readonly Pick<Problem, 'message'>[], from: OpenSheet | undefined): void {
-    // A sheet that cannot be read takes the place of the one before, so that the choice shows what is meant.
-    if (from !== undefined) this.#begin();
-    this.from = from ?? this.from;
+  #refuse(name: string, problems: readonly Pick<Problem, 'message'>[]): void {
     this.refusal = { name, problems };
   }
 
   #sheets(): TemplateResult | typeof nothing {
-    const { from } = this;
-    if (from === undefined) return nothing;
-    const choose = (sheet: string) => { void this.#takeWhenRead(from.name, openSheet({ ...from, sheet })); };
-    return sheetChoice({ sheets: from.workbook.sheets, sheet: from.sheet, choose, words: this.words });
+    const { source, words } = this;
+    if (source === undefined) return nothing;
+    const choose = (chosen: ReadonlySet<string>) => {
+      this.refusal = undefined;
+      this.source = { ...source, chosen };
+    };
+    return sheetChoice({ tables: source.tables, chosen: source.chosen, takeoff: this.#takeoff, choose, words });
   }
 
   get #types(): Cells[] {
@@ -166,8 +212,18 @@ export class TakeoffReader extends WorkArea {
 
   #withoutTypes(): TemplateResult | typeof nothing {
     if (!this.schedule.rows('types').every(isBlank)) return nothing;
-    return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type without a draw.')}
+    return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type of which only the list says something.')}
       <button type="button" class="link" data-do="general-types" @click=${() => addGeneralTypes(this.schedule)}>${this.words.say('Add general device types')}</button></p>`;
+  }
+
+  /** Whether the lines of the list are shown, or what they make of the device rows. */
+  #views(): TemplateResult | typeof nothing {
+    if (!this.#revised.isOnto) return nothing;
+    const show = (shown: boolean) => () => { this.#revised.showsRows = shown; };
+    const { showsRows } = this.#revised;
+    return html`<div class="choice" role="group" aria-label=${this.words.say('What is shown')}>
+      <button type="button" data-view="lines" aria-pressed=${!showsRows} @click=${show(false)}>${this.words.say('lines of the list')}</button>
+      <button type="button" data-view="rows" aria-pressed=${showsRows} @click=${show(true)}>${this.words.say('device rows')}</button></div>`;
   }
 
   #filters({ lines }: Takeoff): TemplateResult {
@@ -178,32 +234,72 @@ export class TakeoffReader extends WorkArea {
     })}</div>`;
   }
 
+  /** What the columns of one of the lists hold. */
+  #choose(part: TakeoffPart, columns: RememberedColumns): void {
+    const { source } = this;
+    if (source === undefined) return;
+    const tables = source.tables.map((table) =>
+      isOf(part, table) ? { ...table, columns: { ...table.columns, ...columns } } : table);
+    this.source = { ...source, tables };
+  }
+
   readonly #decideNames = (decided: Readonly<Record<string, NameDecision | undefined>>): void => {
     this.decisions = { ...this.decisions, names: merged(this.decisions.names, decided) };
   };
 
-  #decideLines(decided: Readonly<Record<number, LineDecision | undefined>>): void {
+  readonly #decideLines = (decided: Readonly<Record<string, LineDecision | undefined>>): void => {
+    this.opened = undefined;
     this.decisions = { ...this.decisions, lines: merged(this.decisions.lines, decided) };
+  };
+
+  #openLine(key: string): void {
+    this.opened = key;
+    void this.updateComplete.then(() => {
+      this.renderRoot.querySelector<HTMLElement>('.decide :is(input, button)')?.focus();
+    });
   }
+
+  #focusNext(): void {
+    const found = NEXT.map((selector) => this.renderRoot.querySelector<HTMLElement>(selector));
+    found.find((each) => each !== null)?.focus();
+  }
+
+  /** A list may be pasted wherever the focus is, as long as none is read and no field takes it. */
+  readonly #onPaste = (event: ClipboardEvent): void => {
+    if (!this.active || this.#takeoff !== undefined || event.defaultPrevented) return;
+    const inField = event.composedPath().some((each) => each instanceof Element && each.matches('input, textarea'));
+    const lists = inField ? [] : pastedLists(event);
+    if (lists.length === 0) return;
+    event.preventDefault();
+    this.take(this.words.say('The pasted list'), lists);
+  };
 
   /** Waits for a list. */
   readonly #begin = (): void => {
-    this.source = this.refusal = this.from = this.#reading = undefined;
-    this.columns = {};
+    this.source = this.refusal = this.#reading = this.opened = undefined;
     this.decisions = {};
     this.filter = 'all';
     this.most = FIRST_LINES;
+    this.#revised.hold(undefined);
   };
 
   readonly #carryOut = (): void => {
     const takeoff = this.#takeoff!;
-    const columns = columnsToRemember(takeoff.columns);
-    rememberColumns(takeoff.columns, columns);
-    this.dispatchEvent(new ElvColumnsEvent(columns));
+    const columns = takeoff.parts.map((part) => {
+      const remembered = columnsToRemember(part.columns);
+      rememberColumns(part.columns, remembered);
+      return remembered;
+    });
+    this.dispatchEvent(new ElvColumnsEvent(Object.assign({}, ...columns) as RememberedColumns));
+    const { label, changes } = this.#revised.action();
     this.#begin();
-    this.schedule.act(takeoffLabel(takeoff, this.words), takeoffChanges(this.schedule.document, takeoff, this.words));
+    this.schedule.act(label, changes);
     this.dispatchEvent(new SheetChooseEvent('devices'));
   };
+}
+
+function isOf(part: TakeoffPart, { file, sheet }: TakeoffTable): boolean {
+  return part.file === file && part.sheet === sheet;
 }
 
 /** Decisions with more of them; `undefined` takes one back. */

@@ -1,3 +1,3 @@
-export { extensionField } from './extension-field.ts';
+export { percentField } from './percent-field.ts';
 export { WorkArea } from './work-area.ts';
 export { workAreaStyles } from './work-area.styles.ts';

@@ -47,6 +47,12 @@ export abstract class WorkArea extends LitElement {
   };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
+    // Decisions move the focus on: a key that is held down must not go through all of them.
+    if (event.key === 'Enter' && event.repeat) event.preventDefault();
+    else if (event.key === 'Enter' && (event.ctrlKey || event.metaKey)) {
+      event.preventDefault();
+      this.renderRoot.querySelector<HTMLElement>('footer .primary')?.click();
+    }
     if (event.key !== 'Escape') return;
     event.preventDefault();
     this.#back();

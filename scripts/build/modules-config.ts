@@ -10,7 +10,7 @@ import { terminalCommand } from './terminal-command.ts';
 const entries = [
   'src/index', 'src/electrical/index', 'components/load-schedule/index',
   'components/load-schedule/load-schedule.define',
-  'src/allocation/sharing-worker', 'src/cli/table', 'src/cli/changes', 'src/cli/share', 'src/cli/takeoff',
+  'src/allocation/sharing-worker', 'src/cli/table', 'src/cli/changes', 'src/cli/share', 'src/cli/takeoff', 'src/cli/bill',
 ];
 
 /**

@@ -1,6 +1,6 @@
 import type { Plugin } from 'vite';
 
-const commands = /^src\/cli\/(?:table|changes|share|takeoff)\.js$/;
+const commands = /^src\/cli\/(?:table|changes|share|takeoff|bill)\.js$/;
 
 /** Puts the line before each terminal command by which a shell knows that Node runs it. */
 export function terminalCommand(): Plugin {

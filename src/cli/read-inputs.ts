@@ -53,6 +53,7 @@ export async function readInputs(names: readonly string[], words: Words = ENGLIS
   return {
     content,
     notes: [
+      ...files.flatMap((file) => file.notes.map((note) => `${file.name}: ${note}`)),
       ...(base?.notes ?? []).map((note) => `${schedules[0]!.name}: ${note}`),
       ...schedules.flatMap(({ name, edits }) => edits.length === 0 ? [] : [
         editsTitle(name, words), ...edits.map((edit) => `${name}: ${edit}`)

@@ -1,5 +1,5 @@
 import {
-  leftOutSentence, limitSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
+  createSized, leftOutSentence, limitSentence, noteSentence, readSharing, servedText, shareChanges, shareOut, sizePanel, sizingCsv, type Placement,
   type Sharing,
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
@@ -27,6 +27,17 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
       return 0;
     }
     const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
+    if (options.sizing !== undefined) {
+      const rows = await sizePanel(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
+      await writeText(sizingCsv(rows, schedule.words), options.sizing, out);
+    }
+    if (options.create) {
+      const { changes, made } = await createSized(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
+      schedule.act('Sizing', changes);
+      await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
+      out(`${JSON.stringify({ made }, null, 2)}\n`);
+      return 0;
+    }
     const sharing = await shareOut(readSharing(schedule, options.request), { milliseconds: MOST_MILLISECONDS });
     const { words: spoken } = schedule;
     for (const note of sharing.notes) warn(noteSentence(note, spoken));
@@ -42,10 +53,6 @@ export async function runShare(words: readonly string[], { out, warn }: Streams)
       warn(spoken.say('{rows, plural, one {# device row has} other {# device rows have}} no place. {reason}', {
         rows: nowhere.length, reason: leftOutSentence(sharing.over, nowhere[0]!, spoken),
       }));
-    }
-    if (options.sizing !== undefined) {
-      const rows = await sizePanel(schedule, { wholeRows: options.request.wholeRows, milliseconds: MOST_MILLISECONDS });
-      await writeText(sizingCsv(rows, spoken), options.sizing, out);
     }
     if (options.output !== undefined) {
       schedule.act('Sharing out', shareChanges(schedule.document, sharing));

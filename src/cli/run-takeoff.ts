@@ -1,17 +1,25 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  equationOf, missingColumns, nameKeysOf, readTakeoff, takeoffChanges,
-  type NameDecision, type Takeoff, type TakeoffOptions,
+  equationOf, missingColumns, nameKeysOf, officeColumns, readTakeoff, takeoffChanges, withOfficeNames,
+  type NameDecision, type Takeoff, type TakeoffOptions, type TakeoffTable,
 } from '../exchange/takeoff/index.ts';
-import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, writeText } from './files.ts';
 import { spokenWords } from './lang-option.ts';
+import { openSchedule } from './open-schedule.ts';
 import { readInputs } from './read-inputs.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
+import { takeOnto, type TakenOnto } from './take-onto.ts';
 import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
 import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
+
+/** All lists that are read together, and what their files are called. */
+interface TakeoffList {
+  readonly name: string;
+  readonly source: readonly TakeoffTable[];
+}
 
 /** How many lines that need a decision are named. */
 const MOST_NAMED = 20;
@@ -28,30 +36,40 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
       return 0;
     }
     const words = await spokenWords(options.lang);
-    const { content, notes } = await readInputs([options.types], words);
-    const types = content.sheets.types ?? [];
-    for (const note of notes) warn(note);
-    if (types.length === 0) {
-      warn(`${options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+    const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
+    const content = onto?.content() ?? await readTypes(options.types, words, warn);
+    if ((content.sheets.types ?? []).length === 0) {
+      warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
     }
-    const file = await readTakeoffFile(options.file, options.sheetName, words);
-    for (const note of file.notes) warn(`${options.file}: ${note}`);
-    const takeoff = readDecided(file, types, options, words);
-    if (options.output !== undefined) await writeText(
-      scheduleOf(takeoff, types, options.types, words), options.output, out,
-    );
+    const files: TakeoffFile[] = [];
+    for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words));
+    for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
+    const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
+    const takeoff = readDecided(list, content, options, words);
+    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
+    if (options.output !== undefined) {
+      await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
+    }
     const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
-    for (const remark of remarks) warn(`${options.file}: ${remark}`);
-    out(jsonOf(takeoff));
+    for (const remark of remarks) warn(`${list.name}: ${remark}`);
+    for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
+    out(jsonOf(takeoff, taken?.printed));
     return 0;
   });
 }
 
+async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<Content> {
+  const { content, notes } = await readInputs([name], words);
+  for (const note of notes) warn(note);
+  return content;
+}
+
 /** Names are known once the takeoff has been read, so that decisions on them make it read again. */
 function readDecided(
-  file: TakeoffFile, types: readonly Cells[], { columns, meanings }: TakeoffCommand, words: Words,
+  file: TakeoffList, { sheets: { types = [] }, lists }: Content, { columns: own, meanings }: TakeoffCommand, words: Words,
 ): Takeoff {
-  const first = readOnce(file, { types, columns, words });
+  const columns = { ...officeColumns(lists), ...own };
+  const first = readOnce(file, { types, columns, words, decisions: withOfficeNames({}, lists) });
   if (meanings.length === 0) return first;
   const names: Record<string, NameDecision> = {};
   for (const [name, type] of meanings) {
@@ -66,23 +84,28 @@ function readDecided(
     }
     for (const key of keys) names[key] = type === '' ? 'new' : { type };
   }
-  return readOnce(file, { types, columns, words, decisions: { names } });
+  return readOnce(file, { types, columns, words, decisions: withOfficeNames({ names }, lists) });
 }
 
-function readOnce({ name, source }: TakeoffFile, options: TakeoffOptions): Takeoff {
+function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeoff {
   const takeoff = readTakeoff(source, options);
   if (!takeoff.ok) throw new Refusal(problemLines(name, takeoff));
-  const missing = missingColumns(takeoff.columns);
-  if (missing.length === 0) return takeoff;
-  const columns = takeoff.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`)
+  const { parts } = takeoff;
+  const lists = parts.filter(({ kind }) => kind === 'list');
+  const isReadable = lists.some((part) => missingColumns(part.columns).length === 0) || parts.every(({ kind }) => kind === 'legend');
+  if (isReadable) return takeoff;
+  const first = lists[0] ?? parts[0]!;
+  const missing = missingColumns(first.columns);
+  const columns = first.columns.map(({ index, heading }) => `${index + 1}${heading === '' ? '' : ` “${heading}”`}`)
     .join(', ');
   throw new Refusal(missing.map((field) =>
     `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
-    + `Say which it is, as in --column ${field}=${takeoff.columns.length}.`));
+    + `Say which it is, as in --column ${field}=${first.columns.length}.`));
 }
 
 function undecidedOf({ lines }: Takeoff, words: Words): string[] {
-  const undecided = lines.filter(({ outcome }) => outcome === 'undecided').map(({ line }) => String(line));
+  const undecided = [...new Set(lines.filter(({ outcome }) => outcome === 'undecided').map(({ source: { sheet, line } }) =>
+    sheet === undefined ? String(line) : `${sheet} ${line}`))];
   const [named, count] = [undecided.slice(0, MOST_NAMED).join(', '), undecided.length - MOST_NAMED];
   if (named === '') return [];
   return [count > 0 ? words.say(
@@ -91,8 +114,8 @@ function undecidedOf({ lines }: Takeoff, words: Words): string[] {
     : words.say('Lines that need a decision and are not in the schedule: {named}.', { named })];
 }
 
-function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, words: Words): string {
-  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types } }, words);
+function scheduleOf(takeoff: Takeoff, { sheets: { types = [] }, lists }: Content, name: string, words: Words): string {
+  const { snapshot, problems } = toSnapshot({ details: {}, sheets: { types }, lists }, words);
   if (problems.length > 0) {
     throw new Refusal(problems.map(({ row, problem }) =>
       `${name}: ${words.say('{sheet}, row {row}:', { sheet: 'types', row })} ${problem}`));
@@ -102,7 +125,8 @@ function scheduleOf(takeoff: Takeoff, types: readonly Cells[], name: string, wor
   return writeSchedule(toContent(document), { pretty: true });
 }
 
-function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff): string {
-  const shown = lines.map(({ line, outcome, qty, type, area, reason }) => ({ line, outcome, qty, type, area, reason }));
-  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided }, null, 2)}\n`;
+function jsonOf({ lines, sums: { read, taken, leftOut, undecided } }: Takeoff, more: TakenOnto['printed'] = {}): string {
+  const shown = lines.map(({ line, source, outcome, qty, type, area, flag, proposal, reason }) =>
+    ({ line, source, outcome, qty, type, area, flag, proposal, reason }));
+  return `${JSON.stringify({ lines: shown, read, taken, leftOut, undecided, ...more }, null, 2)}\n`;
 }

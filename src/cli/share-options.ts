@@ -1,6 +1,7 @@
-import type { ShareRequest } from '../allocation/index.ts';
+import type { ShareRequest, SizingOptions } from '../allocation/index.ts';
 import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
+import { readPercent } from './read-percent.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -9,6 +10,10 @@ export interface ShareOptions {
   readonly request: ShareRequest;
   readonly output: string | undefined;
   readonly sizing: string | undefined;
+  /** How a sizing is made. */
+  readonly rules: Pick<SizingOptions, 'wholeRows' | 'extension' | 'equalUnits' | 'panel'>;
+  /** Rows are made of the sizing in the place of sharing out. */
+  readonly create: boolean;
   /** The language of notes and reasons. */
   readonly lang: string | undefined;
 }
@@ -16,7 +21,7 @@ export interface ShareOptions {
 export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
 
   ${calledAs('share')} INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--across-panels]
-    [--extension PERCENT] [--output FILE] [--sizing FILE]
+    [--extension PERCENT] [--equal-units] [--panel NAME] [--create] [--output FILE] [--sizing FILE]
 
 INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
                a sheet in CSV takes the place of that sheet of the schedule
@@ -29,7 +34,11 @@ INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its 
                enclosure stays in that panel, and the rest may go to any
 --extension PERCENT  put so much less on each that what is there may grow by this
 --output FILE  write the schedule, shared out, to a file
---sizing FILE  write what the job needs (supplies, branches, relay modules) to a CSV file
+--sizing FILE  write what the job needs (supplies, ways, branches, relay modules, by panel) to a CSV file
+--equal-units  supplies of a sizing for one purpose in one panel are of one rating
+--panel NAME   the panel of what belongs to none, in a sizing
+--create       instead of sharing out, make rows of the sizing of what has no place yet, put it on them,
+               and print how many; needs --output
 --lang TAG     language of notes and reasons, of what the job needs, and of files that are read
                beside English: en (default), de, fr
 --help         this text
@@ -51,6 +60,9 @@ const OPTIONS = {
   keep: { type: 'boolean', default: false },
   'across-panels': { type: 'boolean', default: false },
   extension: { type: 'string', default: '0' },
+  'equal-units': { type: 'boolean', default: false },
+  panel: { type: 'string' },
+  create: { type: 'boolean', default: false },
   output: { type: 'string' },
   sizing: { type: 'string' },
   lang: { type: 'string' },
@@ -71,12 +83,16 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
   if (over !== 'branches' && over !== 'supplies') {
     throw new Refusal([`--over ${over} is not known. Give one of branches, supplies.`]);
   }
-  const extension = Number(values.extension) / 100;
-  if (!(extension >= 0 && extension <= 10)) {
-    throw new Refusal([`--extension ${values.extension} is no percentage. Give one from 0 to 1000, as in --extension 20.`]);
+  const extension = readPercent('extension', values.extension);
+  if (values.create && values.output === undefined) {
+    throw new Refusal(['--create makes rows in a schedule. Name a file for it with --output, as in --output panel.schedule.json.']);
   }
   return {
     inputs: positionals,
+    create: values.create,
+    rules: {
+      extension, wholeRows: values['whole-rows'], equalUnits: values['equal-units'], panel: values.panel,
+    },
     request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep, acrossPanels: values['across-panels'], extension },
     output: values.output,
     sizing: values.sizing,

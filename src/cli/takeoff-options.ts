@@ -1,15 +1,20 @@
 import { fileURLToPath } from 'node:url';
 import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../exchange/takeoff/index.ts';
+import type { RevisionOptions } from '../exchange/revision/index.ts';
 import { calledAs } from './called-as.ts';
 import { parseWords } from './parse-words.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
 export interface TakeoffCommand {
-  readonly file: string;
-  /** Which sheet of a workbook holds the list; by default the first. */
-  readonly sheetName: string | undefined;
+  readonly files: readonly string[];
+  /** Which sheets of a workbook hold lists; by default all that are shown. */
+  readonly sheetNames: readonly string[];
   readonly types: string;
+  /** The schedule onto which the takeoff is taken; its types are those that names are looked up among. */
+  readonly onto: string | undefined;
+  /** How it is taken onto one. */
+  readonly revision: Pick<RevisionOptions, 'lists' | 'by' | 'gone'>;
   readonly output: string | undefined;
   /** The language of reasons and notes. */
   readonly lang: string | undefined;
@@ -20,13 +25,23 @@ export interface TakeoffCommand {
 
 export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
 
-  ${calledAs('takeoff')} FILE [--sheet-name NAME] [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  ${calledAs('takeoff')} FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
+  ${calledAs('takeoff')} FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] …
 
-FILE              the takeoff: a workbook (.xlsx), or text with fields parted by comma, semicolon or tab, UTF-8
---sheet-name NAME the sheet of the workbook that holds the list; by default the first that is shown
+FILE              the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with
+                  fields parted by comma, semicolon or tab, in UTF-8, UTF-16 or Windows-1252
+--sheet-name NAME a sheet of the workbook that holds a list; by default all that are shown, each of which is the
+                  area of lines that have none; legends explain the codes of the lists
 --types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
                   looked up among; by default the types that come with this software
 --output FILE     write a schedule with these types, the new ones, and the devices that were taken
+--onto SCHEDULE   take it onto this schedule, which was counted in an earlier issue of it: rows are the same
+                  by ref, else by area and type; what stays keeps rail, branch, run and all that was entered
+--gone mark|delete
+                  rows that the list no longer has are marked and still count (default), or deleted
+--revises LIST    the list that it takes the place of, by its name in the schedule; by default that of the same
+                  name, or the one of which it has rows; empty: none, it is a further list
+--match ref|place what tells rows apart where ref and place disagree; by default refs, unless numbered anew
 --as NAME=TYPE    a name means this type, and is remembered as its alias in what is written;
                   with nothing behind the sign it becomes a new type
 --column FIELD=COLUMN
@@ -36,16 +51,23 @@ FILE              the takeoff: a workbook (.xlsx), or text with fields parted by
                   de, fr; a takeoff is understood in each of them whatever this says
 --help            this text
 
-Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, with the sums of
-the quantities. Exit code: 0; 2 for bad input, which is named by file, line and column.
+Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands
+(source), why a person is asked (flag: hidden, struck, superseded, sum, proposal) and the quantity that is
+proposed, with the sums of the quantities; a line with several counts stands once for each. With --onto also
+how many device rows came, changed, went and are kept, and each of them with its quantity before and after.
+Exit code: 0; 2 for bad input, which is named by file, line and column.
 
 Counts and draws are to be checked before anything is bought or wired.
 `;
 
 const OPTIONS = {
-  'sheet-name': { type: 'string' },
+  'sheet-name': { type: 'string', multiple: true },
   types: { type: 'string' },
   output: { type: 'string' },
+  onto: { type: 'string' },
+  gone: { type: 'string' },
+  revises: { type: 'string', multiple: true },
+  match: { type: 'string' },
   as: { type: 'string', multiple: true },
   column: { type: 'string', multiple: true },
   lang: { type: 'string' },
@@ -61,20 +83,36 @@ const HINT = `${calledAs('takeoff')} --help says what there is.`;
 export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | 'help' {
   const { values, positionals } = parseWords(words, OPTIONS, HINT);
   if (values.help === true) return 'help';
-  const [file, second] = positionals;
-  if (file === undefined) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
-  if (second !== undefined) throw new Refusal([`${second}: is a second takeoff. Read one at a time.`]);
+  if (positionals.length === 0) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
+  if (values.onto !== undefined && values.types !== undefined) {
+    throw new Refusal([`--types ${values.types}: names are looked up among the types of the schedule of --onto. Leave it out.`]);
+  }
+  const lone = (['gone', 'revises', 'match'] as const).find((option) => values[option] !== undefined);
+  if (lone !== undefined && values.onto === undefined) {
+    throw new Refusal([`--${lone} goes with --onto. Name the schedule onto which the takeoff is taken, or leave it out.`]);
+  }
   return {
-    file,
-    sheetName: values['sheet-name'],
+    files: positionals,
+    sheetNames: values['sheet-name'] ?? [],
     types: values.types ?? fileURLToPath(new URL('../../data/device-types.json', import.meta.url)),
     output: values.output,
+    onto: values.onto,
+    revision: {
+      gone: oneOf('gone', values.gone, ['mark', 'delete']) ?? 'mark', by: oneOf('match', values.match, ['ref', 'place']),
+      lists: values.revises?.filter((name) => name !== ''),
+    },
     lang: values.lang,
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
     meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
   };
 }
 
+/** @throws Refusal for a word that is none of those that an option takes. */
+function oneOf<Word extends string>(option: string, given: string | undefined, words: readonly Word[]): Word | undefined {
+  const word = words.find((each) => each === given);
+  if (word !== undefined || given === undefined) return word;
+  throw new Refusal([`--${option} ${given} is not known. Give one of ${words.join(', ')}.`]);
+}
 
 function columnOf(text: string): [column: string, field: TakeoffField | 'ignore'] {
   const [name, column] = pairOf(text, '--column', 'FIELD=COLUMN');

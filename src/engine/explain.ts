@@ -1,6 +1,6 @@
 import {
   columnOf, isNumeric, rowCount, tagOf, withUnit,
-  type Column, type Rule, type ScheduleDocument, type SheetName,
+  type Column, type Row, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
@@ -108,7 +108,7 @@ export function explain(
     return {
       ...base, parts: [],
       words: own === null ? spoken.say('default, as nothing is entered here') : spoken.say('entered here'),
-      source: own !== null ? spoken.say('the person who entered it')
+      source: own !== null ? origin(row, key, spoken)
         : column.source === undefined ? spoken.say('default of the column') : spoken.text(column.source),
     };
   }
@@ -119,6 +119,12 @@ export function explain(
   }
   const rule = ruleOf(sheet, key);
   return rule === undefined ? undefined : { ...base, ...explainRule(rule, document, book, id, spoken) };
+}
+
+/** Who says what stands in a cell: the list in which devices were counted, else a person. */
+function origin({ cells: { source } }: Row, key: string, spoken: Words): string {
+  return key === 'qty' && typeof source === 'string' ? spoken.say('counted in {source}', { source })
+    : spoken.say('the person who entered it');
 }
 
 type Explainable = Pick<PreparedRule, 'sheet' | 'args'> & { readonly rule: Pick<Rule, 'words' | 'source'> };

@@ -17,19 +17,16 @@ export function regroup(
   /** Rows that lack something of several parts lack it once. */
   const counted = new Set<string>();
   for (const { from, by, sum, times } of of) {
-    const targets = columns[from].targets.get(by)!;
-    const values = sum === undefined ? undefined : columns[from].numbers.get(sum)!;
-    const factors = times === undefined ? undefined : columns[from].numbers.get(times)!;
-    const partial = sum === undefined ? undefined : columns[from].partial.get(sum);
-    const count = document.capacity(from);
-    for (let id = 0; id < count; id += 1) {
-      const target = targets[id]!;
-      if (target < 0) continue;
-      const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
-      if (value === value) sums[target] = greatest ? Math.max(sums[target]!, value) : sums[target]! + value;
-      if (value === value && (partial === undefined || partial[id] === 0)) continue;
+    const { targets, numbers, partial } = columns[from];
+    const named = targets.get(by)!;
+    const unsure = addUp(sums, document.capacity(from), greatest === true, {
+      targets: named, values: sum === undefined ? undefined : numbers.get(sum)!,
+      factors: times === undefined ? undefined : numbers.get(times)!,
+      partial: sum === undefined ? undefined : partial.get(sum),
+    });
+    for (const id of unsure) {
       const name = `${from} ${by} ${id}`;
-      if (of.length === 1 || !counted.has(name)) lacking[target]! += 1;
+      if (of.length === 1 || !counted.has(name)) lacking[named[id]!]! += 1;
       if (of.length > 1) counted.add(name);
     }
   }
@@ -39,4 +36,27 @@ export function regroup(
     if (columns[sheet].setPartial(key, id, lacking[id]!) || differs) changed.push(id);
   }
   return changed;
+}
+
+/** What a part of a total is taken from, by id of its rows; a row without values counts as 1. */
+interface Part {
+  readonly targets: Int32Array;
+  readonly values: Float64Array | undefined;
+  readonly factors: Float64Array | undefined;
+  readonly partial: Int32Array | undefined;
+}
+
+/** Adds rows to the sums of those that they name. @returns ids of the rows that are not wholly known. */
+function addUp(
+  sums: Float64Array, count: number, isGreatest: boolean, { targets, values, factors, partial }: Part,
+): number[] {
+  const unsure: number[] = [];
+  for (let id = 0; id < count; id += 1) {
+    const target = targets[id]!;
+    if (target < 0) continue;
+    const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
+    if (value === value) sums[target] = isGreatest ? Math.max(sums[target]!, value) : sums[target]! + value;
+    if (value !== value || (partial !== undefined && partial[id] !== 0)) unsure.push(id);
+  }
+  return unsure;
 }

@@ -330,7 +330,10 @@ export class TypedFormulas {
     return differs || before?.type !== fault?.type || before?.message !== fault?.message;
   }
 
-  /** A formula that reads a figure which is not wholly known is not wholly known either. */
+  /**
+   * A formula that reads a figure which is not wholly known is not wholly known either. One that goes round would
+   * follow itself for ever, and has no result that could lack something.
+   */
   #followPartial(result: Touched): void {
     const { columns, document } = this.#calculation;
     const partial = [...this.#read.values(), ...[...this.#perColumn.keys()].map((name) => {
@@ -338,8 +341,8 @@ export class TypedFormulas {
       return { sheet, key };
     })].filter(({ sheet, key }) => columns[sheet].partial.has(key));
     if (partial.length === 0) return;
-    for (const { sheet, id, key, references } of this.#cells.values()) {
-      const lacks = references.some((each) => {
+    for (const [name, { sheet, id, key, references }] of this.#cells) {
+      const lacks = !this.#loops.has(name) && references.some((each) => {
         if (each === undefined) return false;
         if (each.to === undefined) return columns[each.sheet].isPartial(each.from.key, each.from.id);
         const keys = keysBetween(each).filter((read) => columns[each.sheet].partial.has(read));

@@ -55,12 +55,12 @@ export const withoutNumber = (key: string) => only(key, (ids, { columns }) => {
 
 /** Rows in which a number of an input column may be none that is allowed. */
 export const outsideOf = (column: InputColumn) => only(column.key, (ids, { columns }) => {
-  const { key, kind, min = -Infinity, above = -Infinity, max = Infinity } = column;
+  const { key, kind, metres, min = -Infinity, above = -Infinity, max = Infinity } = column;
   const numbers = columns.numbers.get(key)!;
   return ids.filter((id) => {
     const value = numbers[id]!;
     const isWithin = value >= min && value > above && value <= max && value < Infinity;
-    return !isWithin || (kind === 'integer' && !Number.isInteger(value));
+    return !isWithin || (kind === 'integer' && metres !== true && !Number.isInteger(value));
   });
 });
 

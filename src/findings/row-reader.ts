@@ -64,6 +64,12 @@ export class RowReader {
     return this.#speaks ? this.words.say<string>(message, { name: this.name, ...values }) : '';
   }
 
+  /** A sentence whose figures take some reckoning, which is done when the sentence is wanted. */
+  sentence(say: () => string): string {
+    this.#note(SCHEMA[this.sheet].tag);
+    return this.#speaks ? say() : '';
+  }
+
   /** What a person entered in a cell. */
   own(key: string): CellValue {
     this.#note(key);

@@ -1,5 +1,6 @@
 import type { Touched, Workbook } from '../engine/index.ts';
 import type { CellValue, ScheduleDocument, SheetName } from '../schedule/index.ts';
+import { Gathered } from './gathered.ts';
 
 /** Rows that wait for an input of a row that they name, where another of their cells is filled in. */
 export interface WaitingRows {
@@ -57,11 +58,17 @@ export const ON_DIRECT_CURRENT = switching('dc', 'dcCoil');
 /** Outputs whose contact is to say which inrush it may make. */
 export const WITH_INRUSH: WaitingRows = { sheet: 'contacts', from: 'outputs', by: 'contact', filled: 'inrush' };
 
+/** Columns on which it hangs whether rows wait. */
+function readBy({ from, by, filled, unless, where }: WaitingRows): [SheetName, string][] {
+  const own = [by, filled, ...unless === undefined ? [] : [unless]].map((key): [SheetName, string] => [from, key]);
+  return where === undefined ? own : [...own, [where.sheet, where.key]];
+}
+
 /** How many rows wait for the inputs of each row. They are counted in one pass, and only when a check asks. */
 export class Waiting {
   readonly #document: ScheduleDocument;
   readonly #book: Workbook;
-  readonly #counts = new Map<WaitingRows, Int32Array>();
+  readonly #counts = new Map<WaitingRows, Gathered<number>>();
 
   constructor(document: ScheduleDocument, book: Workbook) {
     this.#document = document;
@@ -71,23 +78,16 @@ export class Waiting {
   /** How many rows wait for an input of a row. */
   of(rows: WaitingRows, id: number): number {
     let counts = this.#counts.get(rows);
-    if (counts === undefined) this.#counts.set(rows, counts = this.#count(rows));
-    return counts[id] ?? 0;
+    if (counts === undefined) {
+      this.#counts.set(rows, counts = new Gathered(readBy(rows), () => new Map(this.#count(rows).entries())));
+    }
+    return counts.of(id) ?? 0;
   }
 
   /** Counts again what a change concerns. @returns the rows for whose inputs other numbers wait than before. */
   update(touched: Touched): [SheetName, number][] {
-    return [...this.#counts].flatMap(([rows, before]) => {
-      const { from, by, filled, unless, where } = rows;
-      const isConcerned = touched.concerns(from, by) || touched.concerns(from, filled)
-        || (unless !== undefined && touched.concerns(from, unless))
-        || (where !== undefined && touched.concerns(where.sheet, where.key));
-      if (!isConcerned) return [];
-      const counts = this.#count(rows);
-      this.#counts.set(rows, counts);
-      return this.#document.rows(rows.sheet).filter(({ id }) => counts[id] !== (before[id] ?? 0))
-        .map(({ id }): [SheetName, number] => [rows.sheet, id]);
-    });
+    return [...this.#counts].flatMap(([{ sheet }, counts]) =>
+      counts.update(touched).map((id): [SheetName, number] => [sheet, id]));
   }
 
   #count({ sheet, from, by, filled, holds, unless, where }: WaitingRows): Int32Array {

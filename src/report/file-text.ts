@@ -1,4 +1,4 @@
-import { decodeText, type Unreadable } from '../exchange/index.ts';
+import { decodeText, encodingNote, type Unreadable } from '../exchange/index.ts';
 import { isWorkbookFile } from '../exchange/workbook/is-workbook-file.ts';
 import type { Words } from '../words/index.ts';
 
@@ -7,6 +7,8 @@ export interface FileText {
   readonly ok: true;
   readonly name: string;
   readonly text: string;
+  /** Sentences on how it was read, as in which encoding. */
+  readonly notes: readonly string[];
   /** What was changed on the worksheets of a load table and is not in the schedule that it carries, place by place. */
   readonly edits: readonly string[];
 }
@@ -20,10 +22,12 @@ export async function fileText(name: string, bytes: Uint8Array, words: Words): P
   if (isWorkbookFile(name, bytes)) {
     const { readLoadTable } = await import('./xlsx/index.ts');
     const read = await readLoadTable(bytes, words);
-    return read.ok ? { ...read, name } : read;
+    return read.ok ? { ...read, name, notes: [] } : read;
   }
   const decoded = decodeText(bytes, words);
-  return decoded.ok ? { ...decoded, name, edits: [] } : decoded;
+  if (!decoded.ok) return decoded;
+  const note = encodingNote(decoded.encoding, words);
+  return { ok: true, text: decoded.text, name, edits: [], notes: note === undefined ? [] : [note] };
 }
 
 /** Says what the edits of a file are, above their list. */

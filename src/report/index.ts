@@ -1,3 +1,7 @@
+export {
+  billCsv, billTables, billXlsx, compareBills, makeBill, type Bill, type BillChange, type BillItem, type BillKind,
+  type BillOptions, type BillSum, type BillTable,
+} from './bill/index.ts';
 export { CAUTIONS } from './cautions.ts';
 export { changesText, compareSchedules, type ScheduleChanges } from './changes/index.ts';
 export { matchesDigest, scheduleDigest } from './digest/index.ts';

@@ -1,4 +1,4 @@
-import type { Details, Revision, Row, RowAcceptance, Snapshot } from './snapshot.ts';
+import type { Details, OfficeLists, Revision, Row, RowAcceptance, Snapshot } from './snapshot.ts';
 import type { CellValue, SheetName } from './schema/index.ts';
 
 /** One elementary change of a document; every action of a person is a list of these. */
@@ -30,5 +30,7 @@ export type Change =
     readonly accepted: readonly RowAcceptance[];
   }
   | { readonly op: 'revisions'; readonly revisions: readonly Revision[] }
+  /** Puts what an office calls things in the place of what was known of it. */
+  | { readonly op: 'lists'; readonly lists: OfficeLists | undefined }
   /** Replaces everything, as when a file is opened. */
   | { readonly op: 'load'; readonly snapshot: Snapshot };

@@ -1,6 +1,6 @@
 import type { Change } from './change.ts';
 import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
-import type { Acceptance, Details, Revision, Row, Snapshot, View } from './snapshot.ts';
+import type { Acceptance, Details, OfficeLists, Revision, Row, Snapshot, View } from './snapshot.ts';
 
 const EMPTY: Snapshot = {
   details: {}, unattached: [], revisions: [], unknown: {},
@@ -19,6 +19,7 @@ export class ScheduleDocument {
   unknown: Readonly<Record<string, unknown>> = {};
   /** How it is looked at; to look at it in another way is no change, and nothing to undo. */
   view: View | undefined;
+  lists: OfficeLists | undefined;
   readonly #order = {} as Record<SheetName, Row[]>;
   readonly #byId = {} as Record<SheetName, (Row | undefined)[]>;
   readonly #free = {} as Record<SheetName, number[]>;
@@ -69,8 +70,8 @@ export class ScheduleDocument {
   snapshot(): Snapshot {
     const sheets = {} as Record<SheetName, Row[]>;
     for (const name of SHEET_NAMES) sheets[name] = this.#order[name].map(copyOf);
-    const { details, unattached, revisions, unknown, view } = this;
-    return { details, sheets, unattached, revisions, unknown, view };
+    const { details, unattached, revisions, unknown, view, lists } = this;
+    return { details, sheets, unattached, revisions, unknown, view, lists };
   }
 
   /** Ids that the next `count` inserted rows of a sheet will have. */
@@ -113,6 +114,11 @@ export class ScheduleDocument {
         const before = this.revisions;
         this.revisions = change.revisions;
         return { op: 'revisions', revisions: before };
+      }
+      case 'lists': {
+        const before = this.lists;
+        this.lists = change.lists;
+        return { op: 'lists', lists: before };
       }
       case 'load': {
         const before = this.snapshot();
@@ -198,6 +204,7 @@ export class ScheduleDocument {
     this.revisions = snapshot.revisions;
     this.unknown = snapshot.unknown;
     this.view = snapshot.view;
+    this.lists = snapshot.lists;
     for (const name of SHEET_NAMES) {
       const rows = snapshot.sheets[name].map(copyOf);
       const byId: (Row | undefined)[] =

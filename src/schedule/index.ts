@@ -9,4 +9,5 @@ export * from './history.ts';
 export * from './next-tags.ts';
 export * from './replace-rows.ts';
 export * from './row-count.ts';
+export { rowsInFormulas } from './rows-in-formulas.ts';
 export * from './schema/index.ts';

@@ -14,3 +14,17 @@ export function nextTags(tag: string, count: number, taken: ReadonlySet<string>)
   }
   return tags;
 }
+
+/** A tag for a part of a row that is parted: `L1-004/2`, the next one that is not taken; it is taken then. */
+export function nextPartTag(tag: string, taken: Set<string>): string {
+  let part = 2;
+  while (taken.has(`${tag}/${part}`)) part += 1;
+  taken.add(`${tag}/${part}`);
+  return `${tag}/${part}`;
+}
+
+/** A tag and those of which it may be a part, the closest first: `L1-004/2/3`, `L1-004/2`, `L1-004`. */
+export function wholeTags(tag: string): string[] {
+  const whole = tag.replace(/(?<=.)\/\d+$/, '');
+  return whole === tag ? [tag] : [tag, ...wholeTags(whole)];
+}

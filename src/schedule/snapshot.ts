@@ -63,6 +63,14 @@ export interface View {
   readonly rare?: readonly string[];
 }
 
+/** What an office calls things in its takeoffs; keys that are not known are kept. */
+export interface OfficeLists {
+  /** What stands below a heading: a field of takeoffs, or `ignore`. */
+  readonly headings?: Readonly<Record<string, string>>;
+  /** Names that count nothing, each with `leave-out`; those of types are their aliases. */
+  readonly names?: Readonly<Record<string, string>>;
+}
+
 /** Everything that a schedule holds, as in a file: without ids of rows, and formulas name cells by key: `=[qty]*2`. */
 export interface Content {
   readonly details: Details;
@@ -71,6 +79,7 @@ export interface Content {
   /** The issues of the schedule, the first one first. */
   readonly revisions?: readonly Revision[];
   readonly view?: View | undefined;
+  readonly lists?: OfficeLists | undefined;
   /** Keys of a file that this version does not know; kept and written back. */
   readonly unknown?: Readonly<Record<string, unknown>>;
 }
@@ -86,5 +95,6 @@ export interface Snapshot {
   readonly revisions: readonly Revision[];
   readonly unknown: Readonly<Record<string, unknown>>;
   readonly view?: View | undefined;
+  readonly lists?: OfficeLists | undefined;
   readonly sheets: Readonly<Record<SheetName, readonly Row[]>>;
 }

@@ -12,7 +12,8 @@ const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0, di
 const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50, nodes: 1 };
 
 async function counts(sheets: Parameters<typeof scheduleOf>[0], options = {}): Promise<[string, number][]> {
-  return (await sizePanel(scheduleOf(sheets), { lists, ...options })).map(({ item, quantity }) => [item, quantity]);
+  const rows = await sizePanel(scheduleOf(sheets), { lists, ...options });
+  return rows.filter(({ item }) => !item.startsWith('Way ')).map(({ item, quantity }) => [item, quantity]);
 }
 
 describe('sizing', () => {
@@ -32,9 +33,12 @@ describe('sizing', () => {
     const sheets = (supplies: Cells[]) => ({ types: [lamp], devices: [{ type: 'Lamp', qty: 40 }], supplies });
     const redundant = { ...rail, units: 2, redundant: true, seriesDrop: 0 };
     const rows = await sizePanel(scheduleOf(sheets([redundant])), { lists });
-    expect(rows.map(({ item, quantity }) => [item, quantity]))
-      .toEqual([['Supply 24 V, lighting, 10 A', 2], ['Supply 24 V, lighting, 5 A', 2]]);
-    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at once takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Ways, feeds with their breakers, and what cables make devices draw more are not counted.');
+    expect(rows.map(({ item, quantity }) => [item, quantity])).toEqual([
+      ['Supply 24 V, lighting, 10 A', 2], ['Supply 24 V, lighting, 5 A', 2],
+      // Demand of one lamp 0.25 A: 10 × 0.9 × 0.8 = 7.2 A hold 28, 5 A 14 at most; a way of 4 A × 0.8 holds 12.
+      ['Way 24 V, lighting, electronic, 4 A', expect.toSatisfy((count: number) => count === 4 || count === 5)],
+    ]);
+    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at once takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Feeds with their breakers, and what cables make devices draw more are not counted.');
     expect(await counts(sheets([rail])))
       .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 5 A', 1]]);
     // Another purpose, and a rail that may be used whole, say nothing.
@@ -67,7 +71,8 @@ describe('sizing', () => {
   test('says how many nodes there are where no branch has a limit, and makes none up', async () => {
     const devices = [{ type: 'Sensor', qty: 30 }, { type: 'Sensor', qty: 12 }];
     const rows = await sizePanel(scheduleOf({ types: [sensor], branches: [{ branch: 'B1' }], devices }), { lists });
-    expect(rows.slice(1)).toEqual([{
+    expect(rows.slice(2)).toEqual([{
+      panel: null,
       item: 'Nodes on bus branches without a limit', quantity: 42,
       why: 'No branch has a known limit, so how many are needed is not known. Enter the most nodes that a branch may carry.',
     }]);
@@ -99,15 +104,15 @@ describe('sizing', () => {
     const rows = await sizePanel(scheduleOf({ types: [lamp, sensor], devices }), { lists });
     expect(rows).toEqual([
       {
-        item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2,
+        panel: null, item: 'Supply 24 V, lighting, larger than 10 A', quantity: 2,
         why: 'D2 ask for more than 8.00 A in one piece, up to which the largest supply kept may be loaded.',
       },
       {
-        item: 'Devices of unknown demand, 24 V, control', quantity: 0,
+        panel: null, item: 'Devices of unknown demand, 24 V, control', quantity: 0,
         why: 'Not counted above: D1. Enter their quantity and draw.',
       },
       {
-        item: 'Devices of unknown nodes', quantity: 0,
+        panel: null, item: 'Devices of unknown nodes', quantity: 0,
         why: 'Not counted above: D1. Enter their quantity and a type that says how many nodes one counts.',
       },
     ]);
@@ -157,6 +162,7 @@ describe('sizing', () => {
     const [heading, ...lines] = Papa.parse<string[]>(csv, { skipEmptyLines: true }).data;
     expect(heading).toEqual(['Item', 'Quantity', 'Why']);
     expect(lines).toEqual(rows.map(({ item, quantity, why }) => [item, String(quantity), why]));
-    expect(sizingCsv([{ item: '=cmd', quantity: 1, why: '-' }], ENGLISH)).toBe("Item,Quantity,Why\r\n'=cmd,1,'-\r\n");
+    expect(sizingCsv([{ panel: null, item: '=cmd', quantity: 1, why: '-' }], ENGLISH)).toBe("Item,Quantity,Why\r\n'=cmd,1,'-\r\n");
+    expect(sizingCsv([{ panel: 'P1', item: 'x', quantity: 1, why: '' }], ENGLISH)).toBe('Panel,Item,Quantity,Why\r\nP1,x,1,\r\n');
   });
 });

@@ -77,3 +77,28 @@ test('a list is written so that it can be read', () => {
   expect(readNumberList(numberListText([1.25, 2000], makeWords('de')), false))
     .toEqual({ ok: true, numbers: [1.25, 2000] });
 });
+
+test('what it counts is created as one action, with what has no place put on it', async () => {
+  const element = await mountElement({
+    content: {
+      details: {},
+      sheets: {
+        enclosures: [{ enclosure: 'P1' }], types: [{ type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 }],
+        devices: [{ ref: 'D1', type: 'Lamp', qty: 14 }],
+      },
+    },
+  });
+  const before = element.value;
+  await openWork(element, 'sizing');
+  // 7 A at 80 %, and a quarter more: 10.9 A of rating, which 20 A or two smaller ones give; the least number is one.
+  await userEvent.fill(part(element, '[data-option=extension]')!, '25');
+  await userEvent.tab();
+  await expect.poll(() => lines(element)[0]).toBe('P1: Supply 24 V, lighting, 20 A');
+  await press(element, '[data-do=create]');
+  await expect.poll(() => element.schedule.rows('supplies').map(({ cells }) => cells))
+    .toEqual([{ rail: 'L1', purpose: 'lighting', rated: 20, enclosure: 'P1' }]);
+  expect(element.schedule.rows('devices').map(({ cells }) => cells.rail)).toEqual(['L1']);
+  await expect.poll(() => part(element, 'elv-sizing-table')!.hidden).toBe(true);
+  element.schedule.undo();
+  expect(element.value).toEqual(before);
+});

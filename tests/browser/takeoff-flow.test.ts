@@ -37,8 +37,8 @@ const CASES: readonly Case[] = [
   },
   // Its grand total.
   { name: 'maison-de-sante.csv', text: maisonDeSante, into: 'drop', lines: { 14: 3 }, devices: 1233 },
-  // 4 + 12 + 2 + 30 + 6 + 8
-  { name: 'swimming-pool.tsv', text: swimmingPool, into: 'paste', lines: {}, devices: 62 },
+  // 4 + 12 + 2 + 30 + 6 + 8; the sum at the foot has no name.
+  { name: 'swimming-pool.tsv', text: swimmingPool, into: 'paste', lines: { 7: 'leave-out' }, devices: 62 },
   // 8 + 3 + 4 + 2 + 2 + 6 + 2, 5 + 1 + 2 + 2 × 3 + 1; four of nothing named are left out, and the total counts
   // otherwise.
   {

@@ -4,7 +4,7 @@ import type { LoadScheduleElement } from '../../components/load-schedule/load-sc
 import { part } from './element-mount.ts';
 
 const TAGS = {
-  takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', loadTable: 'elv-load-table',
+  takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table', bill: 'elv-bill-table', loadTable: 'elv-load-table',
 } as const;
 
 /** Presses the button of a work area and waits until it is there. */

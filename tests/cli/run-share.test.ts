@@ -76,11 +76,25 @@ describe('share', () => {
     expect(written.content.sheets.devices!.map(({ rail }) => rail)).toEqual(['C1', 'C1', 'L1', undefined]);
     const lines = (await readFile(sizing, 'utf8')).split('\r\n');
     const items = [
-      'Item', '"Supply 24 V, lighting', '"Supply 24 V, control', 'Devices of unknown demand', '"Bus branch',
-      'Devices of unknown nodes',
+      'Item', '"Supply 24 V, lighting', '"Way 24 V, lighting', '"Supply 24 V, control', '"Way 24 V, control',
+      'Devices of unknown demand', '"Bus branch', 'Devices of unknown nodes',
     ];
     expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item))))
       .toEqual([...items, undefined]);
+  });
+
+  it('creates rows of a sizing, in the panel that is named', async () => {
+    const output = join(folder, 'created.schedule.json');
+    const { out, code } = await run(FILES, '--create', '--panel', 'KP', '--extension', '10', '--output', output);
+    // Control: 1.8 A, lighting: 3 A, + 10 % at 80 %: 2.475 A and 4.125 A of rating. 33 nodes + 10 % in branches of 20.
+    expect([code, JSON.parse(out)]).toEqual([0, { made: { enclosures: 1, supplies: 2, ways: 4, branches: 2, modules: 0 } }]);
+    const written = readSchedule(await readFile(output, 'utf8'));
+    if (!written.ok) throw new Error('The schedule cannot be read back.');
+    const { supplies = [], branches = [], devices = [] } = written.content.sheets;
+    expect(supplies.slice(2).map(({ rail, rated, enclosure }) => [rail, rated, enclosure])).toEqual([['L2', 5, 'KP'], ['C2', 2.5, 'KP']]);
+    expect(branches.slice(1).map(({ enclosure }) => enclosure)).toEqual(['KP', 'KP']);
+    expect(devices.find(({ ref }) => ref === 'D4')).toEqual({ ref: 'D4', type: 'Sensor' });
+    expect((await run(FILES, '--create')).warnings.join()).toMatch(/^--create makes rows/);
   });
 
   it('lets devices keep their branch where asked to', async () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { setCells } from '../../src/schedule/index.ts';
+import { letterOf, setCells } from '../../src/schedule/index.ts';
 import { allOf, someAction, someActionWithoutFormula, someContent } from './random-actions.ts';
 
 describe('after any actions', () => {
@@ -29,6 +29,22 @@ describe('after any actions', () => {
       }
       schedule.dispose();
     }), { numRuns: Number(process.env.RUNS ?? 60) });
+  });
+
+  test('a formula that goes round lacks nothing, though its cell followed from a shared tag before', () => {
+    const schedule = new LoadSchedule({
+      details: {}, sheets: {
+        types: [{ type: 'T', draw: 50 }, { type: 'T' }], devices: [{ type: 'T', qty: 1, diversity: 1 }],
+      },
+    });
+    const { id } = schedule.rows('devices')[0]!;
+    expect(schedule.isPartial('devices', id, 'unitDraw')).toBe(true);
+    const read = schedule.checkFormula('devices', 'unitDraw', `=${letterOf('devices', 'demand')}1`);
+    if (!read.ok) throw new Error(read.problem);
+    const edit = { sheet: 'devices', id, key: 'unitDraw', value: read.value } as const;
+    schedule.act('formula', setCells(schedule.document, [edit]));
+    expect(schedule.isPartial('devices', id, 'unitDraw')).toBe(false);
+    expect(allOf(schedule)).toEqual(allOf(new LoadSchedule(schedule.content())));
   });
 
   test('a formula that comes back has its result, though it was gone in between', () => {

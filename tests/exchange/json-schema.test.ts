@@ -34,7 +34,7 @@ describe('the JSON Schema', () => {
   it.each<[name: string, path: string, damage: (file: ReturnType<typeof demo>) => unknown]>([
     ['another version', '/version', (file) => ({ ...file, version: 1 })],
     ['a diversity above 1', '/sheets/devices/0/diversity', (file) => { file.sheets.devices![0]!.diversity = 1.4; }],
-    ['half a device', '/sheets/devices/0/qty', (file) => { file.sheets.devices![0]!.qty = 1.5; }],
+    ['half a lamp', '/sheets/outputs/0/qty', (file) => { file.sheets.outputs![0]!.qty = 1.5; }],
     ['words for a number', '/sheets/devices/0/qty', (file) => { file.sheets.devices![0]!.qty = 'many'; }],
     ['a rating of nought', '/sheets/supplies/0/rated', (file) => { file.sheets.supplies![0]!.rated = 0; }],
     ['an unknown purpose', '/sheets/supplies/0/purpose', (file) => { file.sheets.supplies![0]!.purpose = 'heating'; }],

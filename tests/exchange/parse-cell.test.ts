@@ -73,6 +73,9 @@ const understood: [path: string, text: string, value: CellValue, context?: CellC
   ['branches.limit', ' iec 62386 ', 64],
   ['branches.limit', '65', 65],
   ['ways.trip', '6.5', 6.5],
+  ['devices.qty', '12.5 m', 12.5],
+  ['devices.qty', '12.5m', 12.5],
+  ['devices.qty', '12 m', 12],
   ['ways.kind', 'GG', 'gG'],
   ['types.purpose', 'LIGHTING', 'lighting'],
   ['types.purpose', ' control ', 'control'],
@@ -87,6 +90,7 @@ const understood: [path: string, text: string, value: CellValue, context?: CellC
 const refused: [path: string, text: string, parts: string[], context?: CellContext][] = [
   ['devices.qty', '12.5', ['“12.5”', 'whole number', '0 or more', '12 or 13']],
   ['devices.qty', '1,200', ['“1,200”', '1.2 or 1200']],
+  ['outputs.qty', '12.5 m', ['“m”']],
   ['devices.distance', '1.200', ['1.2 or 1200']],
   ['devices.qty', '-1', ['“-1”', '0 or more']],
   ['devices.qty', 'about 12', ['“about 12”', 'not a number']],

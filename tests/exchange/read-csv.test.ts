@@ -142,15 +142,31 @@ describe('readCsv', () => {
 describe('decodeText', () => {
   const text = 'Ω;²';
   it.each([
-    ['UTF-8', new TextEncoder().encode(text)],
-    ['UTF-8 with a byte order mark', new TextEncoder().encode(`\ufeff${text}`)],
-    ['UTF-16, low byte first', Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le'))],
-  ])('reads %s', (_name, bytes) => {
-    expect(decodeText(bytes)).toEqual({ ok: true, text });
+    ['UTF-8', 'UTF-8', new TextEncoder().encode(text)],
+    ['UTF-8 with a byte order mark', 'UTF-8', new TextEncoder().encode(`\ufeff${text}`)],
+    ['UTF-16, low byte first', 'UTF-16 LE', Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le'))],
+    ['UTF-16, high byte first', 'UTF-16 BE', Uint8Array.from(Buffer.from(`\ufeff${text}`, 'utf16le').swap16())],
+  ])('reads %s and says so', (_name, encoding, bytes) => {
+    expect(decodeText(bytes)).toEqual({ ok: true, text, encoding });
   });
 
-  it('refuses other encodings', () => {
-    expect(decodeText(Uint8Array.of(0x52, 0xb2))).toMatchObject({ ok: false, problems: [{ code: 'not-text' }] });
+  it.each([
+    ['UTF-16 LE', Buffer.from('Gerät;Anzahl', 'utf16le')], ['UTF-16 BE', Buffer.from('Gerät;Anzahl', 'utf16le').swap16()],
+    // 0xE4 is ä and 0x96 an en dash there: the WHATWG encoding standard, index windows-1252.
+    ['Windows-1252', Buffer.from('Ger\xe4t;Anzahl', 'latin1')],
+  ])('knows %s without a mark', (encoding, bytes) => {
+    expect(decodeText(Uint8Array.from(bytes))).toEqual({ ok: true, text: 'Gerät;Anzahl', encoding });
+  });
+
+  it('reads dashes, quotes and the euro of Windows-1252', () => {
+    expect(decodeText(Uint8Array.of(0x96, 0x93, 0x94, 0x80, 0xb2))).toMatchObject({ text: '–“”€²', encoding: 'Windows-1252' });
+  });
+
+  it.each([
+    ['a control character', [0x52, 0xb2, 0x01]], ['NUL', [0x52, 0xb2, 0, 0x41, 0x42]], ['a free place', [0x52, 0x81]],
+    ['half of a sign of two', [0xff, 0xfe, 0x41]],
+  ])('refuses bytes with %s, which are no text', (_why, bytes) => {
+    expect(decodeText(Uint8Array.from(bytes))).toMatchObject({ ok: false, problems: [{ code: 'not-text' }] });
   });
 });
 

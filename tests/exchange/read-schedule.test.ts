@@ -141,7 +141,7 @@ describe('readSchedule', () => {
 
   it('lists every bad cell with its line and column', () => {
     const text = JSON.stringify({
-      format: 'elv-load-schedule', version: 2, sheets: { devices: [{ qty: -1 }, { qty: 1.5, diversity: 70 }] },
+      format: 'elv-load-schedule', version: 2, sheets: { devices: [{ qty: -1 }, { qty: -1.5, diversity: 70 }] },
     }, null, 2);
     const read = readSchedule(text);
     expect(!read.ok && read.problems.map(({ line, column, path }) => `${line}:${column} ${path}`)).toEqual([

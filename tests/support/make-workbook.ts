@@ -9,6 +9,10 @@ export interface MadeSheet {
   /** Ranges of merged cells, as A1:D1. */
   readonly merged?: readonly string[];
   readonly state?: 'hidden' | 'veryHidden';
+  /** Numbers of rows and of columns, from 1, that are hidden, and of rows whose texts are struck through. */
+  readonly hiddenRows?: readonly number[];
+  readonly hiddenColumns?: readonly number[];
+  readonly struckRows?: readonly number[];
   /** The rows as they stand in the part, for what no program writes. */
   readonly xml?: string;
 }
@@ -41,7 +45,8 @@ export function makeWorkbook(
     'xl/_rels/workbook.xml.rels': bytes('<Relationships xmlns="http://schemas.openxmlformats.org/package/2006/relationships">'
       + `${relations}${relation(98, 'sharedStrings', 'sharedStrings.xml')}${relation(99, 'styles', 'styles.xml')}</Relationships>`),
     'xl/styles.xml': bytes(
-      `<styleSheet xmlns="${MAIN}"><cellXfs count="2"><xf numFmtId="0"/><xf numFmtId="14" applyNumberFormat="1"/></cellXfs></styleSheet>`
+      `<styleSheet xmlns="${MAIN}"><fonts count="2"><font><sz val="10"/></font><font><strike/><sz val="10"/></font></fonts>`
+      + '<cellXfs count="3"><xf numFmtId="0" fontId="0"/><xf numFmtId="14" fontId="0" applyNumberFormat="1"/><xf numFmtId="0" fontId="1"/></cellXfs></styleSheet>'
     ),
     ...parts,
     'xl/sharedStrings.xml': bytes(`<sst xmlns="${MAIN}">${shared.map((text) => `<si><t xml:space="preserve">${escaped(text)}</t></si>`).join('')}</sst>`),
@@ -49,21 +54,28 @@ export function makeWorkbook(
   });
 }
 
-function sheetXml({ rows = [], merged = [], xml }: MadeSheet, shared: string[]): string {
-  const data = xml ?? rows.map((cells, row) => `<row r="${row + 1}">${cells.map((cell, column) =>
-    cellXml(cell, `${String.fromCharCode(65 + column)}${row + 1}`, shared)).join('')}</row>`).join('');
+function sheetXml(
+  { rows = [], merged = [], hiddenRows = [], hiddenColumns = [], struckRows = [], xml }: MadeSheet, shared: string[],
+): string {
+  const data = xml ?? rows.map((cells, row) => {
+    const written = cells.map((cell, column) =>
+      cellXml(cell, `${String.fromCharCode(65 + column)}${row + 1}`, shared, struckRows.includes(row + 1))).join('');
+    return `<row r="${row + 1}"${hiddenRows.includes(row + 1) ? ' hidden="1"' : ''}>${written}</row>`;
+  }).join('');
+  const columns = hiddenColumns.map((each) => `<col min="${each}" max="${each}" width="8" hidden="1"/>`).join('');
   const merges = merged.length === 0
     ? ''
     : `<mergeCells count="${merged.length}">${merged.map((range) => `<mergeCell ref="${range}"/>`).join('')}</mergeCells>`;
-  return `<worksheet xmlns="${MAIN}"><sheetData>${data}</sheetData>${merges}</worksheet>`;
+  return `<worksheet xmlns="${MAIN}">${columns === '' ? '' : `<cols>${columns}</cols>`}<sheetData>${data}</sheetData>${merges}</worksheet>`;
 }
 
-function cellXml(cell: MadeCell, place: string, shared: string[]): string {
+function cellXml(cell: MadeCell, place: string, shared: string[], isStruck: boolean): string {
+  const style = isStruck ? ' s="2"' : '';
   if (cell === null) return `<c r="${place}" s="0"/>`;
-  if (typeof cell === 'number') return `<c r="${place}"><v>${cell}</v></c>`;
+  if (typeof cell === 'number') return `<c r="${place}"${style}><v>${cell}</v></c>`;
   if (typeof cell === 'boolean') return `<c r="${place}" t="b"><v>${Number(cell)}</v></c>`;
   if (cell instanceof Date) return `<c r="${place}" s="1"><v>${(cell.getTime() - DAY_ZERO) / DAY_MS}</v></c>`;
-  if (typeof cell === 'string') return `<c r="${place}" t="s"><v>${shared.push(cell) - 1}</v></c>`;
+  if (typeof cell === 'string') return `<c r="${place}"${style} t="s"><v>${shared.push(cell) - 1}</v></c>`;
   return 'error' in cell
     ? `<c r="${place}" t="e"><v>${cell.error}</v></c>`
     : `<c r="${place}"><f>${escaped(cell.formula)}</f></c>`;

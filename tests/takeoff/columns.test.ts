@@ -36,7 +36,7 @@ describe('what the columns hold', () => {
     ['Item,Description,Qty\n1,Light sensor,4\n2,Router,1', 'ref description qty'],
     ['Item,Qty\nLight sensor,4', 'type qty'],
     ['No. of devices,Type of device,Fed from,Bus line\n4,Light sensor,P1,B1', 'qty type rail branch'],
-    ['Device,Ground floor,First floor,Total\nRouter,1,2,3\nLight sensor,2,2,4', 'type - - qty'],
+    ['Device,Ground floor,First floor,Total\nRouter,1,2,3\nLight sensor,2,2,4', 'type qty qty total'],
     ['Device,Colour,Qty\nLight sensor,white,4', 'type - qty'],
     ['Light sensor;4\nRouter;1', 'type qty'],
     ['4\tLight sensor\tHall', 'qty type area'],
@@ -56,10 +56,10 @@ describe('what the columns hold', () => {
     }
   });
 
-  it('is not guessed where each storey has its counts', () => {
-    const takeoff = read('Device,Ground floor,First floor\nRouter,1,2\nLight sensor,2,2');
+  it('is not guessed where counts of two revisions stand side by side', () => {
+    const takeoff = read('Device,Qty old,Qty new\nRouter,1,2\nLight sensor,2,2');
     expect(missingColumns(takeoff.columns)).toEqual(['qty']);
-    expect(takeoff.notes.at(-1)).toContain('“Ground floor” (2), “First floor” (2)');
+    expect(takeoff.notes.at(-1)).toContain('“Qty old” (2), “Qty new” (2)');
   });
 
   it('names the columns that are not read', () => {

@@ -23,12 +23,21 @@ describe('totals', () => {
     ['in French', ['Voyant;;3', 'Total général;;3'], 3, 'from 2 on'],
     ['in French words of a building', ['Voyant;;3', 'Sous-totaux RDC;;3', 'Voyant;x;1', 'Cumul;;4'], 5, 'from 2 on'],
     ['that are called so at the end', ['Router;;1', 'Light sensor;;2', 'Ground floor total;;3'], 4, 'from 2 on'],
-    ['without a word', ['Router;;1', 'Light sensor;;4', ';;5'], 4, 'from 2 on'],
   ])('%s are left out, checked', (_, lines, line, words) => {
     const { lines: read } = take(...lines);
     const total = read.find((each) => each.line === line)!;
     expect(total).toMatchObject({ outcome: 'left-out', isTotal: true });
     expect(total.reason).toContain(words);
+  });
+
+  it.each([
+    ['of several lines', ['Router;;1', 'Light sensor;;4', ';;5'], 4],
+    // Four below four may be four more.
+    ['of one line', ['Router;;4', ';Hall;4'], 3],
+  ])('without a word may be devices, and are asked about: the sum %s', (_, lines, line) => {
+    const found = take(...lines).lines.find((each) => each.line === line)!;
+    expect(found).toMatchObject({ outcome: 'undecided', flag: 'sum' });
+    expect(found.reason).toContain('is the sum of the lines from 2 on. Leave it out if it is their total.');
   });
 
   it('that are wrong need a decision, and the next one is not led astray', () => {
@@ -131,6 +140,13 @@ it('takes lengths of what is counted by the metre only', () => {
     .toMatchObject({ 2: 'taken 12 LED strip 9.6 W/m', 3: 'undecided 12 Router', 4: 'undecided 3 Cable tray' });
 });
 
+it('takes decimals of what is counted by the metre, with a unit or without', () => {
+  expect(inShort(take('LED strip 9.6 W/m;Bar;12.5 m', 'LED strip 9.6 W/m;Hall;2.5', 'Router;Bar;2.5', 'Router;Hall;2.5 no.')))
+    .toMatchObject({
+      2: 'taken 12.5 LED strip 9.6 W/m', 3: 'taken 2.5 LED strip 9.6 W/m', 4: 'undecided 2.5 Router', 5: 'undecided 2.5 Router',
+    });
+});
+
 it('takes no count from a ditto mark', () => {
   expect(inShort(take('Router;Hall;1', 'Router;Bar;dito'))[3]).toBe('undecided null Router');
 });
@@ -148,7 +164,7 @@ it('gives unknown names one new type, however they are spelt', () => {
     { 2: 'taken 1 Flap drive', 3: 'taken 2 Flap drive', 4: 'merged 3 Flap drive' }
   );
   expect(takeoff.names).toHaveLength(1);
-  expect(reasonOf(2, 'Flap drive;Hall;1')).toBe('“Flap drive” becomes a new type, whose draw is not known yet.');
+  expect(reasonOf(2, 'Flap drive;Hall;1')).toBe('“Flap drive” becomes a new type; of it nothing is known but what the list says.');
 });
 
 describe('decisions', () => {
@@ -173,7 +189,12 @@ describe('decisions', () => {
     expect(inShort(read(source, { decisions: { names: { [key]: 'new' } } }))).toMatchObject({ 3: 'taken 2 Routers' });
   });
 
-  it.each([-1, 1.5, NaN, Infinity, 1e300])('keep a quantity of %s out', (qty) => {
+  it('keep a length out of what is not counted by the metre', () => {
+    expect(read(source, { decisions: { lines: { 3: { qty: 1.5 } }, names: { [key]: { type: 'Router' } } } }).lines[2])
+      .toMatchObject({ outcome: 'undecided', qty: 1.5 });
+  });
+
+  it.each([-1, NaN, Infinity, 1e300])('keep a quantity of %s out', (qty) => {
     expect(read(source, { decisions: { lines: { 3: { qty } } } }).lines[2])
       .toMatchObject({ outcome: 'undecided', qty: null });
   });

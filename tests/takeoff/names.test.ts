@@ -64,6 +64,26 @@ describe('numbers in names', () => {
   });
 });
 
+describe('words that an alias contains', () => {
+  const index = new TypeIndex([
+    { type: 'Presence detector', aliases: 'PIR sensor; Präsenzmelder' }, { type: 'Light sensor', aliases: 'S1, Light meter' },
+    { type: 'Downlight 7 W' },
+  ]);
+
+  it.each([
+    ['PIR', 'Presence detector'],
+    ['PIR sensor 360°, corridor, white', 'Presence detector'],
+    ['Downlight', 'Downlight 7 W'],
+  ])('make %j like %s, which a person confirms', (name, type) => {
+    expect(index.match([name])).toMatchObject({ by: 'likeness', type: null, candidates: [{ type }] });
+  });
+
+  // A symbol means another thing in another list, numbers that do not agree make another device, two letters say little.
+  it.each(['S1', 'Downlight 18 W recessed', 'W', 'PI'])('make %j like nothing', (name) => {
+    expect(index.match([name]).by).toBe('none');
+  });
+});
+
 describe('the type of a name', () => {
   const index = new TypeIndex(TYPES);
 

@@ -26,18 +26,19 @@ it('reads the only sheet of a workbook', async () => {
   expect(warnings).toEqual([expect.stringMatching(/one\.xlsx: Read 2 = taken 2 \+ left out 0 \+ undecided 0\.$/)]);
 });
 
-it('reads the first of several, says so, and reads the one that is named', async () => {
-  const several = await file('several.xlsx', makeWorkbook({ Ground: ground, Upper: upper }));
-  const first = await runCommand(several);
-  expect(JSON.parse(first.out)).toMatchObject({ taken: 2 });
-  expect(first.warnings[0]).toBe(
-    `${several}: The sheet “Ground” is read; the sheets are Ground, Upper. Another is chosen with --sheet-name.`
-  );
+it('reads all of several that are shown, names those that are hidden, and reads the one that is named', async () => {
+  const hidden: MadeSheet = { rows: [['Device', 'Qty'], ['Router', 9]], state: 'hidden' };
+  const several = await file('several.xlsx', makeWorkbook({ Ground: ground, Upper: upper, Old: hidden }));
+  const all = await runCommand(several);
+  expect(JSON.parse(all.out)).toMatchObject({ taken: 7, lines: expect.arrayContaining([
+    expect.objectContaining({ source: { file: 'several.xlsx', sheet: 'Upper', line: 3 }, qty: 5 }),
+  ]) as unknown });
+  expect(all.warnings[0]).toBe(`${several}: Hidden sheets are not read: Old. Show them if they count.`);
   const named = await runCommand(several, '--sheet-name', 'Upper');
   expect(JSON.parse(named.out)).toMatchObject(
     { taken: 5, lines: [{ line: 1, outcome: 'left-out' }, {}, { line: 3, area: 'Attic' }] }
   );
-  expect(named.warnings).toHaveLength(1);
+  expect(named.warnings).toHaveLength(2);
 });
 
 it.each<[why: string, name: string, bytes: Uint8Array, words: string[], message: RegExp]>([

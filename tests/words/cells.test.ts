@@ -46,6 +46,7 @@ describe('what is typed', () => {
     ['en', 'devices.distance', '12,5', 12.5],
     ['de', 'devices.distance', '12.5', 12.5],
     ['de', 'devices.qty', '1.200', 1200],
+    ['de', 'devices.qty', '12,5 m', 12.5],
     ['en', 'devices.qty', '1,200', 1200],
     ['fr', 'devices.unitDraw', '0,35 A', 350],
     ['de', 'devices.diversity', '62,5 %', 0.625],
@@ -143,7 +144,7 @@ describe('what is written', () => {
 describe('what a value is held against', () => {
   test.each<[language: string, path: string, value: CellValue, problem: string]>([
     [
-      'de', 'devices.qty', 2.5,
+      'de', 'outputs.qty', 2.5,
       '„2,5“ ist keine ganze Zahl; erlaubt: eine ganze Zahl (mindestens 0). 2 oder 3 eingeben.',
     ],
     [

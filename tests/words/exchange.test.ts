@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import {
-  decodeText, goneNotes, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
+  decodeText, encodingNote, goneNotes, MOST_CHARACTERS, readCsv, readSchedule, type Unreadable,
 } from '../../src/exchange/index.ts';
 import { readLoadTable } from '../../src/report/xlsx/read-load-table.ts';
 import { tooLarge } from '../../src/exchange/problem.ts';
 import {
   equationOf, readTakeoff, takeoffChanges, takeoffLabel, type TakeoffOptions,
+  type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
@@ -47,11 +48,23 @@ const JSON_TEXTS = [
 ];
 
 const TYPES: readonly Cells[] = [{ type: 'Xylo 4', aliases: 'Xy' }, { type: 'Band 5 W/m' }];
-const LISTS: (readonly [string, Partial<TakeoffOptions>?])[] = [
+const MARKS = { hiddenRows: new Set([1]), hiddenColumns: new Set([2]), struckRows: new Set([2]) };
+const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   [''], ['Qty;Room\n4;R1'], ['Device;Room\nXylo 4;R1'], ['\n\nQty;R1;x\n'], ['Device;Qty;Zzz;\nXylo 4;1;q;r'],
   ['Qqq;\n\nDevice;Qty;Room;Unit\nXylo 4;1;R1;\nXylo 4;2;R1;\nDEVICE;QTY;ROOM;UNIT\nXY;3;R1;\nxylo-4;1;R3;\nXylo;4;R1;\nZzzz;5;R1;\nTotal;;;\nTotal;16;;\nTotal;9;;\n;7;;\n;;;x\n;;R2;Stk\nXylo 4;;R2;'
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],
   ['Device;Qty\nAaa;\nXylo 4;1'],
+  ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
+  [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
+  ['Device;Qty;Qty x\nXylo 4;1;1'],
+  ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
+  [[
+    { cells: 'Device;Room;Qty\nXylo 4;R1;1\nXylo 4;R2;2', sheet: 'L1', ...MARKS, hiddenColumns: new Set<number>() },
+    { cells: 'Device;Qty\nXylo 4;9', sheet: 'L2' }, { cells: 'Device;Qty\nXylo 4;12', sheet: 'L3' },
+    { cells: 'Device;Room;Qty\nXylo 4;R1;1\n;R1;1', sheet: 'Total', hiddenColumns: MARKS.hiddenColumns },
+    { cells: 'Code;Description\nXy;Xylo\nXy;Zzzz', sheet: 'L4' }, { cells: 'Qqq;R\nXxx;Yyy', sheet: 'L5' },
+    { cells: 'Device;Room;Qty\nXylo 4;R1;1', sheet: 'L6', hiddenColumns: MARKS.hiddenColumns },
+  ]],
   ['Device;Qty\nXylo;1\nZzzz;2\nUuuu;3\nXylo 4;4', {
     decisions: {
       names: { xylo: { type: 'Xylo 4' }, zzzz: 'leave-out', uuuu: { type: 'Vvvv' } }, lines: { 5: 'leave-out' },
@@ -66,7 +79,8 @@ function problemsOf(read: { readonly ok: true } | Unreadable): string[] {
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
 async function everythingSaid(words: Words): Promise<string[]> {
   const said = [
-    ...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!), ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2), words))
+    ...problemsOf(tooLarge(MOST_CHARACTERS + 1, words)!), ...problemsOf(decodeText(Uint8Array.of(0x52, 0xb2, 1), words)),
+    encodingNote('Windows-1252', words)!,
   ];
   for (const text of CSV) {
     const read = readCsv(text, undefined, undefined, words);
@@ -148,7 +162,7 @@ describe.each(['de', 'fr'])('in %s', (language) => {
   });
 
   test('figures have a decimal comma', async () => {
-    const read = readTakeoff('Device;Qty\nXylo;2,5\nXylo 4;1', { types: TYPES, words: await loadWords(language) });
+    const read = readTakeoff('Device;Qty\nXylo;2,5 Stk\nXylo 4;1', { types: TYPES, words: await loadWords(language) });
     if (!read.ok) throw new Error('The list was not read.');
     expect(read.lines[1]!.reason).toMatch(/2,5.*\(0,\d\d\)/);
     expect(equationOf(read.sums, await loadWords(language))).toMatch(/3,5 = .* 1 \+ .* 0 \+ .* 2,5$/);

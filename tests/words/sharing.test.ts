@@ -129,12 +129,16 @@ async function everythingSaid(words: Words): Promise<string[]> {
       ...sharing.leftOut.map((left) => leftOutSentence(sharing.over, left, words)), rowNames(sharing.leftOut, words, 1)
     );
     const lists = { ratings: [1.25, 2.5], ways: [4, 8] };
-    for (const milliseconds of [300, 0]) {
-      said.push(...(await sizePanel(schedule, { lists, milliseconds })).flatMap(({ item, why }) => [item, why]));
+    for (const options of [{ milliseconds: 300 }, { milliseconds: 0 }, { extension: 0.1, equalUnits: true }]) {
+      said.push(...(await sizePanel(schedule, { lists, ...options })).flatMap(({ item, why }) => [item, why]));
     }
     schedule.dispose();
   }
   for (const over of ['branches', 'supplies'] as const) {
+    // A number that time kept from being proven.
+    said.push(limitSentence(
+      over, { serves: null, panel: null, size: 9, used: 3, byTotal: 1, lowerBound: 2, limitedBy: [] }, words
+    ));
     const place = { row: 0, id: 0, ref: null, qty: 1, code: 'no-room' as const };
     for (const of of ['run', 'row', 'device'] as const) {
       const piece = { of, size: 1.5, most: 1 };

@@ -1,10 +1,12 @@
 import {
-  detectDecimal, findColumn, insertRows, isNumeric, setCells,
+  detectDecimal, findColumn, insertRows, isBlank, isNumeric, setCells,
   type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
 } from '../../../src/schedule/index.ts';
 import { MOST_ROWS } from '../../../src/exchange/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 import type { EnteredCells } from '../clipboard/entered-cells.ts';
-import { headingColumns } from '../clipboard/heading-columns.ts';
+import { headingColumns, type NamedColumn } from '../clipboard/heading-columns.ts';
+import { listHeadings } from '../clipboard/list-headings.ts';
 import { readTable } from '../clipboard/read-table.ts';
 import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
@@ -12,7 +14,6 @@ import { enterInAll, enterTextInAll } from './enter-text.ts';
 import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
 import { readEnteredCell } from './read-entered.ts';
-import type { Words } from '../../../src/words/index.ts';
 
 /** A table from the clipboard and the columns of the sheet that its columns go to. */
 interface Pasted {
@@ -24,12 +25,15 @@ interface Pasted {
   readonly notes: readonly string[];
   /** What was entered in these cells, where a schedule says so. */
   readonly entered: EnteredCells | undefined;
+  /** It has the headings of a takeoff. */
+  readonly isList: boolean;
 }
 
 /**
  * Takes a table from the clipboard into the rows from the first selected line on, in the order in which they are shown;
  * the sheet grows where it ends. A first line of headings chooses the columns; else they follow from the first selected
- * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be.
+ * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be, nor of a list of devices whose
+ * headings are not plain, or that would overwrite rows: a takeoff can read it.
  * @param entered what was entered in the cells, where they come from a schedule: it counts before the text.
  */
 export function pasteText(model: GridModel, selection: GridSelection, text: string, entered?: EnteredCells): Plan {
@@ -52,14 +56,23 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
       )
     );
   }
-  const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered);
+  const list = model.sheet === 'devices' && entered === undefined ? listHeadings(table, words) : undefined;
+  if (list === 'unclear') {
+    return refused(
+      words.say(
+        'The clipboard holds a list with headings of its own, and not every column is plain. Nothing was pasted. Read it with Takeoff, which says of every line what becomes of it.'
+      ), [], text
+    );
+  }
+  const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered, list);
   if (pasted.lines.length === 0) {
     return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
   }
   if (pasted.columns.every((column) => column === undefined)) {
     return nothing(words.say('Computed figures cannot be pasted over: they follow from the cells that are filled in.'));
   }
-  return planOf(model, block.lines[0] ?? selection.line, pasted);
+  const plan = planOf(model, block.lines[0] ?? selection.line, pasted);
+  return pasted.isList && plan.kind === 'refused' ? { ...plan, list: text } : plan;
 }
 
 /** The table with the empty cells and lines at its ends, which a text does not tell apart. */
@@ -79,9 +92,10 @@ function fillAll(model: GridModel, selection: GridSelection, text: string, enter
 
 function withColumns(
   model: GridModel, first: number, table: readonly (readonly string[])[], entered: EnteredCells | undefined,
+  list: readonly NamedColumn[] | undefined,
 ): Pasted {
   const { words } = model;
-  const named = entered !== undefined ? undefined : headingColumns(model.sheet, table[0]!, words);
+  const named = list ?? (entered === undefined ? headingColumns(model.sheet, table[0]!, words) : undefined);
   const width = table.reduce((most, cells) => Math.max(most, cells.length), 0);
   const ordered = clipboardColumns(model);
   const begin = ordered.indexOf(model.columns[first]!);
@@ -100,7 +114,13 @@ function withColumns(
     units: named?.map(({ unit }) => unit) ?? [],
     firstLine: named === undefined ? 1 : 2,
     entered,
+    isList: list !== undefined,
     notes: [
+      ...(list === undefined ? [] : [
+        words.say('read by the headings {headings}', {
+          headings: list.map(({ column }, place) => `${table[0]![place]!.trim()} (${words.text(column!.title)})`).join(', '),
+        }),
+      ]),
       ...(computed.length > 0 ? [words.say('left out as computed: {columns}', { columns: computed.join(', ') })] : []),
       ...(
         unknown.length > 0
@@ -119,6 +139,13 @@ function withColumns(
 function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
   const { schedule: { document }, sheet, words } = model;
   const targets = rowLines(model, line).slice(0, pasted.lines.length);
+  if (pasted.isList && targets.some((id) => !isBlank(document.row(sheet, id)!))) {
+    return refused(
+      words.say(
+        'The clipboard holds a list with headings of its own, and rows stand here already. Nothing was pasted. Read it with Takeoff, or paste it below the last row.'
+      )
+    );
+  }
   const { values, problems, hints } = readCells(model, targets, pasted);
   if (problems.length > 0) return refusedPaste(problems, words);
   const edits: CellEdit[] = [];

@@ -13,11 +13,18 @@ export type Plan =
     readonly select?: { readonly ids: readonly number[]; readonly keys?: readonly string[] };
   }
   /** Nothing is changed: one sentence, and a line for each thing refused when there are several. */
-  | { readonly kind: 'refused'; readonly text: string; readonly details: readonly string[] }
+  | {
+    readonly kind: 'refused';
+    readonly text: string;
+    readonly details: readonly string[];
+    /** A list of devices that was not pasted, which a takeoff can read. */
+    readonly list?: string | undefined;
+  }
   /** There was nothing to do. */
   | { readonly kind: 'nothing'; readonly message?: string };
 
-export const refused = (text: string, details: readonly string[] = []): Plan => ({ kind: 'refused', text, details });
+export const refused = (text: string, details: readonly string[] = [], list?: string): Plan =>
+  ({ kind: 'refused', text, details, list });
 
 export const nothing = (message?: string): Plan =>
   (message === undefined ? { kind: 'nothing' } : { kind: 'nothing', message });

@@ -24,7 +24,8 @@ export function headingColumns(sheet: SheetName, cells: readonly string[], words
   return found > 0 && (found >= 2 || filled === 1) && found * 2 > filled ? named : undefined;
 }
 
-function columnNamed(sheet: SheetName, text: string, words: Words): NamedColumn {
+/** The column of a sheet that a heading names by key or title, with a unit in brackets or without. */
+export function columnNamed(sheet: SheetName, text: string, words: Words): NamedColumn {
   const found = /^(.*?)\s*(?:[([]([^()[\]]*(?:\([^)]*\))?)[)\]])?$/s.exec(text.trim());
   const names = [plain(text), plain(found?.[1] ?? '')];
   const column = SCHEMA[sheet].columns.find((each) =>

@@ -1,6 +1,5 @@
 import { panelOf } from '../../engine/index.ts';
-import { tagOf, type SheetName } from '../../schedule/index.ts';
-import { rowsInFormulas } from './rows-in-formulas.ts';
+import { rowsInFormulas, tagOf, type SheetName } from '../../schedule/index.ts';
 import type { Figures, LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
 
 /** A device row on its way into a sharing. */

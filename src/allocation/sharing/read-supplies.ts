@@ -115,7 +115,7 @@ function obstacle(
 }
 
 /** Runs whose devices need several of what must be one for a run; those that need none in particular fit any. */
-function runsOfSeveral(
+export function runsOfSeveral(
   devices: readonly SupplyDevice[], need: (device: SupplyDevice) => string | null,
 ): Set<number> {
   const first = new Map<number, string>();

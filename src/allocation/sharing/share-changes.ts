@@ -1,5 +1,5 @@
 import {
-  insertRows, SCHEMA, setCells, tagOf, type Cells, type CellEdit, type Change, type ScheduleDocument,
+  insertRows, nextPartTag, SCHEMA, setCells, tagOf, type Cells, type CellEdit, type Change, type ScheduleDocument,
 } from '../../schedule/index.ts';
 import type { AddedBin, SharedSheet, Sharing } from './sharing-problem.ts';
 
@@ -20,7 +20,9 @@ interface Shared {
  * row that is shared by several is split into one row for each, and a run goes with its devices. Devices that were
  * left out are on none afterwards, unless they take nothing anyway.
  */
-export function shareChanges(document: ScheduleDocument, sharing: Sharing): Change[] {
+export function shareChanges(
+  document: ScheduleDocument, sharing: Pick<Sharing, 'over' | 'added' | 'placements' | 'leftOut'>,
+): Change[] {
   const { over, added } = sharing;
   const key = KEY[over];
   const tags = new Set<unknown>(document.rows(over).map((row) => tagOf(over, row)));
@@ -44,7 +46,7 @@ export function shareChanges(document: ScheduleDocument, sharing: Sharing): Chan
 }
 
 /** What becomes of each row; of one that is placed in part, the rest is a portion without a tag. */
-function sharedRows({ placements, leftOut }: Sharing): Shared[] {
+function sharedRows({ placements, leftOut }: Pick<Sharing, 'placements' | 'leftOut'>): Shared[] {
   const byId = new Map<number, { tag: string | null; qty: number }[]>();
   const add = (id: number, portion: { tag: string | null; qty: number }) => {
     if (byId.has(id)) byId.get(id)!.push(portion);
@@ -63,7 +65,7 @@ function runEdits(document: ScheduleDocument, id: number, rail: string | null): 
 }
 
 function cellsOf(document: ScheduleDocument, over: SharedSheet, { tag, like, cells }: AddedBin): Cells {
-  const copied = { ...document.row(over, like)!.cells };
+  const copied = like === null ? {} : { ...document.row(over, like)!.cells };
   for (const key of OWN_KEYS) delete copied[key];
   const own = Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null));
   for (const key of Object.keys(cells)) delete copied[key];
@@ -85,19 +87,11 @@ function splitRows(document: ScheduleDocument, key: string, rows: readonly Share
     return {
       op: 'insert', sheet: 'devices', at: document.position('devices', id) + 1,
       rows: portions.slice(1).map(({ tag, qty }) => {
-        const cells: Cells = { ...row.cells, qty, ...(ref === '' ? {} : { ref: nextRef(ref, refs) }) };
+        const cells: Cells = { ...row.cells, qty, ...(ref === '' ? {} : { ref: nextPartTag(ref, refs) }) };
         if (tag === null) delete cells[key];
         else cells[key] = tag;
         return { id: ids.shift()!, cells };
       }),
     };
   });
-}
-
-/** A reference for a part of a row: `L1-004/2`, the next one that is not taken; it is taken then. */
-function nextRef(ref: string, taken: Set<string>): string {
-  let part = 2;
-  while (taken.has(`${ref}/${part}`)) part += 1;
-  taken.add(`${ref}/${part}`);
-  return `${ref}/${part}`;
 }

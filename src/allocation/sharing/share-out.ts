@@ -134,7 +134,7 @@ function* sharingSteps(
   const used = fillings.size;
   return {
     over, kept: problem.kept, added, fillings: [...fillings.values()], lowerBound, notes: problem.notes,
-    limits: limits.filter((limit) => limit.used > 0),
+    limits: limits.filter((limit) => limit.size > 0),
     placements: placements.sort((a, b) => a.row - b.row),
     leftOut: leftOut.sort((a, b) => a.row - b.row),
     used, proven: complete && used === lowerBound,
@@ -200,7 +200,7 @@ function inRowOrder({ bins }: SolvedGroup): SolvedGroup['bins'] {
 }
 
 /** What lots put on one branch or supply: one placement for each row. */
-function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
+export function placementsOf(lots: readonly Lot[], tag: string): Placement[] {
   const byRow = new Map<number, Placement>();
   for (const { piece, count } of lots) {
     for (const { row: { row, id, ref }, qty } of piece.parts) {

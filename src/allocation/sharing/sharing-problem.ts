@@ -167,8 +167,8 @@ export interface Filling {
 /** A row to be made. */
 export interface AddedBin {
   readonly tag: string;
-  /** Id of the row that it is made like. */
-  readonly like: number;
+  /** Id of the row that it is made like; `null` for none. */
+  readonly like: number | null;
   readonly cells: FurtherBins['cells'];
 }
 

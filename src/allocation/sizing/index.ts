@@ -1,3 +1,4 @@
+export { createSized, type MadeRows } from './create-sized.ts';
 export { OFFICE_LISTS, type OfficeLists } from './office-lists.ts';
 export { sizePanel } from './size-panel.ts';
 export { sizingCsv } from './sizing-csv.ts';

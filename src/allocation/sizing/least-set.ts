@@ -1,11 +1,13 @@
 import {
-  decide, leastBins, unlessStopped, type SizeClasses, type Steps, type Stop,
+  decide, leastBins, unlessStopped, type Fill, type SizeClasses, type Steps, type Stop,
 } from '../packing/index.ts';
 
 /** Bins chosen from a list of capacities. */
 export interface LeastSet {
   /** Chosen capacities, the largest first, each by its place in the list. */
   readonly chosen: readonly number[];
+  /** What each of them holds. */
+  readonly fills: readonly Fill[];
   /** Whether no fewer would do. */
   readonly isLeast: boolean;
   /** Whether, with this number, no smaller capacity in all would do. */
@@ -23,8 +25,11 @@ const MOST_SETS = 2_000;
  * total size allows, from the greatest saving downwards, until the items fit.
  *
  * @param offered capacities, each above 0; no item is larger than the largest
+ * @param alike all bins that are chosen have one capacity
  */
-export function* leastSet(classes: SizeClasses, offered: readonly number[], stop: Stop): Steps<LeastSet> {
+export function* leastSet(
+  classes: SizeClasses, offered: readonly number[], alike: boolean, stop: Stop,
+): Steps<LeastSet> {
   const order = [...offered.keys()].sort((a, b) => offered[b]! - offered[a]!);
   const capacities = order.map((place) => offered[place]!);
   const least = (yield* leastBins(classes, { base: [], spare: [], more: capacities[0]! }, stop))!;
@@ -32,15 +37,20 @@ export function* leastSet(classes: SizeClasses, offered: readonly number[], stop
   const asked = classes.sizes.reduce((sum, size, item) => sum + size * classes.counts[item]!, 0);
   const isLeast = count === least.lowerBound;
 
-  const { sets, complete } = smallerSets(capacities, count, count * capacities[0]! - asked);
+  const { sets, complete } = alike ? { sets: equalSets(capacities.length, count), complete: true } : smallerSets(capacities, count, count * capacities[0]! - asked);
   let isSmallest = isLeast && complete;
   for (const set of sets) {
     const bins = set.map((place) => capacities[place]!);
     const decision = yield* unlessStopped(decide(classes, bins, 'quick'), stop);
     if (decision === 'unknown') isSmallest = false;
-    if (typeof decision !== 'string') return { chosen: set.map((place) => order[place]!), isLeast, isSmallest };
+    if (typeof decision !== 'string') return { chosen: set.map((place) => order[place]!), fills: decision.fits, isLeast, isSmallest };
   }
-  return { chosen: new Array<number>(count).fill(order[0]!), isLeast, isSmallest };
+  return { chosen: new Array<number>(count).fill(order[0]!), fills: least.fills, isLeast, isSmallest };
+}
+
+/** Sets of so many bins of one capacity, the smallest first. */
+function equalSets(capacities: number, count: number): number[][] {
+  return Array.from({ length: capacities }, (_, place) => new Array<number>(count).fill(capacities - 1 - place));
 }
 
 /**

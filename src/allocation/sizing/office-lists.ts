@@ -7,7 +7,9 @@ export interface OfficeLists {
   readonly ratings: readonly number[];
   /** Ways of relay modules, each 1 or more. */
   readonly ways: readonly number[];
+  /** Rating of a protected way where no row of the schedule says another [A], above 0; 4 by default. */
+  readonly wayRating?: number;
 }
 
-/** The lists of the folder `data`. */
-export const OFFICE_LISTS: OfficeLists = { ratings: supplyRatings.ratings, ways: relayModules.ways };
+/** The lists of the folder `data`, and a rating of ways that goes with thin field cables; common practice, no source. */
+export const OFFICE_LISTS: OfficeLists = { ratings: supplyRatings.ratings, ways: relayModules.ways, wayRating: 4 };

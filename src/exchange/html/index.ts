@@ -1,1 +1,2 @@
 export { EMBEDDED_ID, embeddedSchedule, isHtml } from './embedded-schedule.ts';
+export { readHtmlTables, type HtmlTable } from './read-tables.ts';

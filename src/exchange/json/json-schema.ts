@@ -9,6 +9,9 @@ type JsonSchema = Readonly<Record<string, unknown>>;
 /** A text in a column of numbers: a formula, or a number as it may be typed, with a unit behind it. */
 const TYPED_NUMBER = String.raw`^\s*(=|[+\-−]?\s*[.,]?\d)`;
 
+/** Texts by name. */
+const NAMED_TEXTS: JsonSchema = { type: 'object', additionalProperties: { type: 'string' } };
+
 /**
  * The JSON Schema (draft 2020-12) of schedule files, made from the schema of the sheets. It is as strict about values
  * as reading is, apart from texts in columns of numbers, which only reading can judge; unknown keys pass in both.
@@ -35,6 +38,18 @@ export function jsonSchema(): JsonSchema {
           type: 'array', items: { type: 'string' },
           description: 'Sheets whose rare columns are shown although nothing stands in them.',
         }]]),
+      },
+      lists: {
+        description: 'What an office calls things in its takeoffs.',
+        ...object([
+          ['headings', {
+            ...NAMED_TEXTS, description: 'What stands below a heading: a field of takeoffs, or ignore.',
+          }],
+          ['names', {
+            ...NAMED_TEXTS,
+            description: 'Names that count nothing, each with leave-out; those of device types are their aliases.',
+          }],
+        ]),
       },
     },
     $defs: {
@@ -102,9 +117,9 @@ function valueSchema(column: InputColumn): JsonSchema {
   }
 }
 
-function numberSchema({ kind, min, above, max }: InputColumn): JsonSchema {
+function numberSchema({ kind, metres, min, above, max }: InputColumn): JsonSchema {
   return {
-    type: kind === 'integer' ? 'integer' : 'number',
+    type: kind === 'integer' && metres !== true ? 'integer' : 'number',
     ...(min === undefined ? {} : { minimum: min }),
     ...(above === undefined ? {} : { exclusiveMinimum: above }),
     ...(max === undefined ? {} : { maximum: max }),

@@ -8,6 +8,7 @@ import { migrate, VERSION } from './migrations.ts';
 import { parseJson } from './parse-json.ts';
 import { readAccepted } from './read-accepted.ts';
 import { readDetails } from './read-details.ts';
+import { readLists } from './read-lists.ts';
 import { readRevisions } from './read-revisions.ts';
 import { placedInRow, readSheets } from './read-sheets.ts';
 import { Reading } from './reading.ts';
@@ -24,7 +25,7 @@ export interface ReadSchedule {
   readonly notes: readonly string[];
 }
 
-const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions', 'view']);
+const KNOWN = new Set(['format', 'version', 'details', 'sheets', 'accepted', 'revisions', 'view', 'lists']);
 
 /**
  * Reads a schedule file. All or nothing: the whole content, or every problem with line, column and what to do.
@@ -104,6 +105,7 @@ function readContent(raw: RawObject, reading: Reading): Content {
     accepted: readAccepted(raw.accepted, reading),
     revisions: readRevisions(raw.revisions, reading),
     view: readView(raw.view, reading),
+    lists: readLists(raw.lists, reading),
     unknown: { file: Object.fromEntries(unknown), details: details.unknown, sheets: sheets.unknown },
   };
 }

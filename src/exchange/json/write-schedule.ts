@@ -22,6 +22,7 @@ export function writeSchedule(content: Content, options: { readonly pretty?: boo
     ...filled('accepted', content.accepted),
     ...filled('revisions', content.revisions),
     ...viewOf(content.view),
+    ...(content.lists === undefined ? {} : { lists: content.lists }),
     ...unknown.file,
   };
   return options.pretty === true ? `${pretty(file, '')}\n` : JSON.stringify(file);

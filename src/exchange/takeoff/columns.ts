@@ -1,8 +1,13 @@
-import { JOINED_FIELDS, type TakeoffField } from './field.ts';
+import { looksLikeArea } from './area-words.ts';
+import { chooseCounts, type CountColumn } from './count-columns.ts';
+import { placeOf } from './count-headings.ts';
+import { JOINED_FIELDS, TYPE_FACTS, type TakeoffField } from './field.ts';
 import { headingFields } from './find-heading.ts';
+import { namesOtherQuantity } from './other-quantity.ts';
 import { readQuantity } from './quantity.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffRecord } from './records.ts';
+import { namesTotal } from './total-words.ts';
 
 /** A column of a takeoff, and what it is taken to hold. */
 export interface TakeoffColumn {
@@ -14,10 +19,14 @@ export interface TakeoffColumn {
   readonly field: TakeoffField | undefined;
   /** What that was concluded from. */
   readonly from: 'remembered' | 'heading' | 'values' | undefined;
+  /** It holds counts beside those of another column, and whether they count besides is asked for each. */
+  readonly isAsked?: true;
   /** How many lines have something in it. */
   readonly values: number;
 }
 
+/** What stands for none in a table of counts. */
+export const DASH = /^[-–—.]+$/;
 /** How many lines show what a column holds. */
 const SAMPLE = 500;
 /** Headings that may stand over a count as well as over a number of the line. */
@@ -41,31 +50,79 @@ export function proposeColumns(
     column.assign(field, from);
     taken.add(field);
   };
+  const isCounted = taken.has('qty');
   for (const exact of [true, false]) {
     for (const column of columns) {
       const free = column.said.find((each) => each.exact === exact
         && (!taken.has(each.field) || JOINED_FIELDS.has(each.field)));
-      if (column.isOpen && free !== undefined) take(column, free.field, 'heading');
+      // Where a person has said which columns count, no other does.
+      if (column.isOpen && free !== undefined && !(isCounted && free.field === 'qty')) take(column, free.field, 'heading');
     }
   }
-  if (!taken.has('qty')) {
-    const counts =
-      columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
-    const numbered = counts.filter(({ heading }) => COUNT_OR_NUMBER.test(heading));
-    // Counts in a column for each storey: to take one of them would leave the others out.
-    const isUnclear = headings.length > 0 && counts.length > 1 && numbered.length !== 1;
-    const [count] = numbered.length === 1 ? numbered : counts;
-    if (!isUnclear) take(count, 'qty', 'values');
+  if (!isCounted) takeCounts(columns, headings.length > 0);
+  nameDevices(columns, headings.length > 0, isKnown);
+  return columns.map(({ index, heading, field, from, values, isAsked }) =>
+    ({ index, heading, field, from, values, ...(isAsked ? { isAsked } : {}) }));
+}
+
+/** Finds the columns of counts, one or several, and the column of their total. */
+function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
+  const said = columns.filter(({ field }) => field === 'qty');
+  const open = columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
+  if (said.length === 0) {
+    const numbered = open.filter(({ heading }) => COUNT_OR_NUMBER.test(heading));
+    const [count] = numbered.length === 1 ? numbered : hasHeadings && open.length > 1 ? [] : open;
+    if (count !== undefined) {
+      count.assign('qty', 'values');
+      return;
+    }
   }
-  if (!taken.has('type') && !taken.has('description')) {
-    const open = columns.filter((column) => column.isOpen && column.letterShare >= 0.5);
-    const known = most(open, (column) => column.share((text) => isKnown(text)), 0.1);
-    take(known ?? most(open, (column) => column.letterShare, 0.5), 'type', 'values');
+  if (!hasHeadings) return;
+  const named = open.filter(({ isOpen, heading }) => isOpen && /[\p{L}\d]/u.test(heading));
+  const { counts, asked, total } = chooseCounts(columns.filter((column) => said.includes(column) || named.includes(column)));
+  for (const column of said) column.release();
+  for (const column of counts) column.assign('qty', said.includes(column) ? 'heading' : 'values');
+  for (const column of asked) {
+    column.assign('qty', 'heading');
+    column.isAsked = true;
   }
-  if (headings.length === 0 && !taken.has('area')) {
-    take(most(columns.filter(({ isOpen }) => isOpen), (column) => column.letterShare, 0.5), 'area', 'values');
+  total?.assign('total', said.includes(total) ? 'heading' : 'values');
+}
+
+/** Finds the column that names the devices; above several counts the headings may do so, and a column the rooms. */
+function nameDevices(columns: readonly Draft[], hasHeadings: boolean, isKnown: (name: string) => boolean): void {
+  if (columns.some(({ field }) => field === 'type' || field === 'description')) return;
+  const counts = columns.filter(({ field }) => field === 'qty');
+  const open = columns.filter((column) => column.isOpen && column.letterShare >= 0.5);
+  const known = most(open, (column) => column.share(isKnown), 0.1);
+  const text = known ?? most(open, (column) => column.letterShare, 0.5);
+  if (counts.length > 1) {
+    const places = counts.map(({ heading }) => placeOf(heading));
+    const field = matrixField(places, columns.some((column) => column.field === 'area'), text, isKnown);
+    // Rooms that have a number only stand in a column without a heading.
+    const rooms = text ?? columns.find(({ isOpen, heading, values }) => isOpen && heading === '' && values > 0);
+    if (field !== undefined) (field === 'type' ? text : rooms)?.assign(field, 'values');
+    return;
   }
-  return columns.map(({ index, heading, field, from, values }) => ({ index, heading, field, from, values }));
+  text?.assign('type', 'values');
+  if (!hasHeadings && !columns.some(({ field }) => field === 'area')) {
+    most(columns.filter(({ isOpen }) => isOpen), (column) => column.letterShare, 0.5)?.assign('area', 'values');
+  }
+}
+
+/**
+ * What the texts beside counts in several columns are: types, when the headings are rooms, or rooms, when the headings
+ * are types. `undefined` where both may be, which only a person knows, and where rooms stand in a column already.
+ */
+function matrixField(
+  headings: readonly string[], hasAreas: boolean, text: Draft | undefined, isKnown: (name: string) => boolean,
+): 'type' | 'area' | undefined {
+  const part = (isSo: (name: string) => boolean) => headings.filter(isSo).length / headings.length;
+  const [above, beside] = [part(isKnown), text?.share(isKnown) ?? 0];
+  if (hasAreas) return beside > above ? 'type' : undefined;
+  if (above !== beside) return beside > above ? 'type' : 'area';
+  const [areasAbove, areasBeside] = [part(looksLikeArea), text?.share(looksLikeArea) ?? 0];
+  return areasAbove === areasBeside ? undefined : areasAbove > areasBeside ? 'type' : 'area';
 }
 
 /** The mapping as plain data, for the next takeoff of the same office. */
@@ -74,20 +131,23 @@ export function columnsToRemember(columns: readonly TakeoffColumn[]): Remembered
     [heading === '' ? String(index + 1) : heading, field ?? 'ignore']));
 }
 
-class Draft {
+class Draft implements CountColumn {
   readonly said: readonly { readonly field: TakeoffField; readonly exact: boolean }[];
   readonly values: number;
   field: TakeoffField | undefined;
+  isAsked = false;
   from: TakeoffColumn['from'];
   readonly index: number;
   readonly heading: string;
   readonly #sample: readonly string[];
+  readonly #cells: readonly string[];
 
   constructor(index: number, heading: string, body: readonly TakeoffRecord[], remembered: RememberedColumns) {
     this.index = index;
     this.heading = heading;
     this.values = body.filter(({ fields }) => (fields[index] ?? '') !== '').length;
-    this.#sample = body.slice(0, SAMPLE).map(({ fields }) => fields[index] ?? '').filter((text) => text !== '');
+    this.#cells = body.slice(0, SAMPLE).map(({ fields }) => fields[index] ?? '');
+    this.#sample = this.#cells.filter((text) => text !== '' && !DASH.test(text));
     const known = rememberedField(remembered, heading, index);
     if (known !== undefined) this.from = 'remembered';
     if (known !== 'ignore') this.field = known;
@@ -95,6 +155,16 @@ class Draft {
       const borneOut = this.#borneOut(field, exact);
       return borneOut === undefined ? [] : { field: borneOut, exact };
     });
+  }
+
+  /** Its values as counts; what is none is `undefined`. */
+  get counts(): (number | undefined)[] {
+    return this.#cells.map((text) => isPlainCount(text) ? readQuantity(text, '', '.').qty! : undefined);
+  }
+
+  /** Its heading says that it counts. */
+  get isSaid(): boolean {
+    return this.said.some(({ field }) => field === 'qty');
   }
 
   get isOpen(): boolean {
@@ -105,7 +175,7 @@ class Draft {
   get mayCount(): boolean {
     const first = Number(this.#sample[0]);
     const isNumbering = this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
-    return !isNumbering && this.share(isPlainCount) >= 0.5;
+    return !isNumbering && !namesOtherQuantity(this.heading) && this.share(isPlainCount) >= 0.5;
   }
 
   get letterShare(): number {
@@ -117,22 +187,32 @@ class Draft {
     return this.#sample.length === 0 ? 0 : this.#sample.filter(isSo).length / this.#sample.length;
   }
 
+  release(): void {
+    this.field = this.from = undefined;
+  }
+
   assign(field: TakeoffField, from: 'heading' | 'values'): void {
     this.field = field;
     this.from = from;
   }
 
   /**
-   * «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area, and
-   * «Unit price» or «P.U.» over 35.50 no unit.
+   * «Item» over 1, 2, 3 numbers the lines, «Nos» over words counts nothing, «First floor» over 4, 2, 6 is no area,
+   * «Unit price» or «P.U.» over 35.50 no unit, and «Total draw» no count.
    */
   #borneOut(field: TakeoffField, exact: boolean): TakeoffField | undefined {
     if (this.#sample.length === 0) return field;
     if (field === 'unit' && this.share((text) => /^\p{L}/u.test(text)) < 0.5) return undefined;
-    if (field === 'area' && !exact && this.share(isPlainCount) === 1) return undefined;
+    if (field === 'area' && !exact && this.share(isPlainCount) >= 0.5) return undefined;
+    if (isFact(field)) return namesTotal(this.heading) ? undefined : field;
+    if ((field === 'qty' || field === 'total') && namesOtherQuantity(this.heading)) return undefined;
     if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return 'ref';
-    return field === 'qty' && this.share(holdsQuantity) < 0.5 ? undefined : field;
+    return (field === 'qty' || field === 'total') && this.share(holdsQuantity) < 0.5 ? undefined : field;
   }
+}
+
+function isFact(field: TakeoffField): boolean {
+  return TYPE_FACTS.some((fact) => fact === field);
 }
 
 /** Either decimal sign will do to see whether there is a number. */

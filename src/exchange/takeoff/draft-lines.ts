@@ -1,200 +1,321 @@
-import {
-  checkCell, columnOf, detectDecimal, type Cells, type DecimalSign, type InputColumn,
-} from '../../schedule/index.ts';
+import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
-import type { TakeoffColumn } from './columns.ts';
+import { DASH, type TakeoffColumn } from './columns.ts';
+import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
-import type { TakeoffField } from './field.ts';
-import type { LineDraft } from './line.ts';
+import { LineCells } from './line-cells.ts';
+import type { Legend } from './legend.ts';
+import type { LineDraft, LineFlag } from './line.ts';
 import { plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
-import { lineKey, type LineSource, type TakeoffTable } from './source.ts';
-import { RunningSums } from './running-sums.ts';
+import { ColumnSums } from './running-sums.ts';
+import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
+import { supersededWords } from './superseded-words.ts';
 import { namesTotal } from './total-words.ts';
 
-/** What is known of a takeoff before its lines are read. */
+/** What is known of a list before its lines are read. */
 export interface DraftContext {
   readonly table: TakeoffTable;
   readonly columns: readonly TakeoffColumn[];
   readonly headingLine: number | undefined;
+  readonly lastHeading: number | undefined;
   readonly decimal?: DecimalSign;
   readonly decisions: TakeoffDecisions;
+  /** The area of lines that have no other, by the name of their sheet. */
+  readonly sheetArea: string | undefined;
+  readonly legend: Legend;
   /** Whether a text is the name of a device type or like one. */
-  readonly words: Words;
   readonly isKnown: (names: readonly string[], exactly: boolean) => boolean;
+  readonly words: Words;
 }
 
-/** Marks that stand for what is in the cell above. */
-const DITTO = new Set([
-  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", '-//-', 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem',
-  'id.', 'ibid.',
-  'desgl', 'desgl.', 'desgleichen', 'wie vor', 'wie vor.', 'wie oben', 'w. v.', 'w.v.', 'd°', 'dº', 'comme ci-dessus',
-]);
+/** One count of a line: its column where the line has several, and what its heading says. */
+interface Count {
+  readonly index: number;
+  readonly isOneOfSeveral: boolean;
+  readonly heading: string;
+  /** Its whole heading, where it stands beside the counts of a whole list. */
+  readonly askedUnder?: string;
+}
+
+/** A line, or one count of it, on the way to its draft. */
+interface Item {
+  readonly record: TakeoffRecord;
+  readonly count: Count;
+  readonly quantity: Quantity;
+  readonly names: readonly string[];
+  readonly decision: LineDecision | undefined;
+}
+
 const QTY = columnOf('devices', 'qty') as InputColumn;
 
-/** Reads the lines of a takeoff one after another: is each a device, a title, a total or something else? */
+/** Reads the lines of a list one after another: is each a device, a title, a total or something else? */
 export class LineReader {
   readonly #context: DraftContext;
   readonly #decimal: DecimalSign | undefined;
-  readonly #places: Readonly<Partial<Record<TakeoffField, readonly number[]>>>;
-  readonly #sums = new RunningSums();
-  readonly #above = new Map<number, string>();
-  #heading = '';
-  #title: { readonly line: number; readonly text: string } | undefined;
+  readonly #cells: LineCells;
+  readonly #counts: readonly Count[];
+  readonly #total: number | undefined;
+  /** The headings above several counts name the devices, and not rooms. */
+  readonly #headingsName: boolean;
+  /** Sums by column of counts. */
+  readonly #sums: ReadonlyMap<number, ColumnSums>;
 
   constructor(context: DraftContext, records: readonly TakeoffRecord[]) {
+    const { columns, sheetArea, words } = context;
     this.#context = context;
-    const places: Partial<Record<TakeoffField, number[]>> = {};
-    for (const { field, index } of context.columns) if (field !== undefined) (places[field] ??= []).push(index);
-    this.#places = places;
-    this.#decimal = context.decimal ?? detectDecimal(records.map(({ fields }) => fields[places.qty?.[0] ?? -1] ?? ''));
+    this.#cells = new LineCells(columns, sheetArea, words);
+    const counts = columns.filter(({ field }) => field === 'qty');
+    this.#counts = counts.length === 0 ? [{ index: -1, isOneOfSeveral: false, heading: '' }]
+      : counts.map(({ index, heading, isAsked }) => ({
+        index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading), ...(isAsked === true ? { askedUnder: heading } : {}),
+      }));
+    this.#total = columns.find(({ field }) => field === 'total')?.index;
+    this.#headingsName = headingsName(columns);
+    const summed = [...this.#counts.map(({ index }) => index), ...(this.#total === undefined ? [] : [this.#total])];
+    this.#sums = new Map(summed.map((index) => [index, new ColumnSums()]));
+    this.#decimal = context.decimal ?? detectDecimal(
+      this.#counts.flatMap(({ index }) => records.map(({ fields }) => fields[index] ?? '')));
   }
 
   read(records: readonly TakeoffRecord[]): LineDraft[] {
-    const { headingLine, words } = this.#context;
+    const { headingLine, lastHeading, words } = this.#context;
     const headingPlace = records.findIndex(({ line }) => line === headingLine);
-    this.#heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
-    this.#sums.beginPart(records[headingPlace + 1]?.line ?? 1);
-    return records.map((record, place) => {
-      if (record.fields.every((field) => field === '')) {
-        return this.#draft(record, 'left-out', [words.say('The line is blank.')]);
+    const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
+    const lastPlace = records.findIndex(({ line }) => line === lastHeading);
+    this.#beginPart(records[lastPlace + 1]?.line ?? 1);
+    return records.flatMap((record, place) => {
+      if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
+      if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
+      if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
+      if (heading !== '' && headingKey(record.fields) === heading) {
+        return this.#leaveOut(record, words.say('The headings are repeated.'));
       }
-      if (place < headingPlace) return this.#draft(record, 'left-out', [words.say('It stands above the headings.')]);
-      if (place === headingPlace) return this.#draft(record, 'left-out', [words.say('These are the headings.')]);
       return this.#line(record);
     });
   }
 
-  #line(record: TakeoffRecord): LineDraft {
-    const { fields } = record;
+  /** The lines of what is no list. */
+  leaveOut(records: readonly TakeoffRecord[], kind: 'legend' | 'none'): LineDraft[] {
     const { words } = this.#context;
-    const decision = decisionOf(this.#context.decisions.lines, lineKey(this.#source(record)));
-    const quantity = this.#quantity(fields, decision);
-    if (this.#heading !== '' && headingKey(fields) === this.#heading) {
-      return this.#draft(record, 'left-out', [words.say('The headings are repeated.')], quantity);
-    }
-    const names = this.#names(fields);
-    if (decision === 'leave-out') return this.#draft(record, 'left-out', [words.say('Left out by decision.')], quantity);
-    // A line that somebody gave a quantity is a device, whatever it looks like.
-    return (decision === undefined ? this.#total(record, quantity, names) : undefined)
-      ?? this.#withoutDevice(record, quantity, names) ?? this.#device(record, quantity, names);
+    const why = kind === 'legend' ? words.say('It stands in a legend, which counts nothing.')
+      : words.say('It stands where there is no list: no column is known to hold quantities.');
+    return records.map((record) => this.#leaveOut(record, record.fields.some((field) => field !== '') ? why : words.say('The line is blank.')));
   }
 
-  #source({ line }: TakeoffRecord): LineSource {
-    const { file, sheet } = this.#context.table;
-    return { ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), line };
+  /** One draft for a line, or one for each of its counts. */
+  #line(record: TakeoffRecord): LineDraft[] {
+    const filled = this.#counts.filter(({ index, isOneOfSeveral }) => {
+      const text = record.fields[index] ?? '';
+      return !isOneOfSeveral || (text !== '' && !DASH.test(text));
+    });
+    const counts = filled.length > 0 ? filled
+      : [{ index: this.#total ?? -1, isOneOfSeveral: false, heading: '' }];
+    const items = counts.map((count) => this.#item(record, count));
+    const isTotal = this.#isCalledTotal(record);
+    const drafts = items.map((item) => {
+      const { decision, names, quantity: { qty } } = item;
+      if (decision === 'leave-out') {
+        return this.#draft(item, 'left-out', [this.#context.words.say('Left out by decision.')]);
+      }
+      // A line that somebody gave a quantity is a device, whatever it looks like.
+      if (decision === undefined && isTotal) return this.#calledTotal(item);
+      return this.#title(item) ?? (names.length > 0 ? this.#device(item) : this.#nameless(item, qty));
+    });
+    const checked = isTotal && filled.length === 0 ? drafts : this.#withTotal(record, items, { filled, isTotal }, drafts);
+    if (isTotal && items.some(({ decision }) => decision === undefined)) this.#beginPart(record.line + 1);
+    return checked;
   }
 
-  #draft(
-    record: TakeoffRecord, kind: LineDraft['kind'], remarks: readonly string[], quantity?: Quantity, isTotal = false,
-  ): LineDraft {
-    const { qty = null, isLength = false } = quantity ?? {};
-    return {
-      source: this.#source(record), fields: record.fields, kind, isTotal, qty, isLength, names: [], cells: {}, facts: {},
-      remarks,
-    };
+  #item(record: TakeoffRecord, count: Count): Item {
+    const decision = decisionOf(this.#context.decisions.lines, lineKey(this.#source(record, count)));
+    const names = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
+    const explained = names.length === 1 ? this.#context.legend.find(names[0]!) : undefined;
+    const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
+    return { record, count, decision, names: [...all], quantity: this.#quantity(record.fields, count, decision) };
   }
 
-  #quantity(fields: readonly string[], decision: LineDecision | undefined): Quantity {
+  #quantity(fields: readonly string[], { index }: Count, decision: LineDecision | undefined): Quantity {
+    const { words } = this.#context;
     if (typeof decision === 'object') {
-      const problem = checkCell(QTY, decision.qty, undefined, this.#context.words);
-      return problem === undefined ? { qty: decision.qty } : { qty: null, doubt: problem };
+      const problem = checkCell(QTY, decision.qty, undefined, words);
+      if (problem !== undefined) return { qty: null, doubt: problem };
+      return { qty: decision.qty, ...(Number.isInteger(decision.qty) ? {} : { isLength: true }) };
     }
-    const read = readQuantity(this.#cell(fields, 'qty'), this.#cell(fields, 'unit'), this.#decimal, this.#context.words);
-    return decision === 'take' && read.qty !== null ? { ...read, doubt: undefined } : read;
+    const { doubt, ...read } = readQuantity(fields[index] ?? '', this.#cells.cell(fields, 'unit'), this.#decimal, words);
+    const isTaken = decision === 'take' && read.qty !== null && checkCell(QTY, read.qty) === undefined;
+    return doubt === undefined || isTaken ? read : { ...read, doubt };
   }
 
-  /** A total is known by its words or, where a quantity has no name at all, by being the sum of lines above. */
-  #total(record: TakeoffRecord, { qty, ...quantity }: Quantity, names: readonly string[]): LineDraft | undefined {
-    const first = record.fields.find((field, index) => field !== '' && this.#places.qty?.includes(index) !== true);
-    const isCalledTotal = [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
-    const from = qty === null ? undefined : this.#sums.sumsFrom(qty);
-    if (!isCalledTotal && (names.length > 0 || from === undefined)) return undefined;
+  /** A total is known by its words. */
+  #isCalledTotal({ fields }: TakeoffRecord): boolean {
+    const counted = new Set(this.#counts.map(({ index }) => index));
+    const names = this.#cells.names(fields);
+    const first = fields.find((field, index) => field !== '' && !counted.has(index) && index !== this.#total);
+    return [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
+  }
+
+  #calledTotal(item: Item): LineDraft {
+    const { count: { index }, quantity: { qty } } = item;
     const { words } = this.#context;
-    const { expected } = this.#sums;
-    this.#sums.beginPart(record.line + 1);
-    const total = (kind: LineDraft['kind'], remark: string) =>
-      this.#draft(record, kind, [remark], { qty, ...quantity }, true);
-    if (qty === null) return total('left-out', words.say('It is a total without a legible quantity.'));
-    if (from !== undefined) {
-      return total(
-        'left-out', words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from })
-      );
+    const sums = this.#sums.get(index);
+    if (qty === null || sums === undefined) {
+      return this.#draft(item, 'left-out', [words.say('It is a total without a legible quantity.')], { isTotal: true });
     }
-    return total('undecided',
-      words.say(
-        'It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.',
-        { qty, expected }
-      ));
+    const [from, fromPlain] = [sums.all.sumsFrom(qty), sums.plain.sumsFrom(qty)];
+    const remark = from !== undefined
+      ? words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from })
+      : fromPlain === undefined ? undefined : words.say(
+        'It is a total: {qty} is the sum of the lines from {line} on, without quantities that are not plain counts.',
+        { qty, line: fromPlain });
+    if (remark !== undefined) return this.#draft(item, 'left-out', [remark], { isTotal: true });
+    return this.#draft(item, 'undecided', [words.say(
+      'It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.',
+      { qty, expected: sums.all.expected },
+    )], { isTotal: true, flag: 'sum' });
   }
 
-  /** Titles, remarks and quantities of nothing. */
-  #withoutDevice(record: TakeoffRecord, quantity: Quantity, names: readonly string[]): LineDraft | undefined {
+  /** Titles, remarks and lines of nothing. */
+  #title(item: Item): LineDraft | undefined {
+    const { record, names, quantity } = item;
+    if (quantity.qty !== null || quantity.doubt !== undefined) return undefined;
     const { words } = this.#context;
     // «1.2; Ground floor» is a title with its number.
     const filled = record.fields.filter((field) => /[^\d.]/.test(field));
-    const isEmpty = quantity.qty === null && quantity.doubt === undefined;
-    if (isEmpty && filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
-      this.#sums.beginPart(record.line + 1);
-      this.#title = { line: record.line, text: filled[0]! };
-      return this.#draft(record, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
+    if (filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
+      this.#beginPart(record.line + 1);
+      this.#cells.entitle(record.line, record.fields, filled[0]!);
+      return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
-    if (names.length > 0) return undefined;
-    if (isEmpty) return this.#draft(record, 'left-out', [words.say('It names no device and has no quantity.')]);
-    this.#sums.add(quantity.qty ?? 0);
-    const remarks = [
-      words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.'),
-    ];
-    return this.#draft(
-      record, 'undecided', [...remarks, ...(quantity.doubt === undefined ? [] : [quantity.doubt])], quantity
-    );
+    return names.length > 0 ? undefined
+      : this.#draft(item, 'left-out', [words.say('It names no device and has no quantity.')]);
   }
 
-  #device(record: TakeoffRecord, quantity: Quantity, names: readonly string[]): LineDraft {
+  /** A quantity of nothing; one that is the sum of lines above may be their total, or count once more. */
+  #nameless(item: Item, qty: number | null): LineDraft {
+    const { record, count, quantity: { doubt } } = item;
     const { words } = this.#context;
-    const { qty, doubt } = quantity;
-    const { cells, remarks } = this.#cells(record.fields);
-    this.#sums.add(qty ?? 0);
-    const kind = doubt !== undefined || qty === null ? 'undecided' : qty === 0 ? 'left-out' : 'device';
-    const why = doubt ?? (qty === null ? words.say('It has no quantity. Say how many there are.') : undefined);
-    const zero = qty === 0 ? [words.say('There are none: the quantity is 0.')] : [];
-    return { ...this.#draft(record, kind, [...(why === undefined ? zero : [why]), ...remarks], quantity), names, cells };
+    const sums = this.#sums.get(count.index);
+    const from = qty === null ? undefined : sums?.all.sumsFrom(qty) ?? sums?.plain.sumsFrom(qty);
+    const why = from === undefined
+      ? words.say('It has a quantity but names no device. Say what it counts in the takeoff, or leave it out.')
+      : words.say('It names no device, and {qty} is the sum of the lines from {line} on. Leave it out if it is their total.',
+        { qty: qty!, line: from });
+    if (qty === 0) return this.#draft(item, 'left-out', [words.say('There are none: the quantity is 0.')]);
+    // What stands in its columns of areas holds for blank cells below.
+    this.#cells.area(record);
+    if (from === undefined) this.#add(item);
+    else sums?.beginPart(record.line + 1);
+    return this.#draft(item, 'undecided', [why, ...(doubt === undefined ? [] : [doubt])], from === undefined ? {} : { flag: 'sum' });
   }
 
-  #names(fields: readonly string[]): string[] {
-    return [...new Set([this.#cell(fields, 'type'), this.#cell(fields, 'description')])].filter((text) => text !== '');
-  }
-
-  /** The cells of the device row. Where no column gives the area, the title above the line does. */
-  #cells(fields: readonly string[]): { cells: Cells; remarks: string[] } {
-    const cells: Cells = {};
-    for (const key of ['ref', 'area', 'rail', 'branch', 'note'] as const) {
-      const text = this.#cell(fields, key);
-      if (text !== '') cells[key] = text;
-    }
-    if (this.#places.area !== undefined || this.#title === undefined) return { cells, remarks: [] };
-    cells.area = this.#title.text;
+  #device(item: Item): LineDraft {
+    const { record, count, names, decision, quantity: { qty, proposal, isFraction } } = item;
+    const doubt = isFraction === true ? undefined : item.quantity.doubt;
+    const { words } = this.#context;
+    const place = count.isOneOfSeveral && !this.#headingsName ? count.heading : '';
+    const { area, remark } = this.#cells.area(record, place);
+    this.#add(item);
+    const flagged = qty === 0 ? undefined : this.#flagged(record, count, names);
+    const asked = decision === undefined ? flagged?.why : undefined;
+    const kind = doubt !== undefined || qty === null || asked !== undefined ? 'undecided' : qty === 0 ? 'left-out' : 'device';
+    const remarks = [
+      asked, doubt ?? (qty === null ? words.say('It has no quantity. Say how many there are.') : undefined),
+      qty === 0 ? words.say('There are none: the quantity is 0.') : undefined, remark,
+    ].filter((each) => each !== undefined);
+    const explained = this.#context.legend.find(names[0]!)?.facts;
     return {
-      cells, remarks: [this.#context.words.say('Its area is the title on line {line}.', { line: this.#title.line })],
+      ...this.#draft(item, kind, remarks, { flag: flagged?.flag ?? (proposal === undefined ? undefined : 'proposal') }),
+      names, cells: { ...this.#cells.cells(record.fields), ...(area === undefined ? {} : { area }) },
+      facts: { ...explained, ...this.#cells.facts(record.fields, this.#decimal) },
     };
   }
 
-  #cell(fields: readonly string[], field: TakeoffField): string {
-    const texts = (this.#places[field] ?? []).map((index) => this.#spoken(fields[index] ?? '', index));
-    return [...new Set(texts)].filter((text) => text !== '').join(field === 'note' ? '; ' : ', ');
+  /** Why a device that can be read may count no longer. */
+  #flagged(
+    { line, fields }: TakeoffRecord, { index, askedUnder }: Count, names: readonly string[],
+  ): { readonly flag: LineFlag; readonly why: string } | undefined {
+    const { table: { hiddenRows, hiddenColumns, struckRows }, words, isKnown } = this.#context;
+    const said = fields.map(supersededWords).find((text) => text !== undefined && !(names.includes(text) && isKnown(names, true)));
+    if (said !== undefined) {
+      return { flag: 'superseded', why: words.say('It says “{text}”. Take it if it counts all the same, or leave it out.', { text: said }) };
+    }
+    if (struckRows?.has(line - 1) === true) {
+      return { flag: 'struck', why: words.say('It is struck through. Take it if it counts all the same, or leave it out.') };
+    }
+    if (hiddenRows?.has(line - 1) === true) {
+      return { flag: 'hidden', why: words.say('Its row is hidden in the workbook. Take it if it counts, or leave it out.') };
+    }
+    if (hiddenColumns?.has(index) === true) {
+      return { flag: 'hidden', why: words.say('Its column is hidden in the workbook. Take it if it counts, or leave it out.') };
+    }
+    return askedUnder === undefined ? undefined : { flag: 'sum', why: words.say(
+      'It stands under “{heading}”, beside another count. Take it if it counts besides, or leave it out.', { heading: askedUnder }) };
   }
 
-  #spoken(text: string, index: number): string {
-    const above = this.#above.get(index);
-    // A count is never guessed.
-    const isCount = this.#places.qty?.includes(index) === true;
-    if (above !== undefined && !isCount && DITTO.has(text.toLowerCase())) return above;
-    if (text !== '') this.#above.set(index, text);
-    return text;
+  /** Holds the total of a line against its counts. Where they disagree, a person says which are right. */
+  #withTotal(
+    { fields }: TakeoffRecord, items: readonly Item[],
+    { filled, isTotal }: { readonly filled: readonly Count[]; readonly isTotal: boolean }, drafts: readonly LineDraft[],
+  ): LineDraft[] {
+    const { words } = this.#context;
+    const text = this.#total === undefined ? '' : fields[this.#total] ?? '';
+    const { qty: total } = readQuantity(text, '', this.#decimal, words);
+    const sum = items.reduce((before, { quantity }) => before + (quantity.qty ?? 0), 0);
+    const sums = this.#total === undefined ? undefined : this.#sums.get(this.#total);
+    if (total === null || items.every(({ decision }) => decision !== undefined)) return [...drafts];
+    // What a line above says wrong is asked about there, and not at the total once more.
+    if (isTotal && sums?.all.sumsFrom(total) !== undefined) return [...drafts];
+    if (!isTotal && filled.length > 0) sums?.add(total, false);
+    if (filled.length > 0 && Math.abs(sum - total) < 5e-4) return [...drafts];
+    const why = filled.length > 0
+      ? words.say('The line says {total} in all, but its counts come to {sum}. Check them.', { total, sum: Math.round(sum * 1000) / 1000 })
+      : words.say('The line says {total} in all and does not say where. Check it.', { total });
+    return drafts.map((draft, place) => items[place]!.decision !== undefined || (total === 0 && sum === 0) ? draft
+      : { ...draft, kind: 'undecided', flag: draft.flag ?? 'sum', remarks: [why, ...draft.remarks] });
+  }
+
+  #add({ count: { index }, quantity: { qty, proposal } }: Item): void {
+    this.#sums.get(index)?.add(qty ?? 0, proposal !== undefined);
+  }
+
+  #beginPart(line: number): void {
+    for (const sums of this.#sums.values()) sums.beginPart(line);
+    this.#cells.endPart();
+  }
+
+  #source({ line }: TakeoffRecord, { index, isOneOfSeveral }: Count): LineDraft['source'] {
+    return sourceOf(this.#context.table, line, isOneOfSeveral ? index + 1 : undefined);
+  }
+
+  #draft(
+    { record, count, quantity: { qty, isLength, isFraction, doubt, proposal } }: Item, kind: LineDraft['kind'], remarks: readonly string[],
+    { isTotal = false, flag }: { readonly isTotal?: boolean; readonly flag?: LineFlag | undefined } = {},
+  ): LineDraft {
+    return {
+      source: this.#source(record, count), fields: record.fields, kind, isTotal, qty, isLength: isLength === true || isFraction === true,
+      names: [], cells: {}, facts: {}, remarks, ...(isFraction === true && doubt !== undefined ? { lengthDoubt: doubt } : {}), ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
+    };
+  }
+
+  #leaveOut(record: TakeoffRecord, why: string): LineDraft {
+    const { table } = this.#context;
+    return {
+      source: sourceOf(table, record.line), fields: record.fields, kind: 'left-out', isTotal: false, qty: null, isLength: false,
+      names: [], cells: {}, facts: {}, remarks: [why],
+    };
   }
 }
 
-function headingKey(fields: readonly string[]): string {
+/** Whether the headings above several counts name the devices: where no column does, and one holds rooms. */
+export function headingsName(columns: readonly TakeoffColumn[]): boolean {
+  const fields = columns.map(({ field }) => field);
+  return fields.filter((field) => field === 'qty').length > 1 && fields.includes('area')
+    && !fields.includes('type') && !fields.includes('description');
+}
+
+/** A line of headings in short, to find it repeated. */
+export function headingKey(fields: readonly string[]): string {
   return fields.map((field) => plainWords(field).join(' ')).join('|').replace(/\|+$/, '');
 }

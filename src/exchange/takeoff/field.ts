@@ -13,4 +13,4 @@ export type TypeFact = (typeof TYPE_FACTS)[number];
 export type TakeoffField = (typeof TAKEOFF_FIELDS)[number];
 
 /** Fields that several columns may hold together, such as storey and room, or the counts of each storey. */
-export const JOINED_FIELDS: ReadonlySet<TakeoffField> = new Set(['area', 'note']);
+export const JOINED_FIELDS: ReadonlySet<TakeoffField> = new Set(['area', 'note', 'qty']);

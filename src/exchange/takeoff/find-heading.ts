@@ -47,8 +47,49 @@ export function headingScore(fields: readonly string[], remembered: RememberedCo
   return isTakeoff && named.size >= 2 && exactly > 0 ? named.size + exactly / 1000 : 0;
 }
 
+/** How many columns are looked at for headings of counts. */
+const MOST_HEADINGS = 200;
 /** How far down the headings are looked for. */
 export const MOST_LINES_ABOVE = 100;
+
+/** How many lines below a line show that it heads columns of counts. */
+const LINES_BELOW = 50;
+
+/**
+ * Place of the line that heads a table of counts, rooms above and types beside or the other way round, and names no
+ * field: texts above at least two columns of whole numbers, beside a column of texts; -1 when there is none.
+ */
+function findMatrixHeading(records: readonly { readonly fields: readonly string[] }[]): number {
+  const scores = records.slice(0, MOST_LINES_ABOVE).map(({ fields }, place) => {
+    const below = records.slice(place + 1, place + 1 + LINES_BELOW).map((record) => record.fields);
+    const [corner = '', ...headings] = fields.slice(0, MOST_HEADINGS);
+    const isHeading = (text: string) => /\p{L}/u.test(text) || (/^\d+$/.test(text) && headingFields(corner).length > 0);
+    return headings.filter((heading, index) => {
+      const values = below.map((each) => each[index + 1] ?? '').filter((text) => text !== '' && !/^[-–—.]+$/.test(text));
+      return isHeading(heading) && values.length > 0 && values.filter((text) => /^\d+$/.test(text)).length / values.length >= 0.75;
+    }).length;
+  });
+  const best = Math.max(0, ...scores);
+  return best < 2 ? -1 : scores.indexOf(best);
+}
+
+/**
+ * Headings of a second line, as storeys below «Quantity», each behind what stands above it, also where that is merged
+ * over several; `undefined` where the line below holds no headings.
+ */
+export function headingsBelow(above: readonly string[], below: readonly string[] | undefined): string[] | undefined {
+  const filled = (below ?? []).flatMap((text, index) => text === '' ? [] : [index]);
+  const isBelow = (index: number) => (above[index] ?? '') === '' || headingFields(above[index]!)[0]?.field === 'qty';
+  const isText = (index: number) => /\p{L}/u.test(below![index]!) && !/^\d+\s/.test(below![index]!);
+  if (filled.length < 2 || !filled.every(isBelow) || !filled.some((index) => (above[index] ?? '') === '')
+    || !filled.every(isText)) return undefined;
+  let group = '';
+  return Array.from({ length: Math.max(above.length, below!.length) }, (_, index) => {
+    const [own = '', text = ''] = [above[index], below![index]];
+    if (own !== '') group = own;
+    return text === '' ? own : `${group} ${text}`.trim();
+  });
+}
 
 /** Place of the line that holds the headings; -1 when none does. */
 export function findHeading(
@@ -59,5 +100,5 @@ export function findHeading(
     const score = headingScore(fields, remembered);
     if (score > best) [best, place] = [score, index];
   }
-  return place;
+  return place < 0 ? findMatrixHeading(records) : place;
 }

@@ -21,6 +21,8 @@ export interface LineDraft {
   /** What stands in the column of quantities; `null` when nothing is legible there. */
   readonly qty: number | null;
   readonly isLength: boolean;
+  /** What is to be said of a number that may be a length, where the type is not counted by the metre. */
+  readonly lengthDoubt?: string;
   readonly flag?: LineFlag;
   /** The quantity that is proposed for one that is put in a doubtful way. */
   readonly proposal?: number;

@@ -17,6 +17,12 @@ export function plainWords(text: string): string[] {
   return words.map((word, index) => index > 0 && isNumberWord(words[index - 1]!) ? symbolOf(word) : word);
 }
 
+/** A text as it is compared with others: its words; the text itself where it has none. */
+export function plainKey(text: unknown): string {
+  if (typeof text !== 'string') return '';
+  return plainWords(text).join(' ') || text.trim();
+}
+
 /** Whether a word is a number. */
 export function isNumberWord(word: string): boolean {
   return /^\p{N}/u.test(word);

@@ -1,5 +1,7 @@
 import { checkCell, columnOf, parseCell, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { isCountUnit, isMetres, isPair } from './count-units.ts';
+import { proposedQuantity } from './proposal.ts';
 
 /** What a cell says about how many there are. */
 export interface Quantity {
@@ -7,6 +9,10 @@ export interface Quantity {
   readonly qty: number | null;
   /** Why it is not simply taken, and what to do; absent for a plain count. */
   readonly doubt?: string | undefined;
+  /** What it probably means, for a person to confirm; then `qty` says the same. */
+  readonly proposal?: number;
+  /** It is in doubt only because it is not whole and has no unit: it may be a length. */
+  readonly isFraction?: true;
   /** It is a length in metres. */
   readonly isLength?: true;
 }
@@ -14,19 +20,6 @@ export interface Quantity {
 const QTY = columnOf('devices', 'qty') as InputColumn;
 /** Any number: a quantity that is not whole is in doubt but still counts in the sums. */
 const NUMBER: InputColumn = { role: 'input', key: 'qty', title: QTY.title, kind: 'number', help: QTY.help };
-/** Words for single pieces, in English, German and French, that do not change a count. */
-const PIECES = new Set([
-  'no', 'nos', 'pc', 'pcs', 'pce', 'pces', 'piece', 'pieces', 'pièce', 'pièces', 'pièce(s)', 'ea', 'each', 'off',
-  'unit',
-  'units', 'u', 'un', 'unité', 'unités', 'unité(s)', 'unite', 'unites', 'st', 'stk', 'stck', 'stück', 'stücke',
-  'stueck', 'stuck',
-  'x', '×', 'nr', 'item', 'items', 'mal', 'fois', 'appareil', 'appareils', 'gerät', 'geräte',
-]);
-const METRES = new Set([
-  'm', 'lm', 'lfm', 'lfdm', 'lfd m', 'lfd meter', 'laufmeter', 'ml', 'm l', 'metre', 'metres', 'meter', 'mètre',
-  'mètres',
-  'mètre linéaire', 'mètres linéaires', 'rm',
-]);
 /** Larger counts are slips of the keyboard, and sums of them would no longer be exact. */
 const MOST = 1_000_000;
 
@@ -36,7 +29,8 @@ const MOST = 1_000_000;
  * @param unit the cell of its unit, empty where there is none.
  * @param decimal the decimal sign in use, if known; without it `1,200` is in doubt.
  * @param words the language of the doubt.
- * @returns the count; with a doubt for all that is not a plain whole number: `ca. 12`, `12.5`, `2 x 6`, `1 lot`.
+ * @returns the count; with a doubt for all that is not a plain whole number, and with a proposal where it is clear what
+ *   is probably meant: 12 for `ca. 12`, 4 for `3 + 1 spare`, none for `12.5`, `10-12` and `1 lot`.
  */
 export function readQuantity(text: string, unit = '', decimal?: DecimalSign, words: Words = ENGLISH): Quantity {
   const plain = text.normalize('NFKC').trim();
@@ -47,18 +41,40 @@ export function readQuantity(text: string, unit = '', decimal?: DecimalSign, wor
     };
   }
   const behind = /^([+\-−]?[\d.,'’\s]*\d)[.,]?\s*(\D.*)?$/su.exec(plain);
-  const units = [behind?.[2] ?? '', unit].map(unitForm).filter((word) => word !== '');
-  if (behind === null || units.some((word) => !PIECES.has(word) && !METRES.has(word))) {
-    const doubt = unit === '' ? words.say('“{text}” is not a plain count. Say how many there are.', { text: plain })
-      : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text: plain, unit });
-    return { qty: onlyNumber(plain, decimal, words), doubt };
+  const units = [behind?.[2] ?? '', unit];
+  if (behind === null || !units.every(isCountUnit)) {
+    return inDoubt(plain, unit, decimal, words);
   }
-  return {
-    ...readCount(behind[1]!, decimal, words), ...(units.some((word) => METRES.has(word)) ? { isLength: true } : {}),
-  };
+  const [isLength, isBare] = [units.some(isMetres), units.every((each) => each.trim() === '')];
+  return { ...readCount(behind[1]!, decimal, words, isLength ? ' m' : isBare ? '' : ' no'), ...(isLength ? { isLength } : {}) };
 }
 
-function readCount(text: string, decimal: DecimalSign | undefined, words: Words): Quantity {
+function inDoubt(text: string, unit: string, decimal: DecimalSign | undefined, words: Words): Quantity {
+  const proposal = !isCountUnit(unit) && !isPair(unit) ? undefined
+    : proposedQuantity(text, unit, decimal) ?? roughCount(text, decimal, words);
+  const isLength = isMetres(unit) || isMetres(text.slice(text.search(/[^\d.,]*$/)));
+  if (proposal !== undefined && proposal <= MOST && (isLength || Number.isInteger(proposal))) {
+    return {
+      qty: proposal, proposal, ...(isLength ? { isLength } : {}),
+      doubt: unit === '' ? words.say('“{text}” probably means {proposal}. Confirm it, or say how many there are.', { text, proposal })
+        : words.say('“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.', {
+          text, unit, proposal,
+        }),
+    };
+  }
+  const doubt = unit === '' ? words.say('“{text}” is not a plain count. Say how many there are.', { text })
+    : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text, unit });
+  return { qty: onlyNumber(text, decimal, words), doubt };
+}
+
+/** The count in «ca. 12», «env. 3», «~12», «12?» and «12 (tbc)»: nothing but words of doubt stands beside it. */
+function roughCount(text: string, decimal: DecimalSign | undefined, words: Words): number | undefined {
+  const rough = /^(?:(?:ca|circa|approx|about|around|env|environ|etwa|rd|rund|min|mind|~|≈|±)\W*)?[\d.,\s]*\d[\s(?]*(?:tbc|t\.b\.c\.)?[\s)?]*$/iu;
+  return rough.test(text) ? onlyNumber(text, decimal, words) ?? undefined : undefined;
+}
+
+/** @param unit `m` for a length, a piece for what is counted; empty where there is none. */
+function readCount(text: string, decimal: DecimalSign | undefined, words: Words, unit = ''): Quantity {
   const parsed = parseCell(NUMBER, text, { decimal, words });
   if (!parsed.ok) return { qty: null, doubt: parsed.problem };
   const qty = Math.round(Number(parsed.value) * 1000) / 1000;
@@ -67,12 +83,9 @@ function readCount(text: string, decimal: DecimalSign | undefined, words: Words)
       qty: null, doubt: words.say('“{text}” is more than {most}. Say how many there are.', { text, most: MOST }),
     };
   }
-  const doubt = checkCell(QTY, qty, text, words);
-  return doubt === undefined ? { qty } : { qty, doubt };
-}
-
-function unitForm(text: string): string {
-  return text.normalize('NFKC').toLowerCase().replace(/[.\s]+/g, ' ').trim();
+  const doubt = checkCell(QTY, qty, `${text}${unit}`, words);
+  if (doubt === undefined) return { qty };
+  return { qty, doubt, ...(unit === '' && qty > 0 && !Number.isInteger(qty) ? { isFraction: true as const } : {}) };
 }
 
 /** The one number in a text; `null` where there are several or none, or where it can mean two. */

@@ -1,17 +1,17 @@
 import type { Cells, DecimalSign } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
-import { proposeColumns, type TakeoffColumn } from './columns.ts';
+import type { TakeoffColumn } from './columns.ts';
 import type { TakeoffDecisions } from './decisions.ts';
-import { LineReader } from './draft-lines.ts';
-import { findHeading } from './find-heading.ts';
-import type { LineDraft, TakeoffLine } from './line.ts';
+import { headingsName, LineReader } from './draft-lines.ts';
+import type { TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
-import { recordsOf, type TakeoffRecord } from './records.ts';
+import { readParts, type OpenPart } from './parts.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 import { settleLines } from './settle-lines.ts';
-import { tablesOf, type TakeoffSource, type TakeoffTable } from './source.ts';
+import { tablesOf, type TakeoffSource } from './source.ts';
+import { askOfSummaries } from './summary-sheets.ts';
 import { sumsOf, type TakeoffSums } from './sums.ts';
 
 /** What a takeoff is read by. */
@@ -33,6 +33,10 @@ export interface TakeoffOptions {
 export interface TakeoffPart {
   readonly file?: string;
   readonly sheet?: string;
+  /** A list; a legend, which explains the codes of lists; or a sheet beside lists that counts nothing. */
+  readonly kind: 'list' | 'legend' | 'none';
+  /** Its first line: a list below another one on the same sheet is a part of its own. */
+  readonly firstLine: number;
   /** The line that holds the headings; `undefined` when none does. */
   readonly headingLine: number | undefined;
   readonly columns: readonly TakeoffColumn[];
@@ -72,46 +76,42 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
   const { types, decisions = {}, words = ENGLISH } = options;
   const index = new TypeIndex(types);
   const names = new NameList(index, decisions, words);
+  const read = readParts(tablesOf(source), options, index, words);
+  if (!read.ok) return read;
+  const { parts, legend, notes } = read;
   const isKnown = (texts: readonly string[], exactly: boolean) => {
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const parts: TakeoffPart[] = [];
-  const drafts: LineDraft[] = [];
-  for (const table of tablesOf(source)) {
-    const read = recordsOf(table.cells, options.columns ?? {}, words);
-    if (!read.ok) return read;
-    const part = partOf(table, read.records, options, index);
-    parts.push(part);
-    drafts.push(...new LineReader({ ...options, ...part, table, decisions, isKnown, words }, read.records).read(read.records));
-  }
+  const drafts = askOfSummaries(parts.map((part) => {
+    const reader = new LineReader({ ...options, ...part, decisions, legend, isKnown, words }, part.records);
+    return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
+  }), parts, decisions, words);
   const { lines, rows } = settleLines(drafts, names, words);
   return {
-    ok: true, parts, headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows,
-    names: names.all, sums: sumsOf(lines), notes: parts.flatMap(({ columns }) => notesOn(columns, words)),
+    ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns }) => ({
+      ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), kind, firstLine, headingLine, columns,
+    })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all, sums: sumsOf(lines),
+    notes: [...notes, ...parts.flatMap((part) => notesOn(part, words))],
   };
 }
 
-function partOf(
-  { file, sheet }: TakeoffTable, records: readonly TakeoffRecord[], { columns = {} }: TakeoffOptions, index: TypeIndex,
-): TakeoffPart {
-  const place = findHeading(records, columns);
-  const isKnown = (name: string) => index.match([name]).by !== 'none';
-  return {
-    ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
-    headingLine: records[place]?.line,
-    columns: proposeColumns(records[place]?.fields ?? [], records.slice(place + 1), columns, isKnown),
-  };
-}
-
-/** Which of the two columns that every takeoff needs were not found: that of the names, that of the quantities. */
+/**
+ * Which of the two columns that every takeoff needs were not found: that of the names, that of the quantities. Above
+ * several counts beside rooms the headings are the names.
+ */
 export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qty')[] {
   const fields = new Set(columns.map(({ field }) => field));
-  const isNamed = fields.has('type') || fields.has('description');
+  const isNamed = fields.has('type') || fields.has('description') || headingsName(columns);
   return [...(isNamed ? [] : ['type' as const]), ...(fields.has('qty') ? [] : ['qty' as const])];
 }
 
-function notesOn(columns: readonly TakeoffColumn[], words: Words): string[] {
+function notesOn({ kind, columns, table: { sheet } }: OpenPart, words: Words): string[] {
+  const on = (note: string) => sheet === undefined ? note : words.say('Sheet “{sheet}”: {note}', { sheet, note });
+  if (kind !== 'list') {
+    return [on(kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
+      : words.say('There is no list on it: no column is known to hold quantities.'))];
+  }
   const missing = missingColumns(columns).map((field) => field === 'type'
     ? words.say('No column is known to name the devices. Choose the one that does.')
     : words.say('No column is known to hold the quantities. Choose the one that does.'));
@@ -120,9 +120,8 @@ function notesOn(columns: readonly TakeoffColumn[], words: Words): string[] {
       'column {number} ({values})', { number: index + 1, values }
     )
       : words.say('“{heading}” ({values})', { heading, values }));
-  if (unread.length === 0) return missing;
-  return [
-    ...missing,
-    words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') }),
-  ];
+  if (unread.length > 0) {
+    missing.push(words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') }));
+  }
+  return missing.map(on);
 }

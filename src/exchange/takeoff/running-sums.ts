@@ -31,6 +31,22 @@ export class RunningSums {
   }
 }
 
+/** Sums of a column, with quantities that are put in a doubtful way, and without: a spreadsheet adds up numbers only. */
+export class ColumnSums {
+  readonly all = new RunningSums();
+  readonly plain = new RunningSums();
+
+  add(qty: number, isDoubtful: boolean): void {
+    this.all.add(qty);
+    if (!isDoubtful) this.plain.add(qty);
+  }
+
+  beginPart(line: number): void {
+    this.all.beginPart(line);
+    this.plain.beginPart(line);
+  }
+}
+
 /** Quantities have three decimals at most, and their sums would otherwise gather the errors of binary fractions. */
 function rounded(sum: number): number {
   return Math.round(sum * 1000) / 1000;

@@ -1,4 +1,4 @@
-import { plainWords } from './plain-words.ts';
+import { plainKey } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
 import { lineKey } from './source.ts';
@@ -29,13 +29,14 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
     const { outcome, reasons } = settle(draft, name, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
 
-    const key = rowKey(draft.cells, type);
+    const key = rowKey(draft, type);
     const before = rows.get(key);
     if (before === undefined) {
       rows.set(key, { place: rows.size, line, cells: { ...draft.cells, type }, qty: qty! });
       return { ...shared, outcome, reason: reasons.join(' '), row: rows.size - 1 };
     }
-    before.qty += qty!;
+    // Quantities have three decimals at most.
+    before.qty = Math.round((before.qty + qty!) * 1000) / 1000;
     before.cells.note = joined(before.cells.note, draft.cells.note);
     const added = words.say(
       'The same type in the same place as on line {line}, to which it is added.', { line: before.line }
@@ -56,7 +57,7 @@ function settle(
     ? [...remarks, name.reason] : [name.reason, ...remarks];
   if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
   if (isLength && !isPerMetre(name.type!)) {
-    const remark = words.say(
+    const remark = draft.lengthDoubt ?? words.say(
       'It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! }
     );
     return { outcome: 'undecided', reasons: [remark, ...reasons] };
@@ -69,12 +70,9 @@ function isPerMetre(type: string): boolean {
   return /\/\s*(?:m|lfm|ml)\b|\b(?:per|je|pro|par|au) (?:metre|meter|mètre|m)\b/i.test(type);
 }
 
-function rowKey({ ref, area, rail, branch }: Cells, type: string | null): string {
-  return JSON.stringify([type, ...[ref, area, rail, branch].map((cell) => {
-    const text = typeof cell === 'string' ? cell : '';
-    const words = plainWords(text).join(' ');
-    return words === '' ? text : words;
-  })]);
+function rowKey({ source: { file, sheet }, cells: { ref, area, rail, branch } }: LineDraft, type: string | null): string {
+  // The same room on two sheets is two rooms.
+  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

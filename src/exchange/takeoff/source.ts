@@ -1,3 +1,5 @@
+import type { RememberedColumns } from './remembered-columns.ts';
+
 /** A list as text (CSV with comma, semicolon or tab), or as rows of cells, as a spreadsheet gives them. */
 export type ListCells = string | readonly (readonly unknown[])[];
 
@@ -8,6 +10,8 @@ export interface TakeoffTable {
   readonly file?: string;
   /** Name of the sheet; it is the area of lines for which the list gives none. */
   readonly sheet?: string;
+  /** What its own columns hold, where a person said so; it goes before what is known of all lists. */
+  readonly columns?: RememberedColumns;
   /** Places of rows and columns, from 0, that are hidden. */
   readonly hiddenRows?: ReadonlySet<number>;
   readonly hiddenColumns?: ReadonlySet<number>;
@@ -26,6 +30,14 @@ export interface LineSource {
   readonly line: number;
   /** Number of its column, from 1, where the line has several counts. */
   readonly column?: number;
+}
+
+/** Where a quantity of a list stands. */
+export function sourceOf({ file, sheet }: TakeoffTable, line: number, column?: number): LineSource {
+  return {
+    ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }), line,
+    ...(column === undefined ? {} : { column }),
+  };
 }
 
 /** The lists of a source, at least one unless it is an empty list of tables. */

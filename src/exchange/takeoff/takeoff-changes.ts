@@ -1,19 +1,31 @@
 import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
-import { ENGLISH, message, type Words } from '../../words/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
 import { typesWithVoltage } from '../types-with-voltage.ts';
+import { countedList } from './counted-list.ts';
 import { withAliases } from './names/aliases.ts';
+import { newTypes } from './new-types.ts';
+import { listsAfter } from './office-lists.ts';
 import type { Takeoff } from './read-takeoff.ts';
-
-/** What a new type says of itself until somebody completes it. */
-const NEW_TYPE_NOTE = message('From a takeoff. Enter its draw or its power, and say where the figure comes from.');
+import { fileOf, listsOf } from './source-text.ts';
 
 /**
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
- * the device rows behind those that are there. One action for `LoadSchedule.act`, so that one undo takes it all back.
+ * the device rows behind those that are there, and what the office calls things. One action for `LoadSchedule.act`, so that one undo takes it all back.
  * @param words the language of the notes of new types.
+ * @param name what a list is called that is no file, for the source of its rows.
  */
-export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
-  const types = document.rows('types');
+export function takeoffChanges(
+  document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH, name?: string,
+): Change[] {
+  return [
+    ...typeChanges(document, takeoff, words),
+    ...insertRows(document, 'devices', document.rows('devices').length, countedList(takeoff, name, filesIn(document)).rows),
+  ];
+}
+
+/** The part of them that concerns no device row: types, their aliases, and what the office calls things. */
+export function typeChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
+  const lists = listsAfter(document.lists, takeoff);
   // A new type is made for the rail that its devices hang on.
   const added = typesWithVoltage({
     types: newTypes(takeoff, words), devices: takeoff.rows, runs: [],
@@ -21,9 +33,15 @@ export function takeoffChanges(document: ScheduleDocument, takeoff: Takeoff, wor
   }, (cells: Cells) => cells, (cells, voltage) => ({ ...cells, voltage }));
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', types.length, added),
-    ...insertRows(document, 'devices', document.rows('devices').length, takeoff.rows),
+    ...insertRows(document, 'types', document.rows('types').length, added),
+    ...(lists === document.lists ? [] : [{ op: 'lists' as const, lists }]),
   ];
+}
+
+/** The files, or whatever was pasted, that device rows were counted in. */
+function filesIn(document: ScheduleDocument): Set<string> {
+  return new Set(document.rows('devices').flatMap(({ cells: { source } }) =>
+    typeof source === 'string' ? listsOf(source).map(fileOf) : []));
 }
 
 /** Name of the action for a person: «Takeoff of 40 devices in 12 rows». */
@@ -44,16 +62,4 @@ function aliasEdits(document: ScheduleDocument, { names }: Takeoff) {
     return added === undefined ? []
       : [{ sheet: 'types' as const, id, key: 'aliases', value: withAliases(cells.aliases, added) }];
   });
-}
-
-function newTypes({ names, rows }: Takeoff, words: Words): Cells[] {
-  const used = new Set(rows.map(({ type }) => type));
-  const added = new Map<string, Cells>();
-  for (const { state, type, texts } of names) {
-    if (state !== 'new' || type === null || added.has(type) || !used.has(type)) continue;
-    const cells: Cells = { type, note: words.say(NEW_TYPE_NOTE) };
-    if (texts[1] !== undefined) cells.description = texts[1];
-    added.set(type, cells);
-  }
-  return [...added.values()];
 }

@@ -12,6 +12,8 @@ export interface Workbook {
   readonly ok: true;
   /** Names of the sheets with cells that are shown, in order; at least one. */
   readonly sheets: readonly string[];
+  /** Names of the sheets with cells that are hidden, and not read. */
+  readonly hiddenSheets: readonly string[];
   /** Reads a sheet as a table. */
   readonly read: (name: string) => Promise<SheetRows | Unreadable>;
   /** Ranges that have a name, as formulas name them: `Devices!$A$2:$A$9`. */
@@ -63,7 +65,8 @@ export function openWorkbook(bytes: Uint8Array, words: Words = ENGLISH): Workboo
     const parts = pack.unpack((each) => each === path || each === SHARED);
     return isRefused(parts) ? parts : readCells(textOf(parts, path) ?? '', sharedTexts(textOf(parts, SHARED) ?? ''));
   };
-  return { ok: true, sheets, ranges: namedRanges(workbook), cells, read: async (name) => {
+  const hiddenSheets = withCells.filter((each) => !shown.includes(each)).map(({ name }) => name);
+  return { ok: true, sheets, hiddenSheets, ranges: namedRanges(workbook), cells, read: async (name) => {
     const sheet = shown.find((each) => each.name === name);
     if (sheet === undefined) {
       return unreadable(

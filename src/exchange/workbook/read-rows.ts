@@ -3,10 +3,11 @@ import { readSheet } from 'read-excel-file/universal';
 import type { Words } from '../../words/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
 import { fillMerged } from './fill-merged.ts';
+import { rowMarks, type RowMarks } from './row-marks.ts';
 import { lastRow, usedRange } from './used-range.ts';
 
-/** Rows of cells from the first row of a sheet on, empty ones included. */
-export interface SheetRows {
+/** Rows of cells from the first row of a sheet on, empty ones included, and which are hidden or struck through. */
+export interface SheetRows extends RowMarks {
   readonly ok: true;
   readonly rows: readonly (readonly unknown[])[];
 }
@@ -36,7 +37,8 @@ export async function readRows(
     const { buffer } = zipSync({ ...parts }, { level: 0 });
     const cells: unknown[][] = await readSheet(buffer, place);
     fillMerged(cells, xml);
-    return { ok: true, rows: cells };
+    const text = (name: string) => parts[name] === undefined ? '' : new TextDecoder().decode(parts[name]);
+    return { ok: true, rows: cells, ...rowMarks(xml, text('xl/styles.xml'), text('xl/sharedStrings.xml')) };
   } catch {
     // What the reader throws names its own variables, which help nobody who has the workbook.
     return unreadable('not-a-workbook', '', words.say(

@@ -1,4 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
+import { GONE } from '../../schedule/index.ts';
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
@@ -62,9 +63,9 @@ function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: strin
       if (most === 0 || row.fact(OVERSIZED[by].alone) === undefined) return undefined;
       return {
         value: draw / 1000, limit: most,
-        message: row.say(said, {
+        message: row.sentence(() => row.say(said, {
           draw: amps(draw / 1000, most), most: roundedDown(amps(most, draw / 1000)), on: String(row.value(by)),
-        }),
+        })),
       };
     },
   };
@@ -192,6 +193,15 @@ export const deviceChecks: readonly Check[] = [
           '{name} is {distance} m along its run, which is {length} m long. Correct one of them.', { distance, length }
         ),
       };
+    },
+  },
+  {
+    rule: 'device-gone', sheet: 'devices', key: 'state', severity: 'incomplete', needs: 'state',
+    find: (row) => row.own('state') !== GONE ? undefined : {
+      value: row.number('qty'), limit: null,
+      message: row.number('qty') === null
+        ? row.say('{name} is no longer in its list, and still stands here. Delete the row, or empty its state where it stays.')
+        : row.say('{name} is no longer in its list, and its {qty, plural, one {# device} other {# devices}} still count. Delete the row, or empty its state where they stay.', { qty: row.number('qty')! }),
     },
   },
 ];

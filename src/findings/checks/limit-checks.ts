@@ -42,8 +42,10 @@ export function overLimit({ rule, sheet, key, limit, message, write = inAmps, va
       const value = row.number(key);
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
-      const said = row.say(message, { ...write(value, most), ...values?.(row) });
-      return { value, limit: most, message: withRemedy(said, row, remedy) };
+      return {
+        value, limit: most, message: row.sentence(() =>
+          withRemedy(row.say(message, { ...write(value, most), ...values?.(row) }), row, remedy)),
+      };
     },
   };
 }
@@ -69,12 +71,12 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
       ];
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
-      const values = {
-        loading: percent(loading, target), rating: roundedDown(amps(most)),
-        target: roundedDown(percent(target, loading)),
-        excess: roundedUp(amps(used - target * most, 0)),
+      return {
+        value: loading, limit: target, message: row.sentence(() => withRemedy(row.say(message, {
+          loading: percent(loading, target), rating: roundedDown(amps(most)),
+          target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
+        }), row, remedy)),
       };
-      return { value: loading, limit: target, message: withRemedy(row.say(message, values), row, remedy) };
     },
   };
 }
@@ -97,8 +99,11 @@ export function livesOnDiversity({ rule, sheet, limit, message, remedy }: Divers
       const [value, most, demand] = [row.number('connected'), row.number(limit), row.number('demand')];
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most)) return undefined;
-      const values = { value: amps(value, most), limit: roundedDown(amps(most, value)) };
-      return { value, limit: most, message: withRemedy(row.say(message, values), row, remedy) };
+      return {
+        value, limit: most, message: row.sentence(() => withRemedy(
+          row.say(message, { value: amps(value, most), limit: roundedDown(amps(most, value)) }), row, remedy
+        )),
+      };
     },
   };
 }

@@ -49,11 +49,11 @@ function numberText(kind: 'integer' | 'number' | 'ratio', words: Words): string 
 export function checkCell(
   column: InputColumn, value: CellValue, text?: string, words: Words = ENGLISH,
 ): string | undefined {
-  return fits(column, value) ? undefined : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
+  return fits(column, value, text) ? undefined : problemOf(column, value!, excerpt(text ?? written(value!, words)), words);
 }
 
 /** Whether a column takes a value. Files of many rows are read through it, so no sentence is made ready for it. */
-function fits(column: InputColumn, value: CellValue): boolean {
+function fits(column: InputColumn, value: CellValue, text: string | undefined): boolean {
   if (value === null) return true;
   if (typeof value === 'boolean') return column.kind === 'boolean';
   if (typeof value === 'string') {
@@ -61,9 +61,15 @@ function fits(column: InputColumn, value: CellValue): boolean {
     if (isNumeric(column)) return value.startsWith('=');
     return column.kind !== 'choice' || column.choices!.includes(value);
   }
-  if (!isNumeric(column) || (column.kind === 'integer' && !Number.isSafeInteger(value))) return false;
+  if (!isNumeric(column) || (column.kind === 'integer' && !Number.isSafeInteger(value)
+    && !isLength(column, value, text))) return false;
   const { min = -Infinity, above = -Infinity, max = Infinity } = column;
   return Number.isFinite(value) && value >= min && value > above && value <= max;
+}
+
+/** A text says that it means metres. */
+function isLength({ metres }: InputColumn, value: number, text: string | undefined): boolean {
+  return metres === true && !Number.isInteger(value) && (text === undefined || /\dm$/i.test(text.replace(/\s/g, '')));
 }
 
 function written(value: string | number | boolean, words: Words): string {

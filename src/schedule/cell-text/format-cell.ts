@@ -20,11 +20,12 @@ export function formatCell(column: Column, value: CellValue, words: Words, use: 
   if (value === null) return '';
   if (typeof value === 'boolean') return value ? words.say('yes') : words.say('no');
   if (typeof value === 'string') return column.kind === 'choice' ? words.text(value) : value;
+  const metres = column.role === 'input' && column.metres === true && !Number.isInteger(value) ? ' m' : '';
   const percent = column.kind === 'ratio' && use !== 'copy';
   const plain = movePoint(String(value), percent ? 2 : 0);
   const sign = decimalSign(words.locale);
-  if (use !== 'show') return plain.replace('.', sign) + (percent ? ' %' : '');
-  return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : '');
+  if (use !== 'show') return plain.replace('.', sign) + (percent ? ' %' : metres);
+  return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : metres);
 }
 
 /** Decimals with which the figures of a column are shown; a ratio counts those of its percentage. */

@@ -20,6 +20,7 @@ const MULTIPLE: Readonly<Record<string, number>> = { x: 0, '×': 0 };
 const COUNT: Readonly<Record<string, number>> = {
   'no.': 0, no: 0, nos: 0, 'nos.': 0, pcs: 0, 'pcs.': 0, pc: 0, off: 0, ea: 0, x: 0, '×': 0, stk: 0, 'stk.': 0,
 };
+const COUNT_OR_METRES: Readonly<Record<string, number>> = { ...COUNT, m: 0 };
 /** Spellings that come from keyboards without the proper letters. */
 const SPELLINGS: Readonly<Record<string, string>> = {
   a: 'A', amp: 'A', amps: 'A', ma: 'mA', w: 'W', kw: 'kW', v: 'V', C: '°C', degC: '°C', '°c': '°C', percent: '%',
@@ -34,12 +35,13 @@ function unitForm(text: string): string {
 function shiftsOf(column: Column): Readonly<Record<string, number>> {
   if (column.unit !== undefined) return SHIFTS[column.unit] ?? { [column.unit]: 0 };
   if (column.kind === 'ratio') return RATIO;
-  return column.kind === 'integer' ? COUNT : MULTIPLE;
+  if (column.kind !== 'integer') return MULTIPLE;
+  return column.role === 'input' && column.metres === true ? COUNT_OR_METRES : COUNT;
 }
 
 function findShift(shifts: Readonly<Record<string, number>>, unit: string): number | undefined {
   const form = unitForm(unit);
-  const lower = shifts === COUNT ? form.toLowerCase() : form;
+  const lower = shifts === COUNT || shifts === COUNT_OR_METRES ? form.toLowerCase() : form;
   const name = Object.keys(shifts).find((each) => unitForm(each) === form || each === lower);
   return name === undefined ? undefined : shifts[name];
 }

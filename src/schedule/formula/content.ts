@@ -46,8 +46,8 @@ export function toSnapshot(content: Content, words: Words = ENGLISH): {
     }
   }
   const unattached = attachAcceptances(content.accepted ?? [], sheets, rows);
-  const { details, revisions = [], unknown = {}, view } = content;
-  return { snapshot: { details: { ...details }, unattached, revisions, unknown, view, sheets }, problems };
+  const { details, revisions = [], unknown = {}, view, lists } = content;
+  return { snapshot: { details: { ...details }, unattached, revisions, unknown, view, lists, sheets }, problems };
 }
 
 /** What a file of this document holds: input cells by row, formulas by key. */
@@ -61,6 +61,6 @@ export function toContent(document: ScheduleDocument): Content {
       return written;
     });
   }
-  const { details, revisions, unknown, view } = document;
-  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown, view };
+  const { details, revisions, unknown, view, lists } = document;
+  return { details: { ...details }, sheets, accepted: acceptancesOf(document, rows), revisions, unknown, view, lists };
 }

@@ -141,6 +141,8 @@ export interface InputColumn extends ColumnBase {
   readonly above?: number;
   /** Greatest value allowed. */
   readonly max?: number;
+  /** Beside whole numbers, lengths in metres are allowed, which are written with their unit: `12.5 m`. */
+  readonly metres?: true;
   /** The words allowed in a `choice` column. */
   readonly choices?: readonly string[];
   /** Usual values of a column of numbers by name; any other number may be typed as well. */

@@ -10,6 +10,9 @@ function typeDraw(draw: number | null, power: number | null, voltage: number | n
   return power !== null && voltage !== null ? drawFromPower(power, voltage) : null;
 }
 
+/** State of a device row that its list no longer has. */
+export const GONE = 'gone';
+
 /** One row for each group of like devices in one place. */
 export const devices: Sheet = {
   name: 'devices',
@@ -27,7 +30,10 @@ export const devices: Sheet = {
       role: 'input', key: 'type', title: 'Type', kind: 'reference', to: 'types',
       help: 'Device type; gives the unit draw, the nodes and the diversity where the row has none of its own.',
     },
-    { role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, help: 'How many devices.' },
+    {
+      role: 'input', key: 'qty', title: 'Qty', kind: 'integer', min: 0, metres: true,
+      help: 'How many devices, or how many metres of what is counted by the metre: 12.5 m.',
+    },
     {
       role: 'input', key: 'rail', title: 'Rail', kind: 'reference', to: 'supplies',
       help: 'Supply rail that feeds the devices; empty: that of their run.',
@@ -106,6 +112,14 @@ export const devices: Sheet = {
         by: (volts: number, least: number, qty: number) => qty === 0 ? null : volts - least,
         words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
+    },
+    {
+      role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
+      help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',
+    },
+    {
+      role: 'input', key: 'state', rare: true, title: 'State', kind: 'choice', choices: [GONE],
+      help: 'Gone: the list that the row was counted in no longer has it. It still counts until it is deleted.',
     },
   ],
 };

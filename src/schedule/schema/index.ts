@@ -16,6 +16,7 @@ import { ways } from './ways.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 
 export * from './column.ts';
+export { GONE } from './devices.ts';
 export { NO_WORKING_VOLTAGE } from './run-circuit.ts';
 export { PURPOSES } from './types.ts';
 

@@ -53,7 +53,7 @@ const isOutside = (value: number, [least, above, most, isWhole]: Range) =>
 /** Judges the figures of the workload by the conditions of all checks that may find something in it. */
 export class Judgement {
   found = nothing();
-  /** What is known of the refs of device rows, kept up as they change: rows that share theirs, and hidden characters. */
+  /** Of the refs of device rows, kept up as they change: how many share theirs, or hold a hidden character. */
   readonly ofRefs = { shared: 0, hidden: 0 };
   readonly #tables: Readonly<Record<'types' | 'supplies' | 'branches', Tagged>>;
 

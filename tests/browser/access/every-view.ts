@@ -15,6 +15,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['the takeoff', (element) => openWork(element, 'takeoff')],
   ['sharing out', (element) => openWork(element, 'shareOut')],
   ['sizing', (element) => openWork(element, 'sizing')],
+  ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
   ['the keys', async (element) => {
     part(element, '[data-sheet=devices]')!.click();

@@ -13,6 +13,7 @@ export interface DeviceName {
   readonly text: string;
   /** Equal for names that differ in case, spaces, accents and punctuation only; empty for an empty name. */
   readonly key: string;
+  readonly words: ReadonlySet<string>;
   readonly numbers: readonly NumberInName[];
   /** How often each group of three letters occurs, words taken by themselves, so that their order does not count. */
   readonly trigrams: ReadonlyMap<string, number>;
@@ -32,7 +33,7 @@ export function deviceName(text: string): DeviceName {
       trigramCount += 1;
     }
   }
-  return { text, key: keyOf(words, text), numbers: numbersOf(words), trigrams, trigramCount };
+  return { text, key: keyOf(words, text), words: new Set(words), numbers: numbersOf(words), trigrams, trigramCount };
 }
 
 /** Digits that follow digits stay apart: «1 2 keys» is not «12 keys». */

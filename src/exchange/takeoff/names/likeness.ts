@@ -13,3 +13,13 @@ export function likeness(one: DeviceName, other: DeviceName): number {
   for (const [trigram, count] of one.trigrams) common += Math.min(count, other.trigrams.get(trigram) ?? 0);
   return 2 * common / (one.trigramCount + other.trigramCount);
 }
+
+/**
+ * Whether all words of one of two names are words of the other, one of three letters or more among them: «PIR» beside
+ * «PIR detector, ceiling». Symbols such as «S1» mean other things in other lists.
+ */
+export function isContained(one: DeviceName, other: DeviceName): boolean {
+  const [few, many] = one.words.size < other.words.size ? [one, other] : [other, one];
+  return haveAgreeingNumbers(one, other) && [...few.words].every((word) => many.words.has(word))
+    && [...few.words].some((word) => /^\p{L}{3,}$/u.test(word));
+}

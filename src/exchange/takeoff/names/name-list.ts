@@ -96,7 +96,7 @@ export class NameList {
     const type = this.#newTypes.get(key) ?? this.#free(texts[0]!);
     this.#newTypes.set(key, type);
     const reason =
-      this.#words.say('“{name}” becomes a new type, whose draw is not known yet.', { name: texts.join(', ') });
+      this.#words.say('“{name}” becomes a new type; of it nothing is known but what the list says.', { name: texts.join(', ') });
     return { state: 'new', type, reason };
   }
 

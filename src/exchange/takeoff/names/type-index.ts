@@ -1,7 +1,7 @@
 import type { Cells } from '../../../schedule/index.ts';
 import { aliasOf, readAliases } from './aliases.ts';
 import { deviceName, type DeviceName } from './device-name.ts';
-import { likeness } from './likeness.ts';
+import { isContained, likeness } from './likeness.ts';
 
 /** A device type that a name may mean, and how like their names are, 0 to 1. */
 export interface Candidate {
@@ -19,6 +19,8 @@ export interface TypeMatch {
 
 /** From here on a name may be a type. Below it, words such as «detector» or «module» alone make two names alike. */
 export const LEAST_LIKENESS = 0.55;
+/** What a name counts that only contains the words of an alias, or is contained in one. */
+const CONTAINED = 0.6;
 const MOST_CANDIDATES = 3;
 
 /** The device types of a schedule, to be found by name. */
@@ -74,7 +76,8 @@ export class TypeIndex {
   #likest(names: readonly DeviceName[]): Candidate[] {
     const scores = new Map<string, number>();
     for (const { type, name } of this.#names) {
-      const score = Math.max(0, ...names.map((each) => likeness(each, name)));
+      const score = Math.max(0, ...names.map((each) =>
+        Math.max(likeness(each, name), isContained(each, name) ? CONTAINED : 0)));
       if (score >= LEAST_LIKENESS && score > (scores.get(type) ?? 0)) scores.set(type, score);
     }
     const candidates = [...scores].map(([type, score]) => ({ type, score }));

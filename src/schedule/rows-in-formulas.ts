@@ -1,8 +1,8 @@
-import {
-  formulasIn, referencesOf, SHEET_NAMES, type Reference, type ScheduleDocument,
-} from '../../schedule/index.ts';
+import type { ScheduleDocument } from './document.ts';
+import { formulasIn, referencesOf, type Reference } from './formula/index.ts';
+import { SHEET_NAMES } from './schema/index.ts';
 
-/** Ids of the device rows that a formula works on, or whose quantity one works out: splitting them would change it. */
+/** Ids of the device rows that a formula works on, or whose quantity one works out: to split them would change it. */
 export function rowsInFormulas(document: ScheduleDocument): ReadonlySet<number> {
   const found = new Set<number>();
   for (const sheet of SHEET_NAMES) {

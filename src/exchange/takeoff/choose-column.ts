@@ -1,7 +1,6 @@
-import type { RememberedColumns, TakeoffColumn, TakeoffField } from '../../src/exchange/takeoff/index.ts';
-
-/** Fields that several columns may hold together. */
-const JOINED: readonly TakeoffField[] = ['area', 'note'];
+import type { TakeoffColumn } from './columns.ts';
+import { JOINED_FIELDS, type TakeoffField } from './field.ts';
+import type { RememberedColumns } from './remembered-columns.ts';
 
 /**
  * What the columns hold after a person chose for one of them: another column that held the same is not read any more,
@@ -11,7 +10,7 @@ export function chooseColumn(
   columns: readonly TakeoffColumn[], index: number, field: TakeoffField | undefined,
 ): RememberedColumns {
   return Object.fromEntries(columns.map((column) => {
-    const displaced = field !== undefined && column.field === field && !JOINED.includes(field);
+    const displaced = field !== undefined && column.field === field && !JOINED_FIELDS.has(field);
     const holds = column.index === index ? field : displaced ? undefined : column.field;
     const unique = column.heading !== '' && columns.filter(({ heading }) => heading === column.heading).length === 1;
     return [unique ? column.heading : String(column.index + 1), holds ?? 'ignore'];

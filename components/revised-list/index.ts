@@ -1,0 +1,2 @@
+export { RevisedList } from './revised-list.ts';
+export { revisedListStyles } from './revised-list.styles.ts';

@@ -1,0 +1,237 @@
+import {
+  GONE, isFormula, nextPartTag, rowsInFormulas, wholeTags, type Cells, type CellEdit, type CellValue,
+} from '../../schedule/index.ts';
+import { ENGLISH, type Words } from '../../words/index.ts';
+import type { CountedList } from '../takeoff/index.ts';
+import { plainKey } from '../takeoff/plain-words.ts';
+import { chooseLists, type RevisedList } from './choose-lists.ts';
+import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
+import { spread } from './spread.ts';
+import { identityOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
+
+/** What becomes of a device row when a list is taken onto its schedule. */
+export type RevisedOutcome = 'came' | 'changed' | 'went' | 'kept';
+
+/** A device row and what becomes of it. */
+export interface RevisedRow {
+  readonly outcome: RevisedOutcome;
+  /** Id of the device row; `null` for one that comes. */
+  readonly id: number | null;
+  readonly ref: string;
+  readonly area: string;
+  readonly type: string;
+  /** Quantity that stands in the schedule; `null` for a row that comes, or where it is not known. */
+  readonly before: number | null;
+  /** Quantity of the list; `null` for a row that went. */
+  readonly after: number | null;
+  /** What else is to be said of it, in plain sentences; perhaps none. */
+  readonly reason: string;
+  /** Of a row that comes: its number in the list, from 0, and ids of device rows that it may be. */
+  readonly place?: number;
+  readonly maybe?: readonly number[];
+}
+
+/** What a person says of a list that comes again; everything may be left out. */
+export interface RevisionOptions extends Omit<MatchOptions, 'isMeant'> {
+  /** Names of the lists that it takes the place of; found out by default. */
+  readonly lists?: readonly string[] | undefined;
+  /** What becomes of rows that the list no longer has: they are marked, or deleted. */
+  readonly gone?: 'mark' | 'delete';
+  readonly words?: Words;
+}
+
+/** A list held against a schedule that was counted from an earlier one. */
+export interface Revision {
+  /** Every device row of the lists that it takes the place of, and those that come. */
+  readonly rows: readonly RevisedRow[];
+  /** The lists that the schedule was counted from. */
+  readonly lists: readonly RevisedList[];
+  /** Several lists may be meant, and a person is to say which. */
+  readonly isAsked: boolean;
+  /** By what rows were matched where ref and place disagree; absent where they never do. */
+  readonly by?: Matched;
+  readonly edits: readonly CellEdit[];
+  readonly coming: readonly Cells[];
+  /** Ids of the device rows that are deleted. */
+  readonly deleted: readonly number[];
+}
+
+/**
+ * Holds a list against the device rows of a schedule: what came, changed, went, and what is kept. What stays keeps its
+ * rail, branch, run, distance and every own value; of a row only its quantity, and its type, area and ref where the list
+ * says another, change. Device rows that no list has are left alone, unless the list names them by ref and type.
+ */
+export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {}): Revision {
+  const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
+  const all = unitsOf(schedule, refs);
+  const { lists, isAsked, isMeant } = chooseLists(all, list, options.lists);
+  // Rows of other lists have nothing to do with this one; those that no list has may be meant.
+  const units = all.filter((unit) => isMeant(unit) || unit.source === '');
+  const { matches, left, by } = matchUnits(list, units, { ...options, isMeant });
+  const reviser = new Reviser(schedule, list, options);
+  matches.forEach((match, place) => {
+    if (match.units.length > 0) reviser.stays(match);
+    else reviser.comes(match.row, place, left);
+  });
+  for (const unit of left.filter(isMeant)) reviser.goes(unit, list);
+  const { rows, edits, coming, deleted } = reviser;
+  return {
+    rows, edits, coming, deleted, lists, isAsked, ...(by === undefined ? {} : { by }),
+  };
+}
+
+/** How many device rows there are of each outcome. */
+export function countOutcomes({ rows }: Pick<Revision, 'rows'>): Record<RevisedOutcome, number> {
+  const counts = { came: 0, changed: 0, went: 0, kept: 0 };
+  for (const { outcome } of rows) counts[outcome] += 1;
+  return counts;
+}
+
+class Reviser {
+  readonly rows: RevisedRow[] = [];
+  readonly edits: CellEdit[] = [];
+  readonly coming: Cells[] = [];
+  readonly deleted: number[] = [];
+  readonly #named: ReadonlySet<number>;
+  readonly #refs: Set<string>;
+  readonly #words: Words;
+  readonly #deletes: boolean;
+
+  constructor({ document }: RevisedSchedule, { rows }: CountedList, { words = ENGLISH, gone = 'mark' }: RevisionOptions) {
+    this.#named = rowsInFormulas(document);
+    const refs = [...document.rows('devices').map(({ cells }) => cells.ref), ...rows.map(({ ref }) => ref)];
+    this.#refs = new Set(refs.map(textOf));
+    this.#words = words;
+    this.#deletes = gone === 'delete';
+  }
+
+  /** Device rows that the list still has. */
+  stays({ row, units }: Match): void {
+    const parts = units.flatMap((unit) => unit.parts);
+    const { edits, rest } = spread(parts, Number(row.qty), this.#named);
+    const refs = this.#refsOf(parts, row.ref);
+    // What a person put elsewhere stays there as long as a part is where the list says.
+    const isElsewhere = plainKey(row.area) !== ''
+      && parts.every((part) => plainKey(part.row.cells.area) !== plainKey(row.area));
+    parts.forEach((part, index) => {
+      const { cells } = part.row;
+      const reasons: string[] = [];
+      const after = edits.get(part.row.id);
+      const now: Cells = { ...cells };
+      const change = (key: string, value: CellValue, reason: string) => {
+        this.#edit(part, key, value);
+        now[key] = value;
+        reasons.push(reason);
+      };
+      if (after !== undefined) {
+        this.#edit(part, 'qty', after);
+        reasons.push(...this.#onQuantity(part, parts.length));
+      }
+      if (plainKey(cells.type) !== plainKey(row.type)) {
+        change('type', row.type!, this.#words.say('Its type was {before}.', { before: textOf(cells.type) }));
+      }
+      if (isElsewhere) {
+        change('area', row.area!, textOf(cells.area) === '' ? this.#words.say('It had no area.')
+          : this.#words.say('Its area was {before}.', { before: textOf(cells.area) }));
+      }
+      if (refs?.[index] !== undefined) {
+        change('ref', refs[index], textOf(cells.ref) === '' ? this.#words.say('It had no ref.')
+          : this.#words.say('Its ref was {before}.', { before: textOf(cells.ref) }));
+      }
+      if (cells.state === GONE) {
+        change('state', null, this.#words.say('It was marked as gone, and the list has it again.'));
+      }
+      this.#edit(part, 'source', row.source!);
+      this.#tell(now, {
+        outcome: reasons.length > 0 || after !== undefined ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
+      }, reasons);
+    });
+    if (rest > 0) this.#partComes(row, parts, rest);
+  }
+
+  /** A row of the list that the schedule does not have. */
+  comes(row: Cells, place: number, left: readonly Unit[]): void {
+    const { area, type } = identityOf(row);
+    const isThere = ({ identities }: Unit) => identities.some((each) => each.area === area);
+    const alike = left.filter((unit) => unit.type === type && (unit.source !== '' || isThere(unit)));
+    const twin = alike.find((unit) => unit.source === '' && isThere(unit));
+    this.coming.push(row);
+    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, twin === undefined ? [] : [
+      this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
+    ], { place, maybe: alike.flatMap(({ parts }) => parts.slice(0, 1).map((part) => part.row.id)) });
+  }
+
+  /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
+  goes(unit: Unit, { open }: CountedList): void {
+    const doubt = open.find(({ ref, area, types }) => (types?.includes(unit.type) ?? true)
+      && unit.identities.some((each) => area === each.area || ref !== '' && ref === each.ref));
+    for (const { row, qty } of unit.parts) {
+      if (doubt !== undefined) {
+        // So that it is no part of another line of that number in the list of before.
+        if (doubt.source !== '') this.#edit({ row }, 'source', doubt.source);
+        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
+          this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
+        ]);
+        continue;
+      }
+      if (this.#deletes) this.deleted.push(row.id);
+      else this.#edit({ row }, 'state', GONE);
+      this.#tell(row.cells, { outcome: 'went', id: row.id, before: qty, after: null }, [
+        this.#deletes ? this.#words.say('The list no longer has it. It is deleted.')
+          : this.#words.say('The list no longer has it. It is marked as gone and still counts.'),
+      ]);
+    }
+  }
+
+  /** What comes to a row that is shared out, and is to be shared in its turn. */
+  #partComes(row: Cells, parts: readonly Part[], qty: number): void {
+    const [first, ...others] = parts.map((part) => part.row.cells);
+    const common = Object.entries(first!).filter(([key, value]) => others.every((cells) => cells[key] === value));
+    const whole = textOf(row.ref) || textOf(first!.ref);
+    const cells: Cells = { ...Object.fromEntries(common), qty, type: row.type!, source: row.source! };
+    delete cells.state;
+    if (plainKey(row.area) !== '') cells.area = row.area!;
+    if (whole !== '') cells.ref = nextPartTag(whole, this.#refs);
+    this.coming.push(cells);
+    this.#tell(cells, { outcome: 'came', id: null, before: null, after: qty }, [
+      this.#words.say('The list has more of what is shared over {rows} rows. It comes into a row of its own, to be shared out.', { rows: parts.length }),
+    ]);
+  }
+
+  #onQuantity({ row }: Part, parts: number): string[] {
+    return [
+      ...(isFormula(row.cells.qty) ? [this.#words.say('The number of the list takes the place of a formula.')] : []),
+      ...(parts > 1 ? [this.#words.say('It is one of {parts} rows that share what the list counts; the change is where the least is lost by it.', { parts })] : []),
+    ];
+  }
+
+  /** Refs of the parts where the list gives another; the first part bears it as it is. */
+  #refsOf(parts: readonly Part[], ref: CellValue | undefined): (string | undefined)[] | undefined {
+    const own = textOf(ref);
+    if (own === '' || parts.some((part) => isPartOf(textOf(part.row.cells.ref), own))) return undefined;
+    this.#refs.add(own);
+    return parts.map((_part, index) => index === 0 ? own : nextPartTag(own, this.#refs));
+  }
+
+  #edit({ row: { id } }: Pick<Part, 'row'>, key: string, value: CellValue): void {
+    this.edits.push({ sheet: 'devices', id, key, value });
+  }
+
+  #tell(
+    { ref, area, type }: Cells, of: Pick<RevisedRow, 'outcome' | 'id' | 'before' | 'after'>, reasons: readonly string[],
+    more: Pick<RevisedRow, 'place' | 'maybe'> = {},
+  ): void {
+    this.rows.push({
+      ...of, ref: textOf(ref), area: textOf(area), type: textOf(type), reason: reasons.join(' '), ...more,
+    });
+  }
+}
+
+/** Whether a ref is another, or a part of it, as they are compared. */
+function isPartOf(ref: string, whole: string): boolean {
+  return wholeTags(ref).some((each) => plainKey(each) === plainKey(whole));
+}
+
+function textOf(cell: CellValue | undefined): string {
+  return typeof cell === 'string' ? cell : '';
+}

@@ -1,0 +1,124 @@
+import { parseCell, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { TakeoffColumn } from './columns.ts';
+import { TYPE_FACTS, type TakeoffField } from './field.ts';
+import type { TypeFacts } from './legend.ts';
+
+/** Marks that stand for what is in the cell above. */
+const DITTO = new Set([
+  '"', '""', "''", '”', '„', '“', '〃', '-"-', "-''-", '-//-', 'ditto', 'do', 'do.', 'dito', 'dto', 'dto.', 'idem',
+  'id.', 'ibid.',
+  'desgl', 'desgl.', 'desgleichen', 'wie vor', 'wie vor.', 'wie oben', 'w. v.', 'w.v.', 'd°', 'dº', 'comme ci-dessus',
+]);
+const FACT: InputColumn = { role: 'input', key: 'fact', title: '', kind: 'number', help: '' };
+
+/** An area that a line has, and how it is known where it does not stand in the line. */
+export interface FoundArea {
+  readonly area: string | undefined;
+  readonly remark: string | undefined;
+}
+
+/** Reads the cells of lines one after another, with what they take from lines above: ditto marks, rooms, titles. */
+export class LineCells {
+  readonly #columns: readonly TakeoffColumn[];
+  readonly #places: Readonly<Partial<Record<TakeoffField, readonly number[]>>>;
+  readonly #sheet: string | undefined;
+  readonly #words: Words;
+  readonly #above = new Map<number, string>();
+  /** What stands in columns of areas, and on which line, for blank cells below. */
+  readonly #areas = new Map<number, { readonly line: number; readonly text: string }>();
+  #title: { readonly line: number; readonly text: string } | undefined;
+
+  /** @param sheet the area of lines that have no other; `undefined` for none. */
+  constructor(columns: readonly TakeoffColumn[], sheet: string | undefined, words: Words) {
+    const places: Partial<Record<TakeoffField, number[]>> = {};
+    for (const { field, index } of columns) if (field !== undefined) (places[field] ??= []).push(index);
+    [this.#columns, this.#places, this.#sheet, this.#words] = [columns, places, sheet, words];
+  }
+
+  /** Places of the columns that hold a field. */
+  places(field: TakeoffField): readonly number[] {
+    return this.#places[field] ?? [];
+  }
+
+  /** Areas of lines above do not reach below a total. */
+  endPart(): void {
+    this.#areas.clear();
+  }
+
+  /** A title stands for the area of the lines below, where these have no other. */
+  entitle(line: number, fields: readonly string[], text: string): void {
+    this.#areas.clear();
+    this.#title = { line, text };
+    const place = this.places('area').find((index) => fields[index] === text);
+    if (place !== undefined) this.#areas.set(place, { line, text });
+  }
+
+  names(fields: readonly string[]): string[] {
+    return [...new Set([this.cell(fields, 'type'), this.cell(fields, 'description')])].filter((text) => text !== '');
+  }
+
+  /** Ref, rail, branch and note, those that are given. */
+  cells(fields: readonly string[]): Cells {
+    const keys = ['ref', 'rail', 'branch', 'note'] as const;
+    return Object.fromEntries(keys.map((key) => [key, this.cell(fields, key)]).filter(([, text]) => text !== ''));
+  }
+
+  /** What the line says of the type of its devices; numbers that are not legible are left out. */
+  facts(fields: readonly string[], decimal: DecimalSign | undefined): TypeFacts {
+    const found = TYPE_FACTS.map((fact) => {
+      const text = this.cell(fields, fact);
+      if (text === '' || fact === 'partNumber') return [fact, text === '' ? null : text] as const;
+      const parsed = parseCell(FACT, text.replace(/[€£$]|\b(?:EUR|CHF|GBP|USD|mA|W)\b/gi, '').trim(), { decimal });
+      const factor = fact === 'draw' && this.#isInAmps() ? 1000 : 1;
+      return [fact, parsed.ok && typeof parsed.value === 'number' && parsed.value >= 0 ? parsed.value * factor : null] as const;
+    });
+    return Object.fromEntries(found.filter(([, value]) => value !== null));
+  }
+
+  /**
+   * The area of a line: what stands there, else what a merged or blank cell takes from above, else the title above,
+   * else the sheet. To be asked for every line in order.
+   */
+  area({ line, fields }: { readonly line: number; readonly fields: readonly string[] }, heading = ''): FoundArea {
+    let [isNew, from] = [false, undefined as number | undefined];
+    const texts = this.places('area').map((index) => {
+      const text = this.#spoken(fields[index] ?? '', index);
+      // A room belongs to its storey: below another one it is not known.
+      if (text === '' && isNew) this.#areas.delete(index);
+      if (text !== '') isNew = this.#areas.get(index)?.text !== text;
+      if (text !== '') this.#areas.set(index, { line, text });
+      const carried = text === '' ? this.#areas.get(index) : undefined;
+      from ??= carried?.line;
+      return carried?.text ?? text;
+    });
+    const words = this.#words;
+    const own = [...new Set([...texts, heading])].filter((text) => text !== '').join(', ');
+    if (own !== '') {
+      return { area: own, remark: from === undefined ? undefined
+        : words.say('Its area is carried down from line {line}.', { line: from }) };
+    }
+    if (this.#title !== undefined) {
+      return { area: this.#title.text, remark: words.say('Its area is the title on line {line}.', { line: this.#title.line }) };
+    }
+    return { area: this.#sheet, remark: this.#sheet && words.say('Its area is the name of its sheet.') };
+  }
+
+  cell(fields: readonly string[], field: TakeoffField): string {
+    const texts = this.places(field).map((index) => this.#spoken(fields[index] ?? '', index));
+    return [...new Set(texts)].filter((text) => text !== '').join(field === 'note' ? '; ' : ', ');
+  }
+
+  #spoken(text: string, index: number): string {
+    const above = this.#above.get(index);
+    // A count is never guessed.
+    const isCount = this.places('qty').includes(index);
+    if (above !== undefined && !isCount && DITTO.has(text.toLowerCase())) return above;
+    if (text !== '') this.#above.set(index, text);
+    return text;
+  }
+
+  #isInAmps(): boolean {
+    return this.#columns.some(({ field, heading }) => field === 'draw' && /[([/]\s*A\s*(?:[)\]]|$)/.test(heading));
+  }
+}

@@ -1,0 +1,63 @@
+import { message, type Words } from '../../words/index.ts';
+import type { Bill, BillItem, BillKind } from './bill.ts';
+import type { BillChange } from './compare-bills.ts';
+
+const KINDS: Readonly<Record<BillKind, string>> = {
+  device: message('Device'), supply: message('Supply'), way: message('Way'), module: message('Module'),
+  enclosure: message('Enclosure'), conductor: message('Cable'),
+};
+const UNITS: Readonly<Record<BillItem['unit'], string>> = { pcs: message('pcs'), m: message('m') };
+
+/** Kind of an item in the language of a person. */
+export function kindText(kind: BillKind, words: Words): string {
+  return words.say(KINDS[kind]);
+}
+
+/** Unit of an item in the language of a person. */
+export function unitText(unit: BillItem['unit'], words: Words): string {
+  return words.say(UNITS[unit]);
+}
+
+/** A table of a bill: numbers are numbers, what is not known is `null`. */
+export interface BillTable {
+  readonly title: string;
+  readonly headings: readonly string[];
+  readonly rows: readonly (readonly (string | number | null)[])[];
+  /** Places of the columns whose product the amount is: quantity and price; and that of the amount. */
+  readonly product?: readonly [quantity: number, price: number, amount: number];
+}
+
+/**
+ * A bill as tables, for files: by panel, in all, and what is more or less than in an older one.
+ * @param changes against an older bill; without them there is no such table
+ */
+export function billTables(
+  { items, inAll }: Bill, changes: readonly BillChange[] | undefined, words: Words,
+): { readonly byPanel: BillTable; readonly inAll: BillTable; readonly changes?: BillTable } {
+  const [panel, kind, item] = [words.say('Panel'), words.say('Item kind'), words.say('Item')];
+  const [quantity, unit] = [words.say('Quantity'), words.say('Unit')];
+  const headings = [
+    panel, kind, item, quantity, unit, words.say('Part number'), words.say('Price'), words.say('Amount'), words.say('Why'),
+  ];
+  const row = (each: BillItem) => [
+    each.panel ?? '', kindText(each.kind, words), each.item, each.quantity, unitText(each.unit, words),
+    each.partNumber ?? '', each.price, each.amount, each.why,
+  ];
+  return {
+    byPanel: { title: words.say('Bill of quantities'), headings, rows: items.map(row), product: [3, 6, 7] },
+    inAll: {
+      title: words.say('All panels'), headings: headings.slice(1), rows: inAll.map((each) => row(each).slice(1)),
+      product: [2, 5, 6],
+    },
+    ...changes === undefined ? {} : {
+      changes: {
+        title: words.say('More and less'),
+        headings: [panel, kind, item, words.say('Before'), words.say('After'), words.say('Difference'), unit],
+        rows: changes.map((each) => [
+          each.panel ?? '', kindText(each.kind, words), each.item, each.before, each.after, each.difference,
+          unitText(each.unit, words),
+        ]),
+      },
+    },
+  };
+}

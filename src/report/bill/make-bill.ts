@@ -1,0 +1,116 @@
+import { rowNames } from '../../allocation/index.ts';
+import type { LoadSchedule } from '../../load-schedule.ts';
+import { tagOf } from '../../schedule/index.ts';
+import { fixed, metres, roundedUp, type Words } from '../../words/index.ts';
+import { billEntries, type BillEntry } from './bill-entries.ts';
+import type { Bill, BillItem, BillOptions, BillSum } from './bill.ts';
+
+/** Rows that a reason names one by one. */
+const MOST_NAMED = 5;
+
+/**
+ * The bill of quantities of a schedule: what it lists, by panel and in all, with what is entered of it for ordering.
+ *
+ * Devices count by type; supplies by their units, those kept as a spare too; ways, relay modules and enclosures as they
+ * are listed; cables in metres of one pair of a conductor, each run as often as it has pairs, rounded up to a
+ * decimetre, so never less than the lengths together. Nothing that is not known is counted: rows without a quantity
+ * or a length are named beside it.
+ *
+ * Limits: terminals, mains ways, wire within panels and fixings are not in it.
+ */
+export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillOptions = {}): Bill {
+  const { words } = schedule;
+  const entries = billEntries(schedule).filter((entry) => panel === undefined || entry.panel === panel);
+  const items = [...panelsOf(schedule, entries)].flatMap((name) =>
+    itemsOf(entries.filter((entry) => entry.panel === name), allowance, words));
+  // What is rounded up by panel is added up, so that the panels together come to all.
+  const inAll = itemsOf(entries.map((entry) => ({ ...entry, panel: null })), allowance, words).map((item) => {
+    const quantity = sumOf(items.filter((each) => keyOf(each) === keyOf(item)).map((each) => each.quantity));
+    return { ...item, quantity, amount: amountOf(quantity, item.price) };
+  });
+  const sums = [...new Set(items.map((item) => item.panel))].map((name) =>
+    sumUp(name, items.filter((item) => item.panel === name)));
+  return { items, inAll, sums: [...sums, sumUp(null, inAll)] };
+}
+
+/** Panels in the order of the enclosures, then those that only names of enclosures say, then none. */
+function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): Set<string | null> {
+  const said = new Set(entries.map(({ panel }) => panel));
+  const listed = schedule.rows('enclosures').map((row) => tagOf('enclosures', row));
+  return new Set([...listed, ...said].filter((name) => name !== null && said.has(name)).concat(said.has(null) ? [null] : []));
+}
+
+const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
+  JSON.stringify([kind, item, unit, partNumber, price]);
+
+/** Items of one panel, or of all, each kind in order of its names. */
+function itemsOf(entries: readonly BillEntry[], allowance: number, words: Words): BillItem[] {
+  const kinds = [...new Set(entries.map(({ kind }) => kind))];
+  const groups = new Map<string, BillEntry[]>();
+  for (const entry of entries) {
+    const members = groups.get(keyOf(entry));
+    if (members === undefined) groups.set(keyOf(entry), [entry]);
+    else members.push(entry);
+  }
+  return [...groups.values()].map((members) => itemOf(members, allowance, words)).sort((a, b) =>
+    kinds.indexOf(a.kind) - kinds.indexOf(b.kind) || a.item.localeCompare(b.item, words.language, { numeric: true }));
+}
+
+function itemOf(members: readonly BillEntry[], allowance: number, words: Words): BillItem {
+  const { panel, kind, item, unit, partNumber, price } = members[0]!;
+  const known = members.filter(({ quantity }) => quantity !== null);
+  const unknown = members.filter(({ quantity }) => quantity === null);
+  const sum = sumOf(members.map(({ quantity }) => quantity));
+  const quantity = sum === null || unit === 'pcs' ? sum
+    : Number(fixed(sum * (1 + allowance), 1, 'up'));
+  const why = [
+    ...known.length === 0 ? [] : [reasonOf(kind, known, sum!, allowance, words)],
+    ...unknown.length === 0 ? [] : [unit === 'm'
+      ? words.say('Not in it, as the length is not known: {rows}. Enter their length.', { rows: rowNames(unknown, words) })
+      : words.say('Not in it, as the quantity is not known: {rows}. Enter their quantity.', {
+        rows: rowNames(unknown, words),
+      })],
+  ].join(' ');
+  return {
+    panel, kind, item, quantity, unit, partNumber, price, amount: amountOf(quantity, price),
+    unknownRows: unknown.length, why,
+  };
+}
+
+function reasonOf(
+  kind: BillItem['kind'], known: readonly BillEntry[], sum: number, allowance: number, words: Words
+): string {
+  const rows = rowNames(known, words, MOST_NAMED);
+  const count = known.length;
+  switch (kind) {
+    case 'device':
+      return words.say('Sum over {count, plural, one {# device row} other {# device rows}}: {rows}.', { count, rows });
+    case 'supply': return words.say('Units of the rails {rows}, those kept as a spare too.', { rows });
+    case 'conductor': return words.say(
+      '{count, plural, one {# run} other {# runs}} of {length} in all, length × pairs each{allowance, select, none {} other {, and {added} % more}}: {rows}. In metres of one pair; of single cores it takes twice as much.',
+      {
+        count, rows, length: roundedUp(metres(sum)), allowance: allowance === 0 ? 'none' : 'some',
+        added: Math.round(allowance * 1000) / 10,
+      }
+    );
+    default: return words.say('As listed: {rows}.', { rows });
+  }
+}
+
+/** The sum of what is known; `null` where nothing is. */
+function sumOf(quantities: readonly (number | null)[]): number | null {
+  const known = quantities.filter((quantity) => quantity !== null);
+  // Decimal metres add up to a rounding that nobody wants to read.
+  return known.length === 0 ? null : Number(known.reduce((sum, quantity) => sum + quantity, 0).toPrecision(12));
+}
+
+function amountOf(quantity: number | null, price: number | null): number | null {
+  return quantity === null || price === null ? null : Number((quantity * price).toPrecision(12));
+}
+
+function sumUp(panel: string | null, items: readonly BillItem[]): BillSum {
+  return {
+    panel, amount: sumOf(items.map(({ amount }) => amount)) ?? 0,
+    without: items.filter(({ amount }) => amount === null).length,
+  };
+}

@@ -1,0 +1,129 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { openWork, paste, press } from './work-support.ts';
+
+beforeEach(() => { localStorage.clear(); });
+afterEach(removeElements);
+
+const list = (...lines: string[]): string => `${lines.map((line) => line.replaceAll(' | ', '\t')).join('\n')}\n`;
+const sum = (element: Element) => textOf(element, 'elv-takeoff-reader .sum');
+const outcomeOf = (element: Element, line: number) => part(element, `[data-line="${line}"]`)?.dataset.outcome;
+
+async function opened(text: string): Promise<LoadScheduleElement> {
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  paste(element, text);
+  await expect.poll(() => parts(element, '.lines tbody tr').length).toBeGreaterThan(1);
+  return element;
+}
+
+/** Says how many there are on a line that is decided already. */
+async function count(element: LoadScheduleElement, line: number, qty: string): Promise<void> {
+  await press(element, `[data-line="${line}"] [data-do=change]`);
+  await userEvent.fill(part(element, `[data-line="${line}"] input`)!, qty);
+  await userEvent.keyboard('{Enter}');
+}
+
+test('every line can be overruled, and the quantities balance whatever is said of them', async () => {
+  const element = await opened(list('Device | Room | Qty', 'Lamp | Jetty | 3', 'Sensor | Jetty | 4', 'Total |  | 7', 'Lamp | Slip | 0'));
+  expect(sum(element)).toBe('Read 14 = taken 7 + left out 7 (7 in totals) + undecided 0');
+  // A line that is taken has another quantity, or does not count.
+  await count(element, 2, '5');
+  // 5 + 4 are not the 7 that the total says.
+  await expect.poll(() => sum(element)).toBe('Read 16 = taken 9 + left out 0 + undecided 7');
+  await press(element, '[data-line="4"] [data-do=leave-out]');
+  await expect.poll(() => sum(element)).toBe('Read 16 = taken 9 + left out 7 + undecided 0');
+  await press(element, '[data-line="3"] [data-do=change]');
+  await press(element, '[data-line="3"] [data-do=leave-out]');
+  await expect.poll(() => outcomeOf(element, 3)).toBe('left-out');
+  // A line that was left out counts: none of it, and what is called a total.
+  await count(element, 5, '2');
+  await expect.poll(() => outcomeOf(element, 5)).toBe('taken');
+  await press(element, '[data-line="5"] [data-do=anew]');
+  await expect.poll(() => outcomeOf(element, 5)).toBe('left-out');
+  await press(element, '[data-line="3"] [data-do=anew]');
+  await expect.poll(() => outcomeOf(element, 3)).toBe('taken');
+  await press(element, '[data-do=take]');
+  expect(element.schedule.rows('devices').slice(3).map(({ cells }) => [cells.type, cells.area, cells.qty]))
+    .toEqual([['Lamp', 'Jetty', 5], ['Sensor', 'Jetty', 4]]);
+});
+
+const DOUBTFUL = list(
+  'Device | Room | Qty | Remarks', 'Lamp | Jetty | 3 + 1 spare | ', 'Sensor | Jetty | 2x3 | ', 'Lamp | Slip | 8 | by others',
+  'Sensor | Slip | 5 | ', 'Lamp | Loft | 12 (incl. 2 spare) | ',
+);
+
+test('lines of the same doubt are taken alike at once, or one by one', async () => {
+  const element = await opened(DOUBTFUL);
+  expect(parts(element, '[data-flag]').map((each) => each.dataset.flag)).toEqual(['superseded', 'proposal']);
+  // 3 + 1, 2 × 3, and 12 with the spare ones among them.
+  expect(textOf(element, '[data-flag=proposal] .name')).toBe('3 quantities are proposed from what is written: 22');
+  await press(element, '[data-flag=superseded] [data-do=leave-alike]');
+  await expect.poll(() => outcomeOf(element, 4)).toBe('left-out');
+  await press(element, '[data-line="3"] [data-do=change]');
+  await userEvent.fill(part(element, '[data-line="3"] input')!, '7');
+  await press(element, '[data-line="3"] [data-do=count]');
+  await expect.poll(() => textOf(element, '[data-flag=proposal] .name')).toBe('2 quantities are proposed from what is written: 16');
+  await press(element, '[data-flag=proposal] [data-do=take-alike]');
+  // 4 + 7 + 5 + 12; 8 by others.
+  await expect.poll(() => sum(element)).toBe('Read 36 = taken 28 + left out 8 + undecided 0');
+  expect(parts(element, '[data-flag]')).toEqual([]);
+});
+
+test('what is decided on keeps its place, and the focus goes on to what is open next, with the keyboard alone', async () => {
+  const element = await opened(list('Device | Room | Qty', 'Lamps | Jetty | 3', 'Sensors | Jetty | 4', 'Lamp | Slip | two', 'Winch | Slip | 1'));
+  const focused = () => {
+    const within = part(element, 'elv-takeoff-reader')!.shadowRoot!.activeElement as HTMLElement | null;
+    return within?.dataset.do ?? within?.tagName;
+  };
+  await expect.poll(focused).toBe('confirm');
+  const names = () => parts(element, '.names li').map((each) => each.dataset.name);
+  const order = names();
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => parts(element, '.names [data-state=undecided]').length).toBe(1);
+  expect(focused()).toBe('confirm');
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(focused).toBe('INPUT');
+  expect(names()).toEqual(order);
+  await userEvent.keyboard('2{Enter}');
+  await expect.poll(focused).toBe('take');
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => element.schedule.rows('devices').length).toBe(7);
+});
+
+test('what a list says of its new types goes to them, and nothing that it does not say', async () => {
+  const element = await opened(list(
+    'Device | Room | Qty | Draw (mA) | Nodes', 'Winch drive | Jetty | 3 | 250 | 2', 'Winch drive | Slip | 1 | 250 | 1', 'Horn | Slip | 1 |  | ',
+  ));
+  expect(textOf(element, '[data-name=winchdrive] .facts'))
+    .toBe('From the list: Draw (mA): 250. What else is needed stays unknown. Not taken, as its lines disagree: Nodes.');
+  expect(textOf(element, '[data-name=horn] .facts')).toBe('The list says nothing of its draw and nodes; they stay unknown.');
+  await press(element, '[data-do=take]');
+  expect(element.schedule.rows('types').slice(2).map(({ cells }) => cells)).toEqual([
+    { type: 'Winch drive', draw: 250, note: 'From a takeoff, with the figures of its list. Check them against the data sheet.' },
+    { type: 'Horn', note: 'From a takeoff. Enter its draw or its power, and say where the figure comes from.' },
+  ]);
+});
+
+test('at 1280 by 800 at least twelve lines are in view beside what is to decide', async () => {
+  await page.viewport(1280, 800);
+  const lines = Array.from({ length: 40 }, (_, index) => `Lamps | Room ${index + 1} of the boat house, second floor | ${index + 1} | in the ceiling`);
+  const element = await mountElement({ content: sample() });
+  element.style.blockSize = '800px';
+  await openWork(element, 'takeoff');
+  paste(element, list('Device | Room | Qty | Remarks', ...lines, 'Winch | Slip | two | '));
+  await expect.poll(() => parts(element, '.lines tbody tr').length).toBe(42);
+  const [scroll, aside] = [part(element, '.scroll')!.getBoundingClientRect(), part(element, '.names')!.getBoundingClientRect()];
+  const head = part(element, '.lines thead')!.getBoundingClientRect().bottom;
+  const inView = parts(element, '.lines tbody tr').filter((row) => {
+    const { top, bottom } = row.getBoundingClientRect();
+    return top >= head - 1 && bottom <= scroll.bottom;
+  });
+  expect(inView.length).toBeGreaterThanOrEqual(12);
+  expect(aside.left).toBeGreaterThanOrEqual(scroll.right);
+  expect(aside.top).toBeLessThan(200);
+  // What is said of a line that is being decided on, and what a person can say of it, is in view too.
+  expect(part(element, '.why')!.getBoundingClientRect().right).toBeLessThanOrEqual(scroll.right + 1);
+});

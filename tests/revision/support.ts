@@ -1,0 +1,33 @@
+import { reviseSchedule, revisionChanges, type Revision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
+import { countedList, readTakeoff, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import type { Cells } from '../../src/schedule/index.ts';
+
+/** Reads a list and holds it against a schedule; `take` carries it out. */
+export function revise(
+  schedule: LoadSchedule, source: TakeoffSource, options: RevisionOptions & { readonly name?: string } = {},
+): Revision & { readonly take: () => void } {
+  const { name = 'list.csv', ...rest } = options;
+  const tables = typeof source === 'string' ? { file: name, cells: source } : source;
+  const takeoff = readTakeoff(tables, { types: schedule.rows('types').map(({ cells }) => cells) });
+  if (!takeoff.ok) throw new Error(JSON.stringify(takeoff.problems));
+  const revision = reviseSchedule(schedule, countedList(takeoff), rest);
+  return {
+    ...revision,
+    take: () => { schedule.act('revised', revisionChanges(schedule.document, takeoff, revision)); },
+  };
+}
+
+/** Device rows in short: quantity, type, area and where they are, without what is empty. */
+export function shortly(schedule: LoadSchedule, ...keys: string[]): string[] {
+  return schedule.rows('devices').map(({ cells }) => keys.map((key) => cells[key] ?? '-').join(' '));
+}
+
+export function devicesOf(schedule: LoadSchedule): Cells[] {
+  return schedule.rows('devices').map(({ cells }) => cells);
+}
+
+/** Quantity of all device rows, or of some. */
+export function total(rows: readonly Cells[]): number {
+  return rows.reduce((sum, { qty }) => sum + Number(qty ?? 0), 0);
+}

@@ -1,0 +1,50 @@
+import { describe, expect, test } from 'vitest';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { billCsv, billTables, compareBills, makeBill } from '../../src/report/index.ts';
+import type { Content } from '../../src/schedule/index.ts';
+import { loadWords, type Words } from '../../src/words/index.ts';
+import { demoContent } from '../report/demo.ts';
+import { ENGLISH_LEFT } from '../support/english-left.ts';
+import { saidMessages } from '../support/messages.ts';
+import { outside, recordedWords } from '../support/pseudo-words.ts';
+
+/** A schedule in which something of every kind is not known. */
+const UNKNOWN: Content = {
+  details: {},
+  sheets: {
+    types: [{ type: 'T1', price: 2 }], supplies: [{ rail: 'R1' }], ways: [{ way: 'F1' }], modules: [{ module: 'K1' }],
+    enclosures: [{ enclosure: 'E1' }], runs: [{ run: 'W1' }, { run: 'W2', length: 3 }], devices: [{ qty: 1 }, { type: 'T1' }],
+  },
+};
+
+/** Whatever a bill says of these schedules. */
+function everythingSaid(words: Words): string[] {
+  return [demoContent(), UNKNOWN].flatMap((content) => {
+    const schedule = new LoadSchedule(content, { words });
+    const bill = makeBill(schedule, { allowance: 0.1 });
+    const older = makeBill(new LoadSchedule({ details: {}, sheets: {} }, { words }));
+    const changes = compareBills(older, bill);
+    expect(billCsv(bill, changes, words)).not.toMatch(/undefined|NaN/);
+    return Object.values(billTables(bill, changes, words)).flatMap(({ title, headings, rows }) =>
+      [title, ...headings, ...rows.flat().filter((value) => typeof value === 'string')]);
+  });
+}
+
+test('in a language that nobody speaks, everything is said through the words, and every message is among it', () => {
+  const { words, messages } = recordedWords();
+  const data = new Set(Object.values(demoContent().sheets).flatMap((rows) => rows!.flatMap((row) => Object.values(row).map(String))));
+  const left = everythingSaid(words).map((text) => outside(text).left.trim()).filter((text) => text !== '' && !data.has(text));
+  expect(left.filter((text) => !/^(?:T1|E1)?$/.test(text))).toEqual([]);
+  const known = saidMessages().messages.filter(({ place }) => place.startsWith('src/report/bill/'));
+  expect(known.length).toBeGreaterThan(20);
+  expect(known.map(({ text }) => text).filter((text) => !messages.has(text))).toEqual([]);
+});
+
+describe.each(['de', 'fr'])('in %s', (language) => {
+  test('nothing is left in English, and nothing has a hole', async () => {
+    const names = Object.values(demoContent().sheets).flatMap((rows) => rows!.flatMap((row) => Object.values(row).map(String)));
+    const said = everythingSaid(await loadWords(language)).filter((text) => !names.includes(text));
+    expect(said.filter((text) => ENGLISH_LEFT.test(text))).toEqual([]);
+    expect(said.filter((text) => /undefined|NaN|\[object|\{|\}/.test(text))).toEqual([]);
+  });
+});
