@@ -1,5 +1,6 @@
 import type { Touched, Workbook } from '../engine/index.ts';
 import type { ScheduleDocument, SheetName } from '../schedule/index.ts';
+import { Gathered } from './gathered.ts';
 
 /** What is told of rows of a sheet that hangs on many others, and needs no column. */
 export interface Gathering<Fact> {
@@ -14,7 +15,7 @@ export interface Gathering<Fact> {
 export class Facts {
   readonly #document: ScheduleDocument;
   readonly #book: Workbook;
-  readonly #gathered = new Map<Gathering<unknown>, ReadonlyMap<number, unknown>>();
+  readonly #gathered = new Map<Gathering<unknown>, Gathered<unknown>>();
 
   constructor(document: ScheduleDocument, book: Workbook) {
     this.#document = document;
@@ -23,22 +24,16 @@ export class Facts {
 
   /** What is told of a row; `undefined` where nothing is. */
   of<Fact>(gathering: Gathering<Fact>, id: number): Fact | undefined {
-    let facts = this.#gathered.get(gathering);
-    if (facts === undefined) this.#gathered.set(gathering, facts = gathering.gather(this.#document, this.#book));
-    return facts.get(id) as Fact | undefined;
+    let gathered = this.#gathered.get(gathering);
+    if (gathered === undefined) {
+      gathered = new Gathered<unknown>(gathering.reads, () => gathering.gather(this.#document, this.#book));
+      this.#gathered.set(gathering, gathered);
+    }
+    return gathered.of(id) as Fact | undefined;
   }
 
   /** Gathers again what a change concerns. @returns the rows of which something else is told than before. */
   update(touched: Touched): [SheetName, number[]][] {
-    return [...this.#gathered].flatMap(([gathering, before]) => {
-      const isConcerned = gathering.reads.some(([sheet, key]) =>
-        touched.concerns(sheet, key) || touched.rearranged.has(sheet));
-      if (!isConcerned) return [];
-      const now = gathering.gather(this.#document, this.#book);
-      this.#gathered.set(gathering, now);
-      const changed = [...new Set([...before.keys(), ...now.keys()])]
-        .filter((id) => JSON.stringify(before.get(id)) !== JSON.stringify(now.get(id)));
-      return [[gathering.sheet, changed]];
-    });
+    return [...this.#gathered].map(([{ sheet }, gathered]) => [sheet, gathered.update(touched)]);
   }
 }
