@@ -152,6 +152,11 @@ export class LoadSchedule {
     return this.#findings.of(sheet, id);
   }
 
+  /** The rules that count against the status of a row; findings of those that are told elsewhere are in other rows. */
+  rulesAgainst(sheet: SheetName, id: number): readonly string[] {
+    return this.#findings.rules(sheet, id);
+  }
+
   /** Why the figure in a cell is what it is. */
   explain(sheet: SheetName, id: number, key: string): Explanation | undefined {
     const column = columnOf(sheet, key);
@@ -171,7 +176,8 @@ export class LoadSchedule {
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words);
+    const isOver = (place: SheetName, at: number) => this.#findings.status(place, at) === 'over';
+    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words, isOver);
   }
 
   /**

@@ -1,5 +1,5 @@
 import { moduleNames } from '../../src/exchange/json/version-1-modules.ts';
-import { typesWithVoltage } from '../../src/exchange/json/version-1-voltages.ts';
+import { typesWithVoltage } from '../../src/exchange/types-with-voltage.ts';
 import { OF_WAYS, runAndWay } from '../../src/exchange/json/version-1-ways.ts';
 import { acceptanceNow, cellNow, isFilled, isOnlyMeant, keyNow, meantBy } from '../../src/exchange/json/version-1.ts';
 import {

@@ -61,6 +61,9 @@ interface Limit {
   readonly each: number;
 }
 
+/** A row; below 0 is none. */
+type Place = readonly [sheet: SheetName, id: number];
+
 interface Question {
   /** The device type of which there may be more; absent for more of an output’s own load, and of outputs. */
   readonly type?: string;
@@ -70,6 +73,8 @@ interface Question {
   /** The first limit again, as far as the design aims to go. */
   readonly target: Limit;
   readonly isPartial: boolean;
+  /** What more of the same would load, as far as it has a status. */
+  readonly places: readonly Place[];
   /** What else to say, as a message. */
   readonly remark?: string;
 }
@@ -81,11 +86,13 @@ interface Question {
  * @param id row of `outputs`, `modules`, `supplies`, `ways`, `runs`, `branches` or `devices`
  * @param typeId for supplies, ways, runs and branches the device type of which there may be more; an output takes more
  *   of its own load, a module more outputs, a device row more of its type
+ * @param isOver whether a row is over a limit: then there is no room on it, whatever it may still carry
  * @returns counts and one sentence that says them; `undefined` for another sheet, without a type where one is needed,
  *   and where what one takes or what may be taken is not known
  */
 export function roomIn(
   document: ScheduleDocument, book: Workbook, sheet: SheetName, id: number, typeId: number | undefined, words: Words,
+  isOver: (sheet: SheetName, id: number) => boolean,
 ): Room | undefined {
   const question = sheet === 'outputs' ? ofOutput(book, id)
     : sheet === 'modules' ? ofModule(book, id)
@@ -95,7 +102,7 @@ export function roomIn(
         : sheet === 'ways' ? ofWay(document, book, id, typeId)
         : sheet === 'runs' ? ofRun(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
-  return question && answer(question, words);
+  return question && answer(question, words, ({ places }) => places.some(([place, at]) => at >= 0 && isOver(place, at)));
 }
 
 function ofOutput(book: Workbook, id: number): Question {
@@ -120,7 +127,7 @@ function ofOutput(book: Workbook, id: number): Question {
     }, {
       before: message('before what may be used of its rail'), most: book.number('supplies', rail, 'usable'),
       taken: book.number('supplies', rail, 'demand'), each,
-    }], isPartial: false,
+    }], isPartial: false, places: [['outputs', id], ['modules', module], ['feeds', feed], ['supplies', rail]],
     target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
     ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not reckoned with.') }),
   };
@@ -129,7 +136,7 @@ function ofOutput(book: Workbook, id: number): Question {
 function ofModule(book: Workbook, id: number): Question {
   const own = (key: string) => book.number('modules', id, key);
   const taken = { before: message('before all are used'), most: own('outputs'), taken: own('used'), each: 1 };
-  return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false };
+  return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false, places: [['modules', id]] };
 }
 
 /** What one device of a type takes of a rail [A]. */
@@ -191,7 +198,7 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
       { ...usable, before: BEFORE_TARGET, most: usable.most * target },
       atOnce(usable, connected, draw), atOnce(fuse, connected, draw)
     ),
-    isPartial: book.isPartial('supplies', id, 'demand'),
+    isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]],
     ...(
       Number.isNaN(book.number('supplies', id, 'fullUpTo'))
         ? {}
@@ -208,6 +215,7 @@ function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: n
     type: typeName(document, typeId), limits: [cable, alone(cable, draw), ...wayLimits(book, way, draw, message('before the rating of its way'))],
     target: isKnown(target) ? target : cable,
     isPartial: book.isPartial('runs', id, 'current') || (way >= 0 && book.isPartial('ways', way, 'demand')),
+    places: [['runs', id], ['ways', way]],
     remark: VOLTAGE_REMARK,
   };
 }
@@ -217,6 +225,7 @@ function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: n
   return {
     type: typeName(document, typeId), limits: wayLimits(book, id, draw, message('before the rating')),
     target: wayTarget(book, id, draw, BEFORE_TARGET), isPartial: book.isPartial('ways', id, 'demand'),
+    places: [['ways', id]],
   };
 }
 
@@ -226,7 +235,7 @@ function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId
   return {
     type: typeName(document, typeId), limits: [limit],
     target: { ...limit, before: message('before the reserve'), most: free + limit.taken },
-    isPartial: book.isPartial('branches', id, 'nodes'),
+    isPartial: book.isPartial('branches', id, 'nodes'), places: [['branches', id]],
   };
 }
 
@@ -252,7 +261,7 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
     ...question,
     limits: places.flatMap(({ limits }) => limits),
     target: aim(question.target, ...[...onRun, ...onBranch].map(({ target }) => target)),
-    isPartial: places.some(({ isPartial }) => isPartial),
+    isPartial: places.some(({ isPartial }) => isPartial), places: places.flatMap((place) => place.places),
     ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),
   };
 }
@@ -284,10 +293,14 @@ const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw): Limit =>
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
 const alone = (limit: Limit, { connected }: TypeDraw): Limit => ({ ...limit, taken: connected, each: 0 });
 
-function answer(question: Question, words: Words): Room | undefined {
+function answer(question: Question, words: Words, isOver: (question: Question) => boolean): Room | undefined {
   const { type, said: sentences, limits, target, isPartial, remark } = question;
-  if (!isKnown(limits[0]!) || !isKnown(target)) return undefined;
+  const isAsked = isKnown(limits[0]!) && isKnown(target);
   const known = limits.filter(isKnown);
+  if (isOver(question) && !(isAsked && roomBelow(tightest(known)) === 0)) {
+    return { count: 0, withinTarget: 0, sentence: words.say('Room for no more: what it hangs on is over a limit.') };
+  }
+  if (!isAsked) return undefined;
   const limit = tightest(known);
   const within = tightest([limit, target]);
   const [count, withinTarget] = [roomBelow(limit), roomBelow(within)];

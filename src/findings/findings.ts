@@ -6,12 +6,10 @@ import {
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
+import { Facts } from './facts.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
-import { lackingVoltage } from './lacking-voltage.ts';
-import { railPurposes } from './rail-purposes.ts';
 import { Reads } from './reads.ts';
 import { RowReader, type ReaderSource } from './row-reader.ts';
-import { startUps } from './start-up.ts';
 import { Waiting } from './waiting.ts';
 
 /** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
@@ -91,6 +89,12 @@ export class Findings {
     return worst === undefined ? 'ok' : CHECKS[sheet][worst]!.severity as Status;
   }
 
+  /** The rules that count against the status of a row, those among them that are told elsewhere. */
+  rules(sheet: SheetName, id: number): readonly string[] {
+    return DECIDING[sheet].filter((check) => this.#kept[sheet][check]!.has(id))
+      .map((check) => CHECKS[sheet][check]!.rule);
+  }
+
   /** The findings that make the status of a row what it is. */
   deciding(sheet: SheetName, id: number): readonly Finding[] {
     const status = this.status(sheet, id);
@@ -125,9 +129,7 @@ export class Findings {
       return;
     }
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
-    const { purposes, startUps, lackingVoltage } = this.#source;
-    for (const gathered of [purposes, startUps]) this.#checkEvery('supplies', gathered.update(touched));
-    this.#checkEvery('runs', lackingVoltage.update(touched));
+    for (const [sheet, ids] of this.#source.facts.update(touched)) this.#checkEvery(sheet, ids);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
   }
@@ -138,8 +140,7 @@ export class Findings {
       [sheet, CHECKS[sheet].map(() => new Map())])) as never;
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
-      purposes: railPurposes(document, book), startUps: startUps(document, book),
-      lackingVoltage: lackingVoltage(document, book),
+      facts: new Facts(document, book),
     };
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
   }

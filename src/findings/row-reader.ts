@@ -3,11 +3,9 @@ import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
-import type { Gathered } from './gathered.ts';
-import type { LackingRows } from './lacking-voltage.ts';
+import type { Facts, Gathering } from './facts.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
-import type { StartUp } from './start-up.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
 
 /** What all rows are read from. */
@@ -17,9 +15,7 @@ export interface ReaderSource {
   readonly words: Words;
   readonly reads: Reads;
   readonly waiting: Waiting;
-  readonly purposes: Gathered<readonly string[]>;
-  readonly startUps: Gathered<StartUp>;
-  readonly lackingVoltage: Gathered<LackingRows>;
+  readonly facts: Facts;
 }
 
 const NONE = new Float64Array(0);
@@ -120,19 +116,9 @@ export class RowReader {
     return this.#source.waiting.of(rows, this.#row.id);
   }
 
-  /** The purposes of what hangs on a supply, its own among them. */
-  get purposes(): readonly string[] {
-    return this.#source.purposes.of(this.#row.id) ?? [];
-  }
-
-  /** What starts at once behind this supply, where it tries again and again on overload. */
-  get startUp(): StartUp | undefined {
-    return this.#source.startUps.of(this.#row.id);
-  }
-
-  /** The device rows on this run that get less voltage than they need. */
-  get lackingVoltage(): LackingRows | undefined {
-    return this.#source.lackingVoltage.of(this.#row.id);
+  /** What is gathered about this row; `undefined` where nothing is to be told. */
+  fact<Fact>(gathering: Gathering<Fact>): Fact | undefined {
+    return this.#source.facts.of(gathering, this.#row.id);
   }
 
   /** Outcome of the row that is no figure. */

@@ -1,7 +1,6 @@
 import { startCurrent, type Starting } from '../electrical/index.ts';
-import type { Workbook } from '../engine/index.ts';
-import { tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
-import { Gathered } from './gathered.ts';
+import { tagOf } from '../schedule/index.ts';
+import type { Gathering } from './facts.ts';
 
 /** What the devices of a supply ask for when all of them start at once. */
 export interface StartUp {
@@ -16,37 +15,35 @@ export interface StartUp {
 /** As many rows are named. */
 const NAMED = 3;
 
-/** What device rows hang on here. */
-const READ: readonly [SheetName, string][] = [
-  ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
-  ['types', 'inrush'], ['supplies', 'overload'],
-];
-
 /**
- * What starts at once behind the supplies that switch off and try again on overload; all others get over it. It is
- * gathered only where there is such a supply.
+ * What starts at once behind the supplies that switch off and try again on overload; all others get over it, and where
+ * there are only such nothing is gathered.
  */
-export const startUps = (document: ScheduleDocument, book: Workbook) =>
-  new Gathered<StartUp>(READ, () => gather(document, book));
-
-function gather(document: ScheduleDocument, book: Workbook): ReadonlyMap<number, StartUp> {
-  const retrying = new Set(document.rows('supplies').filter(({ cells }) => cells.overload === 'retries')
-    .map(({ id }) => id));
-  const rows = new Map<number, { tag: string; starting: Starting }[]>();
-  if (retrying.size === 0) return new Map();
-  const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
-  for (const row of document.rows('devices')) {
-    const [rail, type] = [rails[row.id]!, types[row.id]!];
-    if (!retrying.has(rail)) continue;
-    const own = (key: string) => book.number('devices', row.id, key);
-    const inrushAmps = type < 0 ? NaN : book.number('types', type, 'inrush');
-    const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-    const others = rows.get(rail);
-    if (others === undefined) rows.set(rail, [{ tag: tagOf('devices', row), starting }]);
-    else others.push({ tag: tagOf('devices', row), starting });
-  }
-  return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
-}
+export const START_UPS: Gathering<StartUp> = {
+  sheet: 'supplies',
+  reads: [
+    ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
+    ['types', 'inrush'], ['supplies', 'overload'],
+  ],
+  gather: (document, book) => {
+    const retrying = new Set(document.rows('supplies').filter(({ cells }) => cells.overload === 'retries')
+      .map(({ id }) => id));
+    const rows = new Map<number, { tag: string; starting: Starting }[]>();
+    if (retrying.size === 0) return new Map();
+    const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
+    for (const row of document.rows('devices')) {
+      const [rail, type] = [rails[row.id]!, types[row.id]!];
+      if (!retrying.has(rail)) continue;
+      const own = (key: string) => book.number('devices', row.id, key);
+      const inrushAmps = type < 0 ? NaN : book.number('types', type, 'inrush');
+      const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
+      const others = rows.get(rail);
+      if (others === undefined) rows.set(rail, [{ tag: tagOf('devices', row), starting }]);
+      else others.push({ tag: tagOf('devices', row), starting });
+    }
+    return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
+  },
+};
 
 function startUpOf(rows: readonly { readonly tag: string; readonly starting: Starting }[]): StartUp {
   const each = rows.map(({ tag, starting }) => ({ tag, amps: startCurrent([starting]), starting }));

@@ -28,11 +28,19 @@ export const MADE_OF_IT: WaitingRows = { sheet: 'conductors', from: 'runs', by: 
 /** Runs that hang on a supply, by their own entry or through their way. */
 export const FED_BY_IT: WaitingRows = { sheet: 'supplies', from: 'runs', by: 'rail', filled: 'run' };
 
-/** Runs that nothing but the fuse of their supply may protect. */
-export const ON_ITS_FUSE: WaitingRows = { ...FED_BY_IT, unless: 'way' };
+/** Runs on a supply that have no way. */
+export const WITHOUT_WAY: WaitingRows = { ...FED_BY_IT, unless: 'way' };
 
 /** Ways behind a supply. */
 export const BEHIND_IT: WaitingRows = { sheet: 'supplies', from: 'ways', by: 'rail', filled: 'way' };
+
+/** Those of them that are electronic channels. */
+export const ELECTRONIC_BEHIND_IT: WaitingRows = { ...BEHIND_IT, filled: 'kind', holds: ['electronic'] };
+
+/** Device rows that draw what their type says. */
+export const DRAWING_AS_IT: WaitingRows = {
+  sheet: 'types', from: 'devices', by: 'type', filled: 'type', unless: 'unitDraw',
+};
 
 /** Device rows on a supply that tries again and again on overload. */
 export const ON_A_RETRYING_RAIL: WaitingRows = {

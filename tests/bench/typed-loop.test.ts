@@ -56,11 +56,13 @@ function disturbed(): Workload {
       11: { ref: 'D\u200B0012' }, 13: { qty: -1 }, 14: { qty: 1.5 }, 15: { unitDraw: -5 }, 17: { diversity: 1.5 },
       18: { distance: -1 }, 19: { qty: 0 }, 21: { unitDraw: 90_000 }, 22: { ref: null },
       23: { type: null, unitDraw: 30 }, 25: { branch: null }, 26: { type: 'T0005', rail: 'L0003' },
+      27: { unitDraw: 90_000, diversity: 0.001, rail: 'L0007' }, 28: { unitDraw: 90_000, diversity: 0.001, rail: 'L0007' },
+      29: { type: null, unitDraw: null },
     }),
     types: changed(types, {
       0: { maxVoltage: 20 }, 1: { minVoltage: 30 }, 2: { voltage: 12 }, 3: { power: -2 }, 4: { nodes: null },
       5: { inrush: 3 }, 6: { type: 'T0006' }, 7: { type: null }, 8: { diversity: null }, 9: { purpose: 'other' },
-      10: { type: 'T\u200B11' }, 11: { minVoltage: 20, maxVoltage: 28, voltage: 48 },
+      10: { type: 'T\u200B11' }, 11: { minVoltage: 20, maxVoltage: 28, voltage: 48 }, 12: { draw: null },
     }),
     supplies: changed(supplies, {
       0: { redundant: true }, 1: { fuse: null, purpose: 'other' }, 2: { overload: 'retries', tolerance: 0.1 },

@@ -146,7 +146,7 @@ describe('room for devices of a type, by hand', () => {
       'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.',
     ],
     // 10 A in free air at 30 °C, alone: carries 10 A, of which 2 A are taken.
-    ['the cable', 1000, 16, 'Room for 80 more of the type switch before what its cable carries.'],
+    ['the cable', 1000, 10, 'Room for 80 more of the type switch before what its cable carries, 60 before the target of its way.'],
   ])('the place of a device row counts every limit: %s', (_which, limit, rated, says) => {
     const place = scheduleOf({
       types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20, target: 1 }],
@@ -163,11 +163,32 @@ describe('room for devices of a type, by hand', () => {
     expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
     expect(room('runs')).toContain(rated === 6
       ? 'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.'
-      : 'Room for 80 more of the type switch before what its cable carries.');
+      : 'Room for 80 more of the type switch before what its cable carries, 60 before the target of its way.');
     expect(room('ways')).toBe(rated === 6
       ? 'Room for 40 more of the type switch before the rating, 28 before the target.'
-      // 16 A leave 14, 12.8 A to the target 10.8.
-      : 'Room for 140 more of the type switch before the rating, 108 before the target.');
+      // 10 A leave 8, 8 A to the target 6.
+      : 'Room for 80 more of the type switch before the rating, 60 before the target.');
+  });
+
+  // 2 A over 1 Ω (10 Ω/km, 50 m there and back) leave 22 V; a breaker of 16 A does not protect what carries 10 A.
+  test.each<[string, Cells, Cells]>([
+    ['by the voltage of a device', { minVoltage: 22.5 }, {}], ['by its protection', {}, { rated: 16 }],
+    ['as no voltage works', { power: 200, load: 'power', draw: null }, {}],
+  ])('a run that is over %s has no room, nor has a device row on it', (_why, type, way) => {
+    const place = (each: Cells, behind: Cells) => scheduleOf({
+      types: [{ type: 'T', draw: 2000, ...each }], supplies: [{ rail: 'A', rated: 20 }],
+      conductors: [{ conductor: 'c', resistance: 10, maxCurrent: 10, baseTemperature: 20 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 10, ...behind }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 50, ambient: 20, temperature: 20 }],
+      devices: [{ type: 'T', qty: 1, run: 'W' }],
+    });
+    const room = (schedule: ReturnType<typeof place>, sheet: SheetName) =>
+      schedule.room(sheet, idAt(schedule, sheet), idAt(schedule, 'types'));
+    expect(room(place({}, {}), 'runs')?.count).toBe(4);
+    for (const sheet of ['runs', 'devices'] as const) {
+      expect(room(place(type, way), sheet)).toMatchObject({ count: 0, withinTarget: 0 });
+      expect(room(place(type, way), sheet)?.sentence).toMatch(/^Room for no more(: what it hangs on is over a limit\.| of the type T)/);
+    }
   });
 
   test('a way takes more by their diversity, is known without the run, and in part where a run on it is', () => {

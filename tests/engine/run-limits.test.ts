@@ -21,6 +21,8 @@ function works(schedule: LoadSchedule, at: number): boolean {
   const [rated, trip, current, fault] = [ofWay('rated'), ofWay('trip'), ofRun('current'), ofRun('faultCurrent')];
   // That its way is too small, or never acts, is told at the way or at the supply.
   if (rated !== null && current !== null && exceeds(current, rated)) return false;
+  // Where it is as warm as the conductor may get, that is what is told.
+  if (ofRun('carries') === 0 && (rated !== null || (current ?? 0) > 0)) return false;
   return rated === null || trip === null || fault === null || !exceeds(rated * trip, fault);
 }
 

@@ -53,14 +53,9 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
       qty: 2, rail: 'L1',
     }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
     message: 'The current of ref D1 is not known. Choose a type, or enter the unit draw in mA.',
-    silent: [DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 })],
-  },
-  {
-    rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE(
-      WHOLE, { types: [{ type: 'T' }] }
-    ), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Enter a draw or a power for its type, or the unit draw here in mA.',
-    silent: [],
+    silent: [
+      DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 }), DEVICE(WHOLE, { types: [{ type: 'T' }] }),
+    ],
   },
   {
     rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({
@@ -73,7 +68,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-other-voltage', sheet: 'devices', sheets: MADE_FOR({ voltage: 12 }), severity: 'over', key: 'rail',
     value: 12, limit: 24, inStatus: false,
-    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or enter the least and the most voltage of its type where it works on both.',
+    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.',
     silent: [
       MADE_FOR({ voltage: 26.4 }), MADE_FOR({ voltage: 21.6 }), MADE_FOR({}),
       MADE_FOR({ voltage: 12, minVoltage: 10, maxVoltage: 30 }), MADE_FOR({ voltage: 12 }, { voltage: 12 }),

@@ -5,6 +5,7 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SHEET_NAMES, type RowAcceptance } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import { BRANCH_AND_FEED_CASES } from './branch-feed-cases.ts';
+import { CAUSE_CASES } from './cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from './device-and-cell-cases.ts';
 import { expectFinding } from './finding-case.ts';
 import { MEASURED_CASES } from './measured-cases.ts';
@@ -16,11 +17,11 @@ import { WAY_CASES } from './way-cases.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES,
+  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES,
 ];
-const VERBS = 'Put|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
+const VERBS = 'Lay|Put|Empty|Disconnect|Switch|See|Look|Take|Let|Delete|Move|Share|Enter|Choose|Use|Fit|Add|Give|Correct|Complete|Check|move|share|put|use|or lower';
 /** The end of a sentence that says what would put it right; a point between digits does not end it. */
-const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
+const REMEDY = new RegExp(String.raw`[.:] (?:With .* it may be|One of|Units of|It bears|${VERBS})[^.]*(?:\.\d[^.]*)*\.?$`);
 
 /** Rules that hold a row against others of its sheet or against what others make of it. */
 const BETWEEN_ROWS = ['tag-used-twice', 'supply-purposes-mixed'];

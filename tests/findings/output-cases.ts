@@ -34,7 +34,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-over-inrush', sheet: 'outputs', sheets: OUTPUT(
       { kind: 'lamp', power: 23, qty: 4, inrush: 8 }
     ), severity: 'over', key: 'inrushTotal', value: 32, limit: 30, inStatus: true,
-    message: 'Output Q1 sees an inrush of 32.00 A and its contact may make 30.00 A: 2.00 A too much. Share the load over more outputs, or limit the inrush.',
+    message: 'Output Q1 sees an inrush of 32.00 A and its contact may make 30.00 A: 2.00 A too much. Share the load over more outputs, or limit the inrush. It bears 3 of its 4 loads.',
     silent: [
       OUTPUT({ kind: 'lamp', power: 23, qty: 4, inrush: 7.5 }),
       OUTPUT({ kind: 'lamp', power: 23, qty: 4, inrush: 8 }, { inrush: null }),

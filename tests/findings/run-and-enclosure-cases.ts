@@ -91,7 +91,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     key: 'fuseKind', value: null, inStatus: false,
     message: 'Rail L1: the kind of its fuse is not known, and 1 run without a way waits for it, as when it acts decides what it protects. Enter it.',
     silent: [
-      UNFUSED({ fuse: 6, fuseKind: 'gG' }), UNFUSED({ fuse: 6, rated: 4 }), UNFUSED({}),
+      UNFUSED({ fuse: 6, fuseKind: 'gG' }), UNFUSED({ fuse: 6, rated: 4 }), UNFUSED({}), UNFUSED({ fuse: 8 }),
       RUN({}, {}, { supplies: [{ rail: 'L1', rated: 10, fuse: 6 }] }),
     ],
   },

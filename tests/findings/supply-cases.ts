@@ -23,7 +23,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(
       12_500, { rated: 10 }
     ), severity: 'over', key: 'demand', value: 12.5, limit: 10,
-    message: 'Rail L1 is asked for 12.50 A and may be used for 10.00 A: 2.50 A too much. Move devices to another rail, lower the diversity, or fit a larger supply.',
+    message: 'Rail L1 is asked for 12.50 A and may be used for 10.00 A: 2.50 A too much. Move devices to another rail, lower the diversity, or fit a larger supply. One of 20.00 A would do.',
     // 0.1 + 0.2 is more than 0.3 in binary
     silent: [
       ON(10_000, { rated: 10 }),
@@ -46,7 +46,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-over-target', sheet: 'supplies', sheets: ON(
       9000, { rated: 10 }
     ), severity: 'near', key: 'loading', value: 0.9, limit: 0.8,
-    message: 'Rail L1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move that much to another rail, or fit a larger supply.',
+    message: 'Rail L1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move that much to another rail, or fit a larger supply. One of 20.00 A would do.',
     // Beyond the rating the rule of the rating speaks; 0.7 × 3 is less than 2.1 in binary.
     silent: [ON(8000, { rated: 10 }), ON(10_001, { rated: 10 }), ON(2100, { rated: 3, target: 0.7 })], inStatus: true,
   },
@@ -54,7 +54,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     // 38 × 0.8 A, a quarter of which is expected: 7.6 A
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', sheets: AT_ONCE(38, 0.25, { rated: 10 }),
     severity: 'near', key: 'connected', value: 30.4, limit: 10, inStatus: true,
-    message: 'Rail L1 may be used for 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.',
+    message: 'Rail L1 may be used for 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply. One of 40.00 A would do.',
     // At 0.5 the demand itself, 15.2 A, is too much, and its own rule speaks.
     silent: [
       AT_ONCE(38, 0.25, { rated: 30.4 }), AT_ONCE(38, 0.5, { rated: 10 }), AT_ONCE(38, 0.25, {}),

@@ -204,8 +204,8 @@ describe('what was measured is judged with what was worked out', () => {
   // 2 A over 16 m there and back of 10 Ω/km: 0.64 V.
   const run = (cells: Cells, rail: Cells = { measuredVoltage: 24 }): Content['sheets'] => withWays({
     supplies: [{ rail: 'L1', rated: 10, peak: 10, ...rail }], types: [{ type: 'T', draw: 2000, minVoltage: 20 }],
-    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 6 }],
-    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 16, temperature: 20, protection: 3, trip: 5, ...cells }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 6, baseTemperature: 20 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 16, ambient: 20, temperature: 20, protection: 3, trip: 5, ...cells }],
     devices: [{ ref: 'D1', qty: 1, type: 'T', run: 'W1' }],
   });
   test.each<[Cells, string, string[]]>([

@@ -78,7 +78,7 @@ describe('diversity: the row’s own, else the type’s, else 1 (common practice
   });
 
   test('the limit diversity is that at which the target is just met', () => {
-    const schedule = rail({ rated: 10 }, [load(16)]);
+    const schedule = rail({ rated: 10 }, [{ ...load(8), qty: 2 }]);
     // 10 A × 0.8 ÷ 16 A
     expect(valueAt(schedule, 'supplies', 0, 'limitDiversity')).toBe(0.5);
     enter(schedule, 'devices', 0, { diversity: 0.5 });

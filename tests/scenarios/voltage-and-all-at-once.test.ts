@@ -7,8 +7,8 @@ import { enter, findingsAt, scheduleOf, valueAt } from '../support/schedules.ts'
 const near = (value: number) => closeTo(value, { absolute: 0, relative: 1e-4 });
 const exact = (value: number) => closeTo(value, EXACT);
 
-/** 10 Ω/km: with two conductors 0.02 Ω/m at 20 °C, 0.02393 Ω/m at 70 °C. */
-const CONDUCTOR: Cells = { conductor: 'C', resistance: 10, maxCurrent: 16 };
+/** 10 Ω/km: with two conductors 0.02 Ω/m at 20 °C, 0.02393 Ω/m at 70 °C; it carries 16 A in air of 20 °C. */
+const CONDUCTOR: Cells = { conductor: 'C', resistance: 10, maxCurrent: 16, baseTemperature: 20 };
 
 interface Given {
   readonly supply?: Cells;
@@ -19,12 +19,12 @@ interface Given {
   readonly devices: Cells[];
 }
 
-/** A rail L1 of 24 V, one run R1 at 20 °C on an electronic way F1 of 2 A, and devices on it. */
+/** A rail L1 of 24 V, one run R1 at 20 °C, in air as cool, on an electronic way F1 of 2 A, and devices on it. */
 function panel({ supply, way, run, conductor, types = [], devices }: Given) {
   const sheets: Content['sheets'] = {
     supplies: [{ rail: 'L1', rated: 10, ...supply }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2, ...way }],
     conductors: [{ ...CONDUCTOR, ...conductor }], types,
-    runs: [{ run: 'R1', way: 'F1', conductor: 'C', length: 50, temperature: 20, ...run }],
+    runs: [{ run: 'R1', way: 'F1', conductor: 'C', length: 50, ambient: 20, temperature: 20, ...run }],
     devices: devices.map((device) => ({ rail: 'L1', qty: 1, ...device })),
   };
   return scheduleOf(sheets);
@@ -198,11 +198,11 @@ describe('voltage of supplies and devices', () => {
 });
 
 describe('conductors are as warm as their load makes them (BS 7671, Appendix 4, 6.1)', () => {
-  const conductor = { resistance: 7.41, maxCurrent: 27 };
+  const conductor = { resistance: 7.41, maxCurrent: 27, baseTemperature: 30 };
   // 16 A in what carries 27 A alone: 70 − (1 − (16 ÷ 27)²) × 40 = 44.05 °C, 9.45 % more resistance than at 20 °C.
   // 0.01482 Ω/m × 5 m × 16 A are 1.1856 V at 20 °C and 1.2977 V then; 5 % of 24 V are 1.2 V.
   test.each<[Cells, number, number, boolean]>([
-    [{ temperature: null }, 44.0466392, 1.2976527, true], [{ temperature: 20 }, 20, 1.1856, false],
+    [{ temperature: null, ambient: 30 }, 44.0466392, 1.2976527, true], [{ temperature: 20 }, 20, 1.1856, false],
   ])('with %o', (run, celsius, drop, isNear) => {
     const schedule = panel({
       supply: { rated: 40 }, way: { rated: 16 }, conductor, run: { length: 5, ...run }, devices: [{ unitDraw: 16_000, run: 'R1' }],
@@ -221,13 +221,22 @@ describe('conductors are as warm as their load makes them (BS 7671, Appendix 4, 
 });
 
 describe('a run without a way (IEC 60364-4-43, 433.1)', () => {
-  // A supply of 10 A never feeds more than 15 A for ever; 13.1 A × 1.45 ÷ 1.9 = 9.997 A for gG fuses above 4 A.
+  // A supply of 10 A never feeds more than 15 A for ever; 13.1 A × 1.45 ÷ 1.9 = 9.997 A for gG fuses above 4 A. At its
+  // end a short circuit finds 24 V ÷ (0.02393 Ω/m × 50 m + 0.3 Ω) = 16.04 A; the supply gives 10 A, or 5 times as much.
+  const [GIVES, FOLDS] = [{ peak: 5 }, { peak: 1 }];
   test.each<[why: string, supply: Cells, maxCurrent: number, status: string, run: string[], asked: string[]]>([
     ['the supply gives less than the cable carries', {}, 16, 'ok', [], []],
+    ['the same, whatever its fuse', { fuse: 6, fuseKind: 'D' }, 16, 'ok', [], []],
     ['nothing protects it', {}, 13.1, 'over', ['run-unprotected'], []],
     ['its fuse acts too late', { fuse: 10, fuseKind: 'gG' }, 13.1, 'over', ['run-unprotected'], []],
-    ['its fuse protects it', { fuse: 6, fuseKind: 'gG' }, 13.1, 'ok', [], []],
-    ['a breaker protects it', { fuse: 10, fuseKind: 'B' }, 13.1, 'ok', [], []],
+    // 2 A × 7 = 14 A at once
+    ['its fuse protects it', { fuse: 2, fuseKind: 'gG', ...GIVES }, 13.1, 'ok', [], []],
+    // 2.14 A × 7.5 = 16.05 A, and 2.13 A × 7.5 = 15.98 A
+    ['its breaker acts too late at its end', { fuse: 2.14, fuseKind: 'B', ...GIVES }, 13.1, 'near', ['run-fuse-may-not-act'], []],
+    ['its breaker just acts at its end', { fuse: 2.13, fuseKind: 'B', ...GIVES }, 13.1, 'ok', [], []],
+    // 2 A × 7.5 = 15 A of 10 A: told once, where the supply is
+    ['its supply folds back before', { fuse: 2, fuseKind: 'B', ...FOLDS }, 13.1, 'near', [], ['supply-trips-no-fuse']],
+    ['an electronic channel acts in spite of that', { fuse: 2, fuseKind: 'electronic', ...FOLDS }, 13.1, 'ok', [], []],
     ['the kind decides', { fuse: 10 }, 13.1, 'incomplete', [], ['supply-fuse-kind-missing']],
   ])('%s', (_why, supply, maxCurrent, status, run, asked) => {
     const schedule = panel({

@@ -20,13 +20,14 @@ describe('a status says what it rests on', () => {
   const devices = [{ type: 'lamp', qty: 2, rail: 'L1' }];
   const types = [{ type: 'lamp', draw: 500, nodes: 1 }];
 
-  test('a fuse that is not entered is not asked for, and one that is makes three checks more', () => {
+  test('a fuse that is not entered is not asked for, and one that is makes four checks more', () => {
     const without = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5 }] }), 'supplies');
     const fused = checksOf(opened({ devices, types, supplies: [{ rail: 'L1', rated: 5, fuse: 4 }] }), 'supplies');
     expect(without).toMatch(/not asked for while nothing is entered: .*\bFuse\b/);
     expect(fused).not.toMatch(/nothing is entered: .*\bFuse\b/);
-    // What is asked for, everything at once, and whether the supply ever gives enough to open it.
-    expect(numberMade(fused)).toBe(numberMade(without) + 3);
+    // What is asked for, everything at once, whether the supply ever gives enough to open it, and whether that opens it
+    // at once where a run has nothing else.
+    expect(numberMade(fused)).toBe(numberMade(without) + 4);
   });
 
   test('checks that wait for what is missing say for which cell, and are not counted as made', () => {

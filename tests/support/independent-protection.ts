@@ -47,7 +47,8 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
   if (device.qty > 0 && above(draw, carries)) found.push('device-over-run');
   if (rated !== null) {
     const usable = rated * (supply.redundant ? units - 1 : units);
-    if (device.qty > 0 && above(draw, usable)) found.push('device-over-supply');
+    if (usable === 0) found.push('supply-gives-nothing');
+    else if (device.qty > 0 && above(draw, usable)) found.push('device-over-supply');
     if (onDiversity(device, usable)) found.push('supply-lives-on-diversity-usable');
     if (above(rated * units * supply.maxOutput, carries)) {
       // IEC 60364-4-43, 433.1: In ≤ Iz and I2 = k2 × In ≤ 1.45 × Iz; without a fuse the supply overloads the cable.
@@ -56,7 +57,8 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
         found.push('run-unprotected');
       }
     }
-    const isUnclear = fuse !== null && fuseKind === null && above(rated * units * supply.maxOutput, fuse);
+    const isUnclear = fuse !== null && fuseKind === null && above(rated * units * supply.maxOutput, carries)
+      && !above(fuse, carries);
     if (isUnclear) found.push('supply-fuse-kind-missing');
   }
   if (fuse !== null && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');

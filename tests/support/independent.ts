@@ -1,5 +1,6 @@
 import { independentExtra } from './independent-extra.ts';
 import { measuredSupply } from './independent-measured.ts';
+import { misplacedOn } from './independent-places.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
@@ -168,6 +169,9 @@ export function recalculate(schedule: InputSchedule): Figures {
       isTopPartial: enclosure !== undefined && supplyLoss(row.enclosure ?? null).partial,
     };
   };
+  const misplaced = misplacedOn({
+    supplies: sheet('supplies'), ways: sheet('ways'), runs: sheet('runs'), devices: sheet('devices'),
+  });
   const lengths = gather(sheet('runs'), of('runs', 'branch'), (index) => number(sheet('runs')[index], 'length'));
 
   return {
@@ -178,7 +182,7 @@ export function recalculate(schedule: InputSchedule): Figures {
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
         usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), leastTrip: leastTrip(tag), ...standing(row),
+        demand: demand(tag), starting: starting(tag), isMisplaced: misplaced.has(row), leastTrip: leastTrip(tag), ...standing(row),
         input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
         || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
@@ -303,13 +307,17 @@ interface SupplyTotals extends Standing {
   readonly starting: readonly StartingRow[];
   readonly input: ReturnType<typeof inputOf>;
   readonly leastTrip: Known;
+  /** Whether something on it is entered on another rail too. */
+  readonly isMisplaced: boolean;
 }
 
 /** Up to here supplies give all that is written on them [°C]: common practice, no source. */
 const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
-  const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial } = totals;
+  const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial, isMisplaced } = totals;
+  const isOneTooMuch = starting.some(({ row: device, unitDraw }) =>
+    (number(device, 'qty') ?? 0) > 0 && exceeds(over(unitDraw, 1000), usable));
   const { inputCurrent, surge, isAsked } = totals.input;
   const [target, fuse, offAt] = [number(row, 'target', 0.8), number(row, 'fuse'), number(row, 'offAt')];
   const loading = over(demand.sum, usable);
@@ -330,11 +338,11 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
-      exceeds(demand.sum, usable) || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
+      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
         || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
-      usable === null || target === null || demand.partial || lacksWarmth || start.isPartial
+      usable === null || target === null || demand.partial || isMisplaced || lacksWarmth || start.isPartial
         || (needed !== null && battery === null) || isAsked || hasFault(row)
         || (row.redundant === true && number(row, 'seriesDrop') === null),
     ),

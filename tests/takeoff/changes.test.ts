@@ -69,9 +69,22 @@ describe('a takeoff with what a person decided on it', () => {
     schedule.act('Takeoff', takeoffChanges(schedule.document, takeoff));
     const { id } = schedule.rows('devices').at(-1)!;
     expect(schedule.value('devices', id, 'connected')).toBeNull();
-    expect(schedule.findingsOf('devices', id)).toEqual(expect.arrayContaining([
-      expect.objectContaining({ rule: 'device-draw-missing', severity: 'incomplete' }),
-    ]));
+    // It is told at the type.
+    expect(schedule.findings).toContainEqual(
+      expect.objectContaining({ rule: 'type-draw-missing', severity: 'incomplete', tag: 'Flap drive', waiting: 1 }));
+  });
+
+  it('makes a new type for the voltage of the rail that its devices hang on, where these agree', () => {
+    const source = 'Device;Rail;Qty\nPump;L12;1\nPump;L12;2\nBuzzer;L12;1\nBuzzer;L24;1\nLamp;L24;1\nHorn;L99;1';
+    const schedule = new LoadSchedule({
+      details: {}, sheets: { supplies: [{ rail: 'L12', voltage: 12 }, { rail: 'L24' }] },
+    });
+    schedules.push(schedule);
+    schedule.act('Takeoff', takeoffChanges(schedule.document, read(source, { types: [] })));
+    // Of the others it stays empty, which is 24 V.
+    expect(typesOf(schedule).map(({ type, voltage = null }) => [type, voltage]))
+      .toEqual([['Pump', 12], ['Buzzer', null], ['Lamp', null], ['Horn', null]]);
+    expect(schedule.findings.filter(({ rule }) => rule === 'device-other-voltage').map(({ limit }) => limit)).toEqual([12]);
   });
 
   it('lets a name with a semicolon be one alias', () => {

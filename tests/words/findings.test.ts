@@ -3,6 +3,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { BRANCH_AND_FEED_CASES } from '../findings/branch-feed-cases.ts';
+import { CAUSE_CASES } from '../findings/cause-cases.ts';
 import { DEVICE_AND_CELL_CASES } from '../findings/device-and-cell-cases.ts';
 import { MEASURED_CASES } from '../findings/measured-cases.ts';
 import { OUTPUT_CASES } from '../findings/output-cases.ts';
@@ -17,7 +18,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES,
+  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -116,6 +117,20 @@ const MORE: readonly Content['sheets'][] = [
     enclosures: [{ enclosure: 'E1', rails: 1, railLength: 400 }], branches: [{ branch: 'B1', limit: 9, maxCable: 40 }],
     runs: [{ run: 'W1', branch: 'B1' }],
     devices: [{ qty: 1, type: 'T', rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L2' }],
+  },
+  // A way and units that a larger rating would put right; what a fuse does at a run of which not all is known; a warm run.
+  {
+    supplies: [{ rail: 'L1', rated: 10, peak: 5, units: 2 }, { rail: 'L2', rated: 10, peak: 5, fuse: 2, fuseKind: 'B' }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }, { way: 'F2', rail: 'L1', kind: 'B', rated: 2 }],
+    types: [{ type: 'T', minVoltage: 23.9 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 9 }],
+    runs: [
+      { run: 'W1', way: 'F1', conductor: 'C', length: 5 }, { run: 'W2', rail: 'L2', conductor: 'C', length: 5 },
+      { run: 'W3', way: 'F2', conductor: 'C', length: 90, ambient: 70 },
+    ],
+    devices: [
+      { ref: 'D1', qty: 3, unitDraw: 1000, run: 'W1' }, { ref: 'D2', qty: 1, run: 'W2' },
+      { ref: 'D3', qty: 1, unitDraw: 1000, type: 'T', run: 'W3' }, { ref: 'D4', qty: 20, unitDraw: 1000, rail: 'L1' },
+    ],
   },
   // A total that a row feeds and reads, and a formula that reads that row.
   {

@@ -2,7 +2,7 @@ import {
   columnPlace, findColumn, mapLettered, SHEET_NAMES, type LetteredCell, type SheetName,
 } from '../../schedule/index.ts';
 import { moduleNames } from './version-1-modules.ts';
-import { typesWithVoltage } from './version-1-voltages.ts';
+import { typesWithVoltage } from '../types-with-voltage.ts';
 import { OF_WAYS, runAndWay } from './version-1-ways.ts';
 
 /** An object of a file, before anything about it is known. */

@@ -1,5 +1,6 @@
-import { insertRows, setCells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { typesWithVoltage } from '../types-with-voltage.ts';
 import { countedList } from './counted-list.ts';
 import { withAliases } from './names/aliases.ts';
 import { newTypes } from './new-types.ts';
@@ -25,9 +26,14 @@ export function takeoffChanges(
 /** The part of them that concerns no device row: types, their aliases, and what the office calls things. */
 export function typeChanges(document: ScheduleDocument, takeoff: Takeoff, words: Words = ENGLISH): Change[] {
   const lists = listsAfter(document.lists, takeoff);
+  // A new type is made for the rail that its devices hang on.
+  const added = typesWithVoltage({
+    types: newTypes(takeoff, words), devices: takeoff.rows, runs: [],
+    supplies: document.rows('supplies').map(({ cells }) => cells),
+  }, (cells: Cells) => cells, (cells, voltage) => ({ ...cells, voltage }));
   return [
     ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', document.rows('types').length, newTypes(takeoff, words)),
+    ...insertRows(document, 'types', document.rows('types').length, added),
     ...(lists === document.lists ? [] : [{ op: 'lists' as const, lists }]),
   ];
 }

@@ -3,11 +3,12 @@ import { GONE } from '../../schedule/index.ts';
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
+import { OVERSIZED } from '../oversized.ts';
 import type { RowReader } from '../row-reader.ts';
 import { unknown } from './limit-checks.ts';
 
 /** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
-function missingForCurrent(row: RowReader): { key: string; message: string } {
+function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
   if (row.number('qty') === null) {
     return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
   }
@@ -26,12 +27,8 @@ function missingForCurrent(row: RowReader): { key: string; message: string } {
         ),
       };
     }
-    return {
-      key: 'unitDraw',
-      message: message(
-        'The current of {row} is not known. Enter a draw or a power for its type, or the unit draw here in mA.'
-      ),
-    };
+    // What its type does not say is found once, there; a type that there is not, at its name.
+    return undefined;
   }
   return { key: 'diversity', message: message('The current of {row} is not known. Correct its diversity.') };
 }
@@ -41,7 +38,7 @@ function currentUnknown(rule: string, key: string): Check {
     rule, sheet: 'devices', key, severity: 'incomplete', only: withoutNumber('demand'),
     find: (row) => {
       const missing = missingForCurrent(row);
-      return missing.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
+      return missing?.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }
@@ -52,13 +49,18 @@ function nameWithin(row: RowReader): string {
   return tag === '' ? row.say('a device row without a tag') : row.say('ref {tag}', { tag });
 }
 
-/** One device that asks for more than what feeds it may give, whatever the diversity; `given` stands behind `by`. */
+/**
+ * The one device row that asks for more than what feeds it may give, whatever the diversity; `given` stands behind
+ * `by`. Several have one cause, and are told there.
+ */
 function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: string): Check {
   return {
     rule, sheet: 'devices', key: 'unitDraw', severity: 'over',
     only: where(['unitDraw', `${by}.${given}`, 'qty'], (draw, most, qty) => qty !== 0 && exceeds(draw / 1000, most)),
     find: (row) => {
       const [draw, most] = [row.number('unitDraw')!, row.numberOf(by, given)!];
+      // Where nothing is given, the cause lies there.
+      if (most === 0 || row.fact(OVERSIZED[by].alone) === undefined) return undefined;
       return {
         value: draw / 1000, limit: most,
         message: row.sentence(() => row.say(said, {
@@ -121,7 +123,7 @@ export const deviceChecks: readonly Check[] = [
       if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
       return {
         value: own, limit: rail,
-        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or enter the least and the most voltage of its type where it works on both.', {
+        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.', {
           own: volts(own), rail: String(row.value('rail')), given: volts(rail),
         }),
       };

@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { isFormula, type SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
+import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { WaitingRows } from '../waiting.ts';
 
@@ -24,10 +25,17 @@ interface Limit {
   readonly write?: WriteExcess;
   /** What the message is given besides. */
   readonly values?: (row: RowReader) => MessageValues;
+  readonly remedy?: Remedy;
 }
 
+/** What was tried and puts the row right, as a sentence to say besides; empty where nothing was found. */
+type Remedy = (row: RowReader) => string;
+
+const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
+  [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
+
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
-export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values }: Limit): Check {
+export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values, remedy }: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,
     find: (row) => {
@@ -35,8 +43,8 @@ export function overLimit({ rule, sheet, key, limit, message, write = inAmps, va
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
       return {
-        value, limit: most,
-        message: row.sentence(() => row.say(message, { ...write(value, most), ...values?.(row) })),
+        value, limit: most, message: row.sentence(() =>
+          withRemedy(row.say(message, { ...write(value, most), ...values?.(row) }), row, remedy)),
       };
     },
   };
@@ -50,10 +58,11 @@ interface Target {
   readonly rating: string;
   /** What is said; it is given `loading`, `rating`, `target` and the current above it as `excess`. */
   readonly message: string;
+  readonly remedy?: Remedy;
 }
 
 /** A check that a loading stays below its target; silent where the rating itself is exceeded. */
-export function overTarget({ rule, sheet, current, rating, message }: Target): Check {
+export function overTarget({ rule, sheet, current, rating, message, remedy }: Target): Check {
   return {
     rule, sheet, key: 'loading', severity: 'near', inStatus: true,
     find: (row) => {
@@ -63,10 +72,10 @@ export function overTarget({ rule, sheet, current, rating, message }: Target): C
       if (loading === null || target === null || used === null || most === null) return undefined;
       if (!exceeds(loading, target) || exceeds(used, most)) return undefined;
       return {
-        value: loading, limit: target, message: row.sentence(() => row.say(message, {
+        value: loading, limit: target, message: row.sentence(() => withRemedy(row.say(message, {
           loading: percent(loading, target), rating: roundedDown(amps(most)),
           target: roundedDown(percent(target, loading)), excess: roundedUp(amps(used - target * most, 0)),
-        })),
+        }), row, remedy)),
       };
     },
   };
@@ -79,10 +88,11 @@ interface Diversity {
   readonly limit: string;
   /** What is said; it is given everything at once as `value`, and `limit`. */
   readonly message: string;
+  readonly remedy?: Remedy;
 }
 
 /** A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it. */
-export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Check {
+export function livesOnDiversity({ rule, sheet, limit, message, remedy }: Diversity): Check {
   return {
     rule, sheet, key: 'connected', severity: 'near', inStatus: true,
     find: (row) => {
@@ -90,8 +100,9 @@ export function livesOnDiversity({ rule, sheet, limit, message }: Diversity): Ch
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() =>
-          row.say(message, { value: amps(value, most), limit: roundedDown(amps(most, value)) })),
+        value, limit: most, message: row.sentence(() => withRemedy(
+          row.say(message, { value: amps(value, most), limit: roundedDown(amps(most, value)) }), row, remedy
+        )),
       };
     },
   };
@@ -119,12 +130,13 @@ export function missingInput(
  * @param message what is said; it is given the number of rows as `waiting`
  */
 export function awaitedInput(
-  rule: string, key: string, rows: WaitingRows, message: string, values?: MessageValues
+  rule: string, key: string, rows: WaitingRows, message: string, values?: MessageValues,
+  when?: (row: RowReader) => boolean,
 ): Check {
   return {
     rule, sheet: rows.sheet, key, severity: 'incomplete',
     find: (row) => {
-      if (!lacks(row, key)) return undefined;
+      if (!lacks(row, key) || when?.(row) === false) return undefined;
       const waiting = row.waiting(rows);
       return waiting === 0 ? undefined : { ...unknown(row, message, { ...values, waiting }), waiting };
     },
@@ -145,9 +157,11 @@ export function waitsFor(
  * A check that names a total which lacks rows.
  * @param message what is said; it is given the total as `value`, and the number of rows that it lacks as `missing`
  * @param write how the total is written
+ * @param collapsed rows that it lacks as they have no working voltage, which are over and not to be completed
  */
 export function partialTotal(
   rule: string, sheet: SheetName, key: string, message: string, write: (value: number) => MessageValues[string],
+  collapsed?: Gathering<number>,
 ): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
@@ -155,7 +169,13 @@ export function partialTotal(
       const missing = row.missing(key);
       const value = row.number(key);
       if (missing === 0 || value === null) return undefined;
-      return { value, limit: null, message: row.say(message, { value: write(value), missing }) };
+      const runs = collapsed === undefined ? 0 : row.fact(collapsed) ?? 0;
+      return {
+        value, limit: null, message: runs === 0 ? row.say(message, { value: write(value), missing }) : row.say(
+          '{name} carries at least {value}: {runs, plural, one {# run on it has} other {# runs on it have}} no working voltage, and what {runs, plural, one {it draws} other {they draw}} is not known{others, plural, =0 {} one {, as of # other row} other {, as of # other rows}}. Put that right first, at the runs.',
+          { value: write(value), runs, others: missing - runs }
+        ),
+      };
     },
   };
 }

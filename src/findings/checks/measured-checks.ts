@@ -239,7 +239,9 @@ export const measuredChecks: readonly Check[] = [
     const [atRail, share] = [row.numberOf('rail', 'measuredVoltage'), row.number('voltageTolerance')];
     if (drop === null || current === null || nominal === null || share === null) return undefined;
     if (row.isPartial('drop')) return undefined;
-    const [lost, expected] = [(atRail ?? nominal) - measured, expectedDrop(drop, current, row.number('measuredCurrent'))];
+    const decoupling = row.valueOf('rail', 'seriesDrop');
+    const start = atRail ?? nominal - (typeof decoupling === 'number' ? decoupling : 0);
+    const [lost, expected] = [start - measured, expectedDrop(drop, current, row.number('measuredCurrent'))];
     const allowed = allowedDropError(expected, atRail === null ? share * nominal : null);
     return !exceeds(lost - expected, allowed) ? undefined : {
       value: lost, limit: expected,

@@ -1,4 +1,4 @@
-import { exceeds, isDirect } from '../../electrical/index.ts';
+import { exceeds, isDirect, roomForMore } from '../../electrical/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
 import { message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
@@ -48,6 +48,17 @@ function voltageDiffers(key: 'rail' | 'feed', of: SheetName, said: string): Chec
   };
 }
 
+/** How many of several loads one contact bears, by its target and its inrush; empty where that is not known, or none. */
+function loadsThatStay(row: RowReader): string {
+  const [qty, current, rating, target] = ['qty', 'current', 'rating', 'target'].map((key) => row.number(key));
+  if (!qty || !current || !rating || !target) return '';
+  const [inrush, most] = [row.value('inrush'), row.valueOf('contact', 'inrush')];
+  const [byCurrent, byInrush] = [roomForMore(rating * target, 0, current / qty), typeof inrush === 'number'
+    && typeof most === 'number' ? roomForMore(most, 0, inrush) : null];
+  const count = Math.min(byCurrent ?? Infinity, byInrush ?? Infinity);
+  return count < 1 || count >= qty ? '' : row.say('It bears {count} of its {qty} loads.', { count, qty });
+}
+
 /** What relay outputs are held against. */
 export const outputChecks: readonly Check[] = [
   overLimit({
@@ -56,12 +67,14 @@ export const outputChecks: readonly Check[] = [
       '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} coil {coil} dc {DC} other {DC coil}} loads: {excess} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.'
     ),
     values: (row) => ({ kind: String(row.value('kind')) }),
+    remedy: loadsThatStay,
   }),
   overLimit({
     rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'inrush'),
     message: message(
       '{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'
     ),
+    remedy: loadsThatStay,
   }),
   overLimit({
     rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage',
@@ -104,6 +117,7 @@ export const outputChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: share the load over more outputs, or use a stronger contact.'
     ),
+    remedy: loadsThatStay,
   }),
   missingInput(
     'output-contact-missing', 'outputs', 'contact',

@@ -1,9 +1,13 @@
 import { exceeds, mostProtection } from '../../electrical/index.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
-import { amps, fixed, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, degrees, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
+import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, overLimit, unknown } from './limit-checks.ts';
+import { devicesOverGiven } from './devices-over-given.ts';
+import { missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
+import { carriesOf, isTooWarm, remedy } from './run-remedy.ts';
 
 /** Told once for all device rows on the run, which have no status of their own. */
 const underVoltage: Check = {
@@ -12,7 +16,7 @@ const underVoltage: Check = {
     const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
     if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     // Within the rounding of the arithmetic a run may lack what none of its rows does.
-    const { tag, others } = row.lackingVoltage ?? { tag: '', others: 0 };
+    const { tag, others } = row.fact(LACKING_VOLTAGE) ?? { tag: '', others: 0 };
     const values = { lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)), others };
     const said = tag === '' ? row.say(
       '{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', values
@@ -22,41 +26,6 @@ const underVoltage: Check = {
     return { value: margin, limit: 0, message: `${said} ${remedy(row)}` };
   },
 };
-
-/** What would put a run right: a shorter one, or a thicker conductor. */
-function remedy(row: RowReader): string {
-  const longest = row.number('maxLength');
-  const smallest = row.value('smallestConductor');
-  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
-  if (current !== null && protection !== null && exceeds(current, protection)) {
-    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
-      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
-    });
-  }
-  const [needed, lowest] = [row.number('minVoltage'), row.numberOf('rail', 'lowest')];
-  if (lowest === null) {
-    return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
-  }
-  if (needed !== null && exceeds(needed, lowest)) {
-    return row.say('No cable puts it right: its supply may give {lowest}, and a device on it needs {needed}. Use a supply that holds its voltage higher, or a type that needs less.', {
-      lowest: volts(lowest, needed), needed: roundedUp(volts(needed, lowest)),
-    });
-  }
-  const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
-  const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
-  if (length > 0) {
-    return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
-      : row.say(
-        'With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker }
-      );
-  }
-  if (smallest !== null) {
-    return row.say('With {conductor} no length works; {thicker} would do at this length.', { conductor, thicker });
-  }
-  return row.say('No conductor on the sheet {sheet} would do: feed it from another place, or share the load over more runs.', {
-    sheet: row.titleOf('conductors'),
-  });
-}
 
 const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
@@ -105,7 +74,7 @@ const wayMayNotAct: Check = {
 
 /** The way of a run, where it does not protect the cable: rating, what the cable carries, k2. */
 function beyondCable(row: RowReader): { rated: number; carries: number; k2: number | null } | undefined {
-  const [rated, carries] = [row.numberOf('way', 'rated'), row.number('carries')];
+  const [rated, carries] = [row.numberOf('way', 'rated'), carriesOf(row)];
   return rated === null || carries === null ? undefined : { rated, carries, k2: row.numberOf('way', 'k2') };
 }
 
@@ -139,21 +108,30 @@ export const runChecks: readonly Check[] = [
   underVoltage,
   collapses,
   overLimit({
-    rule: 'run-over-carries', sheet: 'runs', key: 'current', limit: (row) => row.number('carries'),
+    rule: 'run-over-carries', sheet: 'runs', key: 'current', limit: carriesOf,
     message: message(
       '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'
     ),
   }),
   {
-    rule: 'run-device-over-carries', sheet: 'runs', key: 'largest', severity: 'over', inStatus: true, elsewhere: true,
+    rule: 'run-too-warm', sheet: 'runs', key: 'ambient', severity: 'over', inStatus: true,
     find: (row) => {
-      const [largest, carries] = [row.number('largest'), row.number('carries')];
-      return largest === null || carries === null || !exceeds(largest, carries) ? undefined : {
-        value: largest, limit: carries,
-        message: row.say('{name}: one device on it draws more than its cable may carry.'),
+      const [ambient, most] = [row.number('ambient'), row.numberOf('conductor', 'maxTemperature')];
+      if (ambient === null || most === null || !isTooWarm(row)) return undefined;
+      return {
+        value: ambient, limit: most,
+        message: row.say('{name} lies in {ambient} and its conductor may get {most}: it may not get any warmer, so no size of it carries anything there. Lay it where it is cooler, or use a conductor that may get warmer.', {
+          ambient: degrees(ambient), most: roundedDown(degrees(most)),
+        }),
       };
     },
   },
+  ...devicesOverGiven({
+    rule: 'run-devices-over-carries', sheet: 'runs', by: 'run', given: 'carries', asked: 'current',
+    message: message(
+      '{name} may carry {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Use a thicker conductor or more pairs.'
+    ),
+  }),
   {
     rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
     find: (row) => {
@@ -182,6 +160,23 @@ export const runChecks: readonly Check[] = [
       };
     },
   },
+  {
+    rule: 'run-temperature-below-ambient', sheet: 'runs', key: 'temperature', severity: 'incomplete', inStatus: true,
+    needs: 'temperature',
+    find: (row) => {
+      const [temperature, ambient] = [row.number('temperature'), row.number('ambient')];
+      if (temperature === null || ambient === null || !exceeds(ambient, temperature)) return undefined;
+      return {
+        value: temperature, limit: ambient,
+        message: row.say('{name}: its conductors are entered at {temperature} and it is {ambient} around them, so they cannot be that cool and drop more than is shown. Empty the temperature, which then follows from the load, or correct the ambient.', {
+          temperature: degrees(temperature, ambient), ambient: degrees(ambient, temperature),
+        }),
+      };
+    },
+  },
+  waitsFor('run-devices-misplaced', 'runs', 'current', message(
+    '{name}: a device row on it is entered on another rail or beyond its end, so what it carries and drops is not sure.'
+  ), (row) => row.fact(MISPLACED.runs) !== undefined),
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
     find: (row) => {

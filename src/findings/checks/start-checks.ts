@@ -2,6 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { ampereHours, amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
+import { START_UPS } from '../start-up.ts';
 import { overLimit, waitsFor } from './limit-checks.ts';
 
 /** What it gives for a moment before it switches off [A]; `null` when it is not known. */
@@ -15,7 +16,7 @@ export const startChecks: readonly Check[] = [
   {
     rule: 'supply-over-start', sheet: 'supplies', key: 'overload', severity: 'near', inStatus: true, needs: 'overload',
     find: (row) => {
-      const [start, limit] = [row.startUp, peakOf(row)];
+      const [start, limit] = [row.fact(START_UPS), peakOf(row)];
       if (start === undefined || limit === null || !exceeds(start.amps, limit)) return undefined;
       const values = {
         start: amps(start.amps, limit), limit: roundedDown(amps(limit, start.amps)), largest: start.largest.join(', '),
@@ -30,7 +31,7 @@ export const startChecks: readonly Check[] = [
   },
   waitsFor('supply-start-partial', 'supplies', 'overload', message(
     '{name}: what some of its devices draw when they start is not known, so whether it comes up is not checked.'
-  ), (row) => row.value('overload') === 'retries' && (row.startUp?.missing ?? 0) > 0),
+  ), (row) => row.value('overload') === 'retries' && (row.fact(START_UPS)?.missing ?? 0) > 0),
   overLimit({
     rule: 'supply-over-battery', sheet: 'supplies', key: 'batteryNeeded', limit: (row) => row.number('battery'),
     message: message(
@@ -46,7 +47,7 @@ export const startChecks: readonly Check[] = [
     needs: 'standbyHours',
     find: (row) => {
       const needed = row.number('batteryNeeded');
-      if (row.value('battery') !== null || needed === null) return undefined;
+      if (row.value('battery') !== null || needed === null || needed === 0) return undefined;
       return {
         value: null, limit: needed,
         message: row.say('{name} is to bridge a failure of the mains and has no battery entered; {needed} would do, discharged fast. Enter its capacity in Ah.', {

@@ -1,10 +1,18 @@
-import { exceeds, outputLimit } from '../../electrical/index.ts';
-import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
+import { exceeds, outputLimit, tripMultiple, type WayKind } from '../../electrical/index.ts';
+import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { COLLAPSED } from '../collapsed.ts';
+import { MISPLACED } from '../misplaced.ts';
+import { ON_ITS_FUSE } from '../on-fuse.ts';
+import { MIXED_PURPOSES } from '../rail-purposes.ts';
 import type { RowReader } from '../row-reader.ts';
-import { BEHIND_IT, FED_BY_IT, ON_ITS_FUSE } from '../waiting.ts';
-import { lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { BEHIND_IT, ELECTRONIC_BEHIND_IT, FED_BY_IT } from '../waiting.ts';
+import { devicesOverGiven } from './devices-over-given.ts';
+import {
+  lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
+} from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
+import { supplyRemedy } from './supply-remedy.ts';
 import { warmthChecks } from './warmth-checks.ts';
 
 /** Whether its feed has a breaker that its start is held against, where its maker says nothing of it. */
@@ -26,14 +34,42 @@ function mostGiven(row: RowReader): number | null {
   return outputLimit(rated, row.value('redundant') === true ? units - 1 : units, peak);
 }
 
+/** Whether nothing may be used of it, which is the cause of all else that is wrong with it. */
+const givesNothing = (row: RowReader) => row.number('usable') === 0;
+
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
   overLimit({
-    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => row.number('usable'),
+    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => givesNothing(row) ? null : row.number('usable'),
     message: message(
       '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
+  {
+    rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
+    find: (row) => {
+      if (!givesNothing(row)) return undefined;
+      const [top, full] = [row.numberOf('enclosure', 'top'), row.number('fullUpTo')];
+      return {
+        value: 0, limit: null,
+        message: row.value('redundant') === true && row.number('units') === 1
+          ? row.say('{name} is redundant and has one unit, which is the spare: nothing is left to carry the load. Fit one more unit, or enter how many there are with the spare.')
+          : row.say('{name} stands in {top} at the top of its enclosure, gives its full current up to {full}, and so gives nothing there. Use a larger enclosure, move supplies or losses out of it, or cool it.', {
+            top: degrees(top ?? NaN), full: roundedDown(degrees(full ?? NaN)),
+          }),
+      };
+    },
+  },
+  ...devicesOverGiven({
+    rule: 'supply-devices-over-usable', sheet: 'supplies', by: 'rail', given: 'usable', asked: 'demand',
+    message: message(
+      '{name} may be used for {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Put them on a larger supply.'
+    ),
+  }),
+  waitsFor('supply-rows-misplaced', 'supplies', 'demand', message(
+    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+  ), (row) => row.fact(MISPLACED.supplies) !== undefined),
   overLimit({
     rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand', limit: (row) => row.number('fuse'),
     message: message(
@@ -45,12 +81,14 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move that much to another rail, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', limit: 'usable',
     message: message(
       '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
     ),
+    remedy: supplyRemedy,
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies', limit: 'fuse',
@@ -73,12 +111,8 @@ export const supplyChecks: readonly Check[] = [
   {
     rule: 'supply-fuse-kind-missing', sheet: 'supplies', key: 'fuseKind', severity: 'incomplete',
     find: (row) => {
-      const [fuse, rated, units] = [row.number('fuse'), row.number('rated'), row.number('units')];
-      const multiple = row.number('maxOutput');
-      if (fuse === null || rated === null || units === null || multiple === null) return undefined;
-      // A supply that gives no more than the fuse for ever protects as well as that.
-      if (row.value('fuseKind') !== null || !exceeds(outputLimit(rated, units, multiple), fuse)) return undefined;
-      const waiting = row.waiting(ON_ITS_FUSE);
+      if (row.value('fuseKind') !== null) return undefined;
+      const waiting = row.fact(ON_ITS_FUSE) ?? 0;
       return waiting === 0 ? undefined : {
         ...unknown(row, message(
           '{name}: the kind of its fuse is not known, and {waiting, plural, one {# run without a way waits} other {# runs without a way wait}} for it, as when it acts decides what it protects. Enter it.'
@@ -90,7 +124,7 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-fuse-never-acts', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
     find: (row) => {
       const [fuse, most] = [row.number('fuse'), mostGiven(row)];
-      if (fuse === null || most === null || !exceeds(fuse, most)) return undefined;
+      if (fuse === null || most === null || givesNothing(row) || !exceeds(fuse, most)) return undefined;
       return {
         value: fuse, limit: most,
         message: row.say(
@@ -101,18 +135,39 @@ export const supplyChecks: readonly Check[] = [
     },
   },
   {
+    rule: 'supply-trips-no-fuse', sheet: 'supplies', key: 'fuse', severity: 'near', inStatus: true,
+    find: (row) => {
+      const [fuse, usable, peak] = [row.number('fuse'), row.number('usable'), row.number('peak')];
+      const [trip, most] = [tripMultiple(row.value('fuseKind') as WayKind | null), mostGiven(row)];
+      const waiting = row.fact(ON_ITS_FUSE) ?? 0;
+      if (fuse === null || usable === null || peak === null || trip === null || waiting === 0) return undefined;
+      const [needed, given] = [fuse * trip, usable * peak];
+      // A fuse that never acts at all is told of as that.
+      if (givesNothing(row) || !exceeds(needed, given) || (most !== null && exceeds(fuse, most))) return undefined;
+      return {
+        value: given, limit: needed, waiting,
+        message: row.say(
+          '{name}: its fuse of {fuse} needs {needed} ({trip} × its rating) to act at once, and the supply gives {given}: a short circuit on {waiting, plural, one {the run} other {any of the # runs}} without a way that it protects makes all of the rail go dark. Give {waiting, plural, one {it a way} other {each a way}} that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
+          { fuse: amps(fuse), needed: roundedUp(amps(needed, given)), trip, given: roundedDown(amps(given, needed)), waiting }
+        ),
+      };
+    },
+  },
+  {
     rule: 'supply-trips-no-way', sheet: 'supplies', key: 'leastTrip', severity: 'near', inStatus: true,
     find: (row) => {
       const [least, usable, peak] = [row.number('leastTrip'), row.number('usable'), row.number('peak')];
       if (least === null || usable === null || peak === null || !exceeds(least, usable * peak)) return undefined;
-      const [most, waiting] = [usable * peak, row.waiting(BEHIND_IT)];
-      return {
-        value: least, limit: most, waiting,
-        message: row.say(
-          '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark. Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.',
-          { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
-        ),
-      };
+      if (givesNothing(row)) return undefined;
+      const [most, waiting, electronic] = [usable * peak, row.waiting(BEHIND_IT), row.waiting(ELECTRONIC_BEHIND_IT)];
+      const said = row.say(
+        '{name}: a short circuit on {waiting, plural, one {its way} other {any of its # ways}} does not trip it: {least} would be needed and the supply gives {most}, so it folds back and all of the rail goes dark.',
+        { waiting, least: roundedUp(amps(least, most)), most: roundedDown(amps(most, least)) }
+      );
+      const remedy = waiting === electronic
+        ? row.say('Use ways of a lower setting, or a supply that gives more for a moment.')
+        : row.say('Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.');
+      return { value: least, limit: most, waiting, message: `${said} ${remedy}` };
     },
   },
   missingInput(
@@ -124,7 +179,7 @@ export const supplyChecks: readonly Check[] = [
     message(
       '{name} carries at least {value}: {missing, plural, one {# row on it is not wholly known. Complete it} other {# rows on it are not wholly known. Complete them}} to know the rest.'
     ),
-    amps
+    amps, COLLAPSED.supplies
   ),
   notChecked(
     'supply-fuse-not-checked', 'supplies', 'fuse',
@@ -148,8 +203,8 @@ export const supplyChecks: readonly Check[] = [
   {
     rule: 'supply-purposes-mixed', sheet: 'supplies', key: 'purpose', severity: 'note',
     find: (row) => {
-      const { purposes } = row;
-      if (purposes.length < 2) return undefined;
+      const purposes = row.fact(MIXED_PURPOSES);
+      if (purposes === undefined) return undefined;
       const names = purposes.map((purpose) => row.words.text(purpose));
       return {
         value: purposes.join(', '), limit: null,

@@ -1,10 +1,13 @@
 import { message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { ON_A_BRANCH, ON_A_RETRYING_RAIL } from '../waiting.ts';
-import { awaitedInput } from './limit-checks.ts';
+import { DRAWING_AS_IT, ON_A_BRANCH, ON_A_RETRYING_RAIL } from '../waiting.ts';
+import { awaitedInput, lacks } from './limit-checks.ts';
 
 /** What device types are held against. */
 export const typeChecks: readonly Check[] = [
+  awaitedInput('type-draw-missing', 'draw', DRAWING_AS_IT, message(
+    '{name}: what one draws is not known, and {waiting, plural, one {# device row waits} other {# device rows wait}} for it. Enter its draw in mA, or its power.'
+  ), undefined, (row) => lacks(row, 'power')),
   awaitedInput('type-nodes-missing', 'nodes', ON_A_BRANCH, message(
     '{name}: how many nodes one device counts on a branch is not known, and {waiting, plural, one {# device row waits} other {# device rows wait}} for it. Enter it; 0 if it is no bus participant.'
   )),

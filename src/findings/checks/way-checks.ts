@@ -1,8 +1,11 @@
 import { discriminates, exceeds, type ProtectionDevice, type WayKind } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
+import { COLLAPSED } from '../collapsed.ts';
+import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
-import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { wayRemedy } from './way-remedy.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What makes the way act at once [A]; `null` when that is not known. */
@@ -43,6 +46,7 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   overLimit({
     rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
@@ -55,12 +59,14 @@ export const wayChecks: readonly Check[] = [
     message: message(
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move runs to another way, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   livesOnDiversity({
     rule: 'way-lives-on-diversity', sheet: 'ways', limit: 'rated',
     message: message(
       '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
     ),
+    remedy: wayRemedy,
   }),
   {
     rule: 'way-over-start', sheet: 'ways', key: 'start', severity: 'near', inStatus: true,
@@ -173,8 +179,11 @@ export const wayChecks: readonly Check[] = [
     message(
       '{name} carries at least {value}: {missing, plural, one {# run on it is not wholly known. Complete it} other {# runs on it are not wholly known. Complete them}} to know the rest.'
     ),
-    amps
+    amps, COLLAPSED.ways
   ),
+  waitsFor('way-rows-misplaced', 'ways', 'demand', message(
+    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+  ), (row) => row.fact(MISPLACED.ways) !== undefined),
   widthMissing('way-width-missing', 'ways', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'
   )),

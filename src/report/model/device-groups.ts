@@ -64,7 +64,7 @@ function devicesPer(grouping: Grouping, schedule: LoadSchedule, rows: readonly R
     .map((owner) => ({ owner, rows: schedule.members('devices', by, owner.id) }));
   const byId = new Map(rows.map((row) => [row.id, row]));
   const tables = groups.filter(({ rows: ids }) => ids.length > 0).map(({ owner, rows: ids }): ReportTable => ({
-    ...table(grouping, schedule, ids.flatMap((id) => byId.get(id) ?? []), columns),
+    ...table(grouping, schedule, ids.flatMap((id) => byId.get(id) ?? []), columns, owner),
     ...heading(grouping, schedule, owner),
   }));
   const others = rows.filter(({ id }) => schedule.target('devices', id, by) < 0);
@@ -94,18 +94,41 @@ function heading(
   };
 }
 
+/** What counts on a rail beside its devices, with both figures that it adds to. */
+const BESIDE_DEVICES = [
+  ['runs', 'extra', message('More that its runs draw')], ['outputs', 'current', message('Relay outputs on it')],
+] as const;
+
+/** @param owner the rail or branch; none for the devices that are on none. */
 function table(
-  { totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[]
+  { by, totals }: Grouping, schedule: LoadSchedule, rows: readonly Row[], columns: readonly Column[], owner?: Row,
 ): ReportTable {
   const listed = rowsTable(schedule, 'devices', rows, columns);
-  const isFirstText = columns.findIndex(({ key }) => !totals.includes(key));
-  const cells = columns.map((column, index): ReportCell => {
-    if (index === isFirstText) return textCell(schedule.words.say('Total'));
-    return totals.includes(column.key) ? totalCell(schedule, rows, column) : textCell('');
+  const firstText = columns.findIndex(({ key }) => !totals.includes(key));
+  const line = (title: string, cellOf: (column: Column) => ReportCell): ReportRow => ({
+    isTotal: true,
+    cells: [textCell(''), ...columns.map((column, index) => index === firstText ? textCell(title) : cellOf(column))],
   });
-  const total: ReportRow = { isTotal: true, cells: [textCell(''), ...cells] };
-  return { ...listed, rows: [...listed.rows, total] };
+  const beside = owner === undefined || by !== 'rail' ? [] : BESIDE_DEVICES.flatMap(([sheet, key, title]) => {
+    const amps = schedule.members(sheet, 'rail', owner.id).map((id) => schedule.value(sheet, id, key))
+      .reduce<number>((sum, value) => sum + (typeof value === 'number' ? value : 0), 0);
+    return amps === 0 ? [] : [line(schedule.words.say(title), (column) => numberCell(
+      ['connected', 'demand'].includes(column.key) ? figureText(schedule, column, amps) : ''
+    ))];
+  });
+  const whole: Readonly<Record<string, string>> = { connected: 'connected', demand: 'demand', share: 'loading' };
+  const total = line(schedule.words.say('Total'), (column) => {
+    if (!totals.includes(column.key)) return textCell('');
+    const key = whole[column.key];
+    const value = beside.length === 0 || key === undefined ? null : schedule.value('supplies', owner!.id, key);
+    return typeof value !== 'number' ? totalCell(schedule, rows, column)
+      : numberCell(schedule.partialSign('supplies', owner!.id, key!) + figureText(schedule, column, value));
+  });
+  return { ...listed, rows: [...listed.rows, ...beside, total] };
 }
+
+const figureText = (schedule: LoadSchedule, column: Column, value: number) =>
+  formatCell({ ...column, role: 'computed' }, value, schedule.words, 'show');
 
 /** The known figures of a column added up; at least that when some are not known. */
 function totalCell(schedule: LoadSchedule, rows: readonly Row[], column: Column): ReportCell {
@@ -114,6 +137,6 @@ function totalCell(schedule: LoadSchedule, rows: readonly Row[], column: Column)
   if (values.length === 0) return numberCell('');
   const sum = values.reduce((total, value) => total + value, 0);
   return numberCell(
-    (values.length < rows.length ? '≥' : '') + formatCell({ ...column, role: 'computed' }, sum, schedule.words, 'show')
+    (values.length < rows.length ? '≥' : '') + figureText(schedule, column, sum)
   );
 }

@@ -15,6 +15,12 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
   'supplies.status': ['measuredCurrent', 'measuredVoltage', 'overload'],
 };
 
+/** Rules that hold a row against all that hangs on it, which no formula of a spreadsheet follows. */
+export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
+  'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
+  'supply-trips-no-fuse',
+]);
+
 /**
  * A limit rounded to its safe side. INT goes down for what is below zero too, where the rounding functions of
  * spreadsheets differ.
@@ -58,7 +64,7 @@ const IN_MIDDLE = ['row-middle-free', 'row-middle-wall', 'row-middle-wall-covere
 /**
  * Spreadsheet formulas of the figures whose rule is more than arithmetic on known values, by sheet and key. Paths stand
  * in braces, as in the rules of the schema; `[key]` is how many rows a total lacks, `?key?` whether a
- * cell is entered. A formula gives an empty text where
+ * cell is entered, `<sheet.key>` all of a column. A formula gives an empty text where
  * the figure is unknown.
  * @param words the language in which the worksheets give statuses and choices.
  */
@@ -106,6 +112,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'devices.rail': ifKnown('run.rail'),
     'devices.unitDraw': 'IF({type.draw}<>"",{type.draw},IF(OR({type.power}="",{rail.voltage}=""),"",{type.power}/{rail.voltage}*1000))',
     'devices.diversity': 'IFERROR(IF({type.diversity}="",1,{type.diversity}),1)',
+    'devices.voltageMargin': `IF(OR(${known('terminalVoltage', 'type.minVoltage', 'qty')}),"",`
+      + `IF({qty}=0,"",${roundedFormula('{terminalVoltage}-{type.minVoltage}', 2, 'down')}))`,
     // The cells of some spreadsheets count an empty text as 0, others as a fault, so that what is unknown is asked for
     // first.
     'supplies.usable': `IF(OR(${known('rated', 'units', 'derating')},IF({fullUpTo}="",FALSE(),`
@@ -119,7 +127,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
     'supplies.status': status(
       [
-        exceeds('demand', 'usable'), exceeds('demand', 'fuse'), exceeds('batteryNeeded', 'battery'),
+        exceeds('demand', 'usable'), 'IF({usable}="",FALSE(),{usable}<=0)', exceeds('demand', 'fuse'),
+        exceeds('batteryNeeded', 'battery'),
         `IF({offAt}="",FALSE(),IFERROR(IF({enclosure.top}="",FALSE(),{offAt}-{enclosure.top}<=${ROUNDING}*MAX({offAt},{enclosure.top})),FALSE()))`,
       ], [
         exceeds('loading', 'target'), exceeds('connected', 'usable'), exceeds('connected', 'fuse'),
@@ -131,6 +140,10 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
       + `IF(${NO_DERATING},IFERROR(IF({enclosure.top}="",FALSE(),{enclosure.top}-40>${ROUNDING}*{enclosure.top}),FALSE()),FALSE()))),`
       + 'IF({feed}="",FALSE(),OR({efficiency}="",{inputCurrent}="",IFERROR(IF({feed.curve}="",FALSE(),{surge}=""),FALSE()))))',
     ),
+    // An unknown rating of one of its ways counts as 0 in the product, so that it is asked for first.
+    'supplies.leastTrip': 'IF({rail}="","",IF(OR(COUNTIF(<ways.rail>,{rail})=0,'
+      + 'COUNTIF(<ways.rail>,{rail})>COUNTIFS(<ways.rail>,{rail},<ways.rated>,">0",<ways.trip>,">0")),"",'
+      + 'SUMPRODUCT(MIN(<ways.rated>*<ways.trip>+1000000000*(<ways.rail><>{rail})))))',
     'supplies.surge': surge('units', 'inputCurrent', 'IF({inputInrush}="",NA(),{units}*{inputInrush})'),
     'ways.available': `IF(OR(${known('rail.usable', 'rail.peak', 'rail.demand', 'demand')}),"",`
       + 'MAX(0,{rail.usable}*{rail.peak}-MAX(0,{rail.demand}-{demand})))',

@@ -4,7 +4,7 @@ import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
   type CellValue, type Column, type InputColumn, type Row, type SheetName,
 } from '../../schedule/index.ts';
-import { FIXED_BY, formulaTemplates, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
+import { FIXED_BY, formulaTemplates, NOT_FOLLOWED, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
 /**
@@ -17,6 +17,8 @@ const BEHIND: ReadonlySet<string> = new Set([
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
 /** What a spreadsheet takes for a pattern rather than for a tag. */
 const PATTERN = /[*?~]|^[<>=]/;
+/** What stands for cells in a template. */
+const PLACES = /\{([\w.]+)\}|\[(\w+)\]|\?(\w+)\?|<(\w+)\.(\w+)>/g;
 const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '-' };
 
 /**
@@ -65,11 +67,25 @@ export class LiveFormulas {
     if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
-    const filled = template.replace(/\{([\w.]+)\}|\[(\w+)\]|\?(\w+)\?/g, (_all, path?: string, key?: string, own?: string) => {
+    // A text in a column of numbers makes a fault of all that is reckoned of it.
+    if (this.#columnsOf(template).some(([name, key]) => !this.#isWhole(name, key))) return undefined;
+    const filled = template.replace(PLACES, (_all, path?: string, key?: string, own?: string, name?: SheetName, of?: string) => {
+      if (name !== undefined) return this.range(name, of!) ?? 'NA()';
       if (path !== undefined) return this.#value(sheet, path, row);
       return key === undefined ? `${String(this.#isEntered(sheet, own!, row)).toUpperCase()}()` : this.#missing(sheet, key, row);
     });
     return `IFERROR(${filled},"")`;
+  }
+
+  /** The columns that a template reads as a whole. */
+  #columnsOf(template: string): [SheetName, string][] {
+    return [...template.matchAll(/<(\w+)\.(\w+)>/g)].map(([, name, key]) => [name as SheetName, key!]);
+  }
+
+  /** Whether no cell of a column of numbers is unknown. */
+  #isWhole(sheet: SheetName, key: string): boolean {
+    return columnOf(sheet, key).kind !== 'number'
+      || this.#schedule.rows(sheet).every(({ id }) => this.#schedule.value(sheet, id, key) !== null);
   }
 
   /** The rows of which a figure lacks something that stands elsewhere, which a spreadsheet cannot tell. */
@@ -88,6 +104,7 @@ export class LiveFormulas {
     if (column.role !== 'computed' || column.status !== true || row === undefined) return false;
     return this.#partialBehind.has(`${sheet} ${row.id}`) || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
+      || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
       || (sheet === 'ways'
         && (this.#startsWithMore(row) || this.#schedule.isPartial(sheet, row.id, 'available')));
@@ -165,7 +182,7 @@ export class LiveFormulas {
   /** The sheets whose rows a formula finds by their tags. */
   #names(sheet: SheetName, template: string): SheetName[] {
     const references = [...template.matchAll(/\{(\w+)\.\w+\}/g)].map((found) => targetOf(sheet, found[1]!));
-    return template.includes('[') ? [...references, sheet] : references;
+    return template.includes('[') || this.#columnsOf(template).length > 0 ? [...references, sheet] : references;
   }
 
   /**

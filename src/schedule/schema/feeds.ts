@@ -49,7 +49,7 @@ export const feeds: Sheet = {
     },
     {
       role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
       help: 'Width of its breaker on the mounting rail.',
     },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },

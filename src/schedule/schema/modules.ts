@@ -31,7 +31,7 @@ export const modules: Sheet = {
     },
     {
       role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', above: 0, decimals: 0, optional: true,
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
       help: 'Width on the mounting rail.',
     },
     ...boughtColumns('module'),

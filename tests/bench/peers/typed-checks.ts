@@ -6,8 +6,8 @@ const nothing = () => ({
   'device-quantity-missing': 0, 'device-draw-missing': 0, 'device-over-supply': 0,
   'device-over-voltage': 0, 'device-under-voltage': 0, 'device-other-voltage': 0, 'device-start-unknown': 0,
   'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0, 'tag-not-unique': 0,
-  'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-inrush-missing': 0,
-  'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
+  'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-draw-missing': 0, 'type-inrush-missing': 0,
+  'supply-gives-nothing': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
   'supply-lives-on-diversity-fuse': 0, 'supply-series-drop-missing': 0, 'supply-fuse-never-acts': 0,
   'supply-rating-missing': 0, 'supply-demand-partial': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
   'supply-warm-derating-unknown': 0, 'supply-over-start': 0, 'supply-over-battery': 0, 'supply-battery-missing': 0,
@@ -90,7 +90,7 @@ export class Judgement {
     const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand, nodes } = devices;
     const { types, supplies, branches } = this.#tables;
     const { minVoltage, maxVoltage, voltage } = types.columns as Record<string, Float64Array>;
-    const { usable, highest, lowest, overload } = supplies.columns as Record<string, Float64Array>;
+    const { usable, highest, lowest, overload, oversized } = supplies.columns as Record<string, Float64Array>;
     const railVoltage = supplies.columns.voltage!;
     const [oddTypes, oddRails, oddBranches] = [types.isOdd, supplies.isOdd, branches.isOdd];
     const { found } = this;
@@ -101,11 +101,12 @@ export class Judgement {
       const many = qty[at]!;
       if (isUnknown(demand[at]!)) {
         if (isUnknown(many)) found['device-quantity-missing'] += 1;
-        else found['device-draw-missing'] += 1;
+        // What its type does not say is found there, and a type that there is not at its name.
+        else if (ofType === EMPTY || (ofType >= 0 && types.columns.power![ofType]! >= 0)) found['device-draw-missing'] += 1;
       }
       if (ofRail >= 0) {
         if (many !== 0 && !isUnknown(many) && isAbove(unitDraw[at]! / 1000, usable![ofRail]!)) {
-          found['device-over-supply'] += 1;
+          oversized![ofRail]! += 1;
         }
         if (ofType >= 0) {
           const least = minVoltage![ofType]!;
@@ -139,9 +140,10 @@ export class Judgement {
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
 
-  #types({ nodes, inrush, waitingForNodes, waitingForInrush }: Table): void {
+  #types({ nodes, inrush, draw, power, waitingForNodes, waitingForInrush, waitingForDraw }: Table): void {
     for (let at = 0; at < nodes!.length; at += 1) {
       if (isUnknown(nodes![at]!) && waitingForNodes![at]! > 0) this.found['type-nodes-missing'] += 1;
+      if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0) this.found['type-draw-missing'] += 1;
       if (isUnknown(inrush![at]!) && waitingForInrush![at]! > 0) this.found['type-inrush-missing'] += 1;
     }
   }
@@ -150,6 +152,7 @@ export class Judgement {
     const { found } = this;
     const { demand, connected, usable, fuse, loading, target, rated, units, peak, redundant, seriesDrop } = table;
     const { missing, purpose, purposes, overload, start, startMissing, standbyHours, battery, batteryNeeded } = table;
+    const oversized = table.oversized!;
     for (let at = 0; at < demand!.length; at += 1) {
       const [used, all, most, opens] = [demand![at]!, connected![at]!, usable![at]!, fuse![at]!];
       const gives = rated![at]! * (units![at]! - redundant![at]!) * peak![at]!;
@@ -159,13 +162,20 @@ export class Judgement {
         found[rule] += 1;
         status = Math.max(status, rank);
       };
-      if (isAbove(used, most)) find('supply-over-usable', OVER);
+      if (most === 0) find('supply-gives-nothing', OVER);
+      else if (isAbove(used, most)) find('supply-over-usable', OVER);
+      if (oversized[at]! > 0) {
+        status = OVER;
+        // One is the cause, and told at its row; several are told here, unless all together are too much.
+        if (most > 0 && oversized[at] === 1) found['device-over-supply'] += 1;
+        else if (most > 0 && !isAbove(used, most)) find('supply-devices-over-usable', OVER);
+      }
       if (isAbove(used, opens)) find('supply-over-fuse', OVER);
       if (isAbove(loading![at]!, target![at]!) && !isAbove(used, most)) find('supply-over-target', NEAR);
       if (isAbove(all, most) && !isAbove(used, most)) find('supply-lives-on-diversity-usable', NEAR);
       if (isAbove(all, opens) && !isAbove(used, opens)) find('supply-lives-on-diversity-fuse', NEAR);
       if (redundant![at] === 1 && isUnknown(seriesDrop![at]!)) find('supply-series-drop-missing', INCOMPLETE);
-      if (isAbove(opens, gives)) find('supply-fuse-never-acts', NEAR);
+      if (isAbove(opens, gives) && most !== 0) find('supply-fuse-never-acts', NEAR);
       if (isUnknown(rated![at]!)) find('supply-rating-missing', INCOMPLETE);
       if (missing![at]! > 0) find('supply-demand-partial', INCOMPLETE);
       if (isUnknown(opens)) find('supply-fuse-not-checked', 0);

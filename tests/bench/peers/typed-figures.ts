@@ -17,8 +17,8 @@ export function calculate(devices: DeviceColumns, count: number, tables: Tables)
   supplyLimits(supplies);
   // Purposes that are kept apart have a bit each; «other», the last one, has none.
   types.bit!.forEach((_, at) => { types.bit![at] = types.purpose![at]! < 3 ? 1 << types.purpose![at]! : 0; });
-  for (const key of ['waitingForNodes', 'waitingForInrush']) types[key]!.fill(0);
-  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes']) supplies[key]!.fill(0);
+  for (const key of ['waitingForNodes', 'waitingForInrush', 'waitingForDraw']) types[key]!.fill(0);
+  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes', 'oversized']) supplies[key]!.fill(0);
   for (const key of ['nodes', 'missing']) branches[key]!.fill(0);
   sum(devices, count, tables);
   supplyFigures(supplies);
@@ -46,7 +46,7 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
   const [typeShared, railShared] = [tables.types.isShared, tables.supplies.isShared];
   const { type, rail, branch, qty, ownDraw, ownDiversity, unitDraw, diversity } = devices;
   const { connected, demand, share, nodes, terminalVoltage, voltageMargin } = devices;
-  const { waitingForNodes, waitingForInrush } = types;
+  const { waitingForNodes, waitingForInrush, waitingForDraw } = types;
   const { draw, power, inrush, minVoltage, bit, nodes: typeNodes, diversity: typeDiversity } = types;
   const { voltage, usable, overload, start, startMissing, purposes } = supplies;
   const [allConnected, allDemand, missing] = [supplies.connected!, supplies.demand!, supplies.missing!];
@@ -65,6 +65,7 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
     }
     let factor = ownDiversity[at]!;
     if (factor !== factor) factor = hasType && typeDiversity![ofType]! >= 0 ? typeDiversity![ofType]! : 1;
+    if (hasType && ownDraw[at]! !== ownDraw[at]!) waitingForDraw![ofType]! += 1;
     const amps = many * each / 1000;
     const used = amps * factor;
     const counted = hasType ? many * typeNodes![ofType]! : NaN;

@@ -17,10 +17,10 @@ export const TABLES = { types: 'type', supplies: 'rail', branches: 'branch' } as
 export const RETRIES = 1;
 
 const COMPUTED = {
-  types: ['bit', 'waitingForNodes', 'waitingForInrush'],
+  types: ['bit', 'waitingForNodes', 'waitingForInrush', 'waitingForDraw'],
   supplies: [
     'lowest', 'highest', 'usable', 'connected', 'demand', 'missing', 'loading', 'spare', 'limitDiversity',
-    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'status',
+    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'status',
   ],
   branches: ['nodes', 'missing', 'free', 'used', 'cables', 'cableLength', 'status'],
 } as const satisfies Record<keyof typeof TABLES, readonly string[]>;

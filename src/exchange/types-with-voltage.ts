@@ -1,9 +1,9 @@
-import { columnOf, type Cells, type InputColumn } from '../../schedule/index.ts';
-import { railVoltages } from '../rail-voltages.ts';
+import { columnOf, type Cells, type InputColumn } from '../schedule/index.ts';
+import { railVoltages } from './rail-voltages.ts';
 
 type Row = Readonly<Record<string, unknown>>;
 
-/** The sheets of a schedule of version 1 that say on which rails the devices of a type hang. */
+/** The sheets that say on which rails the devices of a type hang. */
 interface Sheets<Of> {
   readonly types: readonly Of[];
   readonly devices: readonly Of[];

@@ -1,0 +1,45 @@
+import { exceeds } from '../../electrical/index.ts';
+import { amps, fixed, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import type { RowReader } from '../row-reader.ts';
+
+/** Whether it is as warm around it as its conductor may get, so that no size of it carries anything. */
+export const isTooWarm = (row: RowReader) => row.number('carries') === 0;
+
+/** What the cable of a run carries, where that is a matter of its size [A]. */
+export const carriesOf = (row: RowReader) => isTooWarm(row) ? null : row.number('carries');
+
+/** What would put a run right: a shorter one, or a thicker conductor. */
+export function remedy(row: RowReader): string {
+  if (isTooWarm(row)) return row.say('Lay it where it is cooler first: no size of its conductor carries anything there.');
+  const longest = row.number('maxLength');
+  const smallest = row.value('smallestConductor');
+  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
+  if (current !== null && protection !== null && exceeds(current, protection)) {
+    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
+      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
+    });
+  }
+  const [needed, lowest] = [row.number('minVoltage'), row.numberOf('rail', 'lowest')];
+  if (lowest === null) {
+    return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
+  }
+  if (needed !== null && exceeds(needed, lowest)) {
+    return row.say('No cable puts it right: its supply may give {lowest}, and a device on it needs {needed}. Use a supply that holds its voltage higher, or a type that needs less.', {
+      lowest: volts(lowest, needed), needed: roundedUp(volts(needed, lowest)),
+    });
+  }
+  const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
+  const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
+  if (length > 0) {
+    return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
+      : row.say(
+        'With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker }
+      );
+  }
+  if (smallest !== null) {
+    return row.say('With {conductor} no length works; {thicker} would do at this length.', { conductor, thicker });
+  }
+  return row.say('No conductor on the sheet {sheet} would do: feed it from another place, or share the load over more runs.', {
+    sheet: row.titleOf('conductors'),
+  });
+}

@@ -1,0 +1,48 @@
+import { discriminates, exceeds, mostProtection, operatingMultiple, type WayKind } from '../../electrical/index.ts';
+import { amps } from '../../words/index.ts';
+import type { Gathering } from '../facts.ts';
+import type { RowReader } from '../row-reader.ts';
+
+/**
+ * Ratings on the market [A]: from 6 A the preferred values of IEC 60898-1, from memory; below common practice, no source.
+ */
+const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
+
+/** What the weakest cable behind a way carries [A]; NaN where it is not known of one. */
+export const LEAST_CARRIED: Gathering<number> = {
+  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'carries']],
+  gather: (document, book) => {
+    const least = new Map<number, number>();
+    const [ways, carries] = [book.targets('runs', 'way'), book.columns('runs').numbers.get('carries')!];
+    for (const { id } of document.rows('runs')) {
+      const way = ways[id]!;
+      if (way >= 0) least.set(way, Math.min(least.get(way) ?? Infinity, carries[id]!));
+    }
+    return least;
+  },
+};
+
+/**
+ * The smallest larger rating with which a way keeps to all that it is held against, and protects the cables behind it;
+ * empty where there is none.
+ */
+export function wayRemedy(row: RowReader): string {
+  const own = (key: string) => row.number(key);
+  const [rated, demand, connected, largest] = [own('rated'), own('demand'), own('connected'), own('largest')];
+  const [target, trip, available, start] = [own('target'), own('trip'), own('available'), own('start')];
+  const kind = row.value('kind') as WayKind | null;
+  if (rated === null || demand === null || connected === null || target === null || trip === null) return '';
+  if (available === null || kind === null || row.missing('demand') > 0) return '';
+  const needed = Math.max(demand / target, connected, largest ?? 0, kind === 'electronic' ? start ?? 0 : 0);
+  const carries = row.fact(LEAST_CARRIED) ?? NaN;
+  const [fuse, fuseKind] = [row.valueOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind') as WayKind | null];
+  const rating = RATINGS.find((each) => {
+    if (!exceeds(each, rated) || exceeds(needed, each) || exceeds(trip * each, available)) return false;
+    const k2 = typeof row.own('k2') === 'number' ? row.number('k2') : operatingMultiple(kind, each);
+    const most = k2 === null ? null : mostProtection(carries, k2);
+    if (most === null || !(each <= carries && each <= most)) return false;
+    return typeof fuse !== 'number' || (fuseKind !== null
+      && discriminates({ kind: fuseKind, ratedAmps: fuse }, { kind, ratedAmps: each }, available) === true);
+  });
+  return rating === undefined ? '' : row.say('One of {rating} would do, and the cables behind it carry that.', { rating: amps(rating) });
+}

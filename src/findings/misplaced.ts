@@ -1,0 +1,48 @@
+import { exceeds } from '../electrical/index.ts';
+import type { Workbook } from '../engine/index.ts';
+import type { ScheduleDocument } from '../schedule/index.ts';
+import type { Gathering } from './facts.ts';
+
+type Place = 'runs' | 'ways' | 'supplies';
+
+/** Counts what is entered where it cannot be, for what feeds it: told there, and what it makes of sums is not sure. */
+function count(document: ScheduleDocument, book: Workbook, place: Place): ReadonlyMap<number, number> {
+  const counts = new Map<number, number>();
+  const add = (id: number) => { if (id >= 0) counts.set(id, (counts.get(id) ?? 0) + 1); };
+  const [rails, runs] = [book.targets('devices', 'rail'), book.targets('devices', 'run')];
+  const [railOfRun, wayOfRun] = [book.targets('runs', 'rail'), book.targets('runs', 'way')];
+  const railOfWay = book.targets('ways', 'rail');
+  const [distances, lengths] = [
+    book.columns('devices').numbers.get('distance')!, book.columns('runs').numbers.get('length')!,
+  ];
+  const size = document.capacity('devices');
+  for (let id = 0; id < size; id += 1) {
+    const run = runs[id]!;
+    if (run < 0) continue;
+    const isElsewhere = railOfRun[run]! >= 0 && rails[id] !== railOfRun[run];
+    if (place === 'runs' && (isElsewhere || exceeds(distances[id]!, lengths[run]!))) add(run);
+    if (isElsewhere && place !== 'runs') add(place === 'ways' ? wayOfRun[run]! : railOfRun[run]!);
+  }
+  if (place === 'runs') return counts;
+  for (const { id } of document.rows('runs')) {
+    const way = wayOfRun[id]!;
+    if (way < 0 || railOfWay[way]! < 0 || railOfRun[id] === railOfWay[way]) continue;
+    add(place === 'ways' ? way : railOfWay[way]!);
+  }
+  return counts;
+}
+
+const on = (sheet: Place): Gathering<number> => ({
+  sheet,
+  reads: [
+    ['devices', 'rail'], ['devices', 'run'], ['devices', 'distance'], ['runs', 'rail'], ['runs', 'way'],
+    ['runs', 'length'], ['ways', 'rail'],
+  ],
+  gather: (document, book) => count(document, book, sheet),
+});
+
+/**
+ * How many rows are entered on it and on another rail, or on a run beyond its end: device rows on runs; on ways and
+ * supplies also runs whose way hangs on another rail.
+ */
+export const MISPLACED = { runs: on('runs'), ways: on('ways'), supplies: on('supplies') };
