@@ -27,7 +27,7 @@ interface Case {
 
 const CASES: readonly Case[] = [
   { name: 'hotel.csv', text: hotel, into: 'paste', lines: {}, devices: 3720 },
-  // 24 + 7 + 9 + 3 + 12 + 2.5 m, 18 + 5 + 1 + 6 + 14 + 2 + 16, 5 + 1; the cable is no device, and one subtotal is wrong.
+  // 24 + 7 + 9 + 3 + 12 + 2.5 m, 18 + 5 + 1 + 6 + 14 + 2 + 16, 5 + 1; the cable is no device, one subtotal is wrong.
   { name: 'kindertagesstaette.csv', text: kindertagesstaette, into: 'drop',
     lines: { 21: 'leave-out', 24: 1, 25: 'leave-out', 26: 'leave-out' }, devices: 125.5 },
   // The thermostat is in no total. 12 + 4 + 8 + 3 + 6, 4 + 10 + 2 + 18 + 8 + 1

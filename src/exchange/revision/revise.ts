@@ -7,7 +7,7 @@ import { plainKey } from '../takeoff/plain-words.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
 import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
 import { spread } from './spread.ts';
-import { identityOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
+import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
 /** What becomes of a device row when a list is taken onto its schedule. */
 export type RevisedOutcome = 'came' | 'changed' | 'went' | 'kept';
@@ -230,8 +230,4 @@ class Reviser {
 /** Whether a ref is another, or a part of it, as they are compared. */
 function isPartOf(ref: string, whole: string): boolean {
   return wholeTags(ref).some((each) => plainKey(each) === plainKey(whole));
-}
-
-function textOf(cell: CellValue | undefined): string {
-  return typeof cell === 'string' ? cell : '';
 }
