@@ -18,7 +18,8 @@ export const styles = css`
     contain-intrinsic-inline-size: 80rem;
     position: relative;
     block-size: 100%;
-    overflow: hidden;
+    /* Nothing scrolls it, a script that brings a cell into view included: its header would be out of reach. */
+    overflow: clip;
     border: 1px solid var(--elv-line);
     border-radius: var(--elv-radius);
     background: var(--elv-surface);
