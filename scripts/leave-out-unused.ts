@@ -1,5 +1,5 @@
 import type { Plugin } from 'vite';
-import { KNOWN_FUNCTIONS } from '../src/schedule/formula/known-functions.ts';
+import { KNOWN_FUNCTIONS, KNOWN_PLUGINS } from '../src/schedule/formula/known-functions.ts';
 
 interface UnusedModules {
   readonly what: string;
@@ -62,6 +62,14 @@ const unused: readonly UnusedModules[] = [
         KNOWN_FUNCTIONS.has(name) || name === 'OFFSET' ? line : '');
       return without.length < code.length - 5000 ? without : undefined;
     },
+  },
+  {
+    what: 'the formula engine’s functions beside known ones, which no formula may call',
+    path: new RegExp(`/hyperformula/es/interpreter/plugin/(?:${KNOWN_PLUGINS.join('|')})\\.mjs$`),
+    count: KNOWN_PLUGINS.length,
+    replace: (code) => code.includes('Plugin.implementedFunctions = {')
+      ? code.replace(/^ {2}'?([\w.]+)'?: \{$[^]*?^ {2}\},?$\n/gm,
+        (text, name: string) => KNOWN_FUNCTIONS.has(name) ? text : '') : undefined,
   },
   {
     what: 'the message library’s reader of patterns for dates and numbers, which no message has',
@@ -171,6 +179,11 @@ const unused: readonly UnusedModules[] = [
     ),
   },
 ];
+
+/** A module of a library without what is never used of it; as it is where nothing is left out. */
+export function withoutUnused(path: string, code: string): string {
+  return unused.find((modules) => modules.path.test(path))?.replace(code) ?? code;
+}
 
 /** The code without the methods that none of those named calls; undefined where one of these is not there. */
 function onlyCalled(code: string, named: readonly string[]): string | undefined {
