@@ -5,11 +5,13 @@ import { KNOWN_PLUGINS } from '../src/schedule/formula/known-functions.ts';
 import { withoutUnused } from './leave-out-unused.ts';
 import { projectFolder } from './project-folder.mjs';
 
-const engine = 'node_modules/hyperformula/es';
-/** Its modules, but for those that check its licence, which stay as they are. */
-const shortened = /\/hyperformula\/es\/(?!license\/)[\w/]+\.mjs$/;
-/** A method of a class, as these modules are written, with its name. */
-const method = /^ {2}(?:static )?(\w+)\([^\n]*\) \{\n[^]*?^ {2}\}$/gm;
+/** The formula engine, and what it reads formulas with. */
+const engine = ['node_modules/hyperformula/es', 'node_modules/chevrotain/lib_esm/src'];
+/** Their modules, but for those that check a licence, which stay as they are. */
+const shortened = /\/(?:hyperformula\/es\/(?!license\/)|chevrotain\/lib_esm\/src\/)[\w/]+\.m?js$/;
+/** A method of a class, as the modules of the one and of the other are written, with its name. */
+const method =
+  /^ {2}(?:static )?(\w+)\([^\n]*\) \{\n[^]*?^ {2}\}$|^ {4}\w+\.prototype\.(\w+) = function \([^]*?^ {4}\};$/gm;
 /** Where a method can be meant: after a dot, or as a text, as the methods of functions are listed. */
 const said = /(?<=[.'"])\w+/g;
 const comments = /\/\*[^]*?\*\/|^\s*\/\/.*$/gm;
@@ -37,8 +39,8 @@ export function leaveOutUnreached(): Plugin {
       order: 'pre',
       filter: { id: shortened },
       handler(code) {
-        const shorter = code.replace(method, (text, name: string) => {
-          if (reached.has(name)) return text;
+        const shorter = code.replace(method, (text, ofClass?: string, ofPrototype?: string) => {
+          if (reached.has(ofClass ?? ofPrototype!)) return text;
           left += 1;
           return '';
         });
@@ -54,9 +56,10 @@ export function leaveOutUnreached(): Plugin {
 /** The names that are said outside of methods, and by the methods of these names, and so on. */
 function reachedNames(): Set<string> {
   const bodies = new Map<string, string>();
-  const rest = texts(engine).map(({ path, text }) => !shortened.test(path) ? text
-    : text.replace(method, (body, name: string) => {
-      bodies.set(name, `${bodies.get(name) ?? ''}\n${body}`);
+  const rest = engine.flatMap(texts).map(({ path, text }) => !shortened.test(path) ? text
+    : text.replace(method, (body, ofClass?: string, ofPrototype?: string) => {
+      const name = ofClass ?? ofPrototype!;
+      bodies.set(name, `${bodies.get(name) ?? ''}\n${body.replace(`.${name} = `, '')}`);
       return '';
     }));
   const callers = texts('src/engine').map(({ text }) => text);
@@ -77,6 +80,6 @@ function texts(folder: string): { readonly path: string; readonly text: string }
 /** Whether a module is no list of names, and no plugin of functions that no formula may call. */
 function isBuilt(path: string): boolean {
   const [, plugin] = /\/interpreter\/plugin\/(\w+)\.mjs$/.exec(path) ?? [];
-  return !/\/i18n\/|\/functionMetadata\/|\/plugin\/index/.test(path)
+  return !/\/i18n\/languages\/|\/functionMetadata\/|\/plugin\/index/.test(path)
     && (plugin === undefined || KNOWN_PLUGINS.includes(plugin) || !/(?<!Function)Plugin$/.test(plugin));
 }

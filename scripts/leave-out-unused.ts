@@ -154,6 +154,21 @@ const unused: readonly UnusedModules[] = [
       ? visitors.map((name) => `export function ${name}() {}`).join('\n') : undefined,
   },
   {
+    what: 'the syntax trees of the formula engine’s reader, which it is told not to build (`outputCst`)',
+    path: /\/chevrotain\/lib_esm\/src\/parse\/parser\/traits\/tree_builder\.js$/,
+    count: 1,
+    replace: (code) => without(code, /^ {8}else \{\n {12}if \(\/full\/i[^]*?^ {8}\}$/gm, 1),
+  },
+  {
+    what: 'how the formula engine’s reader goes on after a mistake, which it is not asked to (`recoveryEnabled`)',
+    path: /\/chevrotain\/lib_esm\/src\/parse\/parser\/traits\/recoverable\.js$/,
+    count: 1,
+    replace: (code) => without(
+      code, new RegExp('^ {4}Recoverable\\.prototype\\.(?!init|attemptIn|getHuman)\\w+ = [^]*?^ {4}\\};$'
+        + '|^ {8}if \\(this\\.recoveryEnabled\\) \\{$[^]*?^ {8}\\}$', 'gm'), 19,
+    ),
+  },
+  {
     what: 'the checks that the formula engine’s reader makes of its own grammar, which is the same on every page',
     path: /\/chevrotain\/lib_esm\/src\/parse\/grammar\/checks\.js$/,
     count: 1,
@@ -196,6 +211,11 @@ function onlyCalled(code: string, named: readonly string[]): string | undefined 
     for (const [, called] of text.matchAll(/\b(?:this|HyperFormula|engine|instance)\.(\w+)/g)) kept.add(called!);
   }
   return methods.filter(([, name]) => !kept.has(name!)).reduce((rest, [all]) => rest.replace(all, ''), code);
+}
+
+/** The code without its parts of a kind; undefined where there are not so many of them. */
+function without(code: string, parts: RegExp, count: number): string | undefined {
+  return [...code.matchAll(parts)].length === count ? code.replace(parts, '') : undefined;
 }
 
 /** The code with definitions of exported names replaced; undefined where there are not so many of them. */
