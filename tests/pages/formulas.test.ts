@@ -23,7 +23,7 @@ const content = {
   },
 };
 
-/** What a schedule says of each call: its figure, or what is wrong. It runs in the page too, and so names nothing else. */
+/** What a schedule says of each call: its figure, or what is wrong. It runs in the page too, and so names no other. */
 const says = (schedule: LoadSchedule): readonly string[] => {
   const found = schedule.findings.filter(({ key }) => key === 'distance').map(({ row, message }) => `${row}: ${message}`);
   return [
