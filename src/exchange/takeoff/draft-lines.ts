@@ -1,5 +1,6 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { looksLikeArea } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
@@ -89,6 +90,7 @@ export class LineReader {
     const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     const lastPlace = records.findIndex(({ line }) => line === lastHeading);
     this.#beginPart(records[lastPlace + 1]?.line ?? 1);
+    this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
@@ -98,6 +100,13 @@ export class LineReader {
       }
       return this.#line(record);
     });
+  }
+
+  /** «Level 1» above the headings is the area of what stands below them. */
+  #entitle(above: readonly TakeoffRecord[]): void {
+    const title = above.filter(({ fields }) => fields.some((field) => field !== '')).at(-1);
+    const texts = title?.fields.filter((field) => field !== '') ?? [];
+    if (texts.length === 1 && looksLikeArea(texts[0]!)) this.#cells.entitle(title!.line, title!.fields, texts[0]!);
   }
 
   /** The lines of what is no list. */
