@@ -53,6 +53,19 @@ describe('columns of counts beside sums and numbers', () => {
   });
 });
 
+it('what stands in three flats is proposed three times, and totals are of what is written', () => {
+  const source = 'Device;Flat type A (x3);2 × Flat B;Flat C\nRouter;4;2;1\nTotal;4;2;1';
+  const { sums, lines } = read(source);
+  // 3 × 4 and 2 × 2 are asked about, 1 is taken; 4 + 2 + 1 are totals.
+  expect(sums).toMatchObject({ taken: 1, undecided: 16, leftOut: 7 });
+  const asked = lines.filter(({ outcome }) => outcome === 'undecided');
+  expect(asked.map(({ flag, proposal }) => [flag, proposal])).toEqual([['proposal', 12], ['proposal', 4]]);
+  expect(asked[0]!.reason).toContain('“4” in “Flat type A (x3)” probably means 12. Confirm it');
+  expect(read(source, { decisions: { names: {}, lines: { [asked[0]!.key]: 'take', [asked[1]!.key]: { qty: 5 } } } }).sums)
+    .toMatchObject({ taken: 18, undecided: 0 });
+  expect(read('Room;Light sensor;RGB 2x4\nHall;4;1').sums).toMatchObject({ taken: 5 });
+});
+
 describe('a list with prices', () => {
   // 4 × 85 = 340, 3 × 100 = 300.
   it.each(['Amount', 'Total', 'Line total', 'Summe'])('“%s” beside a unit price is money, and counts nothing', (heading) => {

@@ -5,6 +5,7 @@ import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
 import { DASH } from './find-heading.ts';
+import { headingFactor } from './heading-factor.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
@@ -39,6 +40,8 @@ interface Count {
   readonly heading: string;
   /** Its whole heading, where it stands beside the counts of a whole list. */
   readonly askedUnder?: string;
+  /** Its whole heading, where that says that what it counts is there several times. */
+  readonly timesUnder?: string;
 }
 
 /** A line, or one count of it, on the way to its draft. */
@@ -75,6 +78,7 @@ export class LineReader {
       : counts.map(({ index, heading, isAsked }) => ({
         index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading),
         ...(isAsked === true ? { askedUnder: heading } : {}),
+        ...(headingFactor(heading) > 1 ? { timesUnder: heading } : {}),
       }));
     this.#total = columns.find(({ field }) => field === 'total')?.index;
     this.#headingsName = headingsName(columns);
@@ -150,7 +154,18 @@ export class LineReader {
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
-    return { record, count, decision, names: [...all], written, quantity: this.#decided(written, decision) };
+    return { record, count, decision, names: [...all], written, quantity: this.#decided(this.#times(written, record, count), decision) };
+  }
+
+  /** «4» under «Flat type A (x3)» is proposed to be 12; totals are of what is written. */
+  #times(written: Quantity, record: TakeoffRecord, { index, timesUnder }: Count): Quantity {
+    const { qty, doubt } = written;
+    if (timesUnder === undefined || qty === null || qty === 0 || doubt !== undefined || this.#headingsName
+      || this.#isCalledTotal(record)) return written;
+    const proposal = Math.round(qty * headingFactor(timesUnder) * 1000) / 1000;
+    return { ...written, qty: proposal, proposal, doubt: this.#context.words.say(
+      '“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.',
+      { text: record.fields[index]!, unit: timesUnder, proposal }) };
   }
 
   #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {
