@@ -14,7 +14,7 @@ const FLAGS: Readonly<Record<LineFlag, string>> = {
   hidden: message('{count, plural, one {# line is} other {# lines are}} hidden in the file: {qty}'),
   struck: message('{count, plural, one {# line is} other {# lines are}} struck through: {qty}'),
   superseded: message('{count, plural, one {# line says that it counts} other {# lines say that they count}} no longer: {qty}'),
-  sum: message('{count, plural, one {# line equals} other {# lines equal}} the sum above without being called a total: {qty}'),
+  sum: message('{count, plural, one {# line may be a sum} other {# lines may be sums}} of others or count beside them: {qty}'),
   proposal: message('{count, plural, one {# quantity is} other {# quantities are}} proposed from what is written: {qty}'),
 };
 

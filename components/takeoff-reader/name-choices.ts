@@ -50,7 +50,8 @@ function nameLine(
   facts: TypeFacts | undefined, { types, decide, words }: NameChoicesOptions,
 ): TemplateResult {
   const { candidates } = match;
-  const [likest] = candidates;
+  // Of types that are equally like it, none goes before the others.
+  const likest = candidates.filter(({ score }) => score === candidates[0]!.score);
   const others = types.filter((each) => !candidates.some((candidate) => candidate.type === each));
   const chosen = state === 'undecided' ? '' : state === 'new' ? 'new' : state === 'left-out' ? 'leave-out' : `=${type}`;
   const option = (value: string, text: string) =>
@@ -71,8 +72,8 @@ function nameLine(
           words.say('{type} (likeness {likeness})', { type: each.type, likeness: words.number(each.score, 2) })))}</optgroup>`}
       ${option('new', words.say('a new type'))}${option('leave-out', words.say('nothing to be counted'))}
       <optgroup label=${words.say('Other types')}>${others.map((each) => option(`=${each}`, each))}</optgroup></select>
-    ${state === 'undecided' && likest !== undefined ? html`<button type="button" class="bordered" data-do="confirm"
-      @click=${() => { decide({ [key]: { type: likest.type } }); }}>${words.say('Yes, {type}', { type: likest.type })} <span class="quiet">${words.number(likest.score, 2)}</span></button>` : nothing}</span>
+    ${state !== 'undecided' ? nothing : likest.map((each) => html`<button type="button" class="bordered" data-do="confirm"
+      @click=${() => { decide({ [key]: { type: each.type } }); }}>${words.say('Yes, {type}', { type: each.type })} <span class="quiet">${words.number(each.score, 2)}</span></button>`)}</span>
     ${state === 'new' ? html`<span class="facts quiet spoken">${factWords(facts, words)}</span>` : nothing}
   </li>`;
 }

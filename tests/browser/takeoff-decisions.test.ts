@@ -70,6 +70,16 @@ test('lines of the same doubt are taken alike at once, or one by one', async () 
   expect(parts(element, '[data-flag]')).toEqual([]);
 });
 
+test('of types that are equally like a name none goes before the others', async () => {
+  const element = await mountElement({ content: { ...sample(), sheets: { ...sample().sheets, types: [{ type: 'Button, 2 keys' }, { type: 'Button, 4 keys' }] } } });
+  await openWork(element, 'takeoff');
+  paste(element, list('Device | Room | Qty', 'Button keys | Jetty | 3'));
+  await expect.poll(() => parts(element, '[data-do=confirm]').length).toBe(2);
+  await userEvent.click(parts(element, '[data-do=confirm]')[1]!);
+  await expect.poll(() => parts(element, '[data-do=confirm]').length).toBe(0);
+  expect(outcomeOf(element, 2)).toBe('taken');
+});
+
 test('what is decided on keeps its place, and the focus goes on to what is open next, with the keyboard alone', async () => {
   const element = await opened(list('Device | Room | Qty', 'Lamps | Jetty | 3', 'Sensors | Jetty | 4', 'Lamp | Slip | two', 'Winch | Slip | 1'));
   const focused = () => {

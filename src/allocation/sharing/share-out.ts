@@ -31,8 +31,6 @@ const MOST_MILLISECONDS = 1_500;
 /** Part of the time by which the search for the least number ends, and that for areas that stay together as a whole. */
 const UNTIL_LEAST = 0.55;
 const UNTIL_WHOLE = 0.8;
-/** Why devices have no place, so that nobody can say that no fewer branches or supplies would do. */
-const OPEN: readonly LeftOut['code'][] = ['no-room', 'quantity-unknown', 'size-unknown'];
 
 /**
  * Shares devices out over branches or supplies: never above what one may carry, over the least number, and so that
@@ -128,8 +126,8 @@ function* sharingSteps(
   }
   const lowerBound = [...least.values()].reduce((sum, { bound, free }) =>
     sum + Math.max(leastTogether(bound), leastTogether(free)), 0);
-  // What devices of unknown size would need, nobody knows.
-  const complete = !leftOut.some(({ code }) => OPEN.includes(code))
+  // What devices without a place would need, nobody knows; what is too large for any goes on none.
+  const complete = leftOut.every(({ code }) => code === 'takes-none' || code === 'too-large')
     && !problem.notes.some(({ code }) => code === 'nodes-unknown' || code === 'demand-unknown');
   const used = fillings.size;
   return {

@@ -57,10 +57,25 @@ export function proposeColumns(
       if (column.isOpen && free !== undefined && !(isCounted && free.field === 'qty')) take(column, free.field, 'heading');
     }
   }
+  for (const column of columns) if (isAmount(column, columns)) column.ignore();
   if (!isCounted) takeCounts(columns, headings.length > 0);
   nameDevices(columns, headings.length > 0, isKnown);
   return columns.map(({ index, heading, field, from, values, isAsked }) =>
     ({ index, heading, field, from, values, ...(isAsked ? { isAsked } : {}) }));
+}
+
+/** Whether a column has what the counts of another cost: «Amount» and «Total» beside a unit price are sums of money. */
+function isAmount(column: Draft, columns: readonly Draft[]): boolean {
+  const price = columns.find(({ field }) => field === 'price')?.numbers;
+  if (price === undefined || column.from === 'remembered' || !(column.field === 'qty' || column.field === 'total' || column.isOpen)) return false;
+  const amounts = column.numbers;
+  return columns.some((other) => {
+    if (other === column || other.field !== 'qty') return false;
+    const known = other.numbers.map((qty, line) => [qty, price[line], amounts[line]] as const)
+      .filter((each): each is readonly [number, number, number] => each.every((value) => typeof value === 'number' && value > 0));
+    const equal = known.filter(([qty, each, amount]) => Math.abs(qty * each - amount) < 0.01 * qty + 5e-3);
+    return known.some(([, each]) => each !== 1) && equal.length > known.length / 2;
+  });
 }
 
 /** Finds the columns of counts, one or several, and the column of their total. */
@@ -69,7 +84,9 @@ function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
   const open = columns.filter((column) => (column.isOpen || COUNT_OR_NUMBER.test(column.heading)) && column.mayCount);
   if (said.length === 0) {
     const numbered = open.filter(({ heading }) => COUNT_OR_NUMBER.test(heading));
-    const [count] = numbered.length === 1 ? numbered : hasHeadings && open.length > 1 ? [] : open;
+    // «No.» beside storeys numbers the lines.
+    const isNumber = numbered.length === 1 && !open.some(({ heading }) => looksLikeArea(heading));
+    const [count] = isNumber ? numbered : open.length > 1 ? [] : open;
     if (count !== undefined) {
       count.assign('qty', 'values');
       return;
@@ -163,18 +180,25 @@ class Draft implements CountColumn {
 
   /** Its heading says that it counts. */
   get isSaid(): boolean {
-    return this.said.some(({ field }) => field === 'qty');
+    return this.said.some(({ field }) => field === 'qty') || namesTotal(this.heading);
   }
 
   get isOpen(): boolean {
     return this.from === undefined;
   }
 
-  /** Whether most values are counts, and not the numbers 1, 2, 3 … of the lines. */
+  /** Whether most values are counts, and not the numbers 1, 2, 3 … of the lines, which stand in front or have no name. */
   get mayCount(): boolean {
     const first = Number(this.#sample[0]);
-    const isNumbering = this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
+    const isInFront = this.index === 0 && !looksLikeArea(this.heading);
+    const isNumbering = (isInFront || this.heading === '' || COUNT_OR_NUMBER.test(this.heading))
+      && this.#sample.length > 2 && this.#sample.every((text, index) => Number(text) === first + index);
     return !isNumbering && this.share(isCount) >= 0.5 && !namesOtherQuantity(this.heading);
+  }
+
+  /** Its values as numbers, whatever they are of. */
+  get numbers(): (number | null)[] {
+    return this.#cells.map((text) => readQuantity(text.replace(/[€£$]|\b(?:EUR|CHF|GBP|USD)\b/gi, ''), '', '.').qty);
   }
 
   get letterShare(): number {
@@ -188,6 +212,12 @@ class Draft implements CountColumn {
 
   release(): void {
     this.field = this.from = undefined;
+  }
+
+  /** It is known what it holds, and that it is not read. */
+  ignore(): void {
+    this.field = undefined;
+    this.from = 'values';
   }
 
   assign(field: TakeoffField, from: 'heading' | 'values'): void {
@@ -205,7 +235,8 @@ class Draft implements CountColumn {
     if (field === 'area' && !exact && this.share(isCount) >= 0.5) return undefined;
     if (isFact(field)) return namesTotal(this.heading) ? undefined : field;
     if ((field === 'qty' || field === 'total') && namesOtherQuantity(this.heading)) return undefined;
-    if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return 'ref';
+    // «Flat type A» over counts is a place, «Item» over 1, 2, 3 a number.
+    if ((field === 'type' || field === 'description') && this.letterShare < 0.5) return exact ? 'ref' : undefined;
     return (field === 'qty' || field === 'total') && this.share(holdsQuantity) < 0.5 ? undefined : field;
   }
 }

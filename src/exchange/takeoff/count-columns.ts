@@ -32,7 +32,11 @@ export function chooseCounts<Column extends CountColumn>(columns: readonly Colum
     && (column.isSaid || plain.length > 0 || said.length === 0 || looksLikeArea(column.heading)));
   const others = parts.filter(({ isSaid }) => isSaid);
   const isRival = areRivals(others.map(({ heading }) => heading));
-  if (bare.length === 0) return { counts: isRival ? [] : parts, asked: [], total: undefined };
+  if (bare.length === 0) {
+    // «All» and «Σ» may be the sum of the others without a word for it.
+    const sum = parts.findLast((column) => parts.length > 2 && isSum(column, parts.filter((part) => part !== column)));
+    return { counts: isRival ? [] : parts.filter((part) => part !== sum), asked: isRival || sum === undefined ? [] : [sum], total: undefined };
+  }
   const total = isRival ? undefined : bare.find((column) => isTotal(column, parts));
   if (total !== undefined) return { counts: parts, asked: [], total };
   const count = bare.find(({ heading }) => !namesTotal(heading)) ?? bare[0]!;

@@ -1,9 +1,11 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { looksLikeArea } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
 import { DASH } from './find-heading.ts';
+import { headingFactor } from './heading-factor.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
@@ -38,6 +40,8 @@ interface Count {
   readonly heading: string;
   /** Its whole heading, where it stands beside the counts of a whole list. */
   readonly askedUnder?: string;
+  /** Its whole heading, where that says that what it counts is there several times. */
+  readonly timesUnder?: string;
 }
 
 /** A line, or one count of it, on the way to its draft. */
@@ -74,6 +78,7 @@ export class LineReader {
       : counts.map(({ index, heading, isAsked }) => ({
         index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading),
         ...(isAsked === true ? { askedUnder: heading } : {}),
+        ...(headingFactor(heading) > 1 ? { timesUnder: heading } : {}),
       }));
     this.#total = columns.find(({ field }) => field === 'total')?.index;
     this.#headingsName = headingsName(columns);
@@ -89,6 +94,7 @@ export class LineReader {
     const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     const lastPlace = records.findIndex(({ line }) => line === lastHeading);
     this.#beginPart(records[lastPlace + 1]?.line ?? 1);
+    this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
@@ -98,6 +104,13 @@ export class LineReader {
       }
       return this.#line(record);
     });
+  }
+
+  /** «Level 1» above the headings is the area of what stands below them. */
+  #entitle(above: readonly TakeoffRecord[]): void {
+    const title = above.filter(({ fields }) => fields.some((field) => field !== '')).at(-1);
+    const texts = title?.fields.filter((field) => field !== '') ?? [];
+    if (texts.length === 1 && looksLikeArea(texts[0]!)) this.#cells.entitle(title!.line, title!.fields, texts[0]!);
   }
 
   /** The lines of what is no list. */
@@ -141,7 +154,18 @@ export class LineReader {
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
-    return { record, count, decision, names: [...all], written, quantity: this.#decided(written, decision) };
+    return { record, count, decision, names: [...all], written, quantity: this.#decided(this.#times(written, record, count), decision) };
+  }
+
+  /** «4» under «Flat type A (x3)» is proposed to be 12; totals are of what is written. */
+  #times(written: Quantity, record: TakeoffRecord, { index, timesUnder }: Count): Quantity {
+    const { qty, doubt } = written;
+    if (timesUnder === undefined || qty === null || qty === 0 || doubt !== undefined || this.#headingsName
+      || this.#isCalledTotal(record)) return written;
+    const proposal = Math.round(qty * headingFactor(timesUnder) * 1000) / 1000;
+    return { ...written, qty: proposal, proposal, doubt: this.#context.words.say(
+      '“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.',
+      { text: record.fields[index]!, unit: timesUnder, proposal }) };
   }
 
   #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {

@@ -11,14 +11,18 @@ const WORDS = new RegExp(`[€£$%°]|${[
   'lange\\b', 'laenge', 'length', 'longueur', 'distance', 'abstand', 'gewicht', 'weight', 'poids', 'durchmesser', 'diameter', 'diametre',
   'flache', 'flaeche', 'surface', 'querschnitt', 'section\\b', 'cores\\b', 'adern', 'conducteurs', 'nodes', 'teilnehmer', 'participants',
   'address', 'adresse', 'channel', 'kanal', 'canal', 'voie', 'stunden', 'hours', 'heures', 'minuten', 'minutes', 'jahr\\b', '\\byear', 'annee',
-  'datum', '\\bdate', 'artikel', '\\bart\\b', 'article', 'part n', 'order', 'bestell', 'catalog', '\\bean\\b', '\\bcode\\b', 'phase', 'circuit',
-  'stromkreis', 'page', 'seite', 'blatt', '\\brev', 'index', 'version', 'schallpegel', 'lumen', 'lux\\b', 'temperatur', 'diversity', 'gleichzeit',
+  'datum', '\\bdate', 'artikel', '\\bart\\b', 'article', 'part n', 'catalog', '\\bean\\b', '\\bcode\\b', 'phase', 'circuit',
+  'stromkreis', 'page', 'seite', 'blatt', 'schallpegel', 'lumen', 'lux\\b', 'temperatur', 'diversity', 'gleichzeit',
   'simultaneite', 'faktor', 'factor', 'facteur', 'prozent', 'percent',
 ].join('|')}`, 'u');
+
+/** Words of a revision or an order: beside «Qty» they say which count it is. */
+const ISSUE = /order|bestell|\brev|index|version/u;
+const QTY = /\b(?:qty|quantit(?:y|ies|es?)|counts?|pcs|pieces|anzahl|stuck|stueck|stk|qtes?)\b|mengen?\b/u;
 
 /** Whether a heading speaks of another quantity than a count: mA, W, €, a price, a length, an address. */
 export function namesOtherQuantity(heading: string): boolean {
   const words = plainWords(heading);
   return UNIT.test(heading.normalize('NFC')) || words.some((word) => UNIT_WORDS.has(word)) || WORDS.test(
-    `${words.join(' ')} ${/[€£$%°]/.exec(heading)?.[0] ?? ''}`);
+    `${words.join(' ')} ${/[€£$%°]/.exec(heading)?.[0] ?? ''}`) || (ISSUE.test(words.join(' ')) && !QTY.test(words.join(' ')));
 }

@@ -3,7 +3,7 @@ import { plainWords } from './plain-words.ts';
 /** Words of lines of totals in English, German and French, wherever they stand; common practice, no source. */
 const TOTAL_WORDS = [
   'total', 'totals', 'subtotal', 'subtotals', 'sub total', 'carried forward', 'brought forward',
-  'summe', 'summen', 'zwischensumme', 'zwischensummen', 'teilsumme', 'gesamt', 'gesamtsumme', 'gesamtmenge',
+  'tot', 'summe', 'summen', 'zwischensumme', 'zwischensummen', 'teilsumme', 'ges', 'gesamt', 'gesamtsumme', 'gesamtmenge',
   'gesamtanzahl', 'endsumme',
   'insgesamt', 'teilergebnis', 'gesamtergebnis', 'zwischenergebnis', 'ubertrag', 'uebertrag',
   'somme', 'sommes', 'totaux', 'sous total', 'sous totaux', 'a reporter', 'cumul',
