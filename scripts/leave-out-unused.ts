@@ -1,5 +1,5 @@
 import type { Plugin } from 'vite';
-import { KNOWN_FUNCTIONS } from '../src/schedule/formula/known-functions.ts';
+import { KNOWN_FUNCTIONS, KNOWN_PLUGINS } from '../src/schedule/formula/known-functions.ts';
 
 interface UnusedModules {
   readonly what: string;
@@ -62,6 +62,14 @@ const unused: readonly UnusedModules[] = [
         KNOWN_FUNCTIONS.has(name) || name === 'OFFSET' ? line : '');
       return without.length < code.length - 5000 ? without : undefined;
     },
+  },
+  {
+    what: 'the formula engine’s functions beside known ones, which no formula may call',
+    path: new RegExp(`/hyperformula/es/interpreter/plugin/(?:${KNOWN_PLUGINS.join('|')})\\.mjs$`),
+    count: KNOWN_PLUGINS.length,
+    replace: (code) => code.includes('Plugin.implementedFunctions = {')
+      ? code.replace(/^ {2}'?([\w.]+)'?: \{$[^]*?^ {2}\},?$\n/gm,
+        (text, name: string) => KNOWN_FUNCTIONS.has(name) ? text : '') : undefined,
   },
   {
     what: 'the message library’s reader of patterns for dates and numbers, which no message has',
@@ -146,6 +154,21 @@ const unused: readonly UnusedModules[] = [
       ? visitors.map((name) => `export function ${name}() {}`).join('\n') : undefined,
   },
   {
+    what: 'the syntax trees of the formula engine’s reader, which it is told not to build (`outputCst`)',
+    path: /\/chevrotain\/lib_esm\/src\/parse\/parser\/traits\/tree_builder\.js$/,
+    count: 1,
+    replace: (code) => without(code, /^ {8}else \{\n {12}if \(\/full\/i[^]*?^ {8}\}$/gm, 1),
+  },
+  {
+    what: 'how the formula engine’s reader goes on after a mistake, which it is not asked to (`recoveryEnabled`)',
+    path: /\/chevrotain\/lib_esm\/src\/parse\/parser\/traits\/recoverable\.js$/,
+    count: 1,
+    replace: (code) => without(
+      code, new RegExp('^ {4}Recoverable\\.prototype\\.(?!init|attemptIn|getHuman)\\w+ = [^]*?^ {4}\\};$'
+        + '|^ {8}if \\(this\\.recoveryEnabled\\) \\{$[^]*?^ {8}\\}$', 'gm'), 19,
+    ),
+  },
+  {
     what: 'the checks that the formula engine’s reader makes of its own grammar, which is the same on every page',
     path: /\/chevrotain\/lib_esm\/src\/parse\/grammar\/checks\.js$/,
     count: 1,
@@ -172,6 +195,11 @@ const unused: readonly UnusedModules[] = [
   },
 ];
 
+/** A module of a library without what is never used of it; as it is where nothing is left out. */
+export function withoutUnused(path: string, code: string): string {
+  return unused.find((modules) => modules.path.test(path))?.replace(code) ?? code;
+}
+
 /** The code without the methods that none of those named calls; undefined where one of these is not there. */
 function onlyCalled(code: string, named: readonly string[]): string | undefined {
   const methods = [...code.matchAll(/^ {2}(?:static )?(\w+)\([^\n]*\) \{\n[^]*?^ {2}\}$/gm)];
@@ -183,6 +211,11 @@ function onlyCalled(code: string, named: readonly string[]): string | undefined 
     for (const [, called] of text.matchAll(/\b(?:this|HyperFormula|engine|instance)\.(\w+)/g)) kept.add(called!);
   }
   return methods.filter(([, name]) => !kept.has(name!)).reduce((rest, [all]) => rest.replace(all, ''), code);
+}
+
+/** The code without its parts of a kind; undefined where there are not so many of them. */
+function without(code: string, parts: RegExp, count: number): string | undefined {
+  return [...code.matchAll(parts)].length === count ? code.replace(parts, '') : undefined;
 }
 
 /** The code with definitions of exported names replaced; undefined where there are not so many of them. */

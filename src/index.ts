@@ -30,38 +30,53 @@ export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } fro
 
 // Files.
 export {
-  FORMAT, jsonSchema, readCsv, readSchedule, VERSION, writeCsv, writeSchedule,
+  FORMAT, jsonSchema, railVoltages, readCsv, readSchedule, VERSION, writeCsv, writeSchedule,
   type Problem, type ProblemCode, type ReadCsv, type ReadSchedule, type Unreadable,
 } from './exchange/index.ts';
 export { openWorkbook, type SheetRows, type Workbook } from './exchange/workbook/index.ts';
+// Takeoffs, and what is taken of a list that comes again.
 export {
-  columnsToRemember, missingColumns, readTakeoff, takeoffChanges, takeoffLabel,
-  type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffColumn, type TakeoffDecisions,
-  type LineFlag, type LineSource, type ListCells, type TakeoffField, type TakeoffLine, type TakeoffPart,
-  type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffSource, type TakeoffTable,
-  type TakeoffSums,
+  columnsToRemember, countedList, missingColumns, officeColumns, partOf, readListFile, readTakeoff, takeoffChanges,
+  takeoffLabel, withOfficeNames,
+  type CountedList, type LineDecision, type LineFlag, type LineSource, type ListCells, type ListFile,
+  type NameDecision, type OpenLine, type RememberedColumns, type Takeoff, type TakeoffColumn, type TakeoffDecisions,
+  type TakeoffField, type TakeoffLine, type TakeoffName, type TakeoffOptions, type TakeoffOutcome, type TakeoffPart,
+  type TakeoffSource, type TakeoffSums, type TakeoffTable,
 } from './exchange/takeoff/index.ts';
+export {
+  countOutcomes, reviseSchedule, revisionChanges, revisionLabel,
+  type ListRevision, type Matched, type RevisedList, type RevisedOutcome, type RevisedRow, type RevisedSchedule,
+  type RevisionOptions,
+} from './exchange/revision/index.ts';
+
+// Sheets updated from lists by tag, and two schedules joined.
+export {
+  compareWithList, LIST_SHEETS, readList, updateChanges, updateCounts, updateLabel,
+  type CellUpdate, type LeftOutRow, type ListRows, type ListUpdate, type ReadList, type RowUpdate, type UpdateOptions,
+} from './exchange/update/index.ts';
+export {
+  conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
+} from './exchange/join/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.
 export {
   createSized, OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
-  type AddedBin, type CapacityLimit, type Filling, type LeftOut, type LeftOutCode, type OfficeLists, type Placement, type ShareBin,
-  type SharedSheet,
-  type ShareGroup, type ShareRequest, type ShareRow, type Sharing, type SharingOptions, type SharingProblem,
-  type SharingLimit, type SharingProgress,
-  type MadeRows, type SizingOptions, type SizingRow,
+  type AddedBin, type CapacityLimit, type Filling, type LeftOut, type LeftOutCode, type MadeRows, type OfficeLists,
+  type Placement, type ShareBin, type SharedSheet, type ShareGroup, type ShareRequest, type ShareRow, type Sharing,
+  type SharingLimit, type SharingOptions, type SharingProblem, type SharingProgress, type SizingOptions,
+  type SizingRow,
 } from './allocation/index.ts';
 
 // The bill of quantities.
 export {
-  billCsv, billXlsx, compareBills, makeBill,
-  type Bill, type BillChange, type BillItem, type BillKind, type BillOptions, type BillSum,
+  billCsv, billTables, billXlsx, compareBills, makeBill,
+  type Bill, type BillChange, type BillItem, type BillKind, type BillOptions, type BillSum, type BillTable,
 } from './report/index.ts';
 
 // The load table, what changed, the digest.
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
-  scheduleDigest, tableJson,
+  panelView, scheduleDigest, tableJson,
   type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type TableFinding,
   type TableJson,
 } from './report/index.ts';

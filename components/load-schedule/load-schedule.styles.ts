@@ -18,7 +18,8 @@ export const styles = css`
     contain-intrinsic-inline-size: 80rem;
     position: relative;
     block-size: 100%;
-    overflow: hidden;
+    /* Nothing scrolls it, a script that brings a cell into view included: its header would be out of reach. */
+    overflow: clip;
     border: 1px solid var(--elv-line);
     border-radius: var(--elv-radius);
     background: var(--elv-surface);
@@ -91,7 +92,8 @@ export const styles = css`
   }
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
-    /* The tabs come first. */
+    /* The title block and the tabs come first. */
+    .commands :is([data-command='open'], [data-command='save'], [data-command='join']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: 0.93em; }
     .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }

@@ -29,7 +29,7 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @attr {string} license-key - Key of the grid library; without it the element says what is needed and shows the rest.
  * @attr {string} src - Address of a schedule file to show.
- * @attr {string} library-src - Address of the office's list, a sheet in CSV or a schedule file: what differs is offered.
+ * @attr {string} library-src - Address of the office's list (CSV, or a schedule file); what differs is offered.
  * @attr {string} demo-src - Address of a schedule file that an empty element offers to load.
  * @attr {string} name - Name under which a form is given the value, which is the text of the schedule's file.
  * @attr {string} storage-key - Name under which the browser keeps a draft of what a person does; without it none is

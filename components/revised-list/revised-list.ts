@@ -1,6 +1,6 @@
 import { nothing, type TemplateResult } from 'lit';
 import {
-  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type Revision,
+  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type ListRevision,
 } from '../../src/exchange/revision/index.ts';
 import { countedList, takeoffChanges, takeoffLabel, type Takeoff } from '../../src/exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
@@ -22,7 +22,7 @@ const NOTHING_CHOSEN: RevisedChoices = { same: new Map() };
 /** A list held against device rows that were counted in an earlier one, and what a person says of it. */
 export class RevisedList {
   #held: HeldList | undefined;
-  #revision: Revision | undefined;
+  #revision: ListRevision | undefined;
   #choices = NOTHING_CHOSEN;
   #showsRows: boolean | undefined;
   #filter: RowFilter = 'differing';

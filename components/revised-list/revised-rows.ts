@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { countOutcomes, type RevisedOutcome, type RevisedRow, type Revision } from '../../src/exchange/revision/index.ts';
+import { countOutcomes, type RevisedOutcome, type RevisedRow, type ListRevision } from '../../src/exchange/revision/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
@@ -8,7 +8,7 @@ import { message, type Words } from '../../src/words/index.ts';
 export type RowFilter = RevisedOutcome | 'differing';
 
 export interface RevisedRowsOptions {
-  readonly revision: Revision;
+  readonly revision: ListRevision;
   readonly schedule: LoadSchedule;
   readonly filter: RowFilter;
   /** Ids of device rows that a person says rows of the list are, by key. */

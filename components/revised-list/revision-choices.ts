@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { countOutcomes, type Revision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
+import { countOutcomes, type ListRevision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
 import { rowCount } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -12,7 +12,7 @@ export interface RevisedChoices extends Pick<RevisionOptions, 'lists' | 'by' | '
 }
 
 export interface RevisionChoicesOptions {
-  readonly revision: Revision;
+  readonly revision: ListRevision;
   readonly chosen: RevisedChoices;
   readonly isOnto: boolean;
   readonly choose: (chosen: Partial<RevisedChoices>) => void;
@@ -33,7 +33,7 @@ export function revisionChoices(options: RevisionChoicesOptions): TemplateResult
   </section>`;
 }
 
-function summary(revision: Revision, words: Words): string {
+function summary(revision: ListRevision, words: Words): string {
   return words.say('{came} came, {changed} changed, {went} went, {kept} kept. What stays keeps its rail, branch, run and all that was entered.', countOutcomes(revision));
 }
 

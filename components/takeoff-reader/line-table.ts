@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
-  TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
+  partOf, TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
   type TakeoffOutcome, type TakeoffPart,
 } from '../../src/exchange/takeoff/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
@@ -46,16 +46,11 @@ export function lineTables(options: LineTableOptions): TemplateResult {
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
   const shown = lines.slice(0, most);
   return html`${takeoff.parts.map((part) => {
-    const own = shown.filter((line) => partOf(line, takeoff) === part);
+    const own = shown.filter((line) => partOf(line, takeoff.parts) === part);
     return own.length === 0 && takeoff.parts.length > 1 ? nothing : partTable(part, own, options);
   })}
     ${lines.length > most ? html`<p><button type="button" class="link" data-do="all-lines" @click=${showAll}>${words.say('Show all {count} lines', { count: lines.length })}</button></p>` : nothing}
     ${lines.length === 0 ? html`<p class="quiet">${words.say('There is no such line.')}</p>` : nothing}`;
-}
-
-/** The list on which a line stands: the last one of its sheet that begins above it. */
-function partOf({ source: { file, sheet, line } }: TakeoffLine, { parts }: Takeoff): TakeoffPart | undefined {
-  return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line);
 }
 
 function partTable(part: TakeoffPart, lines: readonly TakeoffLine[], options: LineTableOptions): TemplateResult {

@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { InlineConfig, Plugin } from 'vite';
 import { knownPlugins } from '../known-plugins.ts';
 import { leaveOutStyles } from '../leave-out-styles.ts';
+import { leaveOutUnreached } from '../leave-out-unreached.ts';
 import { leaveOutUnused } from '../leave-out-unused.ts';
 import { projectFolder } from '../project-folder.mjs';
 
@@ -17,7 +18,7 @@ export function elementConfig(dist: string): InlineConfig {
     root: projectFolder,
     base: './',
     publicDir: false,
-    plugins: [leaveOutUnused(), knownPlugins(), nameLicences],
+    plugins: [leaveOutUnused(), leaveOutUnreached(), knownPlugins(), nameLicences],
     css: leaveOutStyles,
     worker: { rolldownOptions: { output: { entryFileNames: 'chunks/[name]-[hash].js' } } },
     build: {

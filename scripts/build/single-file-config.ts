@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import type { InlineConfig } from 'vite';
 import { knownPlugins } from '../known-plugins.ts';
 import { leaveOutStyles } from '../leave-out-styles.ts';
+import { leaveOutUnreached } from '../leave-out-unreached.ts';
 import { leaveOutUnused } from '../leave-out-unused.ts';
 import { projectFolder } from '../project-folder.mjs';
 import { notices } from './notices.ts';
@@ -21,7 +22,7 @@ export function singleFileConfig(dist: string): InlineConfig {
     root: projectFolder,
     publicDir: false,
     logLevel: 'warn',
-    plugins: [leaveOutUnused(), knownPlugins(), withoutWorker(), notices(file)],
+    plugins: [leaveOutUnused(), leaveOutUnreached(), knownPlugins(), withoutWorker(), notices(file)],
     css: leaveOutStyles,
     build: {
       target: 'es2022',

@@ -69,9 +69,10 @@ export async function runJoin(words: readonly string[], { out, warn }: Streams):
       throw new Refusal(unknown.map((name) => `--choose ${name}=${chosen[name]!}: ${unknownWords(name, first)}`));
     }
     const { all } = values;
-    const rest = first.conflicts.filter(({ choice }) => choice === null).map(({ name, choices }): [string, JoinChoice] =>
-      [name, all === 'theirs' && choices.includes(all) ? all : 'mine']);
-    const join = all === undefined ? first : joinSchedules(own, other, base, { ...chosen, ...Object.fromEntries(rest) });
+    const open = first.conflicts.filter(({ choice }) => choice === null);
+    const rest = Object.fromEntries(open.map(({ name, choices }): [string, JoinChoice] =>
+      [name, all === 'theirs' && choices.includes(all) ? all : 'mine']));
+    const join = all === undefined ? first : joinSchedules(own, other, base, { ...chosen, ...rest });
     for (const sentence of joinSentences(join, spoken)) warn(sentence);
     if (values.output !== undefined) {
       await writeText(writeSchedule(join.content, { pretty: true }), values.output, out);

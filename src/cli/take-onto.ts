@@ -1,6 +1,6 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type Revision, type RevisionOptions,
+  countOutcomes, reviseSchedule, revisionChanges, revisionLabel, type ListRevision, type RevisionOptions,
 } from '../exchange/revision/index.ts';
 import { countedList, type Takeoff } from '../exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
@@ -38,7 +38,7 @@ export function takeOnto(schedule: LoadSchedule, takeoff: Takeoff, options: Omit
   };
 }
 
-function refuseLists({ lists, isAsked }: Revision, { lists: named }: RevisionOptions): void {
+function refuseLists({ lists, isAsked }: ListRevision, { lists: named }: RevisionOptions): void {
   const known = lists.map(({ name }) => `“${name}”`).join(', ');
   const unknown = named?.find((name) => name !== '' && !lists.some((list) => list.name === name));
   if (unknown !== undefined) {
@@ -52,7 +52,7 @@ function refuseLists({ lists, isAsked }: Revision, { lists: named }: RevisionOpt
   }
 }
 
-function remarksOn({ rows, by }: Revision, { words }: LoadSchedule): string[] {
+function remarksOn({ rows, by }: ListRevision, { words }: LoadSchedule): string[] {
   const twice = rows.filter(({ outcome, reason }) => outcome === 'came' && reason !== '')
     .map(({ type, area, reason }) => `${[type, area].filter((text) => text !== '').join(', ')}: ${reason}`);
   return [

@@ -102,7 +102,8 @@ export function roomIn(
         : sheet === 'ways' ? ofWay(document, book, id, typeId)
         : sheet === 'runs' ? ofRun(document, book, id, typeId)
         : sheet === 'branches' ? ofBranch(document, book, id, typeId) : undefined;
-  return question && answer(question, words, ({ places }) => places.some(([place, at]) => at >= 0 && isOver(place, at)));
+  return question
+    && answer(question, words, ({ places }) => places.some(([place, at]) => at >= 0 && isOver(place, at)));
 }
 
 function ofOutput(book: Workbook, id: number): Question {

@@ -11,7 +11,8 @@ const lamp: Cells = { type: 'Lamp', purpose: 'lighting', draw: 500, nodes: 0 };
 const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50, nodes: 1 };
 
 async function short(schedule: LoadSchedule, options: SizingOptions = {}): Promise<[string | null, string, number][]> {
-  return (await sizePanel(schedule, { lists, ...options })).map(({ panel, item, quantity: count }) => [panel, item, count]);
+  const lines = await sizePanel(schedule, { lists, ...options });
+  return lines.map(({ panel, item, quantity }) => [panel, item, quantity]);
 }
 
 describe('sizing by panel', () => {

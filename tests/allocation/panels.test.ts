@@ -12,7 +12,7 @@ import { quantitiesOn, shareAndApply } from './support.ts';
 const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 100, nodes: 1 };
 
 /** The enclosure of what a device row is on, read from the cells alone; `undefined` where none is said. */
-function panelOnPaper(schedule: LoadSchedule, { cells }: { cells: Cells }, key: 'branch' | 'rail'): unknown {
+function panelOnPaper(schedule: LoadSchedule, { cells }: { cells: Cells }, key: 'branch' | 'rail') {
   const [sheet, tag] = key === 'branch' ? ['branches', 'branch'] as const : ['supplies', 'rail'] as const;
   return schedule.rows(sheet).find((row) => row.cells[tag] === cells[key])?.cells.enclosure;
 }
@@ -21,7 +21,7 @@ function panelOnPaper(schedule: LoadSchedule, { cells }: { cells: Cells }, key: 
 function byPanel(schedule: LoadSchedule, key: 'branch' | 'rail'): Map<string, number> {
   const sums = new Map<string, number>();
   for (const row of schedule.rows('devices')) {
-    const name = `${String(row.cells.type)} in ${String(panelOnPaper(schedule, row, key) ?? '')}`;
+    const name = `${String(row.cells.type)} in ${panelOnPaper(schedule, row, key) ?? ''}`;
     sums.set(name, (sums.get(name) ?? 0) + Number(row.cells.qty ?? 0));
   }
   return sums;
@@ -149,7 +149,7 @@ describe('whatever the schedule', () => {
       const was = new Map(schedule.rows('devices').map((row) => [row.cells.ref, panelOnPaper(schedule, row, key)]));
       const sharing = await shareAndApply(schedule, request);
       for (const row of schedule.rows('devices')) {
-        const [before, after] = [was.get(String(row.cells.ref).split('/')[0]!), panelOnPaper(schedule, row, key)];
+        const [before, after] = [was.get(String(row.cells.ref).split('/')[0]), panelOnPaper(schedule, row, key)];
         if (before !== undefined && after !== undefined) expect(after, String(row.cells.ref)).toBe(before);
         if (before !== undefined && after === undefined) expect(row.cells[key], String(row.cells.ref)).toBeUndefined();
       }
@@ -166,7 +166,8 @@ describe('whatever the schedule', () => {
 
   test('where nothing is bound, the least number is that without panels', async () => {
     const cases = fc.record({
-      nodes: fc.array(fc.integer({ min: 1, max: 6 }), { minLength: 1, maxLength: 12 }), bound: fc.integer({ min: 0, max: 12 }),
+      nodes: fc.array(fc.integer({ min: 1, max: 6 }), { minLength: 1, maxLength: 12 }),
+      bound: fc.integer({ min: 0, max: 12 }),
     });
     await fc.assert(fc.asyncProperty(cases, async ({ nodes, bound }) => {
       const make = (panels: boolean) => scheduleOf({

@@ -31,6 +31,13 @@ test('axe finds nothing in an empty element, nor in one with problems and the ke
   expect(await violations(element)).toEqual([]);
 });
 
+test('a script that brings a cell into view scrolls the grid alone, never the header out of sight', async () => {
+  const element = await mountElement({ content: sample() });
+  const box = part(element, '.element')!;
+  box.scrollTop = 100;
+  expect([box.scrollTop, element.scrollTop]).toEqual([0, 0]);
+});
+
 test('without a key the element says what is needed, and the rest works', async () => {
   const element = await mountElement({ content: sample(), key: null });
   expect(textOf(element, 'elv-sheet-view .card')).toContain('Give its key in the attribute license-key');

@@ -39,7 +39,7 @@ test('a CSV file for a sheet that has rows asks: what its tags name is updated, 
   const button = await csvIn(element, 'office.csv', 'Type,Draw (mA),Note\nLamp,300,\nBlind,90,new\n');
   await asked(element);
   expect(textOf(element, 'elv-rows-offer h3')).toBe('office.csv has 2 rows for Types, where there are 2. What becomes of them?');
-  expect(parts(element, 'elv-rows-offer .ways label').map((each) => each.textContent!.replace(/\s+/g, ' ').trim())).toEqual([
+  expect(parts(element, 'elv-rows-offer .ways label').map((each) => each.textContent.replace(/\s+/g, ' ').trim())).toEqual([
     'Update by tag (1 changed, 1 new, 1 not in the list)', 'Append (behind the 2 rows that are there)',
     'Replace (the 2 rows that are there go)',
   ]);

@@ -87,7 +87,8 @@ describe('share', () => {
     const output = join(folder, 'created.schedule.json');
     const { out, code } = await run(FILES, '--create', '--panel', 'KP', '--extension', '10', '--output', output);
     // Control: 1.8 A, lighting: 3 A, + 10 % at 80 %: 2.475 A and 4.125 A of rating. 33 nodes + 10 % in branches of 20.
-    expect([code, JSON.parse(out)]).toEqual([0, { made: { enclosures: 1, supplies: 2, ways: 4, branches: 2, modules: 0 } }]);
+    const made = { enclosures: 1, supplies: 2, ways: 4, branches: 2, modules: 0 };
+    expect([code, JSON.parse(out)]).toEqual([0, { made }]);
     const written = readSchedule(await readFile(output, 'utf8'));
     if (!written.ok) throw new Error('The schedule cannot be read back.');
     const { supplies = [], branches = [], devices = [] } = written.content.sheets;

@@ -116,7 +116,7 @@ describe('table', () => {
   it('writes CSV that it reads again', async () => {
     const { out } = await run('good.schedule.json', '--format', 'csv', '--sheet=devices');
     expect(readCsv(out)).toEqual({
-      ok: true, sheet: 'devices', rows: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }], notes: [],
+      ok: true, sheet: 'devices', rows: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }], lines: [2], notes: [],
     });
   });
 

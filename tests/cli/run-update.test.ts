@@ -40,7 +40,8 @@ async function run(...words: string[]) {
     const text = await readFile(join(folder, 'out.schedule.json'), 'utf8');
     return (JSON.parse(text) as { readonly sheets: Record<string, unknown[]> }).sheets;
   };
-  return { code, out, warnings, written, json: () => JSON.parse(out) as { readonly lists: readonly Record<string, unknown>[] } };
+  const json = () => JSON.parse(out) as { readonly lists: readonly Record<string, unknown>[] };
+  return { code, out, warnings, written, json };
 }
 
 describe('the command update', () => {

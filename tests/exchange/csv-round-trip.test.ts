@@ -18,7 +18,7 @@ describe('a sheet in CSV', () => {
   it.each(SHEET_NAMES)('%s comes back as it went out, whatever its texts', (sheet) => {
     fc.assert(fc.property(sheetRows(sheet), (rows) => {
       const read = readCsv(csvOf(sheet, rows));
-      expect(read).toEqual({ ok: true, sheet, rows, notes: [] });
+      expect(read).toEqual({ ok: true, sheet, rows, lines: rows.map(() => expect.any(Number) as number), notes: [] });
     }), { numRuns: 40 });
   });
 
@@ -30,7 +30,11 @@ describe('a sheet in CSV', () => {
       ])),
     };
     const theirs = csvOf(sheet, [row]).replaceAll(',', ';').replaceAll('.', ',').replaceAll('\r\n', '\n');
-    expect(readCsv(`\ufeff${theirs}`)).toEqual({ ok: true, sheet, rows: [row], notes: [] });
+    expect(readCsv(`\ufeff${theirs}`)).toEqual({ ok: true, sheet, rows: [row], lines: [2], notes: [] });
+  });
+
+  it('says on which line each row begins, cells of several lines before it included', () => {
+    expect(readCsv('Ref,Note\r\nD1,"a\r\nb"\r\nD2,c\r\n')).toMatchObject({ rows: [{ ref: 'D1' }, { ref: 'D2' }], lines: [2, 4] });
   });
 
   it('keeps a blank row in the midst, so that formulas keep their rows', () => {

@@ -205,7 +205,8 @@ test('the list of an office is offered, looked at and taken', async () => {
   expect(await schedule.value()).toBe(before);
   await schedule.element.locator('elv-office-list [data-offer=show]').click();
   await schedule.element.locator('elv-rows-offer [data-do=take]').click();
-  const types = async () => (JSON.parse(await schedule.value()) as { readonly sheets: { readonly types: unknown[] } }).sheets.types;
+  const types = async () =>
+    (JSON.parse(await schedule.value()) as { readonly sheets: { readonly types: unknown[] } }).sheets.types;
   await expect.poll(types).toEqual([
     { type: 'Vent actuator', draw: 450, nodes: 1, diversity: 0.5, note: 'Draw measured while it starts' },
     { type: 'Moisture sensor', draw: 15, nodes: 1 }, { type: 'Path light', draw: 150, nodes: 1, diversity: 0.9 },

@@ -66,7 +66,8 @@ describe('the load table of the demo', () => {
         // Each line is written to a hundredth.
         const close = { absolute: 0.005 * table.rows.length, relative: 0 };
         expect(shown(supplies, supplies.rows[index]!, title)).toEqual(closeTo(lines, close));
-        expect(shown(table, total, title)).toEqual(closeTo(shown(supplies, supplies.rows[index]!, title), { absolute: 0.01, relative: 0 }));
+        expect(shown(table, total, title))
+          .toEqual(closeTo(shown(supplies, supplies.rows[index]!, title), { absolute: 0.01, relative: 0 }));
       }
     }
     expect(tables.length).toBe(demo.rows('supplies').length);

@@ -25,7 +25,8 @@ test('panels stand side by side, with what each has and asks for', () => {
 
 test('one panel has its rows and findings, the lists, and figures as they are', () => {
   const json = tableJson(panelView(schedule, 'P1'));
-  expect(Object.entries(json.sheets).flatMap(([sheet, rows]) => rows.length === 0 ? [] : [[sheet, rows.length]])).toEqual([
+  const counts = Object.entries(json.sheets).map(([sheet, rows]) => [sheet, rows.length]);
+  expect(counts.filter(([, count]) => count !== 0)).toEqual([
     ['devices', 1], ['types', 1], ['supplies', 1], ['ways', 1], ['branches', 1], ['enclosures', 1],
   ]);
   expect(json.findings.some(({ sheet }) => sheet === 'branches')).toBe(true);

@@ -8,7 +8,8 @@ type Sheets = Readonly<Partial<Record<string, readonly Cells[]>>>;
 /** Quantities by panel, kind and what makes rows of that kind alike; what is not known is left out. */
 export function billOnPaper(sheets: Sheets, allowance = 0): Map<string, number> {
   const rows = (sheet: string) => sheets[sheet] ?? [];
-  const find = (sheet: string, key: string, tag: unknown) => rows(sheet).find((row) => tag !== undefined && row[key] === tag);
+  const find = (sheet: string, key: string, tag: unknown) =>
+    rows(sheet).find((row) => tag !== undefined && row[key] === tag);
   const sums = new Map<string, number>();
   const text = (value: unknown) => typeof value === 'string' || typeof value === 'number' ? String(value) : '-';
   const add = (panel: unknown, kind: string, like: unknown, quantity: unknown) => {

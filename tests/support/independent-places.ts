@@ -9,9 +9,9 @@ export interface PlacedSheets {
 }
 
 /**
- * The runs, ways and supplies on which something is entered that is entered on another rail too, or beyond the end of its
- * run: what they are asked for is not sure. Nothing of the product is imported; of rows that share a tag the first is
- * meant.
+ * The runs, ways and supplies on which something is entered that is entered on another rail too, or beyond the end of
+ * its run: what they are asked for is not sure. Nothing of the product is imported; of rows that share a tag the first
+ * is meant.
  */
 export function misplacedOn({ supplies, ways, runs, devices }: PlacedSheets): ReadonlySet<InputRow> {
   const first = (rows: readonly InputRow[], key: string, tag: Cell) =>

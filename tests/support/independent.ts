@@ -182,8 +182,8 @@ export function recalculate(schedule: InputSchedule): Figures {
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
         usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), isMisplaced: misplaced.has(row), leastTrip: leastTrip(tag), ...standing(row),
-        input: inputs[sheet('supplies').indexOf(row)]!,
+        demand: demand(tag), starting: starting(tag), isMisplaced: misplaced.has(row), leastTrip: leastTrip(tag),
+        ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
         || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
     runs: extras.map(({ amps }) => ({ extra: amps })),
@@ -338,8 +338,8 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
-      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
-        || (top !== null && offAt !== null && !exceeds(offAt, top)),
+      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || exceeds(demand.sum, fuse)
+        || exceeds(needed, battery) || measured.over || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
       usable === null || target === null || demand.partial || isMisplaced || lacksWarmth || start.isPartial

@@ -78,7 +78,7 @@ describe('words that an alias contains', () => {
     expect(index.match([name])).toMatchObject({ by: 'likeness', type: null, candidates: [{ type }] });
   });
 
-  // A symbol means another thing in another list, numbers that do not agree make another device, two letters say little.
+  // A symbol means another thing in another list, other numbers make another device, two letters say little.
   it.each(['S1', 'Downlight 18 W recessed', 'W', 'PI'])('make %j like nothing', (name) => {
     expect(index.match([name]).by).toBe('none');
   });

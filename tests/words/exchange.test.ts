@@ -183,7 +183,9 @@ function revisionsSaid(words: Words): string[] {
   const [named] = schedule.rows('devices');
   schedule.act('', [{ op: 'set', sheet: 'devices', id: named!.id, key: 'ref', value: null }]);
   const read = readTakeoff({ cells: 'Ref;Device;Qty\nX1;Xylo 4;5', file: 'Xyz' }, { types: TYPES, words });
-  if (read.ok) said.push(...reviseSchedule(schedule, countedList(read), { words, same: new Map([[0, named!.id]]) }).rows.map(({ reason }) => reason));
+  const same = new Map([[0, named!.id]]);
+  if (!read.ok) throw new Error('The list was not read.');
+  said.push(...reviseSchedule(schedule, countedList(read), { words, same }).rows.map(({ reason }) => reason));
   schedule.dispose();
   return said;
 }

@@ -118,7 +118,7 @@ const MORE: readonly Content['sheets'][] = [
     runs: [{ run: 'W1', branch: 'B1' }],
     devices: [{ qty: 1, type: 'T', rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L1' }, { qty: 1, unitDraw: 10, rail: 'L2' }],
   },
-  // A way and units that a larger rating would put right; what a fuse does at a run of which not all is known; a warm run.
+  // A way and units that a larger rating would put right; what a fuse does at a run not wholly known; a warm run.
   {
     supplies: [{ rail: 'L1', rated: 10, peak: 5, units: 2 }, { rail: 'L2', rated: 10, peak: 5, fuse: 2, fuseKind: 'B' }],
     ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }, { way: 'F2', rail: 'L1', kind: 'B', rated: 2 }],

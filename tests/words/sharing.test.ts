@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
-  leftOutSentence, limitSentence, noteSentence, readSharing, rowNames, servedText, shareOut, sizePanel, sizingCsv, type ShareRequest,
+  leftOutSentence, limitSentence, noteSentence, readSharing, rowNames, servedText, shareOut, sizePanel, sizingCsv,
+  type ShareRequest,
 } from '../../src/allocation/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells, Content } from '../../src/schedule/index.ts';

@@ -7,6 +7,7 @@ import { runsOfSeveral } from '../sharing/read-supplies.ts';
 import { readRails, type Rail } from '../sharing/rails.ts';
 import { placementsOf } from '../sharing/share-out.ts';
 import { supplyDevices, type SupplyDevice } from '../sharing/supply-devices.ts';
+import { grouped } from '../../exchange/grouped.ts';
 import { PURPOSES } from '../../schedule/index.ts';
 import { amps, roundedDown, roundedUp } from '../../words/index.ts';
 import { rowNames } from '../row-names.ts';
@@ -41,12 +42,8 @@ export function* sizeSupplies(schedule: SizedSchedule, rules: SizingRules): Step
     .map((device) => ({ ...device, panel: rules.panelOf('devices', device.id) }));
   const groupOf = ({ voltage, purpose, panel }: SupplyDevice) => `${voltage} ${purpose} ${panel ?? ''}`;
   const mixedRuns = runsOfSeveral(devices, groupOf);
-  const groups = new Map<string, SupplyDevice[]>();
-  for (const device of PURPOSES.flatMap((purpose) => devices.filter((each) => each.purpose === purpose))) {
-    if (mixedRuns.has(device.run)) continue;
-    const key = groupOf(device);
-    groups.set(key, [...groups.get(key) ?? [], device]);
-  }
+  const groups = grouped(PURPOSES.flatMap((purpose) =>
+    devices.filter((each) => each.purpose === purpose && !mixedRuns.has(each.run))), groupOf);
   const rows: SizingRow[] = [];
   const bins: SizedBin[] = [];
   for (const members of groups.values()) {

@@ -100,8 +100,10 @@ class Joining {
       document.perform(removeRows(document, sheet, ids));
     }
     const stays = SHEET_NAMES.flatMap((sheet) => this.#rows[sheet]).filter((row) => !gone.has(row));
-    const told = (row: MadeRow): JoinedRow =>
-      ({ sheet: row.sheet, tag: row.renamed ?? row.tag, keys: row.mine === undefined ? [] : this.#cells.get(row)!.keys });
+    const told = (row: MadeRow): JoinedRow => {
+      const { sheet, tag, renamed = tag, mine } = row;
+      return { sheet, tag: renamed, keys: mine === undefined ? [] : this.#cells.get(row)!.keys };
+    };
     return {
       content: toContent(document),
       added: stays.filter(({ mine }) => mine === undefined).map(told),
@@ -202,7 +204,7 @@ class Joining {
         }) === 'theirs' ? 'theirs' : 'mine';
       }
       if (outcome === 'theirs') keys.push(key);
-      const value = outcome === 'theirs' ? other! : own!;
+      const value = (outcome === 'theirs' ? other : own) ?? null;
       if (value !== null) cells[key] = value;
     }
     return { cells, keys };
@@ -275,7 +277,7 @@ class Joining {
             corner && byId.get(each!.sheet)!.get(corner.id)))
           : [column.to && byTag.get(column.to)!.get(value)];
         for (const target of corners) {
-          if (target !== undefined && target[isOfMine ? 'mine' : 'theirs'] !== undefined) read.add(target);
+          if (target?.[isOfMine ? 'mine' : 'theirs'] !== undefined) read.add(target);
         }
       }
     }
@@ -304,7 +306,8 @@ class Joining {
         return snapshot && new Map(thingsOf(snapshot, this.#sides[side]!));
       });
       const place = (name: string) => ({ name: `${kind}/${name}`, kind, sheet: '', tag: '', key: name });
-      return joinByName(base, mine!, theirs!, this.#decisions, place, (name) => { this.#others.push(place(name).name); });
+      const took = (name: string) => { this.#others.push(place(name).name); };
+      return joinByName(base, mine!, theirs!, this.#decisions, place, took);
     };
     const meanings = all('list', ({ lists = {} }) => byPlace(lists as Snapshot['unknown']));
     return {

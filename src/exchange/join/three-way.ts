@@ -3,7 +3,7 @@ import { isSameData } from '../../schedule/compare/index.ts';
 /** What a person says where both sides differ; `both`: these are two things, and each keeps its own. */
 export type JoinChoice = 'mine' | 'theirs' | 'both';
 
-/** What has to be decided: both sides changed it, each to something else. Values as files hold them, `null` for none. */
+/** What has to be decided: both sides changed it, each to something else. Values as in files, `null` for none. */
 export interface JoinConflict {
   /** Names it in what a person decides: `supplies/L1/rated`. */
   readonly name: string;

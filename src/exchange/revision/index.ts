@@ -2,7 +2,7 @@
 export type { RevisedList } from './choose-lists.ts';
 export type { Matched } from './match-units.ts';
 export {
-  countOutcomes, reviseSchedule, type RevisedOutcome, type RevisedRow, type Revision, type RevisionOptions,
+  countOutcomes, reviseSchedule, type RevisedOutcome, type RevisedRow, type ListRevision, type RevisionOptions,
 } from './revise.ts';
 export { revisionChanges, revisionLabel } from './revision-changes.ts';
 export type { RevisedSchedule } from './units.ts';

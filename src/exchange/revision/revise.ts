@@ -7,7 +7,7 @@ import { plainKey } from '../takeoff/plain-words.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
 import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
 import { spread } from './spread.ts';
-import { identityOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
+import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
 /** What becomes of a device row when a list is taken onto its schedule. */
 export type RevisedOutcome = 'came' | 'changed' | 'went' | 'kept';
@@ -41,7 +41,7 @@ export interface RevisionOptions extends Omit<MatchOptions, 'isMeant'> {
 }
 
 /** A list held against a schedule that was counted from an earlier one. */
-export interface Revision {
+export interface ListRevision {
   /** Every device row of the lists that it takes the place of, and those that come. */
   readonly rows: readonly RevisedRow[];
   /** The lists that the schedule was counted from. */
@@ -61,7 +61,7 @@ export interface Revision {
  * rail, branch, run, distance and every own value; of a row only its quantity, and its type, area and ref where the
  * list says another, change. Device rows that no list has are left alone, unless the list names them by ref and type.
  */
-export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {}): Revision {
+export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {}): ListRevision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
   const all = unitsOf(schedule, refs);
   const { lists, isAsked, isMeant } = chooseLists(all, list, options.lists);
@@ -81,7 +81,7 @@ export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, opt
 }
 
 /** How many device rows there are of each outcome. */
-export function countOutcomes({ rows }: Pick<Revision, 'rows'>): Record<RevisedOutcome, number> {
+export function countOutcomes({ rows }: Pick<ListRevision, 'rows'>): Record<RevisedOutcome, number> {
   const counts = { came: 0, changed: 0, went: 0, kept: 0 };
   for (const { outcome } of rows) counts[outcome] += 1;
   return counts;
@@ -230,8 +230,4 @@ class Reviser {
 /** Whether a ref is another, or a part of it, as they are compared. */
 function isPartOf(ref: string, whole: string): boolean {
   return wholeTags(ref).some((each) => plainKey(each) === plainKey(whole));
-}
-
-function textOf(cell: CellValue | undefined): string {
-  return typeof cell === 'string' ? cell : '';
 }

@@ -70,7 +70,8 @@ export function isGone({ parts }: Unit): boolean {
   return parts.every(({ row }) => row.cells.state === GONE);
 }
 
-function textOf(cell: CellValue | undefined): string {
+/** The text of a cell; empty where it holds none. */
+export function textOf(cell: CellValue | undefined): string {
   return typeof cell === 'string' ? cell : '';
 }
 

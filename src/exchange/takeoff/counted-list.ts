@@ -2,8 +2,9 @@ import type { Cells } from '../../schedule/index.ts';
 import { grouped } from '../grouped.ts';
 import type { TakeoffLine } from './line.ts';
 import type { TakeoffName } from './names/name-list.ts';
+import { partOf, type TakeoffPart } from './part.ts';
 import { plainKey } from './plain-words.ts';
-import type { Takeoff, TakeoffPart } from './read-takeoff.ts';
+import type { Takeoff } from './read-takeoff.ts';
 import { listName, sourceText } from './source-text.ts';
 import type { LineSource } from './source.ts';
 
@@ -68,8 +69,7 @@ function possibleTypes({ type, match }: TakeoffName): string[] {
   return type === null ? match.candidates.map((candidate) => candidate.type) : [type];
 }
 
-function refOf({ source: { file, sheet, line }, fields }: TakeoffLine, parts: readonly TakeoffPart[]): string {
-  const { columns } = parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line)!;
-  return columns.filter(({ field }) => field === 'ref').map(({ index }) => fields[index] ?? '')
+function refOf(line: TakeoffLine, parts: readonly TakeoffPart[]): string {
+  return partOf(line, parts).columns.filter(({ field }) => field === 'ref').map(({ index }) => line.fields[index] ?? '')
     .filter((text) => text !== '').join(', ');
 }

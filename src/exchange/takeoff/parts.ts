@@ -1,29 +1,17 @@
 import type { Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import { looksLikeArea } from './area-words.ts';
-import { proposeColumns, type TakeoffColumn } from './columns.ts';
+import { proposeColumns } from './columns.ts';
 import { headingKey } from './draft-lines.ts';
 import { findHeading, headingsBelow, headingScore } from './find-heading.ts';
 import { isLegend, Legend } from './legend.ts';
 import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
-import type { TakeoffOptions, TakeoffPart } from './read-takeoff.ts';
+import type { OpenPart } from './part.ts';
 import { recordsOf, type TakeoffRecord } from './records.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffTable } from './source.ts';
-
-/** A part of a takeoff with its lines. */
-export interface OpenPart {
-  readonly table: TakeoffTable;
-  readonly records: readonly TakeoffRecord[];
-  readonly kind: TakeoffPart['kind'];
-  readonly firstLine: number;
-  readonly headingLine: number | undefined;
-  /** The second line of headings in two lines, else the same. */
-  readonly lastHeading: number | undefined;
-  readonly columns: readonly TakeoffColumn[];
-  readonly sheetArea: string | undefined;
-}
+import type { TakeoffOptions } from './takeoff-options.ts';
 
 interface Parts {
   readonly ok: true;

@@ -1,46 +1,18 @@
-import type { Cells, DecimalSign } from '../../schedule/index.ts';
+import type { Cells } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import type { TakeoffColumn } from './columns.ts';
-import type { TakeoffDecisions } from './decisions.ts';
 import { headingsName, LineReader } from './draft-lines.ts';
 import type { TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
-import { readParts, type OpenPart } from './parts.ts';
-import type { RememberedColumns } from './remembered-columns.ts';
+import type { OpenPart, TakeoffPart } from './part.ts';
+import { readParts } from './parts.ts';
 import { settleLines } from './settle-lines.ts';
 import { tablesOf, type TakeoffSource } from './source.ts';
 import { askOfSummaries } from './summary-sheets.ts';
 import { sumsOf, type TakeoffSums } from './sums.ts';
-
-/** What a takeoff is read by. */
-export interface TakeoffOptions {
-  /** Rows of the sheet of types, among which the names are looked up. */
-  readonly types: readonly Cells[];
-  /** What columns hold, by heading or number, where it is known from before or a person corrected it. */
-  readonly columns?: RememberedColumns;
-  /** The decimal sign of the quantities; found out from them by default. */
-  readonly decimal?: DecimalSign;
-  readonly decisions?: TakeoffDecisions;
-  /**
-   * The language of what is said; English by default. Lists are understood in every language that the software speaks.
-   */
-  readonly words?: Words;
-}
-
-/** One of the lists of a takeoff. */
-export interface TakeoffPart {
-  readonly file?: string;
-  readonly sheet?: string;
-  /** A list; a legend, which explains the codes of lists; or a sheet beside lists that counts nothing. */
-  readonly kind: 'list' | 'legend' | 'none';
-  /** Its first line: a list below another one on the same sheet is a part of its own. */
-  readonly firstLine: number;
-  /** The line that holds the headings; `undefined` when none does. */
-  readonly headingLine: number | undefined;
-  readonly columns: readonly TakeoffColumn[];
-}
+import type { TakeoffOptions } from './takeoff-options.ts';
 
 /** A takeoff that was read: every line with what becomes of it. */
 export interface Takeoff {

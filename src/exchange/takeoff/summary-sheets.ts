@@ -1,7 +1,7 @@
 import type { Words } from '../../words/index.ts';
 import { decisionOf, type TakeoffDecisions } from './decisions.ts';
 import type { LineDraft } from './line.ts';
-import type { OpenPart } from './parts.ts';
+import type { OpenPart } from './part.ts';
 import { plainWords } from './plain-words.ts';
 import { lineKey } from './source.ts';
 import { namesTotal } from './total-words.ts';

@@ -10,7 +10,8 @@ import { fileOf, listsOf } from './source-text.ts';
 
 /**
  * Changes that bring what is taken of a takeoff into a schedule: new types, confirmed names as aliases of theirs, and
- * the device rows behind those that are there, and what the office calls things. One action for `LoadSchedule.act`, so that one undo takes it all back.
+ * the device rows behind those that are there, and what the office calls things. One action for `LoadSchedule.act`, so
+ * that one undo takes it all back.
  * @param words the language of the notes of new types.
  * @param name what a list is called that is no file, for the source of its rows.
  */

@@ -1,8 +1,9 @@
 import {
   columnOf, FileRows, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells, type CellValue,
-  type Row, type ScheduleDocument, type SheetName,
+  type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { grouped } from '../grouped.ts';
 import { ListFormulas, type ListRows, type TakenRow } from './list-formulas.ts';
 
 /** A cell of which a list says something else than the schedule; formulas as files write them. */
@@ -55,8 +56,8 @@ export interface ListUpdate {
  */
 export function compareWithList(document: ScheduleDocument, list: ListRows, words: Words = ENGLISH): ListUpdate {
   const { sheet, rows, lines } = list;
-  const there = rowsByTag(sheet, document.rows(sheet));
-  const listed = rowsByTag(sheet, rows.map((cells, id) => ({ id, cells })));
+  const there = grouped(document.rows(sheet), (row) => tagOf(sheet, row));
+  const listed = grouped(rows, (cells) => tagIn(sheet, cells));
   const leftOut: LeftOutRow[] = [];
   const leaveOut = (place: number, reason: string) => {
     const line = lines?.[place] ?? place + 1;
@@ -135,15 +136,4 @@ function readFormulas(
 
 function tagIn(sheet: SheetName, cells: Cells): string {
   return tagOf(sheet, { id: -1, cells });
-}
-
-function rowsByTag(sheet: SheetName, rows: readonly Row[]): ReadonlyMap<string, readonly Row[]> {
-  const byTag = new Map<string, Row[]>();
-  for (const row of rows) {
-    const tag = tagOf(sheet, row);
-    const known = byTag.get(tag);
-    if (known === undefined) byTag.set(tag, [row]);
-    else known.push(row);
-  }
-  return byTag;
 }

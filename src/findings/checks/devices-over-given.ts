@@ -16,9 +16,9 @@ interface Given {
 }
 
 /**
- * Two checks that no device draws more by itself than it may be given: what feeds it is over whatever the diversity. It is
- * told at the device where there is one, and here once where there are several, unless all of them together are told to
- * be too much, or nothing is given at all.
+ * Two checks that no device draws more by itself than it may be given: what feeds it is over whatever the diversity. It
+ * is told at the device where there is one, and here once where there are several, unless all of them together are told
+ * to be too much, or nothing is given at all.
  */
 export function devicesOverGiven({ rule, sheet, by, given, asked, message }: Given): readonly [Check, Check] {
   const each = { sheet, key: given, severity: 'over', inStatus: true } as const;

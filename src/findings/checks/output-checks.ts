@@ -48,7 +48,7 @@ function voltageDiffers(key: 'rail' | 'feed', of: SheetName, said: string): Chec
   };
 }
 
-/** How many of several loads one contact bears, by its target and its inrush; empty where that is not known, or none. */
+/** How many of several loads one contact bears, by its target and its inrush; empty where not known, or none. */
 function loadsThatStay(row: RowReader): string {
   const [qty, current, rating, target] = ['qty', 'current', 'rating', 'target'].map((key) => row.number(key));
   if (!qty || !current || !rating || !target) return '';

@@ -23,7 +23,7 @@ interface Unguarded extends Guard {
   readonly fuse: number | null;
 }
 
-/** A short circuit at the far end that does not make the fuse of the supply act at once, where that protects the run. */
+/** A short circuit at the far end that does not make the supply's fuse act at once, where that protects the run. */
 function fuseMayNotAct(row: RowReader) {
   const by = withoutWay(row)?.by;
   const [fault, usable, peak] = [row.number('faultCurrent'), row.numberOf('rail', 'usable'), row.numberOf('rail', 'peak')];

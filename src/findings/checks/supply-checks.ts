@@ -150,7 +150,10 @@ export const supplyChecks: readonly Check[] = [
         value: given, limit: needed, waiting,
         message: row.say(
           '{name}: its fuse of {fuse} needs {needed} ({trip} × its rating) to act at once, and the supply gives {given}: a short circuit on {waiting, plural, one {the run} other {any of the # runs}} without a way that it protects makes all of the rail go dark. Give {waiting, plural, one {it a way} other {each a way}} that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
-          { fuse: amps(fuse), needed: roundedUp(amps(needed, given)), trip, given: roundedDown(amps(given, needed)), waiting }
+          {
+            fuse: amps(fuse), needed: roundedUp(amps(needed, given)), trip, waiting,
+            given: roundedDown(amps(given, needed)),
+          }
         ),
       };
     },

@@ -9,8 +9,8 @@ import { WITHOUT_WAY } from '../waiting.ts';
 const LISTED_AT = 24;
 
 /**
- * The smallest rating on the market with which a supply keeps to its target, and to what everything at once takes; empty
- * where none does, where something else is in the way, or where more current would leave a run without protection.
+ * The smallest rating on the market with which a supply keeps to its target, and to what everything at once takes.
+ * Empty where none does, something else is in the way, or more current would leave a run without protection.
  */
 export function supplyRemedy(row: RowReader): string {
   const [rated, usable, target, voltage] = [

@@ -3,9 +3,7 @@ import { amps } from '../../words/index.ts';
 import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 
-/**
- * Ratings on the market [A]: from 6 A the preferred values of IEC 60898-1, from memory; below common practice, no source.
- */
+/** Ratings on the market [A]: from 6 A as IEC 60898-1 prefers, from memory; below common practice, no source. */
 const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
 /** What the weakest cable behind a way carries [A]; NaN where it is not known of one. */

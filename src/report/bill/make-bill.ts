@@ -1,4 +1,5 @@
 import { rowNames } from '../../allocation/index.ts';
+import { grouped } from '../../exchange/grouped.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { tagOf } from '../../schedule/index.ts';
 import { fixed, metres, roundedUp, type Words } from '../../words/index.ts';
@@ -47,13 +48,7 @@ const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
 /** Items of one panel, or of all, each kind in order of its names. */
 function itemsOf(entries: readonly BillEntry[], allowance: number, words: Words): BillItem[] {
   const kinds = [...new Set(entries.map(({ kind }) => kind))];
-  const groups = new Map<string, BillEntry[]>();
-  for (const entry of entries) {
-    const members = groups.get(keyOf(entry));
-    if (members === undefined) groups.set(keyOf(entry), [entry]);
-    else members.push(entry);
-  }
-  return [...groups.values()].map((members) => itemOf(members, allowance, words)).sort((a, b) =>
+  return [...grouped(entries, keyOf).values()].map((members) => itemOf(members, allowance, words)).sort((a, b) =>
     kinds.indexOf(a.kind) - kinds.indexOf(b.kind) || a.item.localeCompare(b.item, words.language, { numeric: true }));
 }
 

@@ -69,7 +69,9 @@ export class LiveFormulas {
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     // A text in a column of numbers makes a fault of all that is reckoned of it.
     if (this.#columnsOf(template).some(([name, key]) => !this.#isWhole(name, key))) return undefined;
-    const filled = template.replace(PLACES, (_all, path?: string, key?: string, own?: string, name?: SheetName, of?: string) => {
+    const filled = template.replace(PLACES, (
+      _all, path?: string, key?: string, own?: string, name?: SheetName, of?: string,
+    ) => {
       if (name !== undefined) return this.range(name, of!) ?? 'NA()';
       if (path !== undefined) return this.#value(sheet, path, row);
       return key === undefined ? `${String(this.#isEntered(sheet, own!, row)).toUpperCase()}()` : this.#missing(sheet, key, row);

@@ -27,7 +27,7 @@ const cellsOf = (sheet: TestSheet) => fc.record(
 const base: fc.Arbitrary<Content> = fc.record(Object.fromEntries(SHEETS.map((sheet) =>
   [sheet, fc.array(cellsOf(sheet), { minLength: 2, maxLength: 5 })
     .map((rows) => rows.map((cells, index): Cells => ({ [TAG[sheet]!]: `${LETTER[sheet]}${index}`, ...cells })))])))
-  .map((sheets) => readable({ details: { panel: 'P' }, sheets: sheets as Content['sheets'] }));
+  .map((sheets) => readable({ details: { panel: 'P' }, sheets }));
 
 /** What a person did to a schedule. */
 type Edit =
@@ -48,8 +48,8 @@ const edit = (tags: readonly string[]): fc.Arbitrary<Edit> => fc.constantFrom(..
 ));
 
 function edited(content: Content, edits: readonly Edit[]): Content {
-  const sheets = Object.fromEntries(SHEETS.map((sheet) => [sheet, content.sheets[sheet]!.map((cells) => ({ ...cells }))])) as
-    Record<TestSheet, Cells[]>;
+  const sheets = Object.fromEntries(SHEETS.map((sheet) =>
+    [sheet, content.sheets[sheet]!.map((cells) => ({ ...cells }))])) as Record<TestSheet, Cells[]>;
   for (const each of edits) {
     const rows = sheets[each.sheet];
     if (each.do === 'add') {
@@ -76,9 +76,9 @@ const pair = (mineTags: readonly string[], theirTags: readonly string[]) => fc.t
 const CLASHING = pair(['5', '6', '7'], ['6', '7', '8']);
 const byTag = (content: Content, sheet: TestSheet) =>
   new Map((content.sheets[sheet] ?? []).map((cells) => [cells[TAG[sheet]!], cells]));
-const inAnyOrder = ({ sheets, details }: Content) =>
-  [details, ...SHEETS.map((sheet) => [...byTag(sheets === undefined ? { details, sheets: {} } : { details, sheets }, sheet)]
-    .map(([, cells]) => JSON.stringify(Object.entries(cells).sort(([one], [two]) => (one < two ? -1 : 1)))).sort())];
+const inAnyOrder = (content: Content) =>
+  [content.details, ...SHEETS.map((sheet) => [...byTag(content, sheet).values()].map((cells) =>
+    JSON.stringify(Object.entries(cells).sort(([one], [two]) => (one < two ? -1 : 1)))).sort())];
 const text = (content: Content) => writeSchedule(content);
 
 it('joining a schedule with itself gives it back, whatever the base', () => {
@@ -118,7 +118,8 @@ it('nothing of either is missing in what is made or among what is asked', () => 
     const join = joinSchedules(mine, theirs, hasBase ? start : undefined);
     const asked = new Set(join.conflicts.flatMap(({ sheet, tag, key }) => [`${sheet}/${tag}/${key}`]));
     for (const sheet of SHEETS) {
-      const [was, made] = [hasBase ? byTag(start, sheet) : new Map<CellValue | undefined, Cells>(), byTag(join.content, sheet)];
+      const was = hasBase ? byTag(start, sheet) : new Map<CellValue | undefined, Cells>();
+      const made = byTag(join.content, sheet);
       for (const side of [mine, theirs]) {
         const rows = byTag(side, sheet);
         for (const [tag, cells] of rows) {
