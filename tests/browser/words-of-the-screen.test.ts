@@ -11,7 +11,7 @@ import { writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
-import { drop, GRID_KEY, mountElement, openSheet, part, removeElements, sample, textOf } from './element-mount.ts';
+import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
@@ -200,6 +200,51 @@ describe('what is on the screen is said through the words of the element', () =>
     await element.updateComplete;
     expect(untranslated(element).filter((each) => !/: (?:Jetty|Glow worm|many|Sum|Area|Type|Qty)$/.test(each)))
       .toEqual([]);
+  });
+
+  test('a list that comes again, with what is chosen of it, and taken behind', async () => {
+    const row = (ref: string, area: string, qty: number, source: string) => ({ ref, area, type: 'Lamp', qty, source });
+    const devices = [
+      row('D1', 'Hall', 3, 'a.csv: 2'), row('D2', 'Quay', 1, 'a.csv: 3'), row('D3', 'Pier', 4, 'b.csv: 2'),
+      row('D4', 'Shed', 2, 'b.csv: 3'),
+    ];
+    const element = await mountPseudo({ ...sample(), sheets: { ...sample().sheets, devices } });
+    await openWork(element, 'takeoff');
+    // The refs of D1 and D2 are exchanged, the place of D4 is another, D9 is new.
+    paste(element, 'Ref\tArea\tType\tQty\nD1\tQuay\tLamp\t1\nD2\tHall\tLamp\t2\nD3\tPier\tLamp\t4\nD9\tJetty\tLamp\t2');
+    const seen = async (selector: string): Promise<void> => {
+      await expect.poll(() => part(element, `elv-takeoff-reader ${selector}`)).not.toBeNull();
+      await element.updateComplete;
+      expect(untranslated(element).filter((each) => !/: (?:Ref|Area|Type|Qty|Jetty|D9|[ab]\.csv)$/.test(each))).toEqual([]);
+    };
+    await seen('.lists b');
+    for (const box of parts(element, '.lists input')) if (!box.matches(':checked')) box.click();
+    await seen('.lists legend:not(:has(b))');
+    await seen('[data-revision=place]');
+    part(element, 'elv-takeoff-reader [data-view=rows]')?.click();
+    await seen('[data-choose=same]');
+    await seen('[data-revised=went]');
+    part(element, '[data-revision=delete]')!.click();
+    await seen('[data-revision=delete][aria-pressed=true]');
+    for (const rows of ['came', 'changed', 'went', 'kept', 'differing']) {
+      part(element, `[data-rows=${rows}]`)!.click();
+      await seen(`[data-rows=${rows}][aria-pressed=true]`);
+    }
+    part(element, '[data-revision=behind]')!.click();
+    await seen('[data-revision=behind][aria-pressed=true]');
+  });
+
+  test('a list that comes again and changes nothing', async () => {
+    const devices = [{ ref: 'D1', area: 'Hall', type: 'Lamp', qty: 3, source: 'a.csv: 2' }];
+    const element = await mountPseudo({ ...sample(), sheets: { ...sample().sheets, devices } });
+    await openWork(element, 'takeoff');
+    paste(element, 'Ref\tArea\tType\tQty\nD1\tHall\tLamp\t3');
+    await expect.poll(() => part(element, '[data-rows=differing]')).not.toBeNull();
+    expect(part(element, '.revised')).toBeNull();
+    expect(untranslated(element)).toEqual([]);
+    part(element, '[data-rows=went]')!.click();
+    await expect.poll(() => part(element, '[data-rows=went][aria-pressed=true]')).not.toBeNull();
+    expect(untranslated(element)).toEqual([]);
   });
 
   test('what is told about drafts, and what is different in one', async () => {

@@ -1,4 +1,4 @@
-import { reviseSchedule, revisionChanges, type Revision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
+import { reviseSchedule, revisionChanges, type ListRevision, type RevisionOptions } from '../../src/exchange/revision/index.ts';
 import { countedList, readTakeoff, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
@@ -6,7 +6,7 @@ import type { Cells } from '../../src/schedule/index.ts';
 /** Reads a list and holds it against a schedule; `take` carries it out. */
 export function revise(
   schedule: LoadSchedule, source: TakeoffSource, options: RevisionOptions & { readonly name?: string } = {},
-): Revision & { readonly take: () => void } {
+): ListRevision & { readonly take: () => void } {
   const { name = 'list.csv', ...rest } = options;
   const tables = typeof source === 'string' ? { file: name, cells: source } : source;
   const takeoff = readTakeoff(tables, { types: schedule.rows('types').map(({ cells }) => cells) });

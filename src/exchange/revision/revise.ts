@@ -61,7 +61,9 @@ export interface ListRevision {
  * rail, branch, run, distance and every own value; of a row only its quantity, and its type, area and ref where the
  * list says another, change. Device rows that no list has are left alone, unless the list names them by ref and type.
  */
-export function reviseSchedule(schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {}): ListRevision {
+export function reviseSchedule(
+  schedule: RevisedSchedule, list: CountedList, options: RevisionOptions = {},
+): ListRevision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
   const all = unitsOf(schedule, refs);
   const { lists, isAsked, isMeant } = chooseLists(all, list, options.lists);
