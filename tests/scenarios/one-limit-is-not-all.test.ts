@@ -107,3 +107,15 @@ test('a branch whose cables nobody entered is not within its limit of cable', ()
   const status = (runs: Cells[]) => valueAt(branch(runs), 'branches', 0, 'status');
   expect([status([]), status([{ run: 'W1', branch: 'B1', length: 500 }])]).toEqual(['incomplete', 'ok']);
 });
+
+test('a way is told to be smaller only where that helps', () => {
+  // 1.8 × 2 A, and 10 A less what the others draw.
+  const told = (unitDraw: number) => {
+    const { sheets } = lamp({ way: 'F1', conductor: 'thick' }).content();
+    const schedule = scheduleOf({ ...sheets, devices: [...sheets.devices!, { ref: 'D2', qty: 1, unitDraw, rail: 'L1' }] });
+    const found = schedule.findings.find(({ rule }) => rule === 'way-may-not-act');
+    return found && [found.value, found.limit, found.message.includes('smaller or faster')];
+  };
+  expect([told(6400), told(7000), told(10_000)])
+    .toEqual([undefined, [closeTo(3, EXACT), closeTo(3.6, EXACT), true], [0, closeTo(3.6, EXACT), false]]);
+});

@@ -108,8 +108,8 @@ export function outputOf(row: InputRow, behind: Behind): { figures: OutputFigure
       surge: surgeOf(row, number(row, 'qty', 1), current, isGiven(row.inrush) ? inrushTotal : usual, feed),
     },
     verdict: [
-      exceeds(current, rating) || exceeds(inrushTotal, making) || exceeds(voltage, mostVolts) || ofRail || ofFeed || isMoreThanFeed
-        || (isDirect(row) && isGiven(row.feed)),
+      exceeds(current, rating) || exceeds(inrushTotal, making) || exceeds(voltage, mostVolts) || ofRail || ofFeed
+        || isMoreThanFeed || (isDirect(row) && isGiven(row.feed)),
       exceeds(loading, target),
       current === null || rating === null || target === null || mostVolts === null || (voltage === null && !isSpare)
         || ['qty', 'power', 'voltage', 'powerFactor', 'efficiency'].some((key) => isFaulty(row, key))

@@ -26,9 +26,9 @@ type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
  */
 function heed(own: readonly CellValue[]): CellValue[] {
   const run: RunLine = new Line(RUN, own);
-  const [available, { protectionAmps, trip } = {}] = [run.number('available'), protectionOf(run) ?? {}];
-  const isTooLittle = available !== null && trip !== undefined && protectionAmps !== undefined
-    && exceeds(trip * protectionAmps, available);
+  const [available, protection] = [run.number('available'), protectionOf(run)];
+  const isTooLittle = available !== null && protection?.trip !== undefined
+    && exceeds(protection.trip * protection.protectionAmps, available);
   return own.map((value, place) => RUN[place] !== 'available' ? value : isTooLittle ? 0 : null);
 }
 
