@@ -1,12 +1,14 @@
 // Takes the pictures of the README from the built demo: `npm run build && node scripts/take-screens.mjs`.
-import { mkdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
 import { chromium } from 'playwright';
 import { preview } from 'vite';
 import { browserFlags } from './browser-flags.mjs';
 import { findBrowser } from '../src/cli/find-browser.mjs';
 import { projectFolder } from './project-folder.mjs';
 import { readJson } from './read-json.mjs';
+import { runNpm } from './run-program.mjs';
 
 const folder = join(projectFolder, 'examples', 'screens');
 
@@ -45,6 +47,23 @@ const screens = [
       await page.locator('textarea').first()
         .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'library-refit.csv'), 'utf8'));
       await page.getByRole('button', { name: 'Read what is typed' }).click();
+    },
+  },
+  {
+    name: 'revised-list', act: async (page) => {
+      const output = join(mkdtempSync(join(tmpdir(), 'screens-')), 'library.schedule.json');
+      await runNpm(['run', '-s', 'takeoff', '--', 'data/takeoffs/library-refit.csv', '--output', output]);
+      await page.locator('input[type=file]').first().setInputFiles(output);
+      rmSync(dirname(output), { recursive: true });
+      await page.getByRole('button', { name: 'Takeoff' }).click();
+      await page.locator('textarea').first()
+        .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'revised', 'library-refit.csv'), 'utf8'));
+      await page.getByRole('button', { name: 'Read what is typed' }).click();
+    },
+  },
+  {
+    name: 'bill', act: async (page) => {
+      await page.getByRole('button', { name: 'Bill' }).click();
     },
   },
   {
