@@ -39,7 +39,8 @@ export function chooseLists(units: readonly Unit[], list: CountedList, named?: r
   const [files, coming] = [found, list.names].map((of) => [...new Set(of.map(fileOf))]) as [string[], string[]];
   const most = Math.max(1, coming.length);
   const isSeveral = named === undefined && same.length === 0 && files.length > most;
-  const isAsked = isSeveral || (matched.length > 0 && !names.includes('') && 2 * sumOf(matched, found) < sumOf(present, found));
+  const isSmall = matched.length > 0 && !names.includes('') && 2 * sumOf(matched, found) < sumOf(present, found);
+  const isAsked = isSeveral || isSmall;
   const meant = new Set(isSeveral ? files.slice(0, most) : files);
   // Several sheets speak of the whole file: one that it no longer has went with all of its rows.
   const chosen = new Set(named === undefined && list.names.length > 1
