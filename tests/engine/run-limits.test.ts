@@ -8,7 +8,7 @@ import { someRunSchedule } from './random-runs.ts';
 /** Rules by which a run fails. */
 const FAILURES = new Set([
   'run-under-voltage', 'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
-  'run-protection-acts-late',
+  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act',
 ]);
 
 /** Whether a run keeps to its limits, by what is found in it. */
@@ -22,7 +22,9 @@ function works(schedule: LoadSchedule, at: number): boolean {
   // That its way is too small, or never acts, is told at the way or at the supply.
   if (rated !== null && current !== null && exceeds(current, rated)) return false;
   // Where it is as warm as the conductor may get, that is what is told.
-  if (ofRun('carries') === 0 && (rated !== null || (current ?? 0) > 0)) return false;
+  const isOnItsOwn = schedule.value('runs', id, 'way') === null
+    && schedule.value('supplies', schedule.target('runs', id, 'rail'), 'rated') !== null;
+  if (ofRun('carries') === 0 && (rated !== null || isOnItsOwn || (current ?? 0) > 0)) return false;
   return rated === null || trip === null || fault === null || !exceeds(rated * trip, fault);
 }
 
@@ -150,8 +152,22 @@ describe('what is not known is not held against a run, and the rest is', () => {
       why: 'rating known: the supply gives too little', supply: { rated: 10 }, way: { rated: 5, trip: 3 },
       longest: 0, smallest: '',
     },
-    // 0.1 A over r = 0.02 Ω/m lose 5 % of 24 V on 600 m.
-    { why: 'no protection: the drop', supply: { rated: 10 }, longest: 600, smallest: 'thin' },
+    // 0.1 A over r = 0.02 Ω/m lose 5 % of 24 V on 600 m; 2.6 A × 1.5 = 3.9 A are the most that is fed for ever.
+    { why: 'no protection: the drop', supply: { rated: 2.6 }, longest: 600, smallest: 'thin' },
+    { why: 'no protection: what the supply feeds, 15 A', supply: { rated: 10 }, longest: 0, smallest: 'thick' },
+    {
+      why: 'a fuse of a kind that is not known protects nothing', supply: { rated: 10, fuse: 4 }, longest: 0,
+      smallest: 'thick',
+    },
+    {
+      // gG 3 A acts on overload at 2.1 × 3 = 6.3 A, above 1.45 × 4 and below 1.45 × 6; at once at 7 × 3 = 21 A.
+      why: 'the fuse of the supply: it protects the conductor, and acts at once on what the cable lets through',
+      supply: { rated: 30, fuse: 3, fuseKind: 'gG' }, longest: 24 / 21 / 0.02393, smallest: 'thick',
+    },
+    {
+      why: 'the fuse of the supply never acts at once', supply: { rated: 12, fuse: 3, fuseKind: 'gG' }, longest: 0,
+      smallest: 'thick',
+    },
   ])('$why', ({ supply, way, longest, smallest }) => {
     const schedule = new LoadSchedule({ details: {}, sheets: sheets(supply, way) });
     const id = schedule.rows('runs')[0]!.id;

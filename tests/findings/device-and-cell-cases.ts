@@ -107,7 +107,12 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE({
       type: 'T', qty: 2,
     }), severity: 'incomplete', key: 'rail', value: null, inStatus: false,
-    message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.', silent: [DEVICE(WHOLE)],
+    message: 'Ref D1 has no rail, so its current counts in no supply. Choose a rail.',
+    // What its run lacks is told there.
+    silent: [
+      DEVICE(WHOLE), DEVICE({ type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1' }] }),
+      DEVICE({ type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L9' }] }),
+    ],
   },
   {
     rule: 'device-gone', sheet: 'devices', sheets: DEVICE({ ...WHOLE, state: 'gone', qty: 2 }),
@@ -208,14 +213,6 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     value: 'K', inStatus: true,
     message: 'Output Q1: K stands in more than one row of the sheet Contacts, and the first of them is meant. Give each a tag of its own.',
     silent: [OUTPUT('K', 'M')],
-  },
-  {
-    rule: 'device-without-rail', sheet: 'devices', sheets: DEVICE(
-      { type: 'T', qty: 2, run: 'W1' }, { runs: [{ run: 'W1', rail: 'L9' }] }
-    ),
-    severity: 'incomplete', key: 'rail', value: null, inStatus: false,
-    message: 'Ref D1 is fed from rail L9 as its run is, and there is no such supply, so its current counts in none. Add it to the sheet Supplies, or correct the run.',
-    silent: [DEVICE({ type: 'T', qty: 2, run: 'W1' })],
   },
   {
     rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable',

@@ -31,6 +31,16 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     silent: [OUTPUT({ power: 1150 })],
   },
   {
+    rule: 'output-over-feed', sheet: 'outputs', sheets: {
+      ...OUTPUT({ power: 1035 }), feeds: [{ feed: 'F1', rated: 4, diversity: 0.5 }],
+    }, severity: 'over', key: 'current', value: 4.5, limit: 4, inStatus: true,
+    message: 'Output Q1 takes 4.50 A by itself, and its feed is rated 4.00 A: 0.50 A too much, whatever the diversity. Put it on a larger feed, or share the load over more outputs and feeds.',
+    silent: [
+      { ...OUTPUT({ power: 920 }), feeds: [{ feed: 'F1', rated: 4, diversity: 0.5 }] },
+      { ...OUTPUT({ power: 1035 }), feeds: [{ feed: 'F1', rated: 4 }] },
+    ],
+  },
+  {
     rule: 'output-over-inrush', sheet: 'outputs', sheets: OUTPUT(
       { kind: 'lamp', power: 23, qty: 4, inrush: 8 }
     ), severity: 'over', key: 'inrushTotal', value: 32, limit: 30, inStatus: true,

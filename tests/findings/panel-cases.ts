@@ -28,6 +28,11 @@ const BRANCH = (branch: Cells, ...lengths: number[]) => ({
   branches: [{ branch: 'B1', limit: 32, terminated: true, ...branch }],
   runs: lengths.map((length, at) => ({ run: `W${at}`, branch: 'B1', length })),
 });
+/** The same with two nodes on it. */
+const ON_BRANCH = (branch: Cells, ...lengths: number[]) => ({
+  ...BRANCH(branch, ...lengths), types: [{ type: 'T', nodes: 1 }],
+  devices: [{ ref: 'D1', type: 'T', qty: 2, branch: 'B1' }],
+});
 /** 2 A for 4 h: 1.25 × 2 × 4 = 10 Ah, or 1.75 times that where it is discharged faster than in 20 hours. */
 const STANDBY = (supply: Cells) => ({
   supplies: [{ rail: 'L1', rated: 10, ...supply }], devices: [{ ref: 'D1', qty: 1, rail: 'L1', unitDraw: 2000 }],
@@ -123,6 +128,12 @@ export const PANEL_CASES: readonly FindingCase[] = [
     key: 'cableLength', value: 101, limit: 100, inStatus: true,
     message: 'Branch B1 has 101.0 m of cable and may have 100.0 m: 1.0 m too much. Move devices to another branch, or split it with a repeater.',
     silent: [BRANCH({ maxCable: 101 }, 60, 41), BRANCH({}, 60, 41)],
+  },
+  {
+    rule: 'branch-cable-missing', sheet: 'branches', sheets: ON_BRANCH({ maxCable: 100 }), severity: 'incomplete',
+    key: 'cableLength', value: null, inStatus: true,
+    message: 'Branch B1 has nodes and no run names it, so how much cable it has is not known. Enter the branch of its runs on the sheet Runs.',
+    silent: [ON_BRANCH({ maxCable: 100 }, 60), ON_BRANCH({}), BRANCH({ maxCable: 100 })],
   },
   {
     rule: 'branch-over-terminators', sheet: 'branches', sheets: BRANCH({ terminators: 3 }), severity: 'over',

@@ -39,7 +39,7 @@ const missing = (key: string, rule: string, what: string, how: string): FindingC
 export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     rule: 'run-under-voltage', sheet: 'runs', sheets: RUN(
-      { protection: null }, { unitDraw: 5000 }
+      { protection: null }, { unitDraw: 5000 }, { supplies: [{ rail: 'L1', rated: 6, maxOutput: 1 }] }
     ), severity: 'over', key: 'voltageMargin', value: -1, limit: 0, inStatus: true,
     message: 'Run W1: from 24.00 V at its start, ref D1 gets 1.00 V less than it needs at its place. With C it may be 40 m long.',
     silent: [
@@ -50,7 +50,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     // 6 A × 0.5 Ω, then 4 A × 0.5 Ω: 21 V for D1, 19 V for those at the end, which need 20 V and 19.5 V
     rule: 'run-under-voltage', sheet: 'runs', sheets: {
-      ...RUN({ protection: null }),
+      ...UNFUSED({ rated: 6, maxOutput: 1 }),
       types: [{ type: 'T', minVoltage: 21.5 }, { type: 'S', minVoltage: 20 }, { type: 'R', minVoltage: 19.5 }],
       devices: [
         { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', distance: 25 },
@@ -186,9 +186,11 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     message: 'Run W1: 1 device row on it has no known current, so its drop is at least what is shown. Complete it to know the rest.', silent: [RUN({})],
   },
   {
-    rule: 'run-rail-missing', sheet: 'runs', sheets: RUN({ rail: null }), severity: 'incomplete', key: 'rail',
+    rule: 'run-rail-missing', sheet: 'runs', sheets: RUN({ rail: null, protection: null }), severity: 'incomplete', key: 'rail',
     value: null, inStatus: true,
-    message: 'Run W1 has no rail, so its voltage is not known. Choose the rail that feeds it.', silent: [RUN({})],
+    message: 'Run W1 has no rail, so its voltage is not known. Choose the rail that feeds it.',
+    // That its way has none is told there.
+    silent: [RUN({}), RUN({ rail: null })],
   },
   {
     rule: 'run-conductor-missing', sheet: 'runs', sheets: RUN({ conductor: null }), severity: 'incomplete',

@@ -133,7 +133,7 @@ describe('short circuits at the end of a run', () => {
     const statusWith = (rated: number) => {
       const example = { source: '', volts: 24, resistance: 4.61, metres: 10, loads: [{ amps: 0.5 }] };
       return scheduleFor(
-        example, { way: 'F1' }, { rated: 10, peak: 1.2 }, [{ way: 'F1', rail: 'A', kind: 'B', rated }]
+        example, { way: 'F1', ambient: 20 }, { rated: 10, peak: 1.2 }, [{ way: 'F1', rail: 'A', kind: 'B', rated }]
       );
     };
     expect(valueAt(statusWith(1), 'runs', 0, 'status')).toBe('ok');

@@ -40,7 +40,7 @@ export function measuredSupply(row: InputRow, usable: Known, demand: number, isP
   const apart = (amount: Known) => (volts === null || nominal === null || may === null ? null : amount);
   // As it was entered: with its tolerance, less its diode; a battery is charged with 13.8 V in place of 12 V.
   const off = number(row, 'tolerance', 0)! * (nominal ?? 0);
-  const charging = number(row, 'battery') === null ? 0 : 1.8 / 12 * (nominal ?? 0);
+  const charging = number(row, 'battery') === null && !number(row, 'standbyHours') ? 0 : 1.8 / 12 * (nominal ?? 0);
   const below = apart(nominal! - off - (number(row, 'seriesDrop') ?? 0) - volts!);
   if (exceeds(amps, usable) || exceeds(below, may)) return OVER;
   const differs = amps !== null && !isPartial
@@ -75,9 +75,11 @@ export function measuredRun(row: InputRow, against: RunAgainst): Measured {
   const differs = amps !== null && worked !== null && state !== 'open'
     && exceeds(Math.abs(amps - worked), number(row, 'currentTolerance', 0.1)! * worked);
   const start = number(rail, 'measuredVoltage');
+  // A volt meter at the end sees less for the diode too, where none was at the start.
+  const begin = start ?? nominal! - (number(rail, 'seriesDrop') ?? 0);
   const expected = drop === null || amps === null || worked === 0 ? drop : drop * amps / worked!;
   const error = start === null ? number(row, 'voltageTolerance', 0.02)! * nominal! : 0.1;
   const isMore = volts !== null && expected !== null
-    && exceeds((start ?? nominal!) - volts - expected, expected / 5 + error);
+    && exceeds(begin - volts - expected, expected / 5 + error);
   return state === 'open' || differs || isMore ? { over: false, near: true } : NOTHING;
 }

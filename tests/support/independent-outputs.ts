@@ -96,6 +96,9 @@ export function outputOf(row: InputRow, behind: Behind): { figures: OutputFigure
     : isDirect(row) ? number(contact, 'maxDcVoltage') : number(contact, 'maxVoltage', 250);
   const isSpare = number(row, 'power') === 0 && !isGiven(row.ratedCurrent);
   const ofRail = isGiven(row.rail) && rail !== undefined && differs(voltage, number(rail, 'voltage', 24));
+  // A share of the outputs may be off together, and no part of one output.
+  const [share, most] = feed === undefined ? [null, null] : [number(feed, 'diversity', 1), number(feed, 'rated')];
+  const isMoreThanFeed = !isGiven(row.rail) && share !== null && share < 1 && exceeds(current, most);
   const ofFeed = !isGiven(row.rail) && !isDirect(row) && feed !== undefined
     && differs(voltage, number(feed, 'voltage', 230));
   return {
@@ -106,7 +109,7 @@ export function outputOf(row: InputRow, behind: Behind): { figures: OutputFigure
     },
     verdict: [
       exceeds(current, rating) || exceeds(inrushTotal, making) || exceeds(voltage, mostVolts) || ofRail || ofFeed
-        || (isDirect(row) && isGiven(row.feed)),
+        || isMoreThanFeed || (isDirect(row) && isGiven(row.feed)),
       exceeds(loading, target),
       current === null || rating === null || target === null || mostVolts === null || (voltage === null && !isSpare)
         || ['qty', 'power', 'voltage', 'powerFactor', 'efficiency'].some((key) => isFaulty(row, key))

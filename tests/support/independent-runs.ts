@@ -46,7 +46,7 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
     const voltage = number(supply.voltage, 24);
     const lowest = independentLowest(
       voltage, number(supply.tolerance, 0), number(supply.seriesDrop, 0), supply.redundant === true,
-      typeof supply.battery === 'number')!;
+      typeof supply.battery === 'number' || number(supply.standbyHours, 0) > 0)!;
     const length = number(run.length);
     const pairs = number(run.pairs, 1);
 

@@ -364,7 +364,8 @@ function branchFigures(row: InputRow, nodes: Total, cables: number, lengths: Tot
     status: worst(
       exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || (terminators !== null && terminators > 2),
       exceeds(nodes.sum, allowed) || (terminators !== null && terminators < 2),
-      allowed === null || nodes.partial || (maxCable !== null && lengths.partial) || hasFault(row),
+      allowed === null || nodes.partial || hasFault(row)
+        || (maxCable !== null && (lengths.partial || (cables === 0 && nodes.sum > 0))),
     ),
     partial: { nodes: nodes.partial, cableLength: lengths.partial },
   };

@@ -56,6 +56,17 @@ const MORE: readonly Content['sheets'][] = [
     runs: ['L1', 'L2'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 50, maxDrop: 0.5 })),
     devices: ['L1', 'L2'].map((rail) => ({ type: 'T', qty: 1, unitDraw: 2000, rail, run: `W-${rail}` })),
   },
+  // A way for which the other loads of its supply leave nothing.
+  {
+    supplies: [{ rail: 'L1', rated: 5 }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 1 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 5000, rail: 'L1' }],
+  },
+  // A run without a way, on a conductor that the supply would overload at any length.
+  {
+    supplies: [{ rail: 'L1', rated: 10 }], devices: [{ ref: 'D1', qty: 1, unitDraw: 1000, run: 'W1' }],
+    conductors: [{ conductor: 'C', resistance: 25, maxCurrent: 6 }, { conductor: 'D', resistance: 5, maxCurrent: 20 }],
+    runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 30 }],
+  },
   // Supplies that live on diversity, redundant units, devices of another voltage, runs that only a fuse protects.
   {
     supplies: [

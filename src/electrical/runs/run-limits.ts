@@ -33,6 +33,11 @@ export interface RunLimits {
    * `mostProtection`.
    */
   readonly carriesAmps?: number;
+  /**
+   * What the supply feeds for ever [A], 0 or more, where no way protects the run: conductors that carry as much need no
+   * protection, and those that carry less have only `protection`, the fuse of the supply. Else left out.
+   */
+  readonly givenAmps?: number;
 }
 
 /** A cable that a run is tried with. */
@@ -53,7 +58,7 @@ export interface TriedRun {
 export function keepsLimits(
   { supplyVolts, lengthMetres, order }: TriedRun, { loopOhmPerMetre, faultOhmPerMetre }: TriedCable, limits: RunLimits,
 ): boolean {
-  const { lowestVolts = supplyVolts, maxDrop, protection, carriesAmps } = limits;
+  const { lowestVolts = supplyVolts, maxDrop, protection, carriesAmps, givenAmps } = limits;
   const volts = new Float64Array(order.places.length);
   const point = workingPoint(supplyVolts, loopOhmPerMetre, order, volts);
   if (point === null) return false;
@@ -61,7 +66,8 @@ export function keepsLimits(
   if (carriesAmps !== undefined && exceeds(point.currentAmps, carriesAmps)) return false;
   if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
-  if (protection === undefined) return true;
+  const isBorne = givenAmps !== undefined && carriesAmps !== undefined && !exceeds(givenAmps, carriesAmps);
+  if (isBorne || protection === undefined) return isBorne || givenAmps === undefined || carriesAmps === undefined;
   const { protectionAmps, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
   if (exceeds(point.currentAmps, protectionAmps)) return false;
   const most = carriesAmps === undefined ? Infinity : mostProtection(carriesAmps, operatingMultiple) ?? 0;

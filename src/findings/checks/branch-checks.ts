@@ -1,7 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
 import { message, metres, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { missingInput, overLimit, partialTotal, waitsFor } from './limit-checks.ts';
+import { missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
@@ -58,6 +58,15 @@ export const branchChecks: readonly Check[] = [
   waitsFor('branch-cable-partial', 'branches', 'cableLength', message(
     '{name}: the length of some of its cables is not known, so it has at least as much as shown.'
   ), (row) => row.number('maxCable') !== null && row.missing('cableLength') > 0),
+  {
+    // No cable at all is less than any limit, and no branch with nodes on it has none.
+    rule: 'branch-cable-missing', sheet: 'branches', key: 'cableLength', severity: 'incomplete', inStatus: true,
+    needs: 'maxCable',
+    find: (row) => row.number('cableLength') !== 0 || row.missing('cableLength') > 0 || row.number('nodes') === 0
+      ? undefined : unknown(row, message(
+        '{name} has nodes and no run names it, so how much cable it has is not known. Enter the branch of its runs on the sheet {sheet}.'
+      ), { sheet: row.titleOf('runs') }),
+  },
   overLimit({
     rule: 'branch-over-terminators', sheet: 'branches', key: 'terminators', limit: () => ENDS,
     message: message(

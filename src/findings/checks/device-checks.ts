@@ -20,6 +20,8 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
       };
     }
     if (row.numberOf('type', 'power') !== null) {
+      // Its run is told to have no rail.
+      if (row.own('rail') === null && row.names('run')) return undefined;
       return {
         key: 'unitDraw',
         message: message(
@@ -140,16 +142,9 @@ export const deviceChecks: readonly Check[] = [
   {
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete', only: namingNone('rail'),
     find: (row) => {
-      if (row.own('rail') !== null) return undefined;
-      const rail = row.value('rail');
-      return rail === null ? unknown(
-        row, message('{name} has no rail, so its current counts in no supply. Choose a rail.')
-      )
-        : unknown(row, message(
-          '{name} is fed from rail {rail} as its run is, and there is no such supply, so its current counts in none. Add it to the sheet {sheet}, or correct the run.'
-        ), {
-          rail: String(rail), sheet: row.titleOf('supplies'),
-        });
+      // What its run lacks is found there, or at the way of that.
+      return row.own('rail') !== null || row.names('run') ? undefined
+        : unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.'));
     },
   },
   {

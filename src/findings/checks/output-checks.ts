@@ -70,6 +70,15 @@ export const outputChecks: readonly Check[] = [
     remedy: loadsThatStay,
   }),
   overLimit({
+    // With no diversity its feed is over as well, and that is told there.
+    rule: 'output-over-feed', sheet: 'outputs', key: 'current',
+    limit: (row) => row.own('rail') !== null || (row.numberOf('feed', 'diversity') ?? 1) === 1 ? null
+      : row.numberOf('feed', 'rated'),
+    message: message(
+      '{name} takes {value} by itself, and its feed is rated {limit}: {excess} too much, whatever the diversity. Put it on a larger feed, or share the load over more outputs and feeds.'
+    ),
+  }),
+  overLimit({
     rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'inrush'),
     message: message(
       '{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'

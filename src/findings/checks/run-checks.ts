@@ -202,8 +202,12 @@ export const runChecks: readonly Check[] = [
   partial,
   missingInput(
     'run-rail-missing', 'runs', 'rail',
-    message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.')
+    message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.'),
+    (row) => !row.names('way')
   ),
+  waitsFor('run-way-without-rail', 'runs', 'rail', message(
+    '{name}: its way has no rail, so its voltage is not known.'
+  ), (row) => row.names('way') && row.value('rail') === null),
   missingInput(
     'run-conductor-missing', 'runs', 'conductor',
     message('{name} has no conductor, so its drop is not known. Choose one of the conductors.')

@@ -13,12 +13,6 @@ export function remedy(row: RowReader): string {
   if (isTooWarm(row)) return row.say('Lay it where it is cooler first: no size of its conductor carries anything there.');
   const longest = row.number('maxLength');
   const smallest = row.value('smallestConductor');
-  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
-  if (current !== null && protection !== null && exceeds(current, protection)) {
-    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
-      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
-    });
-  }
   const [needed, lowest] = [row.number('minVoltage'), row.numberOf('rail', 'lowest')];
   if (lowest === null) {
     return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
@@ -26,6 +20,12 @@ export function remedy(row: RowReader): string {
   if (needed !== null && exceeds(needed, lowest)) {
     return row.say('No cable puts it right: its supply may give {lowest}, and a device on it needs {needed}. Use a supply that holds its voltage higher, or a type that needs less.', {
       lowest: volts(lowest, needed), needed: roundedUp(volts(needed, lowest)),
+    });
+  }
+  const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
+  if (current !== null && protection !== null && exceeds(current, protection)) {
+    return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
+      current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));

@@ -50,7 +50,9 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
     find: (row) => {
       if (!givesNothing(row)) return undefined;
-      const [top, full] = [row.numberOf('enclosure', 'top'), row.number('fullUpTo')];
+      const [top, full, off] = [row.numberOf('enclosure', 'top'), row.number('fullUpTo'), row.number('offAt')];
+      // That it switches itself off there is told, and says more.
+      if (top !== null && off !== null && !exceeds(off, top)) return undefined;
       return {
         value: 0, limit: null,
         message: row.value('redundant') === true && row.number('units') === 1

@@ -89,11 +89,16 @@ export const wayChecks: readonly Check[] = [
       const found = isSupplyTooWeak(row) ? undefined : mayNotAct(row);
       if (found === undefined) return undefined;
       const { available, limit } = found;
+      const values = {
+        available: roundedDown(amps(available, limit)), limit: roundedUp(amps(limit, available)), trip: row.number('trip')!,
+      };
       return {
         value: available, limit,
-        message: row.say(
+        message: available === 0 ? row.say(
+          '{name} needs {limit} to act at once, {trip} × its rating, and the other loads of the supply leave nothing for a short circuit on it: no way of any kind would act, and all of the rail goes dark. Move loads to another rail, or fit a supply that gives more.', values
+        ) : row.say(
           '{name} needs {limit} to act at once, {trip} × its rating, and beside its other loads the supply has {available} for a short circuit on it: it may never act, and all of the rail goes dark. Use a smaller or faster way, move loads to another rail, or fit a supply that gives more.',
-          { available: roundedDown(amps(available, limit)), limit: roundedUp(amps(limit, available)), trip: row.number('trip')! }
+          values
         ),
       };
     },

@@ -1,6 +1,6 @@
 import {
-  carriedCurrent, exceeds, FAULT_TEMPERATURE, longestRun, loopResistancePerMetre, smallestConductor,
-  type CandidateConductor, type RunLimits, type RunProtection, type Tap,
+  carriedCurrent, exceeds, FAULT_TEMPERATURE, longestRun, loopResistancePerMetre, operatingMultiple, outputLimit,
+  smallestConductor, tripMultiple, type CandidateConductor, type RunLimits, type RunProtection, type Tap, type WayKind,
 } from '../../electrical/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
 import { DEVICE, essentials, Line, tapOf, type Essentials } from './run-lines.ts';
@@ -10,7 +10,8 @@ import { temperatureByLoad } from './run-temperature.ts';
 const RUN = [
   'rail.voltage', 'rail.lowest', 'rail.innerResistance', 'available', 'conductor.resistance', 'conductor.maxCurrent',
   'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
-  'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'maxDrop',
+  'temperature', 'basis', 'connected', 'demand', 'way', 'way.rated', 'way.trip', 'way.k2', 'rail.rated', 'rail.units',
+  'rail.maxOutput', 'rail.fuse', 'rail.fuseKind', 'maxDrop',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
@@ -25,10 +26,9 @@ type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
  */
 function heed(own: readonly CellValue[]): CellValue[] {
   const run: RunLine = new Line(RUN, own);
-  const [available, trip] = [run.number('available'), run.number('way.trip')];
-  const protection = run.number('way.rated');
-  const isTooLittle = available !== null && trip !== null && protection !== null
-    && exceeds(trip * protection, available);
+  const [available, protection] = [run.number('available'), protectionOf(run)];
+  const isTooLittle = available !== null && protection?.trip !== undefined
+    && exceeds(protection.trip * protection.protectionAmps, available);
   return own.map((value, place) => RUN[place] !== 'available' ? value : isTooLittle ? 0 : null);
 }
 
@@ -36,13 +36,20 @@ function heed(own: readonly CellValue[]): CellValue[] {
 function limitsOf(run: RunLine, lowestVolts: number): RunLimits {
   const maxDrop = run.number('maxDrop');
   const protection = protectionOf(run);
+  const [rated, units, most] = [run.number('rail.rated'), run.number('rail.units'), run.number('rail.maxOutput')];
+  const isOnItsOwn = run.value('way') === null && rated !== null && units !== null && most !== null;
   return {
     lowestVolts, ...(maxDrop === null ? {} : { maxDrop }), ...(protection === null ? {} : { protection }),
+    ...(isOnItsOwn ? { givenAmps: outputLimit(rated, units, most) } : {}),
   };
 }
 
+/** Its way, or without one the fuse of its supply, which protects nothing while its kind is not known. */
 function protectionOf(run: RunLine): RunProtection | null {
-  const [protectionAmps, trip, k2] = [run.number('way.rated'), run.number('way.trip'), run.number('way.k2')];
+  const [fuse, kind] = [run.number('rail.fuse'), run.value('rail.fuseKind') as WayKind | null];
+  const [protectionAmps, trip, k2] = run.value('way') !== null
+    ? [run.number('way.rated'), run.number('way.trip'), run.number('way.k2')]
+    : kind === null || fuse === null ? [null, null, null] : [fuse, tripMultiple(kind), operatingMultiple(kind, fuse)];
   const [availableAmps, innerOhm] = [run.number('available'), run.number('rail.innerResistance')];
   if (protectionAmps === null) return null;
   return {

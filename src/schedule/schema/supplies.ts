@@ -31,18 +31,24 @@ function usable(
   );
 }
 
+/** Whether a battery stands behind it: one that bridges a standby does, though its capacity is not known yet. */
+const isBuffered = (battery: CellValue, standbyHours: CellValue) =>
+  battery !== null || (standbyHours !== null && standbyHours !== 0);
+
 /** Lowest voltage [V]; what decouples redundant units is asked for, and is nothing where there is one unit. */
 function lowest(
   voltage: number | null, tolerance: number | null, seriesDrop: number | null, redundant: boolean,
-  battery: number | null,
+  battery: number | null, standbyHours: number | null,
 ): number | null {
   if (voltage === null || tolerance === null || (seriesDrop === null && redundant)) return null;
-  const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, battery !== null);
+  const volts = lowestVoltage(voltage, tolerance, seriesDrop ?? 0, isBuffered(battery, standbyHours));
   return volts > 0 ? volts : null;
 }
 
-const highest = (voltage: number | null, tolerance: number | null, battery: number | null): number | null =>
-  voltage === null || tolerance === null ? null : highestVoltage(voltage, tolerance, battery !== null);
+const highest = (
+  voltage: number | null, tolerance: number | null, battery: number | null, standbyHours: number | null,
+): number | null => voltage === null || tolerance === null ? null
+  : highestVoltage(voltage, tolerance, isBuffered(battery, standbyHours));
 
 /** What a battery is discharged to and charged with, in words. */
 const DISCHARGED = message('{voltage} × the lesser of 1 − {tolerance} and 0.875, to which its battery is discharged');
@@ -219,9 +225,9 @@ export const supplies: Sheet = {
       role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
       help: 'Lowest voltage at its output.',
       rule: {
-        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery'], by: lowest, takesUnknown: true,
-        words: (_voltage, _tolerance, seriesDrop, _redundant, battery) => {
-          if (battery !== null) return seriesDrop === null ? DISCHARGED : DISCHARGED_WITH_DROP;
+        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery', 'standbyHours'], by: lowest, takesUnknown: true,
+        words: (_voltage, _tolerance, seriesDrop, _redundant, battery, standbyHours) => {
+          if (isBuffered(battery, standbyHours)) return seriesDrop === null ? DISCHARGED : DISCHARGED_WITH_DROP;
           return seriesDrop === null ? '{voltage} × (1 − {tolerance})' : '{voltage} × (1 − {tolerance}) − {seriesDrop}';
         },
         source: 'the form in which data sheets give it, common practice; a lead-acid battery is empty at 1.75 V a cell, from memory',
@@ -231,8 +237,9 @@ export const supplies: Sheet = {
       role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
       help: 'Highest voltage at its output.',
       rule: {
-        of: ['voltage', 'tolerance', 'battery'], by: highest, takesUnknown: true,
-        words: (_voltage, _tolerance, battery) => battery === null ? '{voltage} × (1 + {tolerance})' : CHARGED,
+        of: ['voltage', 'tolerance', 'battery', 'standbyHours'], by: highest, takesUnknown: true,
+        words: (_voltage, _tolerance, battery, standbyHours) =>
+          isBuffered(battery, standbyHours) ? CHARGED : '{voltage} × (1 + {tolerance})',
         source: 'the form in which data sheets give it, common practice; a lead-acid battery is charged at 2.3 V a cell, from memory',
       },
     },

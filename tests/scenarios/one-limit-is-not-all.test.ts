@@ -1,0 +1,121 @@
+import { expect, test } from 'vitest';
+import type { Cells } from '../../src/schedule/index.ts';
+import { closeTo, EXACT } from '../support/close-to.ts';
+import { enter, scheduleOf, valueAt } from '../support/schedules.ts';
+
+// Panels on which a verdict would be wrong that looks at one limit only.
+
+/** 24 W at the end of 30 m on a rail of 10 A, with three conductors to choose from. */
+const lamp = (run: Cells, supply: Cells = {}) => scheduleOf({
+  types: [{ type: 'T', draw: 1000, minVoltage: 21.5 }], supplies: [{ rail: 'L1', rated: 10, ...supply }],
+  conductors: [
+    { conductor: 'thin', resistance: 25, maxCurrent: 6 }, { conductor: 'middle', resistance: 12, maxCurrent: 12 },
+    { conductor: 'thick', resistance: 5, maxCurrent: 20 },
+  ],
+  ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }],
+  runs: [{ run: 'W1', rail: 'L1', conductor: 'thin', length: 30, temperature: 30, ...run }],
+  devices: [{ ref: 'D1', type: 'T', qty: 1, run: 'W1' }],
+});
+const of = (schedule: ReturnType<typeof lamp>, sheet: 'runs' | 'supplies', ...keys: string[]) =>
+  keys.map((key) => valueAt(schedule, sheet, 0, key));
+const rules = (schedule: ReturnType<typeof lamp>) =>
+  schedule.findings.filter(({ severity }) => severity !== 'note').map(({ rule }) => rule);
+
+test('a run without a way is given no conductor that its supply would overload, and the one it is given puts it right',
+  () => {
+    // 1.5 × 10 A for ever: of 6, 12 and 20 A only the last carries it.
+    const bare = lamp({});
+    expect(of(bare, 'runs', 'status', 'maxLength', 'smallestConductor')).toEqual(['over', 0, 'thick']);
+    enter(bare, 'runs', 0, { conductor: 'thick' });
+    expect(of(bare, 'runs', 'status')).toEqual(['ok']);
+    // Behind a way the thinnest does that loses no more than 5 %: 1 A × 2 × 12 Ω/km × 30 m = 0.72 V.
+    const guarded = lamp({ way: 'F1' });
+    expect(of(guarded, 'runs', 'status', 'smallestConductor')).toEqual(['near', 'middle']);
+    enter(guarded, 'runs', 0, { conductor: 'middle' });
+    expect(of(guarded, 'runs', 'status')).toEqual(['ok']);
+    // A gG of 5 A on the supply acts at 1.9 × 5 A, within 1.45 × 12; at once at 35 A, which 40 A give and 30 m of the
+    // middle one let through: 24 ÷ (0.72 × 1.1965 + 0.3) = 20.7 A do not, so it needs the thick one, 36.4 A.
+    const fused = lamp({}, { rated: 40, fuse: 5, fuseKind: 'gG' });
+    expect(of(fused, 'runs', 'smallestConductor')).toEqual(['thick']);
+    enter(fused, 'runs', 0, { conductor: 'thick' });
+    expect(of(fused, 'runs', 'faultCurrent', 'status')).toEqual([closeTo(24 / (0.3 * 1.1965 + 0.3), EXACT), 'ok']);
+  });
+
+test('a rail that bridges a standby is judged on its battery before the capacity of that is known', () => {
+  const rail = (supply: Cells) => lamp({ way: 'F1', conductor: 'thick' }, supply);
+  expect(of(rail({}), 'supplies', 'lowest', 'highest')).toEqual([24, 24]);
+  // 1.75 V and 2.3 V for each of twelve cells.
+  const buffered = rail({ standbyHours: 4 });
+  expect(of(buffered, 'supplies', 'lowest', 'highest', 'status')).toEqual([21, closeTo(27.6, EXACT), 'incomplete']);
+  expect(of(buffered, 'runs', 'status')).toEqual(['over']);
+  expect(of(rail({ standbyHours: 0 }), 'supplies', 'lowest', 'status')).toEqual([24, 'ok']);
+});
+
+test('one wrong voltage is one cause: no cable is blamed for it', () => {
+  const told = lamp({ way: 'F1' }, { voltage: 12 }).findings.find(({ rule }) => rule === 'run-under-voltage');
+  expect(told?.message).toContain('No cable puts it right: its supply may give 12.00 V');
+});
+
+test('a way without a rail is told once, and not at its run and each device behind it', () => {
+  const schedule = lamp({ way: 'F1', rail: null });
+  enter(schedule, 'types', 0, { draw: null, power: 24 });
+  enter(schedule, 'ways', 0, { rail: null });
+  expect(rules(schedule).filter((rule) => /rail|draw/.test(rule))).toEqual(['way-rail-missing']);
+  expect(of(schedule, 'runs', 'status')).toEqual(['incomplete']);
+});
+
+test('a device of another rail on a run leaves neither run, way nor rail within limits, and is told once', () => {
+  const schedule = lamp({ way: 'F1', conductor: 'thick' }, {});
+  expect(of(schedule, 'runs', 'status')).toEqual(['ok']);
+  const { sheets } = schedule.content();
+  const astray = scheduleOf({
+    ...sheets, supplies: [...sheets.supplies!, { rail: 'P1', rated: 5 }],
+    devices: [...sheets.devices!, { ref: 'D2', type: 'T', qty: 1, unitDraw: 500, run: 'W1', rail: 'P1' }],
+  });
+  expect([valueAt(astray, 'runs', 0, 'status'), valueAt(astray, 'ways', 0, 'status'), valueAt(astray, 'supplies', 0, 'status')])
+    .toEqual(['incomplete', 'incomplete', 'incomplete']);
+  expect(rules(astray)).toEqual(['device-run-on-other-rail']);
+});
+
+test('what switches itself off in the warmth is told as that, and not as giving nothing besides', () => {
+  const schedule = scheduleOf({
+    supplies: [{
+      rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E1', fullUpTo: 50, lessPerKelvin: 0.1, offAt: 65,
+    }],
+    enclosures: [{
+      enclosure: 'E1', height: 1000, width: 1000, depth: 1000, mounting: 'free', ambient: 68, otherLoss: 0, maxInside: 90,
+    }],
+  });
+  expect(rules(schedule)).toEqual(['supply-over-off']);
+  expect(of(schedule, 'supplies', 'usable', 'status')).toEqual([0, 'over']);
+});
+
+test('one output that takes more than its feed is over, whatever the diversity of the feed', () => {
+  const output = (power: number) => scheduleOf({
+    contacts: [{ contact: 'K', resistive: 20 }], feeds: [{ feed: 'Q1', rated: 10, diversity: 0.5 }],
+    outputs: [{ output: 'K1', contact: 'K', kind: 'resistive', power, feed: 'Q1' }],
+  });
+  const status = (power: number) => valueAt(output(power), 'outputs', 0, 'status');
+  expect([status(2300), status(2323)]).toEqual(['ok', 'over']); // 10 A and 10.1 A
+});
+
+test('a branch whose cables nobody entered is not within its limit of cable', () => {
+  const branch = (runs: Cells[]) => scheduleOf({
+    types: [{ type: 'T', draw: 10, nodes: 1 }], branches: [{ branch: 'B1', limit: 32, maxCable: 500, terminators: 2 }],
+    runs, devices: [{ ref: 'D1', type: 'T', qty: 3, branch: 'B1', rail: 'L1' }], supplies: [{ rail: 'L1', rated: 5 }],
+  });
+  const status = (runs: Cells[]) => valueAt(branch(runs), 'branches', 0, 'status');
+  expect([status([]), status([{ run: 'W1', branch: 'B1', length: 500 }])]).toEqual(['incomplete', 'ok']);
+});
+
+test('a way is told to be smaller only where that helps', () => {
+  // 1.8 × 2 A, and 10 A less what the others draw.
+  const told = (unitDraw: number) => {
+    const { sheets } = lamp({ way: 'F1', conductor: 'thick' }).content();
+    const schedule = scheduleOf({ ...sheets, devices: [...sheets.devices!, { ref: 'D2', qty: 1, unitDraw, rail: 'L1' }] });
+    const found = schedule.findings.find(({ rule }) => rule === 'way-may-not-act');
+    return found && [found.value, found.limit, found.message.includes('smaller or faster')];
+  };
+  expect([told(6400), told(7000), told(10_000)])
+    .toEqual([undefined, [closeTo(3, EXACT), closeTo(3.6, EXACT), true], [0, closeTo(3.6, EXACT), false]]);
+});
