@@ -37,18 +37,18 @@ function summary(revision: ListRevision, words: Words): string {
   return words.say('{came} came, {changed} changed, {went} went, {kept} kept. What stays keeps its rail, branch, run and all that was entered.', countOutcomes(revision));
 }
 
-/** Of which lists it is a revision, where the schedule was counted in several. */
+/** Of which lists it is a revision, where the schedule was counted in several or that is in doubt. */
 function listChoice(
   { revision: { lists, isAsked }, choose, words }: RevisionChoicesOptions,
 ): TemplateResult | typeof nothing {
-  if (lists.length < 2) return nothing;
+  if (lists.length < 2 && !isAsked) return nothing;
   const onChange = (event: Event) => {
     const boxes = (event.currentTarget as Element).querySelectorAll<HTMLInputElement>('input:checked');
     choose({ lists: [...boxes].map(({ value }) => value) });
   };
-  return html`<fieldset class="lists" @change=${onChange}><legend>${isAsked ? html`<b>${words.say('Rows of several lists are in it. Choose which it revises')}</b>`
+  return html`<fieldset class="lists" @change=${onChange}><legend>${isAsked ? html`<b>${words.say('Rows of several lists are in it, or few of one. Choose which it revises')}</b>`
     : words.say('It revises')}</legend>
-    ${lists.map(({ name, rows, isRevised }) => html`<label><input type="checkbox" .value=${name} .checked=${isRevised}>
+    ${lists.map(({ name, rows, isRevised }) => html`<label><input type="checkbox" .value=${name} .checked=${isRevised && !(isAsked && lists.length === 1)}>
       ${name} <span class="quiet">${rowCount('devices', rows, words)}</span></label>`)}</fieldset>`;
 }
 

@@ -46,7 +46,7 @@ function refuseLists({ lists, isAsked }: ListRevision, { lists: named }: Revisio
   }
   if (isAsked) {
     throw new Refusal([
-      `The schedule was counted in ${known}, and the list has rows of several. Say of which it is a revision, `
+      `The schedule was counted in ${known}, and the list has rows of several, or few of one. Say of which it is a revision, `
       + 'as in --revises NAME, or with nothing behind it that it is a further list.',
     ]);
   }

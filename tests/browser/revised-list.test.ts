@@ -65,3 +65,15 @@ test('a row is said to be another that moved, and a list may come behind all tha
   await press(element, '[data-do=take]');
   await expect.poll(() => rows(element)).toHaveLength(6);
 });
+
+test('a pasted list with few rows of the one before waits until a person says that it revises it', async () => {
+  const element = await mountElement({ content });
+  await openWork(element, 'takeoff');
+  paste(element, 'Device\tRoom\tQty\nRouter\tHall\t1\nRouter\tAttic\t8');
+  await expect.poll(() => part(element, '.lists input')).not.toBeNull();
+  const box = part(element, '.lists input') as HTMLInputElement;
+  expect([box.checked, part(element, '[data-do=take]')!.matches(':disabled')]).toEqual([false, true]);
+  await userEvent.click(box);
+  await expect.poll(() => textOf(element, '[data-do=take]')).toBe('Take it onto the schedule: 1 came, 1 changed, 2 went');
+  expect(part(element, '[data-do=take]')!.matches(':disabled')).toBe(false);
+});

@@ -167,6 +167,17 @@ describe('what no list has', () => {
     expect(countOutcomes(attic)).toEqual({ came: 0, changed: 0, went: 1, kept: 1 });
   });
 
+  it('asks where a list of another name has few rows of one: a further storey is no revision by a line in common', () => {
+    const schedule = counted('Device;Room;Qty\nRouter;Hall;40\nSensor;Hall;10\nSensor;Bar;30', 'L1.csv');
+    const storey = 'Device;Room;Qty\nRouter;Hall;4\nRouter;Attic;8';
+    // One of its three rows.
+    expect(revise(schedule, storey, { name: 'L2.csv' }).isAsked).toBe(true);
+    expect(revise(schedule, storey, { name: 'L1.csv' }).isAsked).toBe(false);
+    expect(countOutcomes(revise(schedule, storey, { name: 'L2.csv', lists: [] }))).toEqual({ came: 2, changed: 0, went: 0, kept: 0 });
+    // Two of three are most of it.
+    expect(revise(schedule, 'Device;Room;Qty\nRouter;Hall;41\nSensor;Bar;30', { name: 'L1 B.csv' }).isAsked).toBe(false);
+  });
+
   it('asks where rows of several lists are in it', () => {
     const schedule = counted(list, 'ground floor.csv');
     revise(schedule, 'Device;Room;Qty\nSensor;Hall;1\nSensor;Bar;1', { name: 'first floor.csv', lists: [] }).take();

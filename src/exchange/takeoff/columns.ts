@@ -67,12 +67,14 @@ export function proposeColumns(
 /** Whether a column has what the counts of another cost: «Amount» and «Total» beside a unit price are sums of money. */
 function isAmount(column: Draft, columns: readonly Draft[]): boolean {
   const price = columns.find(({ field }) => field === 'price')?.numbers;
-  if (price === undefined || column.from === 'remembered' || !(column.field === 'qty' || column.field === 'total' || column.isOpen)) return false;
+  const mayBe = column.isOpen || (column.from === 'heading' && (column.field === 'qty' || column.field === 'total'));
+  if (price === undefined || !mayBe) return false;
   const amounts = column.numbers;
   return columns.some((other) => {
     if (other === column || other.field !== 'qty') return false;
     const known = other.numbers.map((qty, line) => [qty, price[line], amounts[line]] as const)
-      .filter((each): each is readonly [number, number, number] => each.every((value) => typeof value === 'number' && value > 0));
+      .filter((each): each is readonly [number, number, number] =>
+        each.every((value) => typeof value === 'number' && value > 0));
     const equal = known.filter(([qty, each, amount]) => Math.abs(qty * each - amount) < 0.01 * qty + 5e-3);
     return known.some(([, each]) => each !== 1) && equal.length > known.length / 2;
   });

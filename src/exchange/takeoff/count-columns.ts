@@ -35,7 +35,8 @@ export function chooseCounts<Column extends CountColumn>(columns: readonly Colum
   if (bare.length === 0) {
     // «All» and «Σ» may be the sum of the others without a word for it.
     const sum = parts.findLast((column) => parts.length > 2 && isSum(column, parts.filter((part) => part !== column)));
-    return { counts: isRival ? [] : parts.filter((part) => part !== sum), asked: isRival || sum === undefined ? [] : [sum], total: undefined };
+    if (isRival) return { counts: [], asked: [], total: undefined };
+    return { counts: parts.filter((part) => part !== sum), asked: sum === undefined ? [] : [sum], total: undefined };
   }
   const total = isRival ? undefined : bare.find((column) => isTotal(column, parts));
   if (total !== undefined) return { counts: parts, asked: [], total };

@@ -154,7 +154,8 @@ export class LineReader {
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
-    return { record, count, decision, names: [...all], written, quantity: this.#decided(this.#times(written, record, count), decision) };
+    return { record, count, decision, names: [...all], written,
+      quantity: this.#decided(this.#times(written, record, count), decision) };
   }
 
   /** «4» under «Flat type A (x3)» is proposed to be 12; totals are of what is written. */
