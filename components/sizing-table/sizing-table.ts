@@ -103,7 +103,7 @@ export class SizingTable extends WorkArea {
       ${check('equalUnits', equalUnits, words.say('Equal supplies'))}${check('unplaced', unplaced, words.say('Only what has no place yet'))}
       ${panels.length < 2 ? nothing : html`<label>${words.say('What is in no panel goes to')} <select data-option="panel" @change=${onPanel}>
         <option value="">–</option>${panels.map((tag) => html`<option value=${tag} ?selected=${tag === panel}>${tag}</option>`)}</select></label>`}</div>
-      ${this.readonly || this.#mayCreate || (this.rows ?? []).length === 0 ? nothing : html`<p class="quiet spoken">${words.say('What is placed keeps its place. To create rows, choose «Only what has no place yet».')}</p>`}`;
+      ${this.readonly || this.#mayCreate || (this.rows ?? []).length === 0 ? nothing : html`<p class="quiet spoken">${words.say('What is placed keeps its place. To create rows, choose “Only what has no place yet”.')}</p>`}`;
   }
 
   /** Rows can be made of what is listed: all of it has no place yet. */

@@ -31,7 +31,7 @@ export function decodeText(bytes: Uint8Array, words: Words = ENGLISH): DecodedTe
   const western = wide === undefined ? decoded(bytes, 'Windows-1252')?.replace(/[\u0080-\u009f]/g, westernSign) : undefined;
   if (western !== undefined && !NO_TEXT.test(western)) return { ok: true, text: western, encoding: 'Windows-1252' };
   return unreadable('not-text', '', words.say(
-    'The file is no text in UTF-8, UTF-16 or Windows-1252. Save it as UTF-8, as «CSV UTF-8» for example.'
+    'The file is no text in UTF-8, UTF-16 or Windows-1252. Save it as UTF-8, as “CSV UTF-8” for example.'
   ), {
     expected: 'UTF-8',
   });

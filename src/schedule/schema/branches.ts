@@ -48,7 +48,7 @@ export const branches: Sheet = {
     },
     {
       role: 'input', key: 'terminators', rare: true, title: 'Terminators', kind: 'integer', min: 0, optional: true,
-      help: 'Terminating resistors that were counted or measured on the line; it goes before «Terminated».',
+      help: 'Terminating resistors that were counted or measured on the line; it goes before “Terminated”.',
     },
     {
       role: 'input', key: 'maxCable', rare: true,

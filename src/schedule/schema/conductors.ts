@@ -33,7 +33,7 @@ export const conductors: Sheet = {
       role: 'input', key: 'baseTemperature', rare: true,
       title: 'Reference temperature', kind: 'number', unit: '°C', min: 0,
       max: 55,
-      default: 30, decimals: 0, help: 'Temperature around the cable at which it carries «Most current».',
+      default: 30, decimals: 0, help: 'Temperature around the cable at which it carries “Most current”.',
       source: 'IEC 60364-5-52; EN 60204-1 takes 40 °C',
     },
     ...boughtColumns('metre of cable with one pair of it'),

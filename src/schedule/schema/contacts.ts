@@ -28,12 +28,12 @@ export const contacts: Sheet = {
     {
       role: 'input', key: 'dc', rare: true,
       title: 'DC', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
-      optional: true, help: 'Rating for direct current, at «Highest DC voltage».',
+      optional: true, help: 'Rating for direct current, at “Highest DC voltage”.',
       source: 'categories DC-1, IEC 60947-4-1, and DC-12, IEC 60947-5-1',
     },
     {
       role: 'input', key: 'dcCoil', rare: true, title: 'DC coil', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
-      decimals: 2, optional: true, help: 'Rating for coils on direct current, at «Highest DC voltage».',
+      decimals: 2, optional: true, help: 'Rating for coils on direct current, at “Highest DC voltage”.',
       source: 'category DC-13, IEC 60947-5-1',
     },
     {

@@ -51,7 +51,7 @@ export const enclosures: Sheet = {
     {
       role: 'input', key: 'transfer', title: 'Transfer', kind: 'number', unit: 'W/(m²K)', above: 0, default: 5.5,
       decimals: 2, suggestions: TRANSFERS,
-      help: 'Heat that a square metre gives off for each kelvin; the wall, such as «plastic», may be typed.',
+      help: 'Heat that a square metre gives off for each kelvin; the wall, such as “plastic”, may be typed.',
       source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
     },
     {

@@ -167,13 +167,13 @@ export const supplies: Sheet = {
       role: 'input', key: 'fullUpTo', rare: true,
       title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 0, optional: true,
-      help: 'Temperature at the top of its enclosure up to which the derating above holds; with «Less per kelvin» the supply gives less above it.',
+      help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Less per kelvin” the supply gives less above it.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
       role: 'input', key: 'lessPerKelvin', rare: true,
       title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
-      optional: true, help: 'Share of the rating that is lost for each kelvin above «Full up to».',
+      optional: true, help: 'Share of the rating that is lost for each kelvin above “Full up to”.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
