@@ -59,6 +59,7 @@ const screens = [
       await page.locator('textarea').first()
         .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'revised', 'library-refit.csv'), 'utf8'));
       await page.getByRole('button', { name: 'Read what is typed' }).click();
+      await page.getByText('device rows', { exact: true }).click();
     },
   },
   {

@@ -27,11 +27,11 @@ export function calculate(devices: DeviceColumns, count: number, tables: Tables)
 
 function supplyLimits(table: Table): void {
   const { voltage, tolerance, seriesDrop, redundant, battery, rated, units, derating } = table;
-  const { lowest, highest, usable, fullUpTo } = table;
+  const { lowest, highest, usable, fullUpTo, standbyHours } = table;
   for (let at = 0; at < usable!.length; at += 1) {
     const drop = seriesDrop![at]! >= 0 ? seriesDrop![at]! : redundant![at] === 1 ? NaN : 0;
     const [less, more] = [1 - tolerance![at]!, 1 + tolerance![at]!];
-    const hasBattery = battery![at]! > 0;
+    const hasBattery = battery![at]! > 0 || standbyHours![at]! > 0;
     const least = voltage![at]! * (hasBattery ? Math.min(less, 0.875) : less) - drop;
     lowest![at] = least > 0 ? least : NaN;
     highest![at] = voltage![at]! * (hasBattery ? Math.max(more, 1.15) : more);
