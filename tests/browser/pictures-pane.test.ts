@@ -16,7 +16,8 @@ const wired = (): Content => {
     ...sheets,
     types: [{ type: 'Ampere', draw: 1000, nodes: 1, minVoltage: 21 }],
     conductors: [
-      { conductor: 'Ten', resistance: 10, maxCurrent: 10 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 },
+      // Each bears the 15 A that the supply may feed for ever, as no way stands before it.
+      { conductor: 'Ten', resistance: 10, maxCurrent: 16 }, { conductor: 'Two', resistance: 2, maxCurrent: 20 },
     ],
     supplies: [{ rail: 'L1', purpose: 'lighting', rated: 10 }],
     runs: [{ run: 'R1', rail: 'L1', conductor: 'Ten', length: 50, temperature: 20 }],
