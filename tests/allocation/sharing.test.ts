@@ -72,7 +72,8 @@ describe('sharing out over branches', () => {
         ],
       });
       const { added, placements, leftOut, notes, used, proven } = await shareAndApply(schedule, { over: 'branches' });
-      expect({ added, placements, notes, used, proven }).toEqual({ added: [], placements: [], notes: [], used: 0, proven: false });
+      expect({ added, placements, notes, used, proven })
+        .toEqual({ added: [], placements: [], notes: [], used: 0, proven: false });
       expect(leftOut.map(({ row, code }) => [row, code])).toEqual([
         [0, 'nothing-to-share-over'], [1, 'nothing-to-share-over'], [2, 'takes-none'],
       ]);

@@ -12,6 +12,7 @@ test('strict policies have nothing to report on a walk through the whole, and no
   const saved = await walkThrough(page);
   expect(saved).toEqual([
     'KP-1-and-KP-2.schedule.json', expect.stringMatching(/^KP-1-and-KP-2-\w+\.csv$/), 'KP-1-and-KP-2-sizing.csv',
+    'KP-1-and-KP-2-bill.csv', 'KP-1-and-KP-2-bill.xlsx',
     'KP-1-and-KP-2-load-table.html', 'KP-1-and-KP-2-load-table.xlsx', 'KP-1-and-KP-2-load-table.csv',
   ]);
   expect(faults).toEqual([]);

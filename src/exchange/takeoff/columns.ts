@@ -189,7 +189,7 @@ class Draft implements CountColumn {
     return this.from === undefined;
   }
 
-  /** Whether most values are counts, and not the numbers 1, 2, 3 … of the lines, which stand in front or have no name. */
+  /** Whether most values are counts, and not the numbers 1, 2, 3 … of lines, which stand in front or have no name. */
   get mayCount(): boolean {
     const first = Number(this.#sample[0]);
     const isInFront = this.index === 0 && !looksLikeArea(this.heading);

@@ -28,11 +28,16 @@ export async function walkThrough(page: Page): Promise<Saved> {
   await throughPanel(page, schedule);
   const json = await save(() => schedule.command('save').click());
   const csv = await save(() => schedule.command('csvOut').click());
-  await throughFiles(schedule, [await json.path(), await csv.path()]);
+  await throughFiles(schedule, await json.path(), await csv.path());
   await throughTakeoff(page, schedule);
   await throughSharing(schedule);
   await schedule.command('sizing').click();
   await save(() => schedule.element.locator('elv-sizing-table [data-do=csv]:enabled').click());
+  await page.keyboard.press('Escape');
+  await schedule.command('bill').click();
+  for (const form of ['csv', 'xlsx']) await save(() => schedule.element.locator(`elv-bill-table [data-do=${form}]`).click());
+  await schedule.command('join').click();
+  await schedule.element.locator('elv-schedule-join').waitFor();
   await page.keyboard.press('Escape');
   await schedule.command('loadTable').click();
   const table = schedule.element.locator('elv-load-table');
@@ -111,15 +116,21 @@ async function throughPanel(page: Page, schedule: Schedule): Promise<void> {
   await schedule.element.locator('.footer summary').click();
 }
 
-async function throughFiles(schedule: Schedule, paths: readonly string[]): Promise<void> {
+async function throughFiles(schedule: Schedule, json: string, csv: string): Promise<void> {
   const field = schedule.element.locator('.element > input[type=file]');
   // One after the other: an earlier file that takes longer than a later one is refused is shown, and the refusal goes.
-  for (const path of paths) {
-    const loaded = schedule.element.evaluate((element) => new Promise<void>((resolve) => {
-      element.addEventListener('elv-load', () => { resolve(); }, { once: true });
-    }));
-    await field.setInputFiles(path);
-    await loaded;
+  const loaded = schedule.element.evaluate((element) => new Promise<void>((resolve) => {
+    element.addEventListener('elv-load', () => { resolve(); }, { once: true });
+  }));
+  await field.setInputFiles(json);
+  await loaded;
+  const offer = schedule.element.locator('elv-rows-offer');
+  for (const way of ['update', 'append', 'replace']) {
+    await field.setInputFiles([]);
+    await field.setInputFiles(csv);
+    await offer.locator(`[value=${way}]`).click();
+    await offer.locator('[data-do=take]').click();
+    await offer.waitFor({ state: 'detached' });
   }
   await field.setInputFiles({ name: 'bad.csv', mimeType: 'text/csv', buffer: Buffer.from('Ref,Qty\nX,many\n') });
   await schedule.element.locator('.problems button').click();
