@@ -11,6 +11,7 @@ export const revisedListStyles = css`
   .revised { table-layout: auto; }
   .revised th { position: sticky; z-index: 1; inset-block-start: 0; background: var(--elv-surface-raised); }
   .revised td { padding: 2px 10px; }
+  .revised .ref { min-inline-size: 5em; }
   .revised .because { inline-size: 40%; }
   .revised select { min-block-size: 24px; max-inline-size: 100%; }
   .sign { display: inline-block; inline-size: 1em; font-weight: 600; text-align: center; }

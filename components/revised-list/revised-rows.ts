@@ -55,7 +55,7 @@ function rowLine(row: RevisedRow, options: RevisedRowsOptions): TemplateResult {
   const { outcome, ref, area, type, before, after, reason } = row;
   const figure = (qty: number | null) => qty === null ? '' : words.number(qty);
   return html`<tr data-revised=${outcome}><td class="nowrap"><span class="sign" aria-hidden="true">${SIGNS[outcome]}</span> ${words.say<string>(FILTERS[outcome])}</td>
-    <td>${ref}</td><td>${area}</td><td>${type}</td><td class="number">${figure(before)}</td><td class="number">${figure(after)}</td>
+    <td class="ref">${ref}</td><td>${area}</td><td>${type}</td><td class="number">${figure(before)}</td><td class="number">${figure(after)}</td>
     <td class="because spoken">${reason} ${sameChoice(row, options)}</td></tr>`;
 }
 
