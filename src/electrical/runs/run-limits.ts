@@ -67,7 +67,8 @@ export function keepsLimits(
   if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
   const isBorne = givenAmps !== undefined && carriesAmps !== undefined && !exceeds(givenAmps, carriesAmps);
-  if (isBorne || protection === undefined) return isBorne || givenAmps === undefined || carriesAmps === undefined;
+  if (isBorne) return true;
+  if (protection === undefined) return givenAmps === undefined || carriesAmps === undefined;
   const { protectionAmps, operatingMultiple = 1.45, trip, availableAmps = Infinity, innerOhm = 0 } = protection;
   if (exceeds(point.currentAmps, protectionAmps)) return false;
   const most = carriesAmps === undefined ? Infinity : mostProtection(carriesAmps, operatingMultiple) ?? 0;

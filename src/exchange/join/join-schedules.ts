@@ -1,8 +1,7 @@
 import {
-  findColumn, isFormula, keepReference, mapReferences, nextTags, referencesOf, removeRows, ScheduleDocument,
-  SHEET_NAMES,
-  toContent, toSnapshot, type Acceptance, type CellReference, type Cells, type CellValue, type Content, type Revision,
-  type Row, type RowAcceptance, type SheetName, type Snapshot,
+  findColumn, isFormula, nextTags, referencesOf, removeRows, ScheduleDocument, SHEET_NAMES, toContent, toSnapshot,
+  withOtherIds, type Acceptance, type Cells, type CellValue, type Content, type Revision, type Row, type RowAcceptance,
+  type SheetName, type Snapshot,
 } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 import { cellsOf, jointRows, tagKey, type JointRow, type Sides } from './joint-rows.ts';
@@ -167,19 +166,8 @@ class Joining {
     if (side === 'theirs' && column?.role === 'input' && column.to !== undefined && typeof value === 'string') {
       return this.#renamed[column.to].get(value) ?? value;
     }
-    return isFormula(value) && column !== undefined && column.kind !== 'text' ? this.#withIds(value, side) : value;
-  }
-
-  /** A formula of one of the schedules with the ids of rows in what is made; -1 for one that is in neither any more. */
-  #withIds(formula: string, side: Side): string {
-    return mapReferences(formula, (reference) => {
-      if (reference === undefined) return keepReference(undefined);
-      const { sheet, from, to } = reference;
-      const cell = (corner: CellReference) => ({ ...corner, id: this.#ids[side][sheet].get(corner.id) ?? -1 });
-      const [first, last] = [cell(from), to && cell(to)];
-      if (first.id < 0 || (last !== undefined && last.id < 0)) return keepReference(undefined);
-      return keepReference({ sheet, from: first, ...(last === undefined ? {} : { to: last }) });
-    });
+    return isFormula(value) && column !== undefined && column.kind !== 'text'
+      ? withOtherIds(value, (to, id) => this.#ids[side][to].get(id)) : value;
   }
 
   #joinCells(row: MadeRow): { readonly cells: Cells; readonly keys: readonly string[] } {

@@ -1,6 +1,6 @@
 import {
-  FileRows, isFormula, keepReference, mapReferences, numericInputs, readKeyForm, renumberKeyForm, titleWithUnit,
-  type Cells, type CellReference, type Row, type ScheduleDocument, type SheetName,
+  FileRows, isFormula, numericInputs, readKeyForm, renumberKeyForm, titleWithUnit, withOtherIds, type Cells, type Row,
+  type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 
@@ -62,19 +62,10 @@ export class ListFormulas {
         const title = titleWithUnit(column, words);
         return { ok: false, problem: words.say('{column}: {problem}', { column: title, problem: read.problem }) };
       }
-      cells[column.key] = this.#withIds(read.formula);
+      // What was read names rows by their places.
+      cells[column.key] = withOtherIds(read.formula, (of, at) => this.#rowsOf(of)[at]!.id);
     }
     return { ok: true, cells };
-  }
-
-  /** What was read names rows by their places. */
-  #withIds(formula: string): string {
-    return mapReferences(formula, (reference) => {
-      if (reference === undefined) return keepReference(undefined);
-      const { sheet, from, to } = reference;
-      const cell = (corner: CellReference) => ({ ...corner, id: this.#rowsOf(sheet)[corner.id]!.id });
-      return keepReference({ sheet, from: cell(from), ...(to === undefined ? {} : { to: cell(to) }) });
-    });
   }
 
   #rowsOf(sheet: SheetName): readonly Row[] {

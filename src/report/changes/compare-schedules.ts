@@ -1,7 +1,7 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  computedColumns, DETAIL_KEYS, inputColumns, isFormula, keepReference, mapReferences, SHEET_NAMES, tagOf,
-  type CellReference, type CellValue, type DetailKey, type Revision, type Row, type SheetName,
+  computedColumns, DETAIL_KEYS, inputColumns, isFormula, SHEET_NAMES, tagOf, withOtherIds,
+  type CellValue, type DetailKey, type Revision, type Row, type SheetName,
 } from '../../schedule/index.ts';
 import {
   compareLists, compareUnknown, matchRows, type ListChange, type MatchedRows, type UnknownChange,
@@ -148,11 +148,7 @@ class SameFormulas {
 
   isSame(before: CellValue, after: CellValue): boolean {
     if (!isFormula(before) || !isFormula(after)) return before === after;
-    const moved = (sheet: SheetName, cell: CellReference) =>
-      ({ ...cell, id: this.#old.get(`${sheet} ${cell.id}`) ?? -1 });
-    return before === mapReferences(after, (reference) => keepReference(reference && {
-      ...reference, from: moved(reference.sheet, reference.from),
-      ...(reference.to === undefined ? {} : { to: moved(reference.sheet, reference.to) }),
-    }));
+    // A row that was not there before is no deleted one either.
+    return before === withOtherIds(after, (sheet, id) => this.#old.get(`${sheet} ${id}`) ?? -1);
   }
 }

@@ -50,6 +50,22 @@ export function mapReferences(formula: string, write: (reference: Reference | un
   return formula.replace(KEPT, (_all, sheet?: string, corners?: string) => write(readKept(sheet, corners)));
 }
 
+/**
+ * A kept formula with its references given other rows.
+ * @param idOf the id of the row that stands for one; a reference is missing where a corner of it has none.
+ */
+export function withOtherIds(formula: string, idOf: (sheet: SheetName, id: number) => number | undefined): string {
+  return mapReferences(formula, (reference) => {
+    if (reference === undefined) return keepReference(undefined);
+    const { sheet, from, to } = reference;
+    const [first, last] = [idOf(sheet, from.id), idOf(sheet, (to ?? from).id)];
+    if (first === undefined || last === undefined) return keepReference(undefined);
+    return keepReference({
+      sheet, from: { ...from, id: first }, ...(to === undefined ? {} : { to: { ...to, id: last } }),
+    });
+  });
+}
+
 /** The references of a kept formula, in order; `undefined` for each one whose row has been deleted. */
 export function referencesOf(formula: string): (Reference | undefined)[] {
   const found: (Reference | undefined)[] = [];
