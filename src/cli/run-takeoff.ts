@@ -46,7 +46,7 @@ export async function runTakeoff(args: readonly string[], { out, warn }: Streams
     for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
     const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
     const takeoff = readDecided(list, content, options, words);
-    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
+    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options.same);
     if (options.output !== undefined) {
       await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
     }
