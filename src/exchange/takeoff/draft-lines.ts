@@ -13,6 +13,7 @@ import { plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
 import { ColumnSums } from './running-sums.ts';
+import type { Band } from './side-by-side.ts';
 import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
 import { isSuperseded } from './superseded-words.ts';
 import { namesTotal } from './total-words.ts';
@@ -27,6 +28,7 @@ export interface DraftContext {
   readonly decisions: TakeoffDecisions;
   /** The area of lines that have no other, by the name of their sheet. */
   readonly sheetArea: string | undefined;
+  readonly band?: Band;
   readonly legend: Legend;
   /** Whether a text is the name of a device type or like one. */
   readonly isKnown: (names: readonly string[], exactly: boolean) => boolean;
@@ -317,8 +319,10 @@ export class LineReader {
     this.#cells.endPart();
   }
 
-  #source({ line }: TakeoffRecord, { index, isOneOfSeveral }: Count): LineDraft['source'] {
-    return sourceOf(this.#context.table, line, isOneOfSeveral ? index + 1 : undefined);
+  #source({ line }: TakeoffRecord, { index, isOneOfSeveral }: Pick<Count, 'index' | 'isOneOfSeveral'>): LineDraft['source'] {
+    const { table, band } = this.#context;
+    const column = isOneOfSeveral || (band !== undefined && index >= 0) ? index : band?.own[0];
+    return sourceOf(table, line, column === undefined ? undefined : column + 1);
   }
 
   #draft(
@@ -334,9 +338,8 @@ export class LineReader {
   }
 
   #leaveOut(record: TakeoffRecord, why: string): LineDraft {
-    const { table } = this.#context;
     return {
-      source: sourceOf(table, record.line), fields: record.fields, kind: 'left-out', isTotal: false, qty: null, isLength: false,
+      source: this.#source(record, { index: -1, isOneOfSeveral: false }), fields: record.fields, kind: 'left-out', isTotal: false, qty: null, isLength: false,
       names: [], cells: {}, facts: {}, remarks: [why],
     };
   }

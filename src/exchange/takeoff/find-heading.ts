@@ -6,6 +6,8 @@ import { rememberedField, type RememberedColumns } from './remembered-columns.ts
 
 /** What stands for none in a table of counts. */
 export const DASH = /^[-–—.]+$/;
+/** How many columns are looked at for headings. */
+export const MOST_HEADINGS = 200;
 /** Longest heading in which a single word is looked for; longer texts are sentences. */
 const MOST_WORDS = 5;
 
@@ -40,9 +42,10 @@ export function headingScore(fields: readonly string[], remembered: RememberedCo
   for (const [index, text] of fields.entries()) {
     if (text === '') continue;
     if (/^[\d\s.,]+$/.test(text)) return 0;
+    if (index > MOST_HEADINGS) continue;
     const known = rememberedField(remembered, text, -1);
     const best = known === undefined ? headingFields(text)[0] : { field: known, exact: true };
-    if (best === undefined || best.field === 'ignore' || index > 200) continue;
+    if (best === undefined || best.field === 'ignore') continue;
     named.add(best.field);
     if (best.exact) exactly += 1;
   }
@@ -50,8 +53,6 @@ export function headingScore(fields: readonly string[], remembered: RememberedCo
   return isTakeoff && named.size >= 2 && exactly > 0 ? named.size + exactly / 1000 : 0;
 }
 
-/** How many columns are looked at for headings of counts. */
-const MOST_HEADINGS = 200;
 /** How far down the headings are looked for. */
 export const MOST_LINES_ABOVE = 100;
 

@@ -1,13 +1,14 @@
 import type { Cells } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { grouped } from '../grouped.ts';
 import type { Unreadable } from '../problem.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { headingsName, LineReader } from './draft-lines.ts';
-import type { TakeoffLine } from './line.ts';
+import type { LineDraft, TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
 import type { OpenPart, TakeoffPart } from './part.ts';
-import { readParts } from './parts.ts';
+import { on, readParts } from './parts.ts';
 import { settleLines } from './settle-lines.ts';
 import { tablesOf, type TakeoffSource } from './source.ts';
 import { askOfSummaries } from './summary-sheets.ts';
@@ -55,15 +56,15 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const drafts = askOfSummaries(parts.map((part) => {
+  const drafts = inOrder(askOfSummaries(parts.map((part) => {
     const reader = new LineReader({ ...options, ...part, decisions, legend, isKnown, words }, part.records);
     return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
-  }), parts, decisions, words);
+  }), parts, decisions, words), parts);
   const { lines, rows } = settleLines(drafts, names, words);
   return {
-    ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns }) => ({
+    ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns, band }) => ({
       ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
-      kind, firstLine, headingLine, columns,
+      kind, firstLine, headingLine, columns, ...(band === undefined ? {} : { ownColumns: band.own.map((place) => place + 1) }),
     })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all,
     sums: sumsOf(lines),
     notes: [...notes, ...parts.flatMap((part) => notesOn(part, words))],
@@ -80,11 +81,17 @@ export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qt
   return [...(isNamed ? [] : ['type' as const]), ...(fields.has('qty') ? [] : ['qty' as const])];
 }
 
-function notesOn({ kind, columns, table: { sheet } }: OpenPart, words: Words): string[] {
-  const on = (note: string) => sheet === undefined ? note : words.say('Sheet “{sheet}”: {note}', { sheet, note });
+/** The lines of all parts as they stand in their sheets, also where lists stand side by side. */
+function inOrder(drafts: readonly (readonly LineDraft[])[], parts: readonly OpenPart[]): LineDraft[] {
+  const tables = grouped(drafts.keys(), (place) => parts[place]!.table);
+  return [...tables.values()].flatMap((places) => places.flatMap((place) => drafts[place]!)
+    .sort((one, other) => one.source.line - other.source.line));
+}
+
+function notesOn({ kind, columns, table }: OpenPart, words: Words): string[] {
   if (kind !== 'list') {
-    return [on(kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
-      : words.say('There is no list on it: no column is known to hold quantities.'))];
+    return [on(table, kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
+      : words.say('There is no list on it: no column is known to hold quantities.'), words)];
   }
   const missing = missingColumns(columns).map((field) => field === 'type'
     ? words.say('No column is known to name the devices. Choose the one that does.')
@@ -97,5 +104,5 @@ function notesOn({ kind, columns, table: { sheet } }: OpenPart, words: Words): s
   if (unread.length > 0) {
     missing.push(words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') }));
   }
-  return missing.map(on);
+  return missing.map((note) => on(table, note, words));
 }
