@@ -101,7 +101,7 @@ function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeo
     .join(', ');
   throw new Refusal(missing.map((field) =>
     `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
-    + `Say which it is, as in --column ${field}=${first.columns.length}.`));
+    + `Say which it is, as in --column ${field}=${(first.columns.find((column) => column.field === undefined) ?? first.columns.at(-1)!).index + 1}.`));
 }
 
 function undecidedOf({ lines }: Takeoff, words: Words): string[] {

@@ -60,7 +60,7 @@ FILE              the takeoff, in one file or several: a workbook (.xlsx), a pag
 --help            this text
 
 Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands
-(source), why a person is asked (flag: hidden, struck, superseded, sum, proposal) and the quantity that is
+(source), why a person is asked (flag: hidden, struck, superseded, sum, matrix, proposal) and the quantity that is
 proposed, with the sums of the quantities; a line with several counts stands once for each. With --onto also
 how many device rows came, changed, went and are kept, and each of them with its quantity before and after.
 Exit code: 0; 2 for bad input, which is named by file, line and column.

@@ -1,3 +1,4 @@
+import { looksLikeArea } from './area-words.ts';
 import { HEADING_WORDS } from './heading-words.ts';
 import { isCountUnit } from './count-units.ts';
 import { plainWords } from './plain-words.ts';
@@ -29,7 +30,24 @@ export function placeOf(heading: string): string {
   return isNone || namesTotal(heading) ? '' : place;
 }
 
-/** Whether headings speak of revisions or orders of the same devices, which are never added up. */
+/** A year that a list may be of, in a heading or as its whole text beside a word for counts. */
+const YEAR = /^(?:19|20)\d{2}$/;
+
+/**
+ * Whether headings speak of revisions, orders or years of the same devices, which are never added up: where a word says
+ * that they count, by any word beside it, else as a whole, since «New hall» is a room. Numbers of rooms may be years
+ * too, unless one beside them is none.
+ */
 export function areRivals(headings: readonly string[]): boolean {
-  return headings.some((heading) => RIVALS.test(plainWords(heading).join(' ')));
+  return areYears(headings) || headings.some((heading) => {
+    if (looksLikeArea(heading)) return false;
+    const words = plainWords(heading);
+    return placeOf(heading) === heading.trim() ? words.every((word) => RIVALS.test(word) || /^(?:\p{N}.*|\p{L})$/u.test(word))
+      && RIVALS.test(words.join(' ')) : RIVALS.test(words.join(' '));
+  });
+}
+
+/** Whether all headings are years: «2024» and «2025», «Qty 2024» and «Qty 2025». */
+export function areYears(headings: readonly string[]): boolean {
+  return headings.length > 1 && headings.every((heading) => YEAR.test(placeOf(heading) || heading.trim()));
 }

@@ -1,8 +1,10 @@
+import { looksLikeArea } from './area-words.ts';
 import { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
 import { HEADING_WORDS } from './heading-words.ts';
 import { isCount } from './quantity.ts';
 import { plainWords } from './plain-words.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
+import { isStatus } from './superseded-words.ts';
 
 /** What stands for none in a table of counts. */
 export const DASH = /^[-–—.]+$/;
@@ -107,5 +109,18 @@ export function findHeading(
     const score = headingScore(fields, remembered);
     if (score > best) [best, place] = [score, index];
   }
-  return place < 0 ? findMatrixHeading(records) : place;
+  if (place >= 0) return place;
+  const matrix = findMatrixHeading(records);
+  return matrix >= 0 ? matrix : findLoneHeading(records);
+}
+
+/**
+ * Place of the first line that is more than a title, where it names the devices by an exact word and has places, years
+ * or a status beside it, as «Device, EG» and «Device, 2025»: a count would be no heading; -1 else.
+ */
+function findLoneHeading(records: readonly { readonly fields: readonly string[] }[]): number {
+  const place = records.findIndex(({ fields }) => fields.filter((text) => text !== '').length > 1);
+  const said = records[place]?.fields.slice(0, MOST_HEADINGS).filter((text) => text !== '').map((text) => ({ text, best: headingFields(text)[0] })) ?? [];
+  const isNaming = said.some(({ best }) => best?.exact === true && (best.field === 'type' || best.field === 'description'));
+  return isNaming && said.every(({ text, best }) => best?.exact === true || looksLikeArea(text) || isStatus(text) || /^\d{4}$/.test(text)) ? place : -1;
 }

@@ -3,6 +3,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import { grouped } from '../grouped.ts';
 import type { Unreadable } from '../problem.ts';
 import type { TakeoffColumn } from './columns.ts';
+import { areRivals, areYears } from './count-headings.ts';
 import { headingsName, LineReader } from './draft-lines.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
@@ -88,14 +89,22 @@ function inOrder(drafts: readonly (readonly LineDraft[])[], parts: readonly Open
     .sort((one, other) => one.source.line - other.source.line));
 }
 
+/** Columns that may hold counts of different issues of the same devices, of which none is taken unasked. */
+export function rivalColumns(columns: readonly TakeoffColumn[]): TakeoffColumn[] {
+  const found = columns.filter(({ field, from, heading }) => field === undefined && from === undefined && (areRivals([heading]) || areYears([heading, heading])));
+  return found.length > 1 ? found : [];
+}
+
 function notesOn({ kind, columns, table }: OpenPart, words: Words): string[] {
   if (kind !== 'list') {
     return [on(table, kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
       : words.say('There is no list on it: no column is known to hold quantities.'), words)];
   }
+  const rivals = rivalColumns(columns).map(({ heading }) => `“${heading}”`).join(', ');
   const missing = missingColumns(columns).map((field) => field === 'type'
     ? words.say('No column is known to name the devices. Choose the one that does.')
-    : words.say('No column is known to hold the quantities. Choose the one that does.'));
+    : rivals === '' ? words.say('No column is known to hold the quantities. Choose the one that does.')
+    : words.say('Under {columns} stand counts of different issues, years or orders, or of rooms. Choose the one that counts, or each of them if they count together.', { columns: rivals }));
   const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
     .map(({ index, heading, values }) => heading === '' ? words.say(
       'column {number} ({values})', { number: index + 1, values }

@@ -2,6 +2,7 @@ import { DELIMITERS, parseTable, type Delimiter } from '../csv/parse-table.ts';
 import type { Words } from '../../words/index.ts';
 import { MOST_ROWS, tooManyRows, unreadable, type Unreadable } from '../problem.ts';
 import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
+import { freeText } from './free-text.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 import type { ListCells } from './source.ts';
 
@@ -28,8 +29,13 @@ const SAMPLE = 20_000;
 export function recordsOf(source: ListCells, remembered: RememberedColumns, words: Words): Records | Unreadable {
   if (typeof source !== 'string') {
     if (source.length > MOST_ROWS + 1) return tooManyRows('', words);
-    return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })), words);
+    const lines = source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) }));
+    const isLone = lines.every(({ fields }) => fields.filter((text) => text !== '').length < 2);
+    const free = isLone ? freeText(lines.map(({ fields }) => fields.find((text) => text !== '') ?? '')) : undefined;
+    return filled(free === undefined ? lines : lines.map(({ line }, index) => ({ line, fields: free[index]! })), words);
   }
+  const free = /[\t;]/.test(source) ? undefined : freeText(source.split(/\r\n?|\n/).map((text) => cellText(text.replace(/^\ufeff|^"(.*)"$/g, '$1'))));
+  if (free !== undefined) return filled(free.map((fields, index) => ({ line: index + 1, fields })), words);
   const table = parseTable(source, words, delimiterOf(source, remembered, words));
   if (!table.ok) return table;
   const records: TakeoffRecord[] = [];

@@ -19,3 +19,26 @@ export function isSuperseded(text: string): boolean {
   const line = ` ${plainWords(text).join(' ')} `;
   return WORDS.some((each) => line.includes(` ${each} `));
 }
+
+/** Words for what is there already, is an option or a spare, in English, German, French; common practice, no source. */
+const STATUS_WORDS = [
+  'existing', 'retained', 're use', 'reuse', 'reused', 'option', 'options', 'optional', 'provisional', 'alternative', 'spare', 'spares', 'reserve', 'reserves',
+  'bestand', 'bestandsgerat', 'bestehend', 'bestehende', 'bestehender', 'bestehendes', 'vorhanden', 'vorhandene', 'vorhandener', 'vorhandenes',
+  'wiederverwenden', 'wiederverwendet', 'wiederverwendung', 'optionen', 'eventual', 'eventualposition', 'bedarfsposition', 'alternativ', 'alternativposition',
+  'ersatz', 'reserven',
+  'existant', 'existante', 'existants', 'existantes', 'conserve', 'conservee', 'conserves', 'conservees', 'a conserver', 'reemploi', 'reemploye',
+  'optionnel', 'optionnelle', 'optionnels', 'optionnelles', 'variante', 'en attente', 'rechange',
+];
+const NEGATIONS = /\b(?:not?|non|nicht|kein|keine|pas|sans|without|ohne)\b/;
+/** More words are a remark, as «fix to the existing duct». */
+const MOST_STATUS_WORDS = 3;
+
+/**
+ * Whether a text says no more than that something is there already, is an option or a spare, as a status does:
+ * «existing», «Bestand», «en option»; in a name it stands behind a sign, as in «PIR (spare)».
+ */
+export function isStatus(text: string, most = MOST_STATUS_WORDS): boolean {
+  const words = plainWords(text);
+  const line = ` ${words.join(' ')} `;
+  return words.length <= most && !NEGATIONS.test(line) && STATUS_WORDS.some((each) => line.includes(` ${each} `));
+}
