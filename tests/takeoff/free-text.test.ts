@@ -29,5 +29,6 @@ it('what may be part of a name, several devices in a line and a wrong total are 
 
 it('a table is none, also with such quantities', () => {
   expect(inWords('Device,Qty\nRouter,4x\nPIR,3 x')).toEqual(['2 taken 4 Router @ null', '3 taken 3 PIR @ null']);
+  expect(inWords('Device,Hall (x3),Bar (x3)\nRouter,1,\nPIR,,2')).toEqual(['2 undecided 3 Router @ Hall x3', '3 undecided 6 PIR @ Bar x3']);
   expect(inWords('Qty,Device\n4x,Router')).toEqual(['2 taken 4 Router @ null']);
 });

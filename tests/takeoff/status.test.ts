@@ -14,7 +14,7 @@ function inWords(source: string) {
 describe('a status', () => {
   it.each([
     'existing', 'Existing', 'option', 'Optional', 'by others', 'spare', 'Bestand', 'bestehend', 'optional', 'vorhanden', 'existant', 'en option', 'Reserve',
-    'à conserver', 'existing, retained',
+    'à conserver', 'existing, retained', 'NEP', 'N.I.C.', 'demontieren', 'nicht im Lieferumfang', 'in Pos. 1 enthalten', 'Bedarfsposition', 'Eventualposition',
   ])('%s is asked about', (status) => {
     expect(inWords(`Device;Qty;Status\nRouter;3;${status}\nRouter;2;new`)).toEqual({ asked: ['2: 3 superseded'], taken: ['2 Router @ null'] });
   });
@@ -52,6 +52,8 @@ describe('a column of counts under a status', () => {
 describe('headings that are years', () => {
   it.each([
     ['alone', 'Device;2024;2025\nRouter;1;2'], ['beside a word', 'Device;Qty 2024;Qty 2025\nRouter;1;2'], ['or two issues', 'Gerät;Alt;Neu\nRouter;1;2'],
+    ['or orders', 'Device;Tender;Contract\nRouter;1;2'], ['or estimates', 'Device;Est.;Actual\nRouter;1;2'], ['or limits', 'Device;min;max\nRouter;1;2'],
+    ['in German', 'Gerät;Soll;Ist\nRouter;1;2'],
   ])('are no rooms unasked: %s', (_, source) => {
     const { columns, sums, notes } = read(source);
     expect([missingColumns(columns), sums.read]).toEqual([['qty'], 0]);

@@ -61,6 +61,10 @@ export function proposeColumns(
       if (column.isOpen && free !== undefined && !(isCounted && free.field === 'qty')) take(column, free.field, 'heading');
     }
   }
+  // «Device» beside «Code» says what the code means.
+  for (const column of columns) {
+    if (column.isOpen && column.said[0]?.field === 'type' && column.said[0].exact && taken.has('type')) take(column, 'description', 'heading');
+  }
   for (const column of columns) if (isAmount(column, columns)) column.ignore();
   if (!isCounted) takeTimes(columns);
   if (!isCounted) takeCounts(columns, headings.length > 0);

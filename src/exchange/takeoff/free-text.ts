@@ -16,6 +16,8 @@ const TOTAL = new RegExp(String.raw`${NAME}[\s:=–—-]+${NUMBER}(?:\s*${PIECES
 const ROOM = new RegExp(String.raw`^([^:\d][^:]{0,60}):\s+(?=(?:${NUMBER}\s*(?:${SIGN}|${PIECES})))`, 'iu');
 /** How many lines show that a text is one, and how long one of these may be [characters]. */
 const [SAMPLE, LONGEST] = [500, 300];
+/** Between commas, a number alone or nothing stands in tables only. */
+const TABLE = /(?:^|,)\s*(?:\d[\d.]*\s*)?,|,\s*(?:\d[\d.]*\s*)?$/u;
 /** A second quantity in a line. */
 const AGAIN = new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}`, 'giu');
 
@@ -27,7 +29,7 @@ const AGAIN = new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}
 export function freeText(lines: readonly string[]): string[][] | undefined {
   const filled = lines.filter((text) => text.trim() !== '').slice(0, SAMPLE);
   const items = filled.filter((text) => text.length <= LONGEST && (FRONT.test(withoutRoom(text).text) || BEHIND.test(text.trim())));
-  if (items.length === 0 || 3 * items.length < filled.length) return undefined;
+  if (items.length === 0 || 3 * items.length < filled.length || filled.some((text) => TABLE.test(text))) return undefined;
   const fields = lines.map((text) => text.length > LONGEST ? [text, text, ''] : fieldsOf(text.trim()));
   return fields.some(([, , room]) => room !== '') ? fields : fields.map((each) => each.slice(0, 2));
 }
