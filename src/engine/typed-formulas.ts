@@ -95,7 +95,7 @@ export class TypedFormulas {
     }
     // What is asked hangs on names and arguments: the first line of a range is enough.
     const result = errorOf(engine.tryFormula(trialFormula(formula, `${sheet}.${key}`, ({ sheet: read, from, to }) =>
-      this.#ranges.number({ sheet: read, from, to: { key: (to ?? from).key, id: from.id } }))));
+      this.#ranges.number({ sheet: read, from, to: { ...from, key: (to ?? from).key } }))));
     if (result?.message === WRONG_ARGUMENTS) {
       return words.say('it gives a function too few or too many arguments. Correct it.');
     }
