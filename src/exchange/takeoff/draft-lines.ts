@@ -1,5 +1,6 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { hasStruck, withoutStruck } from '../marked-text.ts';
 import { looksLikeArea } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { placeOf } from './count-headings.ts';
@@ -217,7 +218,7 @@ export class LineReader {
     const filled = record.fields.filter((field) => /[^\d.]/.test(field));
     if (filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
       this.#beginPart(record.line + 1);
-      this.#cells.entitle(record.line, record.fields, filled[0]!);
+      this.#cells.entitle(record.line, record.fields, withoutStruck(filled[0]!));
       return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     return names.length > 0 ? undefined
@@ -275,6 +276,11 @@ export class LineReader {
     }
     if (struckRows?.has(line - 1) === true) {
       return { flag: 'struck', why: words.say('It is struck through. Take it if it counts all the same, or leave it out.') };
+    }
+    // What is struck through in a quantity is told with it.
+    const struck = fields.find((text, place) => place !== index && hasStruck(text));
+    if (struck !== undefined) {
+      return { flag: 'struck', why: words.say('“{text}” is struck through in part. Take what is left of it if it counts, or leave it out.', { text: struck }) };
     }
     if (hiddenRows?.has(line - 1) === true) {
       return { flag: 'hidden', why: words.say('Its row is hidden in the workbook. Take it if it counts, or leave it out.') };
