@@ -51,6 +51,7 @@ export function readHtmlTables(page: string): HtmlTable[] {
     else if (opens) table.begin(name, isStruck(look) ? 'struck' : LOOKS[name]);
     else table.end(name);
   }
+  table?.write(html.slice(from));
   table?.close();
   return tables;
 }
