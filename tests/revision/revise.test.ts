@@ -162,7 +162,7 @@ describe('what no list has', () => {
     further.take();
     const attic = revise(schedule, 'Device;Room;Qty\nRouter;Attic;2', { name: 'attic, revised.csv' });
     expect(attic.lists).toEqual([
-      { name: 'ground floor.csv', rows: 1, isRevised: false }, { name: 'attic.csv', rows: 2, isRevised: true },
+      { name: 'ground floor.csv', rows: 1, matched: 0, isRevised: false }, { name: 'attic.csv', rows: 2, matched: 1, isRevised: true },
     ]);
     expect(countOutcomes(attic)).toEqual({ came: 0, changed: 0, went: 1, kept: 1 });
   });
@@ -176,6 +176,25 @@ describe('what no list has', () => {
     expect(countOutcomes(revise(schedule, storey, { name: 'L2.csv', lists: [] }))).toEqual({ came: 2, changed: 0, went: 0, kept: 0 });
     // Two of three are most of it.
     expect(revise(schedule, 'Device;Room;Qty\nRouter;Hall;41\nSensor;Bar;30', { name: 'L1 B.csv' }).isAsked).toBe(false);
+  });
+
+  it('asks where rows that name no list come again in part, with what matches and what not', () => {
+    const byHand = [{ type: 'Router', area: 'Hall', qty: 4 }, { type: 'Sensor', area: 'Hall', qty: 2 }, { type: 'Sensor', area: 'Bar', qty: 6 }];
+    const part = 'Device;Room;Qty\nRouter;Hall;5\nSensor;Hall;2\nRouter;Attic;1';
+    // Two of the three rows are in the list, and one of its three is in none.
+    expect(revise(scheduleOf(byHand), part)).toMatchObject({ isAsked: true, fresh: 1, lists: [{ name: '', rows: 3, matched: 2 }] });
+    const told = revise(scheduleOf(byHand), part, { lists: [''] });
+    expect([told.isAsked, countOutcomes(told)]).toEqual([false, { came: 1, changed: 1, went: 1, kept: 1 }]);
+    expect(countOutcomes(revise(scheduleOf(byHand), part, { lists: [] }))).toEqual({ came: 3, changed: 0, went: 0, kept: 0 });
+    // All of the one is all of the other, or nothing of it.
+    const whole = 'Device;Room;Qty\nRouter;Hall;5\nSensor;Hall;2\nSensor;Bar;1';
+    expect(revise(scheduleOf(byHand), whole)).toMatchObject({ isAsked: false, fresh: 0, lists: [{ isRevised: true }] });
+    expect(revise(scheduleOf(byHand), 'Device;Room;Qty\nRouter;Attic;5')).toMatchObject({ isAsked: false, fresh: 1, lists: [{ isRevised: false }] });
+    // Also beside a list of which nothing comes.
+    const beside = counted('Device;Room;Qty\nFlap drive;Roof;9', 'roof.csv');
+    const ids = beside.document.freeIds('devices', 3);
+    beside.act('by hand', [{ op: 'insert', sheet: 'devices', at: 1, rows: byHand.map((cells, index) => ({ id: ids[index]!, cells })) }]);
+    expect(revise(beside, part, { name: 'floor.csv' })).toMatchObject({ isAsked: true, lists: [{ name: 'roof.csv', matched: 0 }, { name: '', rows: 3, matched: 2 }] });
   });
 
   it('asks where rows of several lists are in it', () => {

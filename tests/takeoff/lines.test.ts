@@ -206,3 +206,20 @@ describe('decisions', () => {
     );
   });
 });
+
+describe('quotes that are signs of a text', () => {
+  const types = [{ type: 'Router', aliases: '"Router" left; Router 2"' }, { type: 'Light sensor' }];
+
+  it.each([
+    ['ditto marks', 'Room\tDevice\tQty\nHall\tRouter\t4\n"\t"\t6\n"\tLight sensor\t1', ['4 Router @ Hall', '6 Router @ Hall', '1 Light sensor @ Hall']],
+    ['ditto marks between commas', 'Room,Device,Qty\nHall,Router,4\n",",6', ['4 Router @ Hall', '6 Router @ Hall']],
+    ['a word in quotes', 'Room;Device;Qty\nHall;"Router" left;4\nHall;Router 2";1', ['4 Router @ Hall', '1 Router @ Hall']],
+  ])('are read as such: %s', (_, source, expected) => {
+    expect(read(source, { types }).lines.slice(1).map(({ qty, type, area }) => `${qty} ${type} @ ${area}`)).toEqual(expected);
+  });
+
+  it('are no others: texts over several lines, with signs that part fields, and doubled quotes stay', () => {
+    const { rows } = read('Room;Device;Qty\n"Hall;\nleft";"Router";4\n";Bar";Router;"5"\n"a ""b""";Router;6');
+    expect(rows.map(({ area, qty }) => [area, qty])).toEqual([['Hall; left', 4], [';Bar', 5], ['a "b"', 6]]);
+  });
+});

@@ -5,7 +5,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
-import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
+import type { Match, MatchOptions, Matched } from './match-units.ts';
 import { spread } from './spread.ts';
 import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
@@ -46,8 +46,10 @@ export interface ListRevision {
   readonly rows: readonly RevisedRow[];
   /** The lists that the schedule was counted from. */
   readonly lists: readonly RevisedList[];
-  /** Several lists may be meant, and a person is to say which. */
+  /** It is in doubt of which list it is a revision, or whether of any, and a person is to say it. */
   readonly isAsked: boolean;
+  /** How many rows of the list no device row of any list has. */
+  readonly fresh: number;
   /** By what rows were matched where ref and place disagree; absent where they never do. */
   readonly by?: Matched;
   readonly edits: readonly CellEdit[];
@@ -66,10 +68,7 @@ export function reviseSchedule(
 ): ListRevision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
   const all = unitsOf(schedule, refs);
-  const { lists, isAsked, isMeant } = chooseLists(all, list, options.lists);
-  // Rows of other lists have nothing to do with this one; those that no list has may be meant.
-  const units = all.filter((unit) => isMeant(unit) || unit.source === '');
-  const { matches, left, by } = matchUnits(list, units, { ...options, isMeant });
+  const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } = chooseLists(all, list, options.lists, options);
   const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
     if (match.units.length > 0) reviser.stays(match);
@@ -78,7 +77,7 @@ export function reviseSchedule(
   for (const unit of left.filter(isMeant)) reviser.goes(unit, list);
   const { rows, edits, coming, deleted } = reviser;
   return {
-    rows, edits, coming, deleted, lists, isAsked, ...(by === undefined ? {} : { by }),
+    rows, edits, coming, deleted, lists, isAsked, fresh, ...(by === undefined ? {} : { by }),
   };
 }
 

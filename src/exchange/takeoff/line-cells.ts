@@ -56,7 +56,8 @@ export class LineCells {
   }
 
   names(fields: readonly string[]): string[] {
-    return [...new Set([this.cell(fields, 'type'), this.cell(fields, 'description')])].filter((text) => text !== '');
+    const described = this.places('description').map((index) => this.#spoken(fields[index] ?? '', index));
+    return [...new Set([this.cell(fields, 'type'), ...described])].filter((text) => text !== '');
   }
 
   /** Ref, rail, branch and note, those that are given. */
