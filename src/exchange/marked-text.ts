@@ -8,7 +8,7 @@ const FOOTNOTE = /(?<!\p{L})[²³¹⁰⁴-⁹⁺-⁾₀-₉₊-₎①-⒛❶-➓
 /** How a part of a cell is written, where a format says so and not its signs. */
 export type Look = 'struck' | 'raised' | 'lowered';
 
-/** A part of a cell with its look in its signs, so that «4» with a footnote is no «41», nor «4» struck before «6» «46». */
+/** A part of a cell with its look in its signs: «4» with a footnote is no «41», nor «4» struck before «6» «46». */
 export function withLook(text: string, look: Look): string {
   if (look === 'struck') return text.replace(/[^\s\u0336]/gu, (sign) => `${sign}${STROKE}`);
   const signs = look === 'raised' ? RAISED : LOWERED;

@@ -16,8 +16,8 @@ const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>',
 
 /**
  * The tables of a page or of a clipboard (`text/html`). A text that spans rows stands in each of them, a number in the
- * first one alone, as a quantity would count again; what spans columns stands in the first. What is struck through within
- * a cell, raised or lowered is so in its signs.
+ * first one alone, as a quantity would count again; what spans columns stands in the first. What is struck through
+ * within a cell, raised or lowered is so in its signs.
  * @returns the tables in their order; what lies beyond two million cells is left out, and so is a table in a table.
  */
 export function readHtmlTables(page: string): HtmlTable[] {
