@@ -367,7 +367,7 @@ export class LineReader {
       return { flag: 'struck', why: words.say('It is struck through. Take it if it counts all the same, or leave it out.') };
     }
     // What is struck through in a quantity is told with it.
-    const struck = fields.find((text, place) => place !== index && hasStruck(text));
+    const struck = fields.find((text, place) => !this.#sums.has(place) && hasStruck(text));
     if (struck !== undefined) {
       return { flag: 'struck', why: words.say('“{text}” is struck through in part. Take what is left of it if it counts, or leave it out.', { text: struck }) };
     }
