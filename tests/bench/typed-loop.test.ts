@@ -66,7 +66,7 @@ function disturbed(): Workload {
     }),
     supplies: changed(supplies, {
       0: { redundant: true }, 1: { fuse: null, purpose: 'other' }, 2: { overload: 'retries', tolerance: 0.1 },
-      3: { rated: null }, 4: { fuse: 5_000 }, 5: { fullUpTo: 40 }, 6: { standbyHours: 2, battery: 10 },
+      3: { rated: null }, 4: { fuse: 5_000, voltage: 48 }, 5: { fullUpTo: 40 }, 6: { standbyHours: 2, battery: 10 },
       7: { standbyHours: 2 }, 8: { rated: 9_000, fuse: 40, units: 2 }, 9: { overload: 'retries', peak: 11, rated: 0.5 },
     }),
     branches: changed(branches, {

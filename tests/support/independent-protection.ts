@@ -62,10 +62,12 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
     if (isUnclear) found.push('supply-fuse-kind-missing');
   }
   if (fuse !== null && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');
-  const highest = voltage * (1 + tolerance);
-  if (device.maxVoltage !== null && above(highest, device.maxVoltage)) found.push('device-over-voltage');
+  const [lowest, highest] = [voltage * (1 - tolerance), voltage * (1 + tolerance)];
   const isBounded = device.minVoltage !== null && device.maxVoltage !== null;
-  // A type that says nothing is made for 24 V.
-  if (!isBounded && above(Math.abs((device.voltage ?? 24) - voltage), 0.1 * voltage)) found.push('device-other-voltage');
+  // One thing is told of one device. A type that says nothing is made for 24 V; where there is none, nothing is wrong.
+  if (device.qty === 0) return found.sort();
+  if (device.maxVoltage !== null && above(highest, device.maxVoltage)) found.push('device-over-voltage');
+  else if (device.minVoltage !== null && above(device.minVoltage, lowest)) found.push('device-under-voltage');
+  else if (!isBounded && above(Math.abs((device.voltage ?? 24) - voltage), 0.1 * voltage)) found.push('device-other-voltage');
   return found.sort();
 }

@@ -2,6 +2,7 @@ import { independentExtra } from './independent-extra.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
+import { hasMisfit } from './independent-voltage.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
 } from './independent-outputs.ts';
@@ -338,7 +339,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
-      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || exceeds(demand.sum, fuse)
+      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || hasMisfit(starting, row) || exceeds(demand.sum, fuse)
         || exceeds(needed, battery) || measured.over || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,

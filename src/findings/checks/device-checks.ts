@@ -1,6 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import { GONE } from '../../schedule/index.ts';
-import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
 import { OVERSIZED } from '../oversized.ts';
@@ -73,9 +73,6 @@ function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: strin
   };
 }
 
-/** Share by which the nominal voltage of a device may differ from its rail's where its limits are not known. */
-const MOST_DIFFERENCE = 0.1;
-
 /** What device rows are held against. */
 export const deviceChecks: readonly Check[] = [
   currentUnknown('device-quantity-missing', 'qty'),
@@ -87,50 +84,6 @@ export const deviceChecks: readonly Check[] = [
   oneTooMuch('device-over-run', 'run', 'carries', message(
     '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
   )),
-  {
-    rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['rail.highest', 'type.maxVoltage'], exceeds),
-    find: (row) => {
-      const [most, highest] = [row.numberOf('type', 'maxVoltage')!, row.numberOf('rail', 'highest')!];
-      return {
-        value: highest, limit: most,
-        message: row.say('{name} stands {most} at the most, and rail {rail} may give {highest}: {excess} too much. Put it on a rail of its voltage, or use a type that stands it.', {
-          most: roundedDown(volts(most, highest)), rail: String(row.value('rail')), highest: volts(highest, most),
-          excess: roundedUp(volts(highest - most, 0)),
-        }),
-      };
-    },
-  },
-  {
-    // On a run it is judged at its own place, and told there.
-    rule: 'device-under-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['type.minVoltage', 'rail.lowest'], exceeds),
-    find: (row) => {
-      if (row.names('run') || row.number('qty') === 0) return undefined;
-      const [least, lowest] = [row.numberOf('type', 'minVoltage')!, row.numberOf('rail', 'lowest')!];
-      return {
-        value: lowest, limit: least,
-        message: row.say('{name} needs {least} at the least, and rail {rail} may give {lowest}: {lack} too little, without any cable. Put it on a rail that holds its voltage, or use a type that needs less.', {
-          least: roundedUp(volts(least, lowest)), rail: String(row.value('rail')), lowest: volts(lowest, least),
-          lack: roundedUp(volts(least - lowest, 0)),
-        }),
-      };
-    },
-  },
-  {
-    rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['type.voltage', 'rail.voltage'], (own, rail) => exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail)),
-    find: (row) => {
-      const [own, rail] = [row.numberOf('type', 'voltage')!, row.numberOf('rail', 'voltage')!];
-      if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
-      return {
-        value: own, limit: rail,
-        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.', {
-          own: volts(own), rail: String(row.value('rail')), given: volts(rail),
-        }),
-      };
-    },
-  },
   {
     rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete', only: namingNone('type'),
     find: (row) => row.own('type') !== null || row.valueOf('rail', 'overload') !== 'retries' ? undefined : unknown(

@@ -3,6 +3,7 @@ import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, degrees, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
+import { MISFIT } from '../misfit.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
@@ -16,7 +17,10 @@ const underVoltage: Check = {
     const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
     if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     // Within the rounding of the arithmetic a run may lack what none of its rows does.
-    const { tag, others } = row.fact(LACKING_VOLTAGE) ?? { tag: '', others: 0 };
+    const lacking = row.fact(LACKING_VOLTAGE);
+    // What lacks voltage before any cable is told at the rail, or at the device.
+    if (lacking === undefined && row.fact(MISFIT.runs) !== undefined) return undefined;
+    const { tag, others } = lacking ?? { tag: '', others: 0 };
     const values = { lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)), others };
     const said = tag === '' ? row.say(
       '{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', values

@@ -18,7 +18,7 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
 /** Rules that hold a row against all that hangs on it, which no formula of a spreadsheet follows. */
 export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
-  'supply-trips-no-fuse',
+  'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage',
 ]);
 
 /**

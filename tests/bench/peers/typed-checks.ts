@@ -7,7 +7,7 @@ const nothing = () => ({
   'device-over-voltage': 0, 'device-under-voltage': 0, 'device-other-voltage': 0, 'device-start-unknown': 0,
   'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0, 'tag-not-unique': 0,
   'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-draw-missing': 0, 'type-inrush-missing': 0,
-  'supply-gives-nothing': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
+  'supply-gives-nothing': 0, 'supply-wrong-voltage': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
   'supply-lives-on-diversity-fuse': 0, 'supply-series-drop-missing': 0, 'supply-fuse-never-acts': 0,
   'supply-rating-missing': 0, 'supply-demand-partial': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
   'supply-warm-derating-unknown': 0, 'supply-over-start': 0, 'supply-over-battery': 0, 'supply-battery-missing': 0,
@@ -15,6 +15,7 @@ const nothing = () => ({
   'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
 });
 
+const MISFITS = ['device-over-voltage', 'device-under-voltage', 'device-other-voltage'] as const;
 const [INCOMPLETE, NEAR, OVER] = [1, 2, 3];
 
 /** Whether a value is above its limit by more than the rounding of a sum; unknown is not. */
@@ -90,7 +91,7 @@ export class Judgement {
     const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand, nodes } = devices;
     const { types, supplies, branches } = this.#tables;
     const { minVoltage, maxVoltage, voltage } = types.columns as Record<string, Float64Array>;
-    const { usable, highest, lowest, overload, oversized } = supplies.columns as Record<string, Float64Array>;
+    const { usable, highest, lowest, overload, oversized, rows, misfits, misfit } = supplies.columns as Record<string, Float64Array>;
     const railVoltage = supplies.columns.voltage!;
     const [oddTypes, oddRails, oddBranches] = [types.isOdd, supplies.isOdd, branches.isOdd];
     const { found } = this;
@@ -105,6 +106,7 @@ export class Judgement {
         else if (ofType === EMPTY || (ofType >= 0 && types.columns.power![ofType]! >= 0)) found['device-draw-missing'] += 1;
       }
       if (ofRail >= 0) {
+        if (many !== 0) rows![ofRail]! += 1;
         if (many !== 0 && !isUnknown(many) && isAbove(unitDraw[at]! / 1000, usable![ofRail]!)) {
           oversized![ofRail]! += 1;
         }
@@ -112,10 +114,11 @@ export class Judgement {
           const least = minVoltage![ofType]!;
           const most = maxVoltage![ofType]!;
           const given = railVoltage[ofRail]!;
-          if (isAbove(highest![ofRail]!, most)) found['device-over-voltage'] += 1;
-          if (many !== 0 && run[at]! < 0 && isAbove(least, lowest![ofRail]!)) found['device-under-voltage'] += 1;
-          if (isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most))) {
-            found['device-other-voltage'] += 1;
+          const is = isAbove(highest![ofRail]!, most) ? 0 : isAbove(least, lowest![ofRail]!) ? 1
+            : isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most)) ? 2 : 3;
+          if (is < 3 && many !== 0) {
+            if (misfits![ofRail] === 0) misfit![ofRail] = is;
+            misfits![ofRail]! += 1;
           }
         } else if (ofType === EMPTY && overload![ofRail] === RETRIES) found['device-start-unknown'] += 1;
       } else if (ofRail === EMPTY) found['device-without-rail'] += 1;
@@ -152,7 +155,7 @@ export class Judgement {
     const { found } = this;
     const { demand, connected, usable, fuse, loading, target, rated, units, peak, redundant, seriesDrop } = table;
     const { missing, purpose, purposes, overload, start, startMissing, standbyHours, battery, batteryNeeded } = table;
-    const oversized = table.oversized!;
+    const [oversized, rows, misfits] = [table.oversized!, table.rows!, table.misfits!];
     for (let at = 0; at < demand!.length; at += 1) {
       const [used, all, most, opens] = [demand![at]!, connected![at]!, usable![at]!, fuse![at]!];
       const gives = rated![at]! * (units![at]! - redundant![at]!) * peak![at]!;
@@ -169,6 +172,11 @@ export class Judgement {
         // One is the cause, and told at its row; several are told here, unless all together are too much.
         if (most > 0 && oversized[at] === 1) found['device-over-supply'] += 1;
         else if (most > 0 && !isAbove(used, most)) find('supply-devices-over-usable', OVER);
+      }
+      if (misfits[at]! > 0) {
+        status = OVER;
+        // The rail is the cause where most of its rows do not bear it; else they are told at the first of them.
+        found[misfits[at]! > 1 && 2 * misfits[at]! > rows[at]! ? 'supply-wrong-voltage' : MISFITS[table.misfit![at]!]!] += 1;
       }
       if (isAbove(used, opens)) find('supply-over-fuse', OVER);
       if (isAbove(loading![at]!, target![at]!) && !isAbove(used, most)) find('supply-over-target', NEAR);

@@ -18,7 +18,9 @@ export function calculate(devices: DeviceColumns, count: number, tables: Tables)
   // Purposes that are kept apart have a bit each; «other», the last one, has none.
   types.bit!.forEach((_, at) => { types.bit![at] = types.purpose![at]! < 3 ? 1 << types.purpose![at]! : 0; });
   for (const key of ['waitingForNodes', 'waitingForInrush', 'waitingForDraw']) types[key]!.fill(0);
-  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes', 'oversized']) supplies[key]!.fill(0);
+  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes', 'oversized', 'rows', 'misfits']) {
+    supplies[key]!.fill(0);
+  }
   for (const key of ['nodes', 'missing']) branches[key]!.fill(0);
   sum(devices, count, tables);
   supplyFigures(supplies);

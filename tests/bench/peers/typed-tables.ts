@@ -20,7 +20,8 @@ const COMPUTED = {
   types: ['bit', 'waitingForNodes', 'waitingForInrush', 'waitingForDraw'],
   supplies: [
     'lowest', 'highest', 'usable', 'connected', 'demand', 'missing', 'loading', 'spare', 'limitDiversity',
-    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'status',
+    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'rows', 'misfits', 'misfit',
+    'status',
   ],
   branches: ['nodes', 'missing', 'free', 'used', 'cables', 'cableLength', 'status'],
 } as const satisfies Record<keyof typeof TABLES, readonly string[]>;
