@@ -110,6 +110,13 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     silent: [ON_RAIL({}), ON_RAIL({}, { maxVoltage: 12 }), OUTPUT({ power: 230 })],
   },
   {
+    // 24 V × 1.3
+    rule: 'output-over-voltage', sheet: 'outputs', severity: 'over', key: 'voltage', value: 31.2, limit: 30, inStatus: true,
+    sheets: { ...ON_RAIL({}), supplies: [{ rail: 'L1', rated: 10, tolerance: 0.3 }] },
+    message: 'Output Q1 switches 31.20 V and its contact may switch 30.00 V of such a load: 1.20 V too much. Use a contact for that voltage, or let it switch a contactor.',
+    silent: [{ ...ON_RAIL({}), supplies: [{ rail: 'L1', rated: 10, tolerance: 0.25 }] }],
+  },
+  {
     rule: 'output-voltage-not-of-rail', sheet: 'outputs', sheets: ON_RAIL({ voltage: 12 }), severity: 'over',
     key: 'voltage', value: 12, limit: 24, inStatus: true,
     message: 'Output Q1 switches a load of 12.00 V and rail L1 gives 24.00 V, more than 10 % apart. Choose a rail of its voltage, or correct the voltage.',

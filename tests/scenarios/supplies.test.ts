@@ -23,7 +23,7 @@ describe('a 10 A supply behind a 10 A fuse, aimed at 80 % (common practice, no s
     [8, 'ok', []],
     [8.01, 'near', ['supply-over-target']],
     [10, 'near', ['supply-over-target']],
-    [10.01, 'over', ['supply-over-usable', 'supply-over-fuse']],
+    [10.01, 'over', ['supply-over-usable']],
   ])('with %d A is %s', (amps, status, found) => {
     const schedule = rail({ rated: 10, fuse: 10 }, [load(amps)]);
     expect(valueAt(schedule, 'supplies', 0, 'status')).toBe(status);

@@ -44,12 +44,14 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
   const { rated, units, fuse, fuseKind, voltage, tolerance } = supply;
   const found: string[] = [];
   const draw = device.unitDraw / 1000;
+  let isLiving = false;
   if (device.qty > 0 && above(draw, carries)) found.push('device-over-run');
   if (rated !== null) {
     const usable = rated * (supply.redundant ? units - 1 : units);
     if (usable === 0) found.push('supply-gives-nothing');
     else if (device.qty > 0 && above(draw, usable)) found.push('device-over-supply');
-    if (onDiversity(device, usable)) found.push('supply-lives-on-diversity-usable');
+    isLiving = onDiversity(device, usable);
+    if (isLiving) found.push('supply-lives-on-diversity-usable');
     if (above(rated * units * supply.maxOutput, carries)) {
       // IEC 60364-4-43, 433.1: In ≤ Iz and I2 = k2 × In ≤ 1.45 × Iz; without a fuse the supply overloads the cable.
       const isLarge = fuse === null || above(fuse, carries);
@@ -61,7 +63,8 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
       && !above(fuse, carries);
     if (isUnclear) found.push('supply-fuse-kind-missing');
   }
-  if (fuse !== null && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');
+  // Beyond both it is told once.
+  if (fuse !== null && !isLiving && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');
   const [lowest, highest] = [voltage * (1 - tolerance), voltage * (1 + tolerance)];
   const isBounded = device.minVoltage !== null && device.maxVoltage !== null;
   // One thing is told of one device. A type that says nothing is made for 24 V; where there is none, nothing is wrong.

@@ -16,6 +16,13 @@ const isSpare = (row: RowReader) => row.number('power') === 0 && row.own('ratedC
 /** Highest voltage that the contact switches of this kind of load; `null` where that is not known. */
 const mostVolts = (row: RowReader) => row.numberOf('contact', isOnDirect(row) ? 'maxDcVoltage' : 'maxVoltage');
 
+/**
+ * The most that its contact switches [V]: of direct current what its rail may give, a charged battery included, and not
+ * the voltage that the load is made for.
+ */
+const switched = (row: RowReader) => isOnDirect(row) && row.own('rail') !== null
+  ? row.numberOf('rail', 'highest') : row.number('voltage');
+
 /** The input without which the current, or whether the contact is made for the voltage, is not known. */
 function missingForCurrent(row: RowReader): string | undefined {
   if (lacks(row, 'ratedCurrent')) {
@@ -86,7 +93,7 @@ export const outputChecks: readonly Check[] = [
     remedy: loadsThatStay,
   }),
   overLimit({
-    rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage',
+    rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage', value: switched,
     limit: (row) => row.value('kind') === null ? null : mostVolts(row),
     message: message(
       '{name} switches {value} and its contact may switch {limit} of such a load: {excess} too much. Use a contact for that voltage, or let it switch a contactor.'
@@ -176,7 +183,7 @@ export const outputChecks: readonly Check[] = [
     elsewhere: true,
     find: (row) => {
       if (missingForCurrent(row) !== undefined || row.value('kind') === null || isSpare(row)) return undefined;
-      return row.number('current') !== null && row.number('voltage') !== null ? undefined
+      return row.number('current') !== null && switched(row) !== null ? undefined
         : unknown(row, message('{name}: its current or its voltage is not known. Complete what they follow from.'));
     },
   },

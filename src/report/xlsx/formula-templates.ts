@@ -173,13 +173,13 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'outputs.status': status(
       [
         exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`,
-        `IFERROR(IF({kind}="",FALSE(),IF(${direct},${exceeds('voltage', 'contact.maxDcVoltage')},`
-          + `${exceeds('voltage', 'contact.maxVoltage')})),FALSE())`,
+        `IFERROR(IF({kind}="",FALSE(),IF(${direct},IF({rail}="",${exceeds('voltage', 'contact.maxDcVoltage')},`
+          + `${exceeds('rail.highest', 'contact.maxDcVoltage')}),${exceeds('voltage', 'contact.maxVoltage')})),FALSE())`,
         `IF({rail}="",FALSE(),${differs('rail.voltage')})`,
         `IF(OR({feed}="",{rail}<>"",${direct}),FALSE(),${differs('feed.voltage')})`, `AND({feed}<>"",${direct})`,
       ], [exceeds('loading', 'target')],
-      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
-        + `AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
+      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},`
+        + `AND(IF(AND({rail}<>"",${direct}),IFERROR({rail.highest}="",TRUE()),{voltage}=""),NOT(${spare})),AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
         + 'IF({inrush}<>"",{inrushHeadroom}="",'
         + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),

@@ -178,10 +178,12 @@ export class Judgement {
         // The rail is the cause where most of its rows do not bear it; else they are told at the first of them.
         found[misfits[at]! > 1 && 2 * misfits[at]! > rows[at]! ? 'supply-wrong-voltage' : MISFITS[table.misfit![at]!]!] += 1;
       }
-      if (isAbove(used, opens)) find('supply-over-fuse', OVER);
+      // Beyond both limits is told once.
+      if (isAbove(used, opens) && !(most > 0 && isAbove(used, most))) find('supply-over-fuse', OVER);
       if (isAbove(loading![at]!, target![at]!) && !isAbove(used, most)) find('supply-over-target', NEAR);
-      if (isAbove(all, most) && !isAbove(used, most)) find('supply-lives-on-diversity-usable', NEAR);
-      if (isAbove(all, opens) && !isAbove(used, opens)) find('supply-lives-on-diversity-fuse', NEAR);
+      const isLiving = isAbove(all, most) && !isAbove(used, most);
+      if (isLiving) find('supply-lives-on-diversity-usable', NEAR);
+      if (isAbove(all, opens) && !isAbove(used, opens) && !isLiving) find('supply-lives-on-diversity-fuse', NEAR);
       if (redundant![at] === 1 && isUnknown(seriesDrop![at]!)) find('supply-series-drop-missing', INCOMPLETE);
       if (isAbove(opens, gives) && most !== 0) find('supply-fuse-never-acts', NEAR);
       if (isUnknown(rated![at]!)) find('supply-rating-missing', INCOMPLETE);
