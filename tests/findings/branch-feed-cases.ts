@@ -43,15 +43,6 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     silent: [BRANCH(10), BRANCH(10, { limit: '=60/0' })],
   },
   {
-    rule: 'branch-nodes-partial', sheet: 'branches', sheets: {
-      branches: [{ branch: 'B1', limit: 50, terminated: true }],
-      devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }],
-    },
-    severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
-    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them, or their types, to know the rest.',
-    silent: [BRANCH(0)],
-  },
-  {
     rule: 'branch-not-terminated', sheet: 'branches', sheets: BRANCH(
       10, { terminated: false }
     ), severity: 'note', key: 'terminated', value: false, limit: true, inStatus: false,
@@ -75,14 +66,6 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     value: null, inStatus: true,
     message: 'Feed F1 has no rated current, so nothing can be said of its loading. Enter the rating of its protection in A.',
     silent: [FEED(9, { rated: 10 })],
-  },
-  {
-    rule: 'feed-current-partial', sheet: 'feeds', sheets: {
-      feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }],
-    },
-    severity: 'incomplete', key: 'connected', value: 0, inStatus: true,
-    message: 'Feed F1 carries at least 0.00 A: 1 output or supply on it is not wholly known. Complete it to know the rest.',
-    silent: [FEED(0, { rated: 10 })],
   },
   // By hand: B 16 stands 1.41 × 16 × 3 = 67.68 A; the supply starts with 100 A while 1 A runs. C 16 stands 112.8 A.
   {

@@ -67,25 +67,25 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-kind-missing', sheet: 'outputs', sheets: OUTPUT({
       kind: null, power: 230,
     }), severity: 'incomplete', key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1 has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor, coil, dc or dcCoil.',
+    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, dc or dcCoil.',
     silent: [OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-power-missing', sheet: 'outputs', sheets: OUTPUT({}), severity: 'incomplete', key: 'power',
     value: null, inStatus: true,
-    message: 'Output Q1 has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.',
+    message: 'Output Q1 has no power entered, so its current is not known, and 1 row waits for it. Enter the power of one load in W; 0 for a spare output.',
     silent: [OUTPUT({ power: 0 }), OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-power-factor-missing', sheet: 'outputs', sheets: MOTOR({ power: 230, powerFactor: null }),
     severity: 'incomplete', key: 'powerFactor', value: null, inStatus: true,
-    message: 'Output Q1 switches a motor, and its current is not known without its power factor and its efficiency. Enter both, or its rated current from the plate.',
+    message: 'Output Q1 switches a motor, and its current is not known without its power factor and its efficiency, and 1 row waits for it. Enter both, or its rated current from the plate.',
     silent: [MOTOR({ power: 230 }), MOTOR({ power: 230, powerFactor: null, ratedCurrent: 1 }), OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-efficiency-missing', sheet: 'outputs', sheets: MOTOR({ power: 230, efficiency: null }),
     severity: 'incomplete', key: 'efficiency', value: null, inStatus: true,
-    message: 'Output Q1 switches a motor, and its current is not known without its efficiency. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.',
+    message: 'Output Q1 switches a motor, and its current is not known without its efficiency, and 1 row waits for it. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.',
     silent: [MOTOR({ power: 230 }), MOTOR({ power: 230, efficiency: null, ratedCurrent: 1 }), MOTOR({ power: 0 })],
   },
   {

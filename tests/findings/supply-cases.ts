@@ -94,13 +94,6 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     silent: [ON(5000, { rated: 10 }), ON(5000, { rated: '=1/0' })], inStatus: true,
   },
   {
-    rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(
-      null, { rated: 10 }
-    ), severity: 'incomplete', key: 'demand', value: 0,
-    message: 'Rail L1 carries at least 0.00 A: 1 row on it is not wholly known. Complete it to know the rest.',
-    silent: [ON(0, { rated: 10 })], inStatus: true,
-  },
-  {
     rule: 'supply-warm-derating-unknown', sheet: 'supplies', sheets: ON(
       5000, { rated: 10, fullUpTo: 40 }
     ), severity: 'incomplete', key: 'usable', value: null, limit: 40,

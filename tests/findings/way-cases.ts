@@ -120,12 +120,6 @@ export const WAY_CASES: readonly FindingCase[] = [
     silent: [WAY({}), WAY({ kind: null, trip: 4, k2: 1.45 })],
   },
   {
-    rule: 'way-demand-partial', sheet: 'ways', sheets: WAY({}, {}, { qty: null }), severity: 'incomplete', key: 'demand',
-    value: 1, inStatus: true,
-    message: 'Way F1 carries at least 1.00 A: 1 run on it is not wholly known. Complete it to know the rest.',
-    silent: [WAY({})],
-  },
-  {
     rule: 'supply-fuse-never-acts', sheet: 'supplies', sheets: WAY({}, { fuse: 16 }), severity: 'near', key: 'fuse',
     value: 16, limit: 12, inStatus: true,
     message: 'Rail L1 has a fuse of 16.00 A, and the supply gives 12.00 A at most before it limits: the fuse may never act. Use a fuse of no more than that.',

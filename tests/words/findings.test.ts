@@ -62,6 +62,16 @@ const MORE: readonly Content['sheets'][] = [
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
   },
+  // Statuses that follow from what another row lacks, or from a tag that stands twice.
+  {
+    enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
+    supplies: [
+      { rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10, enclosure: 'E', offAt: 60 },
+    ],
+    contacts: [{ contact: 'K', resistive: 10 }, { contact: 'K', resistive: 10 }],
+    outputs: [{ output: 'Q1', contact: 'K', kind: 'resistive', power: 100 }],
+    devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', unitDraw: 1000, rail: 'L2' }],
+  },
   // A way for which the other loads of its supply leave nothing.
   {
     supplies: [{ rail: 'L1', rated: 5 }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 1 }],

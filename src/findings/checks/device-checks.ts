@@ -5,18 +5,18 @@ import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
 import { OVERSIZED } from '../oversized.ts';
 import type { RowReader } from '../row-reader.ts';
-import { unknown } from './limit-checks.ts';
+import { countNamed, unknown, unknownTo } from './limit-checks.ts';
 
 /** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
 function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
   if (row.number('qty') === null) {
-    return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
+    return { key: 'qty', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter how many devices there are.') };
   }
   if (row.number('unitDraw') === null) {
     if (row.own('type') === null) {
       return {
         key: 'unitDraw',
-        message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.'),
+        message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose a type, or enter the unit draw in mA.'),
       };
     }
     if (row.numberOf('type', 'power') !== null) {
@@ -25,22 +25,26 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
       return {
         key: 'unitDraw',
         message: message(
-          'The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.'
+          'The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.'
         ),
       };
     }
     // What its type does not say is found once, there; a type that there is not, at its name.
     return undefined;
   }
-  return { key: 'diversity', message: message('The current of {row} is not known. Correct its diversity.') };
+  return { key: 'diversity', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Correct its diversity.') };
 }
+
+/** How many rows wait for the current of a device row: its rail, its run with the way of that; its branch for how many. */
+const waitingFor = (row: RowReader, key: string) => countNamed(row, 'rail', 'run', ...key === 'qty' ? ['branch'] : [])
+  + (row.valueOf('run', 'way') === null ? 0 : 1);
 
 function currentUnknown(rule: string, key: string): Check {
   return {
     rule, sheet: 'devices', key, severity: 'incomplete', only: withoutNumber('demand'),
     find: (row) => {
       const missing = missingForCurrent(row);
-      return missing?.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
+      return missing?.key === key ? unknownTo(waitingFor(row, key), row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }
@@ -104,13 +108,13 @@ export const deviceChecks: readonly Check[] = [
     rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete', needs: 'branch',
     only: withoutNumber('nodes'),
     find: (row) => {
-      // What its type does not say is found once, there.
-      if (row.number('qty') !== null && row.names('type')) return undefined;
+      // What its type does not say is found once, there; that it has none, where its current waits for one too.
+      if (row.own('type') !== null || row.number('unitDraw') === null) return undefined;
       const values = { branch: String(row.own('branch')) };
       return unknown(
         row,
         message(
-          '{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'
+          '{name} counts an unknown number of nodes on branch {branch}. Choose a type that says how many nodes one device counts.'
         ),
         values
       );

@@ -122,13 +122,15 @@ export function lacks(row: RowReader, key: string): boolean {
 
 /**
  * A check that names an input without which the limits of the row cannot be judged.
+ * @param message what is said; with `waits` it is given the number of other rows that wait for it as `waiting`
  */
 export function missingInput(
   rule: string, sheet: SheetName, key: string, message: string, when?: (row: RowReader) => boolean,
+  waits?: (row: RowReader) => number,
 ): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined : unknown(row, message),
+    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined : unknownTo(waits?.(row) ?? 0, row, message),
   };
 }
 
@@ -161,7 +163,7 @@ export function waitsFor(
 }
 
 /**
- * A check that names a total which lacks rows.
+ * A check that a total lacks rows, each of which tells what it lacks.
  * @param message what is said; it is given the total as `value`, and the number of rows that it lacks as `missing`
  * @param write how the total is written
  * @param collapsed rows that it lacks as they have no working voltage, which are over and not to be completed
@@ -171,7 +173,7 @@ export function partialTotal(
   collapsed?: Gathering<number>,
 ): Check {
   return {
-    rule, sheet, key, severity: 'incomplete', inStatus: true,
+    rule, sheet, key, severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
       const missing = row.missing(key);
       const value = row.number(key);
@@ -201,3 +203,12 @@ export function notChecked(
 export function unknown(row: RowReader, message: string, values?: MessageValues): Found {
   return { value: null, limit: null, message: row.say(message, values) };
 }
+
+/** The same where so many other rows wait for it, which is said as `waiting`. */
+export function unknownTo(waiting: number, row: RowReader, message: string, values?: MessageValues): Found {
+  return { ...unknown(row, message, { ...values, waiting }), ...waiting === 0 ? {} : { waiting } };
+}
+
+/** How many rows some references of a row name. */
+export const countNamed = (row: RowReader, ...references: readonly string[]): number =>
+  references.filter((reference) => row.names(reference)).length;

@@ -15,10 +15,14 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
   'supplies.status': ['measuredCurrent', 'measuredVoltage', 'overload'],
 };
 
-/** Rules that hold a row against all that hangs on it, which no formula of a spreadsheet follows. */
+/**
+ * Rules that no formula of a spreadsheet follows: those that hold a row against all that hangs on it, and those of what
+ * is less than the whole because of another row, in part unknown or named by a tag that stands twice.
+ */
 export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
   'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage',
+  'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
 ]);
 
 /**

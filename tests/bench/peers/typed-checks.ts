@@ -5,13 +5,13 @@ import { EMPTY, HIDDEN, NAMES_NONE, RETRIES, type Table, type Tagged } from './t
 const nothing = () => ({
   'device-quantity-missing': 0, 'device-draw-missing': 0, 'device-over-supply': 0,
   'device-over-voltage': 0, 'device-under-voltage': 0, 'device-other-voltage': 0, 'device-start-unknown': 0,
-  'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0, 'tag-not-unique': 0,
+  'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0,
   'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-draw-missing': 0, 'type-inrush-missing': 0,
   'supply-gives-nothing': 0, 'supply-wrong-voltage': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
   'supply-lives-on-diversity-fuse': 0, 'supply-series-drop-missing': 0, 'supply-fuse-never-acts': 0,
-  'supply-rating-missing': 0, 'supply-demand-partial': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
+  'supply-rating-missing': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
   'supply-warm-derating-unknown': 0, 'supply-over-start': 0, 'supply-over-battery': 0, 'supply-battery-missing': 0,
-  'branch-over-limit': 0, 'branch-over-reserve': 0, 'branch-limit-missing': 0, 'branch-nodes-partial': 0,
+  'branch-over-limit': 0, 'branch-over-reserve': 0, 'branch-limit-missing': 0,
   'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
 });
 
@@ -88,7 +88,7 @@ export class Judgement {
   }
 
   #devices(devices: DeviceColumns, count: number): void {
-    const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand, nodes } = devices;
+    const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand } = devices;
     const { types, supplies, branches } = this.#tables;
     const { minVoltage, maxVoltage, voltage } = types.columns as Record<string, Float64Array>;
     const { usable, highest, lowest, overload, oversized, rows, misfits, misfit } = supplies.columns as Record<string, Float64Array>;
@@ -122,7 +122,7 @@ export class Judgement {
           }
         } else if (ofType === EMPTY && overload![ofRail] === RETRIES) found['device-start-unknown'] += 1;
       } else if (ofRail === EMPTY) found['device-without-rail'] += 1;
-      if (ofBranch !== EMPTY && isUnknown(nodes[at]!) && (isUnknown(many) || ofType < 0)) {
+      if (ofBranch !== EMPTY && ofType === EMPTY && !isUnknown(unitDraw[at]!)) {
         found['device-nodes-missing'] += 1;
       }
       if (ofType >= 0 ? oddTypes[ofType] === 1 : ofType !== EMPTY) this.#name(types, ofType);
@@ -138,7 +138,6 @@ export class Judgement {
 
   /** A reference to a row whose tag is odd, or to none. */
   #name(named: Tagged | undefined, place: number): void {
-    if (place >= 0 && named?.isShared[place] === 1) this.found['tag-not-unique'] += 1;
     if (place === NAMES_NONE) this.found['tag-names-nothing'] += 1;
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
@@ -187,7 +186,8 @@ export class Judgement {
       if (redundant![at] === 1 && isUnknown(seriesDrop![at]!)) find('supply-series-drop-missing', INCOMPLETE);
       if (isAbove(opens, gives) && most !== 0) find('supply-fuse-never-acts', NEAR);
       if (isUnknown(rated![at]!)) find('supply-rating-missing', INCOMPLETE);
-      if (missing![at]! > 0) find('supply-demand-partial', INCOMPLETE);
+      // What a total lacks is told at the rows that lack it.
+      if (missing![at]! > 0) status = Math.max(status, INCOMPLETE);
       if (isUnknown(opens)) find('supply-fuse-not-checked', 0);
       const bits = purposes![at]! | (purpose![at]! < 3 ? 1 << purpose![at]! : 0);
       if ((bits & (bits - 1)) !== 0) find('supply-purposes-mixed', 0);
@@ -212,10 +212,7 @@ export class Judgement {
         found['branch-limit-missing'] += 1;
         worst = INCOMPLETE;
       }
-      if (missing![at]! > 0) {
-        found['branch-nodes-partial'] += 1;
-        worst = INCOMPLETE;
-      }
+      if (missing![at]! > 0) worst = INCOMPLETE;
       if (isAbove(carried, limit![at]!)) {
         found['branch-over-limit'] += 1;
         worst = OVER;
