@@ -7,6 +7,9 @@ const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
   ],
   devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
 });
+/** So many devices on a branch, each of which takes so many mA from its bus. */
+const ON_BUS = (qty: number, branch: Cells, busDraw: number | null = 2) => BRANCH(qty, { limit: 999, ...branch }, { busDraw });
+
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
 const FEED = (amps: number, feed: Cells) =>
   ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', kind: 'resistive', power: 230, qty: amps }] });
@@ -41,6 +44,26 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     ), severity: 'incomplete', key: 'limit', value: null, inStatus: true,
     message: 'Branch B1 has no limit, so whether it carries too many nodes is not known. Enter the most nodes that the bus may carry, or its standard, such as TIA-485-A.',
     silent: [BRANCH(10), BRANCH(10, { limit: '=60/0' })],
+  },
+  {
+    // 130 × 2 mA of 250 mA, IEC 62386
+    rule: 'branch-over-bus-current', sheet: 'branches', severity: 'over', key: 'busDemand', value: 0.26, limit: 0.25, inStatus: true,
+    sheets: ON_BUS(130, { busCurrent: 0.25 }),
+    message: 'Branch B1: its devices take 0.26 A from the bus, whose supply gives 0.25 A: 0.01 A too much. Move devices to another branch, or feed some of them otherwise.',
+    silent: [ON_BUS(125, { busCurrent: 0.25 }), ON_BUS(130, {})],
+  },
+  {
+    // 64 × 2 mA of 250 mA less the half: 3 mA into it.
+    rule: 'branch-over-bus-reserve', sheet: 'branches', severity: 'near', key: 'busDemand', value: 0.128, limit: 0.125, inStatus: true,
+    sheets: ON_BUS(64, { busCurrent: 0.25, reserve: 0.5 }),
+    message: 'Branch B1: its devices take 0.128 A of the 0.25 A that the supply of the bus gives, 0.003 A into its reserve of 50 %. Move devices to another branch, or give up part of the reserve.',
+    silent: [ON_BUS(62, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(126, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(64, { reserve: 0.5 })],
+  },
+  {
+    rule: 'type-bus-draw-missing', sheet: 'types', severity: 'incomplete', key: 'busDraw', value: null, inStatus: false,
+    sheets: ON_BUS(64, { busCurrent: 0.25 }, null),
+    message: 'Type T: what one takes from the supply of its bus is not known, and 1 device row waits for it. Enter it in mA; 0 if it takes none.',
+    silent: [ON_BUS(64, { busCurrent: 0.25 }, 0), ON_BUS(64, {}, null)],
   },
   {
     rule: 'branch-not-terminated', sheet: 'branches', sheets: BRANCH(

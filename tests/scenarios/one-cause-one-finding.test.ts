@@ -8,8 +8,8 @@ import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedul
 /** A converter of 24 W and its run on a way, a branch, a lamp that a relay switches; everything is known. */
 const PANEL: Content['sheets'] = {
   supplies: [{ rail: 'L1', rated: 10, peak: 2 }], ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 4 }],
-  types: [{ type: 'T', power: 24, load: 'power', minVoltage: 10, maxVoltage: 30, nodes: 1 }],
-  branches: [{ branch: 'B1', limit: 32, terminated: true, maxCable: 100 }],
+  types: [{ type: 'T', power: 24, load: 'power', minVoltage: 10, maxVoltage: 30, nodes: 1, busDraw: 2 }],
+  branches: [{ branch: 'B1', limit: 32, terminated: true, maxCable: 100, busCurrent: 0.25 }],
   conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
   runs: [{ run: 'W1', way: 'F1', branch: 'B1', conductor: 'C', length: 20 }],
   devices: [{ ref: 'D1', type: 'T', qty: 1, run: 'W1', branch: 'B1' }],
@@ -43,6 +43,7 @@ describe('one input that is missing', () => {
     ['devices', { type: null }, 'device-draw-missing', 3, ['supplies', 'ways', 'branches', 'runs']],
     ['types', { power: null }, 'type-draw-missing', 1, ['supplies', 'ways', 'runs']],
     ['types', { nodes: null }, 'type-nodes-missing', 1, ['branches']],
+    ['types', { busDraw: null }, 'type-bus-draw-missing', 1, ['branches']],
     ['outputs', { power: null }, 'output-power-missing', 2, ['modules', 'outputs', 'feeds']],
     ['outputs', { kind: null }, 'output-kind-missing', 2, ['modules', 'outputs', 'feeds']],
     ['outputs', { kind: 'motor', inrush: 1, efficiency: 1 }, 'output-power-factor-missing', 2, ['modules', 'outputs', 'feeds']],

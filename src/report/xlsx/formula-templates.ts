@@ -159,9 +159,15 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
-      [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
-      ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
-      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))`,
+      [
+        exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), exceeds('busDemand', 'busCurrent'),
+        'IF({terminators}="",FALSE(),{terminators}>2)',
+      ], [
+        'IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)',
+        beyond('busDemand', '{busCurrent}*(1-{reserve})', 'busCurrent', 'reserve'),
+      ],
+      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({busCurrent}="",FALSE(),[busDemand]>0),`
+        + 'IF({maxCable}="",FALSE(),OR([cableLength]>0,AND({cableLength}=0,{nodes}>0))))',
     ),
     'outputs.voltage': `IF(OR({rail}<>"",${direct}),${ifKnown('rail.voltage')},IFERROR(IF({feed.voltage}="",230,{feed.voltage}),230))`,
     'outputs.powerFactor': `IF(OR({kind}="",${isKind('motor')}),"",IF(${isKind('lamp')},`

@@ -7,12 +7,13 @@ const nothing = () => ({
   'device-over-voltage': 0, 'device-under-voltage': 0, 'device-other-voltage': 0, 'device-start-unknown': 0,
   'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0,
   'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-draw-missing': 0, 'type-inrush-missing': 0,
+  'type-bus-draw-missing': 0,
   'supply-gives-nothing': 0, 'supply-wrong-voltage': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
   'supply-lives-on-diversity-fuse': 0, 'supply-series-drop-missing': 0, 'supply-fuse-never-acts': 0,
   'supply-rating-missing': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
   'supply-warm-derating-unknown': 0, 'supply-over-start': 0, 'supply-over-battery': 0, 'supply-battery-missing': 0,
   'branch-over-limit': 0, 'branch-over-reserve': 0, 'branch-limit-missing': 0,
-  'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
+  'branch-over-bus-current': 0, 'branch-over-bus-reserve': 0, 'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
 });
 
 const MISFITS = ['device-over-voltage', 'device-under-voltage', 'device-other-voltage'] as const;
@@ -34,7 +35,7 @@ const MULTIPLE: Range = [1, -Infinity, 10, false];
 const VOLTS: Range = [-Infinity, 0, 120, false];
 const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record<string, Range>>>> = {
   types: {
-    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE,
+    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE, busDraw: NOT_NEGATIVE,
     diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
   },
   supplies: {
@@ -44,7 +45,7 @@ const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record
   },
   branches: {
     limit: [1, -Infinity, Infinity, true], reserve: SHARE, terminators: [0, -Infinity, Infinity, true],
-    maxCable: POSITIVE,
+    maxCable: POSITIVE, busCurrent: POSITIVE,
   },
 };
 
@@ -142,10 +143,11 @@ export class Judgement {
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
 
-  #types({ nodes, inrush, draw, power, waitingForNodes, waitingForInrush, waitingForDraw }: Table): void {
+  #types({ nodes, inrush, draw, power, busDraw, waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus }: Table): void {
     for (let at = 0; at < nodes!.length; at += 1) {
       if (isUnknown(nodes![at]!) && waitingForNodes![at]! > 0) this.found['type-nodes-missing'] += 1;
       if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0) this.found['type-draw-missing'] += 1;
+      if (isUnknown(busDraw![at]!) && waitingForBus![at]! > 0) this.found['type-bus-draw-missing'] += 1;
       if (isUnknown(inrush![at]!) && waitingForInrush![at]! > 0) this.found['type-inrush-missing'] += 1;
     }
   }
@@ -204,7 +206,7 @@ export class Judgement {
 
   #branches({ columns, isShared }: Tagged): void {
     const { found } = this;
-    const { limit, reserve, nodes, free, missing, terminated, terminators, status } = columns;
+    const { limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status } = columns;
     for (let at = 0; at < limit!.length; at += 1) {
       const carried = nodes![at]!;
       let worst = isShared[at] === 1 ? INCOMPLETE : 0;
@@ -220,6 +222,15 @@ export class Judgement {
         found['branch-over-reserve'] += 1;
         worst = NEAR;
       }
+      const [onBus, given] = [busDemand![at]!, busCurrent![at]!];
+      if (isAbove(onBus, given)) {
+        found['branch-over-bus-current'] += 1;
+        worst = OVER;
+      } else if (isAbove(onBus, given * (1 - reserve![at]!))) {
+        found['branch-over-bus-reserve'] += 1;
+        worst = Math.max(worst, NEAR);
+      }
+      if (given > 0 && busMissing![at]! > 0) worst = Math.max(worst, INCOMPLETE);
       if (terminators![at]! < 2) {
         found['branch-under-terminators'] += 1;
         worst = Math.max(worst, NEAR);
