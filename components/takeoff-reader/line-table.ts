@@ -45,7 +45,9 @@ export function lineTables(options: LineTableOptions): TemplateResult {
   const { takeoff, filter, most, showAll, words } = options;
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
   const shown = lines.slice(0, most);
-  return html`${takeoff.parts.map((part) => {
+  // What counts nothing, as a cover or a legend, does not stand before what is to decide.
+  const parts = [true, false].flatMap((isList) => takeoff.parts.filter(({ kind }) => (kind === 'list') === isList));
+  return html`${parts.map((part) => {
     const own = shown.filter((line) => partOf(line, takeoff.parts) === part);
     return own.length === 0 && takeoff.parts.length > 1 ? nothing : partTable(part, own, options);
   })}
@@ -81,7 +83,7 @@ function columnHeading(part: TakeoffPart, column: TakeoffColumn, { choose, words
 }
 
 const OWN_FIELDS: Readonly<Partial<Record<TakeoffField, string>>> = {
-  unit: message('Unit'), total: message('Total of the line'), price: message('Price'), partNumber: message('Part number'),
+  unit: message('Unit'), total: message('Total of the line'), times: message('How often it is there'), price: message('Price'), partNumber: message('Part number'),
 };
 const OF_TYPES: readonly TakeoffField[] = ['description', 'draw', 'power', 'nodes'];
 
