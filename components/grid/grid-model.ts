@@ -1,6 +1,6 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetName,
+  SCHEMA, type CellValue, type Cells, type Column, type InputColumn, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import type { Line } from './lines/index.ts';
@@ -11,6 +11,7 @@ export interface GridModel {
   readonly schedule: LoadSchedule;
   readonly sheet: SheetName;
   readonly grouping: Grouping;
+  readonly look: SheetLook;
   /** The language in which cells are shown and read. */
   readonly words: Words;
   readonly columns: readonly Column[];
@@ -22,9 +23,9 @@ export function isStatus(column: Column | undefined): boolean {
   return column?.role === 'computed' && column.status === true;
 }
 
-/** How many columns stay in view: the tag, and the status where there is one. */
-export function frozenColumns({ columns }: GridModel): number {
-  return isStatus(columns[1]) ? 2 : 1;
+/** How many columns stay in view: the tag, the status where there is one, and what a person froze. */
+export function frozenColumns({ columns, look }: GridModel): number {
+  return Math.max(isStatus(columns[1]) ? 2 : 1, columns.findIndex(({ key }) => key === look.frozen) + 1);
 }
 
 /** The columns in the order of the schema, in which the clipboard has them, so that a status parts no pasted block. */

@@ -45,7 +45,15 @@ const headings = css`
   .handsontable thead th { vertical-align: bottom; }
   .handsontable thead th .relative { padding: 4px 7px 3px; }
   .handsontable thead th .colHeader { display: block; line-height: 1.25; white-space: nowrap; overflow: hidden; }
-  .handsontable thead th .title { display: block; overflow: hidden; text-overflow: ellipsis; text-align: start; }
+  .handsontable thead th .title {
+    display: -webkit-box;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
+    overflow: hidden;
+    font-size: 0.93em;
+    text-align: start;
+    white-space: normal;
+  }
   .handsontable thead th.numeric .title { text-align: end; }
   .handsontable thead th.computed .title { color: var(--elv-ink-computed); font-weight: 400; }
   .handsontable thead th .below {

@@ -2,9 +2,9 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues } from
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  findColumn, SCHEMA, withWays, type Change, type Column, type SheetName,
+  findColumn, PLAIN_LOOK, SCHEMA, withWays, type Change, type Column, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
-import type { Grouping } from '../events/index.ts';
+import { LookEvent, type Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
   toggle, type Plan,
@@ -37,7 +37,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     schedule: { attribute: false },
     sheet: { type: String },
     grouping: { type: String },
-    rare: { type: Boolean },
+    look: { attribute: false, hasChanged: (one: unknown, other: unknown) => JSON.stringify(one) !== JSON.stringify(other) },
     readonly: { type: Boolean },
     licenseKey: { type: String, attribute: 'license-key' },
     words: { attribute: false },
@@ -46,8 +46,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   declare schedule: LoadSchedule | undefined;
   declare sheet: SheetName;
   declare grouping: Grouping;
-  /** Whether rare columns are shown although nothing stands in them. */
-  declare rare: boolean;
+  /** How the sheet is looked at, as the schedule has it. */
+  declare look: SheetLook;
   declare readonly: boolean;
   declare licenseKey: string;
   declare words: Words;
@@ -62,7 +62,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     super();
     this.sheet = 'devices';
     this.grouping = 'entered';
-    this.rare = this.readonly = false;
+    this.look = PLAIN_LOOK;
+    this.readonly = false;
     this.licenseKey = '';
     this.words = ENGLISH;
   }
@@ -109,17 +110,22 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.#view?.model.columns ?? [];
   }
 
-  /** Selects a cell, whose column is shown if it was not, and gives it the focus. @returns whether the sheet has it. */
-  goTo(id: number, key: string): boolean {
+  /**
+   * Selects a cell, whose column is shown if it was not.
+   * @param focus whether it takes the focus, or that stays where it is.
+   * @returns whether the sheet has it.
+   */
+  goTo(id: number, key: string, focus: 'take' | 'keep' = 'take'): boolean {
     const view = this.#view;
     if (view === undefined) return false;
     const { schedule, sheet, columns } = view.model;
     const column = findColumn(sheet, key);
     if (column !== undefined && !columns.includes(column)) {
-      view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, this.rare, [...columns, column]) });
+      view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, [...columns, column]) });
     }
-    if (!view.select([id], [key])) return false;
-    view.focus();
+    const isListening = focus === 'take' || view.hot.isListening();
+    if (!view.select([id], [key], true, isListening)) return false;
+    if (focus === 'take') view.focus();
     return true;
   }
 
@@ -236,8 +242,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const grouping = sheet === 'devices' ? this.grouping : 'entered';
     const lines = before === undefined ? buildLines(schedule, sheet, grouping, !this.readonly)
       : linesAfter(before.lines, schedule, sheet, grouping, !this.readonly);
-    const columns = shownColumns(schedule, sheet, this.rare, before?.columns, touched);
-    return { schedule, sheet, grouping, words, lines, columns };
+    const columns = shownColumns(schedule, sheet, before?.columns, touched);
+    return { schedule, sheet, grouping, look: schedule.look(sheet), words, lines, columns };
   }
 
   #make(): void {
@@ -266,6 +272,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
         this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }]));
       },
       selectionChanged: () => { this.#selectionChanged(); },
+      widened: (key, width) => {
+        this.dispatchEvent(new LookEvent({ wide: { ...this.schedule!.look(this.sheet).wide, [key]: width } }));
+      },
     };
   }
 

@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { SCHEMA, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { GroupingEvent, type Grouping } from '../events/index.ts';
-import { controls } from '../look/index.ts';
+import { controls, icon, placeBelow } from '../look/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { commandButton } from './command-button.ts';
 import { ROW_COMMANDS } from './commands.ts';
@@ -16,7 +16,7 @@ export class ScheduleToolbar extends LitElement {
   static override styles = [controls, styles];
   static override properties = {
     sheet: { attribute: false }, grouping: { attribute: false }, readonly: { type: Boolean },
-    rowsReady: { type: Boolean }, rare: { type: Boolean }, words: { attribute: false },
+    rowsReady: { type: Boolean }, look: { attribute: false }, words: { attribute: false },
   };
 
   declare sheet: SheetName;
@@ -24,8 +24,8 @@ export class ScheduleToolbar extends LitElement {
   declare readonly: boolean;
   /** Whether there is a grid whose rows can be acted on. */
   declare rowsReady: boolean;
-  /** Whether rare columns are shown although nothing stands in them. */
-  declare rare: boolean;
+  /** How the sheet is looked at. */
+  declare look: SheetLook;
   declare words: Words;
 
   override render(): TemplateResult {
@@ -35,8 +35,7 @@ export class ScheduleToolbar extends LitElement {
         ${ROW_COMMANDS.map((name, index) => html`${index === 3 ? html`<span class="gap"></span>` : nothing}
           ${commandButton(name, words, { disabled: readonly || !this.rowsReady, small: index > 2 })}`)}
       </div>
-      ${SCHEMA[this.sheet].columns.some((column) => column.rare) ? html`<div class="group">
-        ${commandButton('moreColumns', words, { disabled: !this.rowsReady, pressed: this.rare })}</div>` : nothing}
+      <div class="group wordy">${this.#columns()}</div>
       ${this.sheet === 'devices' ? this.#groupings() : nothing}
       <div class="group end" role="group" aria-label=${words.say('CSV of this sheet')}>
         ${commandButton('csvIn', words, { disabled: readonly })}${commandButton('csvOut', words)}
@@ -44,26 +43,26 @@ export class ScheduleToolbar extends LitElement {
     </div>`;
   }
 
+  /** What opens the choice of columns, which is fetched when it is asked for. */
+  #columns(): TemplateResult {
+    const { words, look } = this;
+    return html`<button type="button" popovertarget="columns" ?disabled=${!this.rowsReady} title=${words.say('Which columns are in sight')}>
+        ${icon('moreColumns')}<span class="word">${words.say('Columns')}</span></button>
+      <div popover id="columns" class="floating" role="region" aria-label=${words.say('Columns')} @beforetoggle=${this.#onColumns}>
+        ${SCHEMA[this.sheet].columns.some(({ rare }) => rare !== undefined) ? commandButton('moreColumns', words, { pressed: look.all }) : nothing}
+        <elv-column-choice .sheet=${this.sheet} .look=${look} .words=${words}></elv-column-choice></div>`;
+  }
+
   #groupings(): TemplateResult {
-    return html`<div class="choice" role="radiogroup" aria-label=${this.words.say('Show the devices')} @keydown=${this.#onKeydown}>
-      ${GROUPINGS.map(([name, title]) => html`<button type="button" role="radio" data-grouping=${name}
-        aria-checked=${name === this.grouping} tabindex=${name === this.grouping ? 0 : -1}
-        @click=${() => this.#choose(name)}>${this.words.say(title)}</button>`)}
-    </div>`;
+    return html`<label class="choice">${this.words.say('Group')}<select data-groupings
+      @change=${(event: Event) => { this.dispatchEvent(new GroupingEvent((event.currentTarget as HTMLSelectElement).value as Grouping)); }}>
+      ${GROUPINGS.map(([name, title]) => html`<option value=${name} .selected=${name === this.grouping}>${this.words.say(title)}</option>`)}
+    </select></label>`;
   }
 
-  #choose(name: Grouping): void {
-    if (name !== this.grouping) this.dispatchEvent(new GroupingEvent(name));
-  }
-
-  readonly #onKeydown = (event: KeyboardEvent): void => {
-    const back = getComputedStyle(this).direction === 'rtl' ? 'ArrowRight' : 'ArrowLeft';
-    const step = event.key === back || event.key === 'ArrowUp' ? -1 : event.key.startsWith('Arrow') ? 1 : 0;
-    if (step === 0) return;
-    event.preventDefault();
-    const at = GROUPINGS.findIndex(([name]) => name === this.grouping);
-    const [name] = GROUPINGS[(at + step + GROUPINGS.length) % GROUPINGS.length]!;
-    this.renderRoot.querySelector<HTMLElement>(`[data-grouping=${name}]`)?.focus();
-    this.#choose(name);
+  readonly #onColumns = (event: ToggleEvent): void => {
+    if (event.newState !== 'open') return;
+    placeBelow(event);
+    import('../column-choice/column-choice.define.ts').catch(reportError);
   };
 }

@@ -1,6 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isBlank, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { isBlank, type Change, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { CommandEvent, type Grouping } from '../events/index.ts';
 import type { CellSelectEvent } from '../grid/events.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
@@ -20,7 +20,7 @@ export class SheetView extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
-    grouping: { attribute: false }, rare: { type: Boolean }, readonly: { type: Boolean },
+    grouping: { attribute: false }, look: { attribute: false }, readonly: { type: Boolean },
     licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
     refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
@@ -32,8 +32,8 @@ export class SheetView extends LitElement {
   declare revision: number;
   declare sheet: SheetName;
   declare grouping: Grouping;
-  /** Whether rare columns are shown although nothing stands in them. */
-  declare rare: boolean;
+  /** How the sheet is looked at. */
+  declare look: SheetLook;
   declare readonly: boolean;
   /** Key of the grid library; without it the rows cannot be shown. */
   declare licenseKey: string | null;
@@ -55,20 +55,20 @@ export class SheetView extends LitElement {
 
   constructor() {
     super();
-    this.rare = this.readonly = this.demo = false;
+    this.readonly = this.demo = false;
     this.licenseKey = null;
     this.gridState = 'absent';
     this.explained = remembered('explained', true);
     this.pictured = remembered('pictured', false);
   }
 
-  /** Selects a cell of the sheet and shows it. */
-  async goTo(place: Place): Promise<void> {
+  /** Selects a cell of the sheet and shows it. @param focus whether it takes the focus, or that stays where it is. */
+  async goTo(place: Place, focus: 'take' | 'keep' = 'take'): Promise<void> {
     this.place = place;
     await this.updateComplete;
     const grid = this.#grid;
     await grid?.updateComplete;
-    grid?.goTo(place.id, place.key);
+    grid?.goTo(place.id, place.key, focus);
   }
 
   /** Gives the selected cell, or the first one, the focus. */
@@ -105,7 +105,7 @@ export class SheetView extends LitElement {
     const { schedule, revision, sheet, readonly, words, refusal, unsettled } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
-      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} ?rare=${this.rare}
+      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .look=${this.look}
         .words=${words}></elv-schedule-toolbar>
       ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
@@ -144,7 +144,7 @@ export class SheetView extends LitElement {
     const { schedule, sheet, readonly, words } = this;
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
-        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .rare=${this.rare} .words=${words}></elv-schedule-grid>
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .look=${this.look} .words=${words}></elv-schedule-grid>
       ${empty ? emptySheet(sheet, { readonly, demo: this.demo, words, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
   }
 

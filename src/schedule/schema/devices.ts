@@ -61,6 +61,11 @@ export const devices: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current of all the devices at once.',
+      rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
+    },
+    {
       role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1,
       help: 'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).',
       derived: {
@@ -69,12 +74,6 @@ export const devices: Sheet = {
           ? message('1, as neither the row nor its type says otherwise') : '{type.diversity}',
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
-    },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    {
-      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current of all the devices at once.',
-      rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2,
@@ -113,6 +112,7 @@ export const devices: Sheet = {
         words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
     },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
       help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',
