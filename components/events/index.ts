@@ -4,3 +4,4 @@ export * from './go-to-event.ts';
 export * from './grouping-event.ts';
 export * from './look-event.ts';
 export * from './sheet-choose-event.ts';
+export * from './sight-event.ts';

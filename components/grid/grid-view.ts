@@ -8,7 +8,7 @@ import { idAt, type GridModel } from './grid-model.ts';
 import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
-import { skipHeadings } from './lines/index.ts';
+import { skipHeadings, type HeadingLine } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
 import { drawColumnHeading, drawCorner } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
@@ -23,10 +23,17 @@ export interface ViewHost extends Omit<EditorHost, 'model'> {
   /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
   takeKey(event: KeyboardEvent): boolean;
   fill(from: CellBlock, into: CellBlock): void;
+  /** A heading of a group was pressed. */
+  fold(line: HeadingLine): void;
+  /** What can be done with a column is asked for, at its heading. */
+  headingOpened(key: string, box: DOMRect): void;
   /** A person gave a column another width, in sizes of type. */
   widened(key: string, width: number): void;
   selectionChanged(): void;
 }
+
+/** Whether the button in a heading was pressed. */
+const isMenu = (event: Event): boolean => (event.composedPath()[0] as Element | undefined)?.closest('.menu') != null;
 
 type Range = NonNullable<ReturnType<Handsontable['getSelectedRangeActive']>>;
 
@@ -196,6 +203,18 @@ export class GridView implements SettingsSource {
     return true;
   }
 
+  /** Selects the first cell of a line. */
+  selectLine(line: number): void {
+    if (line >= 0) this.hot.selectCell(line, 0);
+  }
+
+  /** Asks for what can be done with a column, at its heading. */
+  openHeading(column: number): void {
+    const heading = this.hot.rootElement.querySelector(`.ht_clone_top th[aria-colindex="${column + 2}"], `
+      + `.ht_clone_top_inline_start_corner th[aria-colindex="${column + 2}"]`) ?? this.#box;
+    this.#host.headingOpened(this.model.columns[column]!.key, heading.getBoundingClientRect());
+  }
+
   focus(): void {
     const at = this.hot.getSelectedRangeActive()?.highlight;
     if (at === undefined) this.hot.selectCell(Math.min(this.#firstRow(), this.hot.countRows() - 1), 0);
@@ -253,13 +272,21 @@ export class GridView implements SettingsSource {
       afterDeselect: () => { this.#host.selectionChanged(); },
       beforeRender: () => { this.#renderer.forget(); },
       afterGetColHeader: (index, heading) => {
-        const { sheet, words, columns } = this.model;
+        const { words, columns } = this.model;
         const column = columns[index];
         // Scrolled sideways, the library gives the corner as the column before the first one that is drawn.
         if (heading.cellIndex === 0) drawCorner(words, heading);
-        else if (column !== undefined) drawColumnHeading(sheet, column, words, heading);
+        else if (column !== undefined) drawColumnHeading(this.model, column, heading);
       },
       afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
+      beforeOnCellMouseDown: (event, { row, col }) => {
+        const line = this.model.lines[row ?? -1];
+        const isHeading = row !== null && row < 0 && (col ?? -1) >= 0;
+        if (line?.kind !== 'heading' && !(isHeading && isMenu(event))) return;
+        event.stopImmediatePropagation();
+        if (line?.kind === 'heading') this.#host.fold(line);
+        else this.openHeading(col!);
+      },
       beforeColumnResize: (width, column, isDoubleClick) => isDoubleClick ? this.#fitting(column) : width,
       afterColumnResize: (width, column) => {
         this.widths[column] = width;

@@ -6,8 +6,9 @@ export const styles = css`
   .gap { inline-size: 8px; }
   .end { margin-inline-start: auto; }
   .small { padding: 0; justify-content: center; }
-  .choice { display: flex; align-items: center; gap: 0.4em; color: var(--elv-ink-default); }
-  select {
+  .choice {
+    field-sizing: content;
+    max-inline-size: 9.5em;
     min-block-size: 26px;
     border: 1px solid var(--elv-line);
     border-radius: var(--elv-radius);

@@ -1,22 +1,28 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { SCHEMA, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
-import { GroupingEvent, type Grouping } from '../events/index.ts';
+import { GroupingEvent, SightEvent, type Grouping } from '../events/index.ts';
+import type { RowsOnly } from '../grid/lines/sight-type.ts';
 import { controls, icon, placeBelow } from '../look/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { commandButton } from './command-button.ts';
 import { ROW_COMMANDS } from './commands.ts';
 import { styles } from './schedule-toolbar.styles.ts';
 
-const GROUPINGS: readonly (readonly [Grouping, string])[] = [
-  ['entered', message('As entered')], ['rail', message('Per rail')], ['branch', message('Per branch')],
-];
+const GROUPINGS: Readonly<Record<Grouping, string>> = {
+  entered: message('As entered'), rail: message('Per rail'), branch: message('Per branch'), way: message('Per way'),
+  run: message('Per run'), area: message('Per area'), type: message('Per type'),
+};
+const ROWS: Readonly<Record<RowsOnly | '', string>> = {
+  '': message('All rows'), over: message('Only over'), near: message('Over or near'),
+  incomplete: message('Only incomplete'), own: message('With own values'),
+};
 
 /** What can be done with the sheet that is shown. */
 export class ScheduleToolbar extends LitElement {
   static override styles = [controls, styles];
   static override properties = {
     sheet: { attribute: false }, grouping: { attribute: false }, readonly: { type: Boolean },
-    rowsReady: { type: Boolean }, look: { attribute: false }, words: { attribute: false },
+    rowsReady: { type: Boolean }, only: { attribute: false }, look: { attribute: false }, words: { attribute: false },
   };
 
   declare sheet: SheetName;
@@ -24,6 +30,8 @@ export class ScheduleToolbar extends LitElement {
   declare readonly: boolean;
   /** Whether there is a grid whose rows can be acted on. */
   declare rowsReady: boolean;
+  /** The state of the rows in sight, where they are picked by it. */
+  declare only: RowsOnly | undefined;
   /** How the sheet is looked at. */
   declare look: SheetLook;
   declare words: Words;
@@ -36,7 +44,10 @@ export class ScheduleToolbar extends LitElement {
           ${commandButton(name, words, { disabled: readonly || !this.rowsReady, small: index > 2 })}`)}
       </div>
       <div class="group wordy">${this.#columns()}</div>
-      ${this.sheet === 'devices' ? this.#groupings() : nothing}
+      ${this.#choice(words.say('Rows'), 'rows', ROWS, this.only ?? '', (only) => new SightEvent({ only: only === '' ? undefined : only }))}
+      ${this.sheet !== 'devices' ? nothing : html`<div class="group">
+        ${this.#choice(words.say('Group'), 'groupings', GROUPINGS, this.grouping, (grouping) => new GroupingEvent(grouping))}
+        ${this.grouping === 'entered' ? nothing : commandButton('foldGroups', words, { disabled: !this.rowsReady, small: true })}</div>`}
       <div class="group end" role="group" aria-label=${words.say('CSV of this sheet')}>
         ${commandButton('csvIn', words, { disabled: readonly })}${commandButton('csvOut', words)}
       </div>
@@ -53,11 +64,14 @@ export class ScheduleToolbar extends LitElement {
         <elv-column-choice .sheet=${this.sheet} .look=${look} .words=${words}></elv-column-choice></div>`;
   }
 
-  #groupings(): TemplateResult {
-    return html`<label class="choice">${this.words.say('Group')}<select data-groupings
-      @change=${(event: Event) => { this.dispatchEvent(new GroupingEvent((event.currentTarget as HTMLSelectElement).value as Grouping)); }}>
-      ${GROUPINGS.map(([name, title]) => html`<option value=${name} .selected=${name === this.grouping}>${this.words.say(title)}</option>`)}
-    </select></label>`;
+  /** A choice that asks for something as soon as it is made. */
+  #choice<Name extends string>(
+    title: string, name: string, choices: Readonly<Record<Name, string>>, chosen: Name, ask: (name: Name) => Event,
+  ): TemplateResult {
+    const choose = ({ currentTarget }: Event) => { this.dispatchEvent(ask((currentTarget as HTMLSelectElement).value as Name)); };
+    return html`<select class="choice" aria-label=${title} title=${title} data-choice=${name} ?disabled=${!this.rowsReady} @change=${choose}>
+      ${Object.entries<string>(choices).map(([each, text]) => html`<option value=${each} .selected=${each === chosen}>${this.words.say(text)}</option>`)}
+    </select>`;
   }
 
   readonly #onColumns = (event: ToggleEvent): void => {

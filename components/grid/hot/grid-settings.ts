@@ -61,7 +61,7 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
       return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
     }) as never,
     colHeaders: model.columns.map(({ title }) => model.words.text(title)),
-    rowHeaderWidth: Math.round(source.fontSize * (2.1 + 0.58 * String(model.lines.length).length)),
+    rowHeaderWidth: Math.round(source.fontSize * (2.3 + 0.58 * String(model.lines.length).length)),
     fixedColumnsStart: frozenColumns(model),
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
   };

@@ -46,7 +46,7 @@ export function columnWidths(
 }
 
 function headingWidth(column: Column, words: Words, measure: (text: string) => number): number {
-  return Math.max(inTwoLines(words.text(column.title), measure) * 0.98, measure(`AA ${column.unit ?? ''}`) * 0.85);
+  return Math.max(inTwoLines(words.text(column.title), measure) * 0.95, measure(`AA ${column.unit ?? ''}`) * 0.85);
 }
 
 /** Least width of a title that is parted once between words. */

@@ -61,11 +61,6 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current of all the devices at once.',
-      rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
-    },
-    {
       role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1,
       help: 'Share of the connected load expected at the same time, 0 to 1 (0 % to 100 %).',
       derived: {
@@ -74,6 +69,11 @@ export const devices: Sheet = {
           ? message('1, as neither the row nor its type says otherwise') : '{type.diversity}',
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
+    },
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current of all the devices at once.',
+      rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2,
