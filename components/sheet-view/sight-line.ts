@@ -19,7 +19,7 @@ export function sightLine(
   const link = (text: string, name: string, press: () => void) =>
     html`<button type="button" class="link" data-sight=${name} @click=${press}>${text}</button>`;
   return html`<div class="sight" role="status">
-    <b>${words.say('{seen} of {all, plural, one {# row} other {# rows}}', { seen, all })}</b>
+    <b>${words.say('{n} of {all, plural, one {# row} other {# rows}}', { n: seen, all })}</b>
     ${only === undefined ? nothing : html`<span>${words.say(ONLY[only])}</span>`}
     ${Object.keys(columns).map((key) => html`<span>${words.say('picked by {column}', { column: title(key) })}</span>`)}
     ${sort === undefined ? nothing : html`<span>${sort.down ? words.say('sorted by {column}, downwards', { column: title(sort.key) })
