@@ -111,7 +111,8 @@ const headings = css`
     white-space: nowrap;
     overflow: hidden;
   }
-  .group .fold { margin-inline-end: -0.6em; color: var(--elv-ink-default); }
+  .group b::before { content: '▾'; margin-inline-end: 0.4em; color: var(--elv-ink-default); font-weight: 400; }
+  .group b.folded::before { content: '▸'; }
   .handsontable tbody :is(td, th).heading { cursor: pointer; }
   .group b { font-weight: 650; min-inline-size: 3.4em; }
   .group .purpose { min-inline-size: 5.6em; }

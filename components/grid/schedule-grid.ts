@@ -149,6 +149,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const under = model.lines.find((line) => line.kind === 'heading' && line.folded && line.members.includes(id));
     if (under !== undefined) this.#fold(under as HeadingLine, false);
     if (model.unseen.has(id)) view.refresh({ ...view.model, ...linesWith(view.model, id, this.#linesOf()) });
+    this.#tellSight();
   }
 
   /** Applies what a person asked for to the rows as they are by now. */
@@ -298,7 +299,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (schedule === undefined) return undefined;
     const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
     const columns = shownColumns(schedule, sheet, before?.columns, touched);
-    return { schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns, ...lines };
+    return { ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns };
   }
 
   #linesOf(): LinesOf {

@@ -18,7 +18,7 @@ export function sightLine(
   const title = (key: string) => words.text(columnOf(sheet, key).title);
   const link = (text: string, name: string, press: () => void) =>
     html`<button type="button" class="link" data-sight=${name} @click=${press}>${text}</button>`;
-  return html`<div class="sight" role="status">
+  return html`<div class="sight" aria-live="polite">
     <b>${words.say('{n} of {all, plural, one {# row} other {# rows}}', { n: seen, all })}</b>
     ${only === undefined ? nothing : html`<span>${words.say(ONLY[only])}</span>`}
     ${Object.keys(columns).map((key) => html`<span>${words.say('picked by {column}', { column: title(key) })}</span>`)}

@@ -1,7 +1,7 @@
 import { STATE_WORDS } from '../../../src/findings/state-words.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
-  columnOf, formatCell, inputColumns, isBlank, type CellValue, type Column, type SheetName,
+  columnOf, findColumn, formatCell, inputColumns, isBlank, type CellValue, type Column, type SheetName,
 } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 import { isNarrowed, type ColumnSight, type Sight } from './sight-type.ts';
@@ -33,9 +33,11 @@ export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sigh
   const { only } = sight;
   const held = Object.entries(sight.columns);
   const states = only === undefined || only === 'own' ? undefined : foundIn(schedule, sheet);
+  const isJudged = findColumn(sheet, 'status') !== undefined;
   const derived = inputColumns(sheet).filter((column) => column.derived !== undefined);
   const isOfState = (id: number): boolean => {
-    const has = (state: string) => schedule.value(sheet, id, 'status') === state || states!.get(id)?.has(state) === true;
+    const has = (state: string) =>
+      (isJudged && schedule.value(sheet, id, 'status') === state) || states!.get(id)?.has(state) === true;
     return only === 'near' ? has('near') || has('over') : has(only!);
   };
   return (id) => !isBlank(schedule.document.row(sheet, id)!)

@@ -1,5 +1,5 @@
 import { STATE_WORDS } from '../../../src/findings/index.ts';
-import { SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
+import { findColumn, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
 import { figureText, numberAt, valueText, type Mark } from '../../look/index.ts';
 import { message } from '../../../src/words/index.ts';
 import type { GridModel } from '../grid-model.ts';
@@ -29,7 +29,8 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
   }
   if (line.id < 0) return figuresOfTheRest(model, line, rows);
   const value = (key: string): CellValue => schedule.value(line.sheet, line.id, key);
-  const [tag, status] = [value(SCHEMA[line.sheet].tag), value('status')];
+  const tag = value(SCHEMA[line.sheet].tag);
+  const status = findColumn(line.sheet, 'status') === undefined ? null : value('status');
   const purpose = line.sheet === 'supplies' ? value('purpose') : null;
   return {
     title: tag === null ? words.say('no tag') : String(tag),
