@@ -51,6 +51,9 @@ export function writtenAs(qty: number, way: number): WrittenQuantity {
     case 4: return doubtful(`${qty} pr.`, 2 * qty);
     case 5: return doubtful(`ca. ${qty}`, qty);
     case 6: return doubtful(`${qty + 1} (incl. 1 spare)`, qty + 1);
+    // With a footnote; corrected by hand.
+    case 7: return doubtful(`${qty}¹`, qty);
+    case 8: return doubtful(`9̶${qty}`, qty);
     default: return plain;
   }
 }

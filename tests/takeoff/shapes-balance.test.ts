@@ -8,7 +8,7 @@ const TYPES = ['Router', 'Light sensor', 'Downlight 7 W', 'Room thermostat', 'Wi
 
 const counted = fc.uniqueArray(fc.record({
   room: fc.constantFrom(...ROOMS), type: fc.constantFrom(...TYPES),
-  quantity: fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: -8, max: 6 }))
+  quantity: fc.tuple(fc.integer({ min: 1, max: 40 }), fc.integer({ min: -8, max: 8 }))
     .map(([qty, way]) => writtenAs(qty, way)),
   isSuperseded: fc.integer({ min: 0, max: 9 }).map((each) => each === 0),
 }), { selector: ({ room, type }) => `${room} ${type}`, minLength: 3, maxLength: 18 })

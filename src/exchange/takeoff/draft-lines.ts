@@ -1,5 +1,6 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { hasStruck, withoutStruck } from '../marked-text.ts';
 import { looksLikeArea } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { areRivals, areYears, placeOf } from './count-headings.ts';
@@ -9,14 +10,14 @@ import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
 import { countsUnits, perUnit, unitsSaid } from './per-unit.ts';
-import { plainWords } from './plain-words.ts';
+import { plainKey, plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
 import { ColumnSums } from './running-sums.ts';
 import type { Band } from './side-by-side.ts';
 import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
 import { isStatus, isSuperseded } from './superseded-words.ts';
-import { namesTotal } from './total-words.ts';
+import { isTotalName, namesTotal } from './total-words.ts';
 
 /** What is known of a list before its lines are read. */
 export interface DraftContext {
@@ -79,6 +80,10 @@ export class LineReader {
   readonly #headingsName: boolean;
   /** Sums by column of counts. */
   readonly #sums: ReadonlyMap<number, ColumnSums>;
+  /** What devices are called that add up no others. */
+  readonly #counted = new Set<string>();
+  /** What lines are called that may be totals, with the first of them. */
+  readonly #doubted = new Map<string, number>();
   readonly #timesColumn: TakeoffColumn | undefined;
   /** How many there are of what is counted, as said above all lines or by a title, and where. */
   #timesAbove: Times | undefined;
@@ -166,15 +171,16 @@ export class LineReader {
       : [{ ...NO_COUNT, index: this.#total ?? -1 }];
     const items = counts.map((count) => this.#item(record, count));
     const isTotal = this.#isCalledTotal(record);
+    const sumFrom = isTotal ? undefined : this.#unknownSum(items);
     const drafts = items.map((item) => {
       const { decision, names, quantity: { qty } } = item;
       if (decision === 'leave-out') {
-        if (!isTotal) this.#add(item);
+        if (!isTotal) this.#add(item, sumFrom);
         return this.#draft(item, 'left-out', [words.say('Left out by decision.')]);
       }
       // A line that somebody gave a quantity is a device, whatever it looks like.
       if (decision === undefined && isTotal) return this.#calledTotal(item);
-      return this.#title(item) ?? (names.length > 0 ? this.#device(item) : this.#nameless(item, qty));
+      return this.#title(item) ?? (names.length > 0 ? this.#device(item, sumFrom) : this.#nameless(item, qty));
     });
     const checked = isTotal && filled.length === 0 ? drafts
       : this.#withTotal(record, items, { filled, isTotal }, drafts);
@@ -241,7 +247,24 @@ export class LineReader {
     const counted = new Set(this.#counts.map(({ index }) => index));
     const names = this.#cells.names(fields);
     const first = fields.find((field, index) => field !== '' && !counted.has(index) && index !== this.#total);
-    return [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
+    const isCalled = namesTotal(first ?? '') || names.some(isTotalName) || (names.length === 0 && isTotalName(first ?? ''));
+    return isCalled && !this.#context.isKnown(names, true);
+  }
+
+  /**
+   * The line from which on a line adds up others in each of its counts, where no type is called like it: it may be
+   * their total. Where the headings name the types, a single count shows nothing.
+   */
+  #unknownSum(items: readonly Item[]): number | undefined {
+    const from = items.map(({ count: { index }, written: { qty } }) => {
+      const sums = this.#sums.get(index);
+      return qty === null ? undefined : sums?.all.sumsFrom(qty, 2) ?? sums?.plain.sumsFrom(qty, 2);
+    });
+    if (from.includes(undefined) || (this.#headingsName && items.length === 1)) return undefined;
+    const { names } = items[0]!;
+    const { isKnown, legend } = this.#context;
+    const isType = names.length === 0 || this.#counted.has(plainKey(names[0])) || isKnown(names, false) || legend.find(names[0]!) !== undefined;
+    return isType && !this.#headingsName ? undefined : from[0];
   }
 
   #calledTotal(item: Item): LineDraft {
@@ -273,9 +296,10 @@ export class LineReader {
     const filled = record.fields.filter((field) => /[^\d.]/.test(field));
     if (filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
       this.#beginPart(record.line + 1);
-      this.#cells.entitle(record.line, record.fields, filled[0]!);
-      this.#asideBelow(filled[0]!);
-      this.#timesTitle = timesSaid(filled[0]!);
+      const title = withoutStruck(filled[0]!);
+      this.#cells.entitle(record.line, record.fields, title);
+      this.#asideBelow(title);
+      this.#timesTitle = timesSaid(title);
       return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     return names.length > 0 ? undefined
@@ -300,15 +324,25 @@ export class LineReader {
     return this.#draft(item, 'undecided', [why, ...(doubt === undefined ? [] : [doubt])], from === undefined ? {} : { flag: 'sum' });
   }
 
-  #device(item: Item): LineDraft {
+  #device(item: Item, sumFrom: number | undefined): LineDraft {
     const { record, count, names, decision, quantity: { qty, proposal, isFraction } } = item;
     const doubt = isFraction === true ? undefined : item.quantity.doubt;
     const { words } = this.#context;
     const place = (count.isOneOfSeveral || this.#isPlace(count)) && !this.#headingsName ? count.heading : '';
     const { area, remark } = this.#cells.area(record, place);
-    this.#add(item);
+    this.#add(item, sumFrom);
+    const name = plainKey(names[0]);
+    if (sumFrom === undefined) this.#counted.add(name);
+    else if (decision === undefined && !this.#doubted.has(name)) this.#doubted.set(name, record.line);
+    const doubted = sumFrom === undefined && !this.#context.isKnown(names, false) ? this.#doubted.get(name) : undefined;
     if (this.#aside?.holds === 'nothing') this.#aside = { ...this.#aside, holds: 'lines' };
-    const flagged = qty === 0 ? undefined : this.#flagged(record, count, names);
+    const flagged = qty === 0 ? undefined : this.#flagged(record, count, names) ?? (sumFrom === undefined ? undefined
+      : { flag: 'sum' as const, why: words.say(
+        'It may be a total: {qty} is the sum of the lines from {line} on. Take it if it counts besides, or leave it out.',
+        { qty: item.written.qty!, line: sumFrom }) })
+      ?? (doubted === undefined ? undefined : { flag: 'sum' as const, why: words.say(
+        'Line {line}, which is called the same, may be a total, so that this one may be one too. Take it if it counts, or leave it out.',
+        { line: doubted }) });
     const asked = decision === undefined ? flagged?.why : undefined;
     const kind = doubt !== undefined || qty === null || asked !== undefined ? 'undecided' : qty === 0 ? 'left-out' : 'device';
     const remarks = [
@@ -339,6 +373,11 @@ export class LineReader {
     }
     if (struckRows?.has(line - 1) === true) {
       return { flag: 'struck', why: words.say('It is struck through. Take it if it counts all the same, or leave it out.') };
+    }
+    // What is struck through in a quantity is told with it.
+    const struck = fields.find((text, place) => !this.#sums.has(place) && hasStruck(text));
+    if (struck !== undefined) {
+      return { flag: 'struck', why: words.say('“{text}” is struck through in part. Take what is left of it if it counts, or leave it out.', { text: struck }) };
     }
     if (hiddenRows?.has(line - 1) === true) {
       return { flag: 'hidden', why: words.say('Its row is hidden in the workbook. Take it if it counts, or leave it out.') };
@@ -396,8 +435,11 @@ export class LineReader {
       : { ...draft, kind: 'undecided', flag: draft.flag ?? 'sum', remarks: [why, ...draft.remarks] });
   }
 
-  #add({ count: { index }, written: { qty, proposal }, quantity }: Item): void {
-    this.#sums.get(index)?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
+  /** @param sumFrom the line from which on it may add up others: then it counts besides only by decision. */
+  #add({ record, count: { index }, written: { qty, proposal }, quantity, decision }: Item, sumFrom?: number): void {
+    const sums = this.#sums.get(index);
+    if (sumFrom !== undefined && (decision === undefined || decision === 'leave-out')) sums?.beginPart(record.line + 1);
+    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
   }
 
   #beginPart(line: number): void {
