@@ -11,6 +11,7 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
 import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { choose } from './support/choose.ts';
 import { demoContent } from './support/demo-content.ts';
 import { explainEach } from './support/explain-each.ts';
 import { untranslated } from './support/untranslated.ts';
@@ -69,8 +70,8 @@ describe('what is on the screen is said through the words of the element', () =>
     const content = sample();
     const devices = [...content.sheets.devices!, { ref: 'D4', type: 'Lamp', qty: 1 }];
     const element = await mountPseudo({ ...content, sheets: { ...content.sheets, devices } });
-    for (const grouping of ['rail', 'branch']) {
-      part(element, `[data-grouping=${grouping}]`)!.click();
+    for (const grouping of ['rail', 'branch', 'way', 'run', 'area', 'type']) {
+      await choose(element, 'groupings', grouping);
       await expect.poll(() => part(element, 'elv-schedule-grid .group')).not.toBeNull();
       expect(untranslated(element)).toEqual([]);
     }

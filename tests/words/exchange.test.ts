@@ -54,13 +54,14 @@ const JSON_TEXTS = [
 const TYPES: readonly Cells[] = [{ type: 'Xylo 4', aliases: 'Xy' }, { type: 'Band 5 W/m' }];
 const MARKS = { hiddenRows: new Set([1]), hiddenColumns: new Set([2]), struckRows: new Set([2]) };
 const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
+  ['Device;Qty\nRouter;23\nRouter;1\nOdd box;24\nOdd box;1'],
   [''], ['Qty;Room\n4;R1'], ['Device;Room\nXylo 4;R1'], ['\n\nQty;R1;x\n'], ['Device;Qty;Zzz;\nXylo 4;1;q;r'],
   ['Qqq;\n\nDevice;Qty;Room;Unit\nXylo 4;1;R1;\nXylo 4;2;R1;\nDEVICE;QTY;ROOM;UNIT\nXY;3;R1;\nxylo-4;1;R3;\nXylo;4;R1;\nZzzz;5;R1;\nTotal;;;\nTotal;16;;\nTotal;9;;\n;7;;\n;;;x\n;;R2;Stk\nXylo 4;;R2;'
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
-  ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
+  ['Device;Qty;Room\nXylo 4;1;R̶1̶ R2\nXylo 4;2;R1\nZzzz;3;R1'], ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
   ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
   [[
     { cells: 'Device;Room;Qty\nXylo 4;R1;1\nXylo 4;R2;2', sheet: 'L1', ...MARKS, hiddenColumns: new Set<number>() },
