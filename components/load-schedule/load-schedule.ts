@@ -108,6 +108,11 @@ export class LoadScheduleElement extends ScheduleElement {
     this.panelOpen = remembered('panel', true);
   }
 
+  /** Like the grid, the overview is fetched after what is seen first is on the screen. */
+  protected override firstUpdated(): void {
+    import('../schedule-panel/schedule-panel.define.ts').catch(reportError);
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     // What may not be changed any more is not offered any longer.
