@@ -10,8 +10,11 @@ import {
   toggle, type Plan,
 } from './actions/index.ts';
 import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
+import type { ListLines } from './actions/list-lines.ts';
 import { copyCells, type Copied } from './clipboard/copy-text.ts';
 import { readEntered } from './clipboard/entered-cells.ts';
+import { isList } from './clipboard/list-headings.ts';
+import { readTable } from './clipboard/read-table.ts';
 import { CellSelectEvent, MessageEvent } from './events.ts';
 import { idAt, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
@@ -175,9 +178,22 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   clearCells(): void { this.#act(clearCells); }
 
-  /** Pastes a text as if it came from the clipboard. */
-  pasteText(text: string, entered = ''): void {
-    this.#act((model, selection) => pasteText(model, selection, text, readEntered(entered, text, model.sheet)));
+  /**
+   * Pastes a text as if it came from the clipboard. A list of devices goes through the reader of takeoffs, which says
+   * whether each of its lines is plain.
+   * @param page the same as the clipboard has it for pages, with cells that are merged, hidden or struck through.
+   */
+  pasteText(text: string, entered = '', page = ''): void {
+    const paste = (pasted: string, lines?: ListLines) => {
+      this.#act((model, selection) => pasteText(model, selection, pasted, readEntered(entered, pasted, model.sheet), lines));
+    };
+    if (this.#view?.model.sheet !== 'devices' || entered !== '' || !isList(readTable(text), this.words)) paste(text);
+    else {
+      void import('./actions/list-lines.ts').then(({ listLines }) => {
+        const lines = listLines(text, page, this.schedule!.rows('types').map(({ cells }) => cells));
+        paste(lines.text, lines);
+      });
+    }
   }
 
   /** Puts the selected cells on the clipboard. */

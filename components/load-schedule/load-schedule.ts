@@ -161,7 +161,7 @@ export class LoadScheduleElement extends ScheduleElement {
   get #dropWords(): string {
     const { words } = this.spoken;
     if (this.#work.active === 'join') return words.say('Drop the other schedule (.json, .html, .xlsx)');
-    if (this.#work.active === 'takeoff') return words.say('Drop a takeoff (.xlsx, .csv, .tsv)');
+    if (this.#work.active === 'takeoff') return words.say('Drop takeoffs, one or several (.xlsx, .csv, .tsv)');
     if (this.#comparing) return words.say('Drop the older schedule (.json, .html, .xlsx)');
     return words.say('Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)');
   }
@@ -248,7 +248,7 @@ export class LoadScheduleElement extends ScheduleElement {
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
-    this.renderRoot.querySelector('elv-takeoff-reader')!.take(this.spoken.words.say('The pasted list'), [{ cells: list }]);
+    this.renderRoot.querySelector('elv-takeoff-reader')!.takePasted(list);
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
@@ -257,7 +257,7 @@ export class LoadScheduleElement extends ScheduleElement {
       return;
     }
     if (this.#work.active === 'takeoff') {
-      await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
+      await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files);
       return;
     }
     if (this.#comparing) {

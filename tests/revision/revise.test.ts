@@ -124,8 +124,21 @@ describe('rows are the same', () => {
     const [came] = revise(schedule, renamed).rows;
     const { id } = schedule.rows('devices')[0]!;
     expect(came).toMatchObject({ outcome: 'came', place: 0, maybe: [id] });
+    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. If it is the same, say so, or it counts twice.');
     expect(outcomes(schedule, renamed, { same: new Map([[0, id]]) }))
       .toEqual(['changed Router Foyer 3 3', 'kept Sensor Hall 2 2']);
+    // What was said can be taken back there.
+    expect(revise(schedule, renamed, { same: new Map([[0, id]]) }).rows[0]).toMatchObject({ place: 0, maybe: [id] });
+  });
+
+  it('if a person says so, also where another type came in its place', () => {
+    const schedule = counted('Device;Room;Qty\nRouter;Hall;3\nSensor;Hall;2');
+    const [router] = schedule.rows('devices');
+    schedule.act('shared', [{ op: 'set', sheet: 'devices', id: router!.id, key: 'branch', value: 'B1' }]);
+    const other = 'Device;Room;Qty\nFlap drive;Hall;4\nSensor;Hall;2';
+    expect(revise(schedule, other).rows[0]).toMatchObject({ outcome: 'came', place: 0, maybe: [router!.id] });
+    revise(schedule, other, { same: new Map([[0, router!.id]]) }).take();
+    expect(shortly(schedule, 'type', 'qty', 'branch')).toEqual(['Flap drive 4 B1', 'Sensor 2 -']);
   });
 });
 
@@ -294,6 +307,16 @@ describe('a row that was shared out', () => {
     const schedule = shared({});
     expect(taken(schedule, 12)).toEqual(['E1 4 B1 P1 -', 'E1/2 3 B2 P1 R1', 'E1/3 5 - P1 -']);
     expect(taken(schedule, 12)).toHaveLength(3);
+  });
+
+  it('is filled again where an earlier list left it empty', () => {
+    const schedule = shared({});
+    expect(taken(schedule, 4)).toEqual(['E1 1 B1 P1 -', 'E1/2 3 B2 P1 R1']);
+    const empty = scheduleOf([
+      { ref: 'E1', type: 'Router', area: 'Hall', source: 'list.csv: 2', qty: 4, branch: 'B1' },
+      { ref: 'E1/2', type: 'Router', area: 'Hall', source: 'list.csv: 2', qty: 0, branch: 'B2' },
+    ]);
+    expect(taken(empty, 9)).toEqual(['E1 4 B1 - -', 'E1/2 5 B2 - -']);
   });
 
   it('keeps parts that formulas name as long as others can give', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { equationOf } from '../../src/exchange/takeoff/index.ts';
+import type { Cells } from '../../src/schedule/index.ts';
 import { inShort, read } from './support.ts';
 
 const take = (...lines: string[]) => read(['Device;Room;Qty', ...lines].join('\n'));
@@ -208,7 +209,7 @@ describe('decisions', () => {
 });
 
 describe('quotes that are signs of a text', () => {
-  const types = [{ type: 'Router', aliases: '"Router" left; Router 2"' }, { type: 'Light sensor' }];
+  const types: Cells[] = [{ type: 'Router', aliases: '"Router" left; Router 2"' }, { type: 'Light sensor' }];
 
   it.each([
     ['ditto marks', 'Room\tDevice\tQty\nHall\tRouter\t4\n"\t"\t6\n"\tLight sensor\t1', ['4 Router @ Hall', '6 Router @ Hall', '1 Light sensor @ Hall']],

@@ -26,7 +26,10 @@ export interface RevisedRow {
   readonly after: number | null;
   /** What else is to be said of it, in plain sentences; perhaps none. */
   readonly reason: string;
-  /** Of a row that comes: its number in the list, from 0, and ids of device rows that it may be. */
+  /**
+   * Of a row that comes, or that a person says is one that is there: its number in the list, from 0, and ids of device
+   * rows that it may be.
+   */
   readonly place?: number;
   readonly maybe?: readonly number[];
 }
@@ -71,7 +74,7 @@ export function reviseSchedule(
   const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } = chooseLists(all, list, options.lists, options);
   const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
-    if (match.units.length > 0) reviser.stays(match);
+    if (match.units.length > 0) reviser.stays(match, options.same?.has(place) === true ? { place, maybe: reviser.alike(match.row, left) } : {});
     else reviser.comes(match.row, place, left);
   });
   for (const unit of left.filter(isMeant)) reviser.goes(unit, list);
@@ -107,7 +110,7 @@ class Reviser {
   }
 
   /** Device rows that the list still has. */
-  stays({ row, units }: Match): void {
+  stays({ row, units }: Match, said: Pick<RevisedRow, 'place' | 'maybe'> = {}): void {
     const parts = units.flatMap((unit) => unit.parts);
     const { edits, rest } = spread(parts, Number(row.qty), this.#named);
     const refs = this.#refsOf(parts, row.ref);
@@ -145,7 +148,7 @@ class Reviser {
       this.#edit(part, 'source', row.source!);
       this.#tell(now, {
         outcome: reasons.length > 0 || after !== undefined ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
-      }, reasons);
+      }, reasons, said.maybe === undefined ? {} : { ...said, maybe: [part.row.id, ...said.maybe] });
     });
     if (rest > 0) this.#partComes(row, parts, rest);
   }
@@ -153,13 +156,25 @@ class Reviser {
   /** A row of the list that the schedule does not have. */
   comes(row: Cells, place: number, left: readonly Unit[]): void {
     const { area, type } = identityOf(row);
-    const isThere = ({ identities }: Unit) => identities.some((each) => each.area === area);
-    const alike = left.filter((unit) => unit.type === type && (unit.source !== '' || isThere(unit)));
-    const twin = alike.find((unit) => unit.source === '' && isThere(unit));
+    const twin = left.find((unit) => unit.source === '' && unit.type === type && isIn(unit, area));
+    const ofLine = left.find((unit) => isOfLine(unit, row));
     this.coming.push(row);
-    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, twin === undefined ? [] : [
-      this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
-    ], { place, maybe: alike.flatMap(({ parts }) => parts.slice(0, 1).map((part) => part.row.id)) });
+    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, [
+      ...twin === undefined ? [] : [
+        this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
+      ], ...ofLine === undefined ? [] : [
+        this.#words.say('The row “{name}” was counted on this very line before. If it is the same, say so, or it counts twice.', { name: nameOf(ofLine) }),
+      ],
+    ], { place, maybe: this.alike(row, left) });
+  }
+
+  /** Ids of device rows that a row of the list may be, though nothing tells it: of its type, then others in its place. */
+  alike(row: Cells, left: readonly Unit[]): number[] {
+    const { area, type } = identityOf(row);
+    const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));
+    const inPlace = left.filter((unit) => unit.type !== type && unit.source !== '' && isIn(unit, area));
+    return [...ofType, ...inPlace].sort((one, other) => Number(isOfLine(other, row)) - Number(isOfLine(one, row)))
+      .map(({ parts }) => parts[0]!.row.id);
   }
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
@@ -226,6 +241,20 @@ class Reviser {
       ...of, ref: textOf(ref), area: textOf(area), type: textOf(type), reason: reasons.join(' '), ...more,
     });
   }
+}
+
+/** Whether device rows were counted on the line of a row of a list, and as many. */
+function isOfLine({ source, parts }: Unit, row: Cells): boolean {
+  return source !== '' && source === row.source && parts.reduce((sum, { qty }) => sum + (qty ?? 0), 0) === row.qty;
+}
+
+function nameOf({ parts: [first] }: Unit): string {
+  const { ref, type, area } = first!.row.cells;
+  return [ref, type, area].map(textOf).filter((text) => text !== '').join(', ');
+}
+
+function isIn({ identities }: Unit, area: string): boolean {
+  return identities.some((each) => each.area === area);
 }
 
 /** Whether a ref is another, or a part of it, as they are compared. */

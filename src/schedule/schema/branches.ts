@@ -22,6 +22,11 @@ const CABLES: readonly Suggestion[] = [
     ({ label: `CiA 301, ${rate} k`, value, source: 'CiA 301: length of a network by its bit rate' })),
 ];
 
+/** What open standards let the supply of a bus give; the maker of the supply may state less. */
+const BUS_CURRENTS: readonly Suggestion[] = [
+  { label: 'IEC 62386', value: 0.25, source: 'IEC 62386: 250 mA at the most on a line' },
+];
+
 /** The branches of the field bus. */
 export const branches: Sheet = {
   name: 'branches',
@@ -40,7 +45,7 @@ export const branches: Sheet = {
     },
     {
       role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0,
-      help: 'Share of the limit kept free for later.',
+      help: 'Share of the limit, and of the bus current, kept free for later.',
     },
     {
       role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean',
@@ -55,6 +60,11 @@ export const branches: Sheet = {
       title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
       decimals: 0, optional: true, suggestions: CABLES,
       help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
+    },
+    {
+      role: 'input', key: 'busCurrent', rare: true, title: 'Bus current', kind: 'number', unit: 'A', safeSide: 'down',
+      above: 0, decimals: 3, optional: true, suggestions: BUS_CURRENTS,
+      help: 'Current that the supply of the bus gives its devices; the standard of the bus, such as IEC 62386, may be typed.',
     },
     {
       role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
@@ -86,6 +96,14 @@ export const branches: Sheet = {
       role: 'computed', key: 'used', title: 'Used', kind: 'ratio', whenPartial: '≥',
       help: 'Nodes as a share of the limit.',
       rule: { of: ['nodes', 'limit'], by: loadingRatio, words: '{nodes} ÷ {limit}', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'busDemand', rare: true, title: 'Bus demand', kind: 'number', unit: 'A', decimals: 3,
+      whenPartial: '≥', help: 'Current that its devices take from the supply of the bus.',
+      total: {
+        of: [{ from: 'devices', by: 'branch', sum: 'busDemand' }],
+        words: 'sum of bus demand over the device rows that name it', source: ARITHMETIC,
+      },
     },
     {
       role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0,

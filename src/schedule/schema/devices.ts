@@ -95,6 +95,13 @@ export const devices: Sheet = {
       rule: { of: ['qty', 'type.nodes'], by: deviceNodes, words: '{qty} × {type.nodes}', source: ARITHMETIC },
     },
     {
+      role: 'computed', key: 'busDemand', rare: true, title: 'Bus demand', kind: 'number', unit: 'A', decimals: 3,
+      help: 'Current that the row takes from the supply of its bus branch.',
+      rule: {
+        of: ['qty', 'type.busDraw'], by: connectedCurrent, words: '{qty} × {type.busDraw} ÷ 1000', source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2,
       help: 'Voltage at the devices on their run.', whenPartial: '≤',
       solved: {
