@@ -50,7 +50,8 @@ function listedIn(drafts: readonly (readonly LineDraft[])[], parts: readonly Ope
       const { sheetArea } = parts[place]!;
       for (const { names, cells: { area, ref }, qty, isTotal } of drafts[place]!) {
         if (names.length === 0 || isTotal || (qty ?? 0) === 0) continue;
-        const room = area === sheetArea ? '' : plainKey(area);
+        const own = typeof area === 'string' && area.startsWith(`${sheetArea}, `) ? area.slice(sheetArea!.length + 2) : area;
+        const room = own === sheetArea ? '' : plainKey(own);
         const key = JSON.stringify([plainKey(ref), room, plainKey(names.join(' '))]);
         rows.add(key);
         if (room !== '') inRooms.add(key);
