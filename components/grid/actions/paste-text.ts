@@ -8,7 +8,7 @@ import type { EnteredCells } from '../clipboard/entered-cells.ts';
 import { headingColumns, type NamedColumn } from '../clipboard/heading-columns.ts';
 import { listHeadings } from '../clipboard/list-headings.ts';
 import { readTable } from '../clipboard/read-table.ts';
-import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
+import { cellsOfGroup, clipboardColumns, hidesRows, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
 import type { ListLines } from './list-lines.ts';
 import { enterInAll, enterTextInAll } from './enter-text.ts';
@@ -187,8 +187,9 @@ function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
         { n: hints.length, example: hints[0]! }
       ),
     ];
+  const passed = hidesRows(model) && targets.length > 0 ? [words.say('rows out of sight passed over')] : [];
   const message =
-    `${[what, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
+    `${[what, ...passed, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
   return { kind: 'act', label, changes, message, select: { ids, keys } };
 }
 

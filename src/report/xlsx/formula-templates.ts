@@ -55,8 +55,11 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 /** Nothing says what a supply gives where it is warm. */
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
 
+/** Whether a battery stands behind a supply, as the schema has it. */
+const BUFFERED = 'OR({battery}<>"",IF({standbyHours}="",FALSE(),{standbyHours}>0))';
+
 /** What a supply gives at least; nothing works where that is 0 or less. */
-const LOWEST = '({voltage}*IF({battery}="",1-{tolerance},MIN(1-{tolerance},0.875))-IF({seriesDrop}="",0,{seriesDrop}))';
+const LOWEST = `({voltage}*IF(${BUFFERED},MIN(1-{tolerance},0.875),1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop}))`;
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -128,7 +131,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
-      + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
+      + `${roundedFormula(`{voltage}*IF(${BUFFERED},MAX(1+{tolerance},1.15),1+{tolerance})`, 2, 'up')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), 'IF({usable}="",FALSE(),{usable}<=0)', exceeds('demand', 'fuse'),

@@ -70,7 +70,6 @@ export const devices: Sheet = {
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
     },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current of all the devices at once.',
@@ -120,6 +119,7 @@ export const devices: Sheet = {
         words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
     },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
       help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',
