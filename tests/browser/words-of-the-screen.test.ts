@@ -1,6 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import { changesSince } from '../../components/drafts/changes-since.ts';
 import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
 import '../../components/drafts/draft-notices.define.ts';
@@ -14,6 +13,7 @@ import { PSEUDO } from '../support/pseudo-words.ts';
 import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { choose } from './support/choose.ts';
 import { demoContent } from './support/demo-content.ts';
+import { explainEach } from './support/explain-each.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
 
@@ -58,15 +58,10 @@ test('the search finds what is not said through the words', async () => {
 describe('what is on the screen is said through the words of the element', () => {
   test.each(SHEET_NAMES)('the sheet %s, and the explanation of each of its figures', async (sheet) => {
     const element = await mountPseudo(demoContent());
-    const explanation = part(element, 'elv-cell-explanation') as CellExplanation;
     const found = new Set<string>();
-    for (const { key } of SCHEMA[sheet].columns) {
-      for (const row of [1, element.schedule.rows(sheet).length]) {
-        await element.select(sheet, row, key);
-        await explanation.updateComplete;
-        for (const each of untranslated(element, explanation.shadowRoot!)) found.add(each);
-      }
-    }
+    await explainEach(element, sheet, [1, element.schedule.rows(sheet).length], (explanation) => {
+      for (const each of untranslated(element, explanation)) found.add(each);
+    });
     expect([...found]).toEqual([]);
     expect(untranslated(element)).toEqual([]);
   });

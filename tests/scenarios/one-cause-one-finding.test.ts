@@ -139,3 +139,15 @@ test.each([
   expect(schedule.explain('supplies', id, 'status')!.numbers).toMatch(/not wholly known/);
   expect(scheduleOf(whole).rulesAgainst('supplies', id)).not.toContain(rule);
 });
+
+test('a run that loses too much for a device on it is told once, though it loses more than it may too', () => {
+  // 1 A through 2 × 10 Ω/km × 200 m and more when warm: 4 V and more of 24 V, where 21.6 V are needed.
+  const schedule = scheduleOf({
+    ...PANEL, types: [{ type: 'T', draw: 1000, minVoltage: 21.6, maxVoltage: 30, nodes: 1, busDraw: 2 }],
+    branches: [{ branch: 'B1', limit: 32 }], runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 200 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }],
+  });
+  expect(told(schedule).map(([rule]) => rule)).toEqual(['run-under-voltage']);
+  enter(schedule, 'types', 0, { minVoltage: 10 });
+  expect(told(schedule).map(([rule]) => rule)).toEqual(['run-over-drop']);
+});

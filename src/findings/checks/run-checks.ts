@@ -178,6 +178,8 @@ export const runChecks: readonly Check[] = [
     find: (row) => {
       const [ratio, most, drop] = [row.number('dropRatio'), row.number('maxDrop'), row.number('drop')];
       if (ratio === null || most === null || drop === null || !exceeds(ratio, most)) return undefined;
+      // What its cable loses too much of is told of the devices that lack it, with the same remedy.
+      if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
         message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
