@@ -244,9 +244,11 @@ export class LoadScheduleElement extends ScheduleElement {
   protected override async showChanged(place: Place): Promise<void> {
     // A work area that is open is not left for it.
     if (this.#work.active !== undefined) return;
+    const focused = focusedElement();
     super.showSheet(place.sheet);
     await this.updateComplete;
-    await this.#view.goTo(place, 'keep');
+    await this.#view.goTo(place);
+    if (focused?.closest('.grid') === null) focused.focus({ preventScroll: true });
   }
 
   /** @ignore */
@@ -365,4 +367,11 @@ export class LoadScheduleElement extends ScheduleElement {
       this.showSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
     } else this.#do(action);
   };
+}
+
+/** What has the focus, however deep in shadow roots it is. */
+function focusedElement(): HTMLElement | undefined {
+  let at = document.activeElement;
+  while (at?.shadowRoot?.activeElement != null) at = at.shadowRoot.activeElement;
+  return at instanceof HTMLElement ? at : undefined;
 }
