@@ -75,6 +75,22 @@ describe('the bill of quantities', () => {
     expect(items.find(({ unit }) => unit === 'm')!.why).toContain('and 7.5 % more');
   });
 
+  test('types by the metre stand in metres, those of cable with the allowance', () => {
+    const types = [
+      { type: 'LED strip 9.6 W/m' }, { type: 'Wash', description: 'One metre of LED strip in two whites' },
+      { type: 'Leak line', description: 'One metre of sensing cable' }, { type: 'Lamp' },
+    ];
+    const devices = types.flatMap(({ type }) => [{ type, qty: 12.5, ref: `${type} 1` }, { type, qty: 7.75, ref: `${type} 2` }]);
+    const { items } = makeBill(scheduleOf({ types, devices }), { allowance: 0.1 });
+    // 20.25 m; of the cable 20.25 × 1.1 = 22.275, rounded up to a decimetre.
+    expect(items.map(short)).toEqual([
+      [null, 'device', 'Lamp', 20.25, 'pcs'], [null, 'device', 'Leak line', 22.3, 'm'],
+      [null, 'device', 'LED strip 9.6 W/m', 20.25, 'm'], [null, 'device', 'Wash', 20.25, 'm'],
+    ]);
+    expect(items[1]!.why).toBe('2 device rows of 20.3 m in all, and 10 % more: Leak line 1, Leak line 2.');
+    expect(items[3]!.why).toBe('2 device rows of 20.3 m in all: Wash 1, Wash 2.');
+  });
+
   test('what a revised list no longer has is still counted, and said', () => {
     const devices: Cells[] = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
     expect(makeBill(scheduleOf({ types: SHEETS.types!, devices })).items).toMatchObject([{
@@ -131,7 +147,10 @@ describe('the bill of quantities', () => {
       fc.array(fc.record(cells), { maxLength: 3 }).map((list) => list.map((each, index) => tidy({ ...each, [key]: `${stem}${index}` })));
     const panel = tag('P');
     const input = fc.record({
-      enclosures: rows('P', 'enclosure', {}), types: rows('T', 'type', { price: fc.constantFrom(undefined, 3) }),
+      enclosures: rows('P', 'enclosure', {}), types: rows('T', 'type', {
+        price: fc.constantFrom(undefined, 3),
+        description: fc.constantFrom(undefined, 'A lamp on a cable', 'One metre of strip', 'One metre of sensing cable'),
+      }),
       conductors: rows('C', 'conductor', {}),
       supplies: rows('R', 'rail', {
         enclosure: panel, rated: fc.constantFrom(2.5, 5), units: fc.constantFrom(undefined, 1, 2),
@@ -169,14 +188,15 @@ function expectSame(schedule: LoadSchedule, sheets: Parameters<typeof billOnPape
   });
   const known = items.filter(({ quantity }) => quantity !== null);
   const signs = (list: readonly (readonly [string | null, string, number])[]) =>
-    list.filter(([, kind]) => kind !== 'conductor' && kind !== 'enclosure')
+    list.filter(([, kind]) => kind !== 'conductor' && kind !== 'enclosure' && kind !== 'length')
       .map(([panel, kind, quantity]) => `${panel ?? '-'} ${kind} ${quantity.toFixed(1)}`).sort();
-  expect(signs(known.map(({ panel, kind, quantity }) => [panel, kind, quantity!])))
+  expect(signs(known.filter(({ kind, unit }) => kind === 'conductor' || unit === 'pcs').map(({ panel, kind, quantity }) => [panel, kind, quantity!])))
     .toEqual(signs(paper.map(([panel, kind, , quantity]) => [panel, kind, quantity])));
-  const cables = known.filter(({ kind }) => kind === 'conductor');
-  expect(cables).toHaveLength(paper.filter(([, kind]) => kind === 'conductor').length);
+  const isLong = (kind: string) => kind === 'conductor' || kind === 'length';
+  const cables = known.filter(({ unit }) => unit === 'm');
+  expect(cables).toHaveLength(paper.filter(([, kind]) => isLong(kind)).length);
   for (const [panel, kind, like, quantity] of paper) {
-    if (kind !== 'conductor') continue;
+    if (!isLong(kind)) continue;
     const item = like === 'none' ? 'Cable of unknown conductors' : like;
     const found = cables.find((each) => (each.panel ?? '-') === panel && each.item === item)!.quantity!;
     expect(found).toBeGreaterThanOrEqual(quantity - 1e-9);

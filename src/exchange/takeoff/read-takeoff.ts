@@ -59,7 +59,7 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
     const reader = new LineReader({ ...options, ...part, decisions, legend, isKnown, words }, part.records);
     return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
   }), parts, decisions, words);
-  const { lines, rows } = settleLines(drafts, names, words);
+  const { lines, rows } = settleLines(drafts, names, types, words);
   return {
     ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns }) => ({
       ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),

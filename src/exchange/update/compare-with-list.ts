@@ -1,9 +1,8 @@
 import {
-  columnOf, FileRows, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells, type CellValue,
+  columnOf, FileRows, grouped, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells, type CellValue,
   type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import { grouped } from '../grouped.ts';
 import { ListFormulas, type ListRows, type TakenRow } from './list-formulas.ts';
 
 /** A cell of which a list says something else than the schedule; formulas as files write them. */
