@@ -51,8 +51,9 @@ export {
 
 // Sheets updated from lists by tag, and two schedules joined.
 export {
-  compareWithList, LIST_SHEETS, readList, updateChanges, updateCounts, updateLabel,
-  type CellUpdate, type LeftOutRow, type ListRows, type ListUpdate, type ReadList, type RowUpdate, type UpdateOptions,
+  compareWithList, LIST_SHEETS, LIST_WAYS, readList, replaceWithList, takeList, updateChanges, updateCounts, updateLabel,
+  type CellUpdate, type ContentWithList, type LeftOutRow, type ListRows, type ListUpdate, type ListWay, type ReadList, type RowUpdate,
+  type TakenList, type UpdateOptions,
 } from './exchange/update/index.ts';
 export {
   conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,

@@ -1,7 +1,7 @@
-import { goneNotes, railVoltages, writeSchedule } from '../exchange/index.ts';
-import { compareWithList, readList, updateChanges, updateLabel, type ListRows } from '../exchange/update/index.ts';
+import { railVoltages, writeSchedule } from '../exchange/index.ts';
+import { LIST_WAYS, readList, takeList, type ListRows, type ListWay } from '../exchange/update/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { SHEET_NAMES, withRowsAdded, withRowsReplaced, type SheetName } from '../schedule/index.ts';
+import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { calledAs } from './called-as.ts';
 import { problemLines, readText, writeText } from './files.ts';
@@ -10,9 +10,6 @@ import { openSchedule, refuseFormulas } from './open-schedule.ts';
 import { parseWords } from './parse-words.ts';
 import { Refusal, refusing } from './refusal.ts';
 import type { Streams } from './streams.ts';
-
-const WAYS = ['update', 'append', 'replace'] as const;
-type Way = (typeof WAYS)[number];
 
 export const UPDATE_HELP = `Brings lists of an office into a schedule: device types, conductors, contacts, supplies, any sheet.
 
@@ -59,8 +56,8 @@ export async function runUpdate(words: readonly string[], { out, warn }: Streams
     if (base === undefined || files.length === 0) {
       throw new Refusal([`Name a schedule, then the lists that go into it; ${HINT}`]);
     }
-    const how = WAYS.find((each) => each === values.how);
-    if (how === undefined) throw new Refusal([`--how ${values.how} is not known. Give one of ${WAYS.join(', ')}.`]);
+    const how = LIST_WAYS.find((each) => each === values.how);
+    if (how === undefined) throw new Refusal([`--how ${values.how} is not known. Give one of ${LIST_WAYS.join(', ')}.`]);
     const sheet = SHEET_NAMES.find((each) => each === values.sheet);
     if (sheet === undefined && values.sheet !== undefined) {
       throw new Refusal([`--sheet ${values.sheet} is not known. Give one of ${SHEET_NAMES.join(', ')}.`]);
@@ -70,8 +67,7 @@ export async function runUpdate(words: readonly string[], { out, warn }: Streams
     const told: unknown[] = [];
     for (const name of files) {
       for (const list of await readLists(name, sheet, schedule, warn)) {
-        told.push(how === 'update' ? updated(schedule, list, name, values['replace-formulas'], warn)
-          : loaded(schedule, list, name, how, warn));
+        told.push(take(schedule, list, name, how, values['replace-formulas'], warn));
       }
     }
     if (values.output !== undefined) {
@@ -98,33 +94,26 @@ function noList(words: Words): string {
   return words.say('It has no rows on the sheets that are taken. Name another file, or the sheet that is meant.');
 }
 
-function updated(
-  schedule: LoadSchedule, list: ListRows, name: string, replacesFormulas: boolean, warn: Streams['warn'],
+function take(
+  schedule: LoadSchedule, list: ListRows, name: string, how: ListWay, replacesFormulas: boolean, warn: Streams['warn'],
 ): unknown {
-  const { document, words } = schedule;
-  const update = compareWithList(document, list, words);
-  for (const { reason } of update.leftOut) warn(`${name}: ${reason}`);
-  const options = replacesFormulas ? { words, takes: () => true } : { words };
-  schedule.act(updateLabel(update, name, words), updateChanges(document, update, options));
-  const { sheet, changed, added, same, absent, leftOut } = update;
+  const { words } = schedule;
+  const { sheet, rows } = list;
+  const before = schedule.rows(sheet).length;
+  const taken = takeList(schedule, list, name, how, replacesFormulas ? { words, takes: () => true } : { words });
+  for (const note of taken.notes) warn(`${name}: ${note}`);
+  if ('content' in taken) {
+    refuseFormulas(schedule.load(taken.content, taken.label), words, () => name);
+    return { list: name, sheet, rows: rows.length, before };
+  }
+  schedule.act(taken.label, taken.changes);
+  const { changed, added, same, absent, leftOut } = taken.update;
   return {
     list: name, sheet,
     changed: changed.map(({ tag, row, cells }) => ({
-      tag, row, cells: cells.map(({ key, before, after, isOwnFormula }) =>
-        ({ key, before, after, ...(isOwnFormula && !replacesFormulas ? { kept: true } : {}) })),
+      tag, row, cells: cells.map(({ key, before: was, after, isOwnFormula }) =>
+        ({ key, before: was, after, ...(isOwnFormula && !replacesFormulas ? { kept: true } : {}) })),
     })),
     added: added.length, same, notInList: absent.length, leftOut,
   };
-}
-
-function loaded(
-  schedule: LoadSchedule, { sheet, rows }: ListRows, name: string, how: Exclude<Way, 'update'>, warn: Streams['warn'],
-): unknown {
-  const { words } = schedule;
-  const before = schedule.content();
-  const { content, gone } = how === 'append' ? { content: withRowsAdded(before, sheet, rows), gone: [] }
-    : withRowsReplaced(before, sheet, rows);
-  for (const note of goneNotes(gone, words)) warn(`${name}: ${note}`);
-  refuseFormulas(schedule.load(content, name), words, () => name);
-  return { list: name, sheet, rows: rows.length, before: before.sheets[sheet]?.length ?? 0 };
 }

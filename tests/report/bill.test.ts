@@ -76,11 +76,12 @@ describe('the bill of quantities', () => {
   });
 
   test('types by the metre stand in metres, those of cable with the allowance', () => {
-    const types = [
+    const types: Cells[] = [
       { type: 'LED strip 9.6 W/m' }, { type: 'Wash', description: 'One metre of LED strip in two whites' },
       { type: 'Leak line', description: 'One metre of sensing cable' }, { type: 'Lamp' },
     ];
-    const devices = types.flatMap(({ type }) => [{ type, qty: 12.5, ref: `${type} 1` }, { type, qty: 7.75, ref: `${type} 2` }]);
+    const devices = types.flatMap(({ type }): Cells[] =>
+      [{ type: type!, qty: 12.5, ref: `${String(type)} 1` }, { type: type!, qty: 7.75, ref: `${String(type)} 2` }]);
     const { items } = makeBill(scheduleOf({ types, devices }), { allowance: 0.1 });
     // 20.25 m; of the cable 20.25 × 1.1 = 22.275, rounded up to a decimetre.
     expect(items.map(short)).toEqual([

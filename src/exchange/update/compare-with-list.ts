@@ -1,6 +1,6 @@
 import {
-  columnOf, FileRows, grouped, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells, type CellValue,
-  type ScheduleDocument, type SheetName,
+  columnOf, FileRows, grouped, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells,
+  type CellValue, type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { ListFormulas, type ListRows, type TakenRow } from './list-formulas.ts';
