@@ -25,7 +25,9 @@ export {
 export { checkCell, formatCell, parseCell, type CellContext, type ParsedCell } from './schedule/index.ts';
 
 // Why a figure is what it is, how many more fit, what was found.
-export { explanationText, type Explanation, type ExplanationPart, type Room, type Touched } from './engine/index.ts';
+export {
+  explanationText, isInSight, panelOf, type Explanation, type ExplanationPart, type PanelChoice, type Room, type Touched,
+} from './engine/index.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
 // Files.

@@ -10,10 +10,10 @@ import {
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
 import { conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
-import { compareWithList, updateLabel } from '../../src/exchange/update/index.ts';
+import { compareWithList, LIST_WAYS, takeList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { messagesSaidIn } from '../support/messages.ts';
@@ -107,9 +107,12 @@ function joiningSaid(words: Words): string[] {
 function updateSaid(words: Words): string[] {
   const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }] } }).snapshot);
   const rows: Cells[] = [{ draw: 1 }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const schedule = { document, content: () => toContent(document) };
+  const ways = [{ sheet: 'types', rows }, { sheet: 'contacts', rows: [] }] as const;
+  const taken = ways.flatMap((list) => LIST_WAYS.map((how) => takeList(schedule, list, '1', how, { words }).label));
   const update = compareWithList(document, { sheet: 'types', rows }, words);
   const lined = compareWithList(document, { sheet: 'types', rows, lines: rows.map((_row, index) => index + 2) }, words);
-  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), updateLabel(update, '1', words)];
+  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), ...taken, updateLabel(update, '1', words)];
 }
 
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */
