@@ -74,7 +74,7 @@ export class BillTable extends WorkArea {
     return html`<div class="options">
         ${panels.length < 2 ? nothing : html`<div class="choice" role="group" aria-label=${words.say('Show')}>
           ${choose(undefined, words.say('By panel'))}${choose('', words.say('All panels'))}</div>`}
-        ${percentField('allowance', this.allowance, words.say('Cables longer by [%]'), (share) => { this.allowance = share; })}
+        ${percentField('allowance', this.allowance, words.say('Cables longer by [%]'), words, (share) => { this.allowance = share; })}
         ${this.#olderFile()}
       </div>
       ${this.problems.length === 0 ? nothing : html`<div class="problems" role="alert">${this.problems.map((text) => html`<p class="spoken">${text}</p>`)}</div>`}

@@ -8,6 +8,7 @@ import type { MessageEvent } from '../grid/events.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
+import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
 import { COMMANDS, isRowCommand, isWorkCommand, WORK_COMMANDS, type WorkCommand } from '../schedule-toolbar/commands.ts';
@@ -205,8 +206,15 @@ export class LoadScheduleElement extends ScheduleElement {
   #officeList(): TemplateResult | typeof nothing {
     return this.librarySource === '' || this.locked ? nothing
       : html`<elv-office-list .address=${this.librarySource} .schedule=${this.schedule} .revision=${this.holder.revision}
-      .words=${this.spoken.words} .take=${this.takeLibrary} .failed=${this.libraryFailed}></elv-office-list>`;
+      .words=${this.spoken.words}
+      .take=${this.#takeLibrary} .failed=${this.libraryFailed}></elv-office-list>`;
   }
+
+  /** The notice is gone then, and with it what had the focus: the work goes on at the rows. */
+  readonly #takeLibrary: TakeRows = (make) => {
+    this.takeLibrary(make);
+    this.#view.focusRows();
+  };
 
   protected override changesTyped(): readonly Change[] {
     return [...this.#details.changesTyped(), ...this.#view.changesTyped()];

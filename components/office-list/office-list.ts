@@ -148,5 +148,8 @@ export class OfficeList extends LitElement {
     this.take(make);
   };
 
-  readonly #close = (): void => { this.open = undefined; };
+  readonly #close = (): void => {
+    this.open = undefined;
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('[data-offer=show]')?.focus(); });
+  };
 }

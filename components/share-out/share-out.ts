@@ -80,7 +80,7 @@ export class ShareOut extends WorkArea {
         <div class="choice" role="group" aria-label=${words.say('Share out over')}>${choose('branches', words.say('Bus branches'))}${choose('supplies', words.say('Supplies'))}</div>
         ${check('keepPlaced', keepPlaced, words.say('What is placed stays'))}${check('wholeRows', wholeRows, words.say('Rows stay whole'))}
         ${this.schedule.rows('enclosures').length < 2 ? nothing : check('acrossPanels', acrossPanels, words.say('Also between panels'))}
-        ${percentField('extension', extension, words.say('For extension [%]'), (share) => { this.request = { ...this.request, extension: share }; })}
+        ${percentField('extension', extension, words.say('For extension [%]'), words, (share) => { this.request = { ...this.request, extension: share }; })}
       </div>
       <div class="verdict" role="status">${this.#verdict()}</div>
       ${sharing === undefined ? nothing : this.#preview(sharing)}`;

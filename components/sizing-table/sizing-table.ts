@@ -99,7 +99,7 @@ export class SizingTable extends WorkArea {
     const onPanel = ({ currentTarget }: Event) => {
       choose({ panel: (currentTarget as HTMLSelectElement).value || undefined });
     };
-    return html`<div class="options">${percentField('extension', extension, words.say('For extension [%]'), (share) => { choose({ extension: share }); })}
+    return html`<div class="options">${percentField('extension', extension, words.say('For extension [%]'), words, (share) => { choose({ extension: share }); })}
       ${check('equalUnits', equalUnits, words.say('Equal supplies'))}${check('unplaced', unplaced, words.say('Only what has no place yet'))}
       ${panels.length < 2 ? nothing : html`<label>${words.say('What is in no panel goes to')} <select data-option="panel" @change=${onPanel}>
         <option value="">–</option>${panels.map((tag) => html`<option value=${tag} ?selected=${tag === panel}>${tag}</option>`)}</select></label>`}</div>

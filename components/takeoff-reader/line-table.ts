@@ -45,7 +45,9 @@ export function lineTables(options: LineTableOptions): TemplateResult {
   const { takeoff, filter, most, showAll, words } = options;
   const lines = takeoff.lines.filter(({ outcome }) => filter === 'all' || outcome === filter);
   const shown = lines.slice(0, most);
-  return html`${takeoff.parts.map((part) => {
+  // What counts nothing, as a cover or a legend, does not stand before what is to decide.
+  const parts = [true, false].flatMap((isList) => takeoff.parts.filter(({ kind }) => (kind === 'list') === isList));
+  return html`${parts.map((part) => {
     const own = shown.filter((line) => partOf(line, takeoff.parts) === part);
     return own.length === 0 && takeoff.parts.length > 1 ? nothing : partTable(part, own, options);
   })}

@@ -13,7 +13,7 @@ export const styles = css`
   .body:has(> .reading) { padding: 0; overflow: hidden; }
   .reading { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; block-size: 100%; }
   .read { grid-area: 1 / 1; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
-  .read .options { margin: 6px 16px; }
+  .read .options { gap: 2px 22px; margin: 4px 16px; }
   .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 0; scrollbar-width: thin; }
   .decide-on { grid-area: 1 / 2; min-block-size: 0; padding: 0 14px 14px; overflow-y: auto; scrollbar-width: thin; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .decide-on ul { margin: 0; padding: 0; list-style: none; }
@@ -25,13 +25,13 @@ export const styles = css`
   .choices button { min-inline-size: 0; }
   [data-state='undecided'] b { color: var(--elv-incomplete); }
   .lines { table-layout: auto; }
-  caption { padding-block: 8px 2px; font-weight: 600; text-align: start; }
+  caption { padding-block: 4px 2px; font-weight: 600; text-align: start; }
   .lines th { position: sticky; z-index: 1; inset-block-start: 0; background: var(--elv-surface-raised); }
   .lines .own { display: block; overflow: hidden; max-inline-size: 11rem; color: var(--elv-ink); text-overflow: ellipsis; white-space: nowrap; }
   .lines th select { inline-size: 100%; min-inline-size: 5rem; max-inline-size: 7.5rem; min-block-size: 26px; padding-inline: 2px; border-color: var(--elv-line); font-weight: 400; }
   .lines .number .own { margin-inline-start: auto; }
-  .lines td { padding: 1px 8px; }
-  .lines th { padding-inline: 8px; }
+  .lines td { padding: 0 8px; }
+  .lines th { padding: 2px 8px; }
   .lines td:first-child { inline-size: 1%; }
   /* One line for each, so that many are in view; what is being decided on is shown in full. */
   .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
@@ -40,7 +40,7 @@ export const styles = css`
   /* Decisions stay in view beside lists of many columns. */
   .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface-raised); color: var(--elv-ink-default); }
   .lines th.why { z-index: 2; }
-  .why div { position: relative; display: flex; align-items: baseline; gap: 0.4em; min-block-size: 25px; }
+  .why div { position: relative; display: flex; align-items: baseline; gap: 0.4em; min-block-size: 24px; }
   .lines .status { font-weight: 600; }
   .why button { flex: none; }
   .why div button { margin-inline-start: auto; }

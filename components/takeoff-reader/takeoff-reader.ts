@@ -257,14 +257,18 @@ export class TakeoffReader extends WorkArea {
 
   #openLine(key: string): void {
     this.opened = key;
-    void this.updateComplete.then(() => {
-      this.renderRoot.querySelector<HTMLElement>('.decide :is(input, button)')?.focus();
-    });
+    void this.updateComplete.then(() => { this.#focus('.decide :is(input, button)'); });
   }
 
   #focusNext(): void {
-    const found = NEXT.map((selector) => this.renderRoot.querySelector<HTMLElement>(selector));
-    found.find((each) => each !== null)?.focus();
+    this.#focus(NEXT.find((selector) => this.renderRoot.querySelector(selector) !== null) ?? 'h2');
+  }
+
+  /** What is typed into a field takes the place of what it proposes, as in a cell. */
+  #focus(selector: string): void {
+    const found = this.renderRoot.querySelector<HTMLElement>(selector);
+    found?.focus();
+    if (found instanceof HTMLInputElement) found.select();
   }
 
   /** A list may be pasted wherever the focus is, as long as none is read and no field takes it. */

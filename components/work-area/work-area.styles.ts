@@ -18,7 +18,7 @@ export const workAreaStyles = css`
     border-block-start: 1px solid var(--elv-line);
     background: var(--elv-surface);
   }
-  .area > footer .primary { margin-inline-start: auto; }
+  .area > footer .primary { margin-inline-start: auto; white-space: normal; }
   .primary { min-block-size: 32px; padding-inline: 1em; background: var(--elv-accent); color: var(--elv-surface-raised); font-weight: 600; }
   .primary:hover:not(:disabled) { background: color-mix(in srgb, var(--elv-accent) 86%, var(--elv-ink)); }
   .primary:disabled { background: none; border-color: var(--elv-line); font-weight: 400; }

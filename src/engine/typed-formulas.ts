@@ -93,9 +93,9 @@ export class TypedFormulas {
         'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).'
       );
     }
-    const result = errorOf(engine.tryFormula(trialFormula(
-      formula, `${sheet}.${key}`, (reference) => this.#ranges.number(reference)
-    )));
+    // What is asked hangs on names and arguments: the first line of a range is enough.
+    const result = errorOf(engine.tryFormula(trialFormula(formula, `${sheet}.${key}`, ({ sheet: read, from, to }) =>
+      this.#ranges.number({ sheet: read, from, to: { ...from, key: (to ?? from).key } }))));
     if (result?.message === WRONG_ARGUMENTS) {
       return words.say('it gives a function too few or too many arguments. Correct it.');
     }

@@ -33,6 +33,15 @@ test('it counts by panel and in all, with the allowance that is entered, and ope
   await userEvent.fill(part(element, '[data-option=allowance]')!, '25');
   await userEvent.tab();
   await expect.poll(() => lines(element)).toContain('1.5 12.5 m');
+  // A decimal comma is no thousands separator, and what is no percentage changes nothing and is said.
+  const field = part(element, '[data-option=allowance]') as HTMLInputElement;
+  await userEvent.fill(field, '12,5');
+  await userEvent.tab();
+  await expect.poll(() => lines(element)).toContain('1.5 11.3 m');
+  await userEvent.fill(field, '-5');
+  await userEvent.tab();
+  expect(field.validationMessage).toMatch(/out of range; 0 to 1000 % is/);
+  expect(lines(element)).toContain('1.5 11.3 m');
   await press(element, '[data-panel=""]');
   expect(lines(element)).toContain('Lamp 7 pcs');
   // 7 × 9.95

@@ -1,3 +1,4 @@
+import { userEvent } from 'vitest/browser';
 import { afterEach, expect, test, vi } from 'vitest';
 import type { ElvErrorEvent } from '../../components/load-schedule/events.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
@@ -22,11 +23,17 @@ test('the list of the office is held against the schedule: what differs is offer
   expect(parts(element, 'elv-rows-offer [type=radio]')).toEqual([]);
   // What the schedule does not use comes only where it is asked for.
   expect((part(element, 'elv-rows-offer [data-do=adds]') as HTMLInputElement).checked).toBe(false);
+  // Put away, the focus is where it can be asked for again.
+  await userEvent.keyboard('{Escape}');
+  await expect.poll(() => part(element, 'elv-office-list [data-offer=show]:focus')).not.toBe(null);
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => part(element, 'elv-rows-offer tbody')).not.toBe(null);
   part(element, 'elv-rows-offer [data-do=take]')!.click();
   await expect.poll(() => element.schedule.rows('types').map(({ cells }) => [cells.type, cells.draw]))
     .toEqual([['Lamp', 300], ['Sensor', 100]]);
   await expect.poll(() => part(element, 'elv-office-list .line')).toBe(null);
-  element.undo();
+  // Taken, it is at the rows, and a key takes it back.
+  await userEvent.keyboard('{Control>}z{/Control}');
   expect(element.value).toBe(before);
   await expect.poll(() => notice(element)).toContain('in 1 row.');
   part(element, 'elv-office-list [data-offer=dismiss]')!.click();

@@ -22,8 +22,9 @@ async function opened(text: string): Promise<LoadScheduleElement> {
 /** Says how many there are on a line that is decided already. */
 async function count(element: LoadScheduleElement, line: number, qty: string): Promise<void> {
   await press(element, `[data-line="${line}"] [data-do=change]`);
-  await userEvent.fill(part(element, `[data-line="${line}"] input`)!, qty);
-  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => part(element, `[data-line="${line}"] input:focus`)).not.toBe(null);
+  // What is typed takes the place of what is proposed.
+  await userEvent.keyboard(`${qty}{Enter}`);
 }
 
 test('every line can be overruled, and the quantities balance whatever is said of them', async () => {

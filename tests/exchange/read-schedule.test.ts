@@ -182,6 +182,13 @@ describe('writeSchedule', () => {
     expect(text).toContain('\n    "feeds": [\n      {"feed":"F1","rated":10}\n    ],\n');
   });
 
+  it('leaves out what has no value, however it is written', () => {
+    const content: Content = { details: {}, sheets: {}, lists: { headings: { Colour: 'note' }, names: undefined } };
+    for (const pretty of [true, false]) {
+      expect(JSON.parse(writeSchedule(content, { pretty }))).toMatchObject({ lists: { headings: { Colour: 'note' } } });
+    }
+  });
+
   it('gives the same file for the same content', () => {
     const content: Content = { details: {}, sheets: { feeds: [{ note: 'x', feed: 'F1' }] } };
     const once = writeSchedule(content);

@@ -52,7 +52,10 @@ function ordered<Value>(object: Readonly<Record<string, Value>>, keys: readonly 
   return Object.fromEntries([...filled, ...unknown].map((key) => [key, object[key]!]));
 }
 
-/** JSON with a line for each entry of an object or row of a sheet, but rows themselves on one line. */
+/**
+ * JSON with a line for each entry of an object or row of a sheet, but rows themselves on one line. Entries without a
+ * value are left out, as JSON.stringify does.
+ */
 function pretty(value: unknown, indent: string): string {
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
@@ -60,6 +63,7 @@ function pretty(value: unknown, indent: string): string {
     return `[\n${value.map((item) => inner + JSON.stringify(item)).join(',\n')}\n${indent}]`;
   }
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  const entries = Object.entries(value).map(([key, item]) => `${inner}${JSON.stringify(key)}: ${pretty(item, inner)}`);
+  const entries = Object.entries(value).filter(([, item]) => item !== undefined)
+    .map(([key, item]) => `${inner}${JSON.stringify(key)}: ${pretty(item, inner)}`);
   return entries.length === 0 ? '{}' : `{\n${entries.join(',\n')}\n${indent}}`;
 }
