@@ -26,7 +26,7 @@ export { checkCell, formatCell, parseCell, type CellContext, type ParsedCell } f
 
 // Why a figure is what it is, how many more fit, what was found.
 export {
-  explanationText, isInSight, panelOf, type Explanation, type ExplanationPart, type PanelChoice, type Room, type Touched,
+  explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice, type Room, type Touched,
 } from './engine/index.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
@@ -72,7 +72,7 @@ export {
 
 // The bill of quantities.
 export {
-  billCsv, billTables, billXlsx, compareBills, makeBill,
+  ALLOWANCE, billCsv, billTables, billXlsx, compareBills, makeBill,
   type Bill, type BillChange, type BillItem, type BillKind, type BillOptions, type BillSum, type BillTable,
 } from './report/index.ts';
 

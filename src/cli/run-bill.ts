@@ -1,4 +1,4 @@
-import { billCsv, billXlsx, compareBills, makeBill } from '../report/index.ts';
+import { ALLOWANCE, billCsv, billXlsx, compareBills, makeBill } from '../report/index.ts';
 import { command, oneOf, refuseNoFile, refuseNone } from './command.ts';
 import { writeBytes, writeText } from './files.ts';
 import { INPUT, type Help } from './help-text.ts';
@@ -15,8 +15,8 @@ const HELP: Help = {
       + 'amount where they are entered; the same of all panels; sums. csv: the items by panel. xlsx: by panel and in '
       + 'all; needs --output',
     '--panel NAME': 'only what belongs to this enclosure',
-    '--allowance PERCENT': 'cables are longer than on drawings by this; 0 without it',
-    '--since OLD': 'add what is more and less than in an older schedule',
+    '--allowance PERCENT': `cables are longer than on drawings by this; ${ALLOWANCE * 100} unless said`,
+    '--since OLD': 'add what is more and less than in an older schedule, by panel and in all, with amounts',
   },
   said: 'items and reasons',
   about: [
@@ -29,7 +29,7 @@ const HELP: Help = {
 };
 
 const OPTIONS = {
-  format: { type: 'string', default: 'json' }, panel: { type: 'string' }, allowance: { type: 'string', default: '0' },
+  format: { type: 'string', default: 'json' }, panel: { type: 'string' }, allowance: { type: 'string', default: String(ALLOWANCE * 100) },
   since: { type: 'string' },
 } as const;
 
@@ -43,8 +43,8 @@ export const runBill = command(HELP, OPTIONS, async ({ values, positionals, word
   const schedule = await openSchedule(positionals, warn, words);
   refuseUnknownPanel(schedule, panel);
   const bill = makeBill(schedule, { allowance, panel });
-  const older = since === undefined ? undefined : await openSchedule([since], warn, words);
-  const changes = older && compareBills(makeBill(older, { allowance, panel }), bill);
+  const older = since === undefined ? undefined
+    : makeBill(await openSchedule([since], warn, words), { allowance, panel });
   for (const { item, unknownRows: rows } of bill.inAll) {
     if (rows > 0) {
       warn(words.say(
@@ -53,8 +53,12 @@ export const runBill = command(HELP, OPTIONS, async ({ values, positionals, word
       ));
     }
   }
-  if (format === 'xlsx') await writeBytes(await billXlsx(bill, changes, words), output!);
-  else if (format === 'csv') await writeText(billCsv(bill, changes, words), output, out);
-  else await writeText(`${JSON.stringify({ ...bill, ...(changes === undefined ? {} : { changes }) }, null, 2)}\n`, output, out);
+  if (format === 'xlsx') await writeBytes(await billXlsx(bill, older, words), output!);
+  else if (format === 'csv') await writeText(billCsv(bill, older, words), output, out);
+  else {
+    const changes = older === undefined ? {}
+      : { changes: compareBills(older, bill), changesInAll: compareBills(older, bill, 'inAll') };
+    await writeText(`${JSON.stringify({ ...bill, ...changes }, null, 2)}\n`, output, out);
+  }
   return 0;
 });

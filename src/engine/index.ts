@@ -1,4 +1,4 @@
-export { isInSight, panelKeys, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
+export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, figureOf, type Explanation, type ExplanationPart } from './explain.ts';
 export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts';
 export { numberOf, textOf } from './read-cell.ts';

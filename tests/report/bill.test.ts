@@ -34,7 +34,7 @@ const short = ({ panel, kind, item, quantity, unit }: BillItem) => [panel, kind,
 
 describe('the bill of quantities', () => {
   test('counts by panel what is listed, and says what it could not count', () => {
-    const { items, inAll, sums } = makeBill(scheduleOf(SHEETS));
+    const { items, inAll, sums } = makeBill(scheduleOf(SHEETS), { allowance: 0 });
     expect(items.map(short)).toEqual([
       ['P1', 'device', 'Lamp', 7, 'pcs'], ['P1', 'supply', 'Supply 24 V, 10 A', 2, 'pcs'],
       ['P1', 'way', 'Way, B, 4 A', 2, 'pcs'], ['P1', 'enclosure', 'Enclosure 600 × 400 × 210 mm', 1, 'pcs'],
@@ -92,6 +92,11 @@ describe('the bill of quantities', () => {
     expect(items[3]!.why).toBe('2 device rows of 20.3 m in all: Wash 1, Wash 2.');
   });
 
+  test('unless said otherwise cables are bought a tenth longer', () => {
+    // 20.5 × 1.1 and 7 × 1.1, rounded up.
+    expect(makeBill(scheduleOf(SHEETS)).items.filter(({ unit }) => unit === 'm').map(({ quantity }) => quantity)).toEqual([22.6, 7.7]);
+  });
+
   test('what a revised list no longer has is still counted, and said', () => {
     const devices: Cells[] = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
     expect(makeBill(scheduleOf({ types: SHEETS.types!, devices })).items).toMatchObject([{
@@ -113,10 +118,30 @@ describe('the bill of quantities', () => {
       ['P1', 'Lamp', 10, 7, -3], ['P2', 'Lamp', 0, 2, 2], [null, 'Device without a type', 0, 1, 1], ['P1', 'Bell', 1, 0, -1],
     ]);
     expect(compareBills(makeBill(older), makeBill(older))).toEqual([]);
+    // 10 lamps before, 7 + 2 now.
+    expect(compareBills(makeBill(older), makeBill(scheduleOf(SHEETS)), 'inAll')).toMatchObject([
+      { item: 'Device without a type', difference: 1, amount: null }, { item: 'Lamp', before: 10, after: 9, difference: -1, amount: -9.95 },
+      { item: 'Bell', difference: -1, amount: null },
+    ]);
+  });
+
+  test('what moves to another panel is the same in all, and another price alone is said', () => {
+    const types: Cells[] = [{ type: 'Lamp', price: 10 }];
+    const bill = (rail: string | null, price: number) => makeBill(scheduleOf({
+      enclosures: [{ enclosure: 'P1' }], types: [{ ...types[0]!, price }], supplies: [{ rail: 'L1', enclosure: 'P1' }],
+      devices: [{ type: 'Lamp', qty: 40, ...(rail === null ? {} : { rail }) }],
+    }));
+    const lamps = (by: 'items' | 'inAll', price: number) => compareBills(bill(null, 10), bill('L1', price), by)
+      .map(({ panel, difference, amount }) => [panel, difference, amount]);
+    expect(lamps('items', 10)).toEqual([['P1', 40, 400], [null, -40, -400]]);
+    expect(lamps('inAll', 10)).toEqual([]);
+    // 40 × (12.5 − 10)
+    expect(lamps('inAll', 12.5)).toEqual([[null, 0, 100]]);
   });
 
   test('as CSV, numbers and texts stand in cells of their own', () => {
-    const csv = billCsv(makeBill(scheduleOf({ ...SHEETS, types: [{ type: '=1+1' }], devices: [{ type: '=1+1', qty: 2 }] })), undefined, ENGLISH);
+    const schedule = scheduleOf({ ...SHEETS, types: [{ type: '=1+1' }], devices: [{ type: '=1+1', qty: 2 }] });
+    const csv = billCsv(makeBill(schedule, { allowance: 0 }), undefined, ENGLISH);
     const { data } = Papa.parse<string[]>(csv, { skipEmptyLines: true });
     expect(data[0]).toEqual(['Panel', 'Item kind', 'Item', 'Quantity', 'Unit', 'Part number', 'Price', 'Amount', 'Why']);
     expect(data.find((line) => line[1] === 'Cable')!.slice(0, 8)).toEqual(['P1', 'Cable', '1.5', '20.5', 'm', '', '1.2', '24.6']);
@@ -127,12 +152,12 @@ describe('the bill of quantities', () => {
   test('as a workbook, it is read back with numbers, and amounts are formulas', async () => {
     const schedule = scheduleOf(SHEETS);
     const bill = makeBill(schedule);
-    const bytes = await billXlsx(bill, compareBills(bill, bill), ENGLISH);
+    const bytes = await billXlsx(bill, bill, ENGLISH);
     const sheet = strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!);
     expect(sheet).toContain('<f>IF(OR(D2=&quot;&quot;,G2=&quot;&quot;),&quot;&quot;,D2*G2)</f><v>69.65</v>');
     const opened = openWorkbook(bytes);
     if (!opened.ok) throw new Error('The workbook cannot be read back.');
-    expect(opened.sheets).toEqual(['Bill of quantities', 'All panels', 'More and less']);
+    expect(opened.sheets).toEqual(['Bill of quantities', 'All panels', 'More and less', 'More and less in all']);
   });
 
   test('every quantity of the demo is that of an independent count', () => {

@@ -1,9 +1,10 @@
 import { rowNames } from '../../allocation/index.ts';
+import { panelNames } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { grouped, tagOf } from '../../schedule/index.ts';
+import { grouped } from '../../schedule/index.ts';
 import { fixed, metres, roundedUp, type Words } from '../../words/index.ts';
 import { billEntries, type BillEntry } from './bill-entries.ts';
-import type { Bill, BillItem, BillOptions, BillSum } from './bill.ts';
+import { ALLOWANCE, type Bill, type BillItem, type BillOptions, type BillSum } from './bill.ts';
 
 /**
  * The bill of quantities of a schedule: what it lists, by panel and in all, with what is entered of it for ordering.
@@ -15,10 +16,10 @@ import type { Bill, BillItem, BillOptions, BillSum } from './bill.ts';
  *
  * Limits: terminals, mains ways, wire within panels and fixings are not in it.
  */
-export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillOptions = {}): Bill {
+export function makeBill(schedule: LoadSchedule, { allowance = ALLOWANCE, panel }: BillOptions = {}): Bill {
   const { words } = schedule;
   const entries = billEntries(schedule).filter((entry) => panel === undefined || entry.panel === panel);
-  const items = [...panelsOf(schedule, entries)].flatMap((name) =>
+  const items = panelsOf(schedule, entries).flatMap((name) =>
     itemsOf(entries.filter((entry) => entry.panel === name), allowance, words));
   // What is rounded up by panel is added up, so that the panels together come to all.
   const inAll = itemsOf(entries.map((entry) => ({ ...entry, panel: null })), allowance, words).map((item) => {
@@ -30,12 +31,10 @@ export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillO
   return { items, inAll, sums: [...sums, sumUp(null, inAll)] };
 }
 
-/** Panels in the order of the enclosures, then those that only names of enclosures say, then none. */
-function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): Set<string | null> {
+/** Panels of which the bill has something, in their order, then none. */
+function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): (string | null)[] {
   const said = new Set(entries.map(({ panel }) => panel));
-  const listed = schedule.rows('enclosures').map((row) => tagOf('enclosures', row));
-  const named = [...listed, ...said].filter((name) => name !== null && said.has(name));
-  return new Set(said.has(null) ? [...named, null] : named);
+  return [...panelNames(schedule), null].filter((name) => said.has(name));
 }
 
 const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>

@@ -53,7 +53,7 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
       .filter((part) => part !== undefined).join(' – '),
     details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: details[key] ?? '' })),
     issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
-    cautions: CAUTIONS.map((caution) => words.say(caution)),
+    cautions: [...partOf(panel, words), ...CAUTIONS.map((caution) => words.say(caution))],
     sections: sections.filter((section): section is ReportSection => section !== undefined),
   };
 }
@@ -77,6 +77,14 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     checklistSection(schedule),
     commissioningSection(schedule),
   ];
+}
+
+/** What a load table of one panel says of itself. */
+function partOf(panel: PanelChoice, words: Words): string[] {
+  if (panel === undefined) return [];
+  return [panel === null
+    ? words.say('Only what belongs to no panel is listed here; figures are those of the whole schedule.')
+    : words.say('Only what belongs to panel {panel} is listed here; figures are those of the whole schedule.', { panel })];
 }
 
 /** An older schedule as a sentence names it. */
