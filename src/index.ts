@@ -58,7 +58,7 @@ export {
   type TakenList, type UpdateOptions,
 } from './exchange/update/index.ts';
 export {
-  conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
+  conflictRow, conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
 } from './exchange/join/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.

@@ -1,5 +1,7 @@
 import { writeSchedule } from '../exchange/index.ts';
-import { conflictSentence, joinSchedules, joinSentences, type JoinChoice } from '../exchange/join/index.ts';
+import {
+  conflictRow, conflictSentence, joinSchedules, joinSentences, throughout, type JoinChoice,
+} from '../exchange/join/index.ts';
 import type { Words } from '../words/index.ts';
 import { command, oneOrNone, twoNames } from './command.ts';
 import { writeText } from './files.ts';
@@ -16,14 +18,16 @@ const HELP: Help = {
   words: {
     'MINE, THEIRS': 'schedules (.schedule.json, or load tables in HTML or XLSX)',
     '--base FILE': 'the schedule that both began with, such as the load table of the last issue: what one of them '
-      + 'changed since counts, and what one removed goes. Without it all rows of both stay',
+      + 'changed since counts, and what one removed goes. Without it all rows of both stay, and every difference of a row '
+      + 'that both have is asked',
     '--choose NAME=CHOICE': 'decides a conflict by its name: mine, theirs, or both, where a tag stands for two things: '
       + 'theirs is then given the next free tag, and what names it follows',
-    '--all mine|theirs': 'decides every conflict that --choose does not',
+    '--all mine|theirs': 'decides every conflict that --choose does not; nothing never counts in the place of something',
   },
   said: 'sentences', output: 'write the joined schedule; where nothing was decided it holds what mine says',
   about: [
-    'Rows are matched by their tags. Prints JSON: the rows that came, changed and went because of theirs, other '
+    'Rows are matched by their tags, device rows without one by what was counted where. Device rows that were shared out '
+      + 'count together: their quantities are those of one side. Prints JSON: the rows that came, changed and went because of theirs, other '
       + 'entries, and the conflicts, each with the values of base, mine and theirs.',
   ],
   one: 'while conflicts stand that nobody decided',
@@ -48,15 +52,16 @@ export const runJoin = command(HELP, OPTIONS, async ({ values, positionals, word
     throw new Refusal(unknown.map((name) => `--choose ${name}=${chosen[name]!}: ${unknownWords(name, first)}`));
   }
   const open = first.conflicts.filter(({ choice }) => choice === null);
-  const rest = Object.fromEntries(open.map(({ name, choices }): [string, JoinChoice] =>
-    [name, all === 'theirs' && choices.includes(all) ? all : 'mine']));
+  const rest = all === undefined ? {} : Object.fromEntries(open.map((each): [string, JoinChoice] =>
+    [each.name, throughout(each, all)]));
   const join = all === undefined ? first : joinSchedules(own, other, base, { ...chosen, ...rest });
   for (const sentence of joinSentences(join, words)) warn(sentence);
   if (values.output !== undefined) {
     await writeText(writeSchedule(join.content, { pretty: true }), values.output, out);
   }
   const { content: _content, conflicts, ...told } = join;
-  const asked = conflicts.map((each) => ({ ...each, about: conflictSentence(each, words) }));
+  const asked = conflicts.map((each) =>
+    ({ ...each, where: conflictRow(each, words), about: conflictSentence(each, words) }));
   out(`${JSON.stringify({ ...told, conflicts: asked }, null, 2)}\n`);
   return conflicts.some(({ choice }) => choice === null) ? 1 : 0;
 });

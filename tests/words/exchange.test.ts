@@ -9,7 +9,7 @@ import {
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
-import { conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
+import { conflictRow, conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
 import { compareWithList, LIST_WAYS, takeList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -99,8 +99,19 @@ function joiningSaid(words: Words): string[] {
   const taken = joinSchedules(
     { details: {}, sheets: { types: [{ type: 'Q', draw: 1 }] } }, { details: {}, sheets: { types: renamed } },
     { details: {}, sheets: { types: [{ type: 'U', draw: 1 }] } });
-  return [joinSchedules(mine, theirs, base), taken].flatMap((join) =>
-    [...joinSentences(join, words), ...join.conflicts.map((each) => conflictSentence(each, words))]);
+  const devices = (rows: Cells[]) => ({ details: {}, sheets: { devices: rows } });
+  const bare = joinSchedules(devices([{ type: 'Q', qty: 1 }]), devices([{ type: 'Q', qty: 2, branch: 'U' }]));
+  const parted = joinSchedules(devices([{ qty: 1, source: '1' }, { qty: 2, source: '1' }]), devices([{ qty: 4, source: '1' }]),
+    devices([{ qty: 3, source: '1' }]));
+  const gone = joinSchedules(devices([]), devices([{ type: 'Q', qty: 2 }]), devices([{ type: 'Q', qty: 3 }]));
+  const lost = joinSchedules(devices([{ type: 'Q', qty: 2 }]), devices([]), devices([{ type: 'Q', qty: 3 }]));
+  const listed = joinSchedules(mine, mine);
+  return [joinSchedules(mine, theirs, base), taken, bare, parted, gone, lost, listed].flatMap((join) => [
+    ...joinSentences(join, words),
+    // What rows hold is no language's.
+    ...join.conflicts.flatMap((each) =>
+      [conflictSentence(each, words), each.tag === '' ? conflictRow(each, words).replace(/ \(.*\)$/, '') : '']),
+  ]);
 }
 
 /** A list of which rows change, come, and are left out for every reason. */
