@@ -23,10 +23,14 @@ const inBrowser = {
   // The clipboard and the focus are one for all pages.
   fileParallelism: false,
 };
+/** What a test finds out during its run would make the page load anew in its midst. */
+const entries = ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'];
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
 /** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
 const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
+/** What binds a page for as long as it is there: policies, modules that fail. */
+const alone = ['tests/browser/alone/**/*.test.ts'];
 
 const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
@@ -88,18 +92,37 @@ export default defineConfig({
       },
       {
         extends: true,
-        // What a test finds out during its run would make the page load anew in its midst.
-        optimizeDeps: { entries: ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'] },
+        optimizeDeps: { entries },
         test: {
           ...inBrowser,
           name: 'browser',
           include: ['tests/browser/**/*.test.ts'],
+          // One page for all files of a list: to load the modules again for each file takes as long as its tests.
+          isolate: false,
+          restoreMocks: true,
+          unstubGlobals: true,
+          setupFiles: ['tests/browser/support/leave-nothing.ts'],
           sequence: { groupOrder: 2 },
-          // Two side by side, each a browser of its own with its own clipboard and focus.
+          // Side by side, each a browser of its own with its own clipboard and focus.
           browser: {
             enabled: true, headless: true, viewport, provider: chromium, instances: [
-              { browser: 'chromium', name: 'browser, work', exclude: parts },
+              { browser: 'chromium', name: 'browser, work', exclude: [...parts, ...alone] },
               { browser: 'chromium', name: 'browser, parts', include: parts },
+            ],
+          },
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: { entries },
+        test: {
+          ...inBrowser,
+          name: 'browser alone',
+          include: alone,
+          sequence: { groupOrder: 2 },
+          browser: {
+            enabled: true, headless: true, viewport, provider: chromium, instances: [
+              { browser: 'chromium', name: 'browser, alone' },
             ],
           },
         },

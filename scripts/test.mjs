@@ -96,7 +96,7 @@ if (await step('packages', async () => (await ensurePackages(), true))) {
   });
   if (built) environment.BUILT_FOLDER = join(projectFolder, 'dist');
   await testStep('pages as they are delivered', 'pages', environment);
-  await testStep('tests in a browser', 'browser', environment);
+  await testStep('tests in a browser', 'browser*', environment);
   if (isDeep) {
     await testStep('deep tests', 'deep', environment);
     for (const [project, name] of await provideOtherBrowsers()) {

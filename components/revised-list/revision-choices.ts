@@ -39,17 +39,20 @@ function summary(revision: ListRevision, words: Words): string {
 
 /** Of which lists it is a revision, where the schedule was counted in several or that is in doubt. */
 function listChoice(
-  { revision: { lists, isAsked }, choose, words }: RevisionChoicesOptions,
+  { revision: { lists, isAsked, fresh }, choose, words }: RevisionChoicesOptions,
 ): TemplateResult | typeof nothing {
   if (lists.length < 2 && !isAsked) return nothing;
   const onChange = (event: Event) => {
     const boxes = (event.currentTarget as Element).querySelectorAll<HTMLInputElement>('input:checked');
     choose({ lists: [...boxes].map(({ value }) => value) });
   };
-  return html`<fieldset class="lists" @change=${onChange}><legend>${isAsked ? html`<b>${words.say('Rows of several lists are in it, or few of one. Choose which it revises')}</b>`
+  const figures = ({ rows, matched }: (typeof lists)[number]) => isAsked
+    ? words.say('{matched} of {rows, plural, one {# row} other {# rows}} in this list', { matched, rows }) : rowCount('devices', rows, words);
+  return html`<fieldset class="lists" @change=${onChange}><legend>${isAsked ? html`<b>${words.say('It is in doubt which of these it revises. Choose, or add it behind')}</b>`
     : words.say('It revises')}</legend>
-    ${lists.map(({ name, rows, isRevised }) => html`<label><input type="checkbox" .value=${name} .checked=${isRevised && !(isAsked && lists.length === 1)}>
-      ${name} <span class="quiet">${rowCount('devices', rows, words)}</span></label>`)}</fieldset>`;
+    ${lists.map((list) => html`<label><input type="checkbox" .value=${list.name} .checked=${list.isRevised && !(isAsked && lists.length === 1)}>
+      ${list.name === '' ? words.say('rows that name no list') : list.name} <span class="quiet">${figures(list)}</span></label>`)}
+    ${isAsked ? html`<p class="quiet">${words.say('{fresh, plural, one {# row} other {# rows}} of this list in none of them', { fresh })}</p>` : nothing}</fieldset>`;
 }
 
 /** What tells rows apart, asked only where ref and place disagree. */

@@ -13,8 +13,9 @@ export interface FlaggedLinesOptions {
 const FLAGS: Readonly<Record<LineFlag, string>> = {
   hidden: message('{count, plural, one {# line is} other {# lines are}} hidden in the file: {qty}'),
   struck: message('{count, plural, one {# line is} other {# lines are}} struck through: {qty}'),
-  superseded: message('{count, plural, one {# line says that it counts} other {# lines say that they count}} no longer: {qty}'),
+  superseded: message('{count, plural, one {# line is} other {# lines are}} said to be superseded, existing, an option or for others: {qty}'),
   sum: message('{count, plural, one {# line may be a sum} other {# lines may be sums}} of others or count beside them: {qty}'),
+  matrix: message('{count, plural, one {# count stands} other {# counts stand}} in a table in which types and rooms cannot be told apart: {qty}'),
   proposal: message('{count, plural, one {# quantity is} other {# quantities are}} proposed from what is written: {qty}'),
 };
 

@@ -83,7 +83,7 @@ function columnHeading(part: TakeoffPart, column: TakeoffColumn, { choose, words
 }
 
 const OWN_FIELDS: Readonly<Partial<Record<TakeoffField, string>>> = {
-  unit: message('Unit'), total: message('Total of the line'), price: message('Price'), partNumber: message('Part number'),
+  unit: message('Unit'), total: message('Total of the line'), times: message('How often it is there'), price: message('Price'), partNumber: message('Part number'),
 };
 const OF_TYPES: readonly TakeoffField[] = ['description', 'draw', 'power', 'nodes'];
 

@@ -38,7 +38,7 @@ export const runTakeoff = command(HELP, OPTIONS, async (given, { out, warn }) =>
   for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
   const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
   const takeoff = readDecided(list, content, options, words);
-  const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision);
+  const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options.same);
   if (options.output !== undefined) {
     await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
   }
@@ -92,7 +92,7 @@ function readOnce({ name, source }: TakeoffList, options: TakeoffOptions): Takeo
     .join(', ');
   throw new Refusal(missing.map((field) =>
     `${name}: No column is known to ${field === 'qty' ? 'hold the quantities' : 'name the devices'}; the columns are ${columns}. `
-    + `Say which it is, as in --column ${field}=${first.columns.length}.`));
+    + `Say which it is, as in --column ${field}=${(first.columns.find((column) => column.field === undefined) ?? first.columns.at(-1)!).index + 1}.`));
 }
 
 function undecidedOf({ lines }: Takeoff, words: Words): string[] {

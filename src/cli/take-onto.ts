@@ -5,6 +5,10 @@ import {
 import { countedList, type Takeoff } from '../exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import { Refusal } from './refusal.ts';
+import { UNLISTED, type TakeoffCommand } from './takeoff-options.ts';
+
+/** How many rows that may be others are named. */
+const MOST_NAMED = 20;
 
 /** A schedule with a list taken onto it. */
 export interface TakenOnto {
@@ -20,17 +24,20 @@ export interface TakenOnto {
  * Takes a takeoff onto a schedule that was counted from an earlier one.
  * @throws Refusal where the list may be a revision of several, or of one that the schedule does not name.
  */
-export function takeOnto(schedule: LoadSchedule, takeoff: Takeoff, options: Omit<RevisionOptions, 'words'>): TakenOnto {
+export function takeOnto(
+  schedule: LoadSchedule, takeoff: Takeoff, options: TakeoffCommand['revision'], said: TakeoffCommand['same'],
+): TakenOnto {
   const { words } = schedule;
-  const revision = reviseSchedule(schedule, countedList(takeoff), { ...options, words });
+  const same = new Map(said.map((pair) => sameOf(pair, schedule, takeoff)));
+  const revision = reviseSchedule(schedule, countedList(takeoff), { ...options, same, words });
   refuseLists(revision, options);
-  const remarks = [...remarksOn(revision, schedule), `${revisionLabel(revision, words)}.`];
+  const remarks = [...remarksOn(revision, schedule, takeoff), `${revisionLabel(revision, words)}.`];
   schedule.act(revisionLabel(revision, words), revisionChanges(schedule.document, takeoff, revision, words));
   return {
     text: writeSchedule(schedule.content(), { pretty: true }),
     printed: {
-      ...countOutcomes(revision),
-      lists: revision.lists.map(({ name, rows, isRevised }) => ({ name, rows, revised: isRevised })),
+      ...countOutcomes(revision), fresh: revision.fresh,
+      lists: revision.lists.map(({ name, rows, matched, isRevised }) => ({ name, rows, matched, revised: isRevised })),
       rows: revision.rows.map(({ outcome, ref, area, type, before, after, reason }) =>
         ({ outcome, ref, area, type, before, after, reason })),
     },
@@ -38,27 +45,54 @@ export function takeOnto(schedule: LoadSchedule, takeoff: Takeoff, options: Omit
   };
 }
 
-function refuseLists({ lists, isAsked }: ListRevision, { lists: named }: RevisionOptions): void {
-  const known = lists.map(({ name }) => `“${name}”`).join(', ');
-  const unknown = named?.find((name) => name !== '' && !lists.some((list) => list.name === name));
+function refuseLists({ lists, isAsked, fresh }: ListRevision, { lists: named }: RevisionOptions): void {
+  const known = lists.map(({ name }) => `“${nameOf(name)}”`).join(', ');
+  const unknown = named?.find((name) => !lists.some((list) => list.name === name));
   if (unknown !== undefined) {
-    throw new Refusal([`--revises ${unknown}: the schedule was not counted in such a list; its lists are ${known}.`]);
+    throw new Refusal([`--revises ${nameOf(unknown)}: the schedule was not counted in such a list; its lists are ${known}.`]);
   }
-  if (isAsked) {
-    throw new Refusal([
-      `The schedule was counted in ${known}, and the list has rows of several, or few of one. Say of which it is a revision, `
-      + 'as in --revises NAME, or with nothing behind it that it is a further list.',
-    ]);
-  }
+  if (!isAsked) return;
+  const figures = lists.map(({ name, rows, matched }) => `“${nameOf(name)}” ${matched} of ${rows} rows`).join(', ');
+  throw new Refusal([
+    `It is in doubt of which list this is a revision. Of the schedule it has: ${figures}; ${fresh} of its rows are in none. Say which `
+    + `it revises, as in --revises "${nameOf(lists[0]!.name)}", or with nothing behind it that it is a further list.`,
+  ]);
 }
 
-function remarksOn({ rows, by }: ListRevision, { words }: LoadSchedule): string[] {
-  const twice = rows.filter(({ outcome, reason }) => outcome === 'came' && reason !== '')
-    .map(({ type, area, reason }) => `${[type, area].filter((text) => text !== '').join(', ')}: ${reason}`);
+/** What rows are called for which the schedule names no list. */
+function nameOf(list: string): string {
+  return list === '' ? UNLISTED : list;
+}
+
+/** A row of the list, by its place, and the id of the device row that a person says it is. */
+function sameOf([line, row]: readonly [string, string], { document }: LoadSchedule, { lines }: Takeoff): [number, number] {
+  const places = new Set(lines.filter((each) => each.key === line || String(each.line) === line).flatMap((each) => each.row ?? []));
+  const [place, ...others] = places;
+  if (place === undefined || others.length > 0) {
+    throw new Refusal([`--is ${line}=${row}: ${place === undefined ? `no device is taken of a line ${line}` : `there are several lines ${line}`}. `
+      + 'Give the number of a line that is taken, or its key (file!sheet!line/column) where several have it.']);
+  }
+  const devices = document.rows('devices');
+  const [found, ...more] = row.startsWith('#') ? devices.slice(Number(row.slice(1)) - 1).slice(0, 1)
+    : devices.filter(({ cells }) => cells.ref === row);
+  if (found !== undefined && more.length === 0) return [place, found.id];
+  throw new Refusal([`--is ${line}=${row}: ${found === undefined ? 'there is no such device row' : 'several device rows have this ref'}. `
+    + 'Give the ref of one row, or # and its number.']);
+}
+
+function remarksOn({ rows, by }: ListRevision, { words, document }: LoadSchedule, { lines }: Takeoff): string[] {
+  const numberOf = (id: number) => `#${document.position('devices', id) + 1}`;
+  const maybe = rows.filter(({ outcome, maybe: ids = [] }) => outcome === 'came' && ids.length > 0)
+    .map(({ type, area, reason, place, maybe: ids = [] }) => [
+      `${[type, area].filter((text) => text !== '').join(', ')}:`, reason,
+      words.say('It comes as a new row. If it is one that is there, --is {line}=ROW says so, ROW being one of {rows}.', {
+        line: lines.find(({ row }) => row === place)!.key, rows: ids.map(numberOf).join(', '),
+      })].filter((text) => text !== '').join(' '));
   return [
     ...by === undefined ? [] : [by === 'ref'
       ? words.say('Refs and places of the list name different rows. Refs were followed; --match place follows places.')
       : words.say('Refs and places of the list name different rows. Places were followed, as the list seems numbered anew; --match ref follows refs.')],
-    ...twice,
+    ...maybe.slice(0, MOST_NAMED),
+    ...maybe.length > MOST_NAMED ? [words.say('and {n} more', { n: maybe.length - MOST_NAMED })] : [],
   ];
 }

@@ -15,17 +15,22 @@ export interface TakeoffCommand {
   readonly onto: string | undefined;
   /** How it is taken onto one. */
   readonly revision: Pick<RevisionOptions, 'lists' | 'by' | 'gone'>;
+  /** Lines of the list and the device rows that they are, as they were given. */
+  readonly same: readonly (readonly [line: string, row: string])[];
   readonly output: string | undefined;
   readonly columns: RememberedColumns;
   /** Names and the types that they mean; an empty one asks for a new type. */
   readonly meanings: readonly (readonly [name: string, type: string])[];
 }
 
+/** What `--revises` calls the rows for which the schedule names no list. */
+export const UNLISTED = 'unlisted';
+
 export const HELP: Help = {
   name: 'takeoff', does: 'Reads a takeoff: says of every line what becomes of it, and writes a schedule.',
   forms: [
     'FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…',
-    'FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] …',
+    'FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] [--is LINE=ROW]… …',
   ],
   words: {
     FILE: 'the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with fields '
@@ -38,8 +43,10 @@ export const HELP: Help = {
       + 'ref, else by area and type; what stays keeps rail, branch, run and all that was entered',
     '--gone mark|delete': 'rows that the list no longer has are marked and still count (default), or deleted',
     '--revises LIST': 'the list that it takes the place of, by its name in the schedule; by default that of the same '
-      + 'name, or the one of which it has rows; empty: none, it is a further list',
+      + `name, or the one of which it has rows; «${UNLISTED}»: the rows that name no list; empty: none, it is a further list`,
     '--match ref|place': 'what tells rows apart where ref and place disagree; by default refs, unless numbered anew',
+    '--is LINE=ROW': 'a line of the list is a device row that it does not name: its number, or its key where there are '
+      + 'several lists (file!sheet!line), and the ref of the row or # and its number, as --is 5=#12',
     '--as NAME=TYPE': 'a name means this type, and is remembered as its alias in what is written; with nothing behind '
       + 'the sign it becomes a new type',
     '--column FIELD=COLUMN': 'what a column holds, by its heading or its number from 1; FIELD is one of '
@@ -49,7 +56,7 @@ export const HELP: Help = {
   about: [
     'A takeoff is understood in each of the languages whatever --lang says.',
     'Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands (source), why '
-      + 'a person is asked (flag: hidden, struck, superseded, sum, proposal) and the quantity that is proposed, with the '
+      + 'a person is asked (flag: hidden, struck, superseded, sum, matrix, proposal) and the quantity that is proposed, with the '
       + 'sums of the quantities; a line with several counts stands once for each. With --onto also how many device rows '
       + 'came, changed, went and are kept, and each of them with its quantity before and after.',
   ],
@@ -63,6 +70,7 @@ export const OPTIONS = {
   gone: { type: 'string' },
   revises: { type: 'string', multiple: true },
   match: { type: 'string' },
+  is: { type: 'string', multiple: true },
   as: { type: 'string', multiple: true },
   column: { type: 'string', multiple: true },
 } as const;
@@ -76,7 +84,7 @@ export function readTakeoffOptions({ values, positionals }: Given<typeof OPTIONS
   if (values.onto !== undefined && values.types !== undefined) {
     throw new Refusal([`--types ${values.types}: names are looked up among the types of the schedule of --onto. Leave it out.`]);
   }
-  const lone = (['gone', 'revises', 'match'] as const).find((option) => values[option] !== undefined);
+  const lone = (['gone', 'revises', 'match', 'is'] as const).find((option) => values[option] !== undefined);
   if (lone !== undefined && values.onto === undefined) {
     throw new Refusal([`--${lone} goes with --onto. Name the schedule onto which the takeoff is taken, or leave it out.`]);
   }
@@ -88,8 +96,9 @@ export function readTakeoffOptions({ values, positionals }: Given<typeof OPTIONS
     onto: values.onto,
     revision: {
       gone: oneOrNone('gone', values.gone, ['mark', 'delete']) ?? 'mark', by: oneOrNone('match', values.match, ['ref', 'place']),
-      lists: values.revises?.filter((name) => name !== ''),
+      lists: values.revises?.filter((name) => name !== '').map((name) => name === UNLISTED ? '' : name),
     },
+    same: (values.is ?? []).map((text) => pairOf(text, '--is', 'LINE=ROW')),
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
     meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
   };

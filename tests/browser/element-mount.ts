@@ -72,11 +72,13 @@ async function shown(element: Element): Promise<void> {
 
 export function removeElements(): void {
   for (const element of document.querySelectorAll('elv-load-schedule')) element.remove();
+  document.body.style.margin = '';
 }
 
 /** The first element inside that a selector means, however deep in shadow roots it is. */
 export function part(element: Element, selector: string): HTMLElement | null {
-  return parts(element, selector)[0] ?? null;
+  for (const each of partsOf(element, selector)) return each;
+  return null;
 }
 
 /**
@@ -84,15 +86,14 @@ export function part(element: Element, selector: string): HTMLElement | null {
  * @param selector names of parts with spaces between; unlike a selector of a page, it goes into shadow roots.
  */
 export function parts(element: Element, selector: string): HTMLElement[] {
-  const found: HTMLElement[] = [];
-  const visit = (root: ParentNode): void => {
-    for (const each of root.querySelectorAll<HTMLElement>('*')) {
-      if (matches(each, selector)) found.push(each);
-      if (each.shadowRoot !== null) visit(each.shadowRoot);
-    }
-  };
-  visit(element.shadowRoot ?? element);
-  return found;
+  return [...partsOf(element, selector)];
+}
+
+function* partsOf(element: Element, selector: string): Generator<HTMLElement> {
+  for (const each of (element.shadowRoot ?? element).querySelectorAll<HTMLElement>('*')) {
+    if (matches(each, selector)) yield each;
+    if (each.shadowRoot !== null) yield* partsOf(each, selector);
+  }
 }
 
 function matches(element: Element, selector: string): boolean {
@@ -122,9 +123,9 @@ export function said(element: Element): string {
 }
 
 /** Lets go of a file over the element, as a person who drags it does. */
-export function drop(element: Element, name: string, text: string): void {
+export function drop(element: Element, name: string, held: string | Uint8Array<ArrayBuffer>): void {
   const dataTransfer = new DataTransfer();
-  dataTransfer.items.add(new File([text], name));
+  dataTransfer.items.add(new File([held], name));
   for (const type of ['dragenter', 'dragover', 'drop']) {
     element.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true, composed: true }));
   }

@@ -19,7 +19,7 @@ test.each(['light', 'dark'])('axe finds nothing of ours: %s', async (scheme) => 
   const element = await mountElement({ content: sample() });
   await element.select('supplies', 'L1', 'demand');
   expect(await violations(element)).toEqual([]);
-  document.documentElement.style.colorScheme = '';
+  document.documentElement.style.colorScheme = document.body.style.background = '';
 });
 
 test('axe finds nothing in an empty element, nor in one with problems and the keys open', async () => {

@@ -3,26 +3,18 @@ import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { afterEach, expect, test, vi } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadTable } from '../../components/load-table/load-table.ts';
-import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
-import { letterOf, type Content } from '../../src/schedule/index.ts';
+import { letterOf } from '../../src/schedule/index.ts';
 import { drop, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
+import { frameOf, open } from './support/load-table.ts';
 import { savedFiles } from './support/saved-files.ts';
-import { openWork, press } from './work-support.ts';
+import { press } from './work-support.ts';
 
 afterEach(() => {
   removeElements();
   vi.restoreAllMocks();
 });
-
-async function open(content: Content, attributes?: Readonly<Record<string, string>>): Promise<LoadScheduleElement> {
-  const element = await mountElement({ content, attributes });
-  await openWork(element, 'loadTable');
-  return element;
-}
-
-const frameOf = (element: Element) => part(element, 'elv-load-table iframe') as HTMLIFrameElement;
 
 test.each(['html', 'xlsx'] as const)('what is saved as %s is opened again without loss', async (form) => {
   const content = {
@@ -217,41 +209,4 @@ test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s',
   }
   const { violations } = await axe.run(element, { iframes: false, resultTypes: ['violations'] });
   expect(violations.map(({ id, nodes }) => [id, nodes[0]?.html])).toEqual([]);
-});
-
-test('a strict security policy of the page has nothing to report', async () => {
-  const reports: string[] = [];
-  const hear = (document: Document) => {
-    document.addEventListener(
-      'securitypolicyviolation',
-      ({ violatedDirective, sample: text }) => { reports.push(`${violatedDirective} ${text}`); }
-    );
-  };
-  hear(document);
-  const policy = document.createElement('meta');
-  policy.httpEquiv = 'Content-Security-Policy';
-  policy.content =
-    "style-src 'self'; img-src 'self'; font-src 'self'; frame-src 'none'; require-trusted-types-for 'script'";
-  document.head.append(policy);
-  const element = await open(sample());
-  await expect.poll(() => frameOf(element).contentDocument!.body.innerText).toContain('Boat house');
-  hear(frameOf(element).contentDocument!);
-  element.schedule.act('Project changed', [{ op: 'details', details: { project: 'Lock house' } }]);
-  const { contentDocument } = frameOf(element);
-  await expect.poll(() => contentDocument!.body.innerText).toContain('Lock house');
-  expect(getComputedStyle(contentDocument!.querySelector('table')!).borderCollapse).toBe('collapse');
-  const files = savedFiles();
-  await press(element, '[data-do=html]');
-  await press(element, '[data-do=xlsx]');
-  await expect.poll(() => files.length).toBe(2);
-  await press(element, '[data-view=revisions]');
-  await press(element, '[data-do=addRevision]');
-  expect(reports).toEqual([]);
-
-  // The policy is in force: what breaks it is reported.
-  const style = document.createElement('style');
-  style.textContent = 'body { color: red }';
-  document.head.append(style);
-  await expect.poll(() => reports.length).toBe(1);
-  style.remove();
 });

@@ -1,46 +1,16 @@
 import axe from 'axe-core';
 import { afterEach, expect, test, vi } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
-import { LoadSchedule } from '../../src/load-schedule.ts';
 import { loadWords } from '../../src/words/index.ts';
-import { setCells, type Content } from '../../src/schedule/index.ts';
+import { setCells } from '../../src/schedule/index.ts';
 import '../../components/pictures/schedule-picture.define.ts';
-import type { PictureKind, SchedulePicture } from '../../components/pictures/schedule-picture.ts';
+import type { SchedulePicture } from '../../components/pictures/schedule-picture.ts';
 import { tokens } from '../../components/look/index.ts';
+import { mount, removePictures, svgOf } from './support/mount-picture.ts';
 import { frame } from './support/mount.ts';
 
-/** A run of which the far end has too little voltage: 60 m of 24.2 mΩ/m with 3 A at the end lose 4.36 V, by hand. */
-const content = (): Content => ({
-  details: {},
-  sheets: {
-    types: [{ type: 'lamp', draw: 500, nodes: 1, minVoltage: 20.4 }],
-    supplies: [{ rail: 'A', rated: 10 }], conductors: [{ conductor: 'C', resistance: 12.1 }],
-    runs: [{ run: 'W/1', rail: 'A', conductor: 'C', length: 60, temperature: 20 }],
-    branches: [{ branch: 'B', limit: 50 }],
-    devices: Array.from({ length: 12 }, (_, index) =>
-      (
-        {
-          ref: `Lamp ${index} in hall`, type: 'lamp', rail: 'A', run: 'W/1', qty: index === 11 ? 6 : 0,
-          distance: 5 * (index + 1),
-        }
-      )),
-  },
-});
+afterEach(removePictures);
 
-async function mount(kind: PictureKind): Promise<{ element: SchedulePicture; schedule: LoadSchedule }> {
-  const schedule = new LoadSchedule(content());
-  const element = document.createElement('elv-picture');
-  element.schedule = schedule;
-  element.kind = kind;
-  element.run = schedule.rows('runs')[0]!.id;
-  document.body.append(element);
-  await element.updateComplete;
-  return { element, schedule };
-}
-
-afterEach(() => { for (const element of document.querySelectorAll('elv-picture')) element.remove(); });
-
-const svgOf = (element: SchedulePicture) => element.renderRoot.querySelector<SVGSVGElement>('svg.picture')!;
 const words = (element: SchedulePicture) => svgOf(element).textContent;
 
 test('a picture follows an edit, and undo, once in a frame', async () => {
@@ -220,22 +190,4 @@ test.each(
   const { element } = await mount(kind);
   const { violations } = await axe.run(element);
   expect(violations.map(({ id, help }) => `${id}: ${help}`)).toEqual([]);
-});
-
-test('a strict security policy of the page has nothing to report', async () => {
-  const reports: string[] = [];
-  const note = ({ violatedDirective }: SecurityPolicyViolationEvent) => { reports.push(violatedDirective); };
-  document.addEventListener('securitypolicyviolation', note);
-  const policy = document.createElement('meta');
-  policy.httpEquiv = 'Content-Security-Policy';
-  policy.content = "style-src 'self'; img-src 'self'; require-trusted-types-for 'script'";
-  document.head.append(policy);
-  for (const kind of ['run', 'supplies', 'branches'] as const) {
-    const { element } = await mount(kind);
-    expect(getComputedStyle(svgOf(element).querySelector('.axis, .grid')!).stroke).toMatch(/^rgb/);
-  }
-  expect(reports).toEqual([]);
-  // The policy is in force: what breaks it is reported.
-  expect(() => { document.createElement('div').innerHTML = '<svg></svg>'; }).toThrow(/TrustedHTML/);
-  document.removeEventListener('securitypolicyviolation', note);
 });

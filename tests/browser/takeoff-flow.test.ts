@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import hotel from '../../data/takeoffs/hotel.csv?raw';
 import kindertagesstaette from '../../data/takeoffs/kindertagesstaette.csv?raw';
@@ -10,8 +10,10 @@ import type { LoadScheduleElement } from '../../components/load-schedule/load-sc
 import { drop, mountElement, part, parts, removeElements, said, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
-beforeEach(() => { localStorage.clear(); });
-afterEach(removeElements);
+afterEach(() => {
+  removeElements();
+  localStorage.clear();
+});
 
 interface Case {
   readonly name: string;

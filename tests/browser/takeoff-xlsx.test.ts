@@ -2,7 +2,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { makeWorkbook, type MadeSheet } from '../support/make-workbook.ts';
-import { mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -79,43 +79,15 @@ test('what cannot be read is said in words, and neither the schedule nor a list 
     ['large.xlsx', new Uint8Array(20 * 1024 * 1024 + 1), /^large\.xlsx was not read.*at most 20 MB is read/],
   ] as const) {
     // The driver takes ten seconds to hand over the largest.
-    if (bytes.length > 1024 * 1024) dropBytes(element, name, bytes);
+    if (bytes.length > 1024 * 1024) drop(element, name, bytes);
     else await upload(element, name, bytes);
     await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused'), { timeout: 10_000 }).toMatch(words);
   }
   paste(element, 'Device\tRoom\tHow many\nLamp\tJetty\t3\n');
   await expect.poll(() => sum(element)).toContain('Read 3');
   expect(part(element, 'elv-takeoff-reader .refused')).toBeNull();
-  dropBytes(element, 'cut.xlsx', good.slice(0, good.length / 2));
+  drop(element, 'cut.xlsx', good.slice(0, good.length / 2));
   await expect.poll(() => textOf(element, 'elv-takeoff-reader .refused')).toContain('The workbook is damaged');
   expect(sum(element)).toContain('Read 3');
   expect(element.value).toBe(before);
 });
-
-test('a large workbook is dropped where the page forbids workers and scripts made of text', async () => {
-  const reports: string[] = [];
-  document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => { reports.push(violatedDirective); });
-  // A policy that is added binds what the page does from now on.
-  const policy = document.createElement('meta');
-  policy.httpEquiv = 'Content-Security-Policy';
-  policy.content = "worker-src 'none'; require-trusted-types-for 'script'";
-  document.head.append(policy);
-  const element = await mountElement({ content: sample() });
-  await openWork(element, 'takeoff');
-  // From half a megabyte on, unpacking is commonly left to workers.
-  const rows = Array.from({ length: 40_000 }, (_, row) => ['Lamp', `Jetty ${row} ${(row * 7919) % 40_009}`, 1]);
-  const bytes = makeWorkbook({ Jetty: { rows: [['Device', 'Room', 'How many'], ...rows] } });
-  expect(bytes.length).toBeGreaterThan(512 * 1024);
-  dropBytes(element, 'jetty.xlsx', bytes);
-  await expect.poll(() => sum(element), { timeout: 25_000 })
-    .toBe('Read 40000 = taken 40000 + left out 0 + undecided 0');
-  expect(reports).toEqual([]);
-});
-
-function dropBytes(element: Element, name: string, bytes: Uint8Array<ArrayBuffer>): void {
-  const dataTransfer = new DataTransfer();
-  dataTransfer.items.add(new File([bytes], name));
-  for (const type of ['dragenter', 'dragover', 'drop']) {
-    element.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true, composed: true }));
-  }
-}

@@ -81,12 +81,44 @@ describe('npm run takeoff -- LIST --onto SCHEDULE', async () => {
     await runCommand(first, '--onto', at('two.json'), '--output', at('two.json'));
     const both = await file('both.csv', 'Device;Room;Qty\nRoom thermostat;Hall;2\nCard reader;Hall;1\n');
     expect(await runCommand(both, '--onto', at('two.json'))).toMatchObject({
-      code: 2, out: '', warnings: expect.arrayContaining([expect.stringMatching(/“ground\.csv”, “first\.csv”.*--revises NAME/)]) as string[],
+      code: 2, out: '', warnings: expect.arrayContaining([expect.stringMatching(
+        /“ground\.csv” 1 of 1 rows, “first\.csv” 1 of 1 rows; 0 of its rows are in none\..*--revises "ground\.csv"/)]) as string[],
     });
     const { out } = await runCommand(both, '--onto', at('two.json'), '--revises', 'ground.csv', '--revises', 'first.csv');
     expect(JSON.parse(out)).toMatchObject({ came: 0, changed: 1, went: 0, kept: 1 });
     const further = await runCommand(both, '--onto', at('two.json'), '--revises', '');
     expect(JSON.parse(further.out)).toMatchObject({ came: 2, changed: 0, went: 0, kept: 0 });
+  });
+
+  it('asks where rows of the schedule name no list and come again in part, with figures, and is told', async () => {
+    const bare = JSON.parse(await readFile(given, 'utf8')) as { sheets: { devices: Cells[] } };
+    bare.sheets.devices = bare.sheets.devices.map(({ source: _, ...cells }) => cells);
+    await writeFile(at('bare.json'), JSON.stringify(bare));
+    // 60 rows as the list has them: nothing is in doubt.
+    expect(JSON.parse((await runCommand(list, '--onto', at('bare.json'))).out)).toMatchObject({ came: 0, changed: 0, went: 0, kept: 60 });
+    // Of the 60 one went, and one came.
+    expect(await runCommand(revised, '--onto', at('bare.json'))).toMatchObject({ code: 2, out: '', warnings: expect.arrayContaining([
+      expect.stringMatching(/“unlisted” 59 of 60 rows; 1 of its rows are in none\..*--revises "unlisted"/),
+    ]) as string[] });
+    const told = JSON.parse((await runCommand(revised, '--onto', at('bare.json'), '--revises', 'unlisted')).out) as unknown;
+    expect(told).toMatchObject({ came: 1, changed: 2, went: 1, kept: 57, lists: [{ name: '', rows: 60, matched: 59, revised: true }] });
+    const further = JSON.parse((await runCommand(revised, '--onto', at('bare.json'), '--revises', '')).out) as unknown;
+    expect(further).toMatchObject({ changed: 0, went: 0, came: 60 });
+  });
+
+  it('says which device rows a row that comes may be, and is told that it is one', async () => {
+    const [before, after] = [await file('before.csv', 'Device;Room;Qty\nRouter;Hall;3\nRouter;Bar;2\n'), await file('after.csv', 'Device;Room;Qty\nRouter;Hall;3\nRouter;Lounge;4\n')];
+    await runCommand(before, '--output', at('before.json'));
+    const { out, warnings } = await runCommand(after, '--onto', at('before.json'));
+    expect(JSON.parse(out)).toMatchObject({ came: 1, went: 1, kept: 1 });
+    expect(warnings.join('\n')).toContain('Router, Lounge: It comes as a new row. If it is one that is there, --is after.csv!3=ROW says so, ROW being one of #2.');
+    const told = await runCommand(after, '--onto', at('before.json'), '--is', '3=#2', '--output', at('after.json'));
+    expect(JSON.parse(told.out)).toMatchObject({ came: 0, changed: 1, went: 0, kept: 1 });
+    expect(await devicesIn(at('after.json'))).toMatchObject([{ area: 'Hall', qty: 3 }, { area: 'Lounge', qty: 4 }]);
+    for (const [said, message] of [['9=#2', /no device is taken of a line 9/], ['3=#8', /no such device row/], ['3=E1', /no such device row/]] as const) {
+      const refused = await runCommand(after, '--onto', at('before.json'), '--is', said);
+      expect([refused.code, refused.warnings.join()]).toEqual([2, expect.stringMatching(message)]);
+    }
   });
 
   it.each([

@@ -124,8 +124,21 @@ describe('rows are the same', () => {
     const [came] = revise(schedule, renamed).rows;
     const { id } = schedule.rows('devices')[0]!;
     expect(came).toMatchObject({ outcome: 'came', place: 0, maybe: [id] });
+    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. If it is the same, say so, or it counts twice.');
     expect(outcomes(schedule, renamed, { same: new Map([[0, id]]) }))
       .toEqual(['changed Router Foyer 3 3', 'kept Sensor Hall 2 2']);
+    // What was said can be taken back there.
+    expect(revise(schedule, renamed, { same: new Map([[0, id]]) }).rows[0]).toMatchObject({ place: 0, maybe: [id] });
+  });
+
+  it('if a person says so, also where another type came in its place', () => {
+    const schedule = counted('Device;Room;Qty\nRouter;Hall;3\nSensor;Hall;2');
+    const [router] = schedule.rows('devices');
+    schedule.act('shared', [{ op: 'set', sheet: 'devices', id: router!.id, key: 'branch', value: 'B1' }]);
+    const other = 'Device;Room;Qty\nFlap drive;Hall;4\nSensor;Hall;2';
+    expect(revise(schedule, other).rows[0]).toMatchObject({ outcome: 'came', place: 0, maybe: [router!.id] });
+    revise(schedule, other, { same: new Map([[0, router!.id]]) }).take();
+    expect(shortly(schedule, 'type', 'qty', 'branch')).toEqual(['Flap drive 4 B1', 'Sensor 2 -']);
   });
 });
 
@@ -162,7 +175,7 @@ describe('what no list has', () => {
     further.take();
     const attic = revise(schedule, 'Device;Room;Qty\nRouter;Attic;2', { name: 'attic, revised.csv' });
     expect(attic.lists).toEqual([
-      { name: 'ground floor.csv', rows: 1, isRevised: false }, { name: 'attic.csv', rows: 2, isRevised: true },
+      { name: 'ground floor.csv', rows: 1, matched: 0, isRevised: false }, { name: 'attic.csv', rows: 2, matched: 1, isRevised: true },
     ]);
     expect(countOutcomes(attic)).toEqual({ came: 0, changed: 0, went: 1, kept: 1 });
   });
@@ -176,6 +189,25 @@ describe('what no list has', () => {
     expect(countOutcomes(revise(schedule, storey, { name: 'L2.csv', lists: [] }))).toEqual({ came: 2, changed: 0, went: 0, kept: 0 });
     // Two of three are most of it.
     expect(revise(schedule, 'Device;Room;Qty\nRouter;Hall;41\nSensor;Bar;30', { name: 'L1 B.csv' }).isAsked).toBe(false);
+  });
+
+  it('asks where rows that name no list come again in part, with what matches and what not', () => {
+    const byHand = [{ type: 'Router', area: 'Hall', qty: 4 }, { type: 'Sensor', area: 'Hall', qty: 2 }, { type: 'Sensor', area: 'Bar', qty: 6 }];
+    const part = 'Device;Room;Qty\nRouter;Hall;5\nSensor;Hall;2\nRouter;Attic;1';
+    // Two of the three rows are in the list, and one of its three is in none.
+    expect(revise(scheduleOf(byHand), part)).toMatchObject({ isAsked: true, fresh: 1, lists: [{ name: '', rows: 3, matched: 2 }] });
+    const told = revise(scheduleOf(byHand), part, { lists: [''] });
+    expect([told.isAsked, countOutcomes(told)]).toEqual([false, { came: 1, changed: 1, went: 1, kept: 1 }]);
+    expect(countOutcomes(revise(scheduleOf(byHand), part, { lists: [] }))).toEqual({ came: 3, changed: 0, went: 0, kept: 0 });
+    // All of the one is all of the other, or nothing of it.
+    const whole = 'Device;Room;Qty\nRouter;Hall;5\nSensor;Hall;2\nSensor;Bar;1';
+    expect(revise(scheduleOf(byHand), whole)).toMatchObject({ isAsked: false, fresh: 0, lists: [{ isRevised: true }] });
+    expect(revise(scheduleOf(byHand), 'Device;Room;Qty\nRouter;Attic;5')).toMatchObject({ isAsked: false, fresh: 1, lists: [{ isRevised: false }] });
+    // Also beside a list of which nothing comes.
+    const beside = counted('Device;Room;Qty\nFlap drive;Roof;9', 'roof.csv');
+    const ids = beside.document.freeIds('devices', 3);
+    beside.act('by hand', [{ op: 'insert', sheet: 'devices', at: 1, rows: byHand.map((cells, index) => ({ id: ids[index]!, cells })) }]);
+    expect(revise(beside, part, { name: 'floor.csv' })).toMatchObject({ isAsked: true, lists: [{ name: 'roof.csv', matched: 0 }, { name: '', rows: 3, matched: 2 }] });
   });
 
   it('asks where rows of several lists are in it', () => {
@@ -275,6 +307,16 @@ describe('a row that was shared out', () => {
     const schedule = shared({});
     expect(taken(schedule, 12)).toEqual(['E1 4 B1 P1 -', 'E1/2 3 B2 P1 R1', 'E1/3 5 - P1 -']);
     expect(taken(schedule, 12)).toHaveLength(3);
+  });
+
+  it('is filled again where an earlier list left it empty', () => {
+    const schedule = shared({});
+    expect(taken(schedule, 4)).toEqual(['E1 1 B1 P1 -', 'E1/2 3 B2 P1 R1']);
+    const empty = scheduleOf([
+      { ref: 'E1', type: 'Router', area: 'Hall', source: 'list.csv: 2', qty: 4, branch: 'B1' },
+      { ref: 'E1/2', type: 'Router', area: 'Hall', source: 'list.csv: 2', qty: 0, branch: 'B2' },
+    ]);
+    expect(taken(empty, 9)).toEqual(['E1 4 B1 - -', 'E1/2 5 B2 - -']);
   });
 
   it('keeps parts that formulas name as long as others can give', () => {

@@ -14,8 +14,31 @@ export interface Counted {
   readonly isSuperseded: boolean;
 }
 
-export const LIST_SHAPES = ['lines', 'merged rooms', 'types × rooms', 'rooms × types', 'storeys'] as const;
+export const LIST_SHAPES = [
+  'lines', 'merged rooms', 'types × rooms', 'rooms × types', 'storeys', 'priced', 'side by side', 'per flat', 'flats (x3)', 'sum column', 'free text',
+] as const;
 export type ListShape = (typeof LIST_SHAPES)[number];
+
+/** What a list means: how many of a type in a room, and whether a person is asked first. */
+export interface Meant {
+  readonly room: string;
+  readonly type: string;
+  readonly qty: number;
+  readonly isAsked: boolean;
+}
+
+/** How many flats there are of each of those that are counted once. */
+const FLATS = 3;
+const HAVE_REMARKS: readonly ListShape[] = ['lines', 'merged rooms', 'priced', 'side by side', 'per flat'];
+
+/** What a list in a shape means; a column of sums without a word for it is asked about besides. */
+export function meantBy(counted: readonly Counted[], shape: ListShape): Meant[] {
+  const isPerFlat = shape === 'per flat' || shape === 'flats (x3)';
+  return counted.map(({ room, type, quantity: { qty, isPlain }, isSuperseded }) => ({
+    room: shape === 'flats (x3)' ? `Flat ${room} x${FLATS}` : room, type, qty: isPerFlat ? FLATS * qty : qty,
+    isAsked: isPerFlat || (shape !== 'free text' && !isPlain) || (HAVE_REMARKS.includes(shape) && isSuperseded),
+  }));
+}
 
 /** How a count may be written: as a number, or in one of the ways that leave a doubt. */
 export function writtenAs(qty: number, way: number): WrittenQuantity {
@@ -28,6 +51,9 @@ export function writtenAs(qty: number, way: number): WrittenQuantity {
     case 4: return doubtful(`${qty} pr.`, 2 * qty);
     case 5: return doubtful(`ca. ${qty}`, qty);
     case 6: return doubtful(`${qty + 1} (incl. 1 spare)`, qty + 1);
+    // With a footnote; corrected by hand.
+    case 7: return doubtful(`${qty}¹`, qty);
+    case 8: return doubtful(`9̶${qty}`, qty);
     default: return plain;
   }
 }
@@ -42,26 +68,48 @@ export function writeList(counted: readonly Counted[], shape: ListShape, sign: s
   const ofType = (type: string) => counted.filter((each) => each.type === type);
   const total = (cells: string[]) => hasTotals ? [cells] : [];
   const end = (cells: string[], sum: string) => hasTotals ? [...cells, sum] : cells;
+  const line = ({ room, type, quantity, isSuperseded }: Counted, more: readonly string[] = []) =>
+    [room, type, quantity.text, ...more, isSuperseded ? 'entfällt' : ''];
   const table = (): string[][] => {
+    const remarks = ['Room', 'Device', 'Qty', 'Remarks'];
     switch (shape) {
-      case 'types × rooms': case 'storeys': return [
-        end(['Device', ...rooms.map((room) => shape === 'storeys' ? `Qty ${room}` : room)], 'Total'),
+      case 'types × rooms': case 'storeys': case 'flats (x3)': return [
+        end(['Device', ...rooms.map((room) => shape === 'storeys' ? `Qty ${room}` : shape === 'flats (x3)' ? `Flat ${room} (x${FLATS})` : room)], 'Total'),
         ...types.map((type) => end([type, ...rooms.map((room) => at(room, type))], sumOf(ofType(type)))),
         ...total(end(['Total', ...rooms.map((room) => sumOf(ofRoom(room)))], sumOf(counted))),
+      ];
+      case 'sum column': return [
+        ['Device', ...rooms, 'Σ'], ...types.map((type) => [type, ...rooms.map((room) => at(room, type)), sumOf(ofType(type))]),
       ];
       case 'rooms × types': return [
         end(['Room', ...types], 'Total'),
         ...rooms.map((room) => end([room, ...types.map((type) => at(room, type))], sumOf(ofRoom(room)))),
         ...total(end(['Total', ...types.map((type) => sumOf(ofType(type)))], sumOf(counted))),
       ];
+      case 'priced': return [
+        ['Room', 'Device', 'Qty', 'Unit price', 'Amount', 'Remarks'],
+        ...counted.map((each) => line(each, ['12.50', String(12.5 * each.quantity.qty)])), ...total(['Total', '', sumOf(counted), '', '', '']),
+      ];
+      case 'per flat': return [
+        ['Room', 'Device', 'Qty per flat', 'Flats', 'Remarks'], ...counted.map((each) => line(each, [String(FLATS)])),
+      ];
+      case 'side by side': {
+        const [left, right] = [counted.filter((_, place) => place % 2 === 0), counted.filter((_, place) => place % 2 === 1)];
+        const blank = remarks.map(() => '');
+        return [[...remarks, '', ...remarks], ...left.map((each, place) =>
+          [...line(each), '', ...right[place] === undefined ? blank : line(right[place])]),
+        ...total(['Total', '', sumOf(left), '', '', 'Total', '', sumOf(right), ''])];
+      }
       default: return [
-        ['Room', 'Device', 'Qty', 'Remarks'],
-        ...rooms.flatMap((room) => ofRoom(room).map(({ type, quantity, isSuperseded }, place) => [
-          shape === 'merged rooms' && place > 0 ? '' : room, type, quantity.text, isSuperseded ? 'entfällt' : '',
-        ])),
+        remarks, ...rooms.flatMap((room) => ofRoom(room).map((each, place) =>
+          line(shape === 'merged rooms' && place > 0 ? { ...each, room: '' } : each))),
         ...total(['Total', '', sumOf(counted), '']),
       ];
     }
   };
+  if (shape === 'free text') {
+    return [...rooms.flatMap((room) => [room, ...ofRoom(room).map(({ type, quantity: { qty } }, place) => place % 2 === 0 ? `${qty} x ${type}` : `${type} x ${qty}`)]),
+      ...hasTotals ? [`Total: ${sumOf(counted)}`] : []].join('\n');
+  }
   return table().map((cells) => cells.map((cell) => cell.includes(sign) ? `"${cell}"` : cell).join(sign)).join('\n');
 }

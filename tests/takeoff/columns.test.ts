@@ -39,6 +39,9 @@ describe('what the columns hold', () => {
     ['Device,Ground floor,First floor,Total\nRouter,1,2,3\nLight sensor,2,2,4', 'type qty qty total'],
     ['Device,Colour,Qty\nLight sensor,white,4', 'type - qty'],
     ['Light sensor;4\nRouter;1', 'type qty'],
+    ['Code;Device;Qty\nLS;Light sensor;4', 'type description qty'],
+    ['Symbol;Device;Description;Qty\nLS;Light sensor;ceiling;4', 'type description description qty'],
+    ['Device;Volt;Amp\nRouter;1;2', 'type - -'],
     ['4\tLight sensor\tHall', 'qty type area'],
     ['Room 101\tLight sensor\t4\nRoom 102\tRouter\t1', 'area type qty'],
     ['1\tLight sensor\t4\n2\tRouter\t1\n3\tSignal lamp\t1', '- type qty'],
@@ -49,7 +52,7 @@ describe('what the columns hold', () => {
   it.each(['en', 'de', 'fr'])('is known from the titles of the sheet of devices in %s', async (language) => {
     const words = await loadWords(language);
     for (const field of TAKEOFF_FIELDS) {
-      if (['unit', 'total', 'price', 'partNumber'].includes(field)) continue;
+      if (['unit', 'total', 'times', 'price', 'partNumber'].includes(field)) continue;
       const ofType = ['description', 'draw', 'power', 'nodes'].includes(field);
       const { title } = columnOf(ofType ? 'types' : 'devices', field);
       expect([title, headingFields(words.text(title))[0]]).toEqual([title, { field, exact: true }]);

@@ -116,7 +116,7 @@ describe('npm run takeoff', () => {
     ['no file', [], /No takeoff is named/],
     ['a file that is not there', [path.join(folder, 'none.csv')], /none\.csv: there is no such file/],
     ['an unknown option', ['a.csv', '--colour'], /--help says what there is/],
-    ['an unknown field', ['a.csv', '--column', 'colour=1'], /give one of qty, total, unit, type/],
+    ['an unknown field', ['a.csv', '--column', 'colour=1'], /give one of qty, total, times, unit, type/],
     ['an assignment without its sign', ['a.csv', '--as', 'Router'], /--as "NAME=TYPE"/],
     [
       'types that are not there', [data('takeoffs/workshop.tsv'), '--types', 'none.json'],

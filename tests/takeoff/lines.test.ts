@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { equationOf } from '../../src/exchange/takeoff/index.ts';
+import type { Cells } from '../../src/schedule/index.ts';
 import { inShort, read } from './support.ts';
 
 const take = (...lines: string[]) => read(['Device;Room;Qty', ...lines].join('\n'));
@@ -209,5 +210,22 @@ describe('decisions', () => {
     expect(lines[2]).toMatchObject(
       { outcome: 'undecided', reason: 'There is no type Nothing. Choose another one for “Routers”.' }
     );
+  });
+});
+
+describe('quotes that are signs of a text', () => {
+  const types: Cells[] = [{ type: 'Router', aliases: '"Router" left; Router 2"' }, { type: 'Light sensor' }];
+
+  it.each([
+    ['ditto marks', 'Room\tDevice\tQty\nHall\tRouter\t4\n"\t"\t6\n"\tLight sensor\t1', ['4 Router @ Hall', '6 Router @ Hall', '1 Light sensor @ Hall']],
+    ['ditto marks between commas', 'Room,Device,Qty\nHall,Router,4\n",",6', ['4 Router @ Hall', '6 Router @ Hall']],
+    ['a word in quotes', 'Room;Device;Qty\nHall;"Router" left;4\nHall;Router 2";1', ['4 Router @ Hall', '1 Router @ Hall']],
+  ])('are read as such: %s', (_, source, expected) => {
+    expect(read(source, { types }).lines.slice(1).map(({ qty, type, area }) => `${qty} ${type} @ ${area}`)).toEqual(expected);
+  });
+
+  it('are no others: texts over several lines, with signs that part fields, and doubled quotes stay', () => {
+    const { rows } = read('Room;Device;Qty\n"Hall;\nleft";"Router";4\n";Bar";Router;"5"\n"a ""b""";Router;6');
+    expect(rows.map(({ area, qty }) => [area, qty])).toEqual([['Hall; left', 4], [';Bar', 5], ['a "b"', 6]]);
   });
 });

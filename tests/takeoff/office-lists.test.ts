@@ -98,3 +98,17 @@ test('the terminal knows what the schedule that it is given calls things, and wr
   expect(JSON.parse(out)).toMatchObject({ read: 5, taken: 3, leftOut: 2, undecided: 0 });
   expect(JSON.parse(await readFile(output, 'utf8'))).toMatchObject({ lists });
 });
+
+test('what a code became is the same the next time, also where another device made it a type', () => {
+  const schedule = new LoadSchedule({ details: {}, sheets: { types: [{ type: 'Push-button station', aliases: 'Wall button' }, { type: 'Damper actuator' }] } });
+  const list = 'Code;Description;Qty\nK2;Push-button station;4\nK2;Wall button;2\nK2;2-key wall board;1\nDA;Damper actuators;3\n';
+  take(schedule, read(schedule, list, {}, { 'da | damperactuators': { type: 'Damper actuator' } }));
+  const types = (takeoff: Takeoff) => takeoff.lines.slice(1).map(({ outcome, type }) => `${outcome} ${type}`);
+  const again = read(schedule, list);
+  expect(types(again)).toEqual(['taken Push-button station', 'merged Push-button station', 'taken K2', 'taken Damper actuator']);
+  // Nothing more is to be remembered then.
+  const { types: before } = schedule.content().sheets;
+  take(schedule, again);
+  expect(schedule.content().sheets.types).toEqual(before);
+  expect(before!.map(({ aliases }) => aliases)).toEqual(['Wall button; K2, Push-button station; K2, Wall button', 'DA, Damper actuators', undefined]);
+});

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readHtmlTables } from '../../src/exchange/index.ts';
-import { missingColumns, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
+import { missingColumns, type RememberedColumns, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
 import { namesOtherQuantity } from '../../src/exchange/takeoff/other-quantity.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { read, tablesOfWorkbook } from './support.ts';
@@ -40,9 +40,23 @@ describe('several columns of counts', () => {
     expect(taken(source)).toEqual(expected);
   });
 
-  it('asks what is what where neither types nor rooms are known', () => {
-    const { columns, sums } = read(';Aaaa;Bbbb\nCccc;4;1\nDddd;3;1');
-    expect([missingColumns(columns), sums.taken, sums.undecided]).toEqual([['type'], 0, 9]);
+  it.each([
+    ['beside numbers of rooms', ';AA;Bolt\n101;4;1', ['4 AA @ 101', '1 Bolt @ 101']],
+    ['above rooms that no word tells', ';PD;K2\nNorth;4;1\nSouth;3;', ['4 PD @ North', '1 K2 @ North', '3 PD @ South']],
+    ['beside them', ';North;South\nPD;4;1', ['4 PD @ North', '1 PD @ South']],
+  ])('unknown codes become new types %s', (_, source, expected) => {
+    expect(taken(source)).toEqual(expected);
+  });
+
+  it('is to be decided on where types and rooms cannot be told apart, by its column or as it is', () => {
+    const source = ';Aaaa;Bbbb\nCccc;4;1\nDddd;3;1';
+    const { columns, sums, lines, names } = read(source);
+    expect([missingColumns(columns), sums.taken, sums.undecided]).toEqual([[], 0, 9]);
+    expect(lines.filter(({ outcome }) => outcome === 'undecided').map(({ flag }) => flag)).toEqual(['matrix', 'matrix', 'matrix', 'matrix']);
+    expect(names.map(({ type, state }) => `${type} ${state}`)).toEqual(['Aaaa new', 'Bbbb new']);
+    const rows = (columns: RememberedColumns) => read(source, { columns }).rows.map(({ type, area, qty }) => [qty, type, '@', area].join(' '));
+    expect(rows({ 1: 'area' })).toEqual(['4 Aaaa @ Cccc', '1 Bbbb @ Cccc', '3 Aaaa @ Dddd', '1 Bbbb @ Dddd']);
+    expect(rows({ 1: 'type' })).toEqual(['4 Cccc @ Aaaa', '1 Cccc @ Bbbb', '3 Dddd @ Aaaa', '1 Dddd @ Bbbb']);
   });
 
   it('totals of lines and of columns are checked', () => {

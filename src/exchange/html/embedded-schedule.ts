@@ -3,9 +3,9 @@ export const EMBEDDED_ID = 'elv-load-schedule';
 
 const CHARACTERS: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', '#39': "'", apos: "'" };
 
-/** Whether a text is a page in HTML rather than JSON. */
+/** Whether a text is a page in HTML, or a piece of one that begins with a table, rather than JSON or a list. */
 export function isHtml(text: string): boolean {
-  return /^\ufeff?\s*<(?:!doctype|html|\?xml|!--)/i.test(text);
+  return /^\ufeff?\s*<(?:!doctype|html|\?xml|!--|(?:head|meta|title|style|body|div|table|center)\b)/i.test(text);
 }
 
 /**

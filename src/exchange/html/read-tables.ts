@@ -1,3 +1,5 @@
+import { isStruckThroughout, unstruck, withLook, type Look } from '../marked-text.ts';
+
 /** A table of a page: its cells as texts, and which rows and columns are hidden or struck through, by place from 0. */
 export interface HtmlTable {
   readonly cells: readonly (readonly string[])[];
@@ -6,14 +8,16 @@ export interface HtmlTable {
   readonly struckRows: ReadonlySet<number>;
 }
 
-/** How many cells the tables of a page may have together, and how far one may reach sideways. */
-const [MOST_CELLS, MOST_SPAN] = [2_000_000, 1000];
-const TAG = /<(\/?)(table|tr|td|th|col|br|p|div|s|strike|del)\b([^<>]*)>/gi;
+/** How many cells the tables of a page may have together, how far one may reach sideways, and how deep its text. */
+const [MOST_CELLS, MOST_SPAN, MOST_OPEN] = [2_000_000, 1000, 50];
+const TAG = /<(\/?)(table|tr|td|th|col|br|p|div|s|strike|del|sup|sub|span|font|[biua]|em|strong)\b([^<>]*)>/gi;
+const LOOKS: Readonly<Record<string, Look>> = { s: 'struck', strike: 'struck', del: 'struck', sup: 'raised', sub: 'lowered' };
 const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"', apos: "'", nbsp: ' ' };
 
 /**
  * The tables of a page or of a clipboard (`text/html`). A text that spans rows stands in each of them, a number in the
- * first one alone, as a quantity would count again; what spans columns stands in the first.
+ * first one alone, as a quantity would count again; what spans columns stands in the first. What is struck through
+ * within a cell, raised or lowered is so in its signs.
  * @returns the tables in their order; what lies beyond two million cells is left out, and so is a table in a table.
  */
 export function readHtmlTables(page: string): HtmlTable[] {
@@ -29,19 +33,26 @@ export function readHtmlTables(page: string): HtmlTable[] {
     if (name === 'table') {
       depth = Math.max(0, depth + (opens ? 1 : -1));
       if (opens && depth === 1) tables.push(table = new TableDraft());
-      if (depth === 0) table = undefined;
+      if (depth === 0) {
+        // Its last cell may have no end of its own.
+        table?.close();
+        table = undefined;
+      }
     }
     if (table === undefined || depth !== 1) continue;
     const look = opens ? `${attributes};${classesOf(attributes).map((each) => styles.get(each) ?? '').join(';')}` : '';
-    if (name === 'tr' && opens) table.row(isHidden(look, 'height'));
+    if (name === 'tr' && opens) table.row(isHidden(look, 'height'), isStruck(look));
     else if (name === 'col' && opens) table.column(isHidden(look, 'width'), numberIn(attributes, 'span'));
     else if (name === 'td' || name === 'th') {
       if (!opens) table.close();
       else if ((cells += 1) > MOST_CELLS) break;
       else cells += table.open(isStruck(look), numberIn(attributes, 'rowspan'), numberIn(attributes, 'colspan')) - 1;
-    } else if (/^(?:s|strike|del)$/.test(name) && opens) table.strike();
-    else table.write(' ');
+    } else if (/^(?:br|p|div|table|col|tr)$/.test(name)) table.write(' ');
+    else if (opens) table.begin(name, isStruck(look) ? 'struck' : LOOKS[name]);
+    else table.end(name);
   }
+  table?.write(html.slice(from));
+  table?.close();
   return tables;
 }
 
@@ -55,12 +66,15 @@ class TableDraft implements HtmlTable {
   readonly #spans = new Map<number, { left: number; readonly text: string }>();
   #column = 0;
   #columns = 0;
-  #cell: { text: string; isStruck: boolean; readonly rows: number; readonly columns: number } | undefined;
+  #cell: { text: string; readonly isStruck: boolean; readonly rows: number; readonly columns: number } | undefined;
+  /** Elements within a cell that are open, with their looks. */
+  #open: { readonly name: string; readonly look: Look | undefined }[] = [];
 
-  row(isHidden: boolean): void {
+  row(isHidden: boolean, isStruck: boolean): void {
     this.close();
     this.cells.push([]);
     this.#column = 0;
+    if (isStruck) this.struckRows.add(this.cells.length - 1);
     if (isHidden) this.hiddenRows.add(this.cells.length - 1);
     this.#fill();
   }
@@ -76,15 +90,23 @@ class TableDraft implements HtmlTable {
     this.close();
     if (this.cells.length === 0) this.cells.push([]);
     this.#cell = { text: '', isStruck, rows, columns };
+    this.#open = [];
     return columns;
   }
 
-  strike(): void {
-    if (this.#cell !== undefined) this.#cell.isStruck = true;
+  begin(name: string, look: Look | undefined): void {
+    if (this.#cell !== undefined && this.#open.length < MOST_OPEN) this.#open.push({ name, look });
   }
 
-  write(text: string): void {
-    if (this.#cell !== undefined) this.#cell.text += text;
+  end(name: string): void {
+    const place = this.#open.findLastIndex((each) => each.name === name);
+    if (place >= 0) this.#open.splice(place, 1);
+  }
+
+  write(html: string): void {
+    if (this.#cell === undefined) return;
+    const looks = new Set(this.#open.flatMap(({ look }) => look ?? []));
+    this.#cell.text += [...looks].sort().reduce((text, look) => withLook(text, look), plainText(html));
   }
 
   close(): void {
@@ -92,13 +114,15 @@ class TableDraft implements HtmlTable {
     const row = this.cells.at(-1);
     if (cell === undefined || row === undefined) return;
     this.#cell = undefined;
-    const text = plainText(cell.text);
+    const written = cell.text.replace(/\s+/g, ' ').trim();
+    const isStruck = cell.isStruck || isStruckThroughout(written);
+    const text = isStruck ? unstruck(written) : written;
     const below = /\p{L}/u.test(text) ? text : '';
     for (let count = 0; count < cell.columns; count += 1, this.#column += 1) {
       row[this.#column] = count === 0 ? text : '';
       if (cell.rows > 1) this.#spans.set(this.#column, { left: cell.rows - 1, text: count === 0 ? below : '' });
     }
-    if (cell.isStruck && text !== '') this.struckRows.add(this.cells.length - 1);
+    if (isStruck && text !== '') this.struckRows.add(this.cells.length - 1);
     this.#fill();
   }
 
@@ -137,11 +161,10 @@ function numberIn(attributes: string, name: string): number {
 }
 
 function plainText(html: string): string {
-  const text = html.replace(/<[^<>]*>/g, '').replace(/&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
+  return html.replace(/<[^<>]*>/g, '').replace(/&(?:#x([\da-f]+)|#(\d+)|(\w+));/gi,
     (whole, hex?: string, decimal?: string, name?: string) => {
       if (name !== undefined) return ENTITIES[name.toLowerCase()] ?? whole;
       const code = hex === undefined ? Number(decimal) : parseInt(hex, 16);
       return code > 0 && code <= 0x10ffff ? String.fromCodePoint(code) : whole;
     });
-  return text.replace(/\s+/g, ' ').trim();
 }

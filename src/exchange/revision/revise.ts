@@ -5,7 +5,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
-import { matchUnits, type Match, type MatchOptions, type Matched } from './match-units.ts';
+import type { Match, MatchOptions, Matched } from './match-units.ts';
 import { spread } from './spread.ts';
 import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
@@ -26,7 +26,10 @@ export interface RevisedRow {
   readonly after: number | null;
   /** What else is to be said of it, in plain sentences; perhaps none. */
   readonly reason: string;
-  /** Of a row that comes: its number in the list, from 0, and ids of device rows that it may be. */
+  /**
+   * Of a row that comes, or that a person says is one that is there: its number in the list, from 0, and ids of device
+   * rows that it may be.
+   */
   readonly place?: number;
   readonly maybe?: readonly number[];
 }
@@ -46,8 +49,10 @@ export interface ListRevision {
   readonly rows: readonly RevisedRow[];
   /** The lists that the schedule was counted from. */
   readonly lists: readonly RevisedList[];
-  /** Several lists may be meant, and a person is to say which. */
+  /** It is in doubt of which list it is a revision, or whether of any, and a person is to say it. */
   readonly isAsked: boolean;
+  /** How many rows of the list no device row of any list has. */
+  readonly fresh: number;
   /** By what rows were matched where ref and place disagree; absent where they never do. */
   readonly by?: Matched;
   readonly edits: readonly CellEdit[];
@@ -66,19 +71,16 @@ export function reviseSchedule(
 ): ListRevision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
   const all = unitsOf(schedule, refs);
-  const { lists, isAsked, isMeant } = chooseLists(all, list, options.lists);
-  // Rows of other lists have nothing to do with this one; those that no list has may be meant.
-  const units = all.filter((unit) => isMeant(unit) || unit.source === '');
-  const { matches, left, by } = matchUnits(list, units, { ...options, isMeant });
+  const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } = chooseLists(all, list, options.lists, options);
   const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
-    if (match.units.length > 0) reviser.stays(match);
+    if (match.units.length > 0) reviser.stays(match, options.same?.has(place) === true ? { place, maybe: reviser.alike(match.row, left) } : {});
     else reviser.comes(match.row, place, left);
   });
   for (const unit of left.filter(isMeant)) reviser.goes(unit, list);
   const { rows, edits, coming, deleted } = reviser;
   return {
-    rows, edits, coming, deleted, lists, isAsked, ...(by === undefined ? {} : { by }),
+    rows, edits, coming, deleted, lists, isAsked, fresh, ...(by === undefined ? {} : { by }),
   };
 }
 
@@ -108,7 +110,7 @@ class Reviser {
   }
 
   /** Device rows that the list still has. */
-  stays({ row, units }: Match): void {
+  stays({ row, units }: Match, said: Pick<RevisedRow, 'place' | 'maybe'> = {}): void {
     const parts = units.flatMap((unit) => unit.parts);
     const { edits, rest } = spread(parts, Number(row.qty), this.#named);
     const refs = this.#refsOf(parts, row.ref);
@@ -146,7 +148,7 @@ class Reviser {
       this.#edit(part, 'source', row.source!);
       this.#tell(now, {
         outcome: reasons.length > 0 || after !== undefined ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
-      }, reasons);
+      }, reasons, said.maybe === undefined ? {} : { ...said, maybe: [part.row.id, ...said.maybe] });
     });
     if (rest > 0) this.#partComes(row, parts, rest);
   }
@@ -154,13 +156,25 @@ class Reviser {
   /** A row of the list that the schedule does not have. */
   comes(row: Cells, place: number, left: readonly Unit[]): void {
     const { area, type } = identityOf(row);
-    const isThere = ({ identities }: Unit) => identities.some((each) => each.area === area);
-    const alike = left.filter((unit) => unit.type === type && (unit.source !== '' || isThere(unit)));
-    const twin = alike.find((unit) => unit.source === '' && isThere(unit));
+    const twin = left.find((unit) => unit.source === '' && unit.type === type && isIn(unit, area));
+    const ofLine = left.find((unit) => isOfLine(unit, row));
     this.coming.push(row);
-    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, twin === undefined ? [] : [
-      this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
-    ], { place, maybe: alike.flatMap(({ parts }) => parts.slice(0, 1).map((part) => part.row.id)) });
+    this.#tell(row, { outcome: 'came', id: null, before: null, after: Number(row.qty) }, [
+      ...twin === undefined ? [] : [
+        this.#words.say('The schedule has a row of this type in this place that no list has. If it is the same, say so, or it counts twice.'),
+      ], ...ofLine === undefined ? [] : [
+        this.#words.say('The row “{name}” was counted on this very line before. If it is the same, say so, or it counts twice.', { name: nameOf(ofLine) }),
+      ],
+    ], { place, maybe: this.alike(row, left) });
+  }
+
+  /** Ids of device rows that a row of the list may be, though nothing tells it: of its type, then others in its place. */
+  alike(row: Cells, left: readonly Unit[]): number[] {
+    const { area, type } = identityOf(row);
+    const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));
+    const inPlace = left.filter((unit) => unit.type !== type && unit.source !== '' && isIn(unit, area));
+    return [...ofType, ...inPlace].sort((one, other) => Number(isOfLine(other, row)) - Number(isOfLine(one, row)))
+      .map(({ parts }) => parts[0]!.row.id);
   }
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
@@ -227,6 +241,20 @@ class Reviser {
       ...of, ref: textOf(ref), area: textOf(area), type: textOf(type), reason: reasons.join(' '), ...more,
     });
   }
+}
+
+/** Whether device rows were counted on the line of a row of a list, and as many. */
+function isOfLine({ source, parts }: Unit, row: Cells): boolean {
+  return source !== '' && source === row.source && parts.reduce((sum, { qty }) => sum + (qty ?? 0), 0) === row.qty;
+}
+
+function nameOf({ parts: [first] }: Unit): string {
+  const { ref, type, area } = first!.row.cells;
+  return [ref, type, area].map(textOf).filter((text) => text !== '').join(', ');
+}
+
+function isIn({ identities }: Unit, area: string): boolean {
+  return identities.some((each) => each.area === area);
 }
 
 /** Whether a ref is another, or a part of it, as they are compared. */

@@ -5,8 +5,10 @@ import { JOINED_FIELDS, TYPE_FACTS, type TakeoffField } from './field.ts';
 import { DASH, headingFields } from './find-heading.ts';
 import { namesOtherQuantity } from './other-quantity.ts';
 import { isCount, readQuantity } from './quantity.ts';
+import { countsUnits, perUnit } from './per-unit.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
 import type { TakeoffRecord } from './records.ts';
+import { isStatus } from './superseded-words.ts';
 import { namesTotal } from './total-words.ts';
 
 /** A column of a takeoff, and what it is taken to hold. */
@@ -21,6 +23,8 @@ export interface TakeoffColumn {
   readonly from: 'remembered' | 'heading' | 'values' | undefined;
   /** It holds counts beside those of another column, and whether they count besides is asked for each. */
   readonly isAsked?: true;
+  /** It holds the rooms of a table whose headings may be rooms as well, and what it holds the types. */
+  readonly isGuess?: true;
   /** How many lines have something in it. */
   readonly values: number;
 }
@@ -57,11 +61,16 @@ export function proposeColumns(
       if (column.isOpen && free !== undefined && !(isCounted && free.field === 'qty')) take(column, free.field, 'heading');
     }
   }
+  // «Device» beside «Code» says what the code means.
+  for (const column of columns) {
+    if (column.isOpen && column.said[0]?.field === 'type' && column.said[0].exact && taken.has('type')) take(column, 'description', 'heading');
+  }
   for (const column of columns) if (isAmount(column, columns)) column.ignore();
+  if (!isCounted) takeTimes(columns);
   if (!isCounted) takeCounts(columns, headings.length > 0);
   nameDevices(columns, headings.length > 0, isKnown);
-  return columns.map(({ index, heading, field, from, values, isAsked }) =>
-    ({ index, heading, field, from, values, ...(isAsked ? { isAsked } : {}) }));
+  return columns.map(({ index, heading, field, from, values, isAsked, isGuess }) =>
+    ({ index, heading, field, from, values, ...(isAsked ? { isAsked } : {}), ...(isGuess ? { isGuess } : {}) }));
 }
 
 /** Whether a column has what the counts of another cost: «Amount» and «Total» beside a unit price are sums of money. */
@@ -80,6 +89,33 @@ function isAmount(column: Draft, columns: readonly Draft[]): boolean {
   });
 }
 
+/**
+ * Finds the column that says how many there are of what is counted once, as flats. Where another column has the
+ * products, these are the quantities, and nothing is to be multiplied.
+ */
+function takeTimes(columns: readonly Draft[]): void {
+  const isPer = ({ heading, field }: Draft) => perUnit(heading) !== undefined && (field === 'qty' || field === undefined);
+  const hasPer = columns.some((column) => isPer(column) || (column.field === 'unit' && column.share((text) => perUnit(text) !== undefined) > 0));
+  const [times, ...others] = columns.filter((column) => column.from !== 'remembered' && column.share(isCount) >= 0.5 && countsUnits(column.heading, hasPer));
+  if (times === undefined || others.length > 0) return;
+  const counts = columns.filter((column) => column !== times && column.share(isCount) >= 0.5 && column.from !== 'remembered');
+  for (const product of counts) {
+    const base = counts.find((column) => column !== product && isProduct(product, column, times));
+    if (base === undefined) continue;
+    for (const factor of [base, times]) factor.ignore();
+    product.assign('qty', 'heading');
+    return;
+  }
+  times.assign('times', 'heading');
+}
+
+function isProduct(product: Draft, base: Draft, times: Draft): boolean {
+  const known = product.counts.map((count, line) => [count, base.counts[line], times.counts[line]] as const)
+    .filter((each): each is readonly [number, number, number] => each.every((value) => value !== undefined && value > 0));
+  return known.some(([, , factor]) => factor !== 1)
+    && known.every(([count, each, factor]) => Math.abs(each * factor - count) < 5e-4);
+}
+
 /** Finds the columns of counts, one or several, and the column of their total. */
 function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
   const said = columns.filter(({ field }) => field === 'qty');
@@ -91,6 +127,7 @@ function takeCounts(columns: readonly Draft[], hasHeadings: boolean): void {
     const [count] = isNumber ? numbered : open.length > 1 ? [] : open;
     if (count !== undefined) {
       count.assign('qty', 'values');
+      count.isAsked = isStatus(count.heading);
       return;
     }
   }
@@ -116,10 +153,14 @@ function nameDevices(columns: readonly Draft[], hasHeadings: boolean, isKnown: (
   const text = known ?? most(open, (column) => column.letterShare, 0.5);
   if (counts.length > 1) {
     const places = counts.map(({ heading }) => placeOf(heading));
-    const field = matrixField(places, columns.some((column) => column.field === 'area'), text, isKnown);
     // Rooms that have a number only stand in a column without a heading.
-    const rooms = text ?? columns.find(({ isOpen, heading, values }) => isOpen && heading === '' && values > 0);
-    if (field !== undefined) (field === 'type' ? text : rooms)?.assign(field, 'values');
+    const beside = text ?? columns.find(({ isOpen, heading, values }) => isOpen && heading === '' && values > 0);
+    const hasAreas = columns.some((column) => column.field === 'area');
+    const field = matrixField(places, hasAreas, beside, isKnown);
+    if (beside !== undefined && (field !== undefined || !hasAreas)) {
+      beside.assign(field ?? 'area', 'values');
+      beside.isGuess = field === undefined;
+    }
     return;
   }
   text?.assign('type', 'values');
@@ -130,7 +171,8 @@ function nameDevices(columns: readonly Draft[], hasHeadings: boolean, isKnown: (
 
 /**
  * What the texts beside counts in several columns are: types, when the headings are rooms, or rooms, when the headings
- * are types. `undefined` where both may be, which only a person knows, and where rooms stand in a column already.
+ * are types; codes are rather types than rooms. `undefined` where both may be, which only a person knows, and where
+ * rooms stand in a column already.
  */
 function matrixField(
   headings: readonly string[], hasAreas: boolean, text: Draft | undefined, isKnown: (name: string) => boolean,
@@ -140,7 +182,14 @@ function matrixField(
   if (hasAreas) return beside > above ? 'type' : undefined;
   if (above !== beside) return beside > above ? 'type' : 'area';
   const [areasAbove, areasBeside] = [part(looksLikeArea), text?.share(looksLikeArea) ?? 0];
-  return areasAbove === areasBeside ? undefined : areasAbove > areasBeside ? 'type' : 'area';
+  if (areasAbove !== areasBeside) return areasAbove > areasBeside ? 'type' : 'area';
+  const [codesAbove, codesBeside] = [part(isCode), text?.share(isCode) ?? 0];
+  return Math.abs(codesAbove - codesBeside) < 0.5 ? undefined : codesBeside > codesAbove ? 'type' : 'area';
+}
+
+/** A code as offices give them to types: «PD», «K2», «DL-7». */
+function isCode(text: string): boolean {
+  return /^(?=.*\p{Lu})[\p{Lu}\p{N}./-]{1,6}$/u.test(text);
 }
 
 /** The mapping as plain data, for the next takeoff of the same office. */
@@ -154,6 +203,7 @@ class Draft implements CountColumn {
   readonly values: number;
   field: TakeoffField | undefined;
   isAsked = false;
+  isGuess = false;
   from: TakeoffColumn['from'];
   readonly index: number;
   readonly heading: string;

@@ -1,5 +1,6 @@
 import { looksLikeArea } from './area-words.ts';
 import { areRivals, placeOf } from './count-headings.ts';
+import { isStatus } from './superseded-words.ts';
 import { namesTotal } from './total-words.ts';
 
 /** A column that may hold counts. */
@@ -24,6 +25,20 @@ export interface CountChoice<Column> {
  * of the line. None where counts of several revisions stand side by side, of which only a person knows which to take.
  */
 export function chooseCounts<Column extends CountColumn>(columns: readonly Column[]): CountChoice<Column> {
+  // What is there already, an option or a spare may count besides.
+  const aside = columns.filter(({ heading }) => isStatus(heading));
+  const rest = columns.filter((column) => !aside.includes(column));
+  const none = { counts: [], asked: [], total: undefined };
+  if (rest.length === 0) return { ...none, asked: aside };
+  const sum = aside.length === 0 || rest.length < 2 ? undefined
+    : rest.find((column) => isSum(column, columns.filter((each) => each !== column)));
+  const { counts, asked, total } = sum === undefined ? chooseMain(rest)
+    : { counts: rest.filter((column) => column !== sum), asked: [], total: sum };
+  return counts.length === 0 || areRivals(counts.length > 1 ? counts.map(({ heading }) => heading) : []) ? none
+    : { counts, asked: [...asked, ...aside], total };
+}
+
+function chooseMain<Column extends CountColumn>(columns: readonly Column[]): CountChoice<Column> {
   const said = columns.filter(({ isSaid }) => isSaid);
   const plain = said.filter(({ heading }) => placeOf(heading) === '');
   const isAlone = said.length === 1 && !columns.some((column) => !column.isSaid && looksLikeArea(column.heading));
@@ -31,7 +46,7 @@ export function chooseCounts<Column extends CountColumn>(columns: readonly Colum
   const parts = columns.filter((column) => !bare.includes(column)
     && (column.isSaid || plain.length > 0 || said.length === 0 || looksLikeArea(column.heading)));
   const others = parts.filter(({ isSaid }) => isSaid);
-  const isRival = areRivals(others.map(({ heading }) => heading));
+  const isRival = parts.length > 1 && areRivals(parts.map(({ heading }) => heading));
   if (bare.length === 0) {
     // «All» and «Σ» may be the sum of the others without a word for it.
     const sum = parts.findLast((column) => parts.length > 2 && isSum(column, parts.filter((part) => part !== column)));

@@ -1,3 +1,4 @@
+import { looksLikeArea } from './area-words.ts';
 import { HEADING_WORDS } from './heading-words.ts';
 import { isCountUnit } from './count-units.ts';
 import { plainWords } from './plain-words.ts';
@@ -15,7 +16,7 @@ const WORDS = COUNT_WORDS.map((word) => word.split(' ')
 const [LEADING, TRAILING] = [new RegExp(`^ (?:${WORDS})[.:]? `, 'iu'), new RegExp(`(?<= )(?:${WORDS})[.:]? $`, 'iu')];
 const DEVICE_WORDS = new Set(HEADING_WORDS.type);
 /** Words of a revision, of an order: two columns of counts under them are not added up. Common practice, no source. */
-const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|previous|bisher|stand|ancien|ancienne|nouveau|nouvelle|ordered|bestellt|commande|delivered|geliefert|livre|difference|differenz|ecart|delta|actual|ist|soll|planned|geplant|prevu|tender|contract|offer|angebot|auftrag|offre|marche|installed|built|required|verbaut|pose|existing|bestand|existant)\b/u;
+const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|previous|bisher|stand|ancien|ancienne|nouveau|nouvelle|ordered|bestellt|commande|delivered|geliefert|livre|difference|differenz|ecart|delta|actual|ist|soll|planned|geplant|prevu|tender|contract|offer|angebot|auftrag|offre|marche|installed|built|required|verbaut|pose|existing|bestand|existant|est|estimated|geschatzt|estime|min|max|minimum|maximum|variante|variant)\b/u;
 
 /**
  * What a heading of counts says beside that it counts: `L0` of «Qty L0», `1. OG` of «Menge (1. OG)»; empty for «Qty
@@ -29,7 +30,24 @@ export function placeOf(heading: string): string {
   return isNone || namesTotal(heading) ? '' : place;
 }
 
-/** Whether headings speak of revisions or orders of the same devices, which are never added up. */
+/** A year that a list may be of, in a heading or as its whole text beside a word for counts. */
+const YEAR = /^(?:19|20)\d{2}$/;
+
+/**
+ * Whether headings speak of revisions, orders or years of the same devices, which are never added up: where a word says
+ * that they count, by any word beside it, else as a whole, since «New hall» is a room. Numbers of rooms may be years
+ * too, unless one beside them is none.
+ */
 export function areRivals(headings: readonly string[]): boolean {
-  return headings.some((heading) => RIVALS.test(plainWords(heading).join(' ')));
+  return areYears(headings) || headings.some((heading) => {
+    if (looksLikeArea(heading)) return false;
+    const words = plainWords(heading);
+    return placeOf(heading) === heading.trim() ? words.every((word) => RIVALS.test(word) || /^(?:\p{N}.*|\p{L})$/u.test(word))
+      && RIVALS.test(words.join(' ')) : RIVALS.test(words.join(' '));
+  });
+}
+
+/** Whether all headings are years: «2024» and «2025», «Qty 2024» and «Qty 2025». */
+export function areYears(headings: readonly string[]): boolean {
+  return headings.length > 1 && headings.every((heading) => YEAR.test(placeOf(heading) || heading.trim()));
 }

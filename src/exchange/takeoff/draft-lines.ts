@@ -1,21 +1,23 @@
 import { checkCell, columnOf, detectDecimal, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { hasStruck, withoutStruck } from '../marked-text.ts';
 import { looksLikeArea } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
-import { placeOf } from './count-headings.ts';
+import { areRivals, areYears, placeOf } from './count-headings.ts';
 import { decisionOf, type LineDecision, type TakeoffDecisions } from './decisions.ts';
-import { DASH } from './find-heading.ts';
-import { headingFactor } from './heading-factor.ts';
+import { DASH, headingFields } from './find-heading.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
-import { plainWords } from './plain-words.ts';
+import { countsUnits, perUnit, unitsSaid } from './per-unit.ts';
+import { plainKey, plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
 import { ColumnSums } from './running-sums.ts';
+import type { Band } from './side-by-side.ts';
 import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
-import { isSuperseded } from './superseded-words.ts';
-import { namesTotal } from './total-words.ts';
+import { isStatus, isSuperseded } from './superseded-words.ts';
+import { isTotalName, namesTotal } from './total-words.ts';
 
 /** What is known of a list before its lines are read. */
 export interface DraftContext {
@@ -27,6 +29,7 @@ export interface DraftContext {
   readonly decisions: TakeoffDecisions;
   /** The area of lines that have no other, by the name of their sheet. */
   readonly sheetArea: string | undefined;
+  readonly band?: Band;
   readonly legend: Legend;
   /** Whether a text is the name of a device type or like one. */
   readonly isKnown: (names: readonly string[], exactly: boolean) => boolean;
@@ -40,8 +43,14 @@ interface Count {
   readonly heading: string;
   /** Its whole heading, where it stands beside the counts of a whole list. */
   readonly askedUnder?: string;
-  /** Its whole heading, where that says that what it counts is there several times. */
-  readonly timesUnder?: string;
+  /** Its whole heading. */
+  readonly whole: string;
+}
+
+/** How often what is counted is there, and where that is said. */
+interface Times {
+  readonly times: number;
+  readonly where: string;
 }
 
 /** A line, or one count of it, on the way to its draft. */
@@ -56,6 +65,9 @@ interface Item {
 }
 
 const QTY = columnOf('devices', 'qty') as InputColumn;
+const NO_COUNT: Count = { index: -1, isOneOfSeveral: false, heading: '', whole: '' };
+/** The longest title that says no more than that its lines are there already, an option or spares. */
+const MOST_TITLE_WORDS = 5;
 
 /** Reads the lines of a list one after another: is each a device, a title, a total or something else? */
 export class LineReader {
@@ -68,18 +80,27 @@ export class LineReader {
   readonly #headingsName: boolean;
   /** Sums by column of counts. */
   readonly #sums: ReadonlyMap<number, ColumnSums>;
+  /** What devices are called that add up no others. */
+  readonly #counted = new Set<string>();
+  readonly #timesColumn: TakeoffColumn | undefined;
+  /** How many there are of what is counted, as said above all lines or by a title, and where. */
+  #timesAbove: Times | undefined;
+  #timesTitle: Times | undefined;
+  /** A title that says that its lines count no longer or perhaps; whether lines stand below it, or titles of places. */
+  #aside: { readonly text: string; readonly holds: 'nothing' | 'lines' | 'places' } | undefined;
 
   constructor(context: DraftContext, records: readonly TakeoffRecord[]) {
     const { columns, sheetArea, words } = context;
     this.#context = context;
     this.#cells = new LineCells(columns, sheetArea, words);
     const counts = columns.filter(({ field }) => field === 'qty');
-    this.#counts = counts.length === 0 ? [{ index: -1, isOneOfSeveral: false, heading: '' }]
+    this.#counts = counts.length === 0 ? [NO_COUNT]
       : counts.map(({ index, heading, isAsked }) => ({
-        index, isOneOfSeveral: counts.length > 1, heading: placeOf(heading),
+        index, isOneOfSeveral: counts.length > 1, whole: heading,
+        heading: isStatus(heading) || areRivals([heading]) ? '' : placeOf(heading),
         ...(isAsked === true ? { askedUnder: heading } : {}),
-        ...(headingFactor(heading) > 1 ? { timesUnder: heading } : {}),
       }));
+    this.#timesColumn = columns.find(({ field }) => field === 'times');
     this.#total = columns.find(({ field }) => field === 'total')?.index;
     this.#headingsName = headingsName(columns);
     const summed = [...this.#counts.map(({ index }) => index), ...(this.#total === undefined ? [] : [this.#total])];
@@ -108,9 +129,19 @@ export class LineReader {
 
   /** «Level 1» above the headings is the area of what stands below them. */
   #entitle(above: readonly TakeoffRecord[]): void {
+    for (const { fields } of above) this.#timesAbove = timesSaid(fields.filter((field) => field !== '').join(' ')) ?? this.#timesAbove;
     const title = above.filter(({ fields }) => fields.some((field) => field !== '')).at(-1);
     const texts = title?.fields.filter((field) => field !== '') ?? [];
     if (texts.length === 1 && looksLikeArea(texts[0]!)) this.#cells.entitle(title!.line, title!.fields, texts[0]!);
+    if (texts.length === 1) this.#asideBelow(texts[0]!);
+  }
+
+  /** Lines below «Bestand» are asked about, up to the next title that is no place within it. */
+  #asideBelow(title: string): void {
+    const isPlace = looksLikeArea(title);
+    if (!isPlace && (isSuperseded(title) || isStatus(title, MOST_TITLE_WORDS))) this.#aside = { text: title, holds: 'nothing' };
+    else if (this.#aside !== undefined && isPlace && this.#aside.holds !== 'lines') this.#aside = { ...this.#aside, holds: 'places' };
+    else this.#aside = undefined;
   }
 
   /** The lines of what is no list. */
@@ -123,23 +154,31 @@ export class LineReader {
 
   /** One draft for a line, or one for each of its counts. */
   #line(record: TakeoffRecord): LineDraft[] {
+    const { words } = this.#context;
+    const texts = record.fields.filter((field) => field !== '');
+    const said = texts.length < 3 && countsUnits(texts[0] ?? '', false) ? timesSaid(texts.join(' ')) : undefined;
+    if (said !== undefined) {
+      this.#timesTitle = said;
+      return [this.#leaveOut(record, words.say('It says how many there are of what is counted: {times}.', { times: said.times }))];
+    }
     const filled = this.#counts.filter(({ index, isOneOfSeveral }) => {
       const text = record.fields[index] ?? '';
       return !isOneOfSeveral || (text !== '' && !DASH.test(text));
     });
     const counts = filled.length > 0 ? filled
-      : [{ index: this.#total ?? -1, isOneOfSeveral: false, heading: '' }];
+      : [{ ...NO_COUNT, index: this.#total ?? -1 }];
     const items = counts.map((count) => this.#item(record, count));
     const isTotal = this.#isCalledTotal(record);
+    const sumFrom = isTotal ? undefined : this.#unknownSum(items);
     const drafts = items.map((item) => {
       const { decision, names, quantity: { qty } } = item;
       if (decision === 'leave-out') {
-        if (!isTotal) this.#add(item);
-        return this.#draft(item, 'left-out', [this.#context.words.say('Left out by decision.')]);
+        if (!isTotal) this.#add(item, sumFrom);
+        return this.#draft(item, 'left-out', [words.say('Left out by decision.')]);
       }
       // A line that somebody gave a quantity is a device, whatever it looks like.
       if (decision === undefined && isTotal) return this.#calledTotal(item);
-      return this.#title(item) ?? (names.length > 0 ? this.#device(item) : this.#nameless(item, qty));
+      return this.#title(item) ?? (names.length > 0 ? this.#device(item, sumFrom) : this.#nameless(item, qty));
     });
     const checked = isTotal && filled.length === 0 ? drafts
       : this.#withTotal(record, items, { filled, isTotal }, drafts);
@@ -155,18 +194,39 @@ export class LineReader {
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
     return { record, count, decision, names: [...all], written,
-      quantity: this.#decided(this.#times(written, record, count), decision) };
+      quantity: this.#decided(this.#times(written, record, count, unit), decision) };
   }
 
-  /** «4» under «Flat type A (x3)» is proposed to be 12; totals are of what is written. */
-  #times(written: Quantity, record: TakeoffRecord, { index, timesUnder }: Count): Quantity {
-    const { qty, doubt } = written;
-    if (timesUnder === undefined || qty === null || qty === 0 || doubt !== undefined || this.#headingsName
-      || this.#isCalledTotal(record)) return written;
-    const proposal = Math.round(qty * headingFactor(timesUnder) * 1000) / 1000;
-    return { ...written, qty: proposal, proposal, doubt: this.#context.words.say(
-      '“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.',
-      { text: record.fields[index]!, unit: timesUnder, proposal }) };
+  /** «4» under «Flat type A (x3)» is proposed to be 12, as «4» per flat of three; totals are of what is written. */
+  #times(written: Quantity, record: TakeoffRecord, count: Count, unit: string): Quantity {
+    const { qty, doubt, proposal } = written;
+    const { words } = this.#context;
+    if (qty === null || qty === 0 || (doubt !== undefined && proposal === undefined && perUnit(unit) === undefined)
+      || this.#headingsName || this.#isCalledTotal(record)) return written;
+    const per = perUnit(count.whole) ?? perUnit(unit);
+    const found = this.#timesOf(record, count);
+    const text = record.fields[count.index]!;
+    if (found === undefined) {
+      if (per === undefined || (per === 'place' && this.#cells.places('area').length > 0)) return written;
+      return { ...written, qty, proposal: qty, doubt: words.say(
+        '“{text}” is “{per}”, and nothing says of how many. Say how many there are in all, or confirm it if there is one.',
+        { text, per: perUnit(unit) === undefined ? count.whole : unit }) };
+    }
+    const { times, where } = found;
+    if (times === 1) return written;
+    const product = Math.round(qty * times * 1000) / 1000;
+    return { ...written, qty: product, proposal: product, doubt: where === count.whole ? words.say(
+      '“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.', { text, unit: where, proposal: product })
+      : words.say('“{text}” × {times} (“{where}”) probably means {proposal}. Confirm it, or say how many there are.',
+        { text, times, where, proposal: product }) };
+  }
+
+  /** How often what a line counts is there: as its own column says, else its heading, else the title above. */
+  #timesOf(record: TakeoffRecord, { whole }: Count): Times | undefined {
+    const column = this.#timesColumn;
+    const own = column === undefined ? null : readQuantity(record.fields[column.index] ?? '', '', this.#decimal).qty;
+    if (own !== null) return { times: own, where: column!.heading };
+    return timesSaid(whole) ?? this.#timesTitle ?? this.#timesAbove;
   }
 
   #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {
@@ -185,7 +245,24 @@ export class LineReader {
     const counted = new Set(this.#counts.map(({ index }) => index));
     const names = this.#cells.names(fields);
     const first = fields.find((field, index) => field !== '' && !counted.has(index) && index !== this.#total);
-    return [first ?? '', ...names].some(namesTotal) && !this.#context.isKnown(names, true);
+    const isCalled = namesTotal(first ?? '') || names.some(isTotalName) || (names.length === 0 && isTotalName(first ?? ''));
+    return isCalled && !this.#context.isKnown(names, true);
+  }
+
+  /**
+   * The line from which on a line adds up others in each of its counts, where no type is called like it: it may be
+   * their total. Where the headings name the types, a single count shows nothing.
+   */
+  #unknownSum(items: readonly Item[]): number | undefined {
+    const from = items.map(({ count: { index }, written: { qty } }) => {
+      const sums = this.#sums.get(index);
+      return qty === null ? undefined : sums?.all.sumsFrom(qty, 2) ?? sums?.plain.sumsFrom(qty, 2);
+    });
+    if (from.includes(undefined) || (this.#headingsName && items.length === 1)) return undefined;
+    const { names } = items[0]!;
+    const { isKnown, legend } = this.#context;
+    const isType = names.length === 0 || this.#counted.has(plainKey(names[0])) || isKnown(names, false) || legend.find(names[0]!) !== undefined;
+    return isType && !this.#headingsName ? undefined : from[0];
   }
 
   #calledTotal(item: Item): LineDraft {
@@ -217,7 +294,10 @@ export class LineReader {
     const filled = record.fields.filter((field) => /[^\d.]/.test(field));
     if (filled.length === 1 && !(names.length > 0 && this.#context.isKnown(names, false))) {
       this.#beginPart(record.line + 1);
-      this.#cells.entitle(record.line, record.fields, filled[0]!);
+      const title = withoutStruck(filled[0]!);
+      this.#cells.entitle(record.line, record.fields, title);
+      this.#asideBelow(title);
+      this.#timesTitle = timesSaid(title);
       return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     return names.length > 0 ? undefined
@@ -242,14 +322,19 @@ export class LineReader {
     return this.#draft(item, 'undecided', [why, ...(doubt === undefined ? [] : [doubt])], from === undefined ? {} : { flag: 'sum' });
   }
 
-  #device(item: Item): LineDraft {
+  #device(item: Item, sumFrom: number | undefined): LineDraft {
     const { record, count, names, decision, quantity: { qty, proposal, isFraction } } = item;
     const doubt = isFraction === true ? undefined : item.quantity.doubt;
     const { words } = this.#context;
-    const place = count.isOneOfSeveral && !this.#headingsName ? count.heading : '';
+    const place = (count.isOneOfSeveral || this.#isPlace(count)) && !this.#headingsName ? count.heading : '';
     const { area, remark } = this.#cells.area(record, place);
-    this.#add(item);
-    const flagged = qty === 0 ? undefined : this.#flagged(record, count, names);
+    this.#add(item, sumFrom);
+    if (sumFrom === undefined) this.#counted.add(plainKey(names[0]));
+    if (this.#aside?.holds === 'nothing') this.#aside = { ...this.#aside, holds: 'lines' };
+    const flagged = qty === 0 ? undefined : this.#flagged(record, count, names) ?? (sumFrom === undefined ? undefined
+      : { flag: 'sum' as const, why: words.say(
+        'It may be a total: {qty} is the sum of the lines from {line} on. Take it if it counts besides, or leave it out.',
+        { qty: item.written.qty!, line: sumFrom }) });
     const asked = decision === undefined ? flagged?.why : undefined;
     const kind = doubt !== undefined || qty === null || asked !== undefined ? 'undecided' : qty === 0 ? 'left-out' : 'device';
     const remarks = [
@@ -269,12 +354,22 @@ export class LineReader {
     { line, fields }: TakeoffRecord, { index, askedUnder }: Count, names: readonly string[],
   ): { readonly flag: LineFlag; readonly why: string } | undefined {
     const { table: { hiddenRows, hiddenColumns, struckRows }, words, isKnown } = this.#context;
-    const said = fields.find((text) => isSuperseded(text) && !(names.includes(text) && isKnown(names, true)));
+    const said = fields.find((text, place) => (isSuperseded(text) || this.#saysStatus(text, place))
+      && !(names.includes(text) && isKnown(names, true)));
+    const under = this.#aside?.text ?? (this.#counts.every((count) => count.askedUnder !== undefined) ? askedUnder : undefined);
+    if (said === undefined && under !== undefined) {
+      return { flag: 'superseded', why: words.say('It stands under “{heading}”. Take it if it counts all the same, or leave it out.', { heading: under }) };
+    }
     if (said !== undefined) {
       return { flag: 'superseded', why: words.say('It says “{text}”. Take it if it counts all the same, or leave it out.', { text: said }) };
     }
     if (struckRows?.has(line - 1) === true) {
       return { flag: 'struck', why: words.say('It is struck through. Take it if it counts all the same, or leave it out.') };
+    }
+    // What is struck through in a quantity is told with it.
+    const struck = fields.find((text, place) => !this.#sums.has(place) && hasStruck(text));
+    if (struck !== undefined) {
+      return { flag: 'struck', why: words.say('“{text}” is struck through in part. Take what is left of it if it counts, or leave it out.', { text: struck }) };
     }
     if (hiddenRows?.has(line - 1) === true) {
       return { flag: 'hidden', why: words.say('Its row is hidden in the workbook. Take it if it counts, or leave it out.') };
@@ -282,8 +377,30 @@ export class LineReader {
     if (hiddenColumns?.has(index) === true) {
       return { flag: 'hidden', why: words.say('Its column is hidden in the workbook. Take it if it counts, or leave it out.') };
     }
+    const guessed = this.#context.columns.find(({ isGuess }) => isGuess === true);
+    if (guessed !== undefined) {
+      return { flag: 'matrix', why: words.say('“{type}” may be a type and “{area}” a room, or the other way round. Choose what column {column} holds, or take it as it is.', {
+        type: names[0]!, area: fields[guessed.index] ?? '', column: guessed.index + 1 }) };
+    }
     return askedUnder === undefined ? undefined : { flag: 'sum', why: words.say(
       'It stands under “{heading}”, beside another count. Take it if it counts besides, or leave it out.', { heading: askedUnder }) };
+  }
+
+  /** A single count under «Qty L0» is of that place where no column says another. */
+  #isPlace({ heading, whole }: Count): boolean {
+    return looksLikeArea(heading) && !areYears([heading, heading]) && perUnit(whole) === undefined && headingFields(heading)[0]?.exact !== true
+      && this.#cells.places('area').length === 0;
+  }
+
+  /** A status stands in a column of its own or among remarks, or in a name, where it may stand in brackets. */
+  #saysStatus(text: string, place: number): boolean {
+    const field = this.#context.columns.find(({ index }) => index === place)?.field;
+    if (field === undefined || field === 'note') return isStatus(text);
+    if (field !== 'type' && field !== 'description') return false;
+    if (isStatus(/(?:[([,:;]|\s[–—-])([^([,:;]*)$/u.exec(text)?.[1] ?? '')) return true;
+    // «Spare kit» may well be a device; a spare of a known one is a spare.
+    const words = text.split(/\s+/);
+    return isStatus(text) && (words.length === 1 || this.#context.isKnown([words.filter((word) => !isStatus(word)).join(' ')], false));
   }
 
   /** Holds the total of a line against its counts. Where they disagree, a person says which are right. */
@@ -300,7 +417,9 @@ export class LineReader {
     // What a line above says wrong is asked about there, and not at the total once more.
     if (isTotal && sums?.all.sumsFrom(total) !== undefined) return [...drafts];
     if (!isTotal && filled.length > 0) sums?.add(total, false);
-    if (filled.length > 0 && Math.abs(sum - total) < 5e-4) return [...drafts];
+    // What is asked about may be part of the total or not.
+    const main = items.reduce((before, { count, written: { qty } }) => count.askedUnder === undefined ? before + (qty ?? 0) : before, 0);
+    if (filled.length > 0 && [sum, main].some((each) => Math.abs(each - total) < 5e-4)) return [...drafts];
     const why = filled.length > 0
       ? words.say('The line says {total} in all, but its counts come to {sum}. Check them.', { total, sum: Math.round(sum * 1000) / 1000 })
       : words.say('The line says {total} in all and does not say where. Check it.', { total });
@@ -308,8 +427,11 @@ export class LineReader {
       : { ...draft, kind: 'undecided', flag: draft.flag ?? 'sum', remarks: [why, ...draft.remarks] });
   }
 
-  #add({ count: { index }, written: { qty, proposal }, quantity }: Item): void {
-    this.#sums.get(index)?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
+  /** @param sumFrom the line from which on it may add up others: then it counts besides only by decision. */
+  #add({ record, count: { index }, written: { qty, proposal }, quantity, decision }: Item, sumFrom?: number): void {
+    const sums = this.#sums.get(index);
+    if (sumFrom !== undefined && (decision === undefined || decision === 'leave-out')) sums?.beginPart(record.line + 1);
+    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
   }
 
   #beginPart(line: number): void {
@@ -317,8 +439,10 @@ export class LineReader {
     this.#cells.endPart();
   }
 
-  #source({ line }: TakeoffRecord, { index, isOneOfSeveral }: Count): LineDraft['source'] {
-    return sourceOf(this.#context.table, line, isOneOfSeveral ? index + 1 : undefined);
+  #source({ line }: TakeoffRecord, { index, isOneOfSeveral }: Pick<Count, 'index' | 'isOneOfSeveral'>): LineDraft['source'] {
+    const { table, band } = this.#context;
+    const column = isOneOfSeveral || (band !== undefined && index >= 0) ? index : band?.own[0];
+    return sourceOf(table, line, column === undefined ? undefined : column + 1);
   }
 
   #draft(
@@ -334,12 +458,17 @@ export class LineReader {
   }
 
   #leaveOut(record: TakeoffRecord, why: string): LineDraft {
-    const { table } = this.#context;
     return {
-      source: sourceOf(table, record.line), fields: record.fields, kind: 'left-out', isTotal: false, qty: null, isLength: false,
+      source: this.#source(record, { index: -1, isOneOfSeveral: false }), fields: record.fields, kind: 'left-out', isTotal: false, qty: null, isLength: false,
       names: [], cells: {}, facts: {}, remarks: [why],
     };
   }
+}
+
+/** How many there are of what is counted, where a text says it. */
+function timesSaid(where: string): Times | undefined {
+  const times = unitsSaid(where);
+  return times === undefined ? undefined : { times, where };
 }
 
 /** Whether the headings above several counts name the devices: where no column does, and one holds rooms. */

@@ -1,6 +1,6 @@
 /** What a column of a takeoff can hold. */
 export const TAKEOFF_FIELDS = [
-  'qty', 'total', 'unit', 'type', 'description', 'area', 'ref', 'rail', 'branch', 'note',
+  'qty', 'total', 'times', 'unit', 'type', 'description', 'area', 'ref', 'rail', 'branch', 'note',
   'draw', 'power', 'nodes', 'price', 'partNumber',
 ] as const;
 

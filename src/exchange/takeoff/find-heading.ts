@@ -1,11 +1,15 @@
+import { looksLikeArea } from './area-words.ts';
 import { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
 import { HEADING_WORDS } from './heading-words.ts';
 import { isCount } from './quantity.ts';
 import { plainWords } from './plain-words.ts';
 import { rememberedField, type RememberedColumns } from './remembered-columns.ts';
+import { isStatus } from './superseded-words.ts';
 
 /** What stands for none in a table of counts. */
 export const DASH = /^[-–—.]+$/;
+/** How many columns are looked at for headings. */
+export const MOST_HEADINGS = 200;
 /** Longest heading in which a single word is looked for; longer texts are sentences. */
 const MOST_WORDS = 5;
 
@@ -40,9 +44,10 @@ export function headingScore(fields: readonly string[], remembered: RememberedCo
   for (const [index, text] of fields.entries()) {
     if (text === '') continue;
     if (/^[\d\s.,]+$/.test(text)) return 0;
+    if (index > MOST_HEADINGS) continue;
     const known = rememberedField(remembered, text, -1);
     const best = known === undefined ? headingFields(text)[0] : { field: known, exact: true };
-    if (best === undefined || best.field === 'ignore' || index > 200) continue;
+    if (best === undefined || best.field === 'ignore') continue;
     named.add(best.field);
     if (best.exact) exactly += 1;
   }
@@ -50,8 +55,6 @@ export function headingScore(fields: readonly string[], remembered: RememberedCo
   return isTakeoff && named.size >= 2 && exactly > 0 ? named.size + exactly / 1000 : 0;
 }
 
-/** How many columns are looked at for headings of counts. */
-const MOST_HEADINGS = 200;
 /** How far down the headings are looked for. */
 export const MOST_LINES_ABOVE = 100;
 
@@ -106,5 +109,18 @@ export function findHeading(
     const score = headingScore(fields, remembered);
     if (score > best) [best, place] = [score, index];
   }
-  return place < 0 ? findMatrixHeading(records) : place;
+  if (place >= 0) return place;
+  const matrix = findMatrixHeading(records);
+  return matrix >= 0 ? matrix : findLoneHeading(records);
+}
+
+/**
+ * Place of the first line that is more than a title, where it names the devices by an exact word and has places, years
+ * or a status beside it, as «Device, EG» and «Device, 2025»: a count would be no heading; -1 else.
+ */
+function findLoneHeading(records: readonly { readonly fields: readonly string[] }[]): number {
+  const place = records.findIndex(({ fields }) => fields.filter((text) => text !== '').length > 1);
+  const said = records[place]?.fields.slice(0, MOST_HEADINGS).filter((text) => text !== '').map((text) => ({ text, best: headingFields(text)[0] })) ?? [];
+  const isNaming = said.some(({ best }) => best?.exact === true && (best.field === 'type' || best.field === 'description'));
+  return isNaming && said.every(({ text, best }) => best?.exact === true || looksLikeArea(text) || isStatus(text) || /^\d{4}$/.test(text)) ? place : -1;
 }

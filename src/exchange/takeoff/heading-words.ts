@@ -6,6 +6,8 @@ import type { TakeoffField } from './field.ts';
  */
 export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = {
   total: ['line total', 'row total', 'zeilensumme', 'total de la ligne'],
+  // What is built several times is known by `countsUnits`.
+  times: [],
   qty: [
     'qty', 'qty total', 'quantity', 'quantities', 'count', 'counted', 'nos', 'no of', 'number of', 'no off', 'amount',
     'pcs', 'pieces', 'how many', 'total',

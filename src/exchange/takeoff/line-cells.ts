@@ -1,5 +1,6 @@
 import { parseCell, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
+import { withoutStruck } from '../marked-text.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { TYPE_FACTS, type TakeoffField } from './field.ts';
 import type { TypeFacts } from './legend.ts';
@@ -55,7 +56,8 @@ export class LineCells {
   }
 
   names(fields: readonly string[]): string[] {
-    return [...new Set([this.cell(fields, 'type'), this.cell(fields, 'description')])].filter((text) => text !== '');
+    const described = this.places('description').map((index) => this.#spoken(fields[index] ?? '', index));
+    return [...new Set([this.cell(fields, 'type'), ...described])].filter((text) => text !== '');
   }
 
   /** Ref, rail, branch and note, those that are given. */
@@ -110,7 +112,8 @@ export class LineCells {
     return [...new Set(texts)].filter((text) => text !== '').join(field === 'note' ? '; ' : ', ');
   }
 
-  #spoken(text: string, index: number): string {
+  #spoken(written: string, index: number): string {
+    const text = withoutStruck(written);
     const above = this.#above.get(index);
     // A count is never guessed.
     const isCount = this.places('qty').includes(index);

@@ -6,10 +6,11 @@ export type TakeoffOutcome = 'taken' | 'merged' | 'left-out' | 'undecided';
 
 /**
  * Why a line that can be read is asked about all the same: its row or column is hidden, it is struck through, its words
- * say that it counts no longer, it equals the sum above without being called a total, or its quantity is put in a way
- * that leaves a doubt, so that one is proposed.
+ * say that it counts no longer or perhaps, it equals the sum above without being called a total, its quantity is put in
+ * a way that leaves a doubt, so that one is proposed, or it may be the other way round which is the type and which the
+ * room.
  */
-export type LineFlag = 'hidden' | 'struck' | 'superseded' | 'sum' | 'proposal';
+export type LineFlag = 'hidden' | 'struck' | 'superseded' | 'sum' | 'proposal' | 'matrix';
 
 /** What a line of a takeoff is, before the names of devices are matched. */
 export interface LineDraft {

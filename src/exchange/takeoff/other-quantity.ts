@@ -7,7 +7,7 @@ const UNIT_WORDS = new Set(['ma', 'mw', 'kw', 'va', 'kva', 'db', 'mm', 'cm', 'm2
 const WORDS = new RegExp(`[€£$%°]|${[
   'preis', 'price', 'prix', 'kosten', 'betrag', 'montant', 'tarif', '\\bcosts?\\b', '\\bep\\b', '\\bgp\\b', '\\bpu\\b', '\\bp u\\b', '\\bpt\\b',
   'leistung', 'power', 'puissance', '\\bwatts?\\b', '\\bdraw\\b', '\\bcurrent\\b', '\\bstrom', 'courant', 'consommation', 'intensite',
-  'spannung', 'voltage', '\\btension', 'breite', 'width', 'largeur', 'hohe\\b', 'hoehe', 'height', 'hauteur', 'tiefe', 'depth', 'profondeur',
+  'spannung', 'voltage', '\\bvolts?\\b', '\\bamps?\\b', 'ampere', '\\bpeak\\b', '\\bspitze', '\\btension', 'breite', 'width', 'largeur', 'hohe\\b', 'hoehe', 'height', 'hauteur', 'tiefe', 'depth', 'profondeur',
   'lange\\b', 'laenge', 'length', 'longueur', 'distance', 'abstand', 'gewicht', 'weight', 'poids', 'durchmesser', 'diameter', 'diametre',
   'flache', 'flaeche', 'surface', 'querschnitt', 'section\\b', 'cores\\b', 'adern', 'conducteurs', 'nodes', 'teilnehmer', 'participants',
   'address', 'adresse', 'channel', 'kanal', 'canal', 'voie', 'stunden', 'hours', 'heures', 'minuten', 'minutes', 'jahr\\b', '\\byear', 'annee',

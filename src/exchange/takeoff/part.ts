@@ -1,6 +1,7 @@
 import type { TakeoffColumn } from './columns.ts';
 import type { TakeoffLine } from './line.ts';
 import type { TakeoffRecord } from './records.ts';
+import type { Band } from './side-by-side.ts';
 import type { TakeoffTable } from './source.ts';
 
 /** One of the lists of a takeoff. */
@@ -14,6 +15,8 @@ export interface TakeoffPart {
   /** The line that holds the headings; `undefined` when none does. */
   readonly headingLine: number | undefined;
   readonly columns: readonly TakeoffColumn[];
+  /** Numbers of the columns that are its own, from 1, where lists stand side by side. */
+  readonly ownColumns?: readonly number[];
 }
 
 /** A part of a takeoff with its lines. */
@@ -27,9 +30,11 @@ export interface OpenPart {
   readonly lastHeading: number | undefined;
   readonly columns: readonly TakeoffColumn[];
   readonly sheetArea: string | undefined;
+  readonly band?: Band;
 }
 
-/** The part on which a line stands: the last one of its sheet that begins above it. */
-export function partOf({ source: { file, sheet, line } }: TakeoffLine, parts: readonly TakeoffPart[]): TakeoffPart {
-  return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line)!;
+/** The part on which a line stands: the last one of its sheet, and of its columns, that begins above it. */
+export function partOf({ source: { file, sheet, line, column } }: TakeoffLine, parts: readonly TakeoffPart[]): TakeoffPart {
+  return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line
+    && (part.ownColumns === undefined || part.ownColumns.includes(column!)))!;
 }

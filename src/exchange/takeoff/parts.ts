@@ -2,14 +2,13 @@ import type { Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import { looksLikeArea } from './area-words.ts';
 import { proposeColumns } from './columns.ts';
-import { headingKey } from './draft-lines.ts';
-import { findHeading, headingsBelow, headingScore } from './find-heading.ts';
+import { findHeading, headingsBelow } from './find-heading.ts';
 import { isLegend, Legend } from './legend.ts';
 import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
 import type { OpenPart } from './part.ts';
-import { recordsOf, type TakeoffRecord } from './records.ts';
-import type { RememberedColumns } from './remembered-columns.ts';
+import { recordsOf } from './records.ts';
+import { sectionsOf, type Section } from './sections.ts';
 import type { TakeoffTable } from './source.ts';
 import type { TakeoffOptions } from './takeoff-options.ts';
 
@@ -26,23 +25,29 @@ export function readParts(
 ): Parts | Unreadable {
   const legend = new Legend();
   const isKnown = (name: string) => legend.find(name) !== undefined || index.match([name]).by !== 'none';
-  const sections: { readonly table: TakeoffTable; readonly records: readonly TakeoffRecord[] }[] = [];
+  const sections: (Section & { readonly table: TakeoffTable })[] = [];
+  const notes: string[] = [];
   const knownOf = (table: TakeoffTable) => ({ ...columns, ...table.columns });
   for (const table of tables) {
     const remembered = knownOf(table);
     const read = recordsOf(table.cells, remembered, words);
     // An empty sheet beside others has nothing to say.
     if (!read.ok && !(tables.length > 1 && read.problems[0]?.code === 'csv-empty')) return read;
-    if (read.ok) sections.push(...sectionsOf(read.records, remembered).map((records) => ({ table, records })));
+    if (!read.ok) continue;
+    const own = sectionsOf(read.records, remembered);
+    sections.push(...own.map((section) => ({ ...section, table })));
+    const beside = own.filter(({ band }) => band !== undefined).length;
+    if (beside > 0) notes.push(on(table, words.say('{count} lists stand side by side. Each is read by itself.', { count: beside }), words));
   }
   if (sections.length === 0) return recordsOf([], columns, words) as Unreadable;
-  const open = ({ table, records }: (typeof sections)[number]): OpenPart => {
+  const open = ({ table, records, band }: (typeof sections)[number]): OpenPart => {
     const remembered = knownOf(table);
     const place = findHeading(records, remembered);
     const above = records[place]?.fields ?? [];
     const second = place < 0 ? undefined : headingsBelow(above, records[place + 1]?.fields);
     const last = second === undefined ? place : place + 1;
-    const proposed = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown);
+    const proposed = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown)
+      .filter(({ index: place }) => band?.columns.includes(place) ?? true);
     const isCounted = proposed.some(({ field }) => field === 'qty');
     const kind = place >= 0 && isLegend(proposed) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';
     const { sheet } = table;
@@ -50,30 +55,18 @@ export function readParts(
     return {
       table, records, kind, columns: proposed, headingLine: records[place]?.line, lastHeading: records[last]?.line,
       firstLine: records[0]!.line,
-      sheetArea: isArea ? sheet : undefined,
+      sheetArea: isArea ? sheet : undefined, ...(band === undefined ? {} : { band }),
     };
   };
-  const notes = sections.map(open).filter(({ kind }) => kind === 'legend')
-    .flatMap((part) => explain(part, legend, decimal, words));
+  notes.push(...sections.map(open).filter(({ kind }) => kind === 'legend')
+    .flatMap((part) => explain(part, legend, decimal, words)));
   // What codes mean tells rooms from types.
   return { ok: true, legend, notes, parts: sections.map(open) };
 }
 
-/** Two fields, both by exact words: a line that is no heading hardly has them. */
-const LEAST_SCORE = 2.001;
-
-/** Lists that stand below one another on a sheet, each with headings of its own. */
-function sectionsOf(records: readonly TakeoffRecord[], remembered: RememberedColumns): TakeoffRecord[][] {
-  const first = findHeading(records, remembered);
-  const key = first < 0 ? '' : headingKey(records[first]!.fields);
-  const sections: TakeoffRecord[][] = [[]];
-  for (const [place, record] of records.entries()) {
-    const isOther = first >= 0 && place > first && headingKey(record.fields) !== key
-      && headingScore(record.fields, remembered) > LEAST_SCORE;
-    if (isOther) sections.push([]);
-    sections.at(-1)!.push(record);
-  }
-  return sections;
+/** A note with the sheet that it is about. */
+export function on({ sheet }: TakeoffTable, note: string, words: Words): string {
+  return sheet === undefined ? note : words.say('Sheet “{sheet}”: {note}', { sheet, note });
 }
 
 /** Takes what a legend says of its codes. @returns notes on codes that are explained in two ways. */

@@ -21,7 +21,7 @@ export function proposedQuantity(text: string, unit: string, decimal: DecimalSig
   const numbers = parts.filter((_, index) => index % 2 === 1).map((each) => numberOf(each, decimal));
   const between = parts.filter((_, index) => index % 2 === 0);
   const [first, second] = numbers;
-  if (first === undefined || numbers.includes(undefined) || /[\d%]/.test(between.join('')) || !/^\W*$/u.test(between[0]!)
+  if (first === undefined || numbers.includes(undefined) || /[\d%\p{No}]/u.test(between.join('')) || !/^\W*$/u.test(between[0]!)
     || /[-−]/.test(between[0]!)) return undefined;
   const rest = between.slice(1);
   if (numbers.length === 1) return [rest[0]!, unit].some(isPair) ? exact(first * 2) : undefined;

@@ -1,5 +1,6 @@
 import { checkCell, columnOf, parseCell, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
+import { withoutFootnote, withoutStruck } from '../marked-text.ts';
 import { isCountUnit, isMetres, isPair } from './count-units.ts';
 import { proposedQuantity } from './proposal.ts';
 
@@ -30,11 +31,13 @@ const MOST = 1_000_000;
  * @param decimal the decimal sign in use, if known; without it `1,200` is in doubt.
  * @param words the language of the doubt.
  * @returns the count; with a doubt for all that is not a plain whole number, and with a proposal where it is clear what
- *   is probably meant: 12 for `ca. 12`, 4 for `3 + 1 spare`, none for `12.5`, `10-12` and `1 lot`.
+ *   is probably meant: 12 for `ca. 12`, 4 for `3 + 1 spare` and for 4 with a footnote, none for `12.5`, `10-12` and `1 lot`.
  */
 export function readQuantity(text: string, unit = '', decimal?: DecimalSign, words: Words = ENGLISH): Quantity {
-  const plain = text.normalize('NFKC').trim();
+  const plain = withPlainSigns(text).trim();
   if (plain === '') return { qty: null };
+  const rest = withoutFootnote(withoutStruck(plain));
+  if (rest !== plain) return marked(plain, unit, readQuantity(rest, unit, decimal, words), words);
   if (plain.startsWith('=')) {
     return {
       qty: null, doubt: words.say('“{text}” is a formula, not a count. Say how many there are.', { text: plain }),
@@ -55,6 +58,28 @@ export function isCount(text: string): boolean {
   return qty !== null && (doubt === undefined || proposal !== undefined);
 }
 
+/** Signs that are the same to a reader, but for raised digits and fractions: 4¹ is no 41, and 12½ no 121⁄2. */
+function withPlainSigns(text: string): string {
+  return text.replace(/[^\p{No}⁺-⁾₊-₎]+/gu, (signs) => signs.normalize('NFKC'));
+}
+
+/** A quantity with a footnote, or of which a part is struck through: what is left is for a person to confirm. */
+function marked(text: string, unit: string, { doubt, isFraction: _isFraction, ...rest }: Quantity, words: Words): Quantity {
+  const { qty, proposal = qty } = rest;
+  if (proposal === null || (doubt !== undefined && rest.proposal === undefined)) return { qty, doubt: notPlain(text, unit, words) };
+  return { ...rest, proposal, doubt: probably(text, unit, proposal, words) };
+}
+
+function probably(text: string, unit: string, proposal: number, words: Words): string {
+  return unit === '' ? words.say('“{text}” probably means {proposal}. Confirm it, or say how many there are.', { text, proposal })
+    : words.say('“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.', { text, unit, proposal });
+}
+
+function notPlain(text: string, unit: string, words: Words): string {
+  return unit === '' ? words.say('“{text}” is not a plain count. Say how many there are.', { text })
+    : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text, unit });
+}
+
 function inDoubt(text: string, unit: string, decimal: DecimalSign | undefined, words: Words): Quantity {
   const proposal = !isCountUnit(unit) && !isPair(unit) ? undefined
     : proposedQuantity(text, unit, decimal) ?? roughCount(text, decimal, words);
@@ -62,21 +87,18 @@ function inDoubt(text: string, unit: string, decimal: DecimalSign | undefined, w
   if (proposal !== undefined && proposal <= MOST && (isLength || Number.isInteger(proposal))) {
     return {
       qty: proposal, proposal, ...(isLength ? { isLength } : {}),
-      doubt: unit === '' ? words.say('“{text}” probably means {proposal}. Confirm it, or say how many there are.', { text, proposal })
-        : words.say('“{text}” in “{unit}” probably means {proposal}. Confirm it, or say how many there are.', {
-          text, unit, proposal,
-        }),
+      doubt: probably(text, unit, proposal, words),
     };
   }
-  const doubt = unit === '' ? words.say('“{text}” is not a plain count. Say how many there are.', { text })
-    : words.say('“{text}” in “{unit}” is not a plain count. Say how many there are.', { text, unit });
-  return { qty: onlyNumber(text, decimal, words), doubt };
+  return { qty: onlyNumber(text, decimal, words), doubt: notPlain(text, unit, words) };
 }
 
 /** The count in «ca. 12», «env. 3», «~12», «12?» and «12 (tbc)»: nothing but words of doubt stands beside it. */
 function roughCount(text: string, decimal: DecimalSign | undefined, words: Words): number | undefined {
   const rough = /^(?:(?:ca|circa|approx|about|around|env|environ|etwa|rd|rund|min|mind|~|≈|±)\W*)?[\d.,\s]*\d[\s(?]*(?:tbc|t\.b\.c\.)?[\s)?]*$/iu;
-  return rough.test(text) ? onlyNumber(text, decimal, words) ?? undefined : undefined;
+  // «41)» may be 4 with the mark of a footnote.
+  const isWhole = !text.includes(')') || text.includes('(');
+  return isWhole && rough.test(text) ? onlyNumber(text, decimal, words) ?? undefined : undefined;
 }
 
 /** @param unit `m` for a length, a piece for what is counted; empty where there is none. */
@@ -94,8 +116,8 @@ function readCount(text: string, decimal: DecimalSign | undefined, words: Words,
   return { qty, doubt, ...(unit === '' && qty > 0 && !Number.isInteger(qty) ? { isFraction: true as const } : {}) };
 }
 
-/** The one number in a text; `null` where there are several or none, or where it can mean two. */
+/** The one number in a text; `null` where there are several, a fraction or none, or where it can mean two. */
 function onlyNumber(text: string, decimal: DecimalSign | undefined, words: Words): number | null {
   const found = text.match(/\d[\d.,]*/g) ?? [];
-  return found.length === 1 ? readCount(found[0].replace(/[.,]$/, ''), decimal, words).qty : null;
+  return found.length === 1 && !/\p{No}/u.test(text) ? readCount(found[0].replace(/[.,]$/, ''), decimal, words).qty : null;
 }

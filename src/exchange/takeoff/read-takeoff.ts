@@ -1,13 +1,14 @@
-import type { Cells } from '../../schedule/index.ts';
+import { grouped, type Cells } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import type { TakeoffColumn } from './columns.ts';
+import { areRivals, areYears } from './count-headings.ts';
 import { headingsName, LineReader } from './draft-lines.ts';
-import type { TakeoffLine } from './line.ts';
+import type { LineDraft, TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
 import type { OpenPart, TakeoffPart } from './part.ts';
-import { readParts } from './parts.ts';
+import { on, readParts } from './parts.ts';
 import { settleLines } from './settle-lines.ts';
 import { tablesOf, type TakeoffSource } from './source.ts';
 import { askOfSummaries } from './summary-sheets.ts';
@@ -55,15 +56,15 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const drafts = askOfSummaries(parts.map((part) => {
+  const drafts = inOrder(askOfSummaries(parts.map((part) => {
     const reader = new LineReader({ ...options, ...part, decisions, legend, isKnown, words }, part.records);
     return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
-  }), parts, decisions, words);
+  }), parts, decisions, words), parts);
   const { lines, rows } = settleLines(drafts, names, types, words);
   return {
-    ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns }) => ({
+    ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns, band }) => ({
       ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
-      kind, firstLine, headingLine, columns,
+      kind, firstLine, headingLine, columns, ...(band === undefined ? {} : { ownColumns: band.own.map((place) => place + 1) }),
     })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all,
     sums: sumsOf(lines),
     notes: [...notes, ...parts.flatMap((part) => notesOn(part, words))],
@@ -80,15 +81,29 @@ export function missingColumns(columns: readonly TakeoffColumn[]): ('type' | 'qt
   return [...(isNamed ? [] : ['type' as const]), ...(fields.has('qty') ? [] : ['qty' as const])];
 }
 
-function notesOn({ kind, columns, table: { sheet } }: OpenPart, words: Words): string[] {
-  const on = (note: string) => sheet === undefined ? note : words.say('Sheet “{sheet}”: {note}', { sheet, note });
+/** The lines of all parts as they stand in their sheets, also where lists stand side by side. */
+function inOrder(drafts: readonly (readonly LineDraft[])[], parts: readonly OpenPart[]): LineDraft[] {
+  const tables = grouped(drafts.keys(), (place) => parts[place]!.table);
+  return [...tables.values()].flatMap((places) => places.flatMap((place) => drafts[place]!)
+    .sort((one, other) => one.source.line - other.source.line));
+}
+
+/** Columns that may hold counts of different issues of the same devices, of which none is taken unasked. */
+export function rivalColumns(columns: readonly TakeoffColumn[]): TakeoffColumn[] {
+  const found = columns.filter(({ field, from, heading }) => field === undefined && from === undefined && (areRivals([heading]) || areYears([heading, heading])));
+  return found.length > 1 ? found : [];
+}
+
+function notesOn({ kind, columns, table }: OpenPart, words: Words): string[] {
   if (kind !== 'list') {
-    return [on(kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
-      : words.say('There is no list on it: no column is known to hold quantities.'))];
+    return [on(table, kind === 'legend' ? words.say('It is a legend, which explains names and counts nothing.')
+      : words.say('There is no list on it: no column is known to hold quantities.'), words)];
   }
+  const rivals = rivalColumns(columns).map(({ heading }) => `“${heading}”`).join(', ');
   const missing = missingColumns(columns).map((field) => field === 'type'
     ? words.say('No column is known to name the devices. Choose the one that does.')
-    : words.say('No column is known to hold the quantities. Choose the one that does.'));
+    : rivals === '' ? words.say('No column is known to hold the quantities. Choose the one that does.')
+    : words.say('Under {columns} stand counts of different issues, years or orders, or of rooms. Choose the one that counts, or each of them if they count together.', { columns: rivals }));
   const unread = columns.filter(({ field, values }) => field === undefined && values > 0)
     .map(({ index, heading, values }) => heading === '' ? words.say(
       'column {number} ({values})', { number: index + 1, values }
@@ -97,5 +112,5 @@ function notesOn({ kind, columns, table: { sheet } }: OpenPart, words: Words): s
   if (unread.length > 0) {
     missing.push(words.say('Columns that are not read, with the number of their values: {columns}.', { columns: unread.join(', ') }));
   }
-  return missing.map(on);
+  return missing.map((note) => on(table, note, words));
 }

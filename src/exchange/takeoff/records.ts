@@ -2,6 +2,8 @@ import { DELIMITERS, parseTable, type Delimiter } from '../csv/parse-table.ts';
 import type { Words } from '../../words/index.ts';
 import { MOST_ROWS, tooManyRows, unreadable, type Unreadable } from '../problem.ts';
 import { headingScore, MOST_LINES_ABOVE } from './find-heading.ts';
+import { freeText } from './free-text.ts';
+import { mendQuotes } from './mend-quotes.ts';
 import type { RememberedColumns } from './remembered-columns.ts';
 import type { ListCells } from './source.ts';
 
@@ -28,9 +30,15 @@ const SAMPLE = 20_000;
 export function recordsOf(source: ListCells, remembered: RememberedColumns, words: Words): Records | Unreadable {
   if (typeof source !== 'string') {
     if (source.length > MOST_ROWS + 1) return tooManyRows('', words);
-    return filled(source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) })), words);
+    const lines = source.map((cells, index) => ({ line: index + 1, fields: Array.from(cells, cellText) }));
+    const isLone = lines.every(({ fields }) => fields.filter((text) => text !== '').length < 2);
+    const free = isLone ? freeText(lines.map(({ fields }) => fields.find((text) => text !== '') ?? '')) : undefined;
+    return filled(free === undefined ? lines : lines.map(({ line }, index) => ({ line, fields: free[index]! })), words);
   }
-  const table = parseTable(source, words, delimiterOf(source, remembered, words));
+  const free = /[\t;]/.test(source) ? undefined : freeText(source.split(/\r\n?|\n/).map((text) => cellText(text.replace(/^\ufeff|^"(.*)"$/g, '$1'))));
+  if (free !== undefined) return filled(free.map((fields, index) => ({ line: index + 1, fields })), words);
+  const sign = delimiterOf(source, remembered, words);
+  const table = parseTable(sign === undefined ? source : mendQuotes(source, sign), words, sign);
   if (!table.ok) return table;
   const records: TakeoffRecord[] = [];
   let next = 1;
@@ -72,9 +80,9 @@ function cellText(cell: unknown): string {
 function delimiterOf(text: string, remembered: RememberedColumns, words: Words): Delimiter | undefined {
   const sample = text.length > SAMPLE ? text.slice(0, text.lastIndexOf('\n', SAMPLE) + 1 || SAMPLE) : text;
   const fits = DELIMITERS.map((sign) => {
-    const part = parseTable(sample, words, sign);
+    const part = parseTable(mendQuotes(sample, sign), words, sign);
     // The sample may end within a quoted text.
-    const table = part.ok ? part : parseTable(text, words, sign);
+    const table = part.ok ? part : parseTable(mendQuotes(text, sign), words, sign);
     const rows = table.ok ? table.rows.map(({ fields }) => fields.map(cellText)) : [];
     const scores = rows.slice(0, MOST_LINES_ABOVE).map((fields) => headingScore(fields, remembered));
     return { sign, points: Math.max(0, ...scores) * 1e6 + evenLines(rows) };

@@ -2,26 +2,30 @@
 export class RunningSums {
   #all = 0;
   #beforePart = 0;
-  /** For each sum at which a part of the list began, the line of the latest such part. */
-  readonly #partsBySum = new Map<number, number>();
+  #count = 0;
+  /** For each sum at which a part of the list began, the line of the latest such part, and how many stand above. */
+  readonly #partsBySum = new Map<number, { readonly line: number; readonly count: number }>();
 
   add(qty: number): void {
     this.#all = rounded(this.#all + qty);
+    if (qty !== 0) this.#count += 1;
   }
 
   /** A part of the list begins on this line: at the start, and below each title and each total. */
   beginPart(line: number): void {
-    this.#partsBySum.set(this.#all, line);
+    this.#partsBySum.set(this.#all, { line, count: this.#count });
     this.#beforePart = this.#all;
   }
 
   /**
    * Whether a quantity is the sum of everything from the beginning of some part to here, so that totals of parts, of
    * several parts and of the whole are all found.
+   * @param least how many quantities it adds up, at least.
    * @returns the first line that it adds up; `undefined` when it is no such sum.
    */
-  sumsFrom(qty: number): number | undefined {
-    return qty > 0 ? this.#partsBySum.get(rounded(this.#all - qty)) : undefined;
+  sumsFrom(qty: number, least = 0): number | undefined {
+    const part = qty > 0 ? this.#partsBySum.get(rounded(this.#all - qty)) : undefined;
+    return part !== undefined && this.#count - part.count >= least ? part.line : undefined;
   }
 
   /** The sum that a total in this place would have: of the part, or of all where the part is empty. */

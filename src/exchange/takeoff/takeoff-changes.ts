@@ -1,8 +1,9 @@
-import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { grouped, insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { typesWithVoltage } from '../types-with-voltage.ts';
 import { countedList } from './counted-list.ts';
 import { withAliases } from './names/aliases.ts';
+import { TypeIndex } from './names/type-index.ts';
 import { newTypes } from './new-types.ts';
 import { listsAfter } from './office-lists.ts';
 import type { Takeoff } from './read-takeoff.ts';
@@ -32,9 +33,14 @@ export function typeChanges(document: ScheduleDocument, takeoff: Takeoff, words:
     types: newTypes(takeoff, words), devices: takeoff.rows, runs: [],
     supplies: document.rows('supplies').map(({ cells }) => cells),
   }, (cells: Cells) => cells, (cells, voltage) => ({ ...cells, voltage }));
+  const present = document.rows('types');
+  const aliases = aliasesAfter([...present.map(({ cells }) => cells), ...added], takeoff);
+  const aliasOfType = (cells: Cells) => withAliases(cells.aliases, aliases.get(String(cells.type)) ?? []);
   return [
-    ...setCells(document, aliasEdits(document, takeoff)),
-    ...insertRows(document, 'types', document.rows('types').length, added),
+    ...setCells(document, present.filter(({ cells }) => aliases.has(String(cells.type)))
+      .map(({ id, cells }) => ({ sheet: 'types' as const, id, key: 'aliases', value: aliasOfType(cells) }))),
+    ...insertRows(document, 'types', present.length,
+      added.map((cells) => aliases.has(String(cells.type)) ? { ...cells, aliases: aliasOfType(cells) } : cells)),
     ...(lists === document.lists ? [] : [{ op: 'lists' as const, lists }]),
   ];
 }
@@ -52,15 +58,14 @@ export function takeoffLabel({ sums, rows }: Takeoff, words: Words = ENGLISH): s
   });
 }
 
-function aliasEdits(document: ScheduleDocument, { names }: Takeoff) {
-  const byType = new Map<string, string[]>();
-  for (const { state, type, texts, match } of names) {
-    if (state !== 'confirmed' || type === null || match.type === type) continue;
-    byType.set(type, [...byType.get(type) ?? [], texts.join(', ')]);
-  }
-  return document.rows('types').flatMap(({ id, cells }) => {
-    const added = typeof cells.type === 'string' ? byType.get(cells.type) : undefined;
-    return added === undefined ? []
-      : [{ sheet: 'types' as const, id, key: 'aliases', value: withAliases(cells.aliases, added) }];
-  });
+/**
+ * What is to be kept as an alias of each type: names that were confirmed, and those that would be asked about with the
+ * types that there are then, as «K2, wall station» once another device made K2 a type.
+ */
+function aliasesAfter(types: readonly Cells[], { names, rows }: Takeoff): Map<string, string[]> {
+  const index = new TypeIndex(types);
+  const used = new Set(rows.map(({ type }) => type));
+  const renamed = names.filter(({ state, type, texts }) =>
+    type !== null && (state === 'confirmed' || used.has(type)) && index.match(texts).type !== type);
+  return new Map([...grouped(renamed, ({ type }) => type!)].map(([type, of]) => [type, of.map(({ texts }) => texts.join(', '))]));
 }

@@ -17,3 +17,15 @@ export function namesTotal(text: string): boolean {
   return TOTAL_WORDS.some((each) => line.includes(` ${each} `))
     || FIRST_WORDS.some((each) => line.startsWith(` ${each} `));
 }
+
+/** Texts that mean a total only where a line of a list says nothing else; common practice, no source. */
+const WHOLE = new Set([
+  'c f', 'b f', 'c fwd', 'b fwd', 'carried fwd', 'brought fwd', 'in all', 'altogether', 'overall', 'all devices', 'number of devices',
+  'zusammen', 'seitensumme', 'kontrollsumme', 'alle gerate', 'alle geraete', 'anzahl gerate', 'anzahl geraete',
+  'recapitulatif', 'tous les appareils', 'nombre d appareils',
+]);
+
+/** Whether what a line is called, without a device, is a total: «Summe EG», «c/f», «Σ». */
+export function isTotalName(text: string): boolean {
+  return namesTotal(text) || /^[Σ∑]|^=+$/.test(text) || WHOLE.has(plainWords(text).join(' '));
+}

@@ -2,7 +2,9 @@ import { zipSync } from 'fflate';
 import { readSheet } from 'read-excel-file/universal';
 import type { Words } from '../../words/index.ts';
 import { unreadable, type Unreadable } from '../problem.ts';
+import { isStruckThroughout, unstruck } from '../marked-text.ts';
 import { fillMerged } from './fill-merged.ts';
+import { withLooks } from './rich-text.ts';
 import { rowMarks, type RowMarks } from './row-marks.ts';
 import { lastRow, usedRange } from './used-range.ts';
 
@@ -14,10 +16,12 @@ export interface SheetRows extends RowMarks {
 
 /** How many cells the table of a sheet may have, from its first cell to its last, and how many rows. */
 const [MOST_CELLS, MOST_ROWS] = [2_000_000, 1_048_576];
+const SHARED = 'xl/sharedStrings.xml';
 
 /**
  * Reads the cells of a sheet: texts, numbers, yes or no, dates; `null` where there is none, where a formula has no
- * result, and in all but the first of merged cells, unless a text is merged downwards.
+ * result, and in all but the first of merged cells, unless a text is merged downwards. What is struck through within a
+ * text, raised or lowered is so in its signs.
  * @param parts the parts of the workbook that matter to this sheet, by path.
  * @param path which of the parts is the sheet.
  * @param place place of the sheet among all, from 1.
@@ -34,14 +38,27 @@ export async function readRows(
   }
   try {
     // Not packed, its parts are read without workers from texts, which a strict Content-Security-Policy forbids.
-    const { buffer } = zipSync({ ...parts }, { level: 0 });
-    const cells: unknown[][] = await readSheet(buffer, place);
-    fillMerged(cells, xml);
     const text = (name: string) => parts[name] === undefined ? '' : new TextDecoder().decode(parts[name]);
-    return { ok: true, rows: cells, ...rowMarks(xml, text('xl/styles.xml'), text('xl/sharedStrings.xml')) };
+    const looked = Object.fromEntries([path, SHARED].filter((name) => parts[name] !== undefined)
+      .map((name) => [name, new TextEncoder().encode(withLooks(text(name)))]));
+    const { buffer } = zipSync({ ...parts, ...looked }, { level: 0 });
+    const cells: unknown[][] = await readSheet(buffer, place);
+    const marks = rowMarks(xml, text('xl/styles.xml'));
+    const struckRows = new Set([...marks.struckRows, ...takeStruck(cells)]);
+    fillMerged(cells, xml);
+    return { ok: true, rows: cells, ...marks, struckRows };
   } catch {
     // What the reader throws names its own variables, which help nobody who has the workbook.
     return unreadable('not-a-workbook', '', words.say(
       'The sheet is damaged or incomplete and cannot be read. Save the workbook anew as .xlsx, or copy the list and paste it.'));
   }
+}
+
+/** Takes the strokes off texts that are struck through as a whole. @returns places of their rows. */
+function takeStruck(cells: readonly unknown[][]): number[] {
+  return [...cells.entries()].flatMap(([row, texts]) => texts.flatMap((text, column) => {
+    if (typeof text !== 'string' || !isStruckThroughout(text)) return [];
+    texts[column] = unstruck(text);
+    return [row];
+  }));
 }

@@ -6,18 +6,18 @@ export interface RowMarks {
   /** Rows that are hidden, by hand, by a filter or by a height of 0. */
   readonly hiddenRows: ReadonlySet<number>;
   readonly hiddenColumns: ReadonlySet<number>;
-  /** Rows with a text or number that is struck through. */
+  /** Rows with a cell that is struck through as a whole. */
   readonly struckRows: ReadonlySet<number>;
 }
 
 const MOST_COLUMNS = 16_384;
 
 /**
- * Finds what is hidden and struck through on a sheet (ECMA-376, part 1, 18.3.1.13, 18.3.1.73, 18.4.10).
+ * Finds what is hidden and struck through on a sheet by its formats (ECMA-376, part 1, 18.3.1.13, 18.3.1.73, 18.4.10).
  * @param xml the part of the sheet.
- * @param styles the part of the styles, and `shared` that of shared texts; empty where there is none.
+ * @param styles the part of the styles; empty where there is none.
  */
-export function rowMarks(xml: string, styles: string, shared: string): RowMarks {
+export function rowMarks(xml: string, styles: string): RowMarks {
   const hiddenRows = new Set<number>();
   let row = 0;
   for (const attributes of attributesOf(xml, 'row')) {
@@ -30,7 +30,7 @@ export function rowMarks(xml: string, styles: string, shared: string): RowMarks 
     const last = Math.min(Number(attribute(attributes, 'max')), MOST_COLUMNS);
     for (let column = Number(attribute(attributes, 'min')); column <= last; column += 1) hiddenColumns.add(column - 1);
   }
-  return { hiddenRows, hiddenColumns, struckRows: struckRows(xml, struckFormats(styles), struckTexts(shared)) };
+  return { hiddenRows, hiddenColumns, struckRows: struckRows(xml, struckFormats(styles)) };
 }
 
 function isHidden(attributes: string, size: string): boolean {
@@ -45,23 +45,14 @@ function struckFormats(styles: string): ReadonlySet<string> {
   return new Set(formats.flatMap((is, place) => is ? [String(place)] : []));
 }
 
-/** Numbers of shared texts of which a part is struck through. */
-function struckTexts(shared: string): ReadonlySet<string> {
-  if (!shared.includes('strike')) return new Set();
-  return new Set(elements(shared, 'si').flatMap((text, place) => isStruck(text) ? [String(place)] : []));
-}
-
-function struckRows(xml: string, formats: ReadonlySet<string>, texts: ReadonlySet<string>): Set<number> {
+function struckRows(xml: string, formats: ReadonlySet<string>): Set<number> {
   const rows = new Set<number>();
-  if (formats.size === 0 && texts.size === 0) return rows;
-  for (const { index, 0: tag, 1: attributes = '' } of xml.matchAll(/<(?:\w+:)?c(\s[^<>]*)>/g)) {
+  if (formats.size === 0) return rows;
+  for (const { 0: tag, 1: attributes = '' } of xml.matchAll(/<(?:\w+:)?c(\s[^<>]*)>/g)) {
     if (tag.endsWith('/>')) continue;
     const place = /^([A-Z]+)(\d+)$/.exec(attribute(attributes, 'r') ?? '');
     if (place === null || columnPlace(place[1]!) >= MOST_COLUMNS) continue;
-    const isFormat = formats.has(attribute(attributes, 's') ?? '');
-    const text = attribute(attributes, 't') === 's' && texts.size > 0
-      ? /^[^<]*<(?:\w+:)?v>(\d+)</.exec(xml.slice(index + tag.length, index + tag.length + 100))?.[1] : undefined;
-    if (isFormat || (text !== undefined && texts.has(text))) rows.add(Number(place[2]) - 1);
+    if (formats.has(attribute(attributes, 's') ?? '')) rows.add(Number(place[2]) - 1);
   }
   return rows;
 }

@@ -57,6 +57,7 @@ export async function mountGrid(content: Content, options: MountOptions = {}): P
 /** Takes every grid off the page. */
 export function unmountAll(): void {
   for (const box of document.querySelectorAll('.mounted')) box.remove();
+  document.adoptedStyleSheets = document.adoptedStyleSheets.filter((each) => each !== look);
 }
 
 /** Waits for the next frame to have been drawn. */

@@ -1,7 +1,7 @@
 import { afterAll, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import { cellAt, frame, mountGrid, unmountAll } from './support/mount.ts';
-import { COLUMN, sample } from './support/sample-content.ts';
+import { cellAt, frame, mountGrid, unmountAll } from '../support/mount.ts';
+import { COLUMN, sample } from '../support/sample-content.ts';
 
 afterAll(unmountAll);
 

@@ -1,12 +1,12 @@
 import { afterEach, expect, test, vi } from 'vitest';
-import { mountElement, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { mountElement, parts, removeElements, said, sample, textOf } from '../element-mount.ts';
 
 // As where the network is gone when the words are fetched: the module fails, not its making, which would end the run.
 const { unreachable } = vi.hoisted(() => ({
   unreachable: () => ({ get default() { throw new Error('The catalogue cannot be fetched.'); } }),
 }));
-vi.mock('../../src/words/catalogue/de.json', unreachable);
-vi.mock('../../src/words/catalogue/fr.json', unreachable);
+vi.mock('../../../src/words/catalogue/de.json', unreachable);
+vi.mock('../../../src/words/catalogue/fr.json', unreachable);
 
 afterEach(removeElements);
 
