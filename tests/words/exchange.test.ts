@@ -116,8 +116,8 @@ function joiningSaid(words: Words): string[] {
 
 /** A list of which rows change, come, and are left out for every reason. */
 function updateSaid(words: Words): string[] {
-  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }] } }).snapshot);
-  const rows: Cells[] = [{ draw: 1 }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }, { type: 'Y', aliases: 'V' }] } }).snapshot);
+  const rows: Cells[] = [{ draw: 1 }, { type: 'V' }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
   const schedule = { document, content: () => toContent(document) };
   const ways = [{ sheet: 'types', rows }, { sheet: 'contacts', rows: [] }] as const;
   const taken = ways.flatMap((list) => LIST_WAYS.map((how) => takeList(schedule, list, '1', how, { words }).label));
