@@ -2,9 +2,9 @@ import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from 
 import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
-  showFormula, toContent, toSnapshot, withdrawAcceptance, type CellValue, type Change,
+  lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
   type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
-  type SheetName, type Snapshot,
+  type SheetLook, type SheetName, type Snapshot,
 } from './schedule/index.ts';
 import { ENGLISH, type Words } from './words/index.ts';
 
@@ -257,16 +257,14 @@ export class LoadSchedule {
     return this.#history.redoLabel;
   }
 
-  /** Whether the rare columns of a sheet are shown although nothing stands in them. */
-  showsRare(sheet: SheetName): boolean {
-    return this.document.view?.rare?.includes(sheet) === true;
+  /** How a sheet is looked at: which columns are in sight, stay in view, and how wide they are. */
+  look(sheet: SheetName): SheetLook {
+    return lookOf(this.document.view, sheet);
   }
 
-  /** Shows the rare columns of a sheet or puts them out of sight, which files keep; it is no action. */
-  showRare(sheet: SheetName, shown: boolean): void {
-    const { view } = this.document;
-    const others = view?.rare?.filter((name) => name !== sheet) ?? [];
-    this.document.view = { ...view, rare: shown ? [...others, sheet] : others };
+  /** Has a sheet looked at in another way, which files and drafts keep; it is no action. */
+  setLook(sheet: SheetName, changed: Partial<SheetLook>): void {
+    this.document.view = withLook(this.document.view, sheet, changed);
   }
 
   /** What a file of this schedule holds. */

@@ -13,6 +13,9 @@ import { runOf, runWords } from './run-words.ts';
 type Explanation = NonNullable<ReturnType<LoadSchedule['explain']>>;
 type Part = Explanation['parts'][number];
 
+/** Height for which there is room whatever is selected: four lines. */
+const USUAL = '6em';
+
 /** Parts of a total listed by name; the others are counted. */
 const PARTS_SHOWN = 8;
 
@@ -58,6 +61,16 @@ export class CellExplanation extends LitElement {
     // The number of a row that has gone may be another's.
     if (place?.sheet === 'devices') this.#lastType = schedule.target('devices', place.id, 'type');
     else if (schedule.document.row('types', this.#lastType) === undefined) this.#lastType = -1;
+  }
+
+  /** It grows with what it says, and stays as large until nothing or another sheet is selected: rows keep their place. */
+  protected override updated(changed: PropertyValues<this>): void {
+    const { style, place } = this;
+    const isOther = changed.has('place') && place?.sheet !== changed.get('place')?.sheet;
+    if (isOther || this.pictured) style.minBlockSize = '';
+    if (place !== undefined && !this.pictured && this.accepting === '') {
+      style.minBlockSize = `min(max(${USUAL}, ${this.offsetHeight}px), 45%)`;
+    }
   }
 
   override render(): TemplateResult {

@@ -10,6 +10,7 @@ import type { DraftNotice } from './draft-notice.ts';
 import { DraftSession, type OpenDraft } from './draft-session.ts';
 import type { DraftBody, DraftHead, DraftPlace, DraftStore } from './draft-store.ts';
 import { readDraft, renewDraft, repeatDraft } from './read-draft.ts';
+import { isView } from './sound-draft.ts';
 
 /** A database that has not answered by then is not waited for [ms]: the page's file is to be shown. */
 const PATIENCE_MILLISECONDS = 3000;
@@ -160,6 +161,12 @@ export class DraftKeeper {
     if (this.#session.head === undefined) return;
     this.#note({ kind: 'saved', at });
     await this.#tried(() => this.#session.mark({ savedAt: at }));
+  }
+
+  /** The schedule is looked at in another way: a draft that there is goes on with it. */
+  async looked(): Promise<void> {
+    if (this.#session.head === undefined) return;
+    await this.#tried(() => this.#session.mark({ view: this.#session.schedule.document.view }));
   }
 
   /** The person has the file that was handed out. */
@@ -317,6 +324,8 @@ export class DraftKeeper {
     const body = await this.#bodyOf(found.head);
     const schedule = body?.actions.length === found.head.count ? readDraft(body) : undefined;
     if (body === undefined || schedule === undefined) return refuse('damaged');
+    const { view } = found.head;
+    if (view !== undefined && isView(view)) schedule.document.view = view;
     const files = await this.#filesOf(found.head);
     const { head, release } = found.head.version === VERSION ? found : await this.#renew(found, body);
     const depth = body.actions.reduce((sum, action) => depthAfter(action, sum), NO_DEPTH);

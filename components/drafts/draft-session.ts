@@ -147,6 +147,7 @@ export class DraftSession {
     draft.head = {
       ...draft.head, at: Date.now(), count: Math.max(draft.head.count, lines.at(-1)?.number ?? 0), ended: false,
       files: this.files!, title: titleOf(this.schedule), savedAt: undefined,
+      view: this.schedule.document.view,
     };
     const written = before === undefined ? this.#store.append(draft.head, lines) : this.#create(draft, before, lines);
     const ended = written.then(

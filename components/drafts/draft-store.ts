@@ -1,4 +1,4 @@
-import type { LoggedAction, Snapshot } from '../../src/schedule/index.ts';
+import type { LoggedAction, Snapshot, View } from '../../src/schedule/index.ts';
 
 /** What is known of a draft without reading it. */
 export interface DraftHead {
@@ -21,13 +21,15 @@ export interface DraftHead {
   readonly title?: string;
   /** When it was handed out as a file [ms]; absent where it was not, or an action came after. */
   readonly savedAt?: number | undefined;
+  /** How its schedule is looked at, which is no action; as its base says where it is absent. */
+  readonly view?: View | undefined;
 }
 
 /** Where a draft belongs: no schedule of another key, or of another file of the page, may be shown in its place. */
 export type DraftPlace = Required<Pick<DraftHead, 'key' | 'source'>>;
 
 /** What is said of a draft beside what it holds. */
-export type DraftMarks = Partial<Pick<DraftHead, 'ended' | 'files' | 'savedAt'>>;
+export type DraftMarks = Partial<Pick<DraftHead, 'ended' | 'files' | 'savedAt' | 'view'>>;
 
 /** What a draft holds: how the schedule began, and every action since, so that all of them can be undone. */
 export interface DraftBody {

@@ -5,6 +5,7 @@ import { ScheduleDocument, toContent, type LoggedAction } from '../../src/schedu
 import type { Words } from '../../src/words/index.ts';
 import type { DraftBody, DraftHead } from './draft-store.ts';
 import { renewDraft, repeatDraft } from './read-draft.ts';
+import { isView } from './sound-draft.ts';
 
 /**
  * Reads a draft that was saved as a file: what it began with, and the actions up to the first that cannot be repeated;
@@ -13,7 +14,7 @@ import { renewDraft, repeatDraft } from './read-draft.ts';
 export function readDraftFile(text: string, words: Words): ReadSchedule | Unreadable {
   const parsed = parseJson(text, words);
   if (!parsed.ok) return parsed;
-  const { base, count, version, actions } = parsed.value as Partial<DraftHead & DraftBody>;
+  const { base, count, version, actions, view } = parsed.value as Partial<DraftHead & DraftBody>;
   // A schedule file judges the version, and in the end everything, as this too comes from wherever it may.
   const asSchedule = (document: ScheduleDocument, of: number | undefined) => {
     const file = { ...JSON.parse(writeSchedule(toContent(document))) as object, version: of };
@@ -32,6 +33,7 @@ export function readDraftFile(text: string, words: Words): ReadSchedule | Unread
         'The draft is damaged: what it began with cannot be read, so nothing of it can be restored. Go on from the schedule file that was saved last.'
       ));
   }
+  if (view !== undefined && isView(view)) document.view = view;
   const read = asSchedule(document, VERSION);
   const all = typeof count === 'number' ? Math.max(count, logged.length) : logged.length;
   if (!read.ok || repeated === all) return read;

@@ -25,8 +25,19 @@ export function isAction(action: LoggedAction): boolean {
 
 /** Whether a document can be made of a snapshot, of whatever shape, without harm. */
 export function isSnapshot({ sheets, view }: Snapshot): boolean {
-  return Object.values(sheets).every(hasIds) && Array.isArray(view?.rare ?? []);
+  return Object.values(sheets).every(hasIds) && isView(view);
 }
+
+/** Whether a schedule can be looked at in a way, of whatever shape. */
+export function isView(view: unknown): view is Snapshot['view'] {
+  const { rare, hidden, frozen, wide } = (view ?? {}) as Readonly<Record<string, unknown>>;
+  return isList(rare ?? []) && held(hidden).every(isList) && held(frozen).every(isText)
+    && held(wide).flatMap(held).every((width) => typeof width === 'number');
+}
+
+const held = (of: unknown): unknown[] => Object.values(of ?? {});
+
+const isList = (list: unknown) => Array.isArray(list) && list.every(isText);
 
 /**
  * Whether everything is of its kind and formulas can be read. Numbers outside of their ranges are the business of the

@@ -1,5 +1,5 @@
 /** How the device rows are shown: as they were entered, or gathered under headings. */
-export type Grouping = 'entered' | 'rail' | 'branch';
+export type Grouping = 'entered' | 'rail' | 'branch' | 'way' | 'run' | 'area' | 'type';
 
 /** Asks, inside the element, to show the device rows in another way. */
 export class GroupingEvent extends Event {

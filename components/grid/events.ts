@@ -20,6 +20,37 @@ export class CellSelectEvent extends Event {
   }
 }
 
+/** How many rows of a sheet are in sight, and how many there are. */
+export class RowsInSightEvent extends Event {
+  static readonly type = 'elv-rows-in-sight';
+
+  readonly seen: number;
+  readonly all: number;
+
+  constructor(seen: number, all: number) {
+    super(RowsInSightEvent.type, { bubbles: true, composed: true });
+    this.seen = seen;
+    this.all = all;
+  }
+}
+
+/** Asks for what can be done with a column: sort by it, pick rows by it. */
+export class HeadingOpenEvent extends Event {
+  static readonly type = 'elv-heading-open';
+
+  readonly sheet: SheetName;
+  readonly key: string;
+  /** Where its heading stands in the window. */
+  readonly box: DOMRect;
+
+  constructor(sheet: SheetName, key: string, box: DOMRect) {
+    super(HeadingOpenEvent.type, { bubbles: true, composed: true });
+    this.sheet = sheet;
+    this.key = key;
+    this.box = box;
+  }
+}
+
 /** What a person is to be told about what just happened in the grid. */
 export interface GridMessage {
   readonly text: string;
@@ -55,6 +86,8 @@ export class MessageEvent extends Event implements GridMessage {
 declare global {
   interface HTMLElementEventMap {
     'elv-cell-select': CellSelectEvent;
+    'elv-heading-open': HeadingOpenEvent;
     'elv-message': MessageEvent;
+    'elv-rows-in-sight': RowsInSightEvent;
   }
 }

@@ -8,7 +8,7 @@ import { idAt, type GridModel } from './grid-model.ts';
 import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
-import { skipHeadings } from './lines/index.ts';
+import { skipHeadings, type HeadingLine } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
 import { drawColumnHeading, drawCorner } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
@@ -23,8 +23,17 @@ export interface ViewHost extends Omit<EditorHost, 'model'> {
   /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
   takeKey(event: KeyboardEvent): boolean;
   fill(from: CellBlock, into: CellBlock): void;
+  /** A heading of a group was pressed. */
+  fold(line: HeadingLine): void;
+  /** What can be done with a column is asked for, at its heading. */
+  headingOpened(key: string, box: DOMRect): void;
+  /** A person gave a column another width, in sizes of type. */
+  widened(key: string, width: number): void;
   selectionChanged(): void;
 }
+
+/** Whether the button in a heading was pressed. */
+const isMenu = (event: Event): boolean => (event.composedPath()[0] as Element | undefined)?.closest('.menu') != null;
 
 type Range = NonNullable<ReturnType<Handsontable['getSelectedRangeActive']>>;
 
@@ -37,10 +46,11 @@ interface Spot {
 
 /** Where a person was on a sheet. */
 interface Kept {
-  /** Widths of columns [px] by key. */
+  /** Widths of columns [px] by key, but of those that a person widened. */
   readonly widths: ReadonlyMap<string, number>;
   readonly spot: Spot | undefined;
   readonly top: number;
+  readonly left: number;
 }
 
 /**
@@ -131,20 +141,16 @@ export class GridView implements SettingsSource {
 
   #turnTo(model: GridModel, kept: Kept | undefined): void {
     this.model = model;
-    const widths = model.columns.map(({ key }) => kept?.widths.get(key));
-    this.widths = widths.every((width) => width !== undefined) ? widths
-      : this.#measure(model).map((width, column) => widths[column] ?? width);
+    this.widths = this.#measure(model, kept?.widths);
     this.hot.deselectCell();
     const resize = this.hot.getPlugin('manualColumnResize');
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
     this.#renderer.forget();
     this.hot.updateSettings(sheetSettings(this, this.#editors));
     this.#describe();
-    this.hot.scrollViewportTo({ row: 0, col: 0 });
-    if (kept !== undefined) {
-      this.#holder.scrollTop = kept.top;
-      if (kept.spot !== undefined) this.#selectSpot(kept.spot);
-    }
+    // The library's own way scrolls no further than to the columns that stay in view.
+    Object.assign(this.#holder, { scrollTop: kept?.top ?? 0, scrollLeft: kept?.left ?? 0 });
+    if (kept?.spot !== undefined) this.#selectSpot(kept.spot);
     this.#headings.draw(model);
   }
 
@@ -180,8 +186,12 @@ export class GridView implements SettingsSource {
     return selectionOf(blocks, { row: focus.row ?? 0, col: focus.col ?? 0 });
   }
 
-  /** Selects the block of some rows and columns, and brings it into view. @returns whether the rows are shown. */
-  select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
+  /**
+   * Selects the block of some rows and columns, and brings it into view.
+   * @param listens whether keys go to it from now on.
+   * @returns whether the rows are shown.
+   */
+  select(ids: readonly number[], keys: readonly string[], scroll = true, listens = true): boolean {
     const wanted = new Set(ids);
     const lines = this.model.lines.flatMap((line, index) => (
       line.kind === 'row' && wanted.has(line.id) ? [index] : []
@@ -189,8 +199,20 @@ export class GridView implements SettingsSource {
     const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key))
       .filter((index) => index >= 0);
     if (lines.length === 0 || columns.length === 0) return false;
-    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll);
+    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll, listens);
     return true;
+  }
+
+  /** Selects the first cell of a line. */
+  selectLine(line: number): void {
+    if (line >= 0) this.hot.selectCell(line, 0);
+  }
+
+  /** Asks for what can be done with a column, at its heading. */
+  openHeading(column: number): void {
+    const heading = this.hot.rootElement.querySelector(`.ht_clone_top th[aria-colindex="${column + 2}"], `
+      + `.ht_clone_top_inline_start_corner th[aria-colindex="${column + 2}"]`) ?? this.#box;
+    this.#host.headingOpened(this.model.columns[column]!.key, heading.getBoundingClientRect());
   }
 
   focus(): void {
@@ -250,14 +272,26 @@ export class GridView implements SettingsSource {
       afterDeselect: () => { this.#host.selectionChanged(); },
       beforeRender: () => { this.#renderer.forget(); },
       afterGetColHeader: (index, heading) => {
-        const { sheet, words, columns } = this.model;
+        const { words, columns } = this.model;
         const column = columns[index];
         // Scrolled sideways, the library gives the corner as the column before the first one that is drawn.
         if (heading.cellIndex === 0) drawCorner(words, heading);
-        else if (column !== undefined) drawColumnHeading(sheet, column, words, heading);
+        else if (column !== undefined) drawColumnHeading(this.model, column, heading);
       },
       afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
-      afterColumnResize: (width, column) => { this.widths[column] = width; },
+      beforeOnCellMouseDown: (event, { row, col }) => {
+        const line = this.model.lines[row ?? -1];
+        const isHeading = row !== null && row < 0 && (col ?? -1) >= 0;
+        if (line?.kind !== 'heading' && !(isHeading && isMenu(event))) return;
+        event.stopImmediatePropagation();
+        if (line?.kind === 'heading') this.#host.fold(line);
+        else this.openHeading(col!);
+      },
+      beforeColumnResize: (width, column, isDoubleClick) => isDoubleClick ? this.#fitting(column) : width,
+      afterColumnResize: (width, column) => {
+        this.widths[column] = width;
+        this.#host.widened(this.model.columns[column]!.key, width / this.fontSize);
+      },
     };
   }
 
@@ -306,8 +340,11 @@ export class GridView implements SettingsSource {
 
   /** Where a person is. */
   #now(): Kept {
-    const widths = new Map(this.model.columns.map(({ key }, column) => [key, this.widths[column]!]));
-    return { widths, spot: this.#spot(), top: this.#holder.scrollTop };
+    const { columns, look: { wide } } = this.model;
+    const widths = new Map(columns.map(({ key }, column) => [key, this.widths[column]!]));
+    for (const key of Object.keys(wide)) widths.delete(key);
+    const { scrollTop: top, scrollLeft: left } = this.#holder;
+    return { widths, spot: this.#spot(), top, left };
   }
 
   #spot(): Spot | undefined {
@@ -343,8 +380,21 @@ export class GridView implements SettingsSource {
     return this.hot.rootElement.querySelector<HTMLElement>('.ht_master .wtHolder')!;
   }
 
-  #measure(model: GridModel): number[] {
+  /** Widths of the columns: those that a person gave, those that are known, and measured ones. */
+  #measure(model: GridModel, known?: ReadonlyMap<string, number>): number[] {
+    const { wide } = model.look;
+    const widths = model.columns.map(({ key }) => key in wide ? wide[key]! * this.fontSize : known?.get(key));
+    if (widths.every((width) => width !== undefined)) return widths;
+    return columnWidths(model, model.columns, this.#font, this.fontSize).map((width, column) => widths[column] ?? width);
+  }
+
+  /** Width with which a column shows everything that stands in it. */
+  #fitting(column: number): number {
+    return columnWidths(this.model, [this.model.columns[column]!], this.#font, this.fontSize, 'whole')[0]!;
+  }
+
+  get #font(): string {
     const { fontWeight, fontFamily } = getComputedStyle(this.#box);
-    return columnWidths(model, `${fontWeight} ${this.fontSize}px ${fontFamily}`, this.fontSize);
+    return `${fontWeight} ${this.fontSize}px ${fontFamily}`;
   }
 }

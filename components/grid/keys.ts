@@ -3,7 +3,7 @@ import { message } from '../../src/words/index.ts';
 /** What a key does in the grid while no cell is being edited. */
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
-  | 'openList' | 'toggle' | 'rowStart' | 'tableStart';
+  | 'openList' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold' | 'foldGroups' | 'columnMenu';
 
 interface GridKey {
   readonly command: GridCommand;
@@ -28,6 +28,10 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'moveUp', key: 'arrowup', alt: true, shift: true },
   { command: 'moveDown', key: 'arrowdown', alt: true, shift: true },
   { command: 'openList', key: 'arrowdown', alt: true },
+  { command: 'fold', key: 'arrowleft', alt: true, shift: true },
+  { command: 'unfold', key: 'arrowright', alt: true, shift: true },
+  { command: 'foldGroups', key: 'k', control: true, shift: true },
+  { command: 'columnMenu', key: 'l', control: true, shift: true },
   { command: 'toggle', key: ' ' },
   { command: 'rowStart', key: 'home' },
   { command: 'tableStart', key: 'home', control: true },
@@ -65,6 +69,9 @@ export const KEY_HELP: readonly { readonly keys: string; readonly does: string }
   { keys: message('Alt+Shift+Enter'), does: message('Insert rows above') },
   { keys: message('Alt+Delete or Alt+Backspace'), does: message('Delete the selected rows') },
   { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows') },
+  { keys: message('Alt+Shift+Left, Alt+Shift+Right'), does: message('Fold the group of the row under its heading, show its rows again') },
+  { keys: message('Ctrl+Shift+K'), does: message('Folds the rows of all groups under their headings, or shows them again') },
+  { keys: message('Ctrl+Shift+L'), does: message('Sort by the column of the selected cell, or pick rows by what it holds') },
   {
     keys: message('arrows, Home, End, Page Up, Page Down'),
     does: message('Move; with Ctrl to the edge, with Shift to extend the selection'),

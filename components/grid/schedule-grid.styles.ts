@@ -45,7 +45,15 @@ const headings = css`
   .handsontable thead th { vertical-align: bottom; }
   .handsontable thead th .relative { padding: 4px 7px 3px; }
   .handsontable thead th .colHeader { display: block; line-height: 1.25; white-space: nowrap; overflow: hidden; }
-  .handsontable thead th .title { display: block; overflow: hidden; text-overflow: ellipsis; text-align: start; }
+  .handsontable thead th .title {
+    display: -webkit-box;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
+    overflow: hidden;
+    font-size: 0.9em;
+    text-align: start;
+    white-space: normal;
+  }
   .handsontable thead th.numeric .title { text-align: end; }
   .handsontable thead th.computed .title { color: var(--elv-ink-computed); font-weight: 400; }
   .handsontable thead th .below {
@@ -57,6 +65,25 @@ const headings = css`
     font-size: 0.8em;
     font-weight: 400;
   }
+  /* What opens the ways to sort and pick stands out only where it is used, or pointed at. */
+  .handsontable thead th .relative { position: relative; }
+  .handsontable thead th .menu {
+    position: absolute;
+    inset: 2px 2px auto auto;
+    min-inline-size: 24px;
+    min-block-size: 24px;
+    padding: 0 4px;
+    border-radius: var(--elv-radius);
+    background: var(--elv-surface);
+    color: var(--elv-accent);
+    line-height: 24px;
+    text-align: center;
+    cursor: pointer;
+    opacity: 0;
+  }
+  .handsontable thead th .menu:dir(rtl) { inset: 2px auto auto 2px; }
+  .handsontable thead th:hover .menu, .handsontable thead th .menu.used { opacity: 1; }
+  @media (hover: none) { .handsontable thead th .menu { opacity: 1; } }
   .handsontable tbody th { text-align: end; color: var(--elv-ink-default); font-weight: 400; }
   .handsontable tbody th .relative { padding: var(--ht-cell-vertical-padding) 7px; }
   .handsontable tbody th .rowHeader { display: flex; align-items: center; justify-content: space-between; font-size: 0.9em; }
@@ -84,6 +111,9 @@ const headings = css`
     white-space: nowrap;
     overflow: hidden;
   }
+  .group b::before { content: '▾'; margin-inline-end: 0.4em; color: var(--elv-ink-default); font-weight: 400; }
+  .group b.folded::before { content: '▸'; }
+  .handsontable tbody :is(td, th).heading { cursor: pointer; }
   .group b { font-weight: 650; min-inline-size: 3.4em; }
   .group .purpose { min-inline-size: 5.6em; }
   .group .purpose:empty { display: none; }

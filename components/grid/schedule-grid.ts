@@ -2,32 +2,41 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues } from
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  findColumn, SCHEMA, withWays, type Change, type Column, type SheetName,
+  findColumn, PLAIN_LOOK, SCHEMA, withWays, type Change, type Column, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
-import type { Grouping } from '../events/index.ts';
+import { LookEvent, type Grouping } from '../events/index.ts';
 import {
   clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
   toggle, type Plan,
 } from './actions/index.ts';
 import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
+import type { ListLines } from './actions/list-lines.ts';
 import { copyCells, type Copied } from './clipboard/copy-text.ts';
 import { readEntered } from './clipboard/entered-cells.ts';
-import { CellSelectEvent, MessageEvent } from './events.ts';
+import { isList } from './clipboard/list-headings.ts';
+import { readTable } from './clipboard/read-table.ts';
+import { CellSelectEvent, HeadingOpenEvent, MessageEvent, RowsInSightEvent } from './events.ts';
 import { idAt, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
 import { GridView, type ViewHost } from './grid-view.ts';
 import { commandOf, type GridCommand } from './keys.ts';
-import { buildLines, linesAfter } from './lines/index.ts';
+import {
+  ALL_ROWS, buildLines, groupName, linesAfter, linesWith, type HeadingLine, type LinesOf, type Sight,
+} from './lines/index.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 import { shownColumns } from './shown-columns.ts';
 import type { Unsettled } from './unsettled.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
+const isOther = (one: unknown, other: unknown): boolean => JSON.stringify(one) !== JSON.stringify(other);
+
 /**
  * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what
  * a person does into actions of the schedule; it keeps no data.
  * @fires elv-cell-select the selected cell, or what the selected cells come to, changed
+ * @fires elv-rows-in-sight how many rows are in sight may have changed
+ * @fires elv-heading-open what can be done with a column is asked for
  * @fires elv-message something happened, or was refused, that a person is to be told
  */
 export class ScheduleGrid extends LitElement implements ClipboardHost {
@@ -37,7 +46,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     schedule: { attribute: false },
     sheet: { type: String },
     grouping: { type: String },
-    rare: { type: Boolean },
+    look: { attribute: false, hasChanged: isOther },
+    sight: { attribute: false, hasChanged: isOther },
     readonly: { type: Boolean },
     licenseKey: { type: String, attribute: 'license-key' },
     words: { attribute: false },
@@ -46,8 +56,10 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   declare schedule: LoadSchedule | undefined;
   declare sheet: SheetName;
   declare grouping: Grouping;
-  /** Whether rare columns are shown although nothing stands in them. */
-  declare rare: boolean;
+  /** How the sheet is looked at, as the schedule has it. */
+  declare look: SheetLook;
+  /** Which rows are in sight, and in which order. */
+  declare sight: Sight;
   declare readonly: boolean;
   declare licenseKey: string;
   declare words: Words;
@@ -57,12 +69,16 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #unlisten: (() => void) | undefined;
   #resizing: ResizeObserver | undefined;
   #frame = 0;
+  /** Names of the groups that are folded. */
+  #folded: ReadonlySet<string> = new Set();
 
   constructor() {
     super();
     this.sheet = 'devices';
     this.grouping = 'entered';
-    this.rare = this.readonly = false;
+    this.look = PLAIN_LOOK;
+    this.sight = ALL_ROWS;
+    this.readonly = false;
     this.licenseKey = '';
     this.words = ENGLISH;
   }
@@ -101,6 +117,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     }
     if (this.#view === undefined) this.#make();
     else this.#view.show(this.#model()!);
+    this.#tellSight();
     this.#selectionChanged();
   }
 
@@ -109,17 +126,67 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.#view?.model.columns ?? [];
   }
 
-  /** Selects a cell, whose column is shown if it was not, and gives it the focus. @returns whether the sheet has it. */
-  goTo(id: number, key: string): boolean {
+  /**
+   * Selects a cell, whose column is shown if it was not.
+   * @param focus whether it takes the focus, or that stays where it is.
+   * @returns whether the sheet has it.
+   */
+  goTo(id: number, key: string, focus: 'take' | 'keep' = 'take'): boolean {
     const view = this.#view;
     if (view === undefined) return false;
     const { schedule, sheet, columns } = view.model;
     const column = findColumn(sheet, key);
     if (column !== undefined && !columns.includes(column)) {
-      view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, this.rare, [...columns, column]) });
+      view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, [...columns, column]) });
     }
-    if (!view.select([id], [key])) return false;
-    view.focus();
+    const isListening = focus === 'take' || view.hot.isListening();
+    this.#bringIntoSight(view, id);
+    if (!view.select([id], [key], true, isListening)) return false;
+    if (focus === 'take') view.focus();
+    return true;
+  }
+
+  /** A row that is out of sight comes in, with its group. */
+  #bringIntoSight(view: GridView, id: number): void {
+    const { model } = view;
+    const under = model.lines.find((line) => line.kind === 'heading' && line.folded && line.members.includes(id));
+    if (under !== undefined) this.#fold(under as HeadingLine, false);
+    if (model.unseen.has(id)) view.refresh({ ...view.model, ...linesWith(view.model, id, this.#linesOf()) });
+    this.#tellSight();
+  }
+
+  /** Applies what a person asked for to the rows as they are by now. */
+  applySight(): void {
+    this.#view?.show(this.#model()!);
+    this.#tellSight();
+  }
+
+  /** Folds the rows of a group under its heading, or shows them. */
+  #fold(line: HeadingLine, folded: boolean): void {
+    const view = this.#view;
+    if (view === undefined) return;
+    const others = [...this.#folded].filter((name) => name !== groupName(line));
+    this.#folded = new Set(folded ? [...others, groupName(line)] : others);
+    view.refresh({ ...view.model, ...linesAfter(view.model, this.#linesOf()) });
+    view.selectLine(view.model.lines.findIndex((each) => each.kind === 'heading' && groupName(each) === groupName(line)));
+  }
+
+  /** Folds all groups, or shows the rows of all where all are folded. */
+  foldGroups(): void {
+    const view = this.#view;
+    if (view === undefined) return;
+    const headings = view.model.lines.filter((line) => line.kind === 'heading');
+    this.#folded = new Set(headings.every(({ folded }) => folded) ? [] : headings.map(groupName));
+    view.refresh({ ...view.model, ...linesAfter(view.model, this.#linesOf()) });
+  }
+
+  /** Folds the group of the selected line, or shows its rows. @returns whether there is one that is not so yet. */
+  #foldSelected(folded: boolean): boolean {
+    const { lines } = this.#view!.model;
+    const at = this.#view!.selection()?.line ?? -1;
+    const line = lines.slice(0, at + 1).findLast(({ kind }) => kind !== 'row');
+    if (line?.kind !== 'heading' || line.folded === folded) return false;
+    this.#fold(line, folded);
     return true;
   }
 
@@ -175,9 +242,22 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   clearCells(): void { this.#act(clearCells); }
 
-  /** Pastes a text as if it came from the clipboard. */
-  pasteText(text: string, entered = ''): void {
-    this.#act((model, selection) => pasteText(model, selection, text, readEntered(entered, text, model.sheet)));
+  /**
+   * Pastes a text as if it came from the clipboard. A list of devices goes through the reader of takeoffs, which says
+   * whether each of its lines is plain.
+   * @param page the same as the clipboard has it for pages, with cells that are merged, hidden or struck through.
+   */
+  pasteText(text: string, entered = '', page = ''): void {
+    const paste = (pasted: string, lines?: ListLines) => {
+      this.#act((model, selection) => pasteText(model, selection, pasted, readEntered(entered, pasted, model.sheet), lines));
+    };
+    if (this.#view?.model.sheet !== 'devices' || entered !== '' || !isList(readTable(text), this.words)) paste(text);
+    else {
+      void import('./actions/list-lines.ts').then(({ listLines }) => {
+        const lines = listLines(text, page, this.schedule!.rows('types').map(({ cells }) => cells));
+        paste(lines.text, lines);
+      });
+    }
   }
 
   /** Puts the selected cells on the clipboard. */
@@ -231,13 +311,29 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
    * @param touched what an action changed.
    */
   #model(before?: GridModel, touched?: Touched): GridModel | undefined {
-    const { schedule, sheet, words } = this;
+    const { schedule, sheet, sight, words } = this;
     if (schedule === undefined) return undefined;
-    const grouping = sheet === 'devices' ? this.grouping : 'entered';
-    const lines = before === undefined ? buildLines(schedule, sheet, grouping, !this.readonly)
-      : linesAfter(before.lines, schedule, sheet, grouping, !this.readonly);
-    const columns = shownColumns(schedule, sheet, this.rare, before?.columns, touched);
-    return { schedule, sheet, grouping, words, lines, columns };
+    const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
+    const columns = shownColumns(schedule, sheet, before?.columns, touched);
+    return { ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns };
+  }
+
+  #linesOf(): LinesOf {
+    const { schedule, sheet, sight, words } = this;
+    return {
+      schedule: schedule!, sheet, sight, words, grouping: this.#grouping, folded: this.#folded, canAdd: !this.readonly,
+    };
+  }
+
+  /** Only devices are gathered in groups. */
+  get #grouping(): Grouping {
+    return this.sheet === 'devices' ? this.grouping : 'entered';
+  }
+
+  /** Says how many rows are in sight. */
+  #tellSight(): void {
+    const { seen, unseen } = this.#view?.model ?? { seen: [], unseen: new Set() };
+    this.dispatchEvent(new RowsInSightEvent(seen.length, seen.length + unseen.size));
   }
 
   #make(): void {
@@ -266,6 +362,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
         this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }]));
       },
       selectionChanged: () => { this.#selectionChanged(); },
+      fold: (line) => { this.#fold(line, !line.folded); },
+      headingOpened: (key, box) => { this.dispatchEvent(new HeadingOpenEvent(this.sheet, key, box)); },
+      widened: (key, width) => {
+        this.dispatchEvent(new LookEvent({ wide: { ...this.schedule!.look(this.sheet).wide, [key]: width } }));
+      },
     };
   }
 
@@ -274,12 +375,22 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (command === undefined) return false;
     const selection = this.#view!.selection();
     const column = selection === undefined ? undefined : this.#view!.model.columns[selection.column];
+    if (command === 'fold' || command === 'unfold') return this.#foldSelected(command === 'fold');
+    const line = this.#view!.model.lines[selection?.line ?? -1];
+    if (command === 'toggle' && line?.kind === 'heading') {
+      this.#fold(line, !line.folded);
+      return true;
+    }
     if (command === 'toggle' && column?.kind !== 'boolean') return false;
+    if (command === 'columnMenu') {
+      if (column !== undefined) this.#view!.openHeading(selection!.column);
+      return true;
+    }
     this.#run(command);
     return true;
   }
 
-  #run(command: GridCommand): void {
+  #run(command: Exclude<GridCommand, 'fold' | 'unfold' | 'columnMenu'>): void {
     switch (command) {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
@@ -353,12 +464,13 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       const { sheet, grouping } = view?.model ?? {};
       // A property that waits to be shown brings the action with it.
       if (
-        view === undefined || sheet !== this.sheet || grouping !== (sheet === 'devices' ? this.grouping : 'entered')
+        view === undefined || sheet !== this.sheet || grouping !== this.#grouping
       ) {
         return;
       }
       if (touched.all) view.restart(this.#model()!);
       else view.refresh(this.#model(view.model, touched)!);
+      this.#tellSight();
       this.#selectionChanged();
     });
   }

@@ -1,22 +1,23 @@
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
+import { isAsked, SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
 import { isStatus } from './grid-model.ts';
 import { isOpen } from './look/cell-look.ts';
 
 /**
  * The columns of a sheet that are shown, in the order of the schema but for the status, after the tag. A rare one is
- * out of sight until it is asked for, something stands in it, or something was found there.
- * @param asked whether a person asks for all of them.
+ * out of sight until it is asked for, something stands in it, or something was found there; one that a person hid is
+ * until they show it again, or go to a cell of it.
  * @param before what is shown already: nothing vanishes while a person works on the sheet. It is given back where
  * nothing comes to it.
  * @param touched what changed since; everything where it is left out.
  */
 export function shownColumns(
-  schedule: LoadSchedule, sheet: SheetName, asked: boolean, before: readonly Column[] = [], touched?: Touched,
+  schedule: LoadSchedule, sheet: SheetName, before: readonly Column[] = [], touched?: Touched,
 ): readonly Column[] {
   const { columns } = SCHEMA[sheet];
-  const rare = columns.filter((column) => column.rare === true && !asked && !before.includes(column));
+  const look = schedule.look(sheet);
+  const rare = columns.filter((column) => column.rare !== undefined && !isAsked(look, column) && !before.includes(column));
   const hidden = new Set(rare.map(({ key }) => key));
   if (hidden.size > 0) for (const found of schedule.findings) {
     if (found.sheet === sheet && isOpen(found)) hidden.delete(found.key);
@@ -27,8 +28,9 @@ export function shownColumns(
       (role === 'input' ? cells[key] ?? null : schedule.value(sheet, id, key)) !== null);
     if (stands) hidden.delete(key);
   }
+  for (const key of look.hidden) if (!before.some((column) => column.key === key)) hidden.add(key);
   const shown = columns.filter((column) => !hidden.has(column.key) && (column.role === 'input'
     || column.rule !== undefined || column.total !== undefined || column.solved !== undefined));
-  const all = [shown[0]!, ...columns.filter(isStatus), ...shown.slice(1)];
+  const all = [shown[0]!, ...columns.filter((column) => isStatus(column) && !hidden.has(column.key)), ...shown.slice(1)];
   return all.length === before.length && all.every((column, place) => column === before[place]) ? before : all;
 }

@@ -31,10 +31,11 @@ export const styles = css`
       'tabs tabs' auto
       'notices notices' auto
       'sheet panel' minmax(0, 1fr)
-      'footer footer' auto / minmax(0, 1fr) clamp(19rem, 25cqi, 22rem);
+      'footer footer' auto / minmax(0, 1fr) clamp(17.5rem, 22.5cqi, 22rem);
     block-size: 100%;
   }
   .layout.alone { grid-template-columns: minmax(0, 1fr) 0; }
+  .layout.folded { grid-template-columns: minmax(0, 1fr) 3.6em; }
   .header {
     grid-area: header;
     display: flex;
@@ -71,26 +72,12 @@ export const styles = css`
     font-weight: 600;
     pointer-events: none;
   }
-  .keys {
-    position: fixed;
-    inset: auto;
-    inline-size: min(30rem, 100vi - 16px);
-    max-block-size: 70vb;
-    margin: 0;
-    padding: 12px 16px 14px;
-    overflow-y: auto;
-    border: 1px solid var(--elv-line-strong);
-    border-radius: calc(var(--elv-radius) + 3px);
-    background: var(--elv-surface-raised);
-    color: var(--elv-ink);
-    box-shadow: 0 6px 24px rgb(0 0 0 / 22%);
-  }
   h3 { margin: 0; font-size: 1em; font-weight: 600; }
   dl { display: grid; grid-template-columns: minmax(min-content, 11em) 1fr; gap: 5px 16px; margin: 8px 0 0; }
   dt { color: var(--elv-ink-default); }
   dd { margin: 0; }
   @container (inline-size >= 1700px) {
-    .layout { grid-template-columns: minmax(0, 1fr) clamp(38rem, 34cqi, 46rem); }
+    .layout:not(.alone, .folded) { grid-template-columns: minmax(0, 1fr) clamp(38rem, 34cqi, 46rem); }
   }
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
@@ -101,10 +88,13 @@ export const styles = css`
     .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
   }
   @container (inline-size < 80em) {
-    .commands .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    /* Words before a single line: icons alone say too little. */
+    .header { flex-wrap: wrap; }
+    .header elv-details-strip { flex-basis: 100%; }
+    .commands { flex: 1; flex-wrap: wrap; padding-block: 2px; border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }
   }
   @container (inline-size < 900px) {
-    .layout, .layout.alone {
+    .layout, .layout.alone, .layout.folded {
       grid-template:
         'header' auto
         'tabs' auto
@@ -114,21 +104,17 @@ export const styles = css`
         'footer' auto / minmax(0, 1fr);
       overflow-y: auto;
     }
-    elv-sheet-view, .work { min-block-size: 30rem; }
+    elv-sheet-view, .work { min-block-size: 34rem; }
     elv-sheet-view[pictured] { min-block-size: 58rem; }
     elv-schedule-panel { border-inline-start: 0; border-block-start: 1px solid var(--elv-line); overflow: visible; }
   }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; justify-content: end; }
     .tabs elv-sheet-tabs { flex-basis: 100%; }
-    .header { flex-wrap: wrap; }
-    .header elv-details-strip { flex-basis: 100%; }
-    .commands { flex: 1; justify-content: end; border-inline-start: 0; border-block-start: 1px solid var(--elv-line); }
   }
   @media (prefers-reduced-motion: no-preference) {
     button { transition: background-color 0.1s; }
   }
   @media (forced-colors: active) {
-    .keys { border: 1px solid CanvasText; }
   }
 `;

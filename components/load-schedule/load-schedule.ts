@@ -4,12 +4,12 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { panelView } from '../../src/report/panel-view.ts';
 import { SCHEMA, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type {
-  AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, SheetChooseEvent,
+  AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent,
 } from '../events/index.ts';
 import type { DetailsStrip } from '../details-strip/details-strip.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
-import { controls, icon, statusMarkStyles, tokens, type Place } from '../look/index.ts';
+import { controls, icon, remember, remembered, statusMarkStyles, tokens, type Place } from '../look/index.ts';
 import type { Message } from '../sheet-view/notices.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
@@ -112,7 +112,7 @@ export class LoadScheduleElement extends ScheduleElement {
   constructor() {
     super();
     this.grouping = 'entered';
-    this.panelOpen = true;
+    this.panelOpen = remembered('panel', true);
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -128,15 +128,15 @@ export class LoadScheduleElement extends ScheduleElement {
     const { revision } = this.holder;
     const { words } = this.spoken;
     const working = this.#work.active !== undefined;
-    const panelOpen = this.panelOpen && !working;
+    const { panelOpen } = this;
     const panels = panelNames(schedule);
     // The enclosure may be gone by now, or be called otherwise.
     const panel = panels.length > 1 && (this.panel === null || panels.includes(this.panel!)) ? this.panel : undefined;
     const seen = this.#viewOf(schedule, panel);
     return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
-      @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping}
+      @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
       @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
-      <div class="layout ${panelOpen ? '' : 'alone'}">
+      <div class="layout ${working ? 'alone' : panelOpen ? '' : 'folded'}">
         <div class="header" part="header">
           <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
           <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
@@ -150,18 +150,18 @@ export class LoadScheduleElement extends ScheduleElement {
           <elv-sheet-tabs .schedule=${seen} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
           ${panelChoice(panels, panel, words, (chosen) => { this.panel = chosen; })}
           ${keyPopover(words)}
-          <button type="button" aria-expanded=${panelOpen} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
-            @click=${() => { this.panelOpen = !this.panelOpen; }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
+          <button type="button" aria-expanded=${panelOpen && !working} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
+            @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
         <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
-          .sheet=${this.sheet} .grouping=${this.grouping} ?rare=${schedule.showsRare(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
+          .sheet=${this.sheet} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
           ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
-          ?hidden=${!panelOpen} ?readonly=${readonly} .schedule=${seen} .revision=${revision}></elv-schedule-panel>
+          ?hidden=${working} ?folded=${!panelOpen} @unfold=${() => { this.#openPanel(true); }} ?readonly=${readonly} .schedule=${seen} .revision=${revision}></elv-schedule-panel>
         ${this.#work.render({ schedule, revision, readonly, words, panel, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions(words)}</div>
       </div>
@@ -178,10 +178,15 @@ export class LoadScheduleElement extends ScheduleElement {
     return this.#seen.view;
   }
 
+  #openPanel(open: boolean): void {
+    this.panelOpen = open;
+    remember('panel', open);
+  }
+
   get #dropWords(): string {
     const { words } = this.spoken;
     if (this.#work.active === 'join') return words.say('Drop the other schedule (.json, .html, .xlsx)');
-    if (this.#work.active === 'takeoff') return words.say('Drop a takeoff (.xlsx, .csv, .tsv)');
+    if (this.#work.active === 'takeoff') return words.say('Drop takeoffs, one or several (.xlsx, .csv, .tsv)');
     if (this.#comparing) return words.say('Drop the older schedule (.json, .html, .xlsx)');
     return words.say('Drop a schedule (.json, or a load table .html, .xlsx) or one sheet (.csv)');
   }
@@ -251,6 +256,14 @@ export class LoadScheduleElement extends ScheduleElement {
     await this.#view.goTo(place);
   }
 
+  protected override async showChanged(place: Place): Promise<void> {
+    // A work area that is open is not left for it.
+    if (this.#work.active !== undefined) return;
+    super.showSheet(place.sheet);
+    await this.updateComplete;
+    await this.#view.goTo(place, 'keep');
+  }
+
   /** @ignore */
   override showSheet(sheet: SheetName): void {
     this.settle();
@@ -268,7 +281,7 @@ export class LoadScheduleElement extends ScheduleElement {
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
-    this.renderRoot.querySelector('elv-takeoff-reader')!.take(this.spoken.words.say('The pasted list'), [{ cells: list }]);
+    this.renderRoot.querySelector('elv-takeoff-reader')!.takePasted(list);
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
@@ -277,7 +290,7 @@ export class LoadScheduleElement extends ScheduleElement {
       return;
     }
     if (this.#work.active === 'takeoff') {
-      await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files[0]!);
+      await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files);
       return;
     }
     if (this.#comparing) {
@@ -315,8 +328,7 @@ export class LoadScheduleElement extends ScheduleElement {
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
-      this.schedule.showRare(this.sheet, !this.schedule.showsRare(this.sheet));
-      this.requestUpdate();
+      this.lookAt({ all: !this.schedule.look(this.sheet).all, groups: [] });
     } else if (command === 'undo' || command === 'redo') this.schedule[command]();
     else this.#chooseFile(command === 'csvIn' ? this.sheet : undefined);
   }
@@ -339,6 +351,8 @@ export class LoadScheduleElement extends ScheduleElement {
   readonly #onGoTo = (event: GoToEvent): void => { void this.goTo(event.place); };
 
   readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.showSheet(event.sheet); };
+
+  readonly #onLook = ({ changed }: LookEvent): void => { this.lookAt(changed); };
 
   readonly #onGrouping = (event: GroupingEvent): void => { this.grouping = event.grouping; };
 

@@ -3,13 +3,14 @@ import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { ListWay } from '../../src/exchange/update/take-list.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
-import { columnOf, tagOf, type Change, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, type Change, type Content, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
 import type { Task } from '../events/index.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import type { Place } from '../look/index.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
+import { changedPlace } from './changed-place.ts';
 import { DirtyMark } from './dirty-mark.ts';
 import { ElvChangeEvent, ElvErrorEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
@@ -381,8 +382,18 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     return this.dirty && this.drafts.keeper === undefined;
   }
 
+  /** Has the sheet that is shown looked at in another way. */
+  protected lookAt(changed: Partial<SheetLook>): void {
+    this.schedule.setLook(this.sheet, changed);
+    void this.drafts.keeper?.looked();
+    this.requestUpdate();
+  }
+
   /** Shows and selects a cell. */
   protected abstract goTo(place: Place): Promise<void>;
+
+  /** Shows a cell that was changed without a person pointing at it; the focus stays where it is. */
+  protected abstract showChanged(place: Place): Promise<void>;
 
   #replaced(schedule: LoadSchedule): void {
     this.#given.exchanged();
@@ -402,6 +413,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
       : cause === 'redo' ? words.say('Redone: {action}', { action: label }) : label;
     this.message = { text, tone: 'info', offers: [this.offer] };
+    const place = cause === 'undo' || cause === 'redo' ? changedPlace(this.schedule, event.changes) : undefined;
+    if (byPerson && place !== undefined && this.hasUpdated) void this.showChanged(place);
     if (this.files.refusal?.passing === true) this.files.dismiss();
     if (byPerson) this.dispatchEvent(new ElvChangeEvent(label, cause));
   }

@@ -51,7 +51,22 @@ export const controls = css`
   /* Every language that is spoken is written from left to right, also on a page that is not. */
   .spoken { direction: ltr; unicode-bidi: isolate; }
   .quiet { color: var(--elv-ink-default); unicode-bidi: plaintext; text-align: match-parent; text-align: -webkit-match-parent; }
+  .floating {
+    position: fixed;
+    inset: auto;
+    inline-size: min(30rem, 100vi - 16px);
+    max-block-size: 70vb;
+    margin: 0;
+    padding: 12px 16px 14px;
+    overflow-y: auto;
+    border: 1px solid var(--elv-line-strong);
+    border-radius: calc(var(--elv-radius) + 3px);
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    box-shadow: 0 6px 24px rgb(0 0 0 / 22%);
+  }
   @media (forced-colors: active) {
+    .floating { border-color: CanvasText; }
     button { border-color: ButtonBorder; }
     button:disabled { color: GrayText; border-color: GrayText; }
     button[aria-pressed='true'], [aria-selected='true'], [aria-checked='true'] { outline: 2px solid Highlight; outline-offset: -3px; }

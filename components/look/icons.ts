@@ -15,6 +15,7 @@ const DRAWINGS = {
   moveDown: svg`<path d="M8 2.5V13M4 9l4 4 4-4"/>`,
   fillDown: svg`<path d="M3 2.5h10v3H3zM8 5.5v8M5.3 10.8 8 13.5l2.7-2.7"/>`,
   moreColumns: svg`<path d="M2 2.5h7v11H2zM5.5 2.5v11M12.5 5.5v5M10 8h5"/>`,
+  foldGroups: svg`<path d="M2 3.5h12M4.5 7l3.5 3 3.5-3M2 13.5h12"/>`,
   keys: svg`<path d="M1.8 4h12.4v8.2H1.8zM4.5 6.7h.1M7 6.7h.1M9.4 6.7h.1M11.7 6.7h.1M5 9.6h6"/>`,
   panel: svg`<path d="M2 3h12v10H2zM9.5 3v10M11 6h1.5M11 8.5h1.5"/>`,
   takeoff: svg`<path d="M3 2h7l3 3v9H3zM5.5 7l1 1 1.6-2M5.5 11l1 1 1.6-2M10 7.2h1M10 11.2h1"/>`,

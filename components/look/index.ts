@@ -3,6 +3,7 @@ export * from './define-element.ts';
 export * from './figure.ts';
 export * from './icons.ts';
 export * from './loading-bar.ts';
+export * from './place-below.ts';
 export * from './remembered.ts';
 export * from './standing-out.ts';
 export * from './status-mark.ts';

@@ -13,6 +13,8 @@ export const styles = css`
     background: var(--elv-surface);
   }
   .summary button { padding-inline: 0.5em; }
+  :host([folded]) .summary { padding: 4px; border-block-end: 0; }
+  :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
   h3 { margin: 8px 14px 4px; font-size: 0.86em; font-weight: 600; color: var(--elv-ink-default); }
@@ -53,5 +55,8 @@ export const styles = css`
   }
   @container (inline-size < 900px) {
     .columns { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+  }
+  @container (inline-size < 560px) {
+    .columns { grid-template-columns: minmax(0, 1fr); }
   }
 `;

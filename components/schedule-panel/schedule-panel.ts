@@ -25,7 +25,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, gaugeLineStyles, findingListStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
-    shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true },
+    folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true },
     accepting: { state: true },
   };
 
@@ -33,6 +33,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   /** Changes whenever the schedule, or its language, did. */
   declare revision: number;
   declare readonly: boolean;
+  /** Whether only a strip is shown: how many findings there are of each severity. */
+  declare folded: boolean;
   declare accepting: string;
   /** Findings listed, by group. */
   declare protected shown: Readonly<Partial<Record<FindingGroup, number>>>;
@@ -45,7 +47,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   constructor() {
     super();
-    this.readonly = false;
+    this.readonly = this.folded = false;
     this.accepting = '';
     this.shown = this.open = {};
     this.all = new Set();
@@ -74,6 +76,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     const { schedule } = this;
     const { words } = schedule;
     const findings = inGroups(schedule.findings);
+    if (this.folded) return this.#summary(findings);
     const groups = GROUPS.filter((group) => findings[group].length > 0 && (this.#only(findings) ?? group) === group);
     return html`${this.#summary(findings)}
       <div class="columns">
@@ -135,7 +138,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
       return html`<button type="button" class=${length === 0 ? 'none' : severity} ?disabled=${length === 0}
         title=${words.say('Show these findings only, or all again')}
         aria-pressed=${length > 0 && this.only === severity} data-severity=${severity}
-        @click=${() => this.#choose(severity)}>${markShape(severity)}<span>${standingOut(markCount(severity, length, words), String(length))}</span></button>`;
+        @click=${() => this.#choose(severity)}>${markShape(severity)}<span>${this.folded ? html`<b>${length}</b><span class="unseen">${markCount(severity, length, words)}</span>`
+          : standingOut(markCount(severity, length, words), String(length))}</span></button>`;
     })}</nav>`;
   }
 
@@ -162,7 +166,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   /** Narrows the findings to a severity and brings them into view, or shows all again. */
   async #choose(severity: Severity): Promise<void> {
-    this.only = this.only === severity ? undefined : severity;
+    if (this.folded) this.dispatchEvent(new Event('unfold'));
+    this.only = this.only === severity && !this.folded ? undefined : severity;
     if (this.only === undefined) return;
     this.open = { ...this.open, [`findings-${severity}`]: true };
     await this.updateComplete;

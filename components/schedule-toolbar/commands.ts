@@ -94,16 +94,21 @@ export const COMMANDS = {
     help: message('Shows the columns that few schedules need; those that hold something are shown anyway'),
     icon: 'moreColumns', keys: message('Shift+F7'), changes: false,
   },
+  foldGroups: {
+    title: message('Fold groups'),
+    help: message('Folds the rows of all groups under their headings, or shows them again'), icon: 'foldGroups',
+    keys: message('Ctrl+Shift+K'), changes: false,
+  },
 } as const satisfies Record<string, Command>;
 
 export type CommandName = keyof typeof COMMANDS;
 
 /** The commands that act on the rows selected in the grid. */
 export const ROW_COMMANDS = ['insertAbove', 'insertBelow', 'removeRows', 'moveUp', 'moveDown', 'fillDown'] as const;
-export type RowCommand = (typeof ROW_COMMANDS)[number];
+export type RowCommand = (typeof ROW_COMMANDS)[number] | 'foldGroups';
 
 export function isRowCommand(name: CommandName): name is RowCommand {
-  return (ROW_COMMANDS as readonly string[]).includes(name);
+  return name === 'foldGroups' || (ROW_COMMANDS as readonly string[]).includes(name);
 }
 
 /** The commands that open a work area in the place of the sheets. */

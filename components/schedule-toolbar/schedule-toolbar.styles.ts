@@ -7,23 +7,20 @@ export const styles = css`
   .end { margin-inline-start: auto; }
   .small { padding: 0; justify-content: center; }
   .choice {
-    display: flex;
-    padding: 2px;
+    field-sizing: content;
+    max-inline-size: 9.5em;
+    min-block-size: 26px;
     border: 1px solid var(--elv-line);
-    border-radius: calc(var(--elv-radius) + 2px);
-    background: var(--elv-surface);
-  }
-  .choice button { min-block-size: 24px; color: var(--elv-ink-default); }
-  .choice [aria-checked='true'] {
+    border-radius: var(--elv-radius);
     background: var(--elv-surface-raised);
     color: var(--elv-ink);
-    box-shadow: 0 0 0 1px var(--elv-line-strong);
   }
+  .floating { inline-size: min(24rem, 100vi - 16px); }
   @container (inline-size < 104em) {
     .tools button:not(.small) { padding-inline: 0.45em; }
   }
   @container (inline-size < 74em) {
     .group .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    .group.end .word { position: static; inline-size: auto; block-size: auto; clip-path: none; }
+    .group:is(.end, .wordy) .word { position: static; inline-size: auto; block-size: auto; clip-path: none; }
   }
 `;

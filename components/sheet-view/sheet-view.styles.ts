@@ -10,8 +10,11 @@ export const styles = css`
   }
   .rows { position: relative; flex: 1; min-block-size: 0; border-block: 1px solid var(--elv-line); background: var(--elv-surface); }
   elv-schedule-grid { position: absolute; inset: 0; }
-  elv-cell-explanation { flex: none; block-size: 7em; }
-  elv-cell-explanation[pictured] { block-size: min(33em, 58%); }
+  elv-cell-explanation { flex: none; max-block-size: 45%; }
+  elv-cell-explanation[pictured] { block-size: min(33em, 58%); max-block-size: none; }
+  .sight { flex: none; display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; padding: 0 8px 3px 12px; }
+  .sight b { font-weight: 600; }
+  #heading { inline-size: min(20rem, 100vi - 16px); }
   .line { flex: none; display: flex; align-items: center; gap: 8px; min-block-size: 30px; padding: 0 8px 2px 12px; }
   .said, .refused { min-inline-size: 0; overflow-wrap: anywhere; }
   .refused { color: var(--elv-over); }

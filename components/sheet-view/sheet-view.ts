@@ -1,17 +1,19 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isBlank, type Change, type SheetName } from '../../src/schedule/index.ts';
-import { CommandEvent, type Grouping } from '../events/index.ts';
-import type { CellSelectEvent } from '../grid/events.ts';
+import { isBlank, type Change, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
+import { CommandEvent, type Grouping, type SightEvent } from '../events/index.ts';
+import type { CellSelectEvent, HeadingOpenEvent, RowsInSightEvent } from '../grid/events.ts';
+import { ALL_ROWS, type Sight } from '../grid/lines/sight-type.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
-import { controls, remember, remembered, statusMarkStyles, type Place } from '../look/index.ts';
+import { controls, remember, remembered, statusMarkStyles, zoomOf, type Place } from '../look/index.ts';
 import type { RowCommand } from '../schedule-toolbar/commands.ts';
 import { emptySheet } from './empty-sheet.ts';
 import { keyNeeded } from './key-needed.ts';
 import { messageLine, refusalList, type Message, type Refusal } from './notices.ts';
 import { selectionSum } from './selection-sum.ts';
+import { sightLine } from './sight-line.ts';
 import { styles } from './sheet-view.styles.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -20,11 +22,12 @@ export class SheetView extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
-    grouping: { attribute: false }, rare: { type: Boolean }, readonly: { type: Boolean },
+    grouping: { attribute: false }, look: { attribute: false }, readonly: { type: Boolean },
     licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
     refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
     place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
-    statistics: { state: true }, gridState: { state: true },
+    statistics: { state: true }, gridState: { state: true }, sights: { state: true }, counted: { state: true },
+    heading: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -32,8 +35,8 @@ export class SheetView extends LitElement {
   declare revision: number;
   declare sheet: SheetName;
   declare grouping: Grouping;
-  /** Whether rare columns are shown although nothing stands in them. */
-  declare rare: boolean;
+  /** How the sheet is looked at. */
+  declare look: SheetLook;
   declare readonly: boolean;
   /** Key of the grid library; without it the rows cannot be shown. */
   declare licenseKey: string | null;
@@ -51,24 +54,32 @@ export class SheetView extends LitElement {
   /** Whether the area below the rows is open, and the picture in it. */
   declare protected explained: boolean;
   declare pictured: boolean;
+  /** Which rows are in sight, by sheet. */
+  declare protected sights: ReadonlyMap<SheetName, Sight>;
+  /** How many rows are in sight, and how many there are. */
+  declare protected counted: Pick<RowsInSightEvent, 'seen' | 'all'>;
+  /** The column of which the ways to sort and to pick rows are shown. */
+  declare protected heading: string | undefined;
   declare protected gridState: 'absent' | 'ready' | 'failed';
 
   constructor() {
     super();
-    this.rare = this.readonly = this.demo = false;
+    this.readonly = this.demo = false;
     this.licenseKey = null;
     this.gridState = 'absent';
+    this.sights = new Map();
+    this.counted = { seen: 0, all: 0 };
     this.explained = remembered('explained', true);
     this.pictured = remembered('pictured', false);
   }
 
-  /** Selects a cell of the sheet and shows it. */
-  async goTo(place: Place): Promise<void> {
+  /** Selects a cell of the sheet and shows it. @param focus whether it takes the focus, or that stays where it is. */
+  async goTo(place: Place, focus: 'take' | 'keep' = 'take'): Promise<void> {
     this.place = place;
     await this.updateComplete;
     const grid = this.#grid;
     await grid?.updateComplete;
-    grid?.goTo(place.id, place.key);
+    grid?.goTo(place.id, place.key, focus);
   }
 
   /** Gives the selected cell, or the first one, the focus. */
@@ -97,6 +108,7 @@ export class SheetView extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has('schedule')) this.sights = new Map();
     if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
     if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
   }
@@ -105,11 +117,15 @@ export class SheetView extends LitElement {
     const { schedule, revision, sheet, readonly, words, refusal, unsettled } = this;
     const ready = this.#hasKey && this.gridState === 'ready';
     return html`
-      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} ?rare=${this.rare}
-        .words=${words}></elv-schedule-toolbar>
+      <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .only=${this.#sight.only} .look=${this.look}
+        .words=${words} @elv-sight=${this.#onSight}></elv-schedule-toolbar>
+      ${ready ? sightLine(this.#sight, sheet, this.counted, words, this.#askSight, () => { this.#grid?.applySight(); }) : nothing}
       ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
-      <div class="rows" @elv-cell-select=${this.#onCellSelect}>
+      <div popover id="heading" class="floating" role="dialog" tabindex="-1" aria-label=${words.say('Sort and pick rows')} @elv-sight=${this.#onSight}>
+        ${this.heading === undefined ? nothing : html`<elv-column-sight .schedule=${schedule} .revision=${revision} .sheet=${sheet}
+          .key=${this.heading} .sight=${this.#sight} .look=${this.look} .words=${words}></elv-column-sight>`}</div>
+      <div class="rows" @elv-cell-select=${this.#onCellSelect} @elv-rows-in-sight=${this.#onRowsInSight} @elv-heading-open=${this.#onHeadingOpen}>
         ${ready ? this.#rows() : nothing}
         ${this.#hasKey ? nothing : keyNeeded(words)}
         ${this.gridState === 'failed' ? html`<p class="card" role="alert">
@@ -144,9 +160,36 @@ export class SheetView extends LitElement {
     const { schedule, sheet, readonly, words } = this;
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
-        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .rare=${this.rare} .words=${words}></elv-schedule-grid>
+        .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .look=${this.look} .sight=${this.#sight} .words=${words}></elv-schedule-grid>
       ${empty ? emptySheet(sheet, { readonly, demo: this.demo, words, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
   }
+
+  get #sight(): Sight {
+    return this.sights.get(this.sheet) ?? ALL_ROWS;
+  }
+
+  readonly #askSight = (changed: Partial<Sight>): void => {
+    this.sights = new Map(this.sights).set(this.sheet, { ...this.#sight, ...changed });
+  };
+
+  readonly #onSight = ({ changed }: SightEvent): void => { this.#askSight(changed); };
+
+  readonly #onRowsInSight = ({ seen, all }: RowsInSightEvent): void => {
+    if (seen !== this.counted.seen || all !== this.counted.all) this.counted = { seen, all };
+  };
+
+  /** What can be done with a column is fetched when it is asked for first. */
+  readonly #onHeadingOpen = async ({ key, box }: HeadingOpenEvent): Promise<void> => {
+    await import('../column-sight/column-sight.define.ts');
+    this.heading = key;
+    await this.updateComplete;
+    const popover = this.renderRoot.querySelector<HTMLElement>('#heading')!;
+    const zoom = zoomOf(this);
+    popover.style.setProperty('top', `${box.bottom / zoom + 2}px`);
+    popover.style.setProperty('left', `clamp(8px, ${box.left / zoom}px, 100vi - 8px - min(20rem, 100vi - 16px))`);
+    popover.showPopover();
+    popover.focus();
+  };
 
   get #hasKey(): boolean {
     return this.licenseKey !== null && this.licenseKey !== '';

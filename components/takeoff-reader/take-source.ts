@@ -11,7 +11,7 @@ export interface RefusedList {
 
 export interface SourceOptions {
   readonly take: (name: string, lists: readonly TakeoffTable[]) => void;
-  readonly open: (file: File) => void;
+  readonly open: (files: readonly File[]) => void;
   readonly words: Words;
 }
 
@@ -41,7 +41,8 @@ export function takeSource({ take, open, words }: SourceOptions): TemplateResult
   };
   const onFile = (event: Event) => {
     const field = event.currentTarget as HTMLInputElement;
-    if (field.files?.[0] !== undefined) open(field.files[0]);
+    const files = [...field.files ?? []];
+    if (files.length > 0) open(files);
     field.value = '';
   };
   const read = (event: Event) => {
@@ -52,8 +53,8 @@ export function takeSource({ take, open, words }: SourceOptions): TemplateResult
     <label for="list"><b>${words.say('Paste the list here')}</b></label>
     <textarea id="list" spellcheck="false" placeholder=${words.say('Item\tDescription\tRoom\tQty')} @paste=${onPaste}></textarea>
     <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>${words.say('Read what is typed')}</button>
-      <label class="file bordered">${words.say('Open a file')}<input type="file" class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm,.html,.htm" @change=${onFile}></label>
-      <span class="quiet">${words.say('or drop a file.')}</span></p>
+      <label class="file bordered">${words.say('Open files')}<input type="file" multiple class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm,.html,.htm" @change=${onFile}></label>
+      <span class="quiet">${words.say('or drop files; several are read together.')}</span></p>
     <p class="quiet spoken">${words.say('A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.')}</p>
   </div>`;
 }

@@ -1,7 +1,7 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, missingColumns, officeColumns, readListFile, readTakeoff,
+  chooseColumn, columnsToRemember, equationOf, freeName, htmlTables, missingColumns, officeColumns, readListFile, readTakeoff,
   withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
   type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
@@ -16,7 +16,7 @@ import { ElvColumnsEvent } from './columns-event.ts';
 import { flaggedLines, openLines } from './flagged-lines.ts';
 import { lineTables, OUTCOMES, type LineFilter } from './line-table.ts';
 import { nameChoices } from './name-choices.ts';
-import { sheetChoice } from './sheet-choice.ts';
+import { keyOfTable, sheetChoice } from './sheet-choice.ts';
 import { pastedLists, refused, takeSource, type RefusedList } from './take-source.ts';
 import { styles } from './takeoff-reader.styles.ts';
 
@@ -34,7 +34,7 @@ interface Source {
   readonly name: string;
   readonly tables: readonly TakeoffTable[];
   readonly notes: readonly string[];
-  /** Names of the sheets that are read. */
+  /** Keys of the lists that are read. */
   readonly chosen: ReadonlySet<string>;
 }
 
@@ -82,22 +82,44 @@ export class TakeoffReader extends WorkArea {
     document.removeEventListener('paste', this.#onPaste);
   }
 
-  /** Reads a file, unless another list is taken or put aside meanwhile. */
-  async open(file: File): Promise<void> {
+  /**
+   * Reads files, several together, unless another list is taken or put aside meanwhile. Where a list is being decided on
+   * they come beside it, so that no decision is lost.
+   */
+  async open(files: readonly File[]): Promise<void> {
     const reading = {};
     this.#reading = reading;
     const { words } = this;
-    const read = tooLarge(file.size, words)
-      ?? await readListFile(file.name, new Uint8Array(await file.arrayBuffer()), words);
+    const names = new Set(this.source?.tables.flatMap(({ file }) => file ?? []));
+    const read = await Promise.all(files.map(async (file) => {
+      const name = freeName(file.name, names);
+      const list = tooLarge(file.size, words) ?? await readListFile(name, new Uint8Array(await file.arrayBuffer()), words);
+      // One that cannot be read keeps no other from being read.
+      const takeoff = list.ok && list.tables.length > 0 && files.length > 1 ? readTakeoff(list.tables, { types: this.#types, words }) : list;
+      return { name, list: takeoff.ok ? list : takeoff };
+    }));
     if (this.#reading !== reading) return;
-    if (!read.ok) {
-      this.#refuse(file.name, read.problems);
-      return;
+    const lists = read.flatMap(({ name, list }) => list.ok && list.tables.length > 0 ? [{ name, list }] : []);
+    if (lists.length > 0) {
+      const [name, tables, notes] = [lists.map((each) => each.name).join(', '), lists.flatMap(({ list }) => list.tables), lists.flatMap(({ list }) => list.notes)];
+      const before = this.source;
+      if (before === undefined) this.take(name, tables, notes);
+      else {
+        this.#put(words.say('{list}, {other}', { list: before.name, other: name }), [...before.tables, ...tables], [
+          ...before.notes, ...notes, words.say('{name} is read beside the list that was open. “Another list” begins anew.', { name }),
+        ]);
+      }
     }
-    if (read.tables.length > 0) this.take(file.name, read.tables, read.notes);
-    const [first] = read.refused;
-    if (first === undefined) return;
-    this.#refuse(read.tables.length > 0 ? `${file.name}, ${first.sheet}` : file.name, first.why.problems);
+    const refused = read.flatMap(({ name, list }) => list.ok
+      ? list.refused.map(({ sheet, why }) => ({ name: list.tables.length > 0 ? `${name}, ${sheet}` : name, problems: why.problems }))
+      : [{ name, problems: list.problems }]);
+    if (refused.length > 0) this.#refuse(refused.map((each) => each.name).join('; '), refused.flatMap(({ problems }) => problems));
+  }
+
+  /** Reads what was pasted: cells of a page, which tell which of them are merged or hidden, else text. */
+  takePasted(list: string): void {
+    const tables = htmlTables(list);
+    this.take(this.words.say('The pasted list'), tables.length > 0 ? tables : [{ cells: list }]);
   }
 
   /**
@@ -106,19 +128,34 @@ export class TakeoffReader extends WorkArea {
    */
   take(name: string, lists: readonly TakeoffTable[], notes: readonly string[] = []): void {
     this.#reading = undefined;
-    const known = { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
-    const read = readTakeoff(lists, { types: this.#types, columns: known, words: this.words });
+    const read = readTakeoff(lists, { types: this.#types, columns: this.#known, words: this.words });
     if (!read.ok) {
       this.#refuse(name, read.problems);
       return;
     }
     this.#begin();
+    this.#put(name, lists, notes);
+  }
+
+  /** What columns hold by what schedule and page remember. */
+  get #known(): RememberedColumns {
+    return { ...officeColumns(this.schedule.document.lists), ...this.pageColumns };
+  }
+
+  #put(name: string, lists: readonly TakeoffTable[], notes: readonly string[]): void {
+    const known = this.#known;
+    const read = readTakeoff(lists, { types: this.#types, columns: known, words: this.words });
+    if (!read.ok) {
+      this.#refuse(name, read.problems);
+      return;
+    }
     // A sheet without cells has nothing to say.
     const tables = lists.filter((table) => lists.length === 1 || isFilled(table)).map((table) => {
       const recalled = read.parts.filter((part) => isOf(part, table)).map(({ columns }) => recallColumns(columns));
-      return { ...table, columns: Object.assign({}, known, ...recalled) as RememberedColumns };
+      return { ...table, columns: Object.assign({}, known, ...recalled, table.columns) as RememberedColumns };
     });
-    this.source = { name, tables, notes, chosen: new Set(tables.map(({ sheet = '' }) => sheet)) };
+    const left = new Set(this.source?.tables.map(keyOfTable).filter((key) => !this.source!.chosen.has(key)));
+    this.source = { name, tables, notes, chosen: new Set(tables.map(keyOfTable).filter((key) => !left.has(key))) };
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -128,7 +165,7 @@ export class TakeoffReader extends WorkArea {
     if (this.source === undefined) return;
     const { source: { name, tables, chosen }, words } = this;
     const decisions = withOfficeNames(this.decisions, this.schedule.document.lists);
-    const read = readTakeoff(tables.filter(({ sheet = '' }) => chosen.has(sheet)), { types: this.#types, decisions, words });
+    const read = readTakeoff(tables.filter((table) => chosen.has(keyOfTable(table))), { types: this.#types, decisions, words });
     if (read.ok) {
       this.#takeoff = read;
       this.#revised.hold({ schedule: this.schedule, takeoff: read, name, words });
@@ -156,7 +193,7 @@ export class TakeoffReader extends WorkArea {
     const { source, words } = this;
     if (takeoff === undefined || source === undefined) {
       return html`${refused(this.refusal, words)}${this.#sheets()}${takeSource({
-        take: (name, lists) => { this.take(name, lists); }, open: (file) => { void this.open(file); }, words,
+        take: (name, lists) => { this.take(name, lists); }, open: (files) => { void this.open(files); }, words,
       })}${this.#withoutTypes()}`;
     }
     return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}

@@ -34,7 +34,8 @@ export const runTakeoff = command(HELP, OPTIONS, async (given, { out, warn }) =>
     warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
   }
   const files: TakeoffFile[] = [];
-  for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words));
+  const names = new Set<string>();
+  for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words, names));
   for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
   const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
   const takeoff = readDecided(list, content, options, words);

@@ -1,5 +1,5 @@
 import path from 'node:path';
-import { readListFile, type TakeoffTable } from '../exchange/takeoff/index.ts';
+import { freeName, readListFile, type TakeoffTable } from '../exchange/takeoff/index.ts';
 import { isWorkbookFile } from '../exchange/workbook/is-workbook-file.ts';
 import type { Words } from '../words/index.ts';
 import { problemLines, readBytes } from './files.ts';
@@ -18,14 +18,17 @@ export interface TakeoffFile {
  * Reads a file with a takeoff: text, the tables of a page in HTML, or the sheets of a workbook.
  * @param sheetNames the sheets; by default all that are shown.
  * @param words the language of what is wrong with it.
+ * @param names of the files that were read before it, without folders; it is added.
  * @throws Refusal when it is not there, cannot be read in all its parts, or has no such sheet.
  */
-export async function readTakeoffFile(name: string, sheetNames: readonly string[], words: Words): Promise<TakeoffFile> {
+export async function readTakeoffFile(
+  name: string, sheetNames: readonly string[], words: Words, names: Set<string>,
+): Promise<TakeoffFile> {
   const bytes = await readBytes(name);
   if (sheetNames.length > 0 && !isWorkbookFile(name, bytes)) {
     throw new Refusal([`--sheet-name ${sheetNames[0]!}: ${name} is text and has no sheets. Leave it out.`]);
   }
-  const read = await readListFile(path.basename(name), bytes, words, sheetNames);
+  const read = await readListFile(freeName(path.basename(name), names), bytes, words, sheetNames);
   if (!read.ok) throw new Refusal(problemLines(name, read));
   const [refused] = read.refused;
   if (refused !== undefined) throw new Refusal(problemLines(name, refused.why));

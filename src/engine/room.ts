@@ -189,6 +189,15 @@ function branchLimit(book: Workbook, id: number, typeId: number, before: string)
   return { before, most: own('limit'), taken: own('nodes'), each: book.number('types', typeId, 'nodes') };
 }
 
+/** What its devices may take from the supply of the bus, where that is entered. */
+function busLimit(book: Workbook, id: number, typeId: number): Limit {
+  const own = (key: string) => book.number('branches', id, key);
+  return {
+    before: message('before what the supply of the bus gives'), most: own('busCurrent'), taken: own('busDemand'),
+    each: book.number('types', typeId, 'busDraw') / 1000,
+  };
+}
+
 function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const draw = drawOf(book, id, typeId);
   const [usable, fuse] = supplyLimits(book, id, draw);
@@ -232,11 +241,13 @@ function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: n
 
 function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const limit = branchLimit(book, id, typeId, message('before the limit'));
-  const free = book.number('branches', id, 'free');
+  const bus = busLimit(book, id, typeId);
+  const [free, reserve] = ['free', 'reserve'].map((key) => book.number('branches', id, key)) as [number, number];
+  const before = message('before the reserve');
   return {
-    type: typeName(document, typeId), limits: [limit],
-    target: { ...limit, before: message('before the reserve'), most: free + limit.taken },
-    isPartial: book.isPartial('branches', id, 'nodes'), places: [['branches', id]],
+    type: typeName(document, typeId), limits: [limit, bus],
+    target: aim({ ...limit, before, most: free + limit.taken }, { ...bus, before, most: bus.most * (1 - reserve) }),
+    isPartial: book.isPartial('branches', id, 'nodes') || (isKnown(bus) && book.isPartial('branches', id, 'busDemand')), places: [['branches', id]],
   };
 }
 
@@ -255,7 +266,9 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   const onRun = run < 0 ? [] : [ofRun(document, book, run, type)];
   const onBranch = branch < 0 ? [] : [{
     ...ofBranch(document, book, branch, type),
-    limits: [branchLimit(book, branch, type, message('before the limit of its branch'))],
+    limits: [
+      branchLimit(book, branch, type, message('before the limit of its branch')), busLimit(book, branch, type),
+    ],
   }];
   const places = [question, ...onRun, ...onBranch];
   return {

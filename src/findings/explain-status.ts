@@ -1,6 +1,6 @@
 import type { Explanation } from '../engine/index.ts';
 import { columnOf, formatCell, SCHEMA, type SheetName } from '../schedule/index.ts';
-import type { Words } from '../words/index.ts';
+import { message, type Words } from '../words/index.ts';
 import type { Finding, Status } from './finding.ts';
 import type { ChecksMade } from './findings.ts';
 import { STATE_WORDS } from './state-words.ts';
@@ -31,6 +31,11 @@ export function explainStatus(
   };
 }
 
+/** What no check of a sheet looks at, though who reads a status may think so. */
+const NOT_JUDGED: Partial<Readonly<Record<SheetName, string>>> = {
+  outputs: message('not judged here: the cable to its load'),
+};
+
 /** «6 checks made; 1 check waits for: Conductor; not asked for while nothing is entered: Fuse» */
 function checksMade(sheet: SheetName, { made, waiting, unasked }: ChecksMade, words: Words): string {
   const titles = (keys: readonly string[]) =>
@@ -42,5 +47,6 @@ function checksMade(sheet: SheetName, { made, waiting, unasked }: ChecksMade, wo
     )]),
     ...(unasked.length === 0 ? []
       : [words.say('not asked for while nothing is entered: {columns}', { columns: titles(unasked) })]),
+    ...(NOT_JUDGED[sheet] === undefined ? [] : [words.say<string>(NOT_JUDGED[sheet])]),
   ].reduce((one, other) => words.say('{one}; {other}', { one, other }));
 }

@@ -10,17 +10,26 @@ export interface NamedRows {
   readonly others: number;
 }
 
-/** The device rows on each run that get less voltage than they need; that which lacks most is named. */
+/**
+ * The device rows on each run that get less voltage than they need, as the cable loses too much of what their rail has
+ * for them; that which lacks most is named.
+ */
 export const LACKING_VOLTAGE: Gathering<NamedRows> = {
-  sheet: 'runs', reads: [['devices', 'run'], ['devices', 'voltageMargin'], ['devices', 'ref']],
+  sheet: 'runs',
+  reads: [
+    ['devices', 'run'], ['devices', 'voltageMargin'], ['devices', 'ref'], ['devices', 'rail'], ['supplies', 'lowest'],
+  ],
   gather: (document, book) => {
     const worst = new Map<number, { id: number; margin: number; others: number }>();
     const { numbers, targets } = book.columns('devices');
-    const [margins, volts, runs] = [numbers.get('voltageMargin')!, numbers.get('terminalVoltage')!, targets.get('run')!];
+    const [margins, volts] = [numbers.get('voltageMargin')!, numbers.get('terminalVoltage')!];
+    const [runs, rails] = [targets.get('run')!, targets.get('rail')!];
+    const lowest = book.columns('supplies').numbers.get('lowest')!;
     const position = (id: number) => document.position('devices', id);
     for (let id = 0; id < margins.length; id += 1) {
       const margin = margins[id]!;
-      if (!(margin < 0) || runs[id]! < 0 || !exceeds(volts[id]! - margin, volts[id]!)) continue;
+      const needed = volts[id]! - margin;
+      if (!(margin < 0) || runs[id]! < 0 || !exceeds(needed, volts[id]!) || exceeds(needed, lowest[rails[id]!]!)) continue;
       const run = runs[id]!;
       const before = worst.get(run);
       const isWorse = before === undefined || margin < before.margin

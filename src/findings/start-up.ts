@@ -1,5 +1,5 @@
 import { startCurrent, type Starting } from '../electrical/index.ts';
-import { tagOf } from '../schedule/index.ts';
+import { tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
 /** What the devices of a supply ask for when all of them start at once. */
@@ -8,49 +8,67 @@ export interface StartUp {
   readonly amps: number;
   /** Rows of which it is not known. */
   readonly missing: number;
-  /** Tags of the rows that ask for most, the largest first. */
-  readonly largest: readonly string[];
+  /** What is asked for at the most where the rows that ask for most start later than all others, one of them or more. */
+  readonly later: readonly { readonly tags: readonly string[]; readonly amps: number }[];
+  /** What is asked for at the most where each device starts by itself, while all others run [A]. */
+  readonly oneByOne: number;
 }
 
 /** As many rows are named. */
 const NAMED = 3;
 
-/**
- * What starts at once behind the supplies that switch off and try again on overload; all others get over it, and where
- * there are only such nothing is gathered.
- */
-export const START_UPS: Gathering<StartUp> = {
-  sheet: 'supplies',
+/** What starts at once behind rows of a sheet that a start may switch off; where there are none nothing is gathered. */
+const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked: CellValue): Gathering<StartUp> => ({
+  sheet,
   reads: [
     ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
-    ['types', 'inrush'], ['supplies', 'overload'],
+    ['types', 'inrush'], [sheet, key], ...by === 'rail' ? [] : [['devices', 'run'], ['runs', 'way']] as const,
   ],
   gather: (document, book) => {
-    const retrying = new Set(document.rows('supplies').filter(({ cells }) => cells.overload === 'retries')
-      .map(({ id }) => id));
+    const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
     const rows = new Map<number, { tag: string; starting: Starting }[]>();
-    if (retrying.size === 0) return new Map();
+    if (asked.size === 0) return new Map();
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
+    const [runs, ways] = [book.targets('devices', 'run'), book.targets('runs', 'way')];
     for (const row of document.rows('devices')) {
-      const [rail, type] = [rails[row.id]!, types[row.id]!];
-      if (!retrying.has(rail)) continue;
-      const own = (key: string) => book.number('devices', row.id, key);
-      const inrushAmps = type < 0 ? NaN : book.number('types', type, 'inrush');
+      const [type, run] = [types[row.id]!, runs[row.id]!];
+      const behind = by === 'rail' ? rails[row.id]! : run < 0 ? -1 : ways[run]!;
+      if (!asked.has(behind)) continue;
+      const own = (column: string) => book.number('devices', row.id, column);
+      const inrush = type < 0 ? NaN : book.number('types', type, 'inrush');
+      // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
+      const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
       const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      const others = rows.get(rail);
-      if (others === undefined) rows.set(rail, [{ tag: tagOf('devices', row), starting }]);
+      const others = rows.get(behind);
+      if (others === undefined) rows.set(behind, [{ tag: tagOf('devices', row), starting }]);
       else others.push({ tag: tagOf('devices', row), starting });
     }
     return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
   },
+});
+
+/** What starts at once behind supplies that switch off and try again on overload, and on ways that switch off at once. */
+export const START_UPS = {
+  supplies: on('supplies', 'rail', 'overload', 'retries'), ways: on('ways', 'way', 'kind', 'electronic'),
 };
 
 function startUpOf(rows: readonly { readonly tag: string; readonly starting: Starting }[]): StartUp {
-  const each = rows.map(({ tag, starting }) => ({ tag, amps: startCurrent([starting]), starting }));
-  const known = each.filter(({ amps }) => !Number.isNaN(amps));
-  const largest = known.filter(({ tag }) => tag !== '').sort((one, other) => other.amps - one.amps).slice(0, NAMED);
+  const each = rows.map(({ tag, starting }) => {
+    const { quantity, drawAmps } = starting;
+    return { tag, amps: startCurrent([starting]), running: quantity * drawAmps, starting };
+  });
+  const known = each.filter(({ amps }) => !Number.isNaN(amps)).sort((one, other) => other.amps - one.amps);
+  const [amps, running] = [startCurrent(known.map(({ starting }) => starting)), sum(known.map((row) => row.running))];
+  const later = known.slice(0, NAMED).map((_row, at) => {
+    const last = known.slice(0, at + 1);
+    const [starts, runs] = [sum(last.map((row) => row.amps)), sum(last.map((row) => row.running))];
+    return { tags: last.map(({ tag }) => tag), amps: Math.max(amps - starts, starts + running - runs) };
+  });
+  const most = Math.max(0, ...known.map(({ starting }) => startCurrent([{ ...starting, quantity: 1 }]) - starting.drawAmps));
   return {
-    amps: startCurrent(known.map(({ starting }) => starting)), missing: each.length - known.length,
-    largest: largest.map(({ tag }) => tag),
+    amps, missing: each.length - known.length, oneByOne: running + most,
+    later: later.filter(({ tags }) => tags.length < known.length && !tags.includes('')),
   };
 }
+
+const sum = (amps: readonly number[]) => amps.reduce((all, each) => all + each, 0);

@@ -15,8 +15,8 @@ export interface WaitingRows {
   readonly holds?: readonly CellValue[];
   /** A cell that, filled in, makes it mean nothing to a row. */
   readonly unless?: string;
-  /** What a cell of the row that `filled` names has to hold besides. */
-  readonly where?: { readonly sheet: SheetName; readonly key: string; readonly is: CellValue };
+  /** What a cell of the row that `filled` names has to hold besides; anything where nothing is said. */
+  readonly where?: { readonly sheet: SheetName; readonly key: string; readonly is?: CellValue };
 }
 
 /** Device rows that count nodes on a branch, as many as their type says. */
@@ -47,6 +47,9 @@ export const ON_A_RETRYING_RAIL: WaitingRows = {
   sheet: 'types', from: 'devices', by: 'type', filled: 'rail',
   where: { sheet: 'supplies', key: 'overload', is: 'retries' },
 };
+
+/** Device rows on a branch of which it is known what the supply of its bus gives. */
+export const ON_A_SUPPLIED_BRANCH: WaitingRows = { ...ON_A_BRANCH, where: { sheet: 'branches', key: 'busCurrent' } };
 
 /** Outputs that switch a kind of load, and wait for the rating of their contact for it. */
 export const switching = (...holds: string[]): WaitingRows =>
@@ -96,8 +99,8 @@ export class Waiting {
     // What another sheet has to hold may be true of a row that takes its reference over from elsewhere.
     const named = where === undefined ? undefined : this.#book.targets(from, filled);
     const isMeant = where === undefined ? undefined
-      : new Set(this.#document.rows(where.sheet).filter(({ cells }) => cells[where.key] === where.is)
-        .map(({ id }) => id));
+      : new Set(this.#document.rows(where.sheet).filter(({ cells: { [where.key]: cell = null } }) =>
+        where.is === undefined ? cell !== null : cell === where.is).map(({ id }) => id));
     if (isMeant?.size === 0) return counts;
     for (const { id, cells } of this.#document.rows(from)) {
       const cell = cells[filled] ?? null;

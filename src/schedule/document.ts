@@ -1,6 +1,7 @@
 import type { Change } from './change.ts';
 import { SCHEMA, SHEET_NAMES, type CellValue, type SheetName } from './schema/index.ts';
-import type { Acceptance, Details, OfficeLists, Revision, Row, Snapshot, View } from './snapshot.ts';
+import type { Acceptance, Details, OfficeLists, Revision, Row, Snapshot } from './snapshot.ts';
+import type { View } from './view.ts';
 
 const EMPTY: Snapshot = {
   details: {}, unattached: [], revisions: [], unknown: {},

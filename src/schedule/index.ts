@@ -12,3 +12,4 @@ export * from './replace-rows.ts';
 export * from './row-count.ts';
 export { rowsInFormulas } from './rows-in-formulas.ts';
 export * from './schema/index.ts';
+export * from './view.ts';

@@ -1,4 +1,5 @@
 import type { CellValue, SheetName } from './schema/index.ts';
+import type { View } from './view.ts';
 
 /** Details of the whole schedule, for the title block. */
 export const DETAIL_KEYS = ['project', 'panel', 'revision', 'date', 'preparedBy', 'checkedBy', 'remarks'] as const;
@@ -55,12 +56,6 @@ export interface Revision {
   readonly name: string;
   /** What is different from the issue before. */
   readonly text: string;
-}
-
-/** How a schedule is looked at, which is no part of what it says; keys that are not known are kept. */
-export interface View {
-  /** Sheets whose rare columns are shown although nothing stands in them. */
-  readonly rare?: readonly string[];
 }
 
 /** What an office calls things in its takeoffs; keys that are not known are kept. */

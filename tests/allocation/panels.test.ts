@@ -63,6 +63,16 @@ describe('a panel is a boundary', () => {
     expect(schedule.rows('branches')).toHaveLength(3);
   });
 
+  test('a further branch that does for two smaller ones is no fewer than the least', async () => {
+    const schedule = scheduleOf({
+      enclosures: [{ enclosure: 'P1' }], types: [sensor, { type: 'Gate', draw: 350, nodes: 3 }],
+      branches: [{ branch: 'B1', limit: 5 }, { branch: 'B2', limit: 5 }, { branch: 'B3', limit: 20, enclosure: 'P1' }],
+      devices: [{ type: 'Sensor', qty: 3, branch: 'B3' }, { type: 'Gate', qty: 8 }],
+    });
+    // 3 + 8 × 3 = 27 nodes: one each on B1 and B2 leaves 21 for B3, so that a fourth of 20 is made, and B3 and it do.
+    expect(await shareAndApply(schedule, { over: 'branches' })).toMatchObject({ used: 2, lowerBound: 2, proven: true });
+  });
+
   test('a device without a branch belongs to the panel of its rail, where a further branch is made', async () => {
     const schedule = scheduleOf({
       ...sheets, branches: [{ branch: 'B1', limit: 10, enclosure: 'P1' }],

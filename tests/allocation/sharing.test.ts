@@ -51,6 +51,17 @@ describe('sharing out over branches', () => {
       .toEqual(['Branch B2 has no known limit, so nothing is put on it.']);
   });
 
+  test('that the current of a bus is not heeded is said of each branch that has a limit of it', async () => {
+    const schedule = scheduleOf({
+      types: [sensor], branches: [{ branch: 'B1', limit: 32, busCurrent: 0.25 }, { branch: 'B2', limit: 32 }],
+      devices: [{ type: 'Sensor', qty: 40 }],
+    });
+    const { notes } = await shareOut(readSharing(schedule, { over: 'branches' }));
+    expect(notes.map((note) => noteSentence(note, ENGLISH))).toEqual([
+      'What the supply of the bus of branch B1 gives is not heeded: only nodes are shared out. See its status afterwards.',
+    ]);
+  });
+
   test('what a branch without a limit may carry is not known, and is not 0', async () => {
     const schedule = scheduleOf({
       types: [sensor], branches: [{ branch: 'B1' }, { branch: 'B2', limit: 10 }],

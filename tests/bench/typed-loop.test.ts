@@ -63,15 +63,17 @@ function disturbed(): Workload {
       0: { maxVoltage: 20 }, 1: { minVoltage: 30 }, 2: { voltage: 12 }, 3: { power: -2 }, 4: { nodes: null },
       5: { inrush: 3 }, 6: { type: 'T0006' }, 7: { type: null }, 8: { diversity: null }, 9: { purpose: 'other' },
       10: { type: 'T\u200B11' }, 11: { minVoltage: 20, maxVoltage: 28, voltage: 48 }, 12: { draw: null },
+      ...Object.fromEntries([13, 14, 15, 16, 17, 18, 19, 20, 21, 22, 23].map((at) => [at, { busDraw: 4000 }])),
     }),
     supplies: changed(supplies, {
       0: { redundant: true }, 1: { fuse: null, purpose: 'other' }, 2: { overload: 'retries', tolerance: 0.1 },
-      3: { rated: null }, 4: { fuse: 5_000 }, 5: { fullUpTo: 40 }, 6: { standbyHours: 2, battery: 10 },
+      3: { rated: null }, 4: { fuse: 5_000, voltage: 48 }, 5: { fullUpTo: 40 }, 6: { standbyHours: 2, battery: 10 },
       7: { standbyHours: 2 }, 8: { rated: 9_000, fuse: 40, units: 2 }, 9: { overload: 'retries', peak: 11, rated: 0.5 },
     }),
     branches: changed(branches, {
       0: { limit: null }, 1: { terminators: 3 }, 2: { terminators: 1 }, 3: { terminated: null }, 4: { limit: 1.5 },
       5: { reserve: 2 }, 6: { branch: 'B0006' }, 8: { limit: 300, reserve: 0.9 },
+      10: { busCurrent: 9999, reserve: 0.99999 }, 11: { busCurrent: 9999, reserve: 0.99999 }, 12: { busCurrent: 0.001 }, 13: { busCurrent: 0.001 },
     }),
   };
 }

@@ -124,8 +124,13 @@ export function said(element: Element): string {
 
 /** Lets go of a file over the element, as a person who drags it does. */
 export function drop(element: Element, name: string, held: string | Uint8Array<ArrayBuffer>): void {
+  dropFiles(element, new File([held], name));
+}
+
+/** Drops several files together. */
+export function dropFiles(element: Element, ...files: readonly File[]): void {
   const dataTransfer = new DataTransfer();
-  dataTransfer.items.add(new File([held], name));
+  for (const file of files) dataTransfer.items.add(file);
   for (const type of ['dragenter', 'dragover', 'drop']) {
     element.dispatchEvent(new DragEvent(type, { dataTransfer, bubbles: true, cancelable: true, composed: true }));
   }

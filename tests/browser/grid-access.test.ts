@@ -128,16 +128,16 @@ describe('keys', () => {
 describe('selection', () => {
   test('count and sum of the selected cells, with the unit that they share', async () => {
     const { grid, selections } = await mountGrid(sample());
-    await userEvent.click(cellAt(grid, 0, COLUMN.connected));
+    await userEvent.click(cellAt(grid, 0, COLUMN.unitDraw));
     await userEvent.keyboard('{Shift>}{ArrowDown}{ArrowDown}{/Shift}');
     await frame();
     const { count, numbers, sum, unit } = selections.at(-1)!.statistics;
-    // 0.70 + 0.40 + 0.35 A
-    expect({ count, numbers, unit }).toEqual({ count: 3, numbers: 3, unit: 'A' });
-    expect(sum).toBeCloseTo(1.45, 12);
+    // 350 + 100 + 350 mA; the distances beside them are empty.
+    expect({ count, numbers, unit }).toEqual({ count: 3, numbers: 3, unit: 'mA' });
+    expect(sum).toBeCloseTo(800, 12);
     await userEvent.keyboard('{Shift>}{ArrowLeft}{/Shift}');
     await frame();
-    expect(selections.at(-1)!.statistics).toMatchObject({ count: 3, numbers: 3, unit: 'A' });
+    expect(selections.at(-1)!.statistics).toMatchObject({ count: 3, numbers: 3, unit: 'mA' });
   });
 
   test('going to a cell brings it into view and gives it the focus', async () => {

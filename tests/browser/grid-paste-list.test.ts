@@ -21,8 +21,7 @@ test.each([
   await putOnClipboard(list(headings, 'N1 | Lamp | Loft | 3', 'N2 | Sensor | Loft | 4'));
   await userEvent.click(cellAt(grid, 4, COLUMN.ref));
   await paste();
-  await frame();
-  expect(schedule.rows('devices')).toHaveLength(6);
+  await expect.poll(() => schedule.rows('devices').length).toBe(6);
   expect(schedule.rows('devices')[4]!.cells).toEqual(cells);
   expect(messages.at(-1)!.text).toMatch(/^2 rows of 4 columns pasted, 2 of them new; read by the headings /);
 });
@@ -41,7 +40,7 @@ test.each([
   await putOnClipboard(text);
   await userEvent.click(cellAt(grid, 4, COLUMN.ref));
   await paste();
-  await frame();
+  await expect.poll(() => messages.length).toBe(1);
   expect(schedule.undoLabel).toBeUndefined();
   expect(messages.at(-1)!.text).toMatch(/^The clipboard holds a list with headings of its own, and not every column/);
   expect(messages.at(-1)!.list?.replace(/\r\n?/g, '\n')).toBe(text.replaceAll('\r\n', '\n'));
@@ -55,10 +54,44 @@ test.each([
   await putOnClipboard(list(...lines));
   await userEvent.click(cellAt(grid, line, COLUMN.ref));
   await paste();
-  await frame();
+  await expect.poll(() => messages.length).toBe(1);
   expect(schedule.undoLabel).toBeUndefined();
   expect(messages.at(-1)!.text).toMatch(said_);
   expect(messages.at(-1)!.list).toBeDefined();
+});
+
+test.each([
+  ['a total', ['Room | Device | Qty', 'Loft | Lamp | 4', 'Loft | Sensor | 1', 'Total |  | 5']],
+  ['a total among headings of the sheet', ['Area | Type | Qty', 'Loft | Lamp | 4', 'Loft | Sensor | 1', ' | Total | 5']],
+  ['a blank room below a merged one', ['Room | Device | Qty', 'Loft | Lamp | 4', ' | Sensor | 1']],
+  ['a title', ['Device | Qty', 'Level 1 | ', 'Lamp | 4']],
+  ['what is done by others', ['Device | Qty | Remarks', 'Lamp | 4 | by others']],
+  ['ditto marks', ['Room | Device | Qty', 'Loft | Lamp | 4', '" | " | 6']],
+  ['an alias', ['Device | Qty', 'Lamps | 4']],
+  ['a table of rooms', ['Device | L0 | L1', 'Lamp | 4 | 5', 'Sensor | 1 | 2']],
+])('lines that are not plainly devices change nothing, and the takeoff is offered: %s', async (_why, lines) => {
+  const { grid, schedule, messages } = await mountGrid(sample());
+  const text = list(...lines);
+  await putOnClipboard(text);
+  await userEvent.click(cellAt(grid, 4, COLUMN.ref));
+  await paste();
+  await expect.poll(() => messages.at(-1)?.text).toMatch(/Nothing was pasted\. Read it with Takeoff/);
+  expect(schedule.undoLabel).toBeUndefined();
+  expect(messages.at(-1)!.list?.replace(/\r\n?/g, '\n')).toBe(text.replaceAll('\r\n', '\n'));
+});
+
+test('cells of a page are read as a takeoff reads them: merged rooms are filled, hidden rows are asked about', async () => {
+  const { grid, schedule, messages } = await mountGrid(sample());
+  const row = (cells: string, more = '') => `<tr${more}>${cells.split('|').map((cell) => `<td>${cell}</td>`).join('')}</tr>`;
+  const page = (last: string) => `<table>${row('Room|Device|Qty')}<tr><td rowspan="2">Loft</td><td>Lamp</td><td>3</td></tr>${row('Sensor|4')}${last}</table>`;
+  await userEvent.click(cellAt(grid, 4, COLUMN.ref));
+  grid.pasteText('Room\tDevice\tQty\nLoft\tLamp\t3\n\tSensor\t4', '', page(''));
+  await expect.poll(() => schedule.rows('devices').slice(4).map(({ cells }) => cells)).toEqual([
+    { area: 'Loft', type: 'Lamp', qty: 3 }, { area: 'Loft', type: 'Sensor', qty: 4 },
+  ]);
+  grid.pasteText('Room\tDevice\tQty\nLoft\tLamp\t3\n\tSensor\t4\nBar\tLamp\t9', '', page(row('Bar|Lamp|9', ' style="display:none"')));
+  await expect.poll(() => messages.at(-1)?.list).toContain('display:none');
+  expect(schedule.rows('devices')).toHaveLength(6);
 });
 
 test('rows of devices that look like no headings are pasted as ever', async () => {

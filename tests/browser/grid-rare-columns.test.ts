@@ -4,7 +4,7 @@ import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { shownColumns } from '../../components/grid/shown-columns.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import type { Cells, Content } from '../../src/schedule/index.ts';
+import { PLAIN_LOOK, type Cells, type Content, type SheetLook } from '../../src/schedule/index.ts';
 import { mountElement, part, removeElements, textOf } from './element-mount.ts';
 import { paste, putOnClipboard } from './support/clipboard.ts';
 import { cellAt, frame, mountGrid, placeOf, unmountAll } from './support/mount.ts';
@@ -24,19 +24,23 @@ const headings = (grid: ScheduleGrid) =>
   [...grid.renderRoot.querySelectorAll('.ht_clone_top .title')].map((each) => each.textContent);
 
 test('a rare column is out of sight until it is asked for, with its letter kept for it', async () => {
-  const { grid } = await mountGrid(rails(), { sheet: 'supplies' });
+  const { grid, schedule } = await mountGrid(rails(), { sheet: 'supplies' });
+  const look = (changed: Partial<SheetLook>) => {
+    schedule.setLook('supplies', changed);
+    grid.look = schedule.look('supplies');
+  };
   expect(keys(grid)).toContain('target');
   expect(keys(grid)).not.toContain('derating');
   const letter = () => cellHeading(grid, 'target');
   const before = letter();
-  grid.rare = true;
+  look({ all: true });
   await grid.updateComplete;
   await frame();
   expect(keys(grid)).toContain('derating');
   expect(headings(grid)).toContain('Derating');
   // The letter of a column is its own, whatever is in sight.
   expect(letter()).toBe(before);
-  grid.rare = false;
+  look({ all: false });
   await grid.updateComplete;
   expect(keys(grid)).not.toContain('derating');
 });
@@ -77,8 +81,8 @@ test('one that an open finding names is in sight; one of a note or of an accepte
   const schedule = new LoadSchedule(rails());
   const at = (finding: Partial<Finding>) => {
     const found = { sheet: 'supplies', key: 'derating', severity: 'incomplete', ...finding };
-    const asked = { findings: [found], rows: () => schedule.rows('supplies'), value: () => null } as unknown as LoadSchedule;
-    return shownColumns(asked, 'supplies', false).some(({ key }) => key === 'derating');
+    const asked = { findings: [found], rows: () => schedule.rows('supplies'), value: () => null, look: () => PLAIN_LOOK } as unknown as LoadSchedule;
+    return shownColumns(asked, 'supplies').some(({ key }) => key === 'derating');
   };
   const accepted = { rule: 'any', reason: 'any', name: 'any', date: '2026-01-01', value: null };
   expect([at({}), at({ severity: 'note' }), at({ accepted }), at({ sheet: 'runs' })])
@@ -116,8 +120,9 @@ test('the button shows and hides them, sheet by sheet, and a file keeps what is 
   const heads = () => textOf(element, 'elv-schedule-grid .ht_clone_top thead');
   await expect.poll(heads).toContain('Rated');
   expect(heads()).not.toContain('Derating');
+  part(element, 'elv-schedule-toolbar [popovertarget=columns]')!.click();
   const button = () => part(element, '[data-command=moreColumns]')!;
-  button().click();
+  await userEvent.click(button());
   await expect.poll(heads).toContain('Derating');
   expect(button().ariaPressed).toBe('true');
   expect((JSON.parse(element.value) as { view: unknown }).view).toEqual({ rare: ['supplies'] });

@@ -1,11 +1,11 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { SCHEMA, SHEET_NAMES } from '../../src/schedule/index.ts';
 import { mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { englishLeft } from './support/english-left.ts';
+import { explainEach } from './support/explain-each.ts';
 
 afterEach(() => {
   removeElements();
@@ -59,14 +59,11 @@ describe.each(SPOKEN)('in $lang', (expected) => {
 
   test('no sheet has an English word left, nor the explanation of any figure', async () => {
     const element = await mountElement({ content: demoContent(), attributes: { lang } });
-    const explanation = part(element, 'elv-cell-explanation') as CellExplanation;
     const found = new Set<string>();
     for (const sheet of SHEET_NAMES) {
-      for (const { key } of SCHEMA[sheet].columns) {
-        await element.select(sheet, 1, key);
-        await explanation.updateComplete;
-        for (const each of englishLeft(element, explanation.shadowRoot!)) found.add(each);
-      }
+      await explainEach(element, sheet, [1], (explanation) => {
+        for (const each of englishLeft(element, explanation)) found.add(each);
+      });
       for (const each of englishLeft(element)) found.add(each);
     }
     expect([...found]).toEqual([]);

@@ -112,13 +112,22 @@ test('a reference leads to the row that it names', async () => {
   await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain('of L2');
 });
 
-test('the panel can be put away', async () => {
+test('the panel folds to a strip that still counts the findings, and opens from there on those of a severity', async () => {
   const element = await mountElement({ content: sample() });
   const button = part(element, '[aria-controls=panel]')!;
   button.click();
   await element.updateComplete;
-  expect(part(element, 'elv-schedule-panel')!.offsetWidth).toBe(0);
+  const panel = part(element, 'elv-schedule-panel')!;
+  await expect.poll(() => panel.offsetWidth).toBeLessThan(60);
   expect(button.ariaExpanded).toBe('false');
+  const count = (severity: string) => String(element.schedule.findings.filter((each) => each.severity === severity).length);
+  expect(parts(element, 'elv-schedule-panel .summary b').map((each) => each.textContent))
+    .toEqual(['over', 'near', 'incomplete', 'note'].map(count));
+  part(element, 'elv-schedule-panel [data-severity=near]')!.click();
+  await expect.poll(() => panel.offsetWidth).toBeGreaterThan(200);
+  expect(button.ariaExpanded).toBe('true');
+  await expect.poll(() => textOf(element, 'elv-schedule-panel .column h3')).toContain('Findings: near the limit only');
+  localStorage.removeItem('elv-load-schedule.view');
 });
 
 test('a character that cannot be seen in a tag is named, and one press deletes it', async () => {

@@ -147,6 +147,5 @@ async function shared(element: LoadScheduleElement, over: 'branches' | 'supplies
   expect(count).toMatch(/proven to be the least|fewer than \d+|not all devices are counted/);
   await userEvent.click(button());
   await expect.poll(() => said(element)).toContain('Sharing out over');
-  expect(part(element, `[data-grouping=${over === 'branches' ? 'branch' : 'rail'}]`)!.getAttribute('aria-checked'))
-    .toBe('true');
+  expect((part(element, '[data-choice=groupings]') as HTMLSelectElement).value).toBe(over === 'branches' ? 'branch' : 'rail');
 }

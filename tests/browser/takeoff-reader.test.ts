@@ -2,7 +2,7 @@ import axe from 'axe-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { ElvColumnsEvent } from '../../components/takeoff-reader/columns-event.ts';
-import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { drop, dropFiles, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -186,3 +186,22 @@ async function violations(element: Element): Promise<void> {
   const { violations: found } = await axe.run(part(element, '.work:not([hidden])')!, { resultTypes: ['violations'] });
   expect(found.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`)).toEqual([]);
 }
+
+test('several files are read together, those that come later beside the list that is open, and none in silence', async () => {
+  const element = await mountElement({ content: sample() });
+  await openWork(element, 'takeoff');
+  const csv = (name: string, text: string) => new File([text], name);
+  dropFiles(element, csv('floor0.csv', 'Device,Room,Qty\nLamp,Jetty,4\nLamps,Jetty,2'), csv('floor1.csv', 'Device,Room,Qty\nLamp,Slip,5'));
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum')).toBe('Read 11 = taken 9 + left out 0 + undecided 2');
+  expect(textOf(element, 'elv-takeoff-reader .about')).toBe('floor0.csv, floor1.csv');
+  expect(parts(element, '.sheets label').map((each) => each.textContent!.replace(/\s+/g, ' ').trim())).toEqual(['floor0.csv 6', 'floor1.csv 5']);
+  await press(element, '[data-do=confirm]');
+  dropFiles(element, csv('floor0.csv', 'Device,Room,Qty\nSensor,Loft,1'), csv('bad.csv', 'Device,Qty\n"Lamp;1'));
+  await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum')).toBe('Read 12 = taken 12 + left out 0 + undecided 0');
+  expect(textOf(element, 'elv-takeoff-reader .refused b')).toBe('bad.csv was not read. Nothing changed.');
+  expect(textOf(element, 'elv-takeoff-reader .decide-on')).toContain('floor0 (2).csv is read beside the list that was open.');
+  // The name that was decided on stays decided.
+  await press(element, '[data-do=take]');
+  await expect.poll(() => element.schedule.rows('devices').slice(3).map(({ cells }) => cells.source))
+    .toEqual(['floor0.csv: 2–3', 'floor1.csv: 2', 'floor0 (2).csv: 2']);
+});

@@ -1,6 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import type { CellExplanation } from '../../components/cell-explanation/cell-explanation.ts';
 import { changesSince } from '../../components/drafts/changes-since.ts';
 import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
 import '../../components/drafts/draft-notices.define.ts';
@@ -12,7 +11,9 @@ import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { PSEUDO } from '../support/pseudo-words.ts';
 import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { choose } from './support/choose.ts';
 import { demoContent } from './support/demo-content.ts';
+import { explainEach } from './support/explain-each.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
 
@@ -57,15 +58,10 @@ test('the search finds what is not said through the words', async () => {
 describe('what is on the screen is said through the words of the element', () => {
   test.each(SHEET_NAMES)('the sheet %s, and the explanation of each of its figures', async (sheet) => {
     const element = await mountPseudo(demoContent());
-    const explanation = part(element, 'elv-cell-explanation') as CellExplanation;
     const found = new Set<string>();
-    for (const { key } of SCHEMA[sheet].columns) {
-      for (const row of [1, element.schedule.rows(sheet).length]) {
-        await element.select(sheet, row, key);
-        await explanation.updateComplete;
-        for (const each of untranslated(element, explanation.shadowRoot!)) found.add(each);
-      }
-    }
+    await explainEach(element, sheet, [1, element.schedule.rows(sheet).length], (explanation) => {
+      for (const each of untranslated(element, explanation)) found.add(each);
+    });
     expect([...found]).toEqual([]);
     expect(untranslated(element)).toEqual([]);
   });
@@ -74,8 +70,8 @@ describe('what is on the screen is said through the words of the element', () =>
     const content = sample();
     const devices = [...content.sheets.devices!, { ref: 'D4', type: 'Lamp', qty: 1 }];
     const element = await mountPseudo({ ...content, sheets: { ...content.sheets, devices } });
-    for (const grouping of ['rail', 'branch']) {
-      part(element, `[data-grouping=${grouping}]`)!.click();
+    for (const grouping of ['rail', 'branch', 'way', 'run', 'area', 'type']) {
+      await choose(element, 'groupings', grouping);
       await expect.poll(() => part(element, 'elv-schedule-grid .group')).not.toBeNull();
       expect(untranslated(element)).toEqual([]);
     }

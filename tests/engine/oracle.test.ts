@@ -24,6 +24,7 @@ const FOLLOWING: Readonly<Record<string, readonly string[]>> = {
   'supplies.demand': ['demand', 'loading', 'spare', 'fuseLoading', 'loss'],
   'supplies.battery': ['batteryNeeded'],
   'branches.cableLength': ['cableLength'],
+  'branches.busDemand': ['busDemand'],
   'branches.nodes': ['nodes', 'free', 'used'],
   'modules.current': ['current', 'headroom'],
   'feeds.connected': ['connected', 'demand', 'loading', 'spare', 'inrush'],

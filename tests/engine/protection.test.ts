@@ -7,7 +7,7 @@ import { enter, findingsAt, scheduleOf } from '../support/schedules.ts';
 
 const KINDS = ['B', 'C', 'D', 'gG', 'fast', 'slow', 'electronic'] as const;
 const RULES = [
-  'device-other-voltage', 'device-over-run', 'device-over-supply', 'device-over-voltage', 'run-unprotected',
+  'device-other-voltage', 'device-over-run', 'device-over-supply', 'device-over-voltage', 'device-under-voltage', 'run-unprotected',
   'supply-fuse-kind-missing', 'supply-lives-on-diversity-fuse', 'supply-lives-on-diversity-usable',
   'supply-gives-nothing', 'supply-trips-no-fuse', 'run-fuse-may-not-act',
 ];

@@ -239,6 +239,20 @@ describe('room for devices of a type, by hand', () => {
     });
   });
 
+  test('on a branch heeds what the supply of its bus gives: 250 mA for 2 mA each, IEC 62386', () => {
+    // 100 mA of 250: 75 more, and 12 to the reserve of 50 %; 14 nodes of 64 by the limit, and none of the half of them.
+    const branch = (reserve: number, limit: number) => {
+      const schedule = scheduleOf({
+        types: [{ type: 'gear', nodes: 1, busDraw: 2 }], branches: [{ branch: 'P', limit, reserve, busCurrent: 0.25 }],
+        devices: [{ type: 'gear', qty: 50, branch: 'P' }],
+      });
+      return schedule.room('branches', idAt(schedule, 'branches'), idAt(schedule, 'types'));
+    };
+    expect(branch(0.5, 900)).toMatchObject({ count: 75, withinTarget: 12 });
+    expect(branch(0, 64)).toMatchObject({ count: 14, withinTarget: 14 });
+    expect(branch(0, 900)!.sentence).toBe('Room for 75 more of the type gear before what the supply of the bus gives.');
+  });
+
   test('is not known without what one takes, without a rating, or without a type', () => {
     expect(sentence('supplies', 0, 2)).toBeUndefined();
     expect(sentence('supplies', 3, 0)).toBeUndefined();

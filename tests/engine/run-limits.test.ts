@@ -7,7 +7,7 @@ import { someRunSchedule } from './random-runs.ts';
 
 /** Rules by which a run fails. */
 const FAILURES = new Set([
-  'run-under-voltage', 'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
+  'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
   'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act',
 ]);
 
@@ -18,6 +18,8 @@ function works(schedule: LoadSchedule, at: number): boolean {
   const way = schedule.target('runs', id, 'way');
   const ofWay = (key: string) => way < 0 ? null : schedule.value('ways', way, key) as number | null;
   const ofRun = (key: string) => schedule.value('runs', id, key) as number | null;
+  // What a rail lacks before any cable is told there.
+  if ((ofRun('voltageMargin') ?? 0) < -1e-9) return false;
   const [rated, trip, current, fault] = [ofWay('rated'), ofWay('trip'), ofRun('current'), ofRun('faultCurrent')];
   // That its way is too small, or never acts, is told at the way or at the supply.
   if (rated !== null && current !== null && exceeds(current, rated)) return false;

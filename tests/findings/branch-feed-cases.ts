@@ -7,6 +7,9 @@ const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
   ],
   devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
 });
+/** So many devices on a branch, each of which takes so many mA from its bus. */
+const ON_BUS = (qty: number, branch: Cells, busDraw: number | null = 2) => BRANCH(qty, { limit: 999, ...branch }, { busDraw });
+
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
 const FEED = (amps: number, feed: Cells) =>
   ({ feeds: [{ feed: 'F1', ...feed }], outputs: [{ output: 'Q1', feed: 'F1', kind: 'resistive', power: 230, qty: amps }] });
@@ -43,13 +46,24 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     silent: [BRANCH(10), BRANCH(10, { limit: '=60/0' })],
   },
   {
-    rule: 'branch-nodes-partial', sheet: 'branches', sheets: {
-      branches: [{ branch: 'B1', limit: 50, terminated: true }],
-      devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B1' }],
-    },
-    severity: 'incomplete', key: 'nodes', value: 0, inStatus: true,
-    message: 'Branch B1 carries at least 0 nodes: 2 device rows on it are not wholly known. Complete them, or their types, to know the rest.',
-    silent: [BRANCH(0)],
+    // 130 × 2 mA of 250 mA, IEC 62386
+    rule: 'branch-over-bus-current', sheet: 'branches', severity: 'over', key: 'busDemand', value: 0.26, limit: 0.25, inStatus: true,
+    sheets: ON_BUS(130, { busCurrent: 0.25 }),
+    message: 'Branch B1: its devices take 0.26 A from the bus, whose supply gives 0.25 A: 0.01 A too much. Move devices to another branch, or feed some of them otherwise.',
+    silent: [ON_BUS(125, { busCurrent: 0.25 }), ON_BUS(130, {})],
+  },
+  {
+    // 64 × 2 mA of 250 mA less the half: 3 mA into it.
+    rule: 'branch-over-bus-reserve', sheet: 'branches', severity: 'near', key: 'busDemand', value: 0.128, limit: 0.125, inStatus: true,
+    sheets: ON_BUS(64, { busCurrent: 0.25, reserve: 0.5 }),
+    message: 'Branch B1: its devices take 0.128 A of the 0.25 A that the supply of the bus gives, 0.003 A into its reserve of 50 %. Move devices to another branch, or give up part of the reserve.',
+    silent: [ON_BUS(62, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(126, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(64, { reserve: 0.5 })],
+  },
+  {
+    rule: 'type-bus-draw-missing', sheet: 'types', severity: 'incomplete', key: 'busDraw', value: null, inStatus: false,
+    sheets: ON_BUS(64, { busCurrent: 0.25 }, null),
+    message: 'Type T: what one takes from the supply of its bus is not known, and 1 device row waits for it. Enter it in mA; 0 if it takes none.',
+    silent: [ON_BUS(64, { busCurrent: 0.25 }, 0), ON_BUS(64, {}, null)],
   },
   {
     rule: 'branch-not-terminated', sheet: 'branches', sheets: BRANCH(
@@ -75,14 +89,6 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     value: null, inStatus: true,
     message: 'Feed F1 has no rated current, so nothing can be said of its loading. Enter the rating of its protection in A.',
     silent: [FEED(9, { rated: 10 })],
-  },
-  {
-    rule: 'feed-current-partial', sheet: 'feeds', sheets: {
-      feeds: [{ feed: 'F1', rated: 10 }], outputs: [{ output: 'Q1', feed: 'F1' }],
-    },
-    severity: 'incomplete', key: 'connected', value: 0, inStatus: true,
-    message: 'Feed F1 carries at least 0.00 A: 1 output or supply on it is not wholly known. Complete it to know the rest.',
-    silent: [FEED(0, { rated: 10 })],
   },
   // By hand: B 16 stands 1.41 × 16 × 3 = 67.68 A; the supply starts with 100 A while 1 A runs. C 16 stands 112.8 A.
   {

@@ -18,15 +18,6 @@ const WARM = (supply: Cells): Content['sheets'] => ({
   }],
 });
 
-/** 20 W of constant power behind 10 Ω, which gives 24² ÷ (4 × 10) = 14.4 W at most; on a way, beside 1 A. */
-const COLLAPSED = (watts: number, others: Cells[] = []): Content['sheets'] => ({
-  types: [{ type: 'P', power: watts, load: 'power' }], supplies: [{ rail: 'L1', rated: 10 }],
-  ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 4 }],
-  conductors: [{ conductor: 'C', resistance: 100, maxCurrent: 9, baseTemperature: 20 }],
-  runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 50, ambient: 20, temperature: 20 }],
-  devices: [{ type: 'P', qty: 1, run: 'W1' }, { qty: 1, unitDraw: 1000, rail: 'L1' }, ...others],
-});
-
 /** A run of 5 m without a way on a supply of 10 A that gives 15 A for ever and 10 A at once. */
 const FUSED = (supply: Cells, length = 5): Content['sheets'] => ({
   supplies: [{ rail: 'L1', rated: 10, fuse: 2, fuseKind: 'B', ...supply }],
@@ -75,24 +66,6 @@ export const CAUSE_CASES: readonly FindingCase[] = [
     key: 'carries', value: 12, limit: 9, inStatus: true,
     message: 'Run W1 may carry 9.00 A, and single devices of 2 rows on it draw more than that, up to 12.00 A: no diversity helps. Use a thicker conductor or more pairs.',
     silent: [LARGE([12_000], { rated: 40 }), LARGE([9000, 9000], { rated: 40 })],
-  },
-  {
-    rule: 'supply-demand-partial', sheet: 'supplies', sheets: COLLAPSED(20), severity: 'incomplete', key: 'demand',
-    value: 1.8333333333333, inStatus: true,
-    message: 'Rail L1 carries at least 1.83 A: 1 run on it has no working voltage, and what it draws is not known. Put that right first, at the runs.',
-    silent: [COLLAPSED(14)],
-  },
-  {
-    rule: 'supply-demand-partial', sheet: 'supplies', sheets: COLLAPSED(20, [{ qty: 1, rail: 'L1' }]),
-    severity: 'incomplete', key: 'demand', value: 1.8333333333333, inStatus: true,
-    message: 'Rail L1 carries at least 1.83 A: 1 run on it has no working voltage, and what it draws is not known, as of 1 other row. Put that right first, at the runs.',
-    silent: [],
-  },
-  {
-    rule: 'way-demand-partial', sheet: 'ways', sheets: COLLAPSED(20), severity: 'incomplete', key: 'demand',
-    value: 0.8333333333333, inStatus: true,
-    message: 'Way F1 carries at least 0.83 A: 1 run on it has no working voltage, and what it draws is not known. Put that right first, at the runs.',
-    silent: [COLLAPSED(14)],
   },
   {
     // 2 A × 7.5

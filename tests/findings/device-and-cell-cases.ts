@@ -14,37 +14,12 @@ const MADE_FOR = (type: Cells, supply: Cells = {}) =>
 const LARGE = (device: Cells, supply: Cells = {}) =>
   DEVICE({ rail: 'L1', qty: 1, diversity: 0.1, ...device }, { supplies: [{ rail: 'L1', rated: 10, ...supply }] });
 
-const OUTPUT = (first: string, second: string) => ({
-  contacts: [{ contact: first, resistive: 10 }, { contact: second, resistive: 10 }],
-  outputs: [{ output: 'Q1', contact: first, kind: 'resistive', power: 100 }],
-});
-/**
- * Two supplies in one enclosure, the first derated above 40 °C; 24 V × 5 A × (1 ÷ 0.9 − 1) on 2 × 2 × 1 m² warms
- * little.
- */
-const WARM = (second: number | undefined) => ({
-  enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
-  supplies: [
-    { rail: 'L1', rated: 10, efficiency: 0.9, enclosure: 'E', fullUpTo: 40, lessPerKelvin: 0.03 },
-    { rail: 'L2', rated: 10, enclosure: 'E', ...(second === undefined ? {} : { efficiency: second }) },
-  ],
-  devices: [{ ref: 'D1', qty: 1, unitDraw: 5000, rail: 'L1' }, { ref: 'D2', qty: 1, unitDraw: 5000, rail: 'L2' }],
-});
-/** A supply rated twice what the second one is asked for: 2 A and a row of so many devices of 1 A. */
-const RATED = (qty: number | undefined) => ({
-  supplies: [{ rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10 }],
-  devices: [
-    { ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' },
-    { ref: 'D2', ...(qty === undefined ? {} : { qty }), unitDraw: 1000, rail: 'L2' },
-  ],
-});
-
 export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-quantity-missing', sheet: 'devices', sheets: DEVICE({
       type: 'T', rail: 'L1',
     }), severity: 'incomplete', key: 'qty', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Enter how many devices there are.', silent: [
+    message: 'The current of ref D1 is not known, and 1 row waits for it. Enter how many devices there are.', silent: [
       DEVICE(WHOLE), DEVICE({ ...WHOLE, qty: 0 }),
     ],
   },
@@ -52,7 +27,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     rule: 'device-draw-missing', sheet: 'devices', sheets: DEVICE({
       qty: 2, rail: 'L1',
     }), severity: 'incomplete', key: 'unitDraw', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Choose a type, or enter the unit draw in mA.',
+    message: 'The current of ref D1 is not known, and 1 row waits for it. Choose a type, or enter the unit draw in mA.',
     silent: [
       DEVICE(WHOLE), DEVICE({ qty: 2, rail: 'L1', unitDraw: 0 }), DEVICE(WHOLE, { types: [{ type: 'T' }] }),
     ],
@@ -61,7 +36,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({
       ...WHOLE, diversity: '=1/0',
     }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known. Correct its diversity.', silent: [
+    message: 'The current of ref D1 is not known, and 1 row waits for it. Correct its diversity.', silent: [
       DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 }),
     ],
   },
@@ -130,7 +105,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     rule: 'device-nodes-missing', sheet: 'devices', sheets: DEVICE(
       { qty: 2, unitDraw: 10, rail: 'L1', branch: 'B1' }
     ), severity: 'incomplete', key: 'nodes', value: null, inStatus: false,
-    message: 'Ref D1 counts an unknown number of nodes on branch B1. Enter its quantity and a type that says how many nodes one device counts.',
+    message: 'Ref D1 counts an unknown number of nodes on branch B1. Choose a type that says how many nodes one device counts.',
     silent: [
       DEVICE({ ...WHOLE, branch: 'B1' }), DEVICE({ qty: 2, unitDraw: 10, rail: 'L1' }),
       DEVICE({ ...WHOLE, branch: 'B1' }, { types: [{ type: 'T', draw: 10 }] }),
@@ -207,27 +182,6 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     severity: 'incomplete', key: 'rail', value: 'L1', inStatus: true,
     message: 'Rail L1 stands in more than one row. References mean the first of them. Give each row a tag of its own.',
     silent: [{ supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 20 }] }],
-  },
-  {
-    rule: 'tag-not-unique', sheet: 'outputs', sheets: OUTPUT('K', 'K'), severity: 'incomplete', key: 'contact',
-    value: 'K', inStatus: true,
-    message: 'Output Q1: K stands in more than one row of the sheet Contacts, and the first of them is meant. Give each a tag of its own.',
-    silent: [OUTPUT('K', 'M')],
-  },
-  {
-    rule: 'figure-partial', sheet: 'supplies', sheets: WARM(undefined), severity: 'incomplete', key: 'usable',
-    value: 10, inStatus: true,
-    message: 'Rail L1: Usable follows from Temperature at the top of the enclosure E, which is not wholly known. Complete that first.',
-    silent: [
-      WARM(0.9),
-      { ...WARM(undefined), supplies: WARM(undefined).supplies.map(({ fullUpTo: _full, ...cells }) => cells) },
-    ],
-  },
-  {
-    rule: 'formula-partial', sheet: 'supplies', sheets: RATED(undefined), severity: 'incomplete', key: 'rated',
-    value: 4, inStatus: true,
-    message: 'Rail L1: the formula in Rated reads a figure that is not wholly known, and may come to another result. Complete what that follows from.',
-    silent: [RATED(3)],
   },
   {
     rule: 'formula-without-result', sheet: 'supplies', sheets: {

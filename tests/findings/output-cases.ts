@@ -67,25 +67,25 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-kind-missing', sheet: 'outputs', sheets: OUTPUT({
       kind: null, power: 230,
     }), severity: 'incomplete', key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1 has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor, coil, dc or dcCoil.',
+    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, dc or dcCoil.',
     silent: [OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-power-missing', sheet: 'outputs', sheets: OUTPUT({}), severity: 'incomplete', key: 'power',
     value: null, inStatus: true,
-    message: 'Output Q1 has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.',
+    message: 'Output Q1 has no power entered, so its current is not known, and 1 row waits for it. Enter the power of one load in W; 0 for a spare output.',
     silent: [OUTPUT({ power: 0 }), OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-power-factor-missing', sheet: 'outputs', sheets: MOTOR({ power: 230, powerFactor: null }),
     severity: 'incomplete', key: 'powerFactor', value: null, inStatus: true,
-    message: 'Output Q1 switches a motor, and its current is not known without its power factor and its efficiency. Enter both, or its rated current from the plate.',
+    message: 'Output Q1 switches a motor, and its current is not known without its power factor and its efficiency, and 1 row waits for it. Enter both, or its rated current from the plate.',
     silent: [MOTOR({ power: 230 }), MOTOR({ power: 230, powerFactor: null, ratedCurrent: 1 }), OUTPUT({ power: 230 })],
   },
   {
     rule: 'output-efficiency-missing', sheet: 'outputs', sheets: MOTOR({ power: 230, efficiency: null }),
     severity: 'incomplete', key: 'efficiency', value: null, inStatus: true,
-    message: 'Output Q1 switches a motor, and its current is not known without its efficiency. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.',
+    message: 'Output Q1 switches a motor, and its current is not known without its efficiency, and 1 row waits for it. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.',
     silent: [MOTOR({ power: 230 }), MOTOR({ power: 230, efficiency: null, ratedCurrent: 1 }), MOTOR({ power: 0 })],
   },
   {
@@ -108,6 +108,13 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     key: 'voltage', value: 24, limit: 12, inStatus: true,
     message: 'Output Q1 switches 24.00 V and its contact may switch 12.00 V of such a load: 12.00 V too much. Use a contact for that voltage, or let it switch a contactor.',
     silent: [ON_RAIL({}), ON_RAIL({}, { maxVoltage: 12 }), OUTPUT({ power: 230 })],
+  },
+  {
+    // 24 V × 1.3
+    rule: 'output-over-voltage', sheet: 'outputs', severity: 'over', key: 'voltage', value: 31.2, limit: 30, inStatus: true,
+    sheets: { ...ON_RAIL({}), supplies: [{ rail: 'L1', rated: 10, tolerance: 0.3 }] },
+    message: 'Output Q1 switches 31.20 V and its contact may switch 30.00 V of such a load: 1.20 V too much. Use a contact for that voltage, or let it switch a contactor.',
+    silent: [{ ...ON_RAIL({}), supplies: [{ rail: 'L1', rated: 10, tolerance: 0.25 }] }],
   },
   {
     rule: 'output-voltage-not-of-rail', sheet: 'outputs', sheets: ON_RAIL({ voltage: 12 }), severity: 'over',

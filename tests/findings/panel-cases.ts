@@ -24,6 +24,11 @@ const START = (supply: Cells, type: Cells = { inrush: 2 }, device: Cells = { typ
     { ref: 'D1', qty: 4, rail: 'L1', ...device }, { ref: 'D2', qty: 6, rail: 'L1', type: 'M' },
   ],
 });
+/** The same with the second row alone, on a supply without a peak. */
+const ONE_ROW = (supply: Cells, type: Cells = { inrush: 2 }) => {
+  const { devices, ...sheets } = START({ peak: 1, ...supply }, type);
+  return { ...sheets, devices: devices!.slice(1) };
+};
 const BRANCH = (branch: Cells, ...lengths: number[]) => ({
   branches: [{ branch: 'B1', limit: 32, terminated: true, ...branch }],
   runs: lengths.map((length, at) => ({ run: `W${at}`, branch: 'B1', length })),
@@ -69,8 +74,22 @@ export const PANEL_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-over-start', sheet: 'supplies', sheets: START({}), severity: 'near', key: 'overload', value: 20,
     limit: 15, inStatus: true,
-    message: 'Rail L1: its devices ask for 20.00 A when all start at once, as after a failure of the mains; it gives 15.00 A, then switches off and tries again, and may never come up. Let D2, D1 start later than the others, or fit a supply that holds its current.',
+    message: 'Rail L1: its devices ask for 20.00 A when all start at once, as after a failure of the mains; it gives 15.00 A, then switches off and tries again, and may never come up. Let D2 start later than the others, or fit a supply that holds its current.',
     silent: [START({ overload: 'holds' }), START({ overload: null }), START({ peak: 2 }), START({}, { inrush: 1.5 })],
+  },
+  {
+    // One row of 6 × 2 A on 10 A: one after the other 2 A beside 5 × 0.5 A; there is none to start before it.
+    rule: 'supply-over-start', sheet: 'supplies', sheets: ONE_ROW({}), severity: 'near', key: 'overload', value: 12,
+    limit: 10, inStatus: true,
+    message: 'Rail L1: its devices ask for 12.00 A when all start at once, as after a failure of the mains; it gives 10.00 A, then switches off and tries again, and may never come up. Let its devices start one after the other, or fit a supply that holds its current.',
+    silent: [ONE_ROW({ rated: 12 })],
+  },
+  {
+    // 3 A beside 5 × 0.5 A are 5.5 A in whatever order they start.
+    rule: 'supply-over-start', sheet: 'supplies', sheets: ONE_ROW({ rated: 5 }, { inrush: 3 }), severity: 'near',
+    key: 'overload', value: 18, limit: 5, inStatus: true,
+    message: 'Rail L1: its devices ask for 18.00 A when all start at once, as after a failure of the mains; it gives 5.00 A, then switches off and tries again, and may never come up. Fit a supply that holds its current, or one that gives 18.00 A for a moment; no order of starting helps.',
+    silent: [],
   },
   {
     rule: 'type-inrush-missing', sheet: 'types', sheets: START({}, {}), severity: 'incomplete', key: 'inrush',

@@ -181,11 +181,6 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     ],
   },
   {
-    rule: 'run-current-partial', sheet: 'runs', sheets: RUN({}, { qty: null }), severity: 'incomplete', key: 'current',
-    value: 0, inStatus: true,
-    message: 'Run W1: 1 device row on it has no known current, so its drop is at least what is shown. Complete it to know the rest.', silent: [RUN({})],
-  },
-  {
     rule: 'run-rail-missing', sheet: 'runs', sheets: RUN({ rail: null, protection: null }), severity: 'incomplete', key: 'rail',
     value: null, inStatus: true,
     message: 'Run W1 has no rail, so its voltage is not known. Choose the rail that feeds it.',
@@ -204,16 +199,11 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     silent: [RUN({})],
   },
   {
-    rule: 'run-voltage-missing', sheet: 'runs', sheets: RUN({ rail: 'L9' }), severity: 'incomplete', key: 'rail',
-    value: 'L9', inStatus: true,
-    message: 'Run W1: the voltage of its rail is not known. Add the rail to the sheet Supplies, or correct the tag.',
-    silent: [RUN({}), RUN({ rail: null })],
-  },
-  {
-    rule: 'run-resistance-missing', sheet: 'runs', sheets: RUN(
-      {}, {}, { conductors: [{ conductor: 'C' }] }
-    ), severity: 'incomplete', key: 'conductor', value: 'C', inStatus: true,
-    message: 'Run W1: the resistance of its conductor is not known. Enter it on the sheet Conductors, or choose another conductor.', silent: [RUN({}), RUN({ conductor: null })],
+    rule: 'conductor-resistance-missing', sheet: 'conductors', sheets: RUN(
+      {}, {}, { conductors: [{ conductor: 'C', maxCurrent: 16 }] }
+    ), severity: 'incomplete', key: 'resistance', value: null, inStatus: false,
+    message: 'Conductor C: its resistance is not known, and 1 run waits for it. Enter it in Ω/km, or choose another conductor there.',
+    silent: [RUN({}), RUN({ conductor: null }, {}, { conductors: [{ conductor: 'C', maxCurrent: 16 }] })],
   },
   {
     rule: 'conductor-current-missing', sheet: 'conductors', sheets: RUN(

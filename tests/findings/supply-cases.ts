@@ -36,11 +36,26 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     inStatus: true,
   },
   {
+    // Beyond both limits it is one finding, held against the lesser of them.
+    rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(12_500, { rated: 10, fuse: 6 }), severity: 'over',
+    key: 'demand', value: 12.5, limit: 6, inStatus: true,
+    message: 'Rail L1 is asked for 12.50 A, may be used for 10.00 A and has a fuse of 6.00 A: 6.50 A too much. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.',
+    silent: [ON(8000, { rated: 10, fuse: 6 }), ON(6000, { rated: 10, fuse: 6 })],
+  },
+  {
+    rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', sheets: AT_ONCE(38, 0.25, { rated: 10, fuse: 10 }),
+    severity: 'near', key: 'connected', value: 30.4, limit: 10, inStatus: true,
+    message: 'Rail L1 may be used for 10.00 A and has a fuse of 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.',
+    silent: [AT_ONCE(12, 0.25, { rated: 10, fuse: 10 }), AT_ONCE(12, 0.25, { rated: 10, fuse: 9 })],
+  },
+  {
     rule: 'supply-over-fuse', sheet: 'supplies', sheets: ON(
       7000, { rated: 10, fuse: 6 }
     ), severity: 'over', key: 'demand', value: 7, limit: 6,
     message: 'Rail L1 is asked for 7.00 A through a fuse of 6.00 A: 1.00 A too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
-    silent: [ON(6000, { rated: 10, fuse: 6 }), ON(7000, { rated: 10 })], inStatus: true,
+    silent: [
+      ON(6000, { rated: 10, fuse: 6 }), ON(7000, { rated: 10 }), ON(12_000, { rated: 10, fuse: 6 }),
+    ], inStatus: true,
   },
   {
     rule: 'supply-over-target', sheet: 'supplies', sheets: ON(
@@ -69,7 +84,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     message: 'Rail L1 has a fuse of 10.00 A, and everything on it at once takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
     silent: [
       AT_ONCE(25, 0.5, { rated: 40, fuse: 20 }), AT_ONCE(25, 0.5, { rated: 40 }),
-      AT_ONCE(25, 0.6, { rated: 40, fuse: 10 }),
+      AT_ONCE(25, 0.6, { rated: 40, fuse: 10 }), AT_ONCE(25, 0.4, { rated: 10, fuse: 10 }),
     ],
   },
   {
@@ -77,13 +92,6 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     value: null,
     message: 'Rail L1 has no rated current, so nothing can be said of its loading. Enter the rating of one unit in A.',
     silent: [ON(5000, { rated: 10 }), ON(5000, { rated: '=1/0' })], inStatus: true,
-  },
-  {
-    rule: 'supply-demand-partial', sheet: 'supplies', sheets: ON(
-      null, { rated: 10 }
-    ), severity: 'incomplete', key: 'demand', value: 0,
-    message: 'Rail L1 carries at least 0.00 A: 1 row on it is not wholly known. Complete it to know the rest.',
-    silent: [ON(0, { rated: 10 })], inStatus: true,
   },
   {
     rule: 'supply-warm-derating-unknown', sheet: 'supplies', sheets: ON(

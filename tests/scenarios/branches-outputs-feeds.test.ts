@@ -60,6 +60,24 @@ describe('a branch that may carry 50 nodes', () => {
         );
     });
 
+  // IEC 62386: 250 mA on a line, 2 mA for each control gear, 64 of which have addresses.
+  test.each<[gear: number, sensors: number, demand: number, status: string]>([
+    [64, 0, 0.128, 'ok'], [60, 4, 0.24, 'ok'], [50, 10, 0.4, 'over'],
+  ])('%i control gear and %i sensors of 30 mA take %d A of the 250 mA of their line: %s', (gear, sensors, demand, status) => {
+    const schedule = scheduleOf({
+      types: [{ type: 'Gear', nodes: 1, busDraw: 2 }, { type: 'Sensor', nodes: 1, busDraw: 30 }],
+      branches: [{ branch: 'B1', limit: 64, busCurrent: 0.25, terminated: true }],
+      devices: [{ type: 'Gear', qty: gear, branch: 'B1' }, { type: 'Sensor', qty: sensors, branch: 'B1' }],
+    });
+    expect([valueAt(schedule, 'branches', 0, 'busDemand'), valueAt(schedule, 'branches', 0, 'status')])
+      .toEqual([closeTo(demand, EXACT), status]);
+  });
+
+  test.each([['branches', 'busCurrent', 0.25], ['types', 'busDraw', 2]] as const)(
+    '%s.%s by IEC 62386 is %d', (sheet, key, value) => {
+      expect(parseCell(inputColumns(sheet).find((column) => column.key === key)!, 'IEC 62386')).toMatchObject({ ok: true, value });
+    });
+
   test('a device row whose nodes are not known makes it partial', () => {
     const schedule =
       scheduleOf({ branches: [{ branch: 'B1', limit: 50 }], devices: [{ ref: 'D1', qty: 2, branch: 'B1' }] });

@@ -46,14 +46,16 @@ test('a rail that bridges a standby is judged on its battery before the capacity
   expect(of(rail({}), 'supplies', 'lowest', 'highest')).toEqual([24, 24]);
   // 1.75 V and 2.3 V for each of twelve cells.
   const buffered = rail({ standbyHours: 4 });
-  expect(of(buffered, 'supplies', 'lowest', 'highest', 'status')).toEqual([21, closeTo(27.6, EXACT), 'incomplete']);
+  expect(of(buffered, 'supplies', 'lowest', 'highest', 'status')).toEqual([21, closeTo(27.6, EXACT), 'over']);
   expect(of(buffered, 'runs', 'status')).toEqual(['over']);
+  expect(rules(buffered)).toEqual(['device-under-voltage', 'supply-battery-missing']);
   expect(of(rail({ standbyHours: 0 }), 'supplies', 'lowest', 'status')).toEqual([24, 'ok']);
 });
 
 test('one wrong voltage is one cause: no cable is blamed for it', () => {
-  const told = lamp({ way: 'F1' }, { voltage: 12 }).findings.find(({ rule }) => rule === 'run-under-voltage');
-  expect(told?.message).toContain('No cable puts it right: its supply may give 12.00 V');
+  const schedule = lamp({ way: 'F1', conductor: 'thick' }, { voltage: 12 });
+  expect(rules(schedule)).toEqual(['device-under-voltage']);
+  expect([of(schedule, 'runs', 'status'), of(schedule, 'supplies', 'status')]).toEqual([['over'], ['over']]);
 });
 
 test('a way without a rail is told once, and not at its run and each device behind it', () => {

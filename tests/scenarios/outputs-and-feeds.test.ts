@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Cells } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
-import { findingsAt, scheduleOf, valueAt } from '../support/schedules.ts';
+import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
 // Expected figures by hand; the arithmetic stands beside each.
 
@@ -78,14 +78,31 @@ describe('a load of 24 V that a relay switches', () => {
     expect([valueAt(schedule, 'supplies', 0, 'connected'), valueAt(schedule, 'supplies', 0, 'demand')]).toEqual([5, 5]);
   });
 
+  test('is opened at what its rail may give: 24 V × 1.3 = 31.2 V on a contact for 30 V, 27.6 V with a battery', () => {
+    const schedule = sheets({ rail: 'L1' });
+    enter(schedule, 'supplies', 0, { tolerance: 0.3 });
+    expect([valueAt(schedule, 'outputs', 0, 'status'), rules(schedule, 'outputs')]).toEqual(['over', ['output-over-voltage']]);
+    enter(schedule, 'supplies', 0, { tolerance: 0.1, battery: 7 });
+    expect(valueAt(schedule, 'outputs', 0, 'status')).toBe('ok');
+    enter(schedule, 'contacts', 0, { maxDcVoltage: 27 });
+    expect(findingsAt(schedule, 'outputs').map(({ rule, value, limit }) => [rule, value, limit]))
+      .toEqual([['output-over-voltage', closeTo(27.6, EXACT), 27]]);
+  });
+
+  test('says in its explanation that nothing was looked at of its cable', () => {
+    const schedule = sheets({ rail: 'L1' });
+    expect(schedule.explain('outputs', idAt(schedule, 'outputs'), 'status')!.checks)
+      .toContain('not judged here: the cable to its load');
+  });
+
   test.each<[string, Cells, string, string[]]>([
     ['of direct current on a feed', { feed: 'F1', voltage: 24 }, 'over', ['output-dc-on-feed']],
     ['of any kind on a feed of 230 V', { kind: 'resistive', feed: 'F1', voltage: 24 }, 'over',
       ['output-voltage-not-of-feed']],
     ['of no known voltage', {}, 'incomplete', ['output-voltage-missing']],
     ['with a rating for alternating current', { kind: 'resistive', rail: 'L1' }, 'incomplete', ['output-ac-on-rail']],
-    ['above what its contact switches', { rail: 'L1', voltage: 48 }, 'over',
-      ['output-over-voltage', 'output-voltage-not-of-rail']],
+    // Its contact opens what the rail gives.
+    ['made for another voltage than its rail has', { rail: 'L1', voltage: 48 }, 'over', ['output-voltage-not-of-rail']],
   ])('%s is %s', (_name, output, status, found) => {
     const schedule = sheets(output);
     expect([valueAt(schedule, 'outputs', 0, 'status'), rules(schedule, 'outputs')]).toEqual([status, found]);

@@ -104,7 +104,7 @@ describe('a tag that stands twice', () => {
   test('makes both rows incomplete and what hangs on them, until one is renamed', () => {
     const schedule = twice();
     expect(statuses(schedule)).toEqual(['incomplete', 'incomplete', 'incomplete']);
-    expect(findingsAt(schedule, 'devices').map(({ rule }) => rule)).toContain('tag-not-unique');
+    expect(schedule.rulesAgainst('runs', idAt(schedule, 'runs'))).toContain('tag-not-unique');
     enter(schedule, 'supplies', 1, { rail: 'L2' });
     expect(statuses(schedule)).toEqual(['ok', 'ok', 'ok']);
     expect(findingsAt(schedule, 'devices')).toEqual([]);

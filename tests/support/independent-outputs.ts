@@ -1,6 +1,7 @@
 import {
   exceeds, isGiven, minus, number, over, plus, times, type Cell, type InputRow, type Known,
 } from './known-number.ts';
+import { highestOf } from './independent-voltage.ts';
 
 /**
  * Outputs, modules, feeds and what supplies take from these, worked out a second time in plain arithmetic. Nothing of
@@ -94,6 +95,8 @@ export function outputOf(row: InputRow, behind: Behind): { figures: OutputFigure
   const usual = KINDS.has(row.kind) && !isHeavy(row) ? times(current, row.kind === 'coil' ? 10 : 1) : null;
   const mostVolts = contact === undefined || !KINDS.has(row.kind) ? null
     : isDirect(row) ? number(contact, 'maxDcVoltage') : number(contact, 'maxVoltage', 250);
+  // A contact opens what the rail may give; a charged battery gives more than the load is made for.
+  const switched = isDirect(row) && isGiven(row.rail) ? (rail === undefined ? null : highestOf(rail)) : voltage;
   const isSpare = number(row, 'power') === 0 && !isGiven(row.ratedCurrent);
   const ofRail = isGiven(row.rail) && rail !== undefined && differs(voltage, number(rail, 'voltage', 24));
   // A share of the outputs may be off together, and no part of one output.
@@ -108,10 +111,10 @@ export function outputOf(row: InputRow, behind: Behind): { figures: OutputFigure
       surge: surgeOf(row, number(row, 'qty', 1), current, isGiven(row.inrush) ? inrushTotal : usual, feed),
     },
     verdict: [
-      exceeds(current, rating) || exceeds(inrushTotal, making) || exceeds(voltage, mostVolts) || ofRail || ofFeed
+      exceeds(current, rating) || exceeds(inrushTotal, making) || exceeds(switched, mostVolts) || ofRail || ofFeed
         || isMoreThanFeed || (isDirect(row) && isGiven(row.feed)),
       exceeds(loading, target),
-      current === null || rating === null || target === null || mostVolts === null || (voltage === null && !isSpare)
+      current === null || rating === null || target === null || mostVolts === null || (switched === null && !isSpare)
         || ['qty', 'power', 'voltage', 'powerFactor', 'efficiency'].some((key) => isFaulty(row, key))
         || (isGiven(row.rail) && KINDS.has(row.kind) && !isDirect(row))
         || (isGiven(row.inrush) ? inrushHeadroom === null : isHeavy(row) && !isSpare),

@@ -44,12 +44,14 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
   const { rated, units, fuse, fuseKind, voltage, tolerance } = supply;
   const found: string[] = [];
   const draw = device.unitDraw / 1000;
+  let isLiving = false;
   if (device.qty > 0 && above(draw, carries)) found.push('device-over-run');
   if (rated !== null) {
     const usable = rated * (supply.redundant ? units - 1 : units);
     if (usable === 0) found.push('supply-gives-nothing');
     else if (device.qty > 0 && above(draw, usable)) found.push('device-over-supply');
-    if (onDiversity(device, usable)) found.push('supply-lives-on-diversity-usable');
+    isLiving = onDiversity(device, usable);
+    if (isLiving) found.push('supply-lives-on-diversity-usable');
     if (above(rated * units * supply.maxOutput, carries)) {
       // IEC 60364-4-43, 433.1: In ≤ Iz and I2 = k2 × In ≤ 1.45 × Iz; without a fuse the supply overloads the cable.
       const isLarge = fuse === null || above(fuse, carries);
@@ -61,11 +63,14 @@ export function foundWrong(supply: Feeding, carries: number, device: Fed): strin
       && !above(fuse, carries);
     if (isUnclear) found.push('supply-fuse-kind-missing');
   }
-  if (fuse !== null && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');
-  const highest = voltage * (1 + tolerance);
-  if (device.maxVoltage !== null && above(highest, device.maxVoltage)) found.push('device-over-voltage');
+  // Beyond both it is told once.
+  if (fuse !== null && !isLiving && onDiversity(device, fuse)) found.push('supply-lives-on-diversity-fuse');
+  const [lowest, highest] = [voltage * (1 - tolerance), voltage * (1 + tolerance)];
   const isBounded = device.minVoltage !== null && device.maxVoltage !== null;
-  // A type that says nothing is made for 24 V.
-  if (!isBounded && above(Math.abs((device.voltage ?? 24) - voltage), 0.1 * voltage)) found.push('device-other-voltage');
+  // One thing is told of one device. A type that says nothing is made for 24 V; where there is none, nothing is wrong.
+  if (device.qty === 0) return found.sort();
+  if (device.maxVoltage !== null && above(highest, device.maxVoltage)) found.push('device-over-voltage');
+  else if (device.minVoltage !== null && above(device.minVoltage, lowest)) found.push('device-under-voltage');
+  else if (!isBounded && above(Math.abs((device.voltage ?? 24) - voltage), 0.1 * voltage)) found.push('device-other-voltage');
   return found.sort();
 }

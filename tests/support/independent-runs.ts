@@ -2,6 +2,7 @@ import { evaluateArithmetic } from './arithmetic.ts';
 import { independentCarries } from './independent-carries.ts';
 import { settle } from './independent-circuit.ts';
 import { measuredRun } from './independent-measured.ts';
+import { isMisfit } from './independent-voltage.ts';
 import { independentLowest, independentWarmth } from './independent-warmth.ts';
 import { recalculate, TRIPS, type InputRow, type InputSchedule } from './independent.ts';
 
@@ -81,9 +82,12 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       lowest / (cold * (1 + 0.00393 * 50) * length + number(supply.innerResistance, 0.3)));
 
     const faults: RunFault[] = [];
+    const isOnWrongRail = sheet('devices').some((device) => device.run === run.run && device.qty !== 0
+      && sheet('types').some((type) => type.type === device.type && isMisfit(type, supply)));
+    if (isOnWrongRail) faults.push('device voltage');
     if (nominal === null || least === null) faults.push('no working voltage');
     else {
-      if (onIt.some(({ needed }, place) => least.volts[place]! < needed)) faults.push('device voltage');
+      if (!isOnWrongRail && onIt.some(({ needed }, place) => least.volts[place]! < needed)) faults.push('device voltage');
       const isOneTooMuch = sheet('devices').some((device, place) => device.run === run.run && device.qty !== 0
         && (devices[place]!.unitDraw ?? 0) / 1000 > carries);
       if (nominal.current > carries || isOneTooMuch) faults.push('conductor current');

@@ -2,6 +2,7 @@ import { independentExtra } from './independent-extra.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
+import { hasMisfit } from './independent-voltage.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
 } from './independent-outputs.ts';
@@ -27,6 +28,7 @@ export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
 export interface DeviceFigures {
   unitDraw: Known; diversity: Known; connected: Known; demand: Known; share: Known; nodes: Known;
+  busDemand: Known;
 }
 export interface SupplyFigures {
   usable: Known; connected: number; demand: number; loading: Known; spare: Known; limitDiversity: Known;
@@ -34,8 +36,8 @@ export interface SupplyFigures {
   partial: { usable: boolean; connected: boolean; demand: boolean; battery: boolean };
 }
 export interface BranchFigures {
-  nodes: number; free: Known; used: Known; cables: number; cableLength: number; status: Status;
-  partial: { nodes: boolean; cableLength: boolean };
+  nodes: number; free: Known; used: Known; cables: number; cableLength: number; busDemand: number; status: Status;
+  partial: { nodes: boolean; cableLength: boolean; busDemand: boolean };
 }
 export interface EnclosureFigures {
   supplyLoss: number; loss: Known; area: Known; rise: Known; inside: Known; top: Known;
@@ -115,6 +117,8 @@ export function recalculate(schedule: InputSchedule): Figures {
   };
   const nodes = gather(
     sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.nodes, (index) => isUnsure[index]!.nodes);
+  const onBus = gather(
+    sheet('devices'), of('devices', 'branch'), (index) => currents[index]!.busDemand, (index) => isUnsure[index]!.nodes);
   const cables = gather(sheet('runs'), of('runs', 'branch'), () => 1);
   /** Whether a row names something that is not there. */
   const isLost = (row: InputRow, names: Readonly<Record<string, string>>) => Object.entries(names).some(([key, name]) =>
@@ -188,7 +192,7 @@ export function recalculate(schedule: InputSchedule): Figures {
         || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
     runs: extras.map(({ amps }) => ({ extra: amps })),
     branches: firstOfTag(sheet('branches'), 'branch', (row, tag) =>
-      incompleteIf(branchFigures(row, nodes(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
+      incompleteIf(branchFigures(row, nodes(tag), onBus(tag), cables(tag).sum, lengths(tag)), isDoubled('branches', 'branch')(row) || isPlaceLost(row)
         || doubled('enclosures', 'enclosure', row.enclosure))),
     modules: firstOfTag(sheet('modules'), 'module', (row, tag) =>
       judged(moduleOf(row, onModule(tag), usedOf(tag).sum), isDoubled('modules', 'module')(row) || isPlaceLost(row)
@@ -221,6 +225,7 @@ function deviceCurrents(
   return {
     unitDraw, diversity, connected, demand,
     nodes: times(qty, number(type, 'nodes')),
+    busDemand: over(times(qty, number(type, 'busDraw')), 1000),
   };
 }
 
@@ -338,7 +343,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
-      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || exceeds(demand.sum, fuse)
+      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || hasMisfit(starting, row) || exceeds(demand.sum, fuse)
         || exceeds(needed, battery) || measured.over || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
@@ -353,21 +358,22 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   };
 }
 
-function branchFigures(row: InputRow, nodes: Total, cables: number, lengths: Total): BranchFigures {
+function branchFigures(row: InputRow, nodes: Total, onBus: Total, cables: number, lengths: Total): BranchFigures {
   const limit = number(row, 'limit');
   const allowed = wholePart(times(limit, minus(1, number(row, 'reserve', 0))));
   const [terminators, maxCable] = [number(row, 'terminators'), number(row, 'maxCable')];
+  const busCurrent = number(row, 'busCurrent');
   return {
-    nodes: nodes.sum, cables, cableLength: lengths.sum,
+    nodes: nodes.sum, cables, cableLength: lengths.sum, busDemand: onBus.sum,
     free: minus(allowed, nodes.sum),
     used: over(nodes.sum, limit),
     status: worst(
-      exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || (terminators !== null && terminators > 2),
-      exceeds(nodes.sum, allowed) || (terminators !== null && terminators < 2),
-      allowed === null || nodes.partial || hasFault(row)
+      exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || exceeds(onBus.sum, busCurrent) || (terminators !== null && terminators > 2),
+      exceeds(nodes.sum, allowed) || exceeds(onBus.sum, times(busCurrent, minus(1, number(row, 'reserve', 0)))) || (terminators !== null && terminators < 2),
+      allowed === null || nodes.partial || hasFault(row) || (isGiven(row.busCurrent) && onBus.partial)
         || (maxCable !== null && (lengths.partial || (cables === 0 && nodes.sum > 0))),
     ),
-    partial: { nodes: nodes.partial, cableLength: lengths.partial },
+    partial: { nodes: nodes.partial, cableLength: lengths.partial, busDemand: onBus.partial },
   };
 }
 

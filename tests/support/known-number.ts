@@ -34,7 +34,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE, offAt: { min: -40, max: 120 }, peak: { min: 1, max: 10 },
   topFactor: { min: 1, max: 3 }, rails: COUNT, railLength: ABOVE_0, standbyHours: { min: 0, max: 1000 },
   battery: ABOVE_0,
-  terminators: { min: 0, whole: true }, maxCable: ABOVE_0, length: ABOVE_0,
+  terminators: { min: 0, whole: true }, maxCable: ABOVE_0, busCurrent: ABOVE_0, busDraw: AT_LEAST_0, length: ABOVE_0,
   distance: AT_LEAST_0, pairs: COUNT, grouped: COUNT, temperature: { min: -40, max: 120 }, resistance: ABOVE_0,
   maxCurrent: ABOVE_0, maxTemperature: { above: 55, max: 250 }, baseTemperature: { min: 0, max: 55 },
   seriesDrop: { min: 0, max: 5 }, trip: { min: 1, max: 100 },

@@ -40,6 +40,12 @@ describe('a total by a word that nobody has foreseen', () => {
     expect(read('Device;Qty\nRouter;4\nFlap drive;4').sums).toMatchObject({ taken: 8, undecided: 0 });
   });
 
+  it('makes all lines doubtful that are called so, or the list read again would take them otherwise', () => {
+    const { sums, lines } = read('Device;Qty\nRouter;23\nRouter;1\nOdd box;24\nOdd box;1');
+    expect(sums).toMatchObject({ taken: 24, undecided: 25 });
+    expect(lines.at(-1)!.reason).toContain('Line 4, which is called the same, may be a total');
+  });
+
   it('does not lead the next one astray when a device was taken after all', () => {
     const text = 'Device;Qty\nRouter;1\nLight sensor;2\nFlap drive;3\nRouter;4\nTotal;10';
     expect(read(text, { decisions: { lines: { 4: 'take' } } }).lines.at(-1)).toMatchObject({ outcome: 'left-out', isTotal: true });

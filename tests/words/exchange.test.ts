@@ -54,6 +54,7 @@ const JSON_TEXTS = [
 const TYPES: readonly Cells[] = [{ type: 'Xylo 4', aliases: 'Xy' }, { type: 'Band 5 W/m' }];
 const MARKS = { hiddenRows: new Set([1]), hiddenColumns: new Set([2]), struckRows: new Set([2]) };
 const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
+  ['Device;Qty\nRouter;23\nRouter;1\nOdd box;24\nOdd box;1'],
   [''], ['Qty;Room\n4;R1'], ['Device;Room\nXylo 4;R1'], ['\n\nQty;R1;x\n'], ['Device;Qty;Zzz;\nXylo 4;1;q;r'],
   ['Qqq;\n\nDevice;Qty;Room;Unit\nXylo 4;1;R1;\nXylo 4;2;R1;\nDEVICE;QTY;ROOM;UNIT\nXY;3;R1;\nxylo-4;1;R3;\nXylo;4;R1;\nZzzz;5;R1;\nTotal;;;\nTotal;16;;\nTotal;9;;\n;7;;\n;;;x\n;;R2;Stk\nXylo 4;;R2;'
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],

@@ -10,6 +10,7 @@ import { OUTPUT_CASES } from '../findings/output-cases.ts';
 import { PANEL_CASES } from '../findings/panel-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
+import { VOLTAGE_CASES } from '../findings/voltage-cases.ts';
 import { WAY_CASES } from '../findings/way-cases.ts';
 import { demoContent } from '../report/demo.ts';
 import { ENGLISH_LEFT } from '../support/english-left.ts';
@@ -18,7 +19,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
-  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES,
+  ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */
@@ -55,6 +56,21 @@ const MORE: readonly Content['sheets'][] = [
     types: [{ type: 'T', minVoltage: 23.9 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
     runs: ['L1', 'L2'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 50, maxDrop: 0.5 })),
     devices: ['L1', 'L2'].map((rail) => ({ type: 'T', qty: 1, unitDraw: 2000, rail, run: `W-${rail}` })),
+  },
+  // Rows without a ref, of four types, that are not made for their rail; units that nobody knows how they are decoupled.
+  {
+    supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
+    types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
+  },
+  // Statuses that follow from what another row lacks, or from a tag that stands twice.
+  {
+    enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
+    supplies: [
+      { rail: 'L1', rated: '=2*[supplies.demand@L2]' }, { rail: 'L2', rated: 10, enclosure: 'E', offAt: 60 },
+    ],
+    contacts: [{ contact: 'K', resistive: 10 }, { contact: 'K', resistive: 10 }],
+    outputs: [{ output: 'Q1', contact: 'K', kind: 'resistive', power: 100 }],
+    devices: [{ ref: 'D1', qty: 2, unitDraw: 1000, rail: 'L2' }, { ref: 'D2', unitDraw: 1000, rail: 'L2' }],
   },
   // A way for which the other loads of its supply leave nothing.
   {

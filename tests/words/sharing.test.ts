@@ -24,7 +24,7 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
   {
     request: { over: 'branches' },
     sheets: {
-      types: TYPES, outputs: OUTPUTS, branches: [{ branch: 'B1', limit: '=1/0' }, { branch: 'B2', limit: 50 }],
+      types: TYPES, outputs: OUTPUTS, branches: [{ branch: 'B1', limit: '=1/0' }, { branch: 'B2', limit: 50, busCurrent: 0.25 }],
       devices: [
         { type: 'T1', qty: 1 }, { type: 'T2' }, { type: 'T3', qty: 2 }, { type: 'T9', qty: 1 },
         { ref: 'D1', type: 'T2', qty: 9 },

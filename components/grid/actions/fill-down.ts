@@ -1,5 +1,5 @@
 import { isFormula, isNumeric, setCells, shiftFormula, type CellEdit } from '../../../src/schedule/index.ts';
-import { idAt, inputAt, type GridModel } from '../grid-model.ts';
+import { hidesRows, idAt, inputAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
 import { nothing, type Plan } from './plan.ts';
 
@@ -49,6 +49,7 @@ export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
     ...(filled.some(({ tag }) => tag === true) ? [
       words.say('Tags are left as they are, as no two rows may share one.'),
     ] : []),
+    ...(hidesRows(model) ? [words.say('Rows out of sight were passed over.')] : []),
   ].join(' ');
   return {
     kind: 'act', label: words.say('Fill of {n, plural, one {# cell} other {# cells}}', { n }), changes, message,

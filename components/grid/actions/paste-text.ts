@@ -8,8 +8,9 @@ import type { EnteredCells } from '../clipboard/entered-cells.ts';
 import { headingColumns, type NamedColumn } from '../clipboard/heading-columns.ts';
 import { listHeadings } from '../clipboard/list-headings.ts';
 import { readTable } from '../clipboard/read-table.ts';
-import { cellsOfGroup, clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
+import { cellsOfGroup, clipboardColumns, hidesRows, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
+import type { ListLines } from './list-lines.ts';
 import { enterInAll, enterTextInAll } from './enter-text.ts';
 import { nothing, refused, type Plan } from './plan.ts';
 import { readCell } from './read-cell.ts';
@@ -35,8 +36,11 @@ interface Pasted {
  * one on. One cell fills all selected ones. Nothing is taken when any cell cannot be, nor of a list of devices whose
  * headings are not plain, or that would overwrite rows: a takeoff can read it.
  * @param entered what was entered in the cells, where they come from a schedule: it counts before the text.
+ * @param lines what the reader of takeoffs says of a list with headings.
  */
-export function pasteText(model: GridModel, selection: GridSelection, text: string, entered?: EnteredCells): Plan {
+export function pasteText(
+  model: GridModel, selection: GridSelection, text: string, entered?: EnteredCells, lines?: ListLines,
+): Plan {
   const { words } = model;
   const table = entered === undefined ? readTable(text) : wholeTable(readTable(text), entered);
   if (table.length === 0) return nothing(words.say('The clipboard holds no text to paste.'));
@@ -61,7 +65,7 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
     return refused(
       words.say(
         'The clipboard holds a list with headings of its own, and not every column is plain. Nothing was pasted. Read it with Takeoff, which says of every line what becomes of it.'
-      ), [], text
+      ), [], lines?.list ?? text
     );
   }
   const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered, list);
@@ -72,7 +76,13 @@ export function pasteText(model: GridModel, selection: GridSelection, text: stri
     return nothing(words.say('Computed figures cannot be pasted over: they follow from the cells that are filled in.'));
   }
   const plan = planOf(model, block.lines[0] ?? selection.line, pasted);
-  return pasted.isList && plan.kind === 'refused' ? { ...plan, list: text } : plan;
+  const isPlain = lines === undefined || (pasted.isList ? lines.isPlain : lines.countsOnce);
+  if (plan.kind === 'act' && !isPlain) {
+    return refused(words.say(
+      'The clipboard holds a list in which not every line is plainly a device: totals, titles, blank or merged rooms, other names. Nothing was pasted. Read it with Takeoff, which says of every line what becomes of it.'
+    ), [], lines!.list);
+  }
+  return pasted.isList && plan.kind === 'refused' ? { ...plan, list: lines?.list ?? text } : plan;
 }
 
 /** The table with the empty cells and lines at its ends, which a text does not tell apart. */
@@ -177,8 +187,9 @@ function planOf(model: GridModel, line: number, pasted: Pasted): Plan {
         { n: hints.length, example: hints[0]! }
       ),
     ];
+  const passed = hidesRows(model) && targets.length > 0 ? [words.say('rows out of sight passed over')] : [];
   const message =
-    `${[what, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
+    `${[what, ...passed, ...pasted.notes, ...assumed].reduce((one, other) => words.say('{one}; {other}', { one, other }))}.`;
   return { kind: 'act', label, changes, message, select: { ids, keys } };
 }
 

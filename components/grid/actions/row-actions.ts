@@ -42,6 +42,9 @@ export function moveSelected(model: GridModel, selection: GridSelection, directi
   const { schedule: { document }, sheet, words } = model;
   const ids = selectedIds(model, selection);
   if (ids.length === 0) return nothing();
+  if (model.sight.sort !== undefined) {
+    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them as entered first.'));
+  }
   const neighbour = idAt(model, direction === 'up' ? selection.lines[0]! - 1 : selection.lines.at(-1)! + 1);
   if (neighbour < 0) {
     return nothing(

@@ -8,14 +8,16 @@ export interface ClipboardHost {
   /** What is selected; `undefined` leaves the clipboard as it is. */
   copied(): Copied | undefined;
   cutDone(): void;
-  /** @param entered what a schedule put beside the text; empty where there is none. */
-  pasteText(text: string, entered: string): void;
+  /**
+   * @param entered what a schedule put beside the text, and the same as a page; empty where there is none.
+   */
+  pasteText(text: string, entered: string, page: string): void;
 }
 
 /**
- * Listens for copy, cut and paste while the grid has the focus. HTML is neither read nor written: it would have to be
- * parsed, which a strict content security policy reports. What was entered travels as an entry of our own beside the
- * plain text, which browsers hand on to pages of the same browser.
+ * Listens for copy, cut and paste while the grid has the focus. HTML is not written, and only what reads takeoffs reads
+ * it, as text: parsed by the browser, a strict content security policy would report it. What was entered travels as an
+ * entry of our own beside the plain text, which browsers hand on to pages of the same browser.
  * @returns a function that takes the listeners away.
  */
 export function listenToClipboard(element: HTMLElement, host: ClipboardHost): () => void {
@@ -40,7 +42,8 @@ export function listenToClipboard(element: HTMLElement, host: ClipboardHost): ()
     if (!mine(event)) return;
     event.preventDefault();
     event.stopPropagation();
-    host.pasteText(event.clipboardData?.getData('text/plain') ?? '', event.clipboardData?.getData(ENTERED_TYPE) ?? '');
+    const [text, entered, page] = ['text/plain', ENTERED_TYPE, 'text/html'].map((type) => event.clipboardData?.getData(type) ?? '');
+    host.pasteText(text!, entered!, page!);
   }, options);
   return () => { ended.abort(); };
 }

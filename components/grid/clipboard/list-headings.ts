@@ -1,7 +1,7 @@
 import { findColumn } from '../../../src/schedule/index.ts';
-import { headingFields, headingScore } from '../../../src/exchange/takeoff/find-heading.ts';
+import { findHeading, headingFields, headingScore } from '../../../src/exchange/takeoff/find-heading.ts';
 import type { Words } from '../../../src/words/index.ts';
-import { columnNamed, type NamedColumn } from './heading-columns.ts';
+import { columnNamed, headingColumns, type NamedColumn } from './heading-columns.ts';
 
 /** How far down the headings of a list are looked for, below titles. */
 const MOST_ABOVE = 10;
@@ -15,7 +15,11 @@ export function listHeadings(
   table: readonly (readonly string[])[], words: Words,
 ): readonly NamedColumn[] | 'unclear' | undefined {
   const place = table.slice(0, MOST_ABOVE).findIndex((cells) => headingScore(cells, {}) > 0);
-  if (place < 0) return undefined;
+  if (place < 0) {
+    // Headings of a table of rooms and types name no field.
+    const above = table[findHeading(table.map((fields) => ({ fields })), {})]?.filter((text) => text.trim() !== '') ?? [];
+    return above.every((text) => columnNamed('devices', text, words).column !== undefined) ? undefined : 'unclear';
+  }
   const headings = table[place]!.map((text) => ({ own: columnNamed('devices', text, words), said: headingFields(text) }));
   const isOwn = headings.every(({ own, said }) => own.column !== undefined || said.length === 0);
   if (place > 0) return headings.some(({ said }) => said[0]?.field === 'qty') ? 'unclear' : undefined;
@@ -25,4 +29,11 @@ export function listHeadings(
   const keys = new Set(named.map(({ column }) => column?.key));
   const isPlain = keys.size === named.length && !keys.has(undefined) && keys.has('type') && keys.has('qty');
   return isPlain ? named : 'unclear';
+}
+
+/** Whether a table is a list of devices with headings, in the words of takeoffs or of the sheet. */
+export function isList(table: readonly (readonly string[])[], words: Words): boolean {
+  if (table.length < 2) return false;
+  const own = new Set(headingColumns('devices', table[0]!, words)?.map(({ column }) => column?.key));
+  return (own.has('type') && own.has('qty')) || listHeadings(table, words) !== undefined;
 }

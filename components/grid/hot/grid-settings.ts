@@ -37,7 +37,8 @@ export function fixedSettings(source: SettingsSource, licenseKey: string): Hands
     autoWrapRow: false,
     autoWrapCol: false,
     minSpareRows: 0,
-    columnHeaderHeight: Math.round(source.fontSize * 1.8 * 1.25) + 12,
+    // Two lines of a title, and one of its letter and unit.
+    columnHeaderHeight: Math.round(source.fontSize * 3.5) + 12,
     renderer: (...args) => {
       baseRenderer(...args);
       source.draw(...args);
@@ -60,7 +61,7 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
       return { data: (() => null) as never, editor: listed ? editors.listed : editors.text };
     }) as never,
     colHeaders: model.columns.map(({ title }) => model.words.text(title)),
-    rowHeaderWidth: Math.round(source.fontSize * (2.5 + 0.58 * String(model.lines.length).length)),
+    rowHeaderWidth: Math.round(source.fontSize * (2.3 + 0.58 * String(model.lines.length).length)),
     fixedColumnsStart: frozenColumns(model),
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
   };

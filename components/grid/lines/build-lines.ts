@@ -1,53 +1,140 @@
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { SheetName } from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
 import type { Grouping } from '../../events/index.ts';
-import type { HeadingLine, Line } from './line.ts';
+import { groupName, type GroupedBy, type HeadingLine, type Line } from './line.ts';
+import { rowsInSight } from './sight.ts';
+import type { Sight } from './sight-type.ts';
+
+/** What decides on the lines of a sheet. */
+export interface LinesOf {
+  readonly schedule: LoadSchedule;
+  readonly sheet: SheetName;
+  readonly grouping: Grouping;
+  readonly sight: Sight;
+  /** Names of the groups that are folded. */
+  readonly folded: ReadonlySet<string>;
+  readonly words: Words;
+  /** Whether a blank line ends the list, in which a person adds a row. */
+  readonly canAdd: boolean;
+}
+
+/** The lines of a grid, and the rows that are out of sight: what is new comes in sight, whatever it holds. */
+export interface Lines {
+  readonly lines: readonly Line[];
+  /** Ids of the rows in sight, in their order. */
+  readonly seen: readonly number[];
+  readonly unseen: ReadonlySet<number>;
+}
+
+const NONE: ReadonlySet<number> = new Set();
 
 /**
- * The lines of a sheet: its rows as entered, or the device rows under a heading for each supply or branch, in the order
- * of that sheet, and last those that name none.
- * @param canAdd whether a blank line ends the list, in which a person adds a row.
+ * The lines of a sheet: its rows in sight in their order, or gathered under a heading for each supply, branch, way, run
+ * or type, in the order of that sheet, or for each area, in that in which they come first; last those that name none.
  */
-export function buildLines(schedule: LoadSchedule, sheet: SheetName, grouping: Grouping, canAdd: boolean): Line[] {
+export function buildLines(of: LinesOf): Lines {
+  const { schedule, sheet, sight, words } = of;
+  const seen = rowsInSight(schedule, sheet, sight, words);
+  const rows = schedule.document.rows(sheet);
+  const inSight = new Set(seen);
+  const unseen = seen.length === rows.length ? NONE
+    : new Set(rows.map(({ id }) => id).filter((id) => !inSight.has(id)));
+  return { lines: linesOf(of, seen), seen, unseen };
+}
+
+/**
+ * The lines after an action: rows that were out of sight stay there and others in it, in their order, until a person
+ * asks anew, so that nothing goes from under their hands. The very lines given where they still hold.
+ * @param before lines of the same sheet, grouping and sight.
+ */
+export function linesAfter(before: Lines, of: LinesOf): Lines {
+  const { schedule: { document }, sheet, sight, grouping } = of;
+  const rows = document.rows(sheet);
+  // Rows as entered are compared without a list of them, as this happens at every edit.
+  const isSame = before.unseen.size === 0 && rows.length === before.seen.length
+    && (sight.sort === undefined ? rows.every(({ id }, at) => before.seen[at] === id)
+      : before.seen.every((id) => document.row(sheet, id) !== undefined));
+  if (isSame && grouping === 'entered') return before;
+  const unseen = before.unseen.size === 0 ? NONE
+    : new Set([...before.unseen].filter((id) => document.row(sheet, id) !== undefined));
+  const visible = rows.map(({ id }) => id).filter((id) => !unseen.has(id));
+  const seen = isSame ? before.seen : sight.sort === undefined ? visible : inOrderOf(before.seen, visible);
+  const lines = linesOf(of, seen);
+  return { lines: sameLines(before.lines, lines) ? before.lines : lines, seen, unseen };
+}
+
+/** Lines with one more row in sight, in its place in the document where rows are not sorted. */
+export function linesWith(before: Lines, id: number, of: LinesOf): Lines {
+  return linesAfter({ ...before, unseen: new Set([...before.unseen].filter((each) => each !== id)) }, of);
+}
+
+/** Rows in an order that some of them have; each other one comes behind the one before it in the document. */
+function inOrderOf(order: readonly number[], ids: readonly number[]): number[] {
+  const [there, known] = [new Set(ids), new Set(order)];
+  const behind = new Map<number, number[]>();
+  let last = -1;
+  for (const id of ids) {
+    if (known.has(id)) last = id;
+    else behind.set(last, [...behind.get(last) ?? [], id]);
+  }
+  return [...behind.get(-1) ?? [], ...order.filter((id) => there.has(id)).flatMap((id) => [id, ...behind.get(id) ?? []])];
+}
+
+function linesOf(of: LinesOf, seen: readonly number[]): Line[] {
+  const { grouping, sheet, canAdd } = of;
   const lines: Line[] = grouping === 'entered' || sheet !== 'devices'
-    ? schedule.document.rows(sheet).map(({ id }): Line => ({ kind: 'row', id }))
-    : groupedLines(schedule, grouping);
+    ? seen.map((id): Line => ({ kind: 'row', id })) : groupedLines(of, seen, grouping);
   if (canAdd) lines.push({ kind: 'blank' });
   return lines;
 }
 
-function groupedLines(schedule: LoadSchedule, by: 'rail' | 'branch'): Line[] {
-  const { document } = schedule;
-  const sheet: SheetName = by === 'rail' ? 'supplies' : 'branches';
-  const members = new Map<number, number[]>(document.rows(sheet).map(({ id }) => [id, []]));
-  const others: number[] = [];
-  for (const { id } of document.rows('devices')) (members.get(schedule.target('devices', id, by)) ?? others).push(id);
-  const headings: HeadingLine[] = [...members].map(([id, ids]) => ({ kind: 'heading', sheet, id, members: ids }));
-  if (others.length > 0) headings.push({ kind: 'heading', sheet, id: -1, members: others });
-  return headings.flatMap((heading): Line[] => [heading, ...heading.members.map((id): Line => ({ kind: 'row', id }))]);
-}
+const SHEETS: Readonly<Partial<Record<GroupedBy, SheetName>>> = {
+  rail: 'supplies', branch: 'branches', way: 'ways', run: 'runs', type: 'types',
+};
+/** A group of these is shown although no row is in it: a person works on each of them. */
+const SHOWN_EMPTY: ReadonlySet<GroupedBy> = new Set(['rail', 'branch']);
 
-/**
- * The lines after an action: the very list given when it still holds, so that a grid need only be drawn again.
- * @param before lines of the same sheet and grouping.
- */
-export function linesAfter(
-  before: readonly Line[], schedule: LoadSchedule, sheet: SheetName, grouping: Grouping, canAdd: boolean,
-): readonly Line[] {
-  // Rows as entered are compared without a list of them, as this happens at every edit.
-  if (grouping === 'entered' || sheet !== 'devices') {
-    const rows = schedule.document.rows(sheet);
-    const same = before.length === rows.length + (canAdd ? 1 : 0)
-      && rows.every(({ id }, index) => (before[index] as { id?: number }).id === id);
-    return same ? before : buildLines(schedule, sheet, grouping, canAdd);
+function groupedLines({ schedule, folded }: LinesOf, seen: readonly number[], by: GroupedBy): Line[] {
+  const { document } = schedule;
+  const sheet = SHEETS[by];
+  const keyOf = (id: number): string => {
+    if (sheet === undefined) return `-1 ${String(document.row('devices', id)!.cells.area ?? '').trim()}`;
+    const target = schedule.target('devices', id, by === 'way' ? 'run' : by);
+    return `${by === 'way' && target >= 0 ? schedule.target('runs', target, 'way') : target} `;
+  };
+  const groups = new Map<string, { members: number[]; all: number }>();
+  for (const { id } of sheet === undefined ? [] : document.rows(sheet)) groups.set(`${id} `, { members: [], all: 0 });
+  for (const { id } of document.rows('devices')) {
+    const key = keyOf(id);
+    const group = groups.get(key);
+    if (group === undefined) groups.set(key, { members: [], all: 1 });
+    else group.all += 1;
   }
-  const lines = buildLines(schedule, sheet, grouping, canAdd);
-  return sameLines(before, lines) ? before : lines;
+  for (const id of seen) groups.get(keyOf(id))!.members.push(id);
+  const isNarrow = seen.length < document.rows('devices').length;
+  const rest = groups.get('-1 ');
+  groups.delete('-1 ');
+  if (rest !== undefined) groups.set('-1 ', rest);
+  return [...groups].flatMap(([key, { members, all }]): Line[] => {
+    const id = Number.parseInt(key, 10);
+    if (members.length === 0 && (isNarrow || id < 0 || !SHOWN_EMPTY.has(by))) return [];
+    const named = { by, id, text: key.slice(key.indexOf(' ') + 1) };
+    const heading: HeadingLine = {
+      ...named, kind: 'heading', sheet: sheet ?? 'devices', members, all, folded: folded.has(groupName(named)),
+    };
+    return [heading, ...heading.folded ? [] : members.map((member): Line => ({ kind: 'row', id: member }))];
+  });
 }
 
 function sameLines(some: readonly Line[], others: readonly Line[]): boolean {
   return some.length === others.length && some.every((line, index) => {
     const other = others[index]!;
+    if (line.kind === 'heading') return other.kind === 'heading' && sameHeading(line, other);
     return line.kind === other.kind && (line.kind === 'blank' || line.id === (other as { id: number }).id);
   });
 }
+
+const sameHeading = (one: HeadingLine, other: HeadingLine): boolean =>
+  groupName(one) === groupName(other) && one.all === other.all && one.folded === other.folded
+  && one.members.length === other.members.length && one.members.every((id, at) => id === other.members[at]);

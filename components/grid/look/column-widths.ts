@@ -9,36 +9,50 @@ const SAMPLE = 150;
  * Bounds of a width that follows from texts, and room beside the text for padding, line and marks, in sizes of the
  * font.
  */
-const NARROWEST = 3.8;
-const WIDEST = 15;
-const ROOM = 1.5;
+const NARROWEST = 3.4;
+const WIDEST = 10;
+/** Most that a column is widened to by itself where a person asks for all of its texts. */
+const MOST = 60;
+const ROOM = 1.3;
 /** Share of the texts that must fit; a few long notes do not push the figures off the screen. */
 const FITTING = 0.9;
 
 /**
- * Width [px] of each column from its heading and a sample of its texts, spread over all rows.
+ * Width [px] of columns from their headings, which may take two lines, and a sample of their texts, spread over all rows.
  * @param font the font of the cells, as CSS writes it.
  * @param size its size [px].
+ * @param fit `whole` shows every text, of all rows, from end to end.
  */
-export function columnWidths(model: GridModel, font: string, size: number): number[] {
+export function columnWidths(
+  model: GridModel, columns: readonly Column[], font: string, size: number, fit: 'usual' | 'whole' = 'usual',
+): number[] {
   const pen = document.createElement('canvas').getContext('2d');
   const measure = (text: string): number => {
     if (pen === null) return text.length * size * 0.5;
     pen.font = font;
     return pen.measureText(text).width;
   };
-  const step = Math.max(1, Math.floor(model.lines.length / SAMPLE));
+  const step = fit === 'whole' ? 1 : Math.max(1, Math.floor(model.lines.length / SAMPLE));
   const ids = model.lines.map((_line, index) => (index % step === 0 ? idAt(model, index) : -1)).filter((id) => id >= 0);
-  return model.columns.map((column) => {
+  return columns.map((column) => {
     const texts = ids.map((id) => cellLook(model, id, column, []).text).filter((text) => text !== '');
-    const widths = texts.map((text) => measure(text.slice(0, 60))).sort((a, b) => a - b);
-    const fitting = widths[isNumeric(column) ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
+    const widths = texts.map((text) => measure(fit === 'whole' ? text : text.slice(0, 60))).sort((a, b) => a - b);
+    const isWhole = fit === 'whole' || isNumeric(column);
+    const fitting = widths[isWhole ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const texted = Math.min(WIDEST * size, fitting + room * size);
-    return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.4 * size, texted));
+    const texted = Math.min((fit === 'whole' ? MOST : WIDEST) * size, fitting + room * size);
+    return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.25 * size, texted));
   });
 }
 
 function headingWidth(column: Column, words: Words, measure: (text: string) => number): number {
-  return Math.max(measure(words.text(column.title)) * 1.05, measure(`AA ${column.unit ?? ''}`) * 0.85);
+  return Math.max(inTwoLines(words.text(column.title), measure) * 0.95, measure(`AA ${column.unit ?? ''}`) * 0.85);
+}
+
+/** Least width of a title that is parted once between words. */
+function inTwoLines(title: string, measure: (text: string) => number): number {
+  const parts = title.split(' ');
+  const width = (...of: readonly string[]) => measure(of.join(' '));
+  return Math.min(width(title), ...parts.slice(1).map((_part, at) =>
+    Math.max(width(...parts.slice(0, at + 1)), width(...parts.slice(at + 1)))));
 }

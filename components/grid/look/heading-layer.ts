@@ -62,7 +62,7 @@ export class HeadingLayer {
   #fill(line: HeadingLine, element: HTMLElement): void {
     const { title, purpose, sentence, rows, loading, target, status } = groupFigures(this.#model!, line);
     render(html`
-      <b>${title}</b>
+      <b class=${line.folded ? 'folded' : 'open'}>${title}</b>
       <span class="quiet purpose">${purpose}</span>
       ${loading === null && status === undefined ? nothing : html`<span class="gauge">${loadingBar(loading, target, status ?? 'note')}</span>`}
       <bdi class="sentence">${sentence}</bdi>

@@ -1,6 +1,7 @@
 import { STATE_WORDS } from '../../../src/findings/index.ts';
-import { SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
+import { findColumn, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
 import { figureText, numberAt, valueText, type Mark } from '../../look/index.ts';
+import { message } from '../../../src/words/index.ts';
 import type { GridModel } from '../grid-model.ts';
 import type { HeadingLine } from '../lines/index.ts';
 
@@ -17,18 +18,24 @@ export interface GroupFigures {
   readonly status: Mark | undefined;
 }
 
-/** The figures of the supply or branch that a heading stands for, or the sum of the rows that name none. */
+/** The figures of what a heading stands for, or the sum of the rows that have nothing in common but that they name none. */
 export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures {
   const { schedule, words } = model;
-  const rows = words.say('{n, plural, one {# row} other {# rows}}', { n: line.members.length });
+  const { length: n } = line.members;
+  const rows = n === line.all ? words.say('{n, plural, one {# row} other {# rows}}', { n })
+    : words.say('{n} of {all, plural, one {# row} other {# rows}}', { n, all: line.all });
+  if (line.by === 'area' && line.text !== '') {
+    return { title: line.text, purpose: '', ...demandOf(model, line), rows, status: undefined };
+  }
   if (line.id < 0) return figuresOfTheRest(model, line, rows);
   const value = (key: string): CellValue => schedule.value(line.sheet, line.id, key);
-  const [tag, status] = [value(SCHEMA[line.sheet].tag), value('status')];
+  const tag = value(SCHEMA[line.sheet].tag);
+  const status = findColumn(line.sheet, 'status') === undefined ? null : value('status');
   const purpose = line.sheet === 'supplies' ? value('purpose') : null;
   return {
     title: tag === null ? words.say('no tag') : String(tag),
     purpose: typeof purpose === 'string' ? words.text(purpose) : '',
-    ...(line.sheet === 'supplies' ? supplyFigures(model, line.id) : branchFigures(model, line.id)),
+    ...figuresOf(model, line),
     rows,
     status: typeof status === 'string' && status in STATE_WORDS ? status as Mark : undefined,
   };
@@ -36,12 +43,28 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
 
 type Load = Pick<GroupFigures, 'sentence' | 'loading' | 'target'>;
 
-function supplyFigures({ schedule, words }: GridModel, id: number): Load {
-  const figure = (key: string): string => figureText(schedule, { sheet: 'supplies', id, key });
-  const number = (key: string): number | null => numberAt(schedule, { sheet: 'supplies', id, key });
+function figuresOf(model: GridModel, line: HeadingLine): Load {
+  switch (line.by) {
+    case 'rail': return loadFigures(model, line, 'usable');
+    case 'way': return loadFigures(model, line, 'rated');
+    case 'branch': return branchFigures(model, line.id);
+    default: return demandOf(model, line);
+  }
+}
+
+/** What the rows in sight ask for together. */
+function demandOf({ schedule, words }: GridModel, { members }: HeadingLine): Load {
+  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key: 'demand' }) ?? 0), 0);
+  const sentence = words.say('demand {current}', { current: valueText('devices', 'demand', sum, words) });
+  return { sentence, loading: null, target: null };
+}
+
+function loadFigures({ schedule, words }: GridModel, { sheet, id }: HeadingLine, most: string): Load {
+  const figure = (key: string): string => figureText(schedule, { sheet, id, key });
+  const number = (key: string): number | null => numberAt(schedule, { sheet, id, key });
   const loading = number('loading');
   const figures = {
-    amount: figure('demand'), most: figure('usable'), share: figure('loading'), target: figure('target'),
+    amount: figure('demand'), most: figure(most), share: figure('loading'), target: figure('target'),
   };
   const sentence = loading === null ? words.say('{amount} of {most}, loading unknown, target {target}', figures)
     : words.say('{amount} of {most}, {share}, target {target}', figures);
@@ -59,15 +82,19 @@ function branchFigures({ schedule, words }: GridModel, id: number): Load {
   return { sentence, loading: number('used'), target: reserve > 0 ? 1 - reserve : null };
 }
 
-function figuresOfTheRest({ schedule, words }: GridModel, { sheet, members }: HeadingLine, rows: string): GroupFigures {
-  const key = sheet === 'supplies' ? 'demand' : 'nodes';
-  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
-  const total = valueText('devices', key, sum, words);
-  const said = sheet === 'supplies' ? {
-    title: words.say('No known rail'), sentence: words.say('{current} on no supply', { current: total }),
-  }
-    : { title: words.say('No known branch'), sentence: words.say('{nodes} nodes on no branch', { nodes: total }) };
-  return { ...said, purpose: '', rows, loading: null, target: null, status: undefined };
+const REST: Readonly<Record<HeadingLine['by'], string>> = {
+  rail: message('No known rail'), branch: message('No known branch'), way: message('No known way'),
+  run: message('No known run'), type: message('No known type'), area: message('No area'),
+};
+
+function figuresOfTheRest(model: GridModel, line: HeadingLine, rows: string): GroupFigures {
+  const { schedule, words } = model;
+  const sum = (key: string) => valueText('devices', key, line.members.reduce((total, id) =>
+    total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0), words);
+  const load = line.by === 'rail' ? { sentence: words.say('{current} on no supply', { current: sum('demand') }) }
+    : line.by === 'branch' ? { sentence: words.say('{nodes} nodes on no branch', { nodes: sum('nodes') }) }
+    : demandOf(model, line);
+  return { title: words.say(REST[line.by]), purpose: '', loading: null, target: null, ...load, rows, status: undefined };
 }
 
 /** A heading as one sentence, for the cell that stands behind the drawn heading. */

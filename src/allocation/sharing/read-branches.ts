@@ -49,6 +49,7 @@ export function readBranches(
   const bins = tagged.map(({ id, tag, panel }): ShareBin => {
     const { capacity, limitedBy } = carries(schedule, id, extension);
     if (capacity === null && !isNowhere) notes.push({ code: 'limit-unknown', tag });
+    else if (numberOf(schedule, 'branches', id, 'busCurrent') !== null) notes.push({ code: 'bus-current-unheeded', tag });
     return { id, tag, panel, capacity, limitedBy, kept: carried.get(id) ?? 0, inUse: carried.has(id) };
   });
   for (const { tag, kept: nodes } of bins) {

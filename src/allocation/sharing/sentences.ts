@@ -6,6 +6,9 @@ import type {
 const NOTES: Readonly<Record<SharingNote['code'], string>> = {
   'limit-unknown': message('Branch {tag} has no known limit, so nothing is put on it.'),
   'nodes-unknown': message('Branch {tag} keeps devices whose nodes are not known, so nothing is added to it.'),
+  'bus-current-unheeded': message(
+    'What the supply of the bus of branch {tag} gives is not heeded: only nodes are shared out. See its status afterwards.'
+  ),
   'rating-unknown': message('Supply {tag} has no known rating, so nothing is put on it.'),
   'purposes-mixed': message('Supply {tag} keeps devices of several purposes, so nothing is added to it.'),
   'demand-unknown': message('Supply {tag} keeps devices whose demand is not known, so nothing is added to it.'),

@@ -81,7 +81,7 @@ function* sharingSteps(
     const joins = family.length > 1 && family.some(({ panel }) => panel === null);
     const pool = (rest.get(group.pool) ?? []).filter(({ panel }) => group.panel === null || panel === group.panel);
     const isContended = groups.filter((other) => other.pool === group.pool).length > 1;
-    const contended = isContended ? pools[group.pool] ?? [] : [];
+    const contended = isContended ? pools[group.pool] ?? null : null;
     const left = (start + milliseconds - performance.now()) / (groups.length - index);
     const until = (part: number) => {
       const stop = stopAt(signal, part * left);
@@ -162,14 +162,18 @@ function withFillings({ serves, bins }: ShareGroup, fillings: readonly Filling[]
 
 /** The least numbers of groups that ask for the same, if they were bound to no panel. */
 function* leastWithoutPanels(
-  family: readonly ShareGroup[], pools: SharingProblem['pools'], contended: readonly ShareBin[], stops: GroupStops,
+  family: readonly ShareGroup[], pools: SharingProblem['pools'], contended: readonly ShareBin[] | null,
+  stops: GroupStops,
 ): Steps<readonly number[]> {
   const last = family.at(-1)!;
   const further = family.map((group) => group.further).sort((a, b) => (b?.capacity ?? 0) - (a?.capacity ?? 0))[0];
   const bins = [...new Map(family.flatMap((group) => group.bins).map((bin) => [bin.tag, bin])).values()];
   const pool = [...new Set(family.map((group) => group.pool))].flatMap((name) => pools[name] ?? []);
   const all = { ...last, rows: family.flatMap(({ rows }) => rows), bins, further };
-  return (yield* solveGroup(all, pool, contended, { ...stops, whole: () => true, all: () => true })).leastWith;
+  // A panel may have had to be given a further one, which now does for several smaller ones that there are.
+  const isMixed = [...bins, ...pool].some((bin) => !bin.inUse && (bin.capacity ?? 0) < (further?.capacity ?? 0));
+  const shared = isMixed ? contended ?? pool : contended;
+  return (yield* solveGroup(all, pool, shared, { ...stops, whole: () => true, all: () => true })).leastWith;
 }
 
 /** The panel of a branch or supply that is to be made. */

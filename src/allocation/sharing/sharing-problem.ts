@@ -47,9 +47,9 @@ export type LeftOut = {
   | { readonly code: 'too-large' | 'no-room'; readonly piece: LeftOutPiece }
 );
 
-/** What a person should know of a branch or a supply to which nothing is added. */
+/** What a person should know of a branch or a supply: why nothing is added to it, or what is not heeded there. */
 export interface SharingNote {
-  readonly code: 'limit-unknown' | 'nodes-unknown' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
+  readonly code: 'limit-unknown' | 'nodes-unknown' | 'bus-current-unheeded' | 'rating-unknown' | 'purposes-mixed' | 'demand-unknown';
   readonly tag: string;
 }
 

@@ -17,7 +17,7 @@ export interface SolvedGroup {
   readonly leftOut: readonly { readonly lot: Lot; readonly tooLarge: boolean }[];
   /**
    * No sharing of the group does with fewer bins, when it is given so many bins of the contended pool, from 0 to all.
-   * One number where no other group takes bins of the pool.
+   * One number where no other group takes bins of the pool: then none does with as few further ones, and fewer in all.
    */
   readonly leastWith: readonly number[];
   /** What the devices take that have a place. */
@@ -29,11 +29,12 @@ export interface SolvedGroup {
 /**
  * Shares out the devices of one group.
  * @param pool bins that the group may take besides its own
- * @param contended all bins of the pool, where other groups take bins of it too; else none
+ * @param contended all bins of the pool, where other groups take bins of it too, or further ones may take the place of
+ *   smaller ones that there are; else `null`
  * @param stops when to end the search for the least number, and that for areas that stay together
  */
 export function* solveGroup(
-  { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], contended: readonly ShareBin[],
+  { rows, bins, further }: ShareGroup, pool: readonly ShareBin[], contended: readonly ShareBin[] | null,
   stops: GroupStops,
 ): Steps<SolvedGroup> {
   const capacityOf = ({ capacity }: ShareBin) => capacity ?? 0;
@@ -53,10 +54,10 @@ export function* solveGroup(
   const lots = yield* gatherAreas(fitting, capacities, packed.fills, stops);
 
   const own = bins.filter((bin) => !bin.inUse).map(room);
-  const shared = contended.map(room).sort((a, b) => b - a);
+  const shared = (contended ?? []).map(room).sort((a, b) => b - a);
   const sizeless = fitting.filter(({ size }) => size === 0);
   const fewest = sizeless.length > 0 ? 1 : 0;
-  const leastWith = (contended.length === 0 ? [packed.lowerBound] : Array.from({
+  const leastWith = (contended === null ? [packed.lowerBound] : Array.from({
     length: shared.length + 1,
   }, (_, given) =>
     leastBesides(classes, { ...choice, spare: [...own, ...shared.slice(0, given)] })))

@@ -9,6 +9,10 @@ type JsonSchema = Readonly<Record<string, unknown>>;
 /** A text in a column of numbers: a formula, or a number as it may be typed, with a unit behind it. */
 const TYPED_NUMBER = String.raw`^\s*(=|[+\-−]?\s*[.,]?\d)`;
 
+/** Keys of columns, or names. */
+const KEYS: JsonSchema = { type: 'array', items: { type: 'string' } };
+const bySheet = (schema: JsonSchema): JsonSchema => ({ type: 'object', additionalProperties: schema });
+
 /** Texts by name. */
 const NAMED_TEXTS: JsonSchema = { type: 'object', additionalProperties: { type: 'string' } };
 
@@ -34,10 +38,17 @@ export function jsonSchema(): JsonSchema {
       revisions: { type: 'array', items: { $ref: '#/$defs/revision' } },
       view: {
         description: 'How the schedule is looked at.',
-        ...object([['rare', {
-          type: 'array', items: { type: 'string' },
-          description: 'Sheets whose rare columns are shown although nothing stands in them.',
-        }]]),
+        ...object([
+          ['rare', {
+            ...KEYS, description: 'Rare columns that are shown although nothing stands in them: SHEET or SHEET.GROUP.',
+          }],
+          ['hidden', { ...bySheet(KEYS), description: 'Columns that are put out of sight, by key.' }],
+          ['frozen', { ...bySheet({ type: 'string' }), description: 'The last column that stays in view, by key.' }],
+          ['wide', {
+            ...bySheet({ type: 'object', additionalProperties: { type: 'number', exclusiveMinimum: 0 } }),
+            description: 'Widths of columns in sizes of type, by key.',
+          }],
+        ]),
       },
       lists: {
         description: 'What an office calls things in its takeoffs.',

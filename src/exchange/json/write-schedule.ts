@@ -35,8 +35,9 @@ function filled(name: string, list: readonly unknown[] | undefined): Record<stri
 
 /** How the schedule is looked at; left out where that is as at first. */
 function viewOf(view: View | undefined): Record<string, unknown> {
-  const { rare = [], ...others } = view ?? {};
-  const written = { ...filled('rare', rare), ...others };
+  const { rare, hidden, frozen, wide, ...others } = view ?? {};
+  const bySheet = Object.entries({ hidden, frozen, wide }).filter(([, sheets = {}]) => Object.keys(sheets).length > 0);
+  const written = { ...filled('rare', rare), ...Object.fromEntries(bySheet), ...others };
   return Object.keys(written).length === 0 ? {} : { view: written };
 }
 

@@ -82,6 +82,8 @@ export class LineReader {
   readonly #sums: ReadonlyMap<number, ColumnSums>;
   /** What devices are called that add up no others. */
   readonly #counted = new Set<string>();
+  /** What lines are called that may be totals, with the first of them. */
+  readonly #doubted = new Map<string, number>();
   readonly #timesColumn: TakeoffColumn | undefined;
   /** How many there are of what is counted, as said above all lines or by a title, and where. */
   #timesAbove: Times | undefined;
@@ -329,12 +331,18 @@ export class LineReader {
     const place = (count.isOneOfSeveral || this.#isPlace(count)) && !this.#headingsName ? count.heading : '';
     const { area, remark } = this.#cells.area(record, place);
     this.#add(item, sumFrom);
-    if (sumFrom === undefined) this.#counted.add(plainKey(names[0]));
+    const name = plainKey(names[0]);
+    if (sumFrom === undefined) this.#counted.add(name);
+    else if (decision === undefined && !this.#doubted.has(name)) this.#doubted.set(name, record.line);
+    const doubted = sumFrom === undefined && !this.#context.isKnown(names, false) ? this.#doubted.get(name) : undefined;
     if (this.#aside?.holds === 'nothing') this.#aside = { ...this.#aside, holds: 'lines' };
     const flagged = qty === 0 ? undefined : this.#flagged(record, count, names) ?? (sumFrom === undefined ? undefined
       : { flag: 'sum' as const, why: words.say(
         'It may be a total: {qty} is the sum of the lines from {line} on. Take it if it counts besides, or leave it out.',
-        { qty: item.written.qty!, line: sumFrom }) });
+        { qty: item.written.qty!, line: sumFrom }) })
+      ?? (doubted === undefined ? undefined : { flag: 'sum' as const, why: words.say(
+        'Line {line}, which is called the same, may be a total, so that this one may be one too. Take it if it counts, or leave it out.',
+        { line: doubted }) });
     const asked = decision === undefined ? flagged?.why : undefined;
     const kind = doubt !== undefined || qty === null || asked !== undefined ? 'undecided' : qty === 0 ? 'left-out' : 'device';
     const remarks = [

@@ -5,7 +5,7 @@ export { countedList, type CountedList, type OpenLine } from './counted-list.ts'
 export type { LineDecision, NameDecision, TakeoffDecisions } from './decisions.ts';
 export { TAKEOFF_FIELDS, type TakeoffField } from './field.ts';
 export type { LineFlag, TakeoffLine, TakeoffOutcome } from './line.ts';
-export { htmlTables, readListFile, type ListFile } from './list-file.ts';
+export { freeName, htmlTables, readListFile, type ListFile } from './list-file.ts';
 export { likeness } from './names/likeness.ts';
 export { nameKeysOf } from './names/name-keys.ts';
 export type { TakeoffName } from './names/name-list.ts';

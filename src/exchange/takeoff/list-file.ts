@@ -66,3 +66,14 @@ async function readWorkbook(
     notes: hidden === '' ? [] : [words.say('Hidden sheets are not read: {sheets}. Show them if they count.', { sheets: hidden })],
   };
 }
+
+/**
+ * A name for a file beside others: its own, or one with a number where another is called so already.
+ * @param names those that are taken; it is added to them.
+ */
+export function freeName(file: string, names: Set<string>): string {
+  let name = file;
+  for (let number = 2; names.has(name); number += 1) name = file.replace(/(?:\.[^.]*)?$/, (ending) => ` (${number})${ending}`);
+  names.add(name);
+  return name;
+}

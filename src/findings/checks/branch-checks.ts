@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { message, metres, percent, roundedDown, roundedUp } from '../../words/index.ts';
+import { amps, message, metres, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
@@ -67,6 +67,32 @@ export const branchChecks: readonly Check[] = [
         '{name} has nodes and no run names it, so how much cable it has is not known. Enter the branch of its runs on the sheet {sheet}.'
       ), { sheet: row.titleOf('runs') }),
   },
+  overLimit({
+    rule: 'branch-over-bus-current', sheet: 'branches', key: 'busDemand', limit: (row) => row.number('busCurrent'),
+    message: message(
+      '{name}: its devices take {value} from the bus, whose supply gives {limit}: {excess} too much. Move devices to another branch, or feed some of them otherwise.'
+    ),
+  }),
+  {
+    rule: 'branch-over-bus-reserve', sheet: 'branches', key: 'busDemand', severity: 'near', inStatus: true,
+    needs: 'busCurrent',
+    find: (row) => {
+      const [demand, most, reserve] = [row.number('busDemand'), row.number('busCurrent'), row.number('reserve')];
+      if (demand === null || most === null || reserve === null) return undefined;
+      const limit = most * (1 - reserve);
+      if (!exceeds(demand, limit) || exceeds(demand, most)) return undefined;
+      return {
+        value: demand, limit,
+        message: row.say('{name}: its devices take {demand} of the {most} that the supply of the bus gives, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
+          demand: amps(demand, limit), most: roundedDown(amps(most)), into: roundedUp(amps(demand - limit, 0)),
+          reserve: percent(reserve),
+        }),
+      };
+    },
+  },
+  waitsFor('branch-bus-partial', 'branches', 'busDemand', message(
+    '{name}: what some of its devices take from the bus is not known, so they take at least as much as shown.'
+  ), (row) => row.value('busCurrent') !== null && row.missing('busDemand') > 0),
   overLimit({
     rule: 'branch-over-terminators', sheet: 'branches', key: 'terminators', limit: () => ENDS,
     message: message(

@@ -10,6 +10,7 @@ import { amps, message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, namingShared, outsideOf, withFormula, wherePartial, withSharedTag } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
+import type { WaitingRows } from '../waiting.ts';
 import { unknown } from './limit-checks.ts';
 
 /** What the errors of the formula engine mean, and what to do. */
@@ -114,7 +115,7 @@ function namesNothing(sheet: SheetName, column: InputColumn, to: SheetName): Che
 /** Finds a formula that reads a figure which is less than the whole. */
 function formulaPartial(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', inStatus: true,
+    rule: 'formula-partial', sheet, key: column.key, severity: 'incomplete', inStatus: true, elsewhere: true,
     needs: column.key, only: withFormula(column.key),
     find: (row) => !isFormula(row.own(column.key)) || !row.isPartial(column.key) ? undefined : {
       value: row.number(column.key), limit: null,
@@ -129,9 +130,9 @@ function formulaPartial(sheet: SheetName, column: InputColumn): Check {
 function partialBehind(sheet: SheetName, key: string, args: readonly Argument[]): Check {
   const behind = args.filter(({ by }) => by !== undefined);
   return {
-    rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true, only: wherePartial(key),
-    // What a rail lacks is told there, and not at each way and run behind it.
-    ...(key === 'available' || key === 'faultCurrent' ? { elsewhere: true as const } : {}),
+    // What a figure lacks is told where it is to be entered, and not at all that follows from it.
+    rule: 'figure-partial', sheet, key, severity: 'incomplete', inStatus: true, elsewhere: true,
+    only: wherePartial(key),
     find: (row) => {
       const source = behind.map((arg) => row.partialBehind(arg)).find((each) => each !== undefined);
       return source === undefined ? undefined : {
@@ -151,7 +152,8 @@ function isKept(column: Column): boolean {
 
 function namesShared(sheet: SheetName, { key }: InputColumn, to: SheetName): Check {
   return {
-    rule: 'tag-not-unique', sheet, key, severity: 'incomplete', inStatus: true,
+    // It is told at the rows that share the tag.
+    rule: 'tag-not-unique', sheet, key, severity: 'incomplete', inStatus: true, elsewhere: true,
     only: namingShared(key, to),
     find: (row) => ({
       value: row.value(key), limit: null,
@@ -162,19 +164,27 @@ function namesShared(sheet: SheetName, { key }: InputColumn, to: SheetName): Che
   };
 }
 
+/** The rows that name each sheet, by every reference to it. */
+const NAMING = Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, SHEET_NAMES.flatMap((from) => inputColumns(from)
+  .filter(({ to }) => to === sheet).map(({ key }): WaitingRows => ({ sheet, from, by: key, filled: key })))])) as
+  unknown as Readonly<Record<SheetName, readonly WaitingRows[]>>;
+
 function usedTwice(sheet: SheetName): Check {
   const isNamed = REFERRED_SHEETS.has(sheet);
   return {
     rule: 'tag-used-twice', sheet, key: SCHEMA[sheet].tag, severity: isNamed
       ? 'incomplete' : 'note', ...(isNamed ? { inStatus: true as const } : {}),
     only: withSharedTag(SCHEMA[sheet].tag),
-    find: (row) => ({
-      value: row.tag, limit: null,
-      message: row.say(isNamed ? message(
-        '{name} stands in more than one row. References mean the first of them. Give each row a tag of its own.'
-      )
-        : message('{name} stands in more than one row. Give each row a tag of its own.')),
-    }),
+    find: (row) => {
+      const waiting = NAMING[sheet].reduce((sum, rows) => sum + row.waiting(rows), 0);
+      return {
+        value: row.tag, limit: null, ...waiting === 0 ? {} : { waiting },
+        message: row.say(isNamed ? message(
+          '{name} stands in more than one row. References mean the first of them{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Give each row a tag of its own.'
+        )
+          : message('{name} stands in more than one row. Give each row a tag of its own.'), { waiting }),
+      };
+    },
   };
 }
 
@@ -192,9 +202,7 @@ export const cellChecks: readonly Check[] = SHEET_NAMES.flatMap((sheet) => [
   usedTwice(sheet),
   ...RULES[sheet].filter(({ key, args }) => args.some(({ by }) => by !== undefined) && isKept(columnOf(sheet, key)))
     // What a supply has left is told at the supply, once for all that hangs on it; of runs only those with a way ask.
-    .filter(({ key }) => sheet !== 'runs' || key !== 'available').map(({ key, args }) => ({
-      ...partialBehind(sheet, key, args), ...(key === 'available' ? { elsewhere: true as const } : {}),
-    })),
+    .filter(({ key }) => sheet !== 'runs' || key !== 'available').map(({ key, args }) => partialBehind(sheet, key, args)),
   ...SOLUTIONS.filter((solution) => solution.sheet === sheet)
     .map(({ gives, of }) => partialBehind(sheet, gives[0]!, of)),
   ...inputColumns(sheet).flatMap((column) => [

@@ -1,22 +1,22 @@
 import { exceeds } from '../../electrical/index.ts';
 import { GONE } from '../../schedule/index.ts';
-import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
 import { OVERSIZED } from '../oversized.ts';
 import type { RowReader } from '../row-reader.ts';
-import { unknown } from './limit-checks.ts';
+import { countNamed, unknown, unknownTo } from './limit-checks.ts';
 
 /** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
 function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
   if (row.number('qty') === null) {
-    return { key: 'qty', message: message('The current of {row} is not known. Enter how many devices there are.') };
+    return { key: 'qty', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter how many devices there are.') };
   }
   if (row.number('unitDraw') === null) {
     if (row.own('type') === null) {
       return {
         key: 'unitDraw',
-        message: message('The current of {row} is not known. Choose a type, or enter the unit draw in mA.'),
+        message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose a type, or enter the unit draw in mA.'),
       };
     }
     if (row.numberOf('type', 'power') !== null) {
@@ -25,22 +25,26 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
       return {
         key: 'unitDraw',
         message: message(
-          'The current of {row} is not known. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.'
+          'The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Its type gives a power: choose a rail, whose voltage makes it a current, or enter the unit draw here in mA.'
         ),
       };
     }
     // What its type does not say is found once, there; a type that there is not, at its name.
     return undefined;
   }
-  return { key: 'diversity', message: message('The current of {row} is not known. Correct its diversity.') };
+  return { key: 'diversity', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Correct its diversity.') };
 }
+
+/** How many rows wait for the current of a device row: its rail, its run with the way of that; its branch for how many. */
+const waitingFor = (row: RowReader, key: string) => countNamed(row, 'rail', 'run', ...key === 'qty' ? ['branch'] : [])
+  + (row.valueOf('run', 'way') === null ? 0 : 1);
 
 function currentUnknown(rule: string, key: string): Check {
   return {
     rule, sheet: 'devices', key, severity: 'incomplete', only: withoutNumber('demand'),
     find: (row) => {
       const missing = missingForCurrent(row);
-      return missing?.key === key ? unknown(row, missing.message, { row: nameWithin(row) }) : undefined;
+      return missing?.key === key ? unknownTo(waitingFor(row, key), row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }
@@ -73,9 +77,6 @@ function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: strin
   };
 }
 
-/** Share by which the nominal voltage of a device may differ from its rail's where its limits are not known. */
-const MOST_DIFFERENCE = 0.1;
-
 /** What device rows are held against. */
 export const deviceChecks: readonly Check[] = [
   currentUnknown('device-quantity-missing', 'qty'),
@@ -87,50 +88,6 @@ export const deviceChecks: readonly Check[] = [
   oneTooMuch('device-over-run', 'run', 'carries', message(
     '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
   )),
-  {
-    rule: 'device-over-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['rail.highest', 'type.maxVoltage'], exceeds),
-    find: (row) => {
-      const [most, highest] = [row.numberOf('type', 'maxVoltage')!, row.numberOf('rail', 'highest')!];
-      return {
-        value: highest, limit: most,
-        message: row.say('{name} stands {most} at the most, and rail {rail} may give {highest}: {excess} too much. Put it on a rail of its voltage, or use a type that stands it.', {
-          most: roundedDown(volts(most, highest)), rail: String(row.value('rail')), highest: volts(highest, most),
-          excess: roundedUp(volts(highest - most, 0)),
-        }),
-      };
-    },
-  },
-  {
-    // On a run it is judged at its own place, and told there.
-    rule: 'device-under-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['type.minVoltage', 'rail.lowest'], exceeds),
-    find: (row) => {
-      if (row.names('run') || row.number('qty') === 0) return undefined;
-      const [least, lowest] = [row.numberOf('type', 'minVoltage')!, row.numberOf('rail', 'lowest')!];
-      return {
-        value: lowest, limit: least,
-        message: row.say('{name} needs {least} at the least, and rail {rail} may give {lowest}: {lack} too little, without any cable. Put it on a rail that holds its voltage, or use a type that needs less.', {
-          least: roundedUp(volts(least, lowest)), rail: String(row.value('rail')), lowest: volts(lowest, least),
-          lack: roundedUp(volts(least - lowest, 0)),
-        }),
-      };
-    },
-  },
-  {
-    rule: 'device-other-voltage', sheet: 'devices', key: 'rail', severity: 'over',
-    only: where(['type.voltage', 'rail.voltage'], (own, rail) => exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail)),
-    find: (row) => {
-      const [own, rail] = [row.numberOf('type', 'voltage')!, row.numberOf('rail', 'voltage')!];
-      if (row.numberOf('type', 'minVoltage') !== null && row.numberOf('type', 'maxVoltage') !== null) return undefined;
-      return {
-        value: own, limit: rail,
-        message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.', {
-          own: volts(own), rail: String(row.value('rail')), given: volts(rail),
-        }),
-      };
-    },
-  },
   {
     rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete', only: namingNone('type'),
     find: (row) => row.own('type') !== null || row.valueOf('rail', 'overload') !== 'retries' ? undefined : unknown(
@@ -151,13 +108,13 @@ export const deviceChecks: readonly Check[] = [
     rule: 'device-nodes-missing', sheet: 'devices', key: 'nodes', severity: 'incomplete', needs: 'branch',
     only: withoutNumber('nodes'),
     find: (row) => {
-      // What its type does not say is found once, there.
-      if (row.number('qty') !== null && row.names('type')) return undefined;
+      // What its type does not say is found once, there; that it has none, where its current waits for one too.
+      if (row.own('type') !== null || row.number('unitDraw') === null) return undefined;
       const values = { branch: String(row.own('branch')) };
       return unknown(
         row,
         message(
-          '{name} counts an unknown number of nodes on branch {branch}. Enter its quantity and a type that says how many nodes one device counts.'
+          '{name} counts an unknown number of nodes on branch {branch}. Choose a type that says how many nodes one device counts.'
         ),
         values
       );

@@ -15,11 +15,12 @@ import { runProtectionChecks } from './run-protection.ts';
 import { runChecks } from './run-checks.ts';
 import { supplyChecks } from './supply-checks.ts';
 import { typeChecks } from './type-checks.ts';
+import { voltageChecks } from './voltage-checks.ts';
 import { wayChecks } from './way-checks.ts';
 
 const ALL: readonly Check[] = [
   ...supplyChecks, ...wayChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks,
-  ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...typeChecks, ...conductorChecks,
+  ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...voltageChecks, ...typeChecks, ...conductorChecks,
   ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

@@ -18,9 +18,11 @@ interface Limit {
   readonly sheet: SheetName;
   /** The figure that must not exceed the limit; the finding points to it. */
   readonly key: string;
+  /** What is held against the limit where it is not that figure itself. */
+  readonly value?: (row: RowReader) => number | null;
   readonly limit: (row: RowReader) => number | null;
-  /** What is said; it is given `value`, `limit` and `excess`. */
-  readonly message: string;
+  /** What is said, of any row or of one; it is given `value`, `limit` and `excess`. */
+  readonly message: string | ((row: RowReader) => string);
   /** How figures are written; as currents unless said otherwise. */
   readonly write?: WriteExcess;
   /** What the message is given besides. */
@@ -34,17 +36,21 @@ type Remedy = (row: RowReader) => string;
 const withRemedy = (said: string, row: RowReader, remedy: Remedy | undefined): string =>
   [said, remedy?.(row) ?? ''].filter((each) => each !== '').join(' ');
 
+const saidOf = (message: Limit['message'], row: RowReader) => typeof message === 'string' ? message : message(row);
+
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
-export function overLimit({ rule, sheet, key, limit, message, write = inAmps, values, remedy }: Limit): Check {
+export function overLimit({
+  rule, sheet, key, value: valueOf = (row) => row.number(key), limit, message, write = inAmps, values, remedy,
+}: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,
     find: (row) => {
-      const value = row.number(key);
+      const value = valueOf(row);
       const most = limit(row);
       if (value === null || most === null || !exceeds(value, most)) return undefined;
       return {
         value, limit: most, message: row.sentence(() =>
-          withRemedy(row.say(message, { ...write(value, most), ...values?.(row) }), row, remedy)),
+          withRemedy(row.say(saidOf(message, row), { ...write(value, most), ...values?.(row) }), row, remedy)),
       };
     },
   };
@@ -84,25 +90,26 @@ export function overTarget({ rule, sheet, current, rating, message, remedy }: Ta
 interface Diversity {
   readonly rule: string;
   readonly sheet: SheetName;
-  /** Key of what everything at once is held against. */
-  readonly limit: string;
-  /** What is said; it is given everything at once as `value`, and `limit`. */
-  readonly message: string;
+  /** What everything at once is held against. */
+  readonly limit: Limit['limit'];
+  /** What is said, of any row or of one; it is given everything at once as `value`, and `limit`. */
+  readonly message: Limit['message'];
+  readonly values?: Limit['values'];
   readonly remedy?: Remedy;
 }
 
 /** A check that everything at once stays below a limit, whatever the diversity; silent where the demand exceeds it. */
-export function livesOnDiversity({ rule, sheet, limit, message, remedy }: Diversity): Check {
+export function livesOnDiversity({ rule, sheet, limit, message, values, remedy }: Diversity): Check {
   return {
     rule, sheet, key: 'connected', severity: 'near', inStatus: true,
     find: (row) => {
-      const [value, most, demand] = [row.number('connected'), row.number(limit), row.number('demand')];
+      const [value, most, demand] = [row.number('connected'), limit(row), row.number('demand')];
       if (value === null || most === null || demand === null || !exceeds(value, most)) return undefined;
       if (exceeds(demand, most)) return undefined;
       return {
-        value, limit: most, message: row.sentence(() => withRemedy(
-          row.say(message, { value: amps(value, most), limit: roundedDown(amps(most, value)) }), row, remedy
-        )),
+        value, limit: most, message: row.sentence(() => withRemedy(row.say(saidOf(message, row), {
+          value: amps(value, most), limit: roundedDown(amps(most, value)), ...values?.(row),
+        }), row, remedy)),
       };
     },
   };
@@ -115,13 +122,15 @@ export function lacks(row: RowReader, key: string): boolean {
 
 /**
  * A check that names an input without which the limits of the row cannot be judged.
+ * @param message what is said; with `waits` it is given the number of other rows that wait for it as `waiting`
  */
 export function missingInput(
   rule: string, sheet: SheetName, key: string, message: string, when?: (row: RowReader) => boolean,
+  waits?: (row: RowReader) => number,
 ): Check {
   return {
     rule, sheet, key, severity: 'incomplete', inStatus: true,
-    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined : unknown(row, message),
+    find: (row) => !lacks(row, key) || when?.(row) === false ? undefined : unknownTo(waits?.(row) ?? 0, row, message),
   };
 }
 
@@ -154,7 +163,7 @@ export function waitsFor(
 }
 
 /**
- * A check that names a total which lacks rows.
+ * A check that a total lacks rows, each of which tells what it lacks.
  * @param message what is said; it is given the total as `value`, and the number of rows that it lacks as `missing`
  * @param write how the total is written
  * @param collapsed rows that it lacks as they have no working voltage, which are over and not to be completed
@@ -164,7 +173,7 @@ export function partialTotal(
   collapsed?: Gathering<number>,
 ): Check {
   return {
-    rule, sheet, key, severity: 'incomplete', inStatus: true,
+    rule, sheet, key, severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
       const missing = row.missing(key);
       const value = row.number(key);
@@ -194,3 +203,12 @@ export function notChecked(
 export function unknown(row: RowReader, message: string, values?: MessageValues): Found {
   return { value: null, limit: null, message: row.say(message, values) };
 }
+
+/** The same where so many other rows wait for it, which is said as `waiting`. */
+export function unknownTo(waiting: number, row: RowReader, message: string, values?: MessageValues): Found {
+  return { ...unknown(row, message, { ...values, waiting }), ...waiting === 0 ? {} : { waiting } };
+}
+
+/** How many rows some references of a row name. */
+export const countNamed = (row: RowReader, ...references: readonly string[]): number =>
+  references.filter((reference) => row.names(reference)).length;

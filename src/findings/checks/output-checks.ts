@@ -3,7 +3,7 @@ import type { SheetName } from '../../schedule/index.ts';
 import { message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { lacks, missingInput, notChecked, overLimit, overTarget, unknown } from './limit-checks.ts';
+import { countNamed, lacks, missingInput, notChecked, overLimit, overTarget, unknown, unknownTo } from './limit-checks.ts';
 
 /** A load is taken to be made for a voltage that differs from its own by no more than this; as IEC 60038 has it. */
 const TOLERANCE = 0.1;
@@ -16,6 +16,13 @@ const isSpare = (row: RowReader) => row.number('power') === 0 && row.own('ratedC
 /** Highest voltage that the contact switches of this kind of load; `null` where that is not known. */
 const mostVolts = (row: RowReader) => row.numberOf('contact', isOnDirect(row) ? 'maxDcVoltage' : 'maxVoltage');
 
+/**
+ * The most that its contact switches [V]: of direct current what its rail may give, a charged battery included, and not
+ * the voltage that the load is made for.
+ */
+const switched = (row: RowReader) => isOnDirect(row) && row.own('rail') !== null
+  ? row.numberOf('rail', 'highest') : row.number('voltage');
+
 /** The input without which the current, or whether the contact is made for the voltage, is not known. */
 function missingForCurrent(row: RowReader): string | undefined {
   if (lacks(row, 'ratedCurrent')) {
@@ -27,10 +34,14 @@ function missingForCurrent(row: RowReader): string | undefined {
   return isOnDirect(row) && row.own('rail') === null && lacks(row, 'voltage') ? 'voltage' : undefined;
 }
 
+/** How many rows wait for its current: its feed or rail, and its module where that has a limit. */
+const waitingFor = (row: RowReader) => row.number('current') !== null ? 0
+  : countNamed(row, 'feed', 'rail') + (row.valueOf('module', 'common') === null ? 0 : 1);
+
 function currentUnknown(rule: string, key: string, said: string): Check {
   return {
     rule, sheet: 'outputs', key, severity: 'incomplete', inStatus: true,
-    find: (row) => missingForCurrent(row) === key ? unknown(row, said) : undefined,
+    find: (row) => missingForCurrent(row) === key ? unknownTo(waitingFor(row), row, said) : undefined,
   };
 }
 
@@ -86,7 +97,7 @@ export const outputChecks: readonly Check[] = [
     remedy: loadsThatStay,
   }),
   overLimit({
-    rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage',
+    rule: 'output-over-voltage', sheet: 'outputs', key: 'voltage', value: switched,
     limit: (row) => row.value('kind') === null ? null : mostVolts(row),
     message: message(
       '{name} switches {value} and its contact may switch {limit} of such a load: {excess} too much. Use a contact for that voltage, or let it switch a contactor.'
@@ -135,20 +146,20 @@ export const outputChecks: readonly Check[] = [
   missingInput(
     'output-kind-missing', 'outputs', 'kind',
     message(
-      '{name} has no kind of load entered, and a contact is rated for each. Choose resistive, lamp, motor, coil, dc or dcCoil.'
-    )
+      '{name} has no kind of load entered, and a contact is rated for each{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose resistive, lamp, motor, coil, dc or dcCoil.'
+    ), undefined, waitingFor
   ),
   currentUnknown('output-power-missing', 'power', message(
-    '{name} has no power entered, so its current is not known. Enter the power of one load in W; 0 for a spare output.'
+    '{name} has no power entered, so its current is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter the power of one load in W; 0 for a spare output.'
   )),
   currentUnknown('output-power-factor-missing', 'powerFactor', message(
-    '{name} switches a motor, and its current is not known without its power factor and its efficiency. Enter both, or its rated current from the plate.'
+    '{name} switches a motor, and its current is not known without its power factor and its efficiency{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter both, or its rated current from the plate.'
   )),
   currentUnknown('output-efficiency-missing', 'efficiency', message(
-    '{name} switches a motor, and its current is not known without its efficiency. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.'
+    '{name} switches a motor, and its current is not known without its efficiency{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter it, 1 where its plate says what it takes in, or its rated current from the plate.'
   )),
   currentUnknown('output-voltage-missing', 'voltage', message(
-    '{name} switches a load on direct current of unknown voltage. Choose the rail that feeds it, or enter its voltage in V.'
+    '{name} switches a load on direct current of unknown voltage{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose the rail that feeds it, or enter its voltage in V.'
   )),
   {
     rule: 'output-inrush-missing', sheet: 'outputs', key: 'inrush', severity: 'incomplete', inStatus: true,
@@ -176,7 +187,7 @@ export const outputChecks: readonly Check[] = [
     elsewhere: true,
     find: (row) => {
       if (missingForCurrent(row) !== undefined || row.value('kind') === null || isSpare(row)) return undefined;
-      return row.number('current') !== null && row.number('voltage') !== null ? undefined
+      return row.number('current') !== null && switched(row) !== null ? undefined
         : unknown(row, message('{name}: its current or its voltage is not known. Complete what they follow from.'));
     },
   },

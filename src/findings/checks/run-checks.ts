@@ -3,10 +3,11 @@ import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { amps, degrees, message, percent, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { LACKING_VOLTAGE } from '../lacking-voltage.ts';
+import { MISFIT } from '../misfit.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
-import { missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
+import { countNamed, missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
 import { carriesOf, isTooWarm, remedy } from './run-remedy.ts';
 
 /** Told once for all device rows on the run, which have no status of their own. */
@@ -16,7 +17,10 @@ const underVoltage: Check = {
     const [margin, lowest] = [row.number('voltageMargin'), row.numberOf('rail', 'lowest')];
     if (margin === null || lowest === null || !exceeds(lowest, lowest + margin)) return undefined;
     // Within the rounding of the arithmetic a run may lack what none of its rows does.
-    const { tag, others } = row.fact(LACKING_VOLTAGE) ?? { tag: '', others: 0 };
+    const lacking = row.fact(LACKING_VOLTAGE);
+    // What lacks voltage before any cable is told at the rail, or at the device.
+    if (lacking === undefined && row.fact(MISFIT.runs) !== undefined) return undefined;
+    const { tag, others } = lacking ?? { tag: '', others: 0 };
     const values = { lowest: volts(lowest), lack: roundedUp(volts(-margin, 0)), others };
     const said = tag === '' ? row.say(
       '{name}: from {lowest} at its start, a device on it gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', values
@@ -79,7 +83,7 @@ function beyondCable(row: RowReader): { rated: number; carries: number; k2: numb
 }
 
 const partial: Check = {
-  rule: 'run-current-partial', sheet: 'runs', key: 'current', severity: 'incomplete', inStatus: true,
+  rule: 'run-current-partial', sheet: 'runs', key: 'current', severity: 'incomplete', inStatus: true, elsewhere: true,
   find: (row) => {
     const missing = row.missing('current');
     return missing === 0 ? undefined : {
@@ -92,16 +96,8 @@ const partial: Check = {
   },
 };
 
-/** Finds a reference that is entered but leads to no number, as a voltage or a resistance that is not known. */
-function unknownBehind(
-  rule: string, key: string, sheet: 'supplies' | 'conductors', of: string, message: string
-): Check {
-  return {
-    rule, sheet: 'runs', key, severity: 'incomplete', inStatus: true,
-    find: (row) => row.value(key) === null || row.numberOf(key, of) !== null ? undefined
-      : { value: row.value(key), limit: null, message: row.say(message, { sheet: row.titleOf(sheet) }) },
-  };
-}
+/** How many rows wait for what a run draws more where its voltage is lower: its way and its supply. */
+const waitingForExtra = (row: RowReader) => row.number('extra') === null ? countNamed(row, 'way', 'rail') : 0;
 
 /** What runs are held against. */
 export const runChecks: readonly Check[] = [
@@ -182,6 +178,8 @@ export const runChecks: readonly Check[] = [
     find: (row) => {
       const [ratio, most, drop] = [row.number('dropRatio'), row.number('maxDrop'), row.number('drop')];
       if (ratio === null || most === null || drop === null || !exceeds(ratio, most)) return undefined;
+      // What its cable loses too much of is told of the devices that lack it, with the same remedy.
+      if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
         message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
@@ -210,22 +208,22 @@ export const runChecks: readonly Check[] = [
   ), (row) => row.names('way') && row.value('rail') === null),
   missingInput(
     'run-conductor-missing', 'runs', 'conductor',
-    message('{name} has no conductor, so its drop is not known. Choose one of the conductors.')
+    message(
+      '{name} has no conductor, so its drop is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose one of the conductors.'
+    ), undefined, waitingForExtra
   ),
   missingInput(
     'run-length-missing', 'runs', 'length',
-    message('{name} has no length, so its drop is not known. Enter the length of the cable, one way, in m.')
-  ),
-  unknownBehind(
-    'run-voltage-missing', 'rail', 'supplies', 'voltage',
-    message('{name}: the voltage of its rail is not known. Add the rail to the sheet {sheet}, or correct the tag.')
-  ),
-  unknownBehind(
-    'run-resistance-missing', 'conductor', 'conductors', 'resistance',
     message(
-      '{name}: the resistance of its conductor is not known. Enter it on the sheet {sheet}, or choose another conductor.'
-    )
+      '{name} has no length, so its drop is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter the length of the cable, one way, in m.'
+    ), undefined, (row) => waitingForExtra(row) + (row.valueOf('branch', 'maxCable') === null ? 0 : 1)
   ),
+  waitsFor('run-voltage-missing', 'runs', 'rail', message(
+    '{name}: the voltage of its rail is not known.'
+  ), (row) => row.value('rail') !== null && row.numberOf('rail', 'voltage') === null),
+  waitsFor('run-resistance-missing', 'runs', 'conductor', message(
+    '{name}: the resistance of its conductor is not known.'
+  ), (row) => row.value('conductor') !== null && row.numberOf('conductor', 'resistance') === null),
   {
     rule: 'run-way-unknown', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {

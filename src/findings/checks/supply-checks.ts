@@ -1,5 +1,5 @@
 import { exceeds, outputLimit, tripMultiple, type WayKind } from '../../electrical/index.ts';
-import { amps, degrees, message, roundedDown, roundedUp } from '../../words/index.ts';
+import { amps, degrees, message, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { COLLAPSED } from '../collapsed.ts';
 import { MISPLACED } from '../misplaced.ts';
@@ -37,13 +37,37 @@ function mostGiven(row: RowReader): number | null {
 /** Whether nothing may be used of it, which is the cause of all else that is wrong with it. */
 const givesNothing = (row: RowReader) => row.number('usable') === 0;
 
+/** What may be used of it and its fuse [A], where a current is beyond both: one cause, and told once. */
+function beyondBoth(row: RowReader, key: 'demand' | 'connected'): readonly [number, number] | undefined {
+  const [value, usable, fuse] = [row.value(key), row.value('usable'), row.value('fuse')];
+  if (typeof value !== 'number' || typeof usable !== 'number' || typeof fuse !== 'number' || usable === 0) return undefined;
+  const demand = row.value('demand');
+  // Beyond what the demand passes already, everything at once says nothing more.
+  const isBeyond = (limit: number) => exceeds(value, limit) && (key === 'demand' || !exceeds(Number(demand), limit));
+  return isBeyond(usable) && isBeyond(fuse) ? [usable, fuse] : undefined;
+}
+
+/** Which of several sentences is said: the second where a current is beyond the fuse too, which it names. */
+const ofBoth = (key: 'demand' | 'connected', one: string, both: string) => ({
+  message: (row: RowReader) => beyondBoth(row, key) === undefined ? one : both,
+  values: (row: RowReader): MessageValues => {
+    const [passed, value] = [beyondBoth(row, key), Number(row.value(key))];
+    if (passed === undefined) return {};
+    const [usable, fuse] = passed.map((limit) => roundedDown(amps(limit, value)));
+    return { usable: usable!, fuse: fuse! };
+  },
+});
+
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
   overLimit({
-    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand', limit: (row) => givesNothing(row) ? null : row.number('usable'),
-    message: message(
+    rule: 'supply-over-usable', sheet: 'supplies', key: 'demand',
+    limit: (row) => givesNothing(row) ? null : Math.min(...beyondBoth(row, 'demand') ?? [row.number('usable') ?? NaN]),
+    ...ofBoth('demand', message(
       '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
-    ),
+    ), message(
+      '{name} is asked for {value}, may be used for {usable} and has a fuse of {fuse}: {excess} too much. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
+    )),
     remedy: supplyRemedy,
   }),
   {
@@ -73,7 +97,8 @@ export const supplyChecks: readonly Check[] = [
     '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
   ), (row) => row.fact(MISPLACED.supplies) !== undefined),
   overLimit({
-    rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand', limit: (row) => row.number('fuse'),
+    rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand',
+    limit: (row) => beyondBoth(row, 'demand') === undefined ? row.number('fuse') : null,
     message: message(
       '{name} is asked for {value} through a fuse of {limit}: {excess} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
@@ -86,14 +111,18 @@ export const supplyChecks: readonly Check[] = [
     remedy: supplyRemedy,
   }),
   livesOnDiversity({
-    rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', limit: 'usable',
-    message: message(
+    rule: 'supply-lives-on-diversity-usable', sheet: 'supplies',
+    limit: (row) => Math.min(...beyondBoth(row, 'connected') ?? [row.number('usable') ?? NaN]),
+    ...ofBoth('connected', message(
       '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
-    ),
+    ), message(
+      '{name} may be used for {usable} and has a fuse of {fuse}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.'
+    )),
     remedy: supplyRemedy,
   }),
   livesOnDiversity({
-    rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies', limit: 'fuse',
+    rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
+    limit: (row) => beyondBoth(row, 'connected') === undefined ? row.number('fuse') : null,
     message: message(
       '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),

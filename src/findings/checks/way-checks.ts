@@ -4,7 +4,9 @@ import type { Check } from '../check.ts';
 import { COLLAPSED } from '../collapsed.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
+import { START_UPS } from '../start-up.ts';
 import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { startRemedy } from './start-checks.ts';
 import { wayRemedy } from './way-remedy.ts';
 import { widthMissing } from './width-checks.ts';
 
@@ -39,6 +41,12 @@ function besideFuse(
   return { fuse: upstream, way, shown: discriminates(upstream, way, row.number('available')) };
 }
 
+const START_REMEDIES = {
+  later: message('Let {largest} start later than the others, share its runs over more ways, or set it higher if their cables carry it.'),
+  oneByOne: message('Let its devices start one after the other, share its runs over more ways, or set it higher if their cables carry it.'),
+  none: message('Set it to {start} or more if its cables carry it; no order of starting helps.'),
+};
+
 /** What ways are held against. */
 export const wayChecks: readonly Check[] = [
   overLimit({
@@ -62,7 +70,7 @@ export const wayChecks: readonly Check[] = [
     remedy: wayRemedy,
   }),
   livesOnDiversity({
-    rule: 'way-lives-on-diversity', sheet: 'ways', limit: 'rated',
+    rule: 'way-lives-on-diversity', sheet: 'ways', limit: (row) => row.number('rated'),
     message: message(
       '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
     ),
@@ -74,12 +82,14 @@ export const wayChecks: readonly Check[] = [
       const [value, limit, connected] = [row.number('start'), row.number('rated'), row.number('connected')];
       if (value === null || limit === null || connected === null || row.value('kind') !== 'electronic') return undefined;
       if (!exceeds(value, limit) || exceeds(connected, limit)) return undefined;
+      const start = row.fact(START_UPS.ways);
       return {
-        value, limit,
-        message: row.say(
-          '{name} is rated {limit}, and its devices ask for {value} when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let them start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
-          { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
-        ),
+        value, limit, message: row.sentence(() => [
+          row.say(
+            '{name} is rated {limit}, and its devices ask for {value} when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up.',
+            { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
+          ), ...start === undefined ? [] : [startRemedy(row, start, limit, START_REMEDIES)],
+        ].join(' ')),
       };
     },
   },

@@ -25,6 +25,10 @@ const NOT_JUDGED: readonly (readonly [what: string, where: string])[] = [
     message('Design of the panel; one marked point for each supply. IEC 60364-4-41'),
   ],
   [
+    message('Cables from relay outputs to their loads, on mains and on direct current'),
+    message('Design of the installation: current, protection and drop. IEC 60364-4-43, IEC 60364-5-52'),
+  ],
+  [
     message('Supplies and loads on 24 V AC'),
     message('Not counted here: transformer, power factor and inrush are reckoned on their own.'),
   ],

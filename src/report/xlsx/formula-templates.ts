@@ -15,10 +15,14 @@ export const FIXED_BY: Readonly<Record<string, readonly string[]>> = {
   'supplies.status': ['measuredCurrent', 'measuredVoltage', 'overload'],
 };
 
-/** Rules that hold a row against all that hangs on it, which no formula of a spreadsheet follows. */
+/**
+ * Rules that no formula of a spreadsheet follows: those that hold a row against all that hangs on it, and those of what
+ * is less than the whole because of another row, in part unknown or named by a tag that stands twice.
+ */
 export const NOT_FOLLOWED: ReadonlySet<string> = new Set([
   'supply-devices-over-usable', 'supply-devices-over-usable-elsewhere', 'supply-rows-misplaced', 'way-rows-misplaced',
-  'supply-trips-no-fuse',
+  'supply-trips-no-fuse', 'supply-wrong-voltage', 'supply-devices-wrong-voltage',
+  'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
 ]);
 
 /**
@@ -51,8 +55,11 @@ const ifKnown = (path: string) => `IF({${path}}="","",{${path}})`;
 /** Nothing says what a supply gives where it is warm. */
 const NO_DERATING = 'AND(NOT(?derating?),{fullUpTo}="")';
 
+/** Whether a battery stands behind a supply, as the schema has it. */
+const BUFFERED = 'OR({battery}<>"",IF({standbyHours}="",FALSE(),{standbyHours}>0))';
+
 /** What a supply gives at least; nothing works where that is 0 or less. */
-const LOWEST = '({voltage}*IF({battery}="",1-{tolerance},MIN(1-{tolerance},0.875))-IF({seriesDrop}="",0,{seriesDrop}))';
+const LOWEST = `({voltage}*IF(${BUFFERED},MIN(1-{tolerance},0.875),1-{tolerance})-IF({seriesDrop}="",0,{seriesDrop}))`;
 
 const quoted = (text: string) => `"${text.replaceAll('"', '""')}"`;
 
@@ -124,7 +131,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'supplies.lowest': `IF(OR(${known('voltage', 'tolerance')},IF({redundant},{seriesDrop}="",FALSE())),"",`
       + `IF(${LOWEST}>0,${roundedFormula(LOWEST, 2, 'down')},""))`,
     'supplies.highest': `IF(OR(${known('voltage', 'tolerance')}),"",`
-      + `${roundedFormula('{voltage}*IF({battery}="",1+{tolerance},MAX(1+{tolerance},1.15))', 2, 'up')})`,
+      + `${roundedFormula(`{voltage}*IF(${BUFFERED},MAX(1+{tolerance},1.15),1+{tolerance})`, 2, 'up')})`,
     'supplies.status': status(
       [
         exceeds('demand', 'usable'), 'IF({usable}="",FALSE(),{usable}<=0)', exceeds('demand', 'fuse'),
@@ -155,9 +162,15 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     ),
     'branches.free': `IF(OR(${known('limit', 'reserve')}),"",${roundedFormula(`INT({limit}*(1-{reserve})+${ROUNDING})-{nodes}`, 0, 'down')})`,
     'branches.status': status(
-      [exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), 'IF({terminators}="",FALSE(),{terminators}>2)'],
-      ['IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)'],
-      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({maxCable}="",FALSE(),[cableLength]>0))`,
+      [
+        exceeds('nodes', 'limit'), exceeds('cableLength', 'maxCable'), exceeds('busDemand', 'busCurrent'),
+        'IF({terminators}="",FALSE(),{terminators}>2)',
+      ], [
+        'IF({free}="",FALSE(),{free}<0)', 'IF({terminators}="",FALSE(),{terminators}<2)',
+        beyond('busDemand', '{busCurrent}*(1-{reserve})', 'busCurrent', 'reserve'),
+      ],
+      `OR(${lost('enclosure')},{free}="",[nodes]>0,IF({busCurrent}="",FALSE(),[busDemand]>0),`
+        + 'IF({maxCable}="",FALSE(),OR([cableLength]>0,AND({cableLength}=0,{nodes}>0))))',
     ),
     'outputs.voltage': `IF(OR({rail}<>"",${direct}),${ifKnown('rail.voltage')},IFERROR(IF({feed.voltage}="",230,{feed.voltage}),230))`,
     'outputs.powerFactor': `IF(OR({kind}="",${isKind('motor')}),"",IF(${isKind('lamp')},`
@@ -173,13 +186,13 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'outputs.status': status(
       [
         exceeds('current', 'rating'), `IFERROR(${exceeds('inrushTotal', 'contact.inrush')},FALSE())`,
-        `IFERROR(IF({kind}="",FALSE(),IF(${direct},${exceeds('voltage', 'contact.maxDcVoltage')},`
-          + `${exceeds('voltage', 'contact.maxVoltage')})),FALSE())`,
+        `IFERROR(IF({kind}="",FALSE(),IF(${direct},IF({rail}="",${exceeds('voltage', 'contact.maxDcVoltage')},`
+          + `${exceeds('rail.highest', 'contact.maxDcVoltage')}),${exceeds('voltage', 'contact.maxVoltage')})),FALSE())`,
         `IF({rail}="",FALSE(),${differs('rail.voltage')})`,
         `IF(OR({feed}="",{rail}<>"",${direct}),FALSE(),${differs('feed.voltage')})`, `AND({feed}<>"",${direct})`,
       ], [exceeds('loading', 'target')],
-      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},AND({voltage}="",NOT(${spare})),`
-        + `AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
+      `OR(${lost('contact', 'module', 'feed', 'rail')},${known('current', 'rating', 'target')},`
+        + `AND(IF(AND({rail}<>"",${direct}),IFERROR({rail.highest}="",TRUE()),{voltage}=""),NOT(${spare})),AND({rail}<>"",NOT(${direct})),IFERROR(IF(${direct},{contact.maxDcVoltage}="",{contact.maxVoltage}=""),TRUE()),`
         + 'IF({inrush}<>"",{inrushHeadroom}="",'
         + `AND(OR(${isKind('lamp')},${isKind('motor')}),NOT(${spare}))))`,
     ),

@@ -7,12 +7,6 @@ import {
 import { FIXED_BY, formulaTemplates, NOT_FOLLOWED, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
 
-/**
- * Findings of what is less than the whole because of another row: in part unknown, or named by a tag that stands twice.
- */
-const BEHIND: ReadonlySet<string> = new Set([
-  'figure-partial', 'formula-partial', 'tag-not-unique', 'tag-used-twice',
-]);
 /** A rule in words that is arithmetic: paths in braces, numbers, the four operations. */
 const ARITHMETIC = /^(?:\{[\w.]+\}|[\d.\s×÷−+()])+$/;
 /** What a spreadsheet takes for a pattern rather than for a tag. */
@@ -30,7 +24,6 @@ export class LiveFormulas {
   readonly #templates: Readonly<Record<string, string>>;
   readonly #safe = new Map<SheetName, boolean>();
   readonly #adding = new Map<SheetName, ReadonlySet<CellValue>>();
-  #behind: ReadonlySet<string> | undefined;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
@@ -90,12 +83,6 @@ export class LiveFormulas {
       || this.#schedule.rows(sheet).every(({ id }) => this.#schedule.value(sheet, id, key) !== null);
   }
 
-  /** The rows of which a figure lacks something that stands elsewhere, which a spreadsheet cannot tell. */
-  get #partialBehind(): ReadonlySet<string> {
-    return this.#behind ??= new Set(this.#schedule.findings.filter(({ rule }) => BEHIND.has(rule))
-      .map(({ sheet, id }) => `${sheet} ${id}`));
-  }
-
   #isEntered(sheet: SheetName, key: string, row: number): boolean {
     return (this.#schedule.rows(sheet)[row]?.cells[key] ?? null) !== null;
   }
@@ -104,7 +91,7 @@ export class LiveFormulas {
   #isFixed(sheet: SheetName, column: Column, at: number): boolean {
     const row = this.#schedule.rows(sheet)[at];
     if (column.role !== 'computed' || column.status !== true || row === undefined) return false;
-    return this.#partialBehind.has(`${sheet} ${row.id}`) || this.#addingPartial(sheet).has(tagOf(sheet, row))
+    return this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))

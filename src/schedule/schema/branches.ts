@@ -22,6 +22,11 @@ const CABLES: readonly Suggestion[] = [
     ({ label: `CiA 301, ${rate} k`, value, source: 'CiA 301: length of a network by its bit rate' })),
 ];
 
+/** What open standards let the supply of a bus give; the maker of the supply may state less. */
+const BUS_CURRENTS: readonly Suggestion[] = [
+  { label: 'IEC 62386', value: 0.25, source: 'IEC 62386: 250 mA at the most on a line' },
+];
+
 /** The branches of the field bus. */
 export const branches: Sheet = {
   name: 'branches',
@@ -40,32 +45,16 @@ export const branches: Sheet = {
     },
     {
       role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0,
-      help: 'Share of the limit kept free for later.',
+      help: 'Share of the limit, and of the bus current, kept free for later.',
     },
     {
       role: 'input', key: 'terminated', title: 'Terminated', kind: 'boolean',
       help: 'Both ends of the line carry their terminating resistors.',
     },
     {
-      role: 'input', key: 'terminators', rare: true, title: 'Terminators', kind: 'integer', min: 0, optional: true,
+      role: 'input', key: 'terminators', rare: 'limits', title: 'Terminators', kind: 'integer', min: 0, optional: true,
       help: 'Terminating resistors that were counted or measured on the line; it goes before “Terminated”.',
     },
-    {
-      role: 'input', key: 'maxCable', rare: true,
-      title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
-      decimals: 0, optional: true, suggestions: CABLES,
-      help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
-    },
-    {
-      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
-      help: 'Where its coupler is mounted.',
-    },
-    {
-      role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
-      optional: true, help: 'Width of its coupler on the mounting rail.',
-    },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'nodes', title: 'Nodes', kind: 'number', decimals: 0, whenPartial: '≥',
       help: 'Nodes of its devices.',
@@ -88,9 +77,28 @@ export const branches: Sheet = {
       rule: { of: ['nodes', 'limit'], by: loadingRatio, words: '{nodes} ÷ {limit}', source: ARITHMETIC },
     },
     {
+      role: 'input', key: 'busCurrent', rare: 'limits', title: 'Bus current', kind: 'number', unit: 'A', safeSide: 'down',
+      above: 0, decimals: 3, optional: true, suggestions: BUS_CURRENTS,
+      help: 'Current that the supply of the bus gives its devices; the standard of the bus, such as IEC 62386, may be typed.',
+    },
+    {
+      role: 'computed', key: 'busDemand', rare: 'limits', title: 'Bus demand', kind: 'number', unit: 'A', decimals: 3,
+      whenPartial: '≥', help: 'Current that its devices take from the supply of the bus.',
+      total: {
+        of: [{ from: 'devices', by: 'branch', sum: 'busDemand' }],
+        words: 'sum of bus demand over the device rows that name it', source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'cables', title: 'Cables', kind: 'number', decimals: 0,
       help: 'Runs that belong to the branch.',
       total: { of: [{ from: 'runs', by: 'branch' }], words: 'number of runs that name it', source: ARITHMETIC },
+    },
+    {
+      role: 'input', key: 'maxCable', rare: 'limits',
+      title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
+      decimals: 0, optional: true, suggestions: CABLES,
+      help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
     },
     {
       role: 'computed', key: 'cableLength', title: 'Cable length', kind: 'number', unit: 'm', decimals: 1,
@@ -100,6 +108,16 @@ export const branches: Sheet = {
         source: ARITHMETIC,
       },
     },
+    {
+      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where its coupler is mounted.',
+    },
+    {
+      role: 'input', key: 'width', rare: 'mounting',
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
+      optional: true, help: 'Width of its coupler on the mounting rail.',
+    },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this branch say.',

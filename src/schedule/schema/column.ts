@@ -110,6 +110,10 @@ export interface Suggestion {
   readonly source: string;
 }
 
+/** Columns that are folded away and shown together. */
+export type ColumnGroup =
+  'measured' | 'limits' | 'heat' | 'mains' | 'battery' | 'mounting' | 'purchase' | 'laying';
+
 interface ColumnBase {
   readonly key: string;
   /** Heading on the screen, in files and in print; the unit stands apart. */
@@ -124,8 +128,11 @@ interface ColumnBase {
    * The column holds a limit, or what is left before one: shown figures are rounded to this side, never to the nearest.
    */
   readonly safeSide?: SafeSide;
-  /** Few schedules need it: the grid shows it where something stands in it or was found there, or a person asks. */
-  readonly rare?: true;
+  /**
+   * Few schedules need it: the grid shows it where something stands in it or was found there, or a person asks for it,
+   * alone or with the group that it belongs to.
+   */
+  readonly rare?: true | ColumnGroup;
 }
 
 /** A column that a person fills in. */

@@ -23,14 +23,14 @@ export const conductors: Sheet = {
       decimals: 2, optional: true, help: 'Current that one pair carries alone, at the reference temperature around it.',
     },
     {
-      role: 'input', key: 'maxTemperature', rare: true,
+      role: 'input', key: 'maxTemperature', rare: 'limits',
       title: 'Highest temperature', kind: 'number', unit: '°C', safeSide: 'down',
       above: 55, max: 250,
       default: 70, decimals: 0, help: 'Highest temperature of the conductor that its insulation allows.',
       source: 'PVC, IEC 60364-5-52, Table 52.1',
     },
     {
-      role: 'input', key: 'baseTemperature', rare: true,
+      role: 'input', key: 'baseTemperature', rare: 'limits',
       title: 'Reference temperature', kind: 'number', unit: '°C', min: 0,
       max: 55,
       default: 30, decimals: 0, help: 'Temperature around the cable at which it carries “Most current”.',

@@ -70,7 +70,6 @@ export const devices: Sheet = {
         source: 'coincidence of loads as a share of 1; common practice, no source',
       },
     },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current of all the devices at once.',
@@ -95,6 +94,13 @@ export const devices: Sheet = {
       rule: { of: ['qty', 'type.nodes'], by: deviceNodes, words: '{qty} × {type.nodes}', source: ARITHMETIC },
     },
     {
+      role: 'computed', key: 'busDemand', rare: true, title: 'Bus demand', kind: 'number', unit: 'A', decimals: 3,
+      help: 'Current that the row takes from the supply of its bus branch.',
+      rule: {
+        of: ['qty', 'type.busDraw'], by: connectedCurrent, words: '{qty} × {type.busDraw} ÷ 1000', source: ARITHMETIC,
+      },
+    },
+    {
       role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2,
       help: 'Voltage at the devices on their run.', whenPartial: '≤',
       solved: {
@@ -113,6 +119,7 @@ export const devices: Sheet = {
         words: '{terminalVoltage} − {type.minVoltage}', source: 'the makers’ data, as entered for the types',
       },
     },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
       help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',

@@ -55,13 +55,13 @@ export const enclosures: Sheet = {
       source: '5.5 W/(m²K) for painted sheet steel, rule of thumb in several tables',
     },
     {
-      role: 'input', key: 'topFactor', rare: true, title: 'Top factor', kind: 'number', min: 1, max: 3, default: 1.3,
+      role: 'input', key: 'topFactor', rare: 'heat', title: 'Top factor', kind: 'number', min: 1, max: 3, default: 1.3,
       decimals: 2,
       help: 'Rise at the top, where supplies sit, over the mean rise.',
       source: '1.3 is common practice, no source; the form is that of IEC TR 60890, from memory',
     },
     {
-      role: 'input', key: 'otherLoss', rare: true, title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
+      role: 'input', key: 'otherLoss', rare: 'heat', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
       help: 'Heat of everything else in it.',
     },
     {
@@ -72,20 +72,6 @@ export const enclosures: Sheet = {
       role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 1, help: 'Highest temperature that its contents bear; the top is held against it.',
     },
-    {
-      role: 'input', key: 'rails', title: 'Mounting rails', kind: 'integer', min: 1, optional: true,
-      help: 'Mounting rails in it, all of one length.',
-    },
-    {
-      role: 'input', key: 'railLength', title: 'Length of a mounting rail', kind: 'number', unit: 'mm', safeSide: 'down',
-      above: 0, decimals: 0, optional: true, help: 'Usable length of one mounting rail.',
-    },
-    {
-      role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0.2,
-      help: 'Share of the mounting rails kept free for later.', source: 'spare of 20 %, common practice in print',
-    },
-    ...boughtColumns('enclosure'),
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'supplyLoss', title: 'Loss of supplies', kind: 'number', unit: 'W', decimals: 1,
       whenPartial: '≥', help: 'Heat of the supplies in it.',
@@ -136,6 +122,18 @@ export const enclosures: Sheet = {
       },
     },
     {
+      role: 'input', key: 'rails', title: 'Mounting rails', kind: 'integer', min: 1, optional: true,
+      help: 'Mounting rails in it, all of one length.',
+    },
+    {
+      role: 'input', key: 'railLength', title: 'Length of a mounting rail', kind: 'number', unit: 'mm', safeSide: 'down',
+      above: 0, decimals: 0, optional: true, help: 'Usable length of one mounting rail.',
+    },
+    {
+      role: 'input', key: 'reserve', title: 'Reserve', kind: 'ratio', min: 0, max: 1, default: 0.2,
+      help: 'Share of the mounting rails kept free for later.', source: 'spare of 20 %, common practice in print',
+    },
+    {
       role: 'computed', key: 'usedWidth', title: 'Used width', kind: 'number', unit: 'mm', decimals: 0,
       whenPartial: '≥', help: 'Width of all that is mounted on its rails.',
       total: {
@@ -156,6 +154,8 @@ export const enclosures: Sheet = {
         words: '{rails} × {railLength} × (1 − {reserve}) − {usedWidth}', source: 'arithmetic of the load schedule',
       },
     },
+    ...boughtColumns('enclosure'),
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this enclosure say.',

@@ -33,26 +33,10 @@ export const feeds: Sheet = {
       source: 'rated diversity factor, IEC 61439-1',
     },
     {
-      role: 'input', key: 'target', rare: true,
+      role: 'input', key: 'target', rare: 'limits',
       title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads',
     },
-    {
-      role: 'input', key: 'pulseFactor', rare: true, title: 'Pulse factor', kind: 'number', min: 1, max: 20, default: 1,
-      decimals: 2, help: 'How much more the breaker stands of a pulse as short as this inrush, by its maker’s curve.',
-      source: '1 where the curve is not known',
-    },
-    {
-      role: 'input', key: 'enclosure', rare: true,
-      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
-      help: 'Where its breaker is mounted.',
-    },
-    {
-      role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
-      help: 'Width of its breaker on the mounting rail.',
-    },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of all its outputs and supplies at once.',
@@ -86,7 +70,12 @@ export const feeds: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'supplySurge', rare: true,
+      role: 'input', key: 'pulseFactor', rare: 'mains', title: 'Pulse factor', kind: 'number', min: 1, max: 20, default: 1,
+      decimals: 2, help: 'How much more the breaker stands of a pulse as short as this inrush, by its maker’s curve.',
+      source: '1 where the curve is not known',
+    },
+    {
+      role: 'computed', key: 'supplySurge', rare: 'mains',
       title: 'Surge of supplies', kind: 'number', unit: 'A', decimals: 1,
       whenPartial: '≥', help: 'By how much the start of all its supplies at power return goes beyond their current.',
       total: {
@@ -95,7 +84,7 @@ export const feeds: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'outputSurge', rare: true,
+      role: 'computed', key: 'outputSurge', rare: 'mains',
       title: 'Surge of an output', kind: 'number', unit: 'A', decimals: 1,
       whenPartial: '≥', help: 'By how much the start of one of its outputs goes beyond its current, at the most.',
       total: {
@@ -112,6 +101,17 @@ export const feeds: Sheet = {
         source: 'supplies all start at power return, outputs one by one; common practice, no source',
       },
     },
+    {
+      role: 'input', key: 'enclosure', rare: 'mounting',
+      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where its breaker is mounted.',
+    },
+    {
+      role: 'input', key: 'width', rare: 'mounting',
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
+      help: 'Width of its breaker on the mounting rail.',
+    },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this feed say.',

@@ -10,22 +10,22 @@ const TOLERANCE = 'common practice, no source';
 export function measuredColumns(currentWhere: string, voltageWhere: string): readonly InputColumn[] {
   return [
     {
-      role: 'input', key: 'measuredCurrent', rare: true,
+      role: 'input', key: 'measuredCurrent', rare: 'measured',
       title: 'Measured current', kind: 'number', unit: 'A', min: 0, decimals: 2,
       optional: true, help: `Current measured ${currentWhere}.`,
     },
     {
-      role: 'input', key: 'measuredVoltage', rare: true, title: 'Measured voltage', kind: 'number', unit: 'V',
+      role: 'input', key: 'measuredVoltage', rare: 'measured', title: 'Measured voltage', kind: 'number', unit: 'V',
       min: -1000, max: 1000, decimals: 2, optional: true,
       help: `Voltage measured ${voltageWhere}; below 0 where plus and minus are changed over.`,
     },
     {
-      role: 'input', key: 'currentTolerance', rare: true,
+      role: 'input', key: 'currentTolerance', rare: 'measured',
       title: 'Current tolerance', kind: 'ratio', above: 0, max: 1, default: 0.1,
       help: 'Share by which the measured current may differ from the one worked out.', source: TOLERANCE,
     },
     {
-      role: 'input', key: 'voltageTolerance', rare: true, title: 'Voltage tolerance', kind: 'ratio', above: 0, max: 1,
+      role: 'input', key: 'voltageTolerance', rare: 'measured', title: 'Voltage tolerance', kind: 'ratio', above: 0, max: 1,
       default: 0.02, help: 'Share by which the measured voltage may differ from the one worked out.', source: TOLERANCE,
     },
   ];

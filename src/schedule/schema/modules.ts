@@ -17,7 +17,7 @@ export const modules: Sheet = {
       help: 'Tag of the module, as outputs give it.',
     },
     {
-      role: 'input', key: 'enclosure', rare: true,
+      role: 'input', key: 'enclosure', rare: 'mounting',
       title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
       help: 'Where the module is mounted.',
     },
@@ -29,13 +29,6 @@ export const modules: Sheet = {
       role: 'input', key: 'outputs', title: 'Outputs', kind: 'integer', min: 1, optional: true,
       help: 'How many outputs it has.',
     },
-    {
-      role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
-      help: 'Width on the mounting rail.',
-    },
-    ...boughtColumns('module'),
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of all its outputs at once.',
@@ -58,6 +51,13 @@ export const modules: Sheet = {
       help: 'Outputs that are not taken yet.',
       rule: { of: ['outputs', 'used'], by: headroom, words: '{outputs} − {used}', source: ARITHMETIC },
     },
+    {
+      role: 'input', key: 'width', rare: 'mounting',
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1, optional: true,
+      help: 'Width on the mounting rail.',
+    },
+    ...boughtColumns('module'),
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this module say.',

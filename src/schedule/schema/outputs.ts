@@ -85,33 +85,10 @@ export const outputs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'ratedCurrent', rare: true,
+      role: 'input', key: 'ratedCurrent', rare: 'limits',
       title: 'Rated current', kind: 'number', unit: 'A', above: 0, decimals: 2,
       optional: true, help: 'Current on the plate of one load; it comes before its power.',
     },
-    {
-      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', min: 0, decimals: 1, optional: true,
-      help: 'Peak current of one load at switching on; asked for of lamps and motors.',
-    },
-    {
-      role: 'input', key: 'maxOnB16', rare: true,
-      title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
-      help: 'How many of these loads their maker allows on a breaker B 16; it comes before the inrush on the feed.',
-    },
-    {
-      role: 'input', key: 'feed', title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
-      help: 'Protected mains way behind the contact.',
-    },
-    {
-      role: 'input', key: 'rail', rare: true, title: 'Rail', kind: 'reference', to: 'supplies', optional: true,
-      help: 'Rail behind the contact, where the load is one of direct current: it counts there.',
-    },
-    {
-      role: 'input', key: 'target', rare: true,
-      title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
-      help: 'Loading of the contact that the design aims to stay below.', source: 'common practice, no source',
-    },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
       help: 'Steady current through the contact.',
@@ -145,6 +122,15 @@ export const outputs: Sheet = {
       rule: { of: ['rating', 'current'], by: headroom, words: '{rating} − {current}', source: ARITHMETIC },
     },
     {
+      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', min: 0, decimals: 1, optional: true,
+      help: 'Peak current of one load at switching on; asked for of lamps and motors.',
+    },
+    {
+      role: 'input', key: 'maxOnB16', rare: 'mains',
+      title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      help: 'How many of these loads their maker allows on a breaker B 16; it comes before the inrush on the feed.',
+    },
+    {
       role: 'computed', key: 'inrushTotal', title: 'Inrush in all', kind: 'number', unit: 'A', decimals: 1,
       help: 'Peak current when all its loads switch on together.',
       rule: { of: ['qty', 'inrush'], by: inrushTotal, words: '{qty} × {inrush}', source: ARITHMETIC },
@@ -158,7 +144,11 @@ export const outputs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'surge', rare: true, title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'input', key: 'feed', title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
+      help: 'Protected mains way behind the contact.',
+    },
+    {
+      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
       help: 'By how much its start goes beyond its steady current on the feed.',
       rule: {
         of: ['kind', 'qty', 'current', 'inrush', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor'],
@@ -173,6 +163,16 @@ export const outputs: Sheet = {
         source: 'coils: AC-15, IEC 60947-5-1; numbers on a breaker: bands of IEC 60898-1',
       },
     },
+    {
+      role: 'input', key: 'rail', rare: true, title: 'Rail', kind: 'reference', to: 'supplies', optional: true,
+      help: 'Rail behind the contact, where the load is one of direct current: it counts there.',
+    },
+    {
+      role: 'input', key: 'target', rare: 'limits',
+      title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
+      help: 'Loading of the contact that the design aims to stay below.', source: 'common practice, no source',
+    },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this output say.',

@@ -85,7 +85,7 @@ export const runs: Sheet = {
       help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
     },
     {
-      role: 'input', key: 'grouped', rare: true, title: 'Grouped circuits', kind: 'integer', min: 1,
+      role: 'input', key: 'grouped', rare: 'laying', title: 'Grouped circuits', kind: 'integer', min: 1,
       help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
       derived: {
         of: ['pairs'], by: (pairs: number) => pairs, words: '{pairs}',
@@ -93,7 +93,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'temperature', rare: true, title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
+      role: 'input', key: 'temperature', rare: 'laying', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
       decimals: 0, help: 'Temperature of the conductors, loaded as they are.',
       derived: {
         of: [
@@ -109,7 +109,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'input', key: 'basis', rare: true, title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
+      role: 'input', key: 'basis', rare: 'laying', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
       default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
     },
     {
@@ -117,51 +117,12 @@ export const runs: Sheet = {
       default: 0.05, help: 'Share of the voltage that may be lost on the run.',
       source: '5 % for ELV lighting, IEC 60364-7-715, 525',
     },
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
-    {
-      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices at once, at the nominal voltage.',
-      total: {
-        of: [{ from: 'devices', by: 'run', sum: 'connected' }],
-        words: 'sum of connected over the device rows that name it', source: ARITHMETIC,
-      },
-    },
-    {
-      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current expected of its devices at the same time, at the nominal voltage.',
-      total: {
-        of: [{ from: 'devices', by: 'run', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
-        source: ARITHMETIC,
-      },
-    },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
       help: 'Current at the start of the run.', whenPartial: '≥',
       solved: {
         of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power',
         source: CIRCUIT,
-      },
-    },
-    {
-      role: 'computed', key: 'extra', title: 'Extra', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current that its devices of constant power draw more because the cable drops their voltage, at their demand.',
-      solved: {
-        of: ['demand'], words: 'current at the diversity of its devices, each at its own voltage, − {demand}; never below 0',
-        source: CIRCUIT,
-      },
-    },
-    {
-      role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
-      whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
-      solved: { of: [], words: 'highest unit draw of its devices', source: ARITHMETIC },
-    },
-    {
-      role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices when they start at once, as far as their inrush is known.',
-      solved: {
-        of: [], words: 'sum of quantity × the larger of draw and inrush over the device rows that name it',
-        source: ARITHMETIC,
       },
     },
     {
@@ -258,6 +219,45 @@ export const runs: Sheet = {
         source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
       },
     },
+    {
+      role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices at once, at the nominal voltage.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'connected' }],
+        words: 'sum of connected over the device rows that name it', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current expected of its devices at the same time, at the nominal voltage.',
+      total: {
+        of: [{ from: 'devices', by: 'run', sum: 'demand' }], words: 'sum of demand over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'extra', title: 'Extra', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current that its devices of constant power draw more because the cable drops their voltage, at their demand.',
+      solved: {
+        of: ['demand'], words: 'current at the diversity of its devices, each at its own voltage, − {demand}; never below 0',
+        source: CIRCUIT,
+      },
+    },
+    {
+      role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
+      whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
+      solved: { of: [], words: 'highest unit draw of its devices', source: ARITHMETIC },
+    },
+    {
+      role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
+      help: 'Current of all its devices when they start at once, as far as their inrush is known.',
+      solved: {
+        of: [], words: 'sum of quantity × the larger of draw and inrush over the device rows that name it',
+        source: ARITHMETIC,
+      },
+    },
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this run say.',

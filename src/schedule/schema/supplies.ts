@@ -100,18 +100,6 @@ export const supplies: Sheet = {
       decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
     },
     {
-      role: 'input', key: 'tolerance', rare: true,
-      title: 'Tolerance', kind: 'ratio', min: 0, max: 0.5, decimals: 1, default: 0,
-      help: 'Share by which its voltage may be more or less than the nominal one.', source: 'a regulated supply; common practice, no source',
-    },
-    {
-      role: 'input', key: 'seriesDrop', rare: true,
-      title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
-      optional: true,
-      help: 'What a diode or module that decouples redundant units drops; 0 for none.',
-      source: 'a diode drops 0.5 V at 5 A, Design Note 363',
-    },
-    {
       role: 'input', key: 'rated', title: 'Rated', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
       help: 'Rated output current of one unit.',
     },
@@ -121,127 +109,26 @@ export const supplies: Sheet = {
       help: 'One unit is a spare and carries nothing in the reckoning.',
     },
     {
-      role: 'input', key: 'derating', rare: true, title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
+      role: 'input', key: 'derating', rare: 'heat', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
       help: 'Share of the rating that may be used where the supply is mounted.',
     },
     {
-      role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
-      help: 'Loading that the design aims to stay below.',
-      source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies',
-    },
-    {
-      role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
-      optional: true, help: 'Rating of the fuse or breaker at the output.',
-    },
-    {
-      role: 'input', key: 'fuseKind', title: 'Fuse kind', kind: 'choice', choices: WAY_KINDS, optional: true,
-      help: 'Breaker by its curve (B, C, D), fuse (gG, fast, slow), or electronic channel at the output.',
-      source: 'IEC 60898-1, IEC 60269-1, IEC 60127-2',
-    },
-    {
-      role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1, decimals: 2,
-      help: 'Multiple of what may be used that the supply holds long enough to clear a short circuit; 1 unless its data sheet says more.',
-      source: 'on the safe side; common practice, no source',
-    },
-    {
-      role: 'input', key: 'maxOutput', rare: true,
-      title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
-      help: 'Multiple of the rating that the supply never gives more than for ever.',
-      source: 'common practice, no source',
-    },
-    {
-      role: 'input', key: 'innerResistance', rare: true,
-      title: 'Inner resistance', kind: 'number', unit: 'Ω', min: 0, max: 10,
-      default: 0.3, decimals: 2, help: 'Resistance of supply, protection and wiring before the runs.',
-      source: 'a short circuit behind it meets 24 V ÷ 0.3 Ω = 80 A at most; common practice, no source',
-    },
-    {
-      role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true,
-      help: 'Output power over input power, for the losses; its enclosure needs it.',
-    },
-    {
-      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
-      help: 'Where the supply is mounted.',
-    },
-    {
-      role: 'input', key: 'fullUpTo', rare: true,
+      role: 'input', key: 'fullUpTo', rare: 'heat',
       title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 0, optional: true,
       help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Less per kelvin” the supply gives less above it.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
-      role: 'input', key: 'lessPerKelvin', rare: true,
+      role: 'input', key: 'lessPerKelvin', rare: 'heat',
       title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
       optional: true, help: 'Share of the rating that is lost for each kelvin above “Full up to”.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
-      role: 'input', key: 'offAt', rare: true,
-      title: 'Off at', kind: 'number', unit: '°C', safeSide: 'down', min: -40, max: 120,
-      decimals: 0, optional: true, help: 'Temperature around it at which it switches itself off.',
-      source: 'as data sheets give it; common practice, no source',
-    },
-    {
-      role: 'input', key: 'width', rare: true,
-      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
-      optional: true, help: 'Width of one unit on its mounting rail, with the clearance that it asks for.',
-    },
-    {
-      role: 'input', key: 'standbyHours', rare: true,
-      title: 'Standby', kind: 'number', unit: 'h', safeSide: 'up', min: 0, max: 1000,
-      decimals: 1, optional: true, help: 'How long its battery has to bridge a failure of the mains.',
-    },
-    {
-      role: 'input', key: 'battery', rare: true,
-      title: 'Battery', kind: 'number', unit: 'Ah', safeSide: 'down', above: 0,
-      decimals: 1, optional: true, help: 'Capacity of its lead-acid battery at the 20-hour rate.',
-    },
-    {
-      role: 'input', key: 'overload', rare: true,
-      title: 'On overload', kind: 'choice', choices: ['holds', 'retries'], optional: true,
-      help: 'Whether it holds its current on overload, or switches off and tries again and again.',
-    },
-    {
-      role: 'input', key: 'feed', rare: true, title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
-      help: 'Protected mains way that feeds it.',
-    },
-    {
-      role: 'input', key: 'inputPowerFactor', rare: true, title: 'Input power factor', kind: 'number', above: 0, max: 1,
-      decimals: 2, optional: true, help: 'Power factor at its input, at full load.',
-    },
-    {
-      role: 'input', key: 'inputInrush', rare: true, title: 'Input inrush', kind: 'number', unit: 'A', min: 0, decimals: 1,
-      optional: true, help: 'Peak current that one unit takes from its feed when the mains return.',
-    },
-    {
-      role: 'input', key: 'maxOnB16', rare: true, title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
-      help: 'How many units its maker allows on a breaker B 16; it comes before the inrush on the feed.',
-    },
-    ...boughtColumns('unit'),
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
-    {
-      role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
-      help: 'Lowest voltage at its output.',
-      rule: {
-        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery', 'standbyHours'], by: lowest, takesUnknown: true,
-        words: (_voltage, _tolerance, seriesDrop, _redundant, battery, standbyHours) => {
-          if (isBuffered(battery, standbyHours)) return seriesDrop === null ? DISCHARGED : DISCHARGED_WITH_DROP;
-          return seriesDrop === null ? '{voltage} × (1 − {tolerance})' : '{voltage} × (1 − {tolerance}) − {seriesDrop}';
-        },
-        source: 'the form in which data sheets give it, common practice; a lead-acid battery is empty at 1.75 V a cell, from memory',
-      },
-    },
-    {
-      role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
-      help: 'Highest voltage at its output.',
-      rule: {
-        of: ['voltage', 'tolerance', 'battery', 'standbyHours'], by: highest, takesUnknown: true,
-        words: (_voltage, _tolerance, battery, standbyHours) =>
-          isBuffered(battery, standbyHours) ? CHARGED : '{voltage} × (1 + {tolerance})',
-        source: 'the form in which data sheets give it, common practice; a lead-acid battery is charged at 2.3 V a cell, from memory',
-      },
+      role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
+      help: 'Loading that the design aims to stay below.',
+      source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies',
     },
     {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
@@ -298,6 +185,49 @@ export const supplies: Sheet = {
       },
     },
     {
+      role: 'input', key: 'tolerance', rare: 'limits',
+      title: 'Tolerance', kind: 'ratio', min: 0, max: 0.5, decimals: 1, default: 0,
+      help: 'Share by which its voltage may be more or less than the nominal one.', source: 'a regulated supply; common practice, no source',
+    },
+    {
+      role: 'input', key: 'seriesDrop', rare: 'limits',
+      title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
+      optional: true,
+      help: 'What a diode or module that decouples redundant units drops; 0 for none.',
+      source: 'a diode drops 0.5 V at 5 A, Design Note 363',
+    },
+    {
+      role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
+      help: 'Lowest voltage at its output.',
+      rule: {
+        of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery', 'standbyHours'], by: lowest, takesUnknown: true,
+        words: (_voltage, _tolerance, seriesDrop, _redundant, battery, standbyHours) => {
+          if (isBuffered(battery, standbyHours)) return seriesDrop === null ? DISCHARGED : DISCHARGED_WITH_DROP;
+          return seriesDrop === null ? '{voltage} × (1 − {tolerance})' : '{voltage} × (1 − {tolerance}) − {seriesDrop}';
+        },
+        source: 'the form in which data sheets give it, common practice; a lead-acid battery is empty at 1.75 V a cell, from memory',
+      },
+    },
+    {
+      role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
+      help: 'Highest voltage at its output.',
+      rule: {
+        of: ['voltage', 'tolerance', 'battery', 'standbyHours'], by: highest, takesUnknown: true,
+        words: (_voltage, _tolerance, battery, standbyHours) =>
+          isBuffered(battery, standbyHours) ? CHARGED : '{voltage} × (1 + {tolerance})',
+        source: 'the form in which data sheets give it, common practice; a lead-acid battery is charged at 2.3 V a cell, from memory',
+      },
+    },
+    {
+      role: 'input', key: 'fuse', title: 'Fuse', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
+      optional: true, help: 'Rating of the fuse or breaker at the output.',
+    },
+    {
+      role: 'input', key: 'fuseKind', title: 'Fuse kind', kind: 'choice', choices: WAY_KINDS, optional: true,
+      help: 'Breaker by its curve (B, C, D), fuse (gG, fast, slow), or electronic channel at the output.',
+      source: 'IEC 60898-1, IEC 60269-1, IEC 60127-2',
+    },
+    {
       role: 'computed', key: 'fuseLoading', title: 'Fuse loading', kind: 'ratio', whenPartial: '≥',
       help: 'Demand over the rating of the fuse.',
       rule: {
@@ -313,6 +243,31 @@ export const supplies: Sheet = {
       },
     },
     {
+      role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1, decimals: 2,
+      help: 'Multiple of what may be used that the supply holds long enough to clear a short circuit; 1 unless its data sheet says more.',
+      source: 'on the safe side; common practice, no source',
+    },
+    {
+      role: 'input', key: 'maxOutput', rare: 'limits',
+      title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
+      help: 'Multiple of the rating that the supply never gives more than for ever.',
+      source: 'common practice, no source',
+    },
+    {
+      role: 'input', key: 'innerResistance', rare: 'limits',
+      title: 'Inner resistance', kind: 'number', unit: 'Ω', min: 0, max: 10,
+      default: 0.3, decimals: 2, help: 'Resistance of supply, protection and wiring before the runs.',
+      source: 'a short circuit behind it meets 24 V ÷ 0.3 Ω = 80 A at most; common practice, no source',
+    },
+    {
+      role: 'input', key: 'efficiency', title: 'Efficiency', kind: 'ratio', above: 0, max: 1, optional: true,
+      help: 'Output power over input power, for the losses; its enclosure needs it.',
+    },
+    {
+      role: 'input', key: 'enclosure', title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where the supply is mounted.',
+    },
+    {
       role: 'computed', key: 'loss', title: 'Loss', kind: 'number', unit: 'W', decimals: 1, whenPartial: '≥',
       help: 'Heat that the supply gives off at this demand.',
       rule: {
@@ -321,7 +276,28 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'batteryNeeded', rare: true,
+      role: 'input', key: 'offAt', rare: 'heat',
+      title: 'Off at', kind: 'number', unit: '°C', safeSide: 'down', min: -40, max: 120,
+      decimals: 0, optional: true, help: 'Temperature around it at which it switches itself off.',
+      source: 'as data sheets give it; common practice, no source',
+    },
+    {
+      role: 'input', key: 'width', rare: 'mounting',
+      title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', above: 0, decimals: 1,
+      optional: true, help: 'Width of one unit on its mounting rail, with the clearance that it asks for.',
+    },
+    {
+      role: 'input', key: 'standbyHours', rare: 'battery',
+      title: 'Standby', kind: 'number', unit: 'h', safeSide: 'up', min: 0, max: 1000,
+      decimals: 1, optional: true, help: 'How long its battery has to bridge a failure of the mains.',
+    },
+    {
+      role: 'input', key: 'battery', rare: 'battery',
+      title: 'Battery', kind: 'number', unit: 'Ah', safeSide: 'down', above: 0,
+      decimals: 1, optional: true, help: 'Capacity of its lead-acid battery at the 20-hour rate.',
+    },
+    {
+      role: 'computed', key: 'batteryNeeded', rare: 'battery',
       title: 'Battery needed', kind: 'number', unit: 'Ah', safeSide: 'up',
       decimals: 1, whenPartial: '≥', help: 'Capacity that bridges the standby at this demand.',
       rule: {
@@ -333,7 +309,28 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'inputCurrent', rare: true, title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
+      role: 'input', key: 'overload', rare: 'limits',
+      title: 'On overload', kind: 'choice', choices: ['holds', 'retries'], optional: true,
+      help: 'Whether it holds its current on overload, or switches off and tries again and again.',
+    },
+    {
+      role: 'input', key: 'feed', rare: 'mains', title: 'Feed', kind: 'reference', to: 'feeds', optional: true,
+      help: 'Protected mains way that feeds it.',
+    },
+    {
+      role: 'input', key: 'inputPowerFactor', rare: 'mains', title: 'Input power factor', kind: 'number', above: 0, max: 1,
+      decimals: 2, optional: true, help: 'Power factor at its input, at full load.',
+    },
+    {
+      role: 'input', key: 'inputInrush', rare: 'mains', title: 'Input inrush', kind: 'number', unit: 'A', min: 0, decimals: 1,
+      optional: true, help: 'Peak current that one unit takes from its feed when the mains return.',
+    },
+    {
+      role: 'input', key: 'maxOnB16', rare: 'mains', title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      help: 'How many units its maker allows on a breaker B 16; it comes before the inrush on the feed.',
+    },
+    {
+      role: 'computed', key: 'inputCurrent', rare: 'mains', title: 'Input current', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'Current that it takes from its feed at this demand.',
       rule: {
         of: ['voltage', 'demand', 'efficiency', 'feed.voltage', 'inputPowerFactor'], by: inputCurrent,
@@ -342,7 +339,7 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'surge', rare: true, title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
       help: 'By how much the start of its units at power return goes beyond their input current.',
       rule: {
         of: [
@@ -353,6 +350,9 @@ export const supplies: Sheet = {
         source: 'arithmetic; numbers on a breaker: bands of IEC 60898-1',
       },
     },
+    ...boughtColumns('unit'),
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
+    ...measuredColumns('at its output, with its devices on', 'at its output, with its devices on'),
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this supply say.',

@@ -1,7 +1,13 @@
 import { boughtColumns } from './bought.ts';
-import type { Sheet } from './column.ts';
+import type { Sheet, Suggestion } from './column.ts';
 
 export const PURPOSES = ['lighting', 'field', 'control', 'other'] as const;
+
+/** What open standards let one device take from its bus; the maker may state less or more. */
+const BUS_DRAWS: readonly Suggestion[] = [
+  { label: 'IEC 62386', value: 2, source: 'IEC 62386: 2 mA for each control gear' },
+  { label: 'EN 13757-2', value: 1.5, source: 'EN 13757-2: a unit load of 1.5 mA, as the manual of a meter gives it' },
+];
 
 /** The kinds of device that the schedule counts. */
 export const types: Sheet = {
@@ -44,6 +50,11 @@ export const types: Sheet = {
     {
       role: 'input', key: 'nodes', title: 'Nodes', kind: 'number', min: 0, decimals: 0,
       help: 'Bus participants that one device counts on its branch; 0 for one that is none.',
+    },
+    {
+      role: 'input', key: 'busDraw', rare: true, title: 'Bus draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
+      optional: true, suggestions: BUS_DRAWS,
+      help: 'Current that one device takes from the supply of its bus; 0 where it takes none.',
     },
     {
       role: 'input', key: 'diversity', title: 'Diversity', kind: 'ratio', min: 0, max: 1,

@@ -36,7 +36,7 @@ export const ways: Sheet = {
       },
     },
     {
-      role: 'input', key: 'k2', rare: true, title: 'Operating multiple', kind: 'number', min: 1, max: 5, decimals: 2,
+      role: 'input', key: 'k2', rare: 'limits', title: 'Operating multiple', kind: 'number', min: 1, max: 5, decimals: 2,
       help: 'Multiple of the rating at which it acts on overload within its conventional time; empty: that of its kind.',
       derived: {
         of: ['kind', 'rated'], by: (kind: WayKind, rated: number) => operatingMultiple(kind, rated),
@@ -48,20 +48,6 @@ export const ways: Sheet = {
       role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading that the design aims to stay below.', source: '80 % as in NEC 210.20(A) for continuous loads',
     },
-    {
-      role: 'input', key: 'enclosure', rare: true,
-      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
-      help: 'Where it is mounted; empty: where its supply is.',
-      derived: {
-        of: ['rail.enclosure'], by: (enclosure: string) => enclosure, words: '{rail.enclosure}', source: ARITHMETIC,
-      },
-    },
-    {
-      role: 'input', key: 'width', rare: true, title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
-      decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
-    },
-    ...boughtColumns('way'),
-    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of everything on its runs at once.',
@@ -76,6 +62,13 @@ export const ways: Sheet = {
       total: {
         of: [{ from: 'runs', by: 'way', sum: 'demand' }, { from: 'runs', by: 'way', sum: 'extra' }],
         words: 'sum of demand and extra over the runs that name it', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
+      help: 'Demand as a share of the rating.',
+      rule: {
+        of: ['demand', 'rated'], by: loadingRatio, words: '{demand} ÷ {rated}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1',
       },
     },
     {
@@ -95,13 +88,6 @@ export const ways: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
-      help: 'Demand as a share of the rating.',
-      rule: {
-        of: ['demand', 'rated'], by: loadingRatio, words: '{demand} ÷ {rated}', source: 'Ib ≤ In, IEC 60364-4-43, 433.1',
-      },
-    },
-    {
       role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
       rule: {
@@ -112,6 +98,20 @@ export const ways: Sheet = {
         source: 'currents at a node add up, Kirchhoff; that the other loads hold: common practice, no source',
       },
     },
+    {
+      role: 'input', key: 'enclosure', rare: 'mounting',
+      title: 'Enclosure', kind: 'reference', to: 'enclosures', optional: true,
+      help: 'Where it is mounted; empty: where its supply is.',
+      derived: {
+        of: ['rail.enclosure'], by: (enclosure: string) => enclosure, words: '{rail.enclosure}', source: ARITHMETIC,
+      },
+    },
+    {
+      role: 'input', key: 'width', rare: 'mounting', title: 'Width', kind: 'number', unit: 'mm', safeSide: 'up', min: 0,
+      decimals: 1, optional: true, help: 'Width that it takes of a mounting rail; 0 for a channel in the housing of another.',
+    },
+    ...boughtColumns('way'),
+    { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this way say.',

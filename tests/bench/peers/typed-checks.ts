@@ -5,16 +5,18 @@ import { EMPTY, HIDDEN, NAMES_NONE, RETRIES, type Table, type Tagged } from './t
 const nothing = () => ({
   'device-quantity-missing': 0, 'device-draw-missing': 0, 'device-over-supply': 0,
   'device-over-voltage': 0, 'device-under-voltage': 0, 'device-other-voltage': 0, 'device-start-unknown': 0,
-  'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0, 'tag-not-unique': 0,
+  'device-without-rail': 0, 'device-nodes-missing': 0, 'tag-used-twice': 0, 'tag-names-nothing': 0,
   'number-out-of-range': 0, 'hidden-character': 0, 'tag-missing': 0, 'type-nodes-missing': 0, 'type-draw-missing': 0, 'type-inrush-missing': 0,
-  'supply-gives-nothing': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
+  'type-bus-draw-missing': 0,
+  'supply-gives-nothing': 0, 'supply-wrong-voltage': 0, 'supply-devices-over-usable': 0, 'supply-over-usable': 0, 'supply-over-fuse': 0, 'supply-over-target': 0, 'supply-lives-on-diversity-usable': 0,
   'supply-lives-on-diversity-fuse': 0, 'supply-series-drop-missing': 0, 'supply-fuse-never-acts': 0,
-  'supply-rating-missing': 0, 'supply-demand-partial': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
+  'supply-rating-missing': 0, 'supply-fuse-not-checked': 0, 'supply-purposes-mixed': 0,
   'supply-warm-derating-unknown': 0, 'supply-over-start': 0, 'supply-over-battery': 0, 'supply-battery-missing': 0,
-  'branch-over-limit': 0, 'branch-over-reserve': 0, 'branch-limit-missing': 0, 'branch-nodes-partial': 0,
-  'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
+  'branch-over-limit': 0, 'branch-over-reserve': 0, 'branch-limit-missing': 0,
+  'branch-over-bus-current': 0, 'branch-over-bus-reserve': 0, 'branch-over-terminators': 0, 'branch-under-terminators': 0, 'branch-not-terminated': 0,
 });
 
+const MISFITS = ['device-over-voltage', 'device-under-voltage', 'device-other-voltage'] as const;
 const [INCOMPLETE, NEAR, OVER] = [1, 2, 3];
 
 /** Whether a value is above its limit by more than the rounding of a sum; unknown is not. */
@@ -33,7 +35,7 @@ const MULTIPLE: Range = [1, -Infinity, 10, false];
 const VOLTS: Range = [-Infinity, 0, 120, false];
 const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record<string, Range>>>> = {
   types: {
-    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE,
+    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE, busDraw: NOT_NEGATIVE,
     diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
   },
   supplies: {
@@ -43,7 +45,7 @@ const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record
   },
   branches: {
     limit: [1, -Infinity, Infinity, true], reserve: SHARE, terminators: [0, -Infinity, Infinity, true],
-    maxCable: POSITIVE,
+    maxCable: POSITIVE, busCurrent: POSITIVE,
   },
 };
 
@@ -87,10 +89,10 @@ export class Judgement {
   }
 
   #devices(devices: DeviceColumns, count: number): void {
-    const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand, nodes } = devices;
+    const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand } = devices;
     const { types, supplies, branches } = this.#tables;
     const { minVoltage, maxVoltage, voltage } = types.columns as Record<string, Float64Array>;
-    const { usable, highest, lowest, overload, oversized } = supplies.columns as Record<string, Float64Array>;
+    const { usable, highest, lowest, overload, oversized, rows, misfits, misfit } = supplies.columns as Record<string, Float64Array>;
     const railVoltage = supplies.columns.voltage!;
     const [oddTypes, oddRails, oddBranches] = [types.isOdd, supplies.isOdd, branches.isOdd];
     const { found } = this;
@@ -105,6 +107,7 @@ export class Judgement {
         else if (ofType === EMPTY || (ofType >= 0 && types.columns.power![ofType]! >= 0)) found['device-draw-missing'] += 1;
       }
       if (ofRail >= 0) {
+        if (many !== 0) rows![ofRail]! += 1;
         if (many !== 0 && !isUnknown(many) && isAbove(unitDraw[at]! / 1000, usable![ofRail]!)) {
           oversized![ofRail]! += 1;
         }
@@ -112,14 +115,15 @@ export class Judgement {
           const least = minVoltage![ofType]!;
           const most = maxVoltage![ofType]!;
           const given = railVoltage[ofRail]!;
-          if (isAbove(highest![ofRail]!, most)) found['device-over-voltage'] += 1;
-          if (many !== 0 && run[at]! < 0 && isAbove(least, lowest![ofRail]!)) found['device-under-voltage'] += 1;
-          if (isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most))) {
-            found['device-other-voltage'] += 1;
+          const is = isAbove(highest![ofRail]!, most) ? 0 : isAbove(least, lowest![ofRail]!) ? 1
+            : isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most)) ? 2 : 3;
+          if (is < 3 && many !== 0) {
+            if (misfits![ofRail] === 0) misfit![ofRail] = is;
+            misfits![ofRail]! += 1;
           }
         } else if (ofType === EMPTY && overload![ofRail] === RETRIES) found['device-start-unknown'] += 1;
       } else if (ofRail === EMPTY) found['device-without-rail'] += 1;
-      if (ofBranch !== EMPTY && isUnknown(nodes[at]!) && (isUnknown(many) || ofType < 0)) {
+      if (ofBranch !== EMPTY && ofType === EMPTY && !isUnknown(unitDraw[at]!)) {
         found['device-nodes-missing'] += 1;
       }
       if (ofType >= 0 ? oddTypes[ofType] === 1 : ofType !== EMPTY) this.#name(types, ofType);
@@ -135,15 +139,15 @@ export class Judgement {
 
   /** A reference to a row whose tag is odd, or to none. */
   #name(named: Tagged | undefined, place: number): void {
-    if (place >= 0 && named?.isShared[place] === 1) this.found['tag-not-unique'] += 1;
     if (place === NAMES_NONE) this.found['tag-names-nothing'] += 1;
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
 
-  #types({ nodes, inrush, draw, power, waitingForNodes, waitingForInrush, waitingForDraw }: Table): void {
+  #types({ nodes, inrush, draw, power, busDraw, waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus }: Table): void {
     for (let at = 0; at < nodes!.length; at += 1) {
       if (isUnknown(nodes![at]!) && waitingForNodes![at]! > 0) this.found['type-nodes-missing'] += 1;
       if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0) this.found['type-draw-missing'] += 1;
+      if (isUnknown(busDraw![at]!) && waitingForBus![at]! > 0) this.found['type-bus-draw-missing'] += 1;
       if (isUnknown(inrush![at]!) && waitingForInrush![at]! > 0) this.found['type-inrush-missing'] += 1;
     }
   }
@@ -152,7 +156,7 @@ export class Judgement {
     const { found } = this;
     const { demand, connected, usable, fuse, loading, target, rated, units, peak, redundant, seriesDrop } = table;
     const { missing, purpose, purposes, overload, start, startMissing, standbyHours, battery, batteryNeeded } = table;
-    const oversized = table.oversized!;
+    const [oversized, rows, misfits] = [table.oversized!, table.rows!, table.misfits!];
     for (let at = 0; at < demand!.length; at += 1) {
       const [used, all, most, opens] = [demand![at]!, connected![at]!, usable![at]!, fuse![at]!];
       const gives = rated![at]! * (units![at]! - redundant![at]!) * peak![at]!;
@@ -170,14 +174,22 @@ export class Judgement {
         if (most > 0 && oversized[at] === 1) found['device-over-supply'] += 1;
         else if (most > 0 && !isAbove(used, most)) find('supply-devices-over-usable', OVER);
       }
-      if (isAbove(used, opens)) find('supply-over-fuse', OVER);
+      if (misfits[at]! > 0) {
+        status = OVER;
+        // The rail is the cause where most of its rows do not bear it; else they are told at the first of them.
+        found[misfits[at]! > 1 && 2 * misfits[at]! > rows[at]! ? 'supply-wrong-voltage' : MISFITS[table.misfit![at]!]!] += 1;
+      }
+      // Beyond both limits is told once.
+      if (isAbove(used, opens) && !(most > 0 && isAbove(used, most))) find('supply-over-fuse', OVER);
       if (isAbove(loading![at]!, target![at]!) && !isAbove(used, most)) find('supply-over-target', NEAR);
-      if (isAbove(all, most) && !isAbove(used, most)) find('supply-lives-on-diversity-usable', NEAR);
-      if (isAbove(all, opens) && !isAbove(used, opens)) find('supply-lives-on-diversity-fuse', NEAR);
+      const isLiving = isAbove(all, most) && !isAbove(used, most);
+      if (isLiving) find('supply-lives-on-diversity-usable', NEAR);
+      if (isAbove(all, opens) && !isAbove(used, opens) && !isLiving) find('supply-lives-on-diversity-fuse', NEAR);
       if (redundant![at] === 1 && isUnknown(seriesDrop![at]!)) find('supply-series-drop-missing', INCOMPLETE);
       if (isAbove(opens, gives) && most !== 0) find('supply-fuse-never-acts', NEAR);
       if (isUnknown(rated![at]!)) find('supply-rating-missing', INCOMPLETE);
-      if (missing![at]! > 0) find('supply-demand-partial', INCOMPLETE);
+      // What a total lacks is told at the rows that lack it.
+      if (missing![at]! > 0) status = Math.max(status, INCOMPLETE);
       if (isUnknown(opens)) find('supply-fuse-not-checked', 0);
       const bits = purposes![at]! | (purpose![at]! < 3 ? 1 << purpose![at]! : 0);
       if ((bits & (bits - 1)) !== 0) find('supply-purposes-mixed', 0);
@@ -194,7 +206,7 @@ export class Judgement {
 
   #branches({ columns, isShared }: Tagged): void {
     const { found } = this;
-    const { limit, reserve, nodes, free, missing, terminated, terminators, status } = columns;
+    const { limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status } = columns;
     for (let at = 0; at < limit!.length; at += 1) {
       const carried = nodes![at]!;
       let worst = isShared[at] === 1 ? INCOMPLETE : 0;
@@ -202,10 +214,7 @@ export class Judgement {
         found['branch-limit-missing'] += 1;
         worst = INCOMPLETE;
       }
-      if (missing![at]! > 0) {
-        found['branch-nodes-partial'] += 1;
-        worst = INCOMPLETE;
-      }
+      if (missing![at]! > 0) worst = INCOMPLETE;
       if (isAbove(carried, limit![at]!)) {
         found['branch-over-limit'] += 1;
         worst = OVER;
@@ -213,6 +222,15 @@ export class Judgement {
         found['branch-over-reserve'] += 1;
         worst = NEAR;
       }
+      const [onBus, given] = [busDemand![at]!, busCurrent![at]!];
+      if (isAbove(onBus, given)) {
+        found['branch-over-bus-current'] += 1;
+        worst = OVER;
+      } else if (isAbove(onBus, given * (1 - reserve![at]!))) {
+        found['branch-over-bus-reserve'] += 1;
+        worst = Math.max(worst, NEAR);
+      }
+      if (given > 0 && busMissing![at]! > 0) worst = Math.max(worst, INCOMPLETE);
       if (terminators![at]! < 2) {
         found['branch-under-terminators'] += 1;
         worst = Math.max(worst, NEAR);

@@ -2,7 +2,7 @@ import { EMPTY, RETRIES, type Table, type Tagged } from './typed-tables.ts';
 
 /** The columns of device rows: references as places of rows, numbers as entered (`own…`) and as worked out. */
 export type DeviceColumns = Record<'type' | 'rail' | 'branch' | 'run', Int32Array> & Record<
-  'qty' | 'ownDraw' | 'ownDiversity' | 'distance' | 'unitDraw' | 'diversity' | 'connected' | 'demand' | 'share' | 'nodes'
+  'qty' | 'ownDraw' | 'ownDiversity' | 'distance' | 'unitDraw' | 'diversity' | 'connected' | 'demand' | 'share' | 'nodes' | 'busDemand'
   | 'terminalVoltage' | 'voltageMargin', Float64Array>;
 
 interface Tables {
@@ -17,9 +17,11 @@ export function calculate(devices: DeviceColumns, count: number, tables: Tables)
   supplyLimits(supplies);
   // Purposes that are kept apart have a bit each; «other», the last one, has none.
   types.bit!.forEach((_, at) => { types.bit![at] = types.purpose![at]! < 3 ? 1 << types.purpose![at]! : 0; });
-  for (const key of ['waitingForNodes', 'waitingForInrush', 'waitingForDraw']) types[key]!.fill(0);
-  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes', 'oversized']) supplies[key]!.fill(0);
-  for (const key of ['nodes', 'missing']) branches[key]!.fill(0);
+  for (const key of ['waitingForNodes', 'waitingForInrush', 'waitingForDraw', 'waitingForBus']) types[key]!.fill(0);
+  for (const key of ['connected', 'demand', 'missing', 'start', 'startMissing', 'purposes', 'oversized', 'rows', 'misfits']) {
+    supplies[key]!.fill(0);
+  }
+  for (const key of ['nodes', 'missing', 'busDemand', 'busMissing']) branches[key]!.fill(0);
   sum(devices, count, tables);
   supplyFigures(supplies);
   branchFigures(branches);
@@ -45,12 +47,13 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
   /** What follows from a row that shares its tag may be another, and is counted as not wholly known. */
   const [typeShared, railShared] = [tables.types.isShared, tables.supplies.isShared];
   const { type, rail, branch, qty, ownDraw, ownDiversity, unitDraw, diversity } = devices;
-  const { connected, demand, share, nodes, terminalVoltage, voltageMargin } = devices;
-  const { waitingForNodes, waitingForInrush, waitingForDraw } = types;
-  const { draw, power, inrush, minVoltage, bit, nodes: typeNodes, diversity: typeDiversity } = types;
+  const { connected, demand, share, nodes, busDemand, terminalVoltage, voltageMargin } = devices;
+  const { waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus } = types;
+  const { draw, power, inrush, minVoltage, bit, busDraw, nodes: typeNodes, diversity: typeDiversity } = types;
   const { voltage, usable, overload, start, startMissing, purposes } = supplies;
   const [allConnected, allDemand, missing] = [supplies.connected!, supplies.demand!, supplies.missing!];
   const [allNodes, nodesMissing] = [branches.nodes!, branches.missing!];
+  const { busCurrent, busDemand: allOnBus, busMissing } = branches;
   for (let at = 0; at < count; at += 1) {
     const ofType = type[at]!;
     const ofRail = rail[at]!;
@@ -74,7 +77,9 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
     connected[at] = amps;
     demand[at] = used;
     share[at] = hasRail ? used / usable![ofRail]! : NaN;
+    const onBus = hasType ? many * busDraw![ofType]! / 1000 : NaN;
     nodes[at] = counted;
+    busDemand[at] = onBus;
     voltageMargin[at] = hasType && many !== 0 ? terminalVoltage[at]! - minVoltage![ofType]! : NaN;
     const isDoubtful = hasType && typeShared[ofType] === 1;
     if (hasRail) {
@@ -98,6 +103,9 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
     if (ofBranch >= 0) {
       if (counted === counted) allNodes[ofBranch]! += counted;
       if (counted !== counted || isDoubtful) nodesMissing[ofBranch]! += 1;
+      if (onBus === onBus) allOnBus![ofBranch]! += onBus;
+      if (onBus !== onBus || isDoubtful) busMissing![ofBranch]! += 1;
+      if (hasType && busCurrent![ofBranch]! > 0) waitingForBus![ofType]! += 1;
     }
   }
 }

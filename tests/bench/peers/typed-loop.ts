@@ -8,7 +8,7 @@ import { EMPTY, HIDDEN, isHidden, NAMES_NONE, REFERENCES, TABLES, taggedTable, t
 const ROOM = 1_000;
 const OWN: Readonly<Record<string, string>> = { unitDraw: 'ownDraw', diversity: 'ownDiversity' };
 const NUMBERS = [
-  'qty', 'ownDraw', 'ownDiversity', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'nodes',
+  'qty', 'ownDraw', 'ownDiversity', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'nodes', 'busDemand',
   'terminalVoltage', 'voltageMargin',
 ];
 const WORDS = ['ok', 'incomplete', 'near', 'over'];

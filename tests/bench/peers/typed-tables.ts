@@ -17,12 +17,13 @@ export const TABLES = { types: 'type', supplies: 'rail', branches: 'branch' } as
 export const RETRIES = 1;
 
 const COMPUTED = {
-  types: ['bit', 'waitingForNodes', 'waitingForInrush', 'waitingForDraw'],
+  types: ['bit', 'waitingForNodes', 'waitingForInrush', 'waitingForDraw', 'waitingForBus'],
   supplies: [
     'lowest', 'highest', 'usable', 'connected', 'demand', 'missing', 'loading', 'spare', 'limitDiversity',
-    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'status',
+    'fuseLoading', 'loss', 'batteryNeeded', 'start', 'startMissing', 'purposes', 'oversized', 'rows', 'misfits', 'misfit',
+    'status',
   ],
-  branches: ['nodes', 'missing', 'free', 'used', 'cables', 'cableLength', 'status'],
+  branches: ['nodes', 'missing', 'busDemand', 'busMissing', 'free', 'used', 'cables', 'cableLength', 'status'],
 } as const satisfies Record<keyof typeof TABLES, readonly string[]>;
 
 /** The rows of one sheet that device rows name. Nothing in the workload edits their tags. */

@@ -27,6 +27,6 @@ export const sample = (): Content => ({
 
 /** Places of the columns of `devices`, as shown. */
 export const COLUMN = {
-  ref: 0, area: 1, type: 2, qty: 3, rail: 4, branch: 5, run: 6, distance: 7, unitDraw: 8, diversity: 9, note: 10,
-  connected: 11, demand: 12,
+  ref: 0, area: 1, type: 2, qty: 3, rail: 4, branch: 5, run: 6, distance: 7, unitDraw: 8, diversity: 9, connected: 10,
+  demand: 11, note: 16,
 } as const;

@@ -3,6 +3,7 @@ import { userEvent } from 'vitest/browser';
 import { writeSchedule } from '../../../src/exchange/index.ts';
 import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from '../element-mount.ts';
 import { paste, putOnClipboard } from '../support/clipboard.ts';
+import { choose } from '../support/choose.ts';
 import { savedFiles } from '../support/saved-files.ts';
 import { openWork, press } from '../work-support.ts';
 
@@ -94,7 +95,7 @@ test('the designer tunes a diversity, sees every figure follow, reads why, and g
   await userEvent.click(part(element, '#findings-over .finding')!);
   await expect.poll(() => part(element, '[aria-selected=true]')!.dataset.sheet).toBe('supplies');
   await element.select('devices', 'D1', 'qty');
-  await userEvent.click(part(element, '[data-grouping=rail]')!);
+  await choose(element, 'groupings', 'rail');
   await expect.poll(() => deepText(element, 'elv-schedule-grid')).toContain('L3');
 
   for (let step = 0; step < 3; step += 1) await userEvent.click(part(element, '[data-command=undo]')!);

@@ -68,8 +68,10 @@ async function throughSheets(page: Page, schedule: Schedule): Promise<void> {
 }
 
 async function throughRows(page: Page, schedule: Schedule): Promise<void> {
-  for (const grouping of ['rail', 'branch', 'entered']) await schedule.element.locator(`[data-grouping=${grouping}]`)
-    .click();
+  for (const grouping of ['rail', 'branch', 'area', 'entered']) {
+    await schedule.element.locator('[data-choice=groupings]').selectOption(grouping);
+  }
+  for (const rows of ['own', 'over', '']) await schedule.element.locator('[data-choice=rows]').selectOption(rows);
   await schedule.enter(0, COLUMN.qty, '=2*3');
   await schedule.enter(0, COLUMN.qty, 'many');
   await page.keyboard.press('Escape');
@@ -83,6 +85,14 @@ async function throughRows(page: Page, schedule: Schedule): Promise<void> {
     'Control+Shift+Home', 'Control+c',
   ];
   for (const key of keys) await page.keyboard.press(key);
+  await page.keyboard.press('Control+Shift+L');
+  for (const name of ['sort=up', 'sort=up', 'freeze']) await schedule.element.locator(`[data-${name}]`).click();
+  await page.keyboard.press('Escape');
+  await schedule.element.locator('[popovertarget=columns]').click();
+  await schedule.element.locator('[data-column=note]').uncheck();
+  await schedule.element.locator('[data-column=note]').check();
+  await page.keyboard.press('Escape');
+  await schedule.cell(1, COLUMN.qty).click();
   for (
     const command of ['insertAbove', 'insertBelow', 'moveDown', 'moveUp', 'fillDown', 'removeRows', 'undo', 'redo']
   ) {
@@ -160,7 +170,7 @@ async function throughSharing(schedule: Schedule): Promise<void> {
   await work.locator('[data-option=keepPlaced]').click();
   await work.locator('[data-option=wholeRows]').click();
   await work.locator('[data-do=share]:enabled').click();
-  await schedule.element.locator('[data-grouping=entered]').click();
+  await schedule.element.locator('[data-choice=groupings]').selectOption('entered');
 }
 
 async function throughLoadTable(schedule: Schedule, older: string): Promise<void> {

@@ -1,0 +1,93 @@
+import { STATE_WORDS } from '../../../src/findings/state-words.ts';
+import type { LoadSchedule } from '../../../src/load-schedule.ts';
+import {
+  columnOf, findColumn, formatCell, inputColumns, isBlank, type CellValue, type Column, type SheetName,
+} from '../../../src/schedule/index.ts';
+import type { Words } from '../../../src/words/index.ts';
+import { isNarrowed, type ColumnSight, type Sight } from './sight-type.ts';
+
+/** What a cell holds, by which rows are picked: the same in every language. */
+export const heldText = (value: CellValue): string => (value === null ? '' : String(value));
+
+/** What a cell holds, as it is shown. */
+export function shownText(column: Column, value: CellValue, words: Words): string {
+  const isState = column.role === 'computed' && column.status === true;
+  return isState && typeof value === 'string' ? words.say(STATE_WORDS[value as keyof typeof STATE_WORDS])
+    : formatCell(column, value, words, 'show');
+}
+
+/**
+ * Ids of the rows of a sheet that are in sight, in the order of the document or in the order asked for: by numbers, or
+ * by texts in the alphabet of the language with numbers in them by their size; states by how bad they are. Rows that
+ * hold nothing there come last, whichever way is up; equal ones stay in the order of the document.
+ */
+export function rowsInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sight, words: Words): readonly number[] {
+  const isIn = rowInSight(schedule, sheet, sight);
+  const ids = schedule.document.rows(sheet).map(({ id }) => id).filter(isIn);
+  return sight.sort === undefined ? ids : sorted(schedule, sheet, ids, sight.sort, words);
+}
+
+/** Whether a row is in sight. Blank rows are only where all rows are. */
+export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sight): (id: number) => boolean {
+  if (!isNarrowed(sight)) return () => true;
+  const { only } = sight;
+  const held = Object.entries(sight.columns);
+  const states = only === undefined || only === 'own' ? undefined : foundIn(schedule, sheet);
+  const isJudged = findColumn(sheet, 'status') !== undefined;
+  const derived = inputColumns(sheet).filter((column) => column.derived !== undefined);
+  const isOfState = (id: number): boolean => {
+    const has = (state: string) =>
+      (isJudged && schedule.value(sheet, id, 'status') === state) || states!.get(id)?.has(state) === true;
+    return only === 'near' ? has('near') || has('over') : has(only!);
+  };
+  return (id) => !isBlank(schedule.document.row(sheet, id)!)
+    && held.every(([key, column]) => holds(schedule, sheet, id, key, column))
+    && (states === undefined || isOfState(id))
+    && (only !== 'own' || derived.some(({ key }) => schedule.isOwn(sheet, id, key)));
+}
+
+function holds(
+  schedule: LoadSchedule, sheet: SheetName, id: number, key: string, { texts, least, most, own }: ColumnSight,
+): boolean {
+  const value = schedule.value(sheet, id, key);
+  return texts?.includes(heldText(value)) !== false
+    && (least === undefined || (typeof value === 'number' && value >= least))
+    && (most === undefined || (typeof value === 'number' && value <= most))
+    && (own === undefined || schedule.isOwn(sheet, id, key));
+}
+
+/** How bad the open findings of each row are. */
+function foundIn(schedule: LoadSchedule, sheet: SheetName): Map<number, Set<string>> {
+  const found = new Map<number, Set<string>>();
+  for (const { sheet: of, id, severity, accepted } of schedule.findings) {
+    if (of !== sheet || accepted !== undefined) continue;
+    const states = found.get(id);
+    if (states === undefined) found.set(id, new Set([severity]));
+    else states.add(severity);
+  }
+  return found;
+}
+
+const WORST_FIRST = ['over', 'near', 'incomplete', 'ok'];
+
+function sorted(
+  schedule: LoadSchedule, sheet: SheetName, ids: readonly number[], { key, down }: NonNullable<Sight['sort']>,
+  words: Words,
+): number[] {
+  const column = columnOf(sheet, key);
+  const isState = column.role === 'computed' && column.status === true;
+  const { compare } = new Intl.Collator(words.locale, { numeric: true });
+  const keyed = ids.map((id) => {
+    const value = schedule.value(sheet, id, key);
+    return {
+      id, by: value === null || typeof value === 'number' ? value
+        : isState ? WORST_FIRST.indexOf(String(value)) : shownText(column, value, words),
+    };
+  });
+  const turn = down ? -1 : 1;
+  keyed.sort(({ by: one }, { by: other }) => {
+    if (one === null || other === null) return Number(one === null) - Number(other === null);
+    return turn * (typeof one === 'number' && typeof other === 'number' ? one - other : compare(String(one), String(other)));
+  });
+  return keyed.map(({ id }) => id);
+}
