@@ -47,6 +47,8 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
+  .tabs .panels { max-inline-size: 9em; margin-inline: 4px; }
+  .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
