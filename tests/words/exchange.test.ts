@@ -9,11 +9,11 @@ import {
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
-import { conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
-import { compareWithList, updateLabel } from '../../src/exchange/update/index.ts';
+import { conflictRow, conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
+import { compareWithList, LIST_WAYS, takeList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { messagesSaidIn } from '../support/messages.ts';
@@ -101,17 +101,31 @@ function joiningSaid(words: Words): string[] {
   const taken = joinSchedules(
     { details: {}, sheets: { types: [{ type: 'Q', draw: 1 }] } }, { details: {}, sheets: { types: renamed } },
     { details: {}, sheets: { types: [{ type: 'U', draw: 1 }] } });
-  return [joinSchedules(mine, theirs, base), taken].flatMap((join) =>
-    [...joinSentences(join, words), ...join.conflicts.map((each) => conflictSentence(each, words))]);
+  const devices = (rows: Cells[]) => ({ details: {}, sheets: { devices: rows } });
+  const bare = joinSchedules(devices([{ type: 'Q', qty: 1 }]), devices([{ type: 'Q', qty: 2, branch: 'U' }]));
+  const parted = joinSchedules(devices([{ qty: 1, source: '1' }, { qty: 2, source: '1' }]), devices([{ qty: 4, source: '1' }]),
+    devices([{ qty: 3, source: '1' }]));
+  const gone = joinSchedules(devices([]), devices([{ type: 'Q', qty: 2 }]), devices([{ type: 'Q', qty: 3 }]));
+  const lost = joinSchedules(devices([{ type: 'Q', qty: 2 }]), devices([]), devices([{ type: 'Q', qty: 3 }]));
+  const listed = joinSchedules(mine, mine);
+  return [joinSchedules(mine, theirs, base), taken, bare, parted, gone, lost, listed].flatMap((join) => [
+    ...joinSentences(join, words),
+    // What rows hold is no language's.
+    ...join.conflicts.flatMap((each) =>
+      [conflictSentence(each, words), each.tag === '' ? conflictRow(each, words).replace(/ \(.*\)$/, '') : '']),
+  ]);
 }
 
 /** A list of which rows change, come, and are left out for every reason. */
 function updateSaid(words: Words): string[] {
-  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }] } }).snapshot);
-  const rows: Cells[] = [{ draw: 1 }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }, { type: 'Y', aliases: 'V' }] } }).snapshot);
+  const rows: Cells[] = [{ draw: 1 }, { type: 'V' }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const schedule = { document, content: () => toContent(document) };
+  const ways = [{ sheet: 'types', rows }, { sheet: 'contacts', rows: [] }] as const;
+  const taken = ways.flatMap((list) => LIST_WAYS.map((how) => takeList(schedule, list, '1', how, { words }).label));
   const update = compareWithList(document, { sheet: 'types', rows }, words);
   const lined = compareWithList(document, { sheet: 'types', rows, lines: rows.map((_row, index) => index + 2) }, words);
-  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), updateLabel(update, '1', words)];
+  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), ...taken, updateLabel(update, '1', words)];
 }
 
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */

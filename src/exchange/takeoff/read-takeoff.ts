@@ -1,6 +1,5 @@
-import type { Cells } from '../../schedule/index.ts';
+import { grouped, type Cells } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import { grouped } from '../grouped.ts';
 import type { Unreadable } from '../problem.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { areRivals, areYears } from './count-headings.ts';
@@ -63,7 +62,7 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
     return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
   }), parts, decisions, words);
   const drafts = inOrder(askOfSummaries(repeats.drafts, parts, decisions, words), parts);
-  const { lines, rows } = settleLines(drafts, names, words);
+  const { lines, rows } = settleLines(drafts, names, types, words);
   return {
     ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns, band }) => ({
       ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
