@@ -39,12 +39,11 @@ const TAKEOFF_FIELDS_BY_RANK = Object.keys(HEADING_WORDS) as typeof TAKEOFF_FIEL
  * something else.
  */
 export function headingScore(fields: readonly string[], remembered: RememberedColumns): number {
+  if (fields.some((text) => /^[\d\s.,]+$/.test(text))) return 0;
   const named = new Set<TakeoffField>();
   let exactly = 0;
   for (const [index, text] of fields.entries()) {
-    if (text === '') continue;
-    if (/^[\d\s.,]+$/.test(text)) return 0;
-    if (index > MOST_HEADINGS) continue;
+    if (text === '' || index > MOST_HEADINGS) continue;
     const known = rememberedField(remembered, text, -1);
     const best = known === undefined ? headingFields(text)[0] : { field: known, exact: true };
     if (best === undefined || best.field === 'ignore') continue;
