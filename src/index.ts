@@ -25,7 +25,9 @@ export {
 export { checkCell, formatCell, parseCell, type CellContext, type ParsedCell } from './schedule/index.ts';
 
 // Why a figure is what it is, how many more fit, what was found.
-export { explanationText, type Explanation, type ExplanationPart, type Room, type Touched } from './engine/index.ts';
+export {
+  explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice, type Room, type Touched,
+} from './engine/index.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
 // Files.
@@ -51,11 +53,12 @@ export {
 
 // Sheets updated from lists by tag, and two schedules joined.
 export {
-  compareWithList, LIST_SHEETS, readList, updateChanges, updateCounts, updateLabel,
-  type CellUpdate, type LeftOutRow, type ListRows, type ListUpdate, type ReadList, type RowUpdate, type UpdateOptions,
+  compareWithList, LIST_SHEETS, LIST_WAYS, readList, replaceWithList, takeList, updateChanges, updateCounts, updateLabel,
+  type CellUpdate, type ContentWithList, type LeftOutRow, type ListRows, type ListUpdate, type ListWay, type ReadList, type RowUpdate,
+  type TakenList, type UpdateOptions,
 } from './exchange/update/index.ts';
 export {
-  conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
+  conflictRow, conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
 } from './exchange/join/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.
@@ -69,7 +72,7 @@ export {
 
 // The bill of quantities.
 export {
-  billCsv, billTables, billXlsx, compareBills, makeBill,
+  ALLOWANCE, billCsv, billTables, billXlsx, compareBills, makeBill,
   type Bill, type BillChange, type BillItem, type BillKind, type BillOptions, type BillSum, type BillTable,
 } from './report/index.ts';
 

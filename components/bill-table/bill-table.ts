@@ -1,7 +1,8 @@
 import { css, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import {
-  billCsv, billXlsx, compareBills, kindText, makeBill, unitText, type Bill, type BillChange, type BillItem,
+  ALLOWANCE, billCsv, billXlsx, compareBills, kindText, makeBill, unitText, type Bill, type BillChange, type BillItem,
 } from '../../src/report/bill/index.ts';
+import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import { fixed } from '../../src/words/index.ts';
 import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
 import { readOlder, type OlderSchedule } from '../load-table/older-schedule.ts';
@@ -24,11 +25,13 @@ export class BillTable extends WorkArea {
     }
   `];
   static override properties: PropertyDeclarations = {
-    panel: { state: true }, allowance: { state: true }, older: { state: true }, problems: { state: true },
+    only: { attribute: false }, panel: { state: true }, allowance: { state: true }, older: { state: true }, problems: { state: true },
     failed: { state: true },
   };
 
-  /** The panel that is shown; the empty name for all together, `undefined` for each by itself. */
+  /** The panel that the bill is of; each panel by default. */
+  declare only: PanelChoice;
+  /** What is shown of several panels: the empty name for all together, `undefined` for each by itself. */
   declare protected panel: string | undefined;
   declare protected allowance: number;
   declare protected older: OlderSchedule | undefined;
@@ -36,21 +39,22 @@ export class BillTable extends WorkArea {
   /** The workbook could not be made. */
   declare protected failed: boolean;
   #bill: Bill = { items: [], inAll: [], sums: [] };
-  #changes: readonly BillChange[] | undefined;
+  #older: Bill | undefined;
 
   constructor() {
     super();
-    this.allowance = 0.1;
+    this.allowance = ALLOWANCE;
     this.problems = [];
     this.failed = false;
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    const isOther = ['schedule', 'revision', 'words', 'allowance', 'older', 'active'].some((key) => changed.has(key));
+    if (changed.has('only')) this.panel = undefined;
+    const isOther = ['only', 'schedule', 'revision', 'words', 'allowance', 'older', 'active'].some((key) => changed.has(key));
     if (!this.active || !isOther) return;
-    const { allowance } = this;
-    this.#bill = makeBill(this.schedule, { allowance });
-    this.#changes = this.older && compareBills(makeBill(this.older.schedule, { allowance }), this.#bill);
+    const { allowance, only: panel } = this;
+    this.#bill = makeBill(this.schedule, { allowance, panel });
+    this.#older = this.older && makeBill(this.older.schedule, { allowance, panel });
     this.failed = false;
   }
 
@@ -78,7 +82,7 @@ export class BillTable extends WorkArea {
         ${this.#olderFile()}
       </div>
       ${this.problems.length === 0 ? nothing : html`<div class="problems" role="alert">${this.problems.map((text) => html`<p class="spoken">${text}</p>`)}</div>`}
-      ${this.#changes === undefined ? nothing : this.#differences(this.#changes)}
+      ${this.#older === undefined ? nothing : this.#differences(compareBills(this.#older, this.#bill, panel === '' ? 'inAll' : 'items'))}
       ${items.length === 0 ? html`<p>${words.say('There is nothing to count yet. Enter devices, or read a takeoff.')}</p>`
         : panel === '' ? this.#table(inAll, null) : panels.map((name) => html`<h3>${name ?? words.say('In no panel')}</h3>
           ${this.#table(items.filter((item) => item.panel === name), name)}`)}`;
@@ -124,12 +128,18 @@ export class BillTable extends WorkArea {
   #differences(changes: readonly BillChange[]): TemplateResult {
     const { words } = this;
     if (changes.length === 0) return html`<p class="sum spoken">${words.say('Nothing is more or less than before.')}</p>`;
-    return html`<h3>${words.say('More and less')}</h3><table class="changes"><caption class="unseen">${words.say('More and less')}</caption>
-      <thead><tr><th scope="col">${words.say('Panel')}</th><th scope="col">${words.say('Item')}</th><th scope="col" class="number">${words.say('Before')}</th>
-        <th scope="col" class="number">${words.say('After')}</th><th scope="col" class="number">${words.say('Difference')}</th><th scope="col">${words.say('Unit')}</th></tr></thead>
-      <tbody>${changes.map(({ panel, item, before, after, difference, unit }) => html`<tr><td>${panel ?? '–'}</td><td>${item}</td>
+    const isOfPanels = this.panel !== '';
+    const isPriced = changes.some(({ amount }) => amount !== null && amount !== 0);
+    const signed = (value: number, decimals?: number) => `${value > 0 ? '+' : ''}${words.number(value, decimals)}`;
+    const heading = isOfPanels ? words.say('More and less') : words.say('More and less in all');
+    return html`<h3>${heading}</h3><table class="changes"><caption class="unseen">${heading}</caption>
+      <thead><tr>${isOfPanels ? html`<th scope="col">${words.say('Panel')}</th>` : nothing}<th scope="col">${words.say('Item')}</th><th scope="col" class="number">${words.say('Before')}</th>
+        <th scope="col" class="number">${words.say('After')}</th><th scope="col" class="number">${words.say('Difference')}</th><th scope="col">${words.say('Unit')}</th>
+        ${isPriced ? html`<th scope="col" class="number">${words.say('Amount more by')}</th>` : nothing}</tr></thead>
+      <tbody>${changes.map(({ panel, item, before, after, difference, unit, amount }) => html`<tr>${isOfPanels ? html`<td>${panel ?? '–'}</td>` : nothing}<td>${item}</td>
         <td class="number">${words.number(before)}</td><td class="number">${words.number(after)}</td>
-        <td class="number">${difference > 0 ? '+' : ''}${words.number(difference)}</td><td>${unitText(unit, words)}</td></tr>`)}</tbody></table>`;
+        <td class="number">${signed(difference)}</td><td>${unitText(unit, words)}</td>
+        ${isPriced ? html`<td class="number">${amount === null ? words.say('unknown') : signed(Number(fixed(amount, 2)), 2)}</td>` : nothing}</tr>`)}</tbody></table>`;
   }
 
   #table(items: readonly BillItem[], panel: string | null): TemplateResult {
@@ -155,12 +165,12 @@ export class BillTable extends WorkArea {
   }
 
   readonly #saveCsv = (): void => {
-    saveFile({ name: this.#nameOf('csv'), text: billCsv(this.#bill, this.#changes, this.words) }, 'text/csv;charset=utf-8');
+    saveFile({ name: this.#nameOf('csv'), text: billCsv(this.#bill, this.#older, this.words) }, 'text/csv;charset=utf-8');
   };
 
   readonly #saveXlsx = async (): Promise<void> => {
     try {
-      const bytes = await billXlsx(this.#bill, this.#changes, this.words);
+      const bytes = await billXlsx(this.#bill, this.#older, this.words);
       saveBlob(this.#nameOf('xlsx'), new Blob([new Uint8Array(bytes)], { type: WORKBOOK }));
     } catch (error) {
       this.failed = true;

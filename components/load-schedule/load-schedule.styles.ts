@@ -47,10 +47,12 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
+  .tabs .panels { max-inline-size: 9em; margin-inline: 4px; }
+  .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
-  elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
+  elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
   .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }
   .cautions summary::-webkit-details-marker { display: none; }

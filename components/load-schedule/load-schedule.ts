@@ -1,4 +1,7 @@
 import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { panelNames, type PanelChoice } from '../../src/engine/panel-of.ts';
+import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { panelView } from '../../src/report/panel-view.ts';
 import { SCHEMA, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type {
   AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent,
@@ -16,6 +19,7 @@ import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
 import { keyPopover } from './key-popover.ts';
 import { styles } from './load-schedule.styles.ts';
+import { panelChoice } from './panel-choice.ts';
 import { keyAction } from './own-keys.ts';
 import { ScheduleElement } from './schedule-element.ts';
 import { WorkAreas } from './work-areas.ts';
@@ -74,10 +78,13 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  */
 export class LoadScheduleElement extends ScheduleElement {
   static override styles = [tokens, controls, statusMarkStyles, styles];
-  static override properties = { grouping: { state: true }, panelOpen: { state: true } };
+  static override properties = { grouping: { state: true }, panelOpen: { state: true }, panel: { state: true } };
 
   declare protected grouping: Grouping;
   declare protected panelOpen: boolean;
+  /** The panel that a person wants to look at. */
+  declare protected panel: PanelChoice;
+  #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
   readonly #work = new WorkAreas(this, () => {
     this.say(
@@ -108,6 +115,11 @@ export class LoadScheduleElement extends ScheduleElement {
     this.panelOpen = remembered('panel', true);
   }
 
+  /** Like the grid, the overview is fetched after what is seen first is on the screen. */
+  protected override firstUpdated(): void {
+    import('../schedule-panel/schedule-panel.define.ts').catch(reportError);
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     // What may not be changed any more is not offered any longer.
@@ -122,6 +134,10 @@ export class LoadScheduleElement extends ScheduleElement {
     const { words } = this.spoken;
     const working = this.#work.active !== undefined;
     const { panelOpen } = this;
+    const panels = panelNames(schedule);
+    // The enclosure may be gone by now, or be called otherwise.
+    const panel = panels.length > 1 && (this.panel === null || panels.includes(this.panel!)) ? this.panel : undefined;
+    const seen = this.#viewOf(schedule, panel);
     return html`<div class="element" lang=${words.language} @keydown=${this.#onKeydown} @elv-command=${this.#onCommand} @elv-go-to=${this.#onGoTo}
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
       @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
@@ -136,7 +152,8 @@ export class LoadScheduleElement extends ScheduleElement {
           </div>
         </div>
         <div class="tabs">
-          <elv-sheet-tabs .schedule=${schedule} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
+          <elv-sheet-tabs .schedule=${seen} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
+          ${panelChoice(panels, panel, words, (chosen) => { this.panel = chosen; })}
           ${keyPopover(words)}
           <button type="button" aria-expanded=${panelOpen && !working} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
@@ -149,13 +166,21 @@ export class LoadScheduleElement extends ScheduleElement {
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
-          ?hidden=${working} ?folded=${!panelOpen} @unfold=${() => { this.#openPanel(true); }} ?readonly=${readonly} .schedule=${schedule} .revision=${revision}></elv-schedule-panel>
-        ${this.#work.render({ schedule, revision, readonly, words, takeoffColumns: this.takeoffColumns })}
+          ?hidden=${working} ?folded=${!panelOpen} @unfold=${() => { this.#openPanel(true); }} ?readonly=${readonly} .schedule=${seen} .revision=${revision}></elv-schedule-panel>
+        ${this.#work.render({ schedule, revision, readonly, words, panel, takeoffColumns: this.takeoffColumns })}
         <div class="footer" part="footer">${cautions(words)}</div>
       </div>
       ${this.#drop.active ? html`<div class="drop">${this.#dropWords}</div>` : nothing}
       <input type="file" hidden aria-label=${words.say('File to open')} @change=${this.#onFile}>
     </div>`;
+  }
+
+  /** The schedule as it is seen in the panel that is looked at: the same object as long as both are the same. */
+  #viewOf(schedule: LoadSchedule, panel: PanelChoice): LoadSchedule {
+    if (this.#seen?.schedule !== schedule || this.#seen.panel !== panel) {
+      this.#seen = { schedule, panel, view: panelView(schedule, panel) };
+    }
+    return this.#seen.view;
   }
 
   #openPanel(open: boolean): void {
@@ -239,9 +264,11 @@ export class LoadScheduleElement extends ScheduleElement {
   protected override async showChanged(place: Place): Promise<void> {
     // A work area that is open is not left for it.
     if (this.#work.active !== undefined) return;
+    const focused = focusedElement();
     super.showSheet(place.sheet);
     await this.updateComplete;
-    await this.#view.goTo(place, 'keep');
+    await this.#view.goTo(place);
+    if (focused?.closest('.grid') === null) focused.focus({ preventScroll: true });
   }
 
   /** @ignore */
@@ -360,4 +387,11 @@ export class LoadScheduleElement extends ScheduleElement {
       this.showSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
     } else this.#do(action);
   };
+}
+
+/** What has the focus, however deep in shadow roots it is. */
+function focusedElement(): HTMLElement | undefined {
+  let at = document.activeElement;
+  while (at?.shadowRoot?.activeElement != null) at = at.shadowRoot.activeElement;
+  return at instanceof HTMLElement ? at : undefined;
 }

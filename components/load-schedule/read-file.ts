@@ -1,10 +1,11 @@
 import {
-  goneNotes, isScheduleText, railVoltages, readSchedule, unreadable, type Problem, type Unreadable,
+  isScheduleText, railVoltages, readSchedule, unreadable, type Problem, type Unreadable,
 } from '../../src/exchange/index.ts';
 import { readList } from '../../src/exchange/update/read-list.ts';
+import { replaceWithList } from '../../src/exchange/update/replace-list.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
-import { SCHEMA, withRowsReplaced, type Content, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, type Content, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { readDraftFile } from '../drafts/read-draft-file.ts';
 import type { OfferedRows } from '../rows-offer/offered-rows.ts';
@@ -75,14 +76,9 @@ export function readSheetFile(
       { sheet: words.text(SCHEMA[sheet!].title) }));
   }
   const notes = [...file.notes ?? [], ...read.notes];
-  const before = content.sheets[list.sheet]?.length ?? 0;
-  const named = { sheet: words.text(SCHEMA[list.sheet].title), n: list.rows.length, file: file.name, before };
-  const { content: replaced, gone } = withRowsReplaced(content, list.sheet, list.rows);
+  const replaced = replaceWithList(content, list, file.name, words);
   return {
-    ok: true, offer: { lists: [list], notes }, sheet: list.sheet, notes: [...notes, ...goneNotes(gone, words)],
-    content: replaced,
-    label: before === 0 ? words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file}', named)
-      : words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named),
+    ok: true, offer: { lists: [list], notes }, sheet: list.sheet, ...replaced, notes: [...notes, ...replaced.notes],
   };
 }
 

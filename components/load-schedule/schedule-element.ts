@@ -1,6 +1,7 @@
 import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
+import type { ListWay } from '../../src/exchange/update/take-list.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import { columnOf, tagOf, type Change, type Content, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';
@@ -15,7 +16,7 @@ import { ElvChangeEvent, ElvErrorEvent, ElvSaveEvent, type ElvProblem } from './
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
-import { addressOf, fileOf, scheduleOf, sheetOf, textOf } from './input-error.ts';
+import { addressOf, fileOf, scheduleOf, sheetOf, textOf, wayOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
 import { ReadValues } from './read-values.ts';
@@ -218,16 +219,25 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   }
 
   /**
-   * Reads a CSV text, whose rows replace those of its sheet; one action to undo. What is no text, and what is no name
-   * of a sheet, is refused with an `ElvInputError`.
+   * Reads a CSV text into its sheet; one action to undo. What is no text, no name of a sheet and no way to take rows is
+   * refused with an `ElvInputError`.
    * @param sheet the sheet that it holds; by default the one whose headings it has.
-   * @returns what is wrong with the text; nothing when it was read.
+   * @param how `update`: rows with the tag of a row of the text take what that states, new ones come behind the others,
+   * and all else stays, formulas of a person too; `append`: all come behind the others; `replace`: they take the place
+   * of the others. Without it they replace them too, and what is wrong is returned at once.
    */
-  importCsv(text: string, sheet?: SheetName): readonly ElvProblem[] {
+  importCsv(text: string, sheet: SheetName | undefined, how: ListWay): Promise<readonly ElvProblem[]>;
+  importCsv(text: string, sheet?: SheetName): readonly ElvProblem[];
+  /** @returns what is wrong with the text, and each row that an update left out; nothing when all of it was taken. */
+  importCsv(
+    text: string, sheet?: SheetName, how?: ListWay,
+  ): readonly ElvProblem[] | Promise<readonly ElvProblem[]> {
     const { words } = this.spoken;
     const named = { name: 'CSV', text: textOf('importCsv', text, words) };
     const into = sheet === undefined ? undefined : sheetOf('importCsv', sheet, words);
-    return this.files.take(named.name, readSheetFile(named, this.schedule, into), false);
+    const way = how === undefined ? undefined : wayOf(how, words);
+    const reading = readSheetFile(named, this.schedule, into);
+    return way === undefined ? this.files.take(named.name, reading, false) : this.files.bring(named.name, reading, way);
   }
 
   /** A sheet as CSV text, with its computed columns. */

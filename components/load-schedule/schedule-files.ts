@@ -1,4 +1,5 @@
 import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import type { ListWay } from '../../src/exchange/update/take-list.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, isBlank, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -80,11 +81,7 @@ export class ScheduleFiles {
     const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
     const isDraft = sheet === undefined && named.ok && isDraftFile(named.text);
     const draft = isDraft ? await this.#readDraft(named) : undefined;
-    if (this.#turns.isOutrun(turn)) {
-      const message =
-        this.#words.say('{file} was not taken, because something else was opened after it.', { file: name });
-      return [{ message }];
-    }
+    if (this.#turns.isOutrun(turn)) return [this.#outrun(name)];
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
     const reading = sheet !== undefined ? readSheetFile(named, schedule, sheet) : draft ?? readAnyFile(named, schedule);
@@ -111,6 +108,25 @@ export class ScheduleFiles {
     this.#host.say({ text: [reading.label, ...reading.notes].join('. '), tone: 'info', offers: ['undo'] });
     if (byPerson) this.#host.dispatchEvent(new ElvLoadEvent(name, reading.sheet));
     return [];
+  }
+
+  /**
+   * Takes the rows of a sheet in another way than in the place of those that are there, as one action of the page.
+   * @returns what is wrong with the file, and each row that was left out.
+   */
+  async bring(
+    name: string, reading: FileReading, how: ListWay, turn = this.next(),
+  ): Promise<readonly ElvProblem[]> {
+    if (!reading.ok) return this.#refuse(name, reading.problems, false, reading.total);
+    const { takeList } = await import('../../src/exchange/update/take-list.ts');
+    if (this.#turns.isOutrun(turn)) return [this.#outrun(name)];
+    this.#host.settle();
+    const { schedule } = this.#holder;
+    const taken = takeList(schedule, reading.offer!.lists[0]!, name, how, { words: this.#words });
+    if ('content' in taken) return this.take(name, { ...reading, ...taken }, false, turn);
+    this.#holder.quietly(() => { schedule.act(taken.label, taken.changes); });
+    this.show(turn);
+    return taken.update.leftOut.map(({ line, reason }) => ({ line, message: reason }));
   }
 
   /** Takes rows that were offered as a person says, as one action. */
@@ -295,6 +311,10 @@ export class ScheduleFiles {
       const message = words.say('This part could not be fetched. Check the connection, then try again.');
       return { ok: false, problems: [{ message }], total: 1 };
     }
+  }
+
+  #outrun(file: string): ElvProblem {
+    return { message: this.#words.say('{file} was not taken, because something else was opened after it.', { file }) };
   }
 
   #problem({ sheet, row, key, text, problem }: FormulaProblem): ElvProblem {

@@ -1,5 +1,6 @@
 import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 'lit';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
+import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { WorkCommand } from '../schedule-toolbar/commands.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -21,6 +22,8 @@ export interface WorkContext {
   readonly readonly: boolean;
   readonly words: Words;
   readonly takeoffColumns: RememberedColumns;
+  /** The panel that is looked at. */
+  readonly panel: PanelChoice;
 }
 
 /** The work areas of an element: those that were opened keep where they were, and at most one is shown. */
@@ -56,7 +59,7 @@ export class WorkAreas {
     this.#host.requestUpdate();
   }
 
-  render({ schedule, revision, readonly, words, takeoffColumns }: WorkContext): TemplateResult {
+  render({ schedule, revision, readonly, words, takeoffColumns, panel }: WorkContext): TemplateResult {
     const shown = (name: WorkCommand) => name === this.active;
     return html`
       ${this.#opened.has('join') ? html`<elv-schedule-join class="work" ?hidden=${!shown('join')} .active=${shown('join')}
@@ -68,8 +71,8 @@ export class WorkAreas {
       ${this.#opened.has('sizing') ? html`<elv-sizing-table class="work" ?hidden=${!shown('sizing')} .active=${shown('sizing')}
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
-        .schedule=${schedule} .revision=${revision} .words=${words}></elv-bill-table>` : nothing}
+        .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
-        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-load-table>` : nothing}`;
+        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-load-table>` : nothing}`;
   }
 }

@@ -3,6 +3,7 @@ import { writeSchedule } from '../../src/exchange/index.ts';
 import { loadTableCsv } from '../../src/report/load-table-csv.ts';
 import { loadTableHtml } from '../../src/report/load-table-html.ts';
 import { buildReport, type Report } from '../../src/report/model/index.ts';
+import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import { PAPERS, type Paper } from '../../src/report/page-styles.ts';
 import { message } from '../../src/words/index.ts';
 import { fileName, saveBlob, saveFile } from '../load-schedule/files.ts';
@@ -32,12 +33,14 @@ const WORKBOOK = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 export class LoadTable extends WorkArea {
   static override styles = [controls, workAreaStyles, statusMarkStyles, styles];
   static override properties: PropertyDeclarations = {
-    readonly: { type: Boolean }, view: { state: true }, paper: { state: true }, older: { state: true },
+    readonly: { type: Boolean }, only: { attribute: false }, view: { state: true }, paper: { state: true }, older: { state: true },
     problems: { state: true },
     saved: { state: true },
   };
 
   declare readonly: boolean;
+  /** The panel that the load table is of; all of them by default. */
+  declare only: PanelChoice;
   declare view: LoadTableView;
   declare protected paper: Paper;
   /** The schedule that is compared with; its changes are a part of the load table. */
@@ -58,7 +61,7 @@ export class LoadTable extends WorkArea {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
-    if (['schedule', 'revision', 'words', 'older'].some((key) => changed.has(key))) {
+    if (['schedule', 'revision', 'words', 'older', 'only'].some((key) => changed.has(key))) {
       this.#report = undefined;
       this.saved = '';
     }
@@ -134,7 +137,9 @@ export class LoadTable extends WorkArea {
 
   /** The load table of the schedule as it is now. */
   get #reportNow(): Report {
-    return this.#report ??= buildReport(this.schedule, { generated: today(), since: this.older?.schedule });
+    return this.#report ??= buildReport(this.schedule, {
+      generated: today(), since: this.older?.schedule, panel: this.only,
+    });
   }
 
   get #frame(): HTMLIFrameElement | null {

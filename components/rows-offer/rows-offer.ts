@@ -1,18 +1,18 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
-import { goneNotes } from '../../src/exchange/index.ts';
 import {
-  compareWithList, updateChanges, updateCounts, updateLabel, type CellUpdate, type ListUpdate, type RowUpdate,
+  compareWithList, takeList, updateCounts, type CellUpdate, type ListUpdate, type ListWay, type RowUpdate,
 } from '../../src/exchange/update/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isBlank, SCHEMA, withRowsAdded, withRowsReplaced, type SheetName } from '../../src/schedule/index.ts';
+import { isBlank, SCHEMA, type SheetName } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { controls } from '../look/index.ts';
 import type { OfferedRows, TakenRows, TakeRows } from './offered-rows.ts';
 import { styles } from './rows-offer.styles.ts';
 import { updatePreview } from './update-preview.ts';
 
-const WAYS = { update: message('Update by tag'), append: message('Append'), replace: message('Replace') } as const;
-type Way = keyof typeof WAYS;
+const WAYS: Readonly<Record<ListWay, string>> = {
+  update: message('Update by tag'), append: message('Append'), replace: message('Replace'),
+};
 
 /** Asks what becomes of rows that come from a file, and shows what they would change; nothing happens by itself. */
 export class RowsOffer extends LitElement {
@@ -31,7 +31,7 @@ export class RowsOffer extends LitElement {
   declare updateOnly: boolean;
   declare take: TakeRows;
   declare cancel: () => void;
-  declare protected way: Way;
+  declare protected way: ListWay;
   /** Whether new rows of an update come behind the others. */
   declare protected adds: boolean;
   #updates: readonly ListUpdate[] = [];
@@ -59,7 +59,7 @@ export class RowsOffer extends LitElement {
     return html`<section class="offer" aria-labelledby="title" @keydown=${this.#onKeydown}>
       <h3 id="title" tabindex="-1">${updateOnly ? words.say('{file} says otherwise. Nothing changes until it is taken.', { file: name }) : this.#question}</h3>
       ${notes.map((note) => html`<p class="quiet spoken">${note}</p>`)}
-      ${updateOnly ? nothing : html`<div class="ways" role="radiogroup" aria-labelledby="title">${(Object.keys(WAYS) as Way[]).map((way) => this.#choice(way))}</div>`}
+      ${updateOnly ? nothing : html`<div class="ways" role="radiogroup" aria-labelledby="title">${(Object.keys(WAYS) as ListWay[]).map((way) => this.#choice(way))}</div>`}
       ${this.way === 'update' ? this.#updates.map((update) => this.#preview(update)) : nothing}
       <div class="do"><button type="button" class="primary" data-do="take" @click=${this.#take}>${words.say('Take')}</button>
         <button type="button" data-do="cancel" title=${words.say('Leaves everything as it is (Esc)')} @click=${this.#cancel}>${words.say('Cancel')}</button></div>
@@ -78,7 +78,7 @@ export class RowsOffer extends LitElement {
     });
   }
 
-  #choice(way: Way): TemplateResult {
+  #choice(way: ListWay): TemplateResult {
     const { words } = this;
     const [update] = this.#updates as [ListUpdate];
     const before = this.#countIn(update.sheet);
@@ -114,25 +114,15 @@ export class RowsOffer extends LitElement {
   readonly #take = (): void => {
     const { words, offer: { name, lists, notes }, way, adds } = this;
     this.take((schedule): TakenRows => {
-      if (way === 'update') {
-        const updates = lists.map((list) => compareWithList(schedule.document, list, words));
-        return {
-          notes, label: updates.map((update) => updateLabel(update, name, words)).join('; '),
-          changes: updates.flatMap((update) => updateChanges(schedule.document, update,
-            { adds, words, takes: (row, cell) => this.#takes(update.sheet, row, cell) })),
-        };
-      }
-      const [{ sheet, rows }] = lists as [OfferedRows['lists'][number]];
-      const content = schedule.content();
-      const before = content.sheets[sheet]!.length;
-      const named = { sheet: words.text(SCHEMA[sheet].title), n: rows.length, file: name, before };
-      if (way === 'append') {
-        const label = words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} added to {before}', named);
-        return { label, notes, content: withRowsAdded(content, sheet, rows) };
-      }
-      const replaced = withRowsReplaced(content, sheet, rows);
-      const label = words.say('{sheet}: {n, plural, one {# row} other {# rows}} from {file} in place of {before}', named);
-      return { label, notes: [...notes, ...goneNotes(replaced.gone, words)], content: replaced.content };
+      const taken = lists.map((list) => takeList(schedule, list, name, way,
+        { adds, words, takes: (row, cell) => this.#takes(list.sheet, row, cell) }));
+      const label = taken.map((each) => each.label).join('; ');
+      const said = [...notes, ...taken.flatMap((each) => each.notes)];
+      return {
+        label, notes: said,
+        ...('content' in taken[0]! ? { content: taken[0].content }
+          : { changes: taken.flatMap((each) => 'changes' in each ? each.changes : []) }),
+      };
     });
     this.#giveBack();
   };

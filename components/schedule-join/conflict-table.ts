@@ -1,8 +1,8 @@
 import { html, type TemplateResult } from 'lit';
-import { conflictSentence, type JoinChoice, type JoinConflict } from '../../src/exchange/join/index.ts';
+import { conflictRow, conflictSentence, type JoinChoice, type JoinConflict } from '../../src/exchange/join/index.ts';
 import { changedValue } from '../../src/report/changes/changes-text.ts';
 import { DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
-import { findColumn, SCHEMA, type CellValue, type DetailKey, type SheetName } from '../../src/schedule/index.ts';
+import { findColumn, SCHEMA, type Cells, type CellValue, type DetailKey, type SheetName } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 
 /** Conflicts that are shown; the rest is decided once these are. */
@@ -32,12 +32,13 @@ export function conflictTable(
 }
 
 /** Where it stands: «Supplies, L1, Rated». */
-function placeOf({ sheet, tag, key, name, kind }: JoinConflict, words: Words): string {
+function placeOf(conflict: JoinConflict, words: Words): string {
+  const { sheet, key, kind } = conflict;
   if (kind === 'detail') return words.say(DETAIL_TITLES[key as DetailKey]);
   if (sheet === '') return key;
   const column = findColumn(sheet as SheetName, key);
   return [
-    words.text(SCHEMA[sheet as SheetName].title), tag === '' ? name.split('/')[1] : tag,
+    words.text(SCHEMA[sheet as SheetName].title), conflictRow(conflict, words),
     ...(column === undefined ? kind === 'cell' ? [key] : [] : [words.text(column.title)]),
   ].join(', ');
 }
@@ -50,6 +51,11 @@ function valueText({ sheet, key, kind }: JoinConflict, value: unknown, words: Wo
     return sheet === '' ? String(plain) : changedValue(findColumn(sheet as SheetName, of), plain, words);
   };
   if (typeof value !== 'object') return cellText(key, value);
+  if (kind === 'parts') {
+    return (value as readonly Cells[]).map(({ ref, branch, rail, qty }) =>
+      [ref, branch, rail, cellText('qty', qty ?? null)].filter((each) => each !== undefined && each !== null).join(' '))
+      .join(words.say('; '));
+  }
   if (kind === 'acceptance' || kind === 'revision') {
     const { reason, text, name, date } = value as Readonly<Record<'reason' | 'text' | 'name' | 'date', string | undefined>>;
     return [reason ?? text, name, date].filter((each) => each !== undefined && each !== '').join(', ');

@@ -1,5 +1,5 @@
 import { css, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
-import { joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict } from '../../src/exchange/join/index.ts';
+import { joinSchedules, joinSentences, throughout, type Join, type JoinChoice, type JoinConflict } from '../../src/exchange/join/index.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { CommandEvent } from '../events/index.ts';
 import { readOlder } from '../load-table/older-schedule.ts';
@@ -102,9 +102,9 @@ export class ScheduleJoin extends WorkArea {
   }
 
   /** Decides all that is open yet, where it can be decided so. */
-  #all(choice: JoinChoice): void {
+  #all(choice: 'mine' | 'theirs'): void {
     const open = this.#join!.conflicts.filter((each: JoinConflict) => each.choice === null);
-    const decided = open.map(({ name, choices }) => [name, choices.includes(choice) ? choice : 'mine'] as const);
+    const decided = open.map((each) => [each.name, throughout(each, choice)] as const);
     this.choices = { ...this.choices, ...Object.fromEntries(decided) };
   }
 

@@ -2,7 +2,8 @@ import { css, html, nothing, type PropertyDeclarations, type PropertyValues, typ
 import {
   createSized, OFFICE_LISTS, sizePanel, sizingCsv, type OfficeLists, type SizingOptions, type SizingRow,
 } from '../../src/allocation/index.ts';
-import { isBlank, tagOf } from '../../src/schedule/index.ts';
+import { panelNames } from '../../src/engine/panel-of.ts';
+import { isBlank } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
 import { controls } from '../look/index.ts';
@@ -95,7 +96,7 @@ export class SizingTable extends WorkArea {
     const choose = (more: Partial<Choices>) => { this.choices = { ...this.choices, ...more }; };
     const check = (key: 'equalUnits' | 'unplaced', checked: boolean, title: string) =>
       html`<label><input type="checkbox" data-option=${key} .checked=${checked} @change=${() => { choose({ [key]: !checked }); }}>${title}</label>`;
-    const panels = this.schedule.rows('enclosures').map((row) => tagOf('enclosures', row)).filter((tag) => tag !== '');
+    const panels = panelNames(this.schedule);
     const onPanel = ({ currentTarget }: Event) => {
       choose({ panel: (currentTarget as HTMLSelectElement).value || undefined });
     };

@@ -1,6 +1,5 @@
-import { panelOf } from '../engine/index.ts';
+import { panelNames } from '../engine/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { SHEET_NAMES } from '../schedule/index.ts';
 import { Refusal } from './refusal.ts';
 
 /**
@@ -9,9 +8,8 @@ import { Refusal } from './refusal.ts';
  */
 export function refuseUnknownPanel(schedule: LoadSchedule, panel: string | undefined): void {
   if (panel === undefined) return;
-  const known = new Set(SHEET_NAMES.flatMap((sheet) =>
-    schedule.rows(sheet).flatMap(({ id }) => panelOf(schedule, sheet, id) ?? [])));
-  if (known.has(panel)) return;
-  const names = known.size === 0 ? 'The schedule names no enclosure' : `Give one of ${[...known].join(', ')}`;
+  const known = panelNames(schedule);
+  if (known.includes(panel)) return;
+  const names = known.length === 0 ? 'The schedule names no enclosure' : `Give one of ${known.join(', ')}`;
   throw new Refusal([`--panel ${panel} is not known. ${names}.`]);
 }

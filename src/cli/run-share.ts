@@ -4,12 +4,10 @@ import {
 } from '../allocation/index.ts';
 import { writeSchedule } from '../exchange/index.ts';
 import { ENGLISH, type Words } from '../words/index.ts';
+import { command } from './command.ts';
 import { writeText } from './files.ts';
-import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
-import { refusing } from './refusal.ts';
-import { readShareOptions, SHARE_HELP } from './share-options.ts';
-import type { Streams } from './streams.ts';
+import { HELP, OPTIONS, readShareOptions } from './share-options.ts';
 
 /** Time for the search; nobody waits at a screen, and most schedules take a small part of it [ms]. */
 const MOST_MILLISECONDS = 10_000;
@@ -17,51 +15,44 @@ const MOST_MILLISECONDS = 10_000;
 /**
  * The command `share`: reads a schedule, shares its devices out and prints how; writes the schedule, and what the
  * job needs, where they are asked for.
- * @returns the exit code: 0; 2 for bad input, of which nothing is written to `out`
  */
-export async function runShare(words: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
-  return refusing(warn, async () => {
-    const options = readShareOptions(words);
-    if (options === 'help') {
-      out(SHARE_HELP);
-      return 0;
-    }
-    const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
-    if (options.sizing !== undefined) {
-      const rows = await sizePanel(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
-      await writeText(sizingCsv(rows, schedule.words), options.sizing, out);
-    }
-    if (options.create) {
-      const { changes, made } = await createSized(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
-      schedule.act('Sizing', changes);
-      await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
-      out(`${JSON.stringify({ made }, null, 2)}\n`);
-      return 0;
-    }
-    const sharing = await shareOut(readSharing(schedule, options.request), { milliseconds: MOST_MILLISECONDS });
-    const { words: spoken } = schedule;
-    for (const note of sharing.notes) warn(noteSentence(note, spoken));
-    for (const left of sharing.leftOut) {
-      if (left.code === 'takes-none' || left.code === 'nothing-to-share-over') continue;
-      const [row, reason] = [left.row + 1, leftOutSentence(sharing.over, left, spoken)];
-      warn(left.ref === null ? spoken.say('devices, row {row}: has no place. {reason}', { row, reason })
-        : spoken.say('devices, row {row} ({ref}): has no place. {reason}', { row, ref: left.ref, reason }));
-    }
-    // The same holds for every one of them, and is said once.
-    const nowhere = sharing.leftOut.filter(({ code }) => code === 'nothing-to-share-over');
-    if (nowhere.length > 0) {
-      warn(spoken.say('{rows, plural, one {# device row has} other {# device rows have}} no place. {reason}', {
-        rows: nowhere.length, reason: leftOutSentence(sharing.over, nowhere[0]!, spoken),
-      }));
-    }
-    if (options.output !== undefined) {
-      schedule.act('Sharing out', shareChanges(schedule.document, sharing));
-      await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
-    }
-    out(`${JSON.stringify(printed(sharing, spoken), null, 2)}\n`);
+export const runShare = command(HELP, OPTIONS, async (given, { out, warn }) => {
+  const options = readShareOptions(given);
+  const { words } = given;
+  const schedule = await openSchedule(options.inputs, warn, words);
+  if (options.sizing !== undefined) {
+    const rows = await sizePanel(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
+    await writeText(sizingCsv(rows, schedule.words), options.sizing, out);
+  }
+  if (options.create) {
+    const { changes, made } = await createSized(schedule, { ...options.rules, milliseconds: MOST_MILLISECONDS });
+    schedule.act('Sizing', changes);
+    await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
+    out(`${JSON.stringify({ made }, null, 2)}\n`);
     return 0;
-  });
-}
+  }
+  const sharing = await shareOut(readSharing(schedule, options.request), { milliseconds: MOST_MILLISECONDS });
+  for (const note of sharing.notes) warn(noteSentence(note, words));
+  for (const left of sharing.leftOut) {
+    if (left.code === 'takes-none' || left.code === 'nothing-to-share-over') continue;
+    const [row, reason] = [left.row + 1, leftOutSentence(sharing.over, left, words)];
+    warn(left.ref === null ? words.say('devices, row {row}: has no place. {reason}', { row, reason })
+      : words.say('devices, row {row} ({ref}): has no place. {reason}', { row, ref: left.ref, reason }));
+  }
+  // The same holds for every one of them, and is said once.
+  const nowhere = sharing.leftOut.filter(({ code }) => code === 'nothing-to-share-over');
+  if (nowhere.length > 0) {
+    warn(words.say('{rows, plural, one {# device row has} other {# device rows have}} no place. {reason}', {
+      rows: nowhere.length, reason: leftOutSentence(sharing.over, nowhere[0]!, words),
+    }));
+  }
+  if (options.output !== undefined) {
+    schedule.act('Sharing out', shareChanges(schedule.document, sharing));
+    await writeText(writeSchedule(schedule.content(), { pretty: true }), options.output, out);
+  }
+  out(`${JSON.stringify(printed(sharing, words), null, 2)}\n`);
+  return 0;
+});
 
 /** A sharing for programs, without the ids of rows, which mean nothing outside. */
 function printed(sharing: Sharing, words: Words): unknown {

@@ -1,3 +1,4 @@
+import { isInSight } from '../engine/index.ts';
 import { writeCsv, writeSchedule } from '../exchange/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
@@ -5,38 +6,29 @@ import {
   tableJson, type Report,
 } from '../report/index.ts';
 import { SHEET_NAMES, type SheetName } from '../schedule/index.ts';
+import { command } from './command.ts';
 import { explainFigures } from './explain-option.ts';
 import { writeBytes, writeText } from './files.ts';
-import { spokenWords } from './lang-option.ts';
 import { refuseUnknownPanel } from './known-panel.ts';
 import { openSchedule } from './open-schedule.ts';
-import { HELP, readOptions, type TableOptions } from './options.ts';
+import { HELP, OPTIONS, readOptions, type TableOptions } from './options.ts';
 import { printPdf } from './print-pdf.ts';
-import { Refusal, refusing } from './refusal.ts';
+import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
 
-export { refuseFormulas } from './open-schedule.ts';
-
 /**
- * The command `table`: reads a schedule, works it out, writes it.
- * @returns the exit code: 0; 1 when `--check` is given and a finding is `over`, or when the digits of `--check-digest`
- *   are those of another schedule; 2 for bad input, of which nothing is written to `out`.
+ * The command `table`: reads a schedule, works it out, writes it. It ends with 1 when `--check` is given and a finding
+ * is `over`, or when the digits of `--check-digest` are those of another schedule.
  */
-export async function runTable(words: readonly string[], streams: Streams): Promise<0 | 1 | 2> {
+export const runTable = command(HELP, OPTIONS, async (given, streams) => {
   const { out, warn } = streams;
-  return refusing(warn, async () => {
-    const options = readOptions(words);
-    if (options === 'help') {
-      out(HELP);
-      return 0;
-    }
-    const schedule = await openSchedule(options.inputs, warn, await spokenWords(options.lang));
-    if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
-    refuseUnknownPanel(schedule, options.panel);
-    await write(schedule, options, streams);
-    return options.check ? check(panelView(schedule, options.panel), options.passAccepted, warn) : 0;
-  });
-}
+  const options = readOptions(given);
+  const schedule = await openSchedule(options.inputs, warn, given.words);
+  if (options.checkDigest !== undefined) return checkDigest(schedule, options.checkDigest, out);
+  refuseUnknownPanel(schedule, options.panel);
+  await write(schedule, options, streams);
+  return options.check ? check(panelView(schedule, options.panel), options.passAccepted, warn) : 0;
+});
 
 async function write(schedule: LoadSchedule, options: TableOptions, { out, warn }: Streams): Promise<void> {
   const { format, sheet, whole, output, explain } = options;
@@ -47,7 +39,7 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
       return writeText(`${JSON.stringify(table, null, 2)}\n`, output, out);
     }
     case 'csv': return writeText(
-      whole ? loadTableCsv(await reportOf(schedule, options, warn)) : writeCsv(schedule, sheet ?? onlySheet(schedule)),
+      whole ? loadTableCsv(await reportOf(schedule, options, warn)) : sheetCsv(schedule, sheet ?? onlySheet(schedule), options.panel),
       output, out
     );
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);
@@ -68,6 +60,10 @@ async function reportOf(
 ): Promise<Report> {
   const older = since === undefined ? undefined : await openSchedule([since], warn, schedule.words);
   return buildReport(schedule, { generated: new Date().toISOString().slice(0, 10), sheet, panel, since: older });
+}
+
+function sheetCsv(schedule: LoadSchedule, sheet: SheetName, panel: string | undefined): string {
+  return writeCsv(schedule, sheet, panel === undefined ? undefined : (id) => isInSight(schedule, sheet, id, panel));
 }
 
 function onlySheet(schedule: LoadSchedule): SheetName {

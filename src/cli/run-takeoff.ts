@@ -5,14 +5,14 @@ import {
 } from '../exchange/takeoff/index.ts';
 import { ScheduleDocument, toContent, toSnapshot, type Content } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
+import { command } from './command.ts';
 import { problemLines, writeText } from './files.ts';
-import { spokenWords } from './lang-option.ts';
 import { openSchedule } from './open-schedule.ts';
 import { readInputs } from './read-inputs.ts';
-import { Refusal, refusing } from './refusal.ts';
+import { Refusal } from './refusal.ts';
 import type { Streams } from './streams.ts';
 import { takeOnto, type TakenOnto } from './take-onto.ts';
-import { readTakeoffOptions, TAKEOFF_HELP, type TakeoffCommand } from './takeoff-options.ts';
+import { HELP, OPTIONS, readTakeoffOptions, type TakeoffCommand } from './takeoff-options.ts';
 import { readTakeoffFile, type TakeoffFile } from './takeoff-file.ts';
 
 /** All lists that are read together, and what their files are called. */
@@ -24,40 +24,31 @@ interface TakeoffList {
 /** How many lines that need a decision are named. */
 const MOST_NAMED = 20;
 
-/**
- * The command `takeoff`: reads a takeoff, prints what becomes of each line, writes a schedule.
- * @returns the exit code: 0; 2 for bad input, of which nothing is written.
- */
-export async function runTakeoff(args: readonly string[], { out, warn }: Streams): Promise<0 | 1 | 2> {
-  return refusing(warn, async () => {
-    const options = readTakeoffOptions(args);
-    if (options === 'help') {
-      out(TAKEOFF_HELP);
-      return 0;
-    }
-    const words = await spokenWords(options.lang);
-    const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
-    const content = onto?.content() ?? await readTypes(options.types, words, warn);
-    if ((content.sheets.types ?? []).length === 0) {
-      warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
-    }
-    const files: TakeoffFile[] = [];
-    const names = new Set<string>();
-    for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words, names));
-    for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
-    const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
-    const takeoff = readDecided(list, content, options, words);
-    const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options.same);
-    if (options.output !== undefined) {
-      await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
-    }
-    const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
-    for (const remark of remarks) warn(`${list.name}: ${remark}`);
-    for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
-    out(jsonOf(takeoff, taken?.printed));
-    return 0;
-  });
-}
+/** The command `takeoff`: reads a takeoff, prints what becomes of each line, writes a schedule. */
+export const runTakeoff = command(HELP, OPTIONS, async (given, { out, warn }) => {
+  const options = readTakeoffOptions(given);
+  const { words } = given;
+  const onto = options.onto === undefined ? undefined : await openSchedule([options.onto], warn, words);
+  const content = onto?.content() ?? await readTypes(options.types, words, warn);
+  if ((content.sheets.types ?? []).length === 0) {
+    warn(`${options.onto ?? options.types}: ${words.say('It has no types, so that every name becomes a new one.')}`);
+  }
+  const files: TakeoffFile[] = [];
+  const names = new Set<string>();
+  for (const name of options.files) files.push(await readTakeoffFile(name, options.sheetNames, words, names));
+  for (const file of files) for (const note of file.notes) warn(`${file.name}: ${note}`);
+  const list = { name: options.files.join(', '), source: files.flatMap(({ tables }) => tables) };
+  const takeoff = readDecided(list, content, options, words);
+  const taken = onto === undefined ? undefined : takeOnto(onto, takeoff, options.revision, options.same);
+  if (options.output !== undefined) {
+    await writeText(taken?.text ?? scheduleOf(takeoff, content, options.types, words), options.output, out);
+  }
+  const remarks = [...takeoff.notes, ...undecidedOf(takeoff, words), `${equationOf(takeoff.sums, words)}.`];
+  for (const remark of remarks) warn(`${list.name}: ${remark}`);
+  for (const remark of taken?.remarks ?? []) warn(`${options.onto!}: ${remark}`);
+  out(jsonOf(takeoff, taken?.printed));
+  return 0;
+});
 
 async function readTypes(name: string, words: Words, warn: Streams['warn']): Promise<Content> {
   const { content, notes } = await readInputs([name], words);

@@ -1,6 +1,6 @@
 import type { ShareRequest, SizingOptions } from '../allocation/index.ts';
-import { calledAs } from './called-as.ts';
-import { parseWords } from './parse-words.ts';
+import { oneOf, refuseNone, type Given } from './command.ts';
+import { CAUTION, INPUT, type Help } from './help-text.ts';
 import { readPercent } from './read-percent.ts';
 import { Refusal } from './refusal.ts';
 
@@ -14,47 +14,38 @@ export interface ShareOptions {
   readonly rules: Pick<SizingOptions, 'wholeRows' | 'extension' | 'equalUnits' | 'panel'>;
   /** Rows are made of the sizing in the place of sharing out. */
   readonly create: boolean;
-  /** The language of notes and reasons. */
-  readonly lang: string | undefined;
 }
 
-export const SHARE_HELP = `Shares the devices of a schedule out over the least number of bus branches or supplies.
+export const HELP: Help = {
+  name: 'share', does: 'Shares the devices of a schedule out over the least number of bus branches or supplies.',
+  forms: ['INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--across-panels] [--extension PERCENT] '
+    + '[--equal-units] [--panel NAME] [--create] [--output FILE] [--sizing FILE]'],
+  words: {
+    INPUT,
+    '--over': 'branches (default): nodes, up to the limit of a branch less its reserve. supplies: demand, up to what may '
+      + 'be used of a supply times its target, each purpose on supplies of its own',
+    '--whole-rows': 'no row is split',
+    '--keep': 'devices that have a branch or supply keep it; without this all are shared anew',
+    '--across-panels': 'devices may go to another panel; without this what is on a branch or rail that has an enclosure '
+      + 'stays in that panel, and the rest may go to any',
+    '--extension PERCENT': 'put so much less on each that what is there may grow by this',
+    '--sizing FILE': 'write what the job needs (supplies, ways, branches, relay modules, by panel) to a CSV file',
+    '--equal-units': 'supplies of a sizing for one purpose in one panel are of one rating',
+    '--panel NAME': 'the panel of what belongs to none, in a sizing',
+    '--create': 'instead of sharing out, make rows of the sizing of what has no place yet, put it on them, and print how '
+      + 'many; needs --output',
+  },
+  said: 'notes and reasons, and of what the job needs', output: 'write the schedule, shared out, to a file',
+  about: [
+    'Prints JSON: how many are used, the lower bound for that, whether the number is proven to be the least, what decides '
+      + 'it in each panel, and the placements (row: place of the device row from 0); then what was left out and why, how '
+      + 'full each one is, and those that are to be made. Where there are too few, more are made like the last whose '
+      + 'limit or rating is known.',
+  ],
+  caution: CAUTION,
+};
 
-  ${calledAs('share')} INPUT… [--over branches|supplies] [--whole-rows] [--keep] [--across-panels]
-    [--extension PERCENT] [--equal-units] [--panel NAME] [--create] [--output FILE] [--sizing FILE]
-
-INPUT          a schedule (.schedule.json), or sheets in CSV, each known by its headings;
-               a sheet in CSV takes the place of that sheet of the schedule
---over         branches (default): nodes, up to the limit of a branch less its reserve
-               supplies: demand, up to what may be used of a supply times its target, each
-               purpose on supplies of its own
---whole-rows   no row is split
---keep         devices that have a branch or supply keep it; without this all are shared anew
---across-panels  devices may go to another panel; without this what is on a branch or rail that has an
-               enclosure stays in that panel, and the rest may go to any
---extension PERCENT  put so much less on each that what is there may grow by this
---output FILE  write the schedule, shared out, to a file
---sizing FILE  write what the job needs (supplies, ways, branches, relay modules, by panel) to a CSV file
---equal-units  supplies of a sizing for one purpose in one panel are of one rating
---panel NAME   the panel of what belongs to none, in a sizing
---create       instead of sharing out, make rows of the sizing of what has no place yet, put it on them,
-               and print how many; needs --output
---lang TAG     language of notes and reasons, of what the job needs, and of files that are read
-               beside English: en (default), de, fr
---help         this text
-
-Prints JSON: how many are used, the lower bound for that, whether the number is proven to be
-the least, what decides it in each panel, and the placements (row: place of the device row from 0); then what was left out
-and why, how full each one is, and those that are to be made. Where there are too few, more
-are made like the last whose limit or rating is known.
-
-Exit code: 0; 2 for bad input, which is named by file, line and column.
-
-The figures support design by a competent person and never replace it. Local wiring rules, the
-makers' instructions and licensed practice decide.
-`;
-
-const OPTIONS = {
+export const OPTIONS = {
   over: { type: 'string', default: 'branches' },
   'whole-rows': { type: 'boolean', default: false },
   keep: { type: 'boolean', default: false },
@@ -63,26 +54,16 @@ const OPTIONS = {
   'equal-units': { type: 'boolean', default: false },
   panel: { type: 'string' },
   create: { type: 'boolean', default: false },
-  output: { type: 'string' },
   sizing: { type: 'string' },
-  lang: { type: 'string' },
-  help: { type: 'boolean' },
 } as const;
-
-const HINT = `${calledAs('share')} --help says what there is.`;
 
 /**
  * Reads the words behind the command.
  * @throws Refusal for a word that it does not know.
  */
-export function readShareOptions(words: readonly string[]): ShareOptions | 'help' {
-  const { values, positionals } = parseWords(words, OPTIONS, HINT);
-  if (values.help === true) return 'help';
-  if (positionals.length === 0) throw new Refusal([`No input is named. Name a schedule or sheets in CSV; ${HINT}`]);
-  const { over } = values;
-  if (over !== 'branches' && over !== 'supplies') {
-    throw new Refusal([`--over ${over} is not known. Give one of branches, supplies.`]);
-  }
+export function readShareOptions({ values, positionals }: Given<typeof OPTIONS>): ShareOptions {
+  refuseNone(positionals, HELP.name);
+  const over = oneOf('over', values.over, ['branches', 'supplies']);
   const extension = readPercent('extension', values.extension);
   if (values.create && values.output === undefined) {
     throw new Refusal(['--create makes rows in a schedule. Name a file for it with --output, as in --output panel.schedule.json.']);
@@ -96,6 +77,5 @@ export function readShareOptions(words: readonly string[]): ShareOptions | 'help
     request: { over, wholeRows: values['whole-rows'], keepPlaced: values.keep, acrossPanels: values['across-panels'], extension },
     output: values.output,
     sizing: values.sizing,
-    lang: values.lang,
   };
 }

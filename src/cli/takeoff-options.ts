@@ -1,8 +1,8 @@
 import { fileURLToPath } from 'node:url';
 import { TAKEOFF_FIELDS, type RememberedColumns, type TakeoffField } from '../exchange/takeoff/index.ts';
 import type { RevisionOptions } from '../exchange/revision/index.ts';
-import { calledAs } from './called-as.ts';
-import { parseWords } from './parse-words.ts';
+import { oneOrNone, type Given } from './command.ts';
+import { hintOf, type Help } from './help-text.ts';
 import { Refusal } from './refusal.ts';
 
 /** What the words behind the command ask for. */
@@ -18,8 +18,6 @@ export interface TakeoffCommand {
   /** Lines of the list and the device rows that they are, as they were given. */
   readonly same: readonly (readonly [line: string, row: string])[];
   readonly output: string | undefined;
-  /** The language of reasons and notes. */
-  readonly lang: string | undefined;
   readonly columns: RememberedColumns;
   /** Names and the types that they mean; an empty one asks for a new type. */
   readonly meanings: readonly (readonly [name: string, type: string])[];
@@ -28,50 +26,46 @@ export interface TakeoffCommand {
 /** What `--revises` calls the rows for which the schedule names no list. */
 export const UNLISTED = 'unlisted';
 
-export const TAKEOFF_HELP = `Reads a takeoff: says of every line what becomes of it, and writes a schedule.
+export const HELP: Help = {
+  name: 'takeoff', does: 'Reads a takeoff: says of every line what becomes of it, and writes a schedule.',
+  forms: [
+    'FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…',
+    'FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] [--is LINE=ROW]… …',
+  ],
+  words: {
+    FILE: 'the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with fields '
+      + 'parted by comma, semicolon or tab, in UTF-8, UTF-16 or Windows-1252',
+    '--sheet-name NAME': 'a sheet of the workbook that holds a list; by default all that are shown, each of which is the '
+      + 'area of lines that have none; legends explain the codes of the lists',
+    '--types SCHEDULE': 'the schedule, or its sheet of types in CSV, whose types and aliases the names are looked up '
+      + 'among; by default the types that come with this software',
+    '--onto SCHEDULE': 'take it onto this schedule, which was counted in an earlier issue of it: rows are the same by '
+      + 'ref, else by area and type; what stays keeps rail, branch, run and all that was entered',
+    '--gone mark|delete': 'rows that the list no longer has are marked and still count (default), or deleted',
+    '--revises LIST': 'the list that it takes the place of, by its name in the schedule; by default that of the same '
+      + `name, or the one of which it has rows; «${UNLISTED}»: the rows that name no list; empty: none, it is a further list`,
+    '--match ref|place': 'what tells rows apart where ref and place disagree; by default refs, unless numbered anew',
+    '--is LINE=ROW': 'a line of the list is a device row that it does not name: its number, or its key where there are '
+      + 'several lists (file!sheet!line), and the ref of the row or # and its number, as --is 5=#12',
+    '--as NAME=TYPE': 'a name means this type, and is remembered as its alias in what is written; with nothing behind '
+      + 'the sign it becomes a new type',
+    '--column FIELD=COLUMN': 'what a column holds, by its heading or its number from 1; FIELD is one of '
+      + `${TAKEOFF_FIELDS.join(', ')} or ignore`,
+  },
+  said: 'reasons and notes', output: 'write a schedule with these types, the new ones, and the devices that were taken',
+  about: [
+    'A takeoff is understood in each of the languages whatever --lang says.',
+    'Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands (source), why '
+      + 'a person is asked (flag: hidden, struck, superseded, sum, matrix, proposal) and the quantity that is proposed, with the '
+      + 'sums of the quantities; a line with several counts stands once for each. With --onto also how many device rows '
+      + 'came, changed, went and are kept, and each of them with its quantity before and after.',
+  ],
+  caution: 'Counts and draws are to be checked before anything is bought or wired.',
+};
 
-  ${calledAs('takeoff')} FILE… [--sheet-name NAME]… [--types SCHEDULE] [--output FILE] [--as NAME=TYPE]… [--column FIELD=COLUMN]…
-  ${calledAs('takeoff')} FILE… --onto SCHEDULE [--gone mark|delete] [--revises LIST]… [--match ref|place] [--is LINE=ROW]… …
-
-FILE              the takeoff, in one file or several: a workbook (.xlsx), a page with tables (.html), or text with
-                  fields parted by comma, semicolon or tab, in UTF-8, UTF-16 or Windows-1252
---sheet-name NAME a sheet of the workbook that holds a list; by default all that are shown, each of which is the
-                  area of lines that have none; legends explain the codes of the lists
---types SCHEDULE  the schedule, or its sheet of types in CSV, whose types and aliases the names are
-                  looked up among; by default the types that come with this software
---output FILE     write a schedule with these types, the new ones, and the devices that were taken
---onto SCHEDULE   take it onto this schedule, which was counted in an earlier issue of it: rows are the same
-                  by ref, else by area and type; what stays keeps rail, branch, run and all that was entered
---gone mark|delete
-                  rows that the list no longer has are marked and still count (default), or deleted
---revises LIST    the list that it takes the place of, by its name in the schedule; by default that of the same
-                  name, or the one of which it has rows; «unlisted»: the rows that name no list;
-                  empty: none, it is a further list
---match ref|place what tells rows apart where ref and place disagree; by default refs, unless numbered anew
---is LINE=ROW     a line of the list is a device row that it does not name: its number, or its key where there
-                  are several lists (file!sheet!line), and the ref of the row or # and its number, as --is 5=#12
---as NAME=TYPE    a name means this type, and is remembered as its alias in what is written;
-                  with nothing behind the sign it becomes a new type
---column FIELD=COLUMN
-                  what a column holds, by its heading or its number from 1; FIELD is one of
-                  ${TAKEOFF_FIELDS.join(', ')} or ignore
---lang TAG        language of reasons and notes, and of files that are read beside English: en (default),
-                  de, fr; a takeoff is understood in each of them whatever this says
---help            this text
-
-Prints JSON: what becomes of each line (taken, merged, left-out, undecided) and why, where it stands
-(source), why a person is asked (flag: hidden, struck, superseded, sum, matrix, proposal) and the quantity that is
-proposed, with the sums of the quantities; a line with several counts stands once for each. With --onto also
-how many device rows came, changed, went and are kept, and each of them with its quantity before and after.
-Exit code: 0; 2 for bad input, which is named by file, line and column.
-
-Counts and draws are to be checked before anything is bought or wired.
-`;
-
-const OPTIONS = {
+export const OPTIONS = {
   'sheet-name': { type: 'string', multiple: true },
   types: { type: 'string' },
-  output: { type: 'string' },
   onto: { type: 'string' },
   gone: { type: 'string' },
   revises: { type: 'string', multiple: true },
@@ -79,20 +73,14 @@ const OPTIONS = {
   is: { type: 'string', multiple: true },
   as: { type: 'string', multiple: true },
   column: { type: 'string', multiple: true },
-  lang: { type: 'string' },
-  help: { type: 'boolean' },
 } as const;
-
-const HINT = `${calledAs('takeoff')} --help says what there is.`;
 
 /**
  * Reads the words behind the command.
  * @throws Refusal for a word that it does not know.
  */
-export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | 'help' {
-  const { values, positionals } = parseWords(words, OPTIONS, HINT);
-  if (values.help === true) return 'help';
-  if (positionals.length === 0) throw new Refusal([`No takeoff is named. Name its file; ${HINT}`]);
+export function readTakeoffOptions({ values, positionals }: Given<typeof OPTIONS>): TakeoffCommand {
+  if (positionals.length === 0) throw new Refusal([`No takeoff is named. Name its file; ${hintOf(HELP.name)}`]);
   if (values.onto !== undefined && values.types !== undefined) {
     throw new Refusal([`--types ${values.types}: names are looked up among the types of the schedule of --onto. Leave it out.`]);
   }
@@ -107,23 +95,13 @@ export function readTakeoffOptions(words: readonly string[]): TakeoffCommand | '
     output: values.output,
     onto: values.onto,
     revision: {
-      gone: oneOf('gone', values.gone, ['mark', 'delete']) ?? 'mark', by: oneOf('match', values.match, ['ref', 'place']),
+      gone: oneOrNone('gone', values.gone, ['mark', 'delete']) ?? 'mark', by: oneOrNone('match', values.match, ['ref', 'place']),
       lists: values.revises?.filter((name) => name !== '').map((name) => name === UNLISTED ? '' : name),
     },
     same: (values.is ?? []).map((text) => pairOf(text, '--is', 'LINE=ROW')),
-    lang: values.lang,
     columns: Object.fromEntries((values.column ?? []).map(columnOf)),
     meanings: (values.as ?? []).map((text) => pairOf(text, '--as', 'NAME=TYPE')),
   };
-}
-
-/** @throws Refusal for a word that is none of those that an option takes. */
-function oneOf<Word extends string>(
-  option: string, given: string | undefined, words: readonly Word[],
-): Word | undefined {
-  const word = words.find((each) => each === given);
-  if (word !== undefined || given === undefined) return word;
-  throw new Refusal([`--${option} ${given} is not known. Give one of ${words.join(', ')}.`]);
 }
 
 function columnOf(text: string): [column: string, field: TakeoffField | 'ignore'] {

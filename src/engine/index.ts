@@ -1,6 +1,7 @@
-export { panelKeys, panelOf, type PanelFigures } from './panel-of.ts';
+export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
 export { explain, explanationText, figureOf, type Explanation, type ExplanationPart } from './explain.ts';
 export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts';
+export { numberOf, textOf } from './read-cell.ts';
 export { REFERRED_SHEETS } from './references.ts';
 export { LONGEST_WAY } from './formula-loops.ts';
 export { roomIn, type Room } from './room.ts';

@@ -20,6 +20,23 @@ export function panelKeys(sheet: SheetName): readonly string[] {
   return (SAID_BY[sheet] ?? []).map(([key]) => key);
 }
 
+/** A panel by the tag of its enclosure; `null` for what is in none, `undefined` for all of them together. */
+export type PanelChoice = string | null | undefined;
+
+/** The panels of a schedule: tags of its enclosures in their order, then those that only rows mounted in them name. */
+export function panelNames(
+  schedule: Pick<PanelFigures, 'value'> & { rows(sheet: SheetName): readonly { readonly id: number }[] },
+): string[] {
+  const mounted = (Object.keys(SAID_BY) as SheetName[]).filter((sheet) => SAID_BY[sheet]![0]![1] === undefined);
+  const names = mounted.flatMap((sheet) => schedule.rows(sheet).map(({ id }) => schedule.value(sheet, id, 'enclosure')));
+  return [...new Set(names)].filter((name): name is string => typeof name === 'string' && name !== '');
+}
+
+/** Whether a row is in sight where one panel is looked at: it belongs to that, or its sheet is a list for all. */
+export function isInSight(schedule: PanelFigures, sheet: SheetName, id: number, panel: PanelChoice): boolean {
+  return panel === undefined || panelKeys(sheet).length === 0 || panelOf(schedule, sheet, id) === panel;
+}
+
 /**
  * The panel that a row belongs to: the tag of the enclosure that it is mounted in, or is fed from.
  * @param by keys that count, in this order; all of the sheet by default

@@ -5,6 +5,7 @@ export * from './commands/index.ts';
 export * from './document.ts';
 export * from './snapshot.ts';
 export * from './formula/index.ts';
+export { grouped } from './grouped.ts';
 export * from './history.ts';
 export * from './next-tags.ts';
 export * from './replace-rows.ts';

@@ -61,7 +61,11 @@ test('against an older schedule it says what is more and less, and is saved with
   });
   await userEvent.upload(part(element, 'elv-bill-table input[type=file]')!, new File([older], 'old.schedule.json'));
   await expect.poll(() => parts(element, '.changes tbody tr').map((row) => row.textContent.replace(/\s+/g, ' ').trim()))
-    .toEqual([expect.stringMatching(/^P1\s*Lamp\s*6\s*4\s*-2\s*pcs$/), expect.stringMatching(/^P2\s*Lamp\s*0\s*3\s*\+3\s*pcs$/)]);
+    .toEqual([expect.stringMatching(/^P1\s*Lamp\s*6\s*4\s*-2\s*pcs\s*-19\.90$/), expect.stringMatching(/^P2\s*Lamp\s*0\s*3\s*\+3\s*pcs\s*\+29\.85$/)]);
+  // In all: 6 before, 7 now, each at 9.95.
+  await press(element, '[data-panel=""]');
+  await expect.poll(() => parts(element, '.changes tbody tr').map((row) => row.textContent.replace(/\s+/g, ' ').trim()))
+    .toEqual([expect.stringMatching(/^Lamp\s*6\s*7\s*\+1\s*pcs\s*\+9\.95$/)]);
   const saved: { name: string; text: Promise<string> }[] = [];
   vi.spyOn(HTMLAnchorElement.prototype, 'click').mockImplementation(function (this: HTMLAnchorElement) {
     saved.push({ name: this.download, text: fetch(this.href).then((answer) => answer.text()) });

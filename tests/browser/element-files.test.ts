@@ -27,6 +27,34 @@ test('a sheet goes out as CSV and comes in again without loss', async () => {
   expect(element.value).toBe(before);
 });
 
+test('a page brings CSV into a sheet in the way that it says, each as one silent action', async () => {
+  const element = await mountElement({ content: { details: {}, sheets: {
+    types: [{ type: 'Lamp', draw: 100, note: 'kept' }, { type: 'Bell', draw: '=2*40' }],
+  } } });
+  const changes: unknown[] = [];
+  element.addEventListener('elv-change', (event) => { changes.push(event); });
+  const csv = 'Type,Draw (mA)\r\nLamp,250\r\nBell,90\r\nSiren,300\r\n,7\r\n';
+  const rows = () => (JSON.parse(element.value) as { sheets: { types: unknown[] } }).sheets.types;
+  const before = rows();
+  // The formula of a person stays; a row without a tag names none.
+  expect(await element.importCsv(csv, 'types', 'update'))
+    .toEqual([{ line: 5, message: 'Line 5: it has no Type, which would name its row. Enter one.' }]);
+  expect(rows()).toEqual([
+    { type: 'Lamp', draw: 250, note: 'kept' }, { type: 'Bell', draw: '=2*40' }, { type: 'Siren', draw: 300 },
+  ]);
+  element.undo();
+  expect(rows()).toEqual(before);
+  expect(await element.importCsv(csv, undefined, 'append')).toEqual([]);
+  expect(rows()).toEqual([...before, { type: 'Lamp', draw: 250 }, { type: 'Bell', draw: 90 }, { type: 'Siren', draw: 300 }, { draw: 7 }]);
+  element.undo();
+  expect(await element.importCsv(csv, 'types', 'replace')).toEqual([]);
+  expect(rows()).toHaveLength(4);
+  element.undo();
+  expect(await element.importCsv('Type,Draw (mA)\r\nLamp,much\r\n', 'types', 'update')).toHaveLength(1);
+  expect(rows()).toEqual(before);
+  expect(changes).toEqual([]);
+});
+
 test('a bad file that is dropped changes nothing, and every problem is listed with its line', async () => {
   const element = await mountElement({ content: sample() });
   const before = element.value;

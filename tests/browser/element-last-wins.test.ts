@@ -42,6 +42,7 @@ const LATER: readonly (readonly [string, (element: LoadScheduleElement) => unkno
   ['openFile with a File', (element) => element.openFile(new File([fileOf(2)], 'quick.json'))],
   ['drop', (element) => { drop(element, 'quick.json', fileOf(2)); }],
   ['importCsv', (element) => element.importCsv('Ref;Qty\nD1;2\n', 'devices')],
+  ['importCsv in another way', (element) => element.importCsv('Ref;Qty\nD1;2\n', 'devices', 'replace')],
   ['value', (element) => { element.value = fileOf(2); }],
   ['schedule', (element) => { element.schedule = new LoadSchedule(one(2)); }],
 ];

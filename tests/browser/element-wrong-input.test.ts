@@ -51,6 +51,8 @@ const WRONG: readonly Wrong[] = [
   ['importCsv', {}, csv, `“importCsv” was given Object. ${CSV}`],
   ['importCsv', 'cables', (element, given) => element.importCsv('Ref;Qty\nD1;2\n', given),
     `“importCsv” was given "cables" as a sheet. There are ${SHEETS}. Nothing has changed.`],
+  ['importCsv', 'merge', (element, given) => element.importCsv('Ref;Qty\nD1;2\n', 'devices', given),
+    '“importCsv” was given "merge" as a way to take rows. There are update, append, replace. Nothing has changed.'],
   ['exportCsv', null, (element, given) => element.exportCsv(given),
     `“exportCsv” was given null as a sheet. There are ${SHEETS}. Nothing has changed.`],
   ['select', 7, (element, given) => element.select(given, 1, 'qty'),

@@ -28,7 +28,7 @@ test('another schedule is joined against what both began with: conflicts are dec
   expect((part(element, 'elv-schedule-join [data-do=join]') as HTMLButtonElement).disabled).toBe(true);
   drop(element, 'their.schedule.json', writeSchedule(changed(3, 'D5')));
   await expect.poll(() => textOf(element, 'elv-schedule-join [role=status]')).toBe(
-    'From theirs: 1 row added, 0 changed, 0 removed; 0 other entries.One conflict is open: yours stands until it is decided.');
+    'From theirs: 1 row added, 0 changed, 0 removed; 0 other entries.Nothing says what both began with: every difference of a row that both have is asked, and rows that only one has all stay.One conflict is open: yours stands until it is decided.');
   // Without what both began with, it may be two rails under one tag.
   expect(parts(element, 'elv-schedule-join [data-choice]').map(({ dataset }) => dataset.choice)).toEqual(['mine', 'theirs', 'both']);
   await area(element).open(new File([writeSchedule(sample())], 'base.schedule.json'), 'base');

@@ -46,7 +46,8 @@ describe('bill', () => {
     await writeFile(join(folder, 'old.schedule.json'), JSON_OLD);
     const { out } = await run(FILES, '--since', join(folder, 'old.schedule.json'));
     expect((JSON.parse(out) as { changes: unknown }).changes)
-      .toEqual([{ panel: 'P1', kind: 'device', item: 'Sensor', unit: 'pcs', before: 5, after: 3, difference: -2 }]);
+      .toEqual([{ panel: 'P1', kind: 'device', item: 'Sensor', unit: 'pcs', before: 5, after: 3, difference: -2, amount: null }]);
+    expect(JSON.parse(out)).toMatchObject({ changesInAll: [{ panel: null, item: 'Sensor', difference: -2 }] });
   });
 
   it('writes CSV, and a workbook to a file', async () => {

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { JOIN_HELP, runJoin } from '../../src/cli/run-join.ts';
+import { runJoin } from '../../src/cli/run-join.ts';
 
 let folder: string;
 const file = (supplies: unknown[], devices: unknown[] = []) =>
@@ -89,6 +89,6 @@ describe('the command join', () => {
   });
 
   it('explains itself', async () => {
-    expect(await run('--help')).toMatchObject({ code: 0, out: JOIN_HELP });
+    expect(await run('--help')).toMatchObject({ code: 0, out: expect.stringContaining('elv-join MINE THEIRS') as string });
   });
 });

@@ -2,7 +2,7 @@ import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { runUpdate, UPDATE_HELP } from '../../src/cli/run-update.ts';
+import { runUpdate } from '../../src/cli/run-update.ts';
 
 let folder: string;
 const schedule = {
@@ -98,6 +98,6 @@ describe('the command update', () => {
   });
 
   it('explains itself', async () => {
-    expect(await run('--help')).toMatchObject({ code: 0, out: UPDATE_HELP });
+    expect(await run('--help')).toMatchObject({ code: 0, out: expect.stringContaining('elv-update SCHEDULE LIST…') as string });
   });
 });

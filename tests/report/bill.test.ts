@@ -34,7 +34,7 @@ const short = ({ panel, kind, item, quantity, unit }: BillItem) => [panel, kind,
 
 describe('the bill of quantities', () => {
   test('counts by panel what is listed, and says what it could not count', () => {
-    const { items, inAll, sums } = makeBill(scheduleOf(SHEETS));
+    const { items, inAll, sums } = makeBill(scheduleOf(SHEETS), { allowance: 0 });
     expect(items.map(short)).toEqual([
       ['P1', 'device', 'Lamp', 7, 'pcs'], ['P1', 'supply', 'Supply 24 V, 10 A', 2, 'pcs'],
       ['P1', 'way', 'Way, B, 4 A', 2, 'pcs'], ['P1', 'enclosure', 'Enclosure 600 × 400 × 210 mm', 1, 'pcs'],
@@ -75,6 +75,28 @@ describe('the bill of quantities', () => {
     expect(items.find(({ unit }) => unit === 'm')!.why).toContain('and 7.5 % more');
   });
 
+  test('types by the metre stand in metres, those of cable with the allowance', () => {
+    const types: Cells[] = [
+      { type: 'LED strip 9.6 W/m' }, { type: 'Wash', description: 'One metre of LED strip in two whites' },
+      { type: 'Leak line', description: 'One metre of sensing cable' }, { type: 'Lamp' },
+    ];
+    const devices = types.flatMap(({ type }): Cells[] =>
+      [{ type: type!, qty: 12.5, ref: `${String(type)} 1` }, { type: type!, qty: 7.75, ref: `${String(type)} 2` }]);
+    const { items } = makeBill(scheduleOf({ types, devices }), { allowance: 0.1 });
+    // 20.25 m; of the cable 20.25 × 1.1 = 22.275, rounded up to a decimetre.
+    expect(items.map(short)).toEqual([
+      [null, 'device', 'Lamp', 20.25, 'pcs'], [null, 'device', 'Leak line', 22.3, 'm'],
+      [null, 'device', 'LED strip 9.6 W/m', 20.25, 'm'], [null, 'device', 'Wash', 20.25, 'm'],
+    ]);
+    expect(items[1]!.why).toBe('2 device rows of 20.3 m in all, and 10 % more: Leak line 1, Leak line 2.');
+    expect(items[3]!.why).toBe('2 device rows of 20.3 m in all: Wash 1, Wash 2.');
+  });
+
+  test('unless said otherwise cables are bought a tenth longer', () => {
+    // 20.5 × 1.1 and 7 × 1.1, rounded up.
+    expect(makeBill(scheduleOf(SHEETS)).items.filter(({ unit }) => unit === 'm').map(({ quantity }) => quantity)).toEqual([22.6, 7.7]);
+  });
+
   test('what a revised list no longer has is still counted, and said', () => {
     const devices: Cells[] = [{ ref: 'D1', type: 'Lamp', qty: 2, state: 'gone' }, { ref: 'D2', type: 'Lamp', qty: 3 }];
     expect(makeBill(scheduleOf({ types: SHEETS.types!, devices })).items).toMatchObject([{
@@ -96,10 +118,30 @@ describe('the bill of quantities', () => {
       ['P1', 'Lamp', 10, 7, -3], ['P2', 'Lamp', 0, 2, 2], [null, 'Device without a type', 0, 1, 1], ['P1', 'Bell', 1, 0, -1],
     ]);
     expect(compareBills(makeBill(older), makeBill(older))).toEqual([]);
+    // 10 lamps before, 7 + 2 now.
+    expect(compareBills(makeBill(older), makeBill(scheduleOf(SHEETS)), 'inAll')).toMatchObject([
+      { item: 'Device without a type', difference: 1, amount: null }, { item: 'Lamp', before: 10, after: 9, difference: -1, amount: -9.95 },
+      { item: 'Bell', difference: -1, amount: null },
+    ]);
+  });
+
+  test('what moves to another panel is the same in all, and another price alone is said', () => {
+    const types: Cells[] = [{ type: 'Lamp', price: 10 }];
+    const bill = (rail: string | null, price: number) => makeBill(scheduleOf({
+      enclosures: [{ enclosure: 'P1' }], types: [{ ...types[0]!, price }], supplies: [{ rail: 'L1', enclosure: 'P1' }],
+      devices: [{ type: 'Lamp', qty: 40, ...(rail === null ? {} : { rail }) }],
+    }));
+    const lamps = (by: 'items' | 'inAll', price: number) => compareBills(bill(null, 10), bill('L1', price), by)
+      .map(({ panel, difference, amount }) => [panel, difference, amount]);
+    expect(lamps('items', 10)).toEqual([['P1', 40, 400], [null, -40, -400]]);
+    expect(lamps('inAll', 10)).toEqual([]);
+    // 40 × (12.5 − 10)
+    expect(lamps('inAll', 12.5)).toEqual([[null, 0, 100]]);
   });
 
   test('as CSV, numbers and texts stand in cells of their own', () => {
-    const csv = billCsv(makeBill(scheduleOf({ ...SHEETS, types: [{ type: '=1+1' }], devices: [{ type: '=1+1', qty: 2 }] })), undefined, ENGLISH);
+    const schedule = scheduleOf({ ...SHEETS, types: [{ type: '=1+1' }], devices: [{ type: '=1+1', qty: 2 }] });
+    const csv = billCsv(makeBill(schedule, { allowance: 0 }), undefined, ENGLISH);
     const { data } = Papa.parse<string[]>(csv, { skipEmptyLines: true });
     expect(data[0]).toEqual(['Panel', 'Item kind', 'Item', 'Quantity', 'Unit', 'Part number', 'Price', 'Amount', 'Why']);
     expect(data.find((line) => line[1] === 'Cable')!.slice(0, 8)).toEqual(['P1', 'Cable', '1.5', '20.5', 'm', '', '1.2', '24.6']);
@@ -110,12 +152,12 @@ describe('the bill of quantities', () => {
   test('as a workbook, it is read back with numbers, and amounts are formulas', async () => {
     const schedule = scheduleOf(SHEETS);
     const bill = makeBill(schedule);
-    const bytes = await billXlsx(bill, compareBills(bill, bill), ENGLISH);
+    const bytes = await billXlsx(bill, bill, ENGLISH);
     const sheet = strFromU8(unzipSync(bytes)['xl/worksheets/sheet1.xml']!);
     expect(sheet).toContain('<f>IF(OR(D2=&quot;&quot;,G2=&quot;&quot;),&quot;&quot;,D2*G2)</f><v>69.65</v>');
     const opened = openWorkbook(bytes);
     if (!opened.ok) throw new Error('The workbook cannot be read back.');
-    expect(opened.sheets).toEqual(['Bill of quantities', 'All panels', 'More and less']);
+    expect(opened.sheets).toEqual(['Bill of quantities', 'All panels', 'More and less', 'More and less in all']);
   });
 
   test('every quantity of the demo is that of an independent count', () => {
@@ -131,7 +173,10 @@ describe('the bill of quantities', () => {
       fc.array(fc.record(cells), { maxLength: 3 }).map((list) => list.map((each, index) => tidy({ ...each, [key]: `${stem}${index}` })));
     const panel = tag('P');
     const input = fc.record({
-      enclosures: rows('P', 'enclosure', {}), types: rows('T', 'type', { price: fc.constantFrom(undefined, 3) }),
+      enclosures: rows('P', 'enclosure', {}), types: rows('T', 'type', {
+        price: fc.constantFrom(undefined, 3),
+        description: fc.constantFrom(undefined, 'A lamp on a cable', 'One metre of strip', 'One metre of sensing cable'),
+      }),
       conductors: rows('C', 'conductor', {}),
       supplies: rows('R', 'rail', {
         enclosure: panel, rated: fc.constantFrom(2.5, 5), units: fc.constantFrom(undefined, 1, 2),
@@ -169,14 +214,15 @@ function expectSame(schedule: LoadSchedule, sheets: Parameters<typeof billOnPape
   });
   const known = items.filter(({ quantity }) => quantity !== null);
   const signs = (list: readonly (readonly [string | null, string, number])[]) =>
-    list.filter(([, kind]) => kind !== 'conductor' && kind !== 'enclosure')
+    list.filter(([, kind]) => kind !== 'conductor' && kind !== 'enclosure' && kind !== 'length')
       .map(([panel, kind, quantity]) => `${panel ?? '-'} ${kind} ${quantity.toFixed(1)}`).sort();
-  expect(signs(known.map(({ panel, kind, quantity }) => [panel, kind, quantity!])))
+  expect(signs(known.filter(({ kind, unit }) => kind === 'conductor' || unit === 'pcs').map(({ panel, kind, quantity }) => [panel, kind, quantity!])))
     .toEqual(signs(paper.map(([panel, kind, , quantity]) => [panel, kind, quantity])));
-  const cables = known.filter(({ kind }) => kind === 'conductor');
-  expect(cables).toHaveLength(paper.filter(([, kind]) => kind === 'conductor').length);
+  const isLong = (kind: string) => kind === 'conductor' || kind === 'length';
+  const cables = known.filter(({ unit }) => unit === 'm');
+  expect(cables).toHaveLength(paper.filter(([, kind]) => isLong(kind)).length);
   for (const [panel, kind, like, quantity] of paper) {
-    if (kind !== 'conductor') continue;
+    if (!isLong(kind)) continue;
     const item = like === 'none' ? 'Cable of unknown conductors' : like;
     const found = cables.find((each) => (each.panel ?? '-') === panel && each.item === item)!.quantity!;
     expect(found).toBeGreaterThanOrEqual(quantity - 1e-9);

@@ -1,5 +1,10 @@
+import { read as readFile } from '@e965/xlsx';
+import Papa from 'papaparse';
 import { expect, test } from 'vitest';
-import { buildReport, loadTableHtml, panelView, tableJson } from '../../src/report/index.ts';
+import { isInSight } from '../../src/engine/index.ts';
+import { readCsv, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { buildReport, loadTableHtml, loadTableXlsx, panelView, tableJson } from '../../src/report/index.ts';
+import { readLoadTable } from '../../src/report/xlsx/index.ts';
 import { scheduleOf } from '../support/schedules.ts';
 
 const schedule = scheduleOf({
@@ -37,4 +42,59 @@ test('one panel has its rows and findings, the lists, and figures as they are', 
   expect(html).toContain('D3');
   expect(html).not.toContain('D1');
   expect(schedule.rows('devices')).toHaveLength(4);
+});
+
+test('a workbook of one panel hides what belongs to others, keeps every figure, and is read back whole', async () => {
+  const bytes = await loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-30', panel: 'P2' }));
+  const book = readFile(bytes, { type: 'array', cellStyles: true });
+  // Line 1 has the headings; the devices of P2 are D2 and D3 on lines 3 and 4.
+  const hidden = (sheet: string) => (book.Sheets[sheet]!['!rows'] ?? []).flatMap((row, at) => row?.hidden === true ? [at + 1] : []);
+  expect(['Devices', 'Supplies', 'Enclosures', 'Types'].map(hidden)).toEqual([[2, 5], [2], [2], []]);
+  const shownSheets = book.Workbook!.Sheets!.filter(({ Hidden }) => Hidden === 0).map(({ name }) => name);
+  expect(shownSheets).toContain('Supplies');
+  expect(shownSheets).not.toContain('Ways');
+  // Of D1, in another panel, 4 × 0.5 A; its total stays a formula over all rows.
+  const cell = Object.values(book.Sheets.Supplies!).find((each: { f?: string }) => each.f?.includes('SUMIF(Devices!$E$2:$E$5') ?? false);
+  expect(cell).toMatchObject({ v: 2 });
+  expect(await readLoadTable(bytes)).toMatchObject({ ok: true, edits: [], text: writeSchedule(schedule.content()) });
+});
+
+test('panels stand side by side in the workbook too', async () => {
+  const book = readFile(await loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-30' })), { type: 'array' });
+  expect(book.SheetNames).toContain('Panels');
+  expect(book.Sheets.Panels!.A5).toMatchObject({ v: 'P1' });
+  expect((book.Sheets.Devices!['!rows'] ?? []).filter((row) => row?.hidden)).toEqual([]);
+});
+
+test('what is in no panel is a choice of its own', () => {
+  expect(tableJson(panelView(schedule, null)).sheets.devices).toMatchObject([{ ref: 'D4' }]);
+  expect(buildReport(schedule, { generated: '2026-11-30', panel: null }).subject).toBe('In no panel');
+});
+
+test('a sheet of one panel as CSV stands on its own, its formulas too', () => {
+  const whole = scheduleOf({
+    enclosures: [{ enclosure: 'P1' }, { enclosure: 'P2' }], types: [{ type: 'Lamp', draw: 500, nodes: 2 }],
+    supplies: [{ rail: 'L1', rated: 10, enclosure: 'P1' }, { rail: 'L2', rated: 5, enclosure: 'P2' }],
+    devices: [
+      { ref: 'D1', type: 'Lamp', qty: 4, rail: 'L1' }, { type: 'Lamp', qty: 5, rail: 'L2' },
+      { ref: 'D3', type: 'Lamp', qty: '=[devices.qty#2]+1', rail: 'L2' }, { ref: 'D4', type: 'Lamp', qty: '=SUM([devices.qty#2:#3])', rail: 'L2' },
+      { ref: 'D5', type: 'Lamp', qty: '=[devices.qty#2]*2', rail: 'L1' }, { ref: 'D6', type: 'Lamp', qty: '=SUM([devices.qty#1:#2])', rail: 'L2' },
+      { ref: 'D7', type: 'Lamp', qty: '=[devices.qty@D3]+[distance]', distance: 1, rail: 'L2' },
+      { ref: 'D8', type: 'Lamp', qty: '=[devices.qty@D1]', rail: 'L2' },
+    ],
+  });
+  const csv = (panel: string) => writeCsv(whole, 'devices', (id) => isInSight(whole, 'devices', id, panel));
+  const qty = (text: string) => Papa.parse<Record<string, string>>(text, { header: true }).data
+    .flatMap((row) => row.Qty === undefined ? [] : [[row.Ref, row.Qty]]);
+  expect(qty(csv('P2'))).toEqual([
+    // The second row is the first of the file; D1 is not in it, so that the sum that takes it in is its figure, 4 + 5, and so is 4.
+    ['', '5'], ['D3', "'=[devices.qty#1]+1"], ['D4', "'=SUM([devices.qty#1:#2])"], ['D6', '9'],
+    ['D7', "'=[devices.qty@D3]+[distance]"], ['D8', '4'],
+  ]);
+  expect(qty(csv('P1'))).toEqual([['D1', '4'], ['D5', '10']]);
+  const read = readCsv(csv('P2'), 'devices');
+  if (!read.ok) throw new Error('The CSV cannot be read back.');
+  const alone = scheduleOf({ types: [{ type: 'Lamp' }], supplies: [{ rail: 'L2' }], devices: read.rows });
+  // 5; 5 + 1; 5 + 6; 4 + 5; 6 + 1; 4
+  expect(alone.rows('devices').map(({ id }) => alone.value('devices', id, 'qty'))).toEqual([5, 6, 11, 9, 7, 4]);
 });

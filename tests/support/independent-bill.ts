@@ -1,6 +1,7 @@
 /**
  * Counts a bill of quantities a second time, from the cells as they are entered; it imports nothing of the product.
- * Tags stand once, and no cell holds a formula.
+ * Tags stand once, and no cell holds a formula; types by the metre are described as «One metre of …», cables as
+ * «… cable».
  */
 type Cells = Readonly<Record<string, unknown>>;
 type Sheets = Readonly<Partial<Record<string, readonly Cells[]>>>;
@@ -24,7 +25,11 @@ export function billOnPaper(sheets: Sheets, allowance = 0): Map<string, number> 
 
   for (const row of rows('devices')) {
     const rail = row.rail ?? railOfRun(find('runs', 'run', row.run));
-    add(panelOfRail(rail) ?? panelOfBranch(row.branch), 'device', row.type ?? 'none', row.qty);
+    const about = text(find('types', 'type', row.type)?.description);
+    const isLong = about.startsWith('One metre');
+    const longer = isLong && about.endsWith('cable') ? 1 + allowance : 1;
+    const quantity = typeof row.qty === 'number' ? row.qty * longer : undefined;
+    add(panelOfRail(rail) ?? panelOfBranch(row.branch), isLong ? 'length' : 'device', row.type ?? 'none', quantity);
   }
   for (const row of rows('supplies')) {
     add(row.enclosure, 'supply', `${text(row.voltage ?? 24)} V ${String(row.rated)} A`, row.units ?? 1);

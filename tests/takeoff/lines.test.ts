@@ -136,6 +136,11 @@ it.each(
   expect(inShort(read(`Device;Qty\n${type};12 m`, { types: [{ type }] }))[2]).toBe(`taken 12 ${type}`);
 });
 
+it('counts by the metre what is described as one metre', () => {
+  const types = [{ type: 'LED strip, tunable white', description: 'One metre of LED strip in two whites' }];
+  expect(inShort(read('Device;Qty\nLED strip, tunable white;12 m', { types }))[2]).toBe('taken 12 LED strip, tunable white');
+});
+
 it('takes lengths of what is counted by the metre only', () => {
   expect(inShort(take('LED strip 9.6 W/m;Bar;12 m', 'Router;Bar;12 m', 'Cable tray;Bar;3 lm')))
     .toMatchObject({ 2: 'taken 12 LED strip 9.6 W/m', 3: 'undecided 12 Router', 4: 'undecided 3 Cable tray' });

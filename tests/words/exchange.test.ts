@@ -9,11 +9,11 @@ import {
   type TakeoffSource,
 } from '../../src/exchange/takeoff/index.ts';
 import { reviseSchedule, revisionLabel } from '../../src/exchange/revision/index.ts';
-import { conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
-import { compareWithList, updateLabel } from '../../src/exchange/update/index.ts';
+import { conflictRow, conflictSentence, joinSchedules, joinSentences } from '../../src/exchange/join/index.ts';
+import { compareWithList, LIST_WAYS, takeList, updateLabel } from '../../src/exchange/update/index.ts';
 import { openWorkbook } from '../../src/exchange/workbook/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { ScheduleDocument, toSnapshot, type Cells } from '../../src/schedule/index.ts';
+import { ScheduleDocument, toContent, toSnapshot, type Cells } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
 import { messagesSaidIn } from '../support/messages.ts';
@@ -61,6 +61,7 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
+  [['v1', 'v2', 'Qqq', 'L1', 'L2'].map((sheet) => ({ cells: 'Room;Device;Qty\nR1;Xylo 4;1\nR2;Xylo 4;1\nR3;Xylo 4;1', sheet }))],
   ['Device;Qty;Room\nXylo 4;1;R̶1̶ R2\nXylo 4;2;R1\nZzzz;3;R1'], ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
   ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
   [[
@@ -100,17 +101,31 @@ function joiningSaid(words: Words): string[] {
   const taken = joinSchedules(
     { details: {}, sheets: { types: [{ type: 'Q', draw: 1 }] } }, { details: {}, sheets: { types: renamed } },
     { details: {}, sheets: { types: [{ type: 'U', draw: 1 }] } });
-  return [joinSchedules(mine, theirs, base), taken].flatMap((join) =>
-    [...joinSentences(join, words), ...join.conflicts.map((each) => conflictSentence(each, words))]);
+  const devices = (rows: Cells[]) => ({ details: {}, sheets: { devices: rows } });
+  const bare = joinSchedules(devices([{ type: 'Q', qty: 1 }]), devices([{ type: 'Q', qty: 2, branch: 'U' }]));
+  const parted = joinSchedules(devices([{ qty: 1, source: '1' }, { qty: 2, source: '1' }]), devices([{ qty: 4, source: '1' }]),
+    devices([{ qty: 3, source: '1' }]));
+  const gone = joinSchedules(devices([]), devices([{ type: 'Q', qty: 2 }]), devices([{ type: 'Q', qty: 3 }]));
+  const lost = joinSchedules(devices([{ type: 'Q', qty: 2 }]), devices([]), devices([{ type: 'Q', qty: 3 }]));
+  const listed = joinSchedules(mine, mine);
+  return [joinSchedules(mine, theirs, base), taken, bare, parted, gone, lost, listed].flatMap((join) => [
+    ...joinSentences(join, words),
+    // What rows hold is no language's.
+    ...join.conflicts.flatMap((each) =>
+      [conflictSentence(each, words), each.tag === '' ? conflictRow(each, words).replace(/ \(.*\)$/, '') : '']),
+  ]);
 }
 
 /** A list of which rows change, come, and are left out for every reason. */
 function updateSaid(words: Words): string[] {
-  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }] } }).snapshot);
-  const rows: Cells[] = [{ draw: 1 }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const document = new ScheduleDocument(toSnapshot({ details: {}, sheets: { types: [...TYPES, { type: 'Zzz' }, { type: 'Zzz' }, { type: 'Y', aliases: 'V' }] } }).snapshot);
+  const rows: Cells[] = [{ draw: 1 }, { type: 'V' }, { type: 'Q' }, { type: 'Q' }, { type: 'Zzz' }, { type: 'U', draw: '=[types.draw@W]' }];
+  const schedule = { document, content: () => toContent(document) };
+  const ways = [{ sheet: 'types', rows }, { sheet: 'contacts', rows: [] }] as const;
+  const taken = ways.flatMap((list) => LIST_WAYS.map((how) => takeList(schedule, list, '1', how, { words }).label));
   const update = compareWithList(document, { sheet: 'types', rows }, words);
   const lined = compareWithList(document, { sheet: 'types', rows, lines: rows.map((_row, index) => index + 2) }, words);
-  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), updateLabel(update, '1', words)];
+  return [...[...update.leftOut, ...lined.leftOut].map(({ reason }) => reason), ...taken, updateLabel(update, '1', words)];
 }
 
 /** Whatever is said of lists, files and workbooks that are made to be refused, or read with notes. */

@@ -1,5 +1,5 @@
-import { panelOf } from '../../engine/index.ts';
-import { rowsInFormulas, tagOf, type SheetName } from '../../schedule/index.ts';
+import { numberOf, panelOf, textOf } from '../../engine/index.ts';
+import { rowsInFormulas, tagOf } from '../../schedule/index.ts';
 import type { Figures, LeftOut, LeftOutCode, Placement, SharedSheet, ShareRow } from './sharing-problem.ts';
 
 /** A device row on its way into a sharing. */
@@ -37,16 +37,6 @@ export function deviceRows(schedule: Figures, by: 'branch' | 'rail'): DeviceRow[
 /** A quantity below 0, which a formula may come to, says nothing about how many there are. */
 function atLeastNone(qty: number | null): number | null {
   return qty !== null && qty < 0 ? null : qty;
-}
-
-export function numberOf(schedule: Figures, sheet: SheetName, id: number, key: string): number | null {
-  const value = schedule.value(sheet, id, key);
-  return typeof value === 'number' ? value : null;
-}
-
-export function textOf(schedule: Figures, sheet: SheetName, id: number, key: string): string | null {
-  const value = schedule.value(sheet, id, key);
-  return typeof value === 'string' && value !== '' ? value : null;
 }
 
 /** The row as one to be shared out. */

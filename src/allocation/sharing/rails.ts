@@ -1,5 +1,5 @@
-import { panelOf } from '../../engine/index.ts';
-import { numberOf, taggedRows, textOf } from './device-reader.ts';
+import { numberOf, panelOf, textOf } from '../../engine/index.ts';
+import { taggedRows } from './device-reader.ts';
 import type { CapacityLimit, Figures, FurtherBins } from './sharing-problem.ts';
 
 /** Voltage of a supply where nothing says otherwise; the default of the sheet [V]. */

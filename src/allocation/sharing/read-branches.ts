@@ -1,8 +1,8 @@
 import { freeNodes } from '../../electrical/index.ts';
-import { panelOf } from '../../engine/index.ts';
+import { numberOf, panelOf } from '../../engine/index.ts';
 import { withRounding } from '../packing/index.ts';
 import { groupsByPanel, panelsBind, type BoundRow } from './by-panel.ts';
-import { deviceRows, keptPlacement, leftOut, numberOf, shareRow, taggedRows, takenTags } from './device-reader.ts';
+import { deviceRows, keptPlacement, leftOut, shareRow, taggedRows, takenTags } from './device-reader.ts';
 import type {
   CapacityLimit, Figures, FurtherBins, LeftOut, Placement, ShareBin, ShareRequest, SharingNote, SharingProblem,
 } from './sharing-problem.ts';

@@ -1,7 +1,8 @@
+import { numberOf } from '../../engine/index.ts';
 import { PURPOSES } from '../../schedule/index.ts';
 import { groupsByPanel, panelsBind, type BoundRow } from './by-panel.ts';
 import { Carried } from './carried.ts';
-import { keptPlacement, leftOut, numberOf, shareRow, takenTags } from './device-reader.ts';
+import { keptPlacement, leftOut, shareRow, takenTags } from './device-reader.ts';
 import { onFedRuns } from './fed-runs.ts';
 import { furtherRails, readRails, type Rail } from './rails.ts';
 import type {

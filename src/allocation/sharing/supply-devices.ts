@@ -1,5 +1,6 @@
+import { numberOf, textOf } from '../../engine/index.ts';
 import { connectedCurrent, demandCurrent, drawFromPower } from '../../electrical/index.ts';
-import { deviceRows, numberOf, textOf, type DeviceRow } from './device-reader.ts';
+import { deviceRows, type DeviceRow } from './device-reader.ts';
 import { voltageFor, type Rail } from './rails.ts';
 import type { Figures } from './sharing-problem.ts';
 

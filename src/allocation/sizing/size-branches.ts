@@ -1,7 +1,7 @@
+import { numberOf } from '../../engine/index.ts';
 import { leastBins, withRounding, type Steps } from '../packing/index.ts';
 import { gatherAreas } from '../sharing/gather-areas.ts';
 import { classesOfPieces, piecesOf } from '../sharing/pieces.ts';
-import { numberOf } from '../sharing/device-reader.ts';
 import { capacityOf, readBranches } from '../sharing/read-branches.ts';
 import { placementsOf } from '../sharing/share-out.ts';
 import { rowNames } from '../row-names.ts';

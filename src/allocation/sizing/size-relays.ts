@@ -1,5 +1,5 @@
+import { textOf } from '../../engine/index.ts';
 import type { Steps } from '../packing/index.ts';
-import { textOf } from '../sharing/device-reader.ts';
 import { isBlank } from '../../schedule/index.ts';
 import { rowNames } from '../row-names.ts';
 import { leastSet } from './least-set.ts';

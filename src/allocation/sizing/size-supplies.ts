@@ -1,5 +1,6 @@
+import { numberOf } from '../../engine/index.ts';
 import { withRounding, type Steps } from '../packing/index.ts';
-import { numberOf, shareRow } from '../sharing/device-reader.ts';
+import { shareRow } from '../sharing/device-reader.ts';
 import { gatherAreas } from '../sharing/gather-areas.ts';
 import type { Lot } from '../sharing/lots.ts';
 import { classesOfPieces, piecesOf } from '../sharing/pieces.ts';
@@ -7,8 +8,7 @@ import { runsOfSeveral } from '../sharing/read-supplies.ts';
 import { readRails, type Rail } from '../sharing/rails.ts';
 import { placementsOf } from '../sharing/share-out.ts';
 import { supplyDevices, type SupplyDevice } from '../sharing/supply-devices.ts';
-import { grouped } from '../../exchange/grouped.ts';
-import { PURPOSES } from '../../schedule/index.ts';
+import { grouped, PURPOSES } from '../../schedule/index.ts';
 import { amps, roundedDown, roundedUp } from '../../words/index.ts';
 import { rowNames } from '../row-names.ts';
 import { leastSet } from './least-set.ts';

@@ -1,5 +1,5 @@
+import { numberOf, textOf } from '../../engine/index.ts';
 import { leastBins, withRounding, type Steps } from '../packing/index.ts';
-import { numberOf, textOf } from '../sharing/device-reader.ts';
 import { lotsOf, type Lot } from '../sharing/lots.ts';
 import { bundle, classesOfPieces, type Piece } from '../sharing/pieces.ts';
 import type { Cells } from '../../schedule/index.ts';

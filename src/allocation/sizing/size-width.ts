@@ -1,4 +1,4 @@
-import { numberOf } from '../sharing/device-reader.ts';
+import { numberOf } from '../../engine/index.ts';
 import type { SizedBin, SizedModule, SizedSchedule, SizingRow, SizingRules } from './sizing.ts';
 
 /** Mounting rail that the parts of each panel take [mm], as far as their widths are known; nothing where none is. */

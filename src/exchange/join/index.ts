@@ -1,3 +1,3 @@
 export { joinSchedules, type Join, type JoinedRow } from './join-schedules.ts';
-export type { JoinChoice, JoinConflict } from './three-way.ts';
-export { conflictSentence, joinSentences } from './join-words.ts';
+export { throughout, type JoinChoice, type JoinConflict } from './three-way.ts';
+export { conflictRow, conflictSentence, joinSentences } from './join-words.ts';

@@ -5,6 +5,7 @@ import {
 } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 import { cellsOf, jointRows, tagKey, type JointRow, type Sides } from './joint-rows.ts';
+import { partedUnits } from './parted-units.ts';
 import { Decisions, joinByName, joinValues, type JoinChoice, type JoinConflict } from './three-way.ts';
 
 /** A row that came, changed or went because of theirs. */
@@ -25,6 +26,8 @@ export interface Join {
   readonly others: readonly string[];
   /** Sheets whose rows theirs have in another order than the base; the order of mine stands. */
   readonly moved: readonly SheetName[];
+  /** What is known of what both began with: it was given, or an issue is the last that both list; else nothing. */
+  readonly begun: 'given' | Revision | null;
   /** What both changed; where nothing was decided, mine stands, and so does a row that something still reads. */
   readonly conflicts: readonly JoinConflict[];
 }
@@ -69,6 +72,8 @@ class Joining {
   readonly #moved: SheetName[] = [];
   readonly #cells = new Map<MadeRow, { readonly cells: Cells; readonly keys: readonly string[] }>();
   readonly #others: string[] = [];
+  /** Parts of device rows that count as one side has them, all of a unit together. */
+  readonly #parts = new Map<MadeRow, 'mine' | 'theirs'>();
 
   constructor(sides: Sides, decisions: Decisions) {
     this.#sides = sides;
@@ -85,6 +90,7 @@ class Joining {
       if (this.#sides.base !== undefined && joint[sheet].isMoved) this.#moved.push(sheet);
       this.#number(sheet, joint[sheet].rows);
     }
+    this.#askOfParts();
     for (const sheet of SHEET_NAMES) for (const row of this.#rows[sheet]) this.#cells.set(row, this.#joinCells(row));
     const gone = this.#goneRows();
     const accepted = new Map(SHEET_NAMES.flatMap((sheet) => this.#rows[sheet].map((row) =>
@@ -108,7 +114,7 @@ class Joining {
       added: stays.filter(({ mine }) => mine === undefined).map(told),
       changed: stays.filter((row) => row.mine !== undefined && this.#cells.get(row)!.keys.length > 0).map(told),
       removed: [...gone].filter(({ mine }) => mine !== undefined).map((row) => ({ ...told(row), keys: [] })),
-      others: this.#others, moved: this.#moved, conflicts: this.#decisions.conflicts,
+      others: this.#others, moved: this.#moved, begun: begunWith(this.#sides), conflicts: this.#decisions.conflicts,
     };
   }
 
@@ -183,13 +189,17 @@ class Joining {
     const keys: string[] = [];
     for (const key of new Set([...Object.keys(files('mine')!), ...Object.keys(files('theirs')!)])) {
       const [was, own, other] = (['base', 'mine', 'theirs'] as const).map((side) => this.#cell(row, side, key));
-      let outcome = joinValues(row.base === undefined ? undefined : was, own, other);
+      const parts = key === 'qty' && own !== other ? this.#parts.get(row) : undefined;
+      let outcome = parts ?? joinValues(row.base === undefined ? undefined : was, own, other);
+      // Nobody knows whether one of them entered it or the other one took it out.
+      const isOneSided = this.#sides.base === undefined && (own === null) !== (other === null);
       const isTaken = outcome === 'theirs' && key === tagKey(sheet) && this.#isTagOfMine(sheet, other!);
-      if (outcome === 'conflict' || isTaken) {
+      if (parts === undefined && (outcome === 'conflict' || isTaken || isOneSided)) {
         outcome = this.#decisions.ask({
           ...this.#placeOf(row, 'cell', key), base: files('base')?.[key] ?? null, mine: files('mine')![key] ?? null,
-          theirs: files('theirs')![key] ?? null, choices: row.base === undefined ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'],
-        }) === 'theirs' ? 'theirs' : 'mine';
+          theirs: files('theirs')![key] ?? null,
+          choices: row.base === undefined && !isOneSided ? ['mine', 'theirs', 'both'] : ['mine', 'theirs'],
+        }, outcome === 'theirs' && !isTaken ? 'theirs' : 'mine') === 'theirs' ? 'theirs' : 'mine';
       }
       if (outcome === 'theirs') keys.push(key);
       const value = (outcome === 'theirs' ? other : own) ?? null;
@@ -214,8 +224,29 @@ class Joining {
     return (this.#sides.mine.sheets[sheet] ?? []).some((cells) => cells[tagKey(sheet)] === tag);
   }
 
-  #placeOf({ sheet, name, tag }: JointRow, kind: JoinConflict['kind'], key = '') {
-    return { name: `${sheet}/${name}${key === '' ? '' : `/${key}`}`, kind, sheet, tag, key };
+  #placeOf(row: JointRow, kind: JoinConflict['kind'], key = '') {
+    const { sheet, name, tag, mine, theirs } = row;
+    const number = (place: number | undefined) => place === undefined ? null : place + 1;
+    const holds = cellsOf(this.#sides, row, mine === undefined ? 'theirs' : 'mine')!;
+    return {
+      name: `${sheet}/${name}${key === '' ? '' : `/${key}`}`, kind, sheet, tag, key,
+      row: { mine: number(mine), theirs: number(theirs), holds },
+    };
+  }
+
+  /** Device rows that were parted: a row of them that is joined by itself would lose or double a quantity. */
+  #askOfParts(): void {
+    for (const unit of partedUnits(this.#sides, this.#rows.devices)) {
+      const rowsOf = (side: Side) => {
+        const rows = unit.map((row) => cellsOf(this.#sides, row, side)).filter((cells) => cells !== undefined);
+        return rows.length === 0 ? null : rows;
+      };
+      const choice = this.#decisions.ask({
+        ...this.#placeOf(unit[0]!, 'parts', 'qty'), base: rowsOf('base'), mine: rowsOf('mine'), theirs: rowsOf('theirs'),
+        choices: ['mine', 'theirs'],
+      });
+      for (const row of unit) this.#parts.set(row, choice === 'theirs' ? 'theirs' : 'mine');
+    }
   }
 
   /** Rows that are not to stay: those that one side removed from the base, unless the other changed or reads them. */
@@ -228,7 +259,10 @@ class Joining {
         const ask = (kind: 'removed' | 'tag', choices: readonly JoinChoice[], otherwise?: JoinChoice) => this.#decisions.ask(
           { ...this.#placeOf(row, kind), base: files('base'), mine: files('mine'), theirs: files('theirs'), choices },
           otherwise);
-        if (row.base !== undefined && (row.mine === undefined || row.theirs === undefined)) {
+        const parts = this.#parts.get(row);
+        if (parts !== undefined) {
+          if (row[parts] === undefined) gone.add(row);
+        } else if (row.base !== undefined && (row.mine === undefined || row.theirs === undefined)) {
           const side = row.mine === undefined ? 'theirs' : 'mine';
           const isUsed = isRead.has(row) || !isSameData(...this.#before(row, side));
           const remover = side === 'mine' ? 'theirs' : 'mine';
@@ -308,6 +342,13 @@ class Joining {
         named(unattached, ({ sheet, tag, rule, key = '' }) => [sheet, tag, rule, key].join(' '))).values()],
     };
   }
+}
+
+/** The last issue that both list, where the base is not given. */
+function begunWith({ base, mine, theirs }: Sides): Join['begun'] {
+  if (base !== undefined) return 'given';
+  const listed = (each: Revision) => (theirs.revisions ?? []).some((other) => isSameData(each, other));
+  return (mine.revisions ?? []).findLast(listed) ?? null;
 }
 
 /** Things by name, those that share one with a number behind it. */

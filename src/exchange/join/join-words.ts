@@ -1,9 +1,12 @@
-import { SCHEMA } from '../../schedule/index.ts';
+import { formatCell, inputColumns, isFormula, SCHEMA, type SheetName } from '../../schedule/index.ts';
 import { ENGLISH, message, type Words } from '../../words/index.ts';
 import type { Join } from './join-schedules.ts';
 import type { JoinConflict } from './three-way.ts';
 
-const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 'tag'>, string>> = {
+/** Cells that tell of a row without a tag. */
+const MOST_HELD = 4;
+
+const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 'parts' | 'tag'>, string>> = {
   detail: message('Both changed a detail of the schedule.'), revision: message('Both wrote about a revision.'),
   acceptance: message('Both accepted the same finding, each with words of their own.'),
   list: message('Both say of a heading or a name of takeoffs what it means, each something else.'),
@@ -11,11 +14,19 @@ const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 
 };
 
 /** What a conflict is about, in one sentence; the values of both stand beside it. */
-export function conflictSentence({ kind, mine, choices }: JoinConflict, words: Words = ENGLISH): string {
+export function conflictSentence({ kind, tag, mine, theirs, base, choices }: JoinConflict, words: Words = ENGLISH): string {
   switch (kind) {
-    case 'cell': return choices.includes('both')
-      ? words.say('Both have a row of this tag, with other values: is it one thing, or are these two?')
-      : words.say('Both changed it, each in a way of their own.');
+    case 'cell':
+      if (choices.includes('both')) {
+        return tag === ''
+          ? words.say('Both have a row of this kind, without a tag, with other values: is it one thing, or are these two?')
+          : words.say('Both have a row of this tag, with other values: is it one thing, or are these two?');
+      }
+      return base === null && (mine === null || theirs === null)
+        ? words.say('Only one of you says something here: whether the other took it out is not known.')
+        : words.say('Both changed it, each in a way of their own.');
+    case 'parts': return words.say(
+      'It is shared out over rows, and both changed their quantities: those of one of you count together.');
     case 'removed': return mine === null
       ? words.say('You removed the row; they changed it, or name it in another one.')
       : words.say('They removed the row; you changed it, or name it in another one.');
@@ -24,9 +35,23 @@ export function conflictSentence({ kind, mine, choices }: JoinConflict, words: W
   }
 }
 
+/** The row that a conflict is about: its tag, or its place and what it holds; empty where it is about none. */
+export function conflictRow({ sheet, tag, row }: JoinConflict, words: Words = ENGLISH): string {
+  if (tag !== '' || row === undefined) return tag;
+  const { mine, theirs, holds } = row;
+  const place = mine === null ? words.say('row {row} of theirs', { row: theirs! })
+    : theirs === null ? words.say('row {row} of yours', { row: mine })
+      : words.say('row {row} of yours, {other} of theirs', { row: mine, other: theirs });
+  const held = inputColumns(sheet as SheetName).flatMap((column) => {
+    const value = holds[column.key] ?? null;
+    return value === null || column.key === 'source' ? [] : [isFormula(value) ? value : formatCell(column, value, words, 'show')];
+  }).slice(0, MOST_HELD);
+  return held.length === 0 ? place : `${place} (${held.join(', ')})`;
+}
+
 /** How much of theirs came in, and what is left to decide, in sentences. */
 export function joinSentences(
-  { added, changed, removed, others, moved, conflicts }: Join, words: Words = ENGLISH,
+  { added, changed, removed, others, moved, begun, conflicts }: Join, words: Words = ENGLISH,
 ): string[] {
   const open = conflicts.filter(({ choice }) => choice === null).length;
   const came = words.say(
@@ -34,6 +59,9 @@ export function joinSentences(
     { added: added.length, changed: changed.length, removed: removed.length, others: others.length });
   return [
     came,
+    ...(begun === 'given' ? [] : [begun === null
+      ? words.say('Nothing says what both began with: every difference of a row that both have is asked, and rows that only one has all stay.')
+      : words.say('Both list issue {revision} of {date}: choose its load table as what both began with. Without it every difference of a row that both have is asked, and rows that only one has all stay.', begun)]),
     ...(open === 0 ? [] : [words.say(
       '{open, plural, one {One conflict is open: yours stands until it is decided.} other {# conflicts are open: yours stand until they are decided.}}',
       { open })]),

@@ -30,8 +30,9 @@ export interface JointSheet {
 
 /**
  * Says which rows of two schedules are the same. With a base: those that come from one row of it, then those that both
- * added under one tag or with equal content. Without one, by tag and equal content; and, since a quantity must not be
- * doubled, device rows without a ref by area and type.
+ * added under one tag or with equal content. Without one, by tag and equal content. Since a quantity must not be doubled,
+ * device rows without a ref are the same by the line of the list that they were counted in and, without a base, by area
+ * and type.
  */
 export function jointRows(sides: Sides): Record<SheetName, JointSheet> {
   return Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, jointSheet(sheet, sides)])) as never;
@@ -103,7 +104,12 @@ function namesOf(sheet: SheetName, hasBase: boolean): ((row: Row) => string | un
     JSON.stringify(Object.entries(cells).filter(([, value]) => value !== null)
       .sort(([one], [other]) => (one < other ? -1 : 1)));
   const names = [content, (row: Row) => tagOf(sheet, row) || undefined];
-  return hasBase || sheet !== 'devices' ? names : [...names, kindOfDevice];
+  return sheet !== 'devices' ? names : hasBase ? [...names, sourceOf] : [...names, sourceOf, kindOfDevice];
+}
+
+/** Both counted it in the same line of the same list. */
+function sourceOf({ cells: { ref = null, source = null, type = null } }: Row): string | undefined {
+  return ref === null && source !== null ? JSON.stringify([source, type]) : undefined;
 }
 
 function kindOfDevice({ cells: { ref = null, area = null, type = null } }: Row): string | undefined {

@@ -1,3 +1,4 @@
+import type { Cells } from '../../schedule/index.ts';
 import { isSameData } from '../../schedule/compare/index.ts';
 
 /** What a person says where both sides differ; `both`: these are two things, and each keeps its own. */
@@ -10,20 +11,29 @@ export interface JoinConflict {
   /**
    * `cell`, `detail`, `revision`, `acceptance`, `list` (a heading or a name of takeoffs), `other` (a key that this
    * version does not know): two values. `removed`: a
-   * row that one side changed, or reads, and the other removed. `tag`: a row of theirs with a tag that another row of
-   * mine has.
+   * row that one side changed, or reads, and the other removed. `parts`: device rows that were one row, such as shared
+   * out ones, whose quantities both changed: those of one side count together, and the values are its rows. `tag`: a
+   * row of theirs with a tag that another row of mine has.
    */
-  readonly kind: 'cell' | 'removed' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'list' | 'other';
+  readonly kind: 'cell' | 'removed' | 'parts' | 'tag' | 'detail' | 'revision' | 'acceptance' | 'list' | 'other';
   /** Sheet, tag and key where it is about those; empty else. */
   readonly sheet: string;
   readonly tag: string;
   readonly key: string;
+  /** Numbers of its row in both, from 1, and what it holds, where it is about a row; `null` where one has none. */
+  readonly row?: { readonly mine: number | null; readonly theirs: number | null; readonly holds: Cells };
   readonly base: unknown;
   readonly mine: unknown;
   readonly theirs: unknown;
   readonly choices: readonly JoinChoice[];
   /** What was decided; `null` where nothing was: then mine stands. */
   readonly choice: JoinChoice | null;
+}
+
+/** What a conflict comes to where one side is to count throughout: never nothing in the place of something. */
+export function throughout({ kind, base, mine, theirs, choices }: JoinConflict, side: 'mine' | 'theirs'): JoinChoice {
+  if (kind === 'cell' && base === null && (mine === null) !== (theirs === null)) return mine === null ? 'theirs' : 'mine';
+  return choices.includes(side) ? side : 'mine';
 }
 
 /** What the joining of one thing came to. */

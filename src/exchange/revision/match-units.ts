@@ -1,5 +1,4 @@
-import type { Cells } from '../../schedule/index.ts';
-import { grouped } from '../grouped.ts';
+import { grouped, type Cells } from '../../schedule/index.ts';
 import { listsOf, type CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
 import { sheetOf } from '../takeoff/source-text.ts';

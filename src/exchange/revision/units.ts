@@ -1,6 +1,5 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { GONE, wholeTags, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
-import { grouped } from '../grouped.ts';
+import { GONE, grouped, wholeTags, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
 import { listsOf } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
 

@@ -1,5 +1,4 @@
-import type { Cells } from '../../schedule/index.ts';
-import { grouped } from '../grouped.ts';
+import { grouped, type Cells } from '../../schedule/index.ts';
 import type { TakeoffLine } from './line.ts';
 import type { TakeoffName } from './names/name-list.ts';
 import { partOf, type TakeoffPart } from './part.ts';

@@ -1,6 +1,7 @@
 import { plainKey } from './plain-words.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import type { NameList, TakeoffName } from './names/name-list.ts';
+import { isPerMetre } from './per-metre.ts';
 import { lineKey } from './source.ts';
 import type { Cells } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -14,8 +15,12 @@ export interface SettledLines {
 /**
  * Decides what becomes of each line. Lines with the same ref, area, type, rail and branch give one device row, whose
  * quantity is the sum of theirs.
+ * @param types those that there are.
  */
-export function settleLines(drafts: readonly LineDraft[], names: NameList, words: Words): SettledLines {
+export function settleLines(
+  drafts: readonly LineDraft[], names: NameList, types: readonly Cells[], words: Words,
+): SettledLines {
+  const byMetre = new Set(types.filter(isPerMetre).map(({ type }) => type));
   const rows = new Map<string, { readonly place: number; readonly line: number; readonly cells: Cells; qty: number }>();
   const lines = drafts.map((draft): TakeoffLine => {
     const { source, fields, qty, facts, flag, proposal } = draft;
@@ -27,7 +32,7 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
       ...(flag === undefined ? {} : { flag }), ...(proposal === undefined ? {} : { proposal }),
       ...(draft.isTotal ? { isTotal: true as const } : {}),
       ...(name === undefined ? {} : { nameKey: name.key }) };
-    const { outcome, reasons } = settle(draft, name, words);
+    const { outcome, reasons } = settle(draft, name, byMetre, words);
     if (outcome !== 'taken') return { ...shared, outcome, reason: reasons.join(' ') };
 
     const key = rowKey(draft, type);
@@ -48,7 +53,7 @@ export function settleLines(drafts: readonly LineDraft[], names: NameList, words
 }
 
 function settle(
-  draft: LineDraft, name: TakeoffName | undefined, words: Words,
+  draft: LineDraft, name: TakeoffName | undefined, byMetre: ReadonlySet<unknown>, words: Words,
 ): { readonly outcome: 'taken' | 'left-out' | 'undecided'; readonly reasons: readonly string[] } {
   const { kind, remarks, isLength } = draft;
   if (name === undefined) return { outcome: kind === 'undecided' ? 'undecided' : 'left-out', reasons: remarks };
@@ -57,7 +62,7 @@ function settle(
   const reasons = name.state === 'undecided' || kind === 'undecided'
     ? [...remarks, name.reason] : [name.reason, ...remarks];
   if (name.state === 'undecided' || kind === 'undecided') return { outcome: 'undecided', reasons };
-  if (isLength && !isPerMetre(name.type!)) {
+  if (isLength && !byMetre.has(name.type) && !isPerMetre({ type: name.type })) {
     const remark = draft.lengthDoubt ?? words.say(
       'It is a length, and {type} is not counted by the metre. Say how many there are.', { type: name.type! }
     );
@@ -66,15 +71,10 @@ function settle(
   return { outcome: 'taken', reasons };
 }
 
-/** A type such as «LED strip 4.8 W/m» or «Lichtband, je Meter» is counted by the metre. */
-function isPerMetre(type: string): boolean {
-  return /\/\s*(?:m|lfm|ml)\b|\b(?:per|je|pro|par|au) (?:metre|meter|mètre|m)\b/i.test(type);
-}
-
-function rowKey({ source: { file, sheet }, cells }: LineDraft, type: string | null): string {
+function rowKey({ source: { file, sheet }, cells, below }: LineDraft, type: string | null): string {
   const { ref, area, rail, branch } = cells;
-  // The same room on two sheets is two rooms.
-  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
+  // The same room on two sheets, or below two storeys, is two rooms.
+  return JSON.stringify([type, file, sheet, below, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

@@ -1,4 +1,4 @@
-import { grouped } from '../grouped.ts';
+import { grouped } from '../../schedule/index.ts';
 import type { LineSource } from './source.ts';
 
 /** Between the name of a file and that of its sheet. */

@@ -1,6 +1,5 @@
-import { insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
+import { grouped, insertRows, setCells, type Cells, type Change, type ScheduleDocument } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import { grouped } from '../grouped.ts';
 import { typesWithVoltage } from '../types-with-voltage.ts';
 import { countedList } from './counted-list.ts';
 import { withAliases } from './names/aliases.ts';

@@ -1,9 +1,10 @@
 import {
-  columnOf, FileRows, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells, type CellValue,
-  type ScheduleDocument, type SheetName,
+  columnOf, FileRows, grouped, inputColumns, isFormula, isNumeric, SCHEMA, tagOf, writeKeyForm, type Cells,
+  type CellValue, type ScheduleDocument, type SheetName,
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
-import { grouped } from '../grouped.ts';
+import { readAliases, withAliases } from '../takeoff/names/aliases.ts';
+import { plainKey } from '../takeoff/plain-words.ts';
 import { ListFormulas, type ListRows, type TakenRow } from './list-formulas.ts';
 
 /** A cell of which a list says something else than the schedule; formulas as files write them. */
@@ -51,12 +52,14 @@ export interface ListUpdate {
 /**
  * Holds a list against the rows of its sheet, by tag. What the list leaves empty says nothing; a cell that is empty in
  * the schedule and has the very default that the list states is the same. A row whose tag is missing, or stands more
- * than once in the list or in the schedule, is left out, since nobody can know which one is meant.
+ * than once in the list or in the schedule, is left out, since nobody can know which one is meant; so is a type under a
+ * name that is an alias of another one there. Aliases of a list come to those that are there.
  * @param words the language of the reasons.
  */
 export function compareWithList(document: ScheduleDocument, list: ListRows, words: Words = ENGLISH): ListUpdate {
   const { sheet, rows, lines } = list;
   const there = grouped(document.rows(sheet), (row) => tagOf(sheet, row));
+  const called = sheet === 'types' ? typesByAlias(document) : new Map<string, string>();
   const listed = grouped(rows, (cells) => tagIn(sheet, cells));
   const leftOut: LeftOutRow[] = [];
   const leaveOut = (place: number, reason: string) => {
@@ -74,6 +77,11 @@ export function compareWithList(document: ScheduleDocument, list: ListRows, word
         { name: tag, count: listed.get(tag)!.length });
     }
     const known = there.get(tag)?.length ?? 0;
+    const type = known > 0 ? undefined : called.get(plainKey(tag));
+    if (type !== undefined) {
+      return words.say('“{name}” is an alias of “{type}” in the schedule. Call it so in the list, or take the alias out there.',
+        { name: tag, type });
+    }
     return known < 2 ? undefined : words.say(
       '{count} rows of the schedule are called “{name}”. Give each a {tag} of its own there.',
       { name: tag, count: known, tag: tagTitle });
@@ -105,11 +113,16 @@ export function compareWithList(document: ScheduleDocument, list: ListRows, word
     const at = document.position(sheet, old.id);
     const differing = inputColumns(sheet).flatMap((column): CellUpdate[] => {
       const { key } = column;
-      const [before, value] = [old.cells[key] ?? null, fresh[key] ?? null];
+      const before = old.cells[key] ?? null;
+      const stated = fresh[key] ?? null;
+      // What persons confirmed of a name stays: a list only adds to it.
+      const isAdded = sheet === 'types' && key === 'aliases' && stated !== null;
+      const value = isAdded ? withAliases(before, readAliases(stated)) : stated;
       const isDefault = before === null && column.derived === undefined && column.default === value;
       if (value === null || before === value || isDefault) return [];
       const isOwnFormula = isFormula(before) && isNumeric(column);
-      return [{ key, before: isOwnFormula ? written(before, at) : before, after: cells[key]!, value, isOwnFormula }];
+      const after = isAdded ? value : cells[key]!;
+      return [{ key, before: isOwnFormula ? written(before, at) : before, after, value, isOwnFormula }];
     });
     if (differing.length > 0) changed.push({ tag, id: old.id, row: at + 1, cells: differing });
   }
@@ -132,6 +145,12 @@ function readFormulas(
   if (good.length === read.length) return new Map(good.map(({ row, cells }) => [row.place, cells]));
   for (const each of read) if (!each.ok) leaveOut(each.row.place, each.problem);
   return readFormulas(document, list, good.map(({ row }) => row), leaveOut, words);
+}
+
+/** The types of the schedule by their aliases, as names are compared. */
+function typesByAlias(document: ScheduleDocument): ReadonlyMap<string, string> {
+  return new Map(document.rows('types').flatMap((row) =>
+    readAliases(row.cells.aliases).map((alias): [string, string] => [plainKey(alias), tagOf('types', row)])));
 }
 
 function tagIn(sheet: SheetName, cells: Cells): string {

@@ -178,6 +178,8 @@ export const runChecks: readonly Check[] = [
     find: (row) => {
       const [ratio, most, drop] = [row.number('dropRatio'), row.number('maxDrop'), row.number('drop')];
       if (ratio === null || most === null || drop === null || !exceeds(ratio, most)) return undefined;
+      // What its cable loses too much of is told of the devices that lack it, with the same remedy.
+      if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
         message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
@@ -199,11 +201,11 @@ export const runChecks: readonly Check[] = [
   missingInput(
     'run-rail-missing', 'runs', 'rail',
     message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.'),
-    (row) => !row.names('way')
+    (row) => row.own('way') === null
   ),
   waitsFor('run-way-without-rail', 'runs', 'rail', message(
     '{name}: its way has no rail, so its voltage is not known.'
-  ), (row) => row.names('way') && row.value('rail') === null),
+  ), (row) => row.own('way') !== null && row.value('rail') === null),
   missingInput(
     'run-conductor-missing', 'runs', 'conductor',
     message(

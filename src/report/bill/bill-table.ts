@@ -1,6 +1,6 @@
 import { message, type Words } from '../../words/index.ts';
 import type { Bill, BillItem, BillKind } from './bill.ts';
-import type { BillChange } from './compare-bills.ts';
+import { compareBills, type BillChange } from './compare-bills.ts';
 
 const KINDS: Readonly<Record<BillKind, string>> = {
   device: message('Device'), supply: message('Supply'), way: message('Way'), module: message('Module'),
@@ -29,11 +29,12 @@ export interface BillTable {
 
 /**
  * A bill as tables, for files: by panel, in all, and what is more or less than in an older one.
- * @param changes against an older bill; without them there is no such table
+ * @param older the older bill; without it there are no such tables
  */
 export function billTables(
-  { items, inAll }: Bill, changes: readonly BillChange[] | undefined, words: Words,
-): { readonly byPanel: BillTable; readonly inAll: BillTable; readonly changes?: BillTable } {
+  bill: Bill, older: Bill | undefined, words: Words,
+): { readonly byPanel: BillTable; readonly inAll: BillTable; readonly changes?: BillTable; readonly changesInAll?: BillTable } {
+  const { items, inAll } = bill;
   const [panel, kind, item] = [words.say('Panel'), words.say('Item kind'), words.say('Item')];
   const [quantity, unit] = [words.say('Quantity'), words.say('Unit')];
   const headings = [
@@ -43,20 +44,26 @@ export function billTables(
     each.panel ?? '', kindText(each.kind, words), each.item, each.quantity, unitText(each.unit, words),
     each.partNumber ?? '', each.price, each.amount, each.why,
   ];
+  const changeHeadings = [
+    panel, kind, item, words.say('Before'), words.say('After'), words.say('Difference'), unit, words.say('Amount more by'),
+  ];
+  const changeRow = (each: BillChange) => [
+    each.panel ?? '', kindText(each.kind, words), each.item, each.before, each.after, each.difference,
+    unitText(each.unit, words), each.amount,
+  ];
   return {
     byPanel: { title: words.say('Bill of quantities'), headings, rows: items.map(row), product: [3, 6, 7] },
     inAll: {
       title: words.say('All panels'), headings: headings.slice(1), rows: inAll.map((each) => row(each).slice(1)),
       product: [2, 5, 6],
     },
-    ...changes === undefined ? {} : {
+    ...older === undefined ? {} : {
       changes: {
-        title: words.say('More and less'),
-        headings: [panel, kind, item, words.say('Before'), words.say('After'), words.say('Difference'), unit],
-        rows: changes.map((each) => [
-          each.panel ?? '', kindText(each.kind, words), each.item, each.before, each.after, each.difference,
-          unitText(each.unit, words),
-        ]),
+        title: words.say('More and less'), headings: changeHeadings, rows: compareBills(older, bill).map(changeRow),
+      },
+      changesInAll: {
+        title: words.say('More and less in all'), headings: changeHeadings.slice(1),
+        rows: compareBills(older, bill, 'inAll').map((each) => changeRow(each).slice(1)),
       },
     },
   };

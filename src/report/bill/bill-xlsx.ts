@@ -4,7 +4,6 @@ import { packageParts, worksheetName, type CellToWrite, type Worksheet } from '.
 import type { Words } from '../../words/index.ts';
 import { billTables, type BillTable } from './bill-table.ts';
 import type { Bill } from './bill.ts';
-import type { BillChange } from './compare-bills.ts';
 
 /** Widest column, in characters. */
 const WIDEST = 60;
@@ -14,11 +13,11 @@ const WIDEST = 60;
  * Amounts are formulas, so that a price that is entered counts.
  */
 export async function billXlsx(
-  bill: Bill, changes: readonly BillChange[] | undefined, words: Words,
+  bill: Bill, older: Bill | undefined, words: Words,
 ): Promise<Uint8Array> {
   const { zipSync } = await import('fflate');
   const styles = new CellStyles();
-  const sheets = Object.values(billTables(bill, changes, words)).map((table) => worksheetOf(table, styles));
+  const sheets = Object.values(billTables(bill, older, words)).map((table) => worksheetOf(table, styles));
   return zipSync(packageParts(sheets, [], styles), { mtime: '1980-01-02' });
 }
 

@@ -1,3 +1,5 @@
+import type { PanelChoice } from '../../engine/index.ts';
+
 /** What an item of a bill is: a device, or what a sheet of the schedule lists. */
 export type BillKind = 'device' | 'supply' | 'way' | 'module' | 'enclosure' | 'conductor';
 
@@ -42,10 +44,13 @@ export interface Bill {
   readonly sums: readonly BillSum[];
 }
 
+/** Share that cables are longer than on drawings unless said otherwise; common practice, no source. */
+export const ALLOWANCE = 0.1;
+
 /** What a bill is made by. */
 export interface BillOptions {
-  /** Share that cables are longer than on drawings, for what is cut off and led around, 0 or more; 0 by default. */
+  /** Share that cables are longer than on drawings, for what is cut off and led around, 0 or more; see `ALLOWANCE`. */
   readonly allowance?: number;
-  /** Only this panel. */
-  readonly panel?: string | undefined;
+  /** Only this panel; `null` for what is in none. */
+  readonly panel?: PanelChoice;
 }

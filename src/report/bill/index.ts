@@ -1,4 +1,4 @@
-export type { Bill, BillItem, BillKind, BillOptions, BillSum } from './bill.ts';
+export { ALLOWANCE, type Bill, type BillItem, type BillKind, type BillOptions, type BillSum } from './bill.ts';
 export { billCsv } from './bill-csv.ts';
 export { billTables, kindText, unitText, type BillTable } from './bill-table.ts';
 export { billXlsx } from './bill-xlsx.ts';

@@ -1,28 +1,25 @@
 import { rowNames } from '../../allocation/index.ts';
-import { grouped } from '../../exchange/grouped.ts';
+import { panelNames } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { tagOf } from '../../schedule/index.ts';
+import { grouped } from '../../schedule/index.ts';
 import { fixed, metres, roundedUp, type Words } from '../../words/index.ts';
 import { billEntries, type BillEntry } from './bill-entries.ts';
-import type { Bill, BillItem, BillOptions, BillSum } from './bill.ts';
-
-/** Rows that a reason names one by one. */
-const MOST_NAMED = 5;
+import { ALLOWANCE, type Bill, type BillItem, type BillOptions, type BillSum } from './bill.ts';
 
 /**
  * The bill of quantities of a schedule: what it lists, by panel and in all, with what is entered of it for ordering.
  *
- * Devices count by type; supplies by their units, those kept as a spare too; ways, relay modules and enclosures as they
- * are listed; cables in metres of one pair of a conductor, each run as often as it has pairs, rounded up to a
- * decimetre, so never less than the lengths together. Nothing that is not known is counted: rows without a quantity
- * or a length are named beside it.
+ * Devices count by type, in metres where it is counted by the metre; supplies by their units, those kept as a spare too;
+ * ways, relay modules and enclosures as they are listed; cables in metres of one pair of a conductor, each run as often
+ * as it has pairs, rounded up to a decimetre, so never less than the lengths together; types of cable have the allowance
+ * too. Nothing that is not known is counted: rows without a quantity or a length are named beside it.
  *
  * Limits: terminals, mains ways, wire within panels and fixings are not in it.
  */
-export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillOptions = {}): Bill {
+export function makeBill(schedule: LoadSchedule, { allowance = ALLOWANCE, panel }: BillOptions = {}): Bill {
   const { words } = schedule;
   const entries = billEntries(schedule).filter((entry) => panel === undefined || entry.panel === panel);
-  const items = [...panelsOf(schedule, entries)].flatMap((name) =>
+  const items = panelsOf(schedule, entries).flatMap((name) =>
     itemsOf(entries.filter((entry) => entry.panel === name), allowance, words));
   // What is rounded up by panel is added up, so that the panels together come to all.
   const inAll = itemsOf(entries.map((entry) => ({ ...entry, panel: null })), allowance, words).map((item) => {
@@ -34,12 +31,10 @@ export function makeBill(schedule: LoadSchedule, { allowance = 0, panel }: BillO
   return { items, inAll, sums: [...sums, sumUp(null, inAll)] };
 }
 
-/** Panels in the order of the enclosures, then those that only names of enclosures say, then none. */
-function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): Set<string | null> {
+/** Panels of which the bill has something, in their order, then none. */
+function panelsOf(schedule: LoadSchedule, entries: readonly BillEntry[]): (string | null)[] {
   const said = new Set(entries.map(({ panel }) => panel));
-  const listed = schedule.rows('enclosures').map((row) => tagOf('enclosures', row));
-  const named = [...listed, ...said].filter((name) => name !== null && said.has(name));
-  return new Set(said.has(null) ? [...named, null] : named);
+  return [...panelNames(schedule), null].filter((name) => said.has(name));
 }
 
 const keyOf = ({ kind, item, unit, partNumber, price }: BillEntry | BillItem) =>
@@ -53,19 +48,18 @@ function itemsOf(entries: readonly BillEntry[], allowance: number, words: Words)
 }
 
 function itemOf(members: readonly BillEntry[], allowance: number, words: Words): BillItem {
-  const { panel, kind, item, unit, partNumber, price } = members[0]!;
+  const { panel, kind, item, unit, isCable, partNumber, price } = members[0]!;
   const known = members.filter(({ quantity }) => quantity !== null);
   const unknown = members.filter(({ quantity }) => quantity === null);
   const sum = sumOf(members.map(({ quantity }) => quantity));
-  const quantity = sum === null || unit === 'pcs' ? sum
-    : Number(fixed(sum * (1 + allowance), 1, 'up'));
+  const quantity = sum === null || !isCable ? sum : Number(fixed(sum * (1 + allowance), 1, 'up'));
   const gone = known.filter(({ isGone }) => isGone);
   const why = [
-    ...known.length === 0 ? [] : [reasonOf(kind, known, sum!, allowance, words)],
+    ...known.length === 0 ? [] : [reasonOf(known, sum!, allowance, words)],
     ...gone.length === 0 ? [] : [words.say('Still in it, although their list no longer has them: {rows}.', {
-      rows: rowNames(gone, words, MOST_NAMED),
+      rows: rowNames(gone, words),
     })],
-    ...unknown.length === 0 ? [] : [unit === 'm'
+    ...unknown.length === 0 ? [] : [kind === 'conductor'
       ? words.say('Not in it, as the length is not known: {rows}. Enter their length.', { rows: rowNames(unknown, words) })
       : words.say('Not in it, as the quantity is not known: {rows}. Enter their quantity.', {
         rows: rowNames(unknown, words),
@@ -77,21 +71,23 @@ function itemOf(members: readonly BillEntry[], allowance: number, words: Words):
   };
 }
 
-function reasonOf(
-  kind: BillItem['kind'], known: readonly BillEntry[], sum: number, allowance: number, words: Words
-): string {
-  const rows = rowNames(known, words, MOST_NAMED);
+function reasonOf(known: readonly BillEntry[], sum: number, allowance: number, words: Words): string {
+  const { kind, unit, isCable } = known[0]!;
+  const rows = rowNames(known, words);
   const count = known.length;
+  const length = {
+    count, rows, length: roundedUp(metres(sum)), allowance: isCable && allowance !== 0 ? 'some' : 'none',
+    added: Math.round(allowance * 1000) / 10,
+  };
   switch (kind) {
-    case 'device':
-      return words.say('Sum over {count, plural, one {# device row} other {# device rows}}: {rows}.', { count, rows });
+    case 'device': return unit === 'm' ? words.say(
+      '{count, plural, one {# device row} other {# device rows}} of {length} in all{allowance, select, none {} other {, and {added} % more}}: {rows}.',
+      length
+    ) : words.say('Sum over {count, plural, one {# device row} other {# device rows}}: {rows}.', { count, rows });
     case 'supply': return words.say('Units of the rails {rows}, those kept as a spare too.', { rows });
     case 'conductor': return words.say(
       '{count, plural, one {# run} other {# runs}} of {length} in all, length × pairs each{allowance, select, none {} other {, and {added} % more}}: {rows}. In metres of one pair; of single cores it takes twice as much.',
-      {
-        count, rows, length: roundedUp(metres(sum)), allowance: allowance === 0 ? 'none' : 'some',
-        added: Math.round(allowance * 1000) / 10,
-      }
+      length
     );
     default: return words.say('As listed: {rows}.', { rows });
   }

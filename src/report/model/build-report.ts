@@ -1,3 +1,4 @@
+import type { PanelChoice } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { DETAIL_KEYS, type SheetName } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -28,8 +29,8 @@ export interface LoadTableOptions {
   readonly generated: string;
   /** The sheet that is printed, with the findings on it; the whole load table by default. */
   readonly sheet?: SheetName | undefined;
-  /** The panel that is printed; all of them by default. */
-  readonly panel?: string | undefined;
+  /** The panel that is printed, `null` for what is in none; all of them by default. */
+  readonly panel?: PanelChoice;
   /** An older schedule; what has changed since becomes a section. */
   readonly since?: LoadSchedule | undefined;
 }
@@ -46,12 +47,13 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
       sheetSection(schedule, sheet), explanationsSection(schedule, sheet),
     ];
   return {
-    words,
+    words, panel,
     title: words.say('Load table'),
-    subject: [details.project, panel ?? details.panel].filter((part) => part !== undefined).join(' – '),
+    subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
+      .filter((part) => part !== undefined).join(' – '),
     details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: details[key] ?? '' })),
     issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
-    cautions: CAUTIONS.map((caution) => words.say(caution)),
+    cautions: [...partOf(panel, words), ...CAUTIONS.map((caution) => words.say(caution))],
     sections: sections.filter((section): section is ReportSection => section !== undefined),
   };
 }
@@ -75,6 +77,14 @@ function wholeTable(schedule: LoadSchedule, since: LoadSchedule | undefined): (R
     checklistSection(schedule),
     commissioningSection(schedule),
   ];
+}
+
+/** What a load table of one panel says of itself. */
+function partOf(panel: PanelChoice, words: Words): string[] {
+  if (panel === undefined) return [];
+  return [panel === null
+    ? words.say('Only what belongs to no panel is listed here; figures are those of the whole schedule.')
+    : words.say('Only what belongs to panel {panel} is listed here; figures are those of the whole schedule.', { panel })];
 }
 
 /** An older schedule as a sentence names it. */

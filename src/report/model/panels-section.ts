@@ -1,6 +1,6 @@
-import { panelOf } from '../../engine/index.ts';
+import { panelNames, panelOf } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { tagOf, type SheetName } from '../../schedule/index.ts';
+import type { SheetName } from '../../schedule/index.ts';
 import { fixed } from '../../words/index.ts';
 import { numberCell, textCell } from './cells.ts';
 import type { ReportSection } from './report.ts';
@@ -9,7 +9,7 @@ import { filledRows } from './sheet-section.ts';
 /** What each panel has and asks for, side by side; `undefined` where there are fewer than two. */
 export function panelsSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
-  const panels = filledRows(schedule, 'enclosures').map((row) => tagOf('enclosures', row)).filter((tag) => tag !== '');
+  const panels = panelNames(schedule);
   if (panels.length < 2) return undefined;
   const titles = [
     words.say('Panel'), words.say('Number of devices'), words.say('Supply units'), words.say('Connected [W]'),

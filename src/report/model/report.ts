@@ -1,3 +1,4 @@
+import type { PanelChoice } from '../../engine/index.ts';
 import type { Severity, Status } from '../../findings/index.ts';
 import type { DetailKey } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
@@ -66,6 +67,8 @@ export interface ReportIssue {
 export interface Report {
   /** The language that all of it is in. */
   readonly words: Words;
+  /** The panel that it is of; all of them where there is none. */
+  readonly panel?: PanelChoice;
   readonly title: string;
   /** What it is about, for the head of each page: project and panel. */
   readonly subject: string;

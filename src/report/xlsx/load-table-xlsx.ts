@@ -1,4 +1,5 @@
 import { writeSchedule } from '../../exchange/index.ts';
+import { isInSight } from '../../engine/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES } from '../../schedule/index.ts';
 import type { Report } from '../model/index.ts';
@@ -10,12 +11,13 @@ import { packageParts, type DefinedName } from './package-parts.ts';
 
 /** Parts of the load table that have a worksheet of their own beside the sheets of the schedule. */
 const SECTIONS: readonly string[] = [
-  'revisions', 'changes', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning',
+  'revisions', 'changes', 'panels', 'findings', 'accepted', 'notes', 'assumptions', 'checklist', 'commissioning',
 ];
 
 /**
  * The load table as a workbook (ECMA-376) whose figures are formulas, so that whoever receives it can change a count
- * and see the totals follow. It carries the schedule.
+ * and see the totals follow. It carries the schedule. Of one panel, rows and sheets of others are hidden: totals count
+ * them.
  */
 export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Promise<Uint8Array> {
   const { zipSync } = await import('fflate');
@@ -25,7 +27,14 @@ export async function loadTableXlsx(schedule: LoadSchedule, report: Report): Pro
   const sections = report.sections.filter(({ name }) => SECTIONS.includes(name));
   const sheets = [
     frontSheet(report, styles),
-    ...names.map((sheet) => scheduleSheet(schedule, sheet, formulas, styles)),
+    ...names.map((sheet) => {
+      const worksheet = scheduleSheet(schedule, sheet, formulas, styles);
+      // The row of the headings stands above them.
+      const hidden = schedule.rows(sheet).flatMap(({ id }, place) =>
+        isInSight(schedule, sheet, id, report.panel) ? [] : [place + 1]);
+      const isHidden = hidden.length === worksheet.rows.length - 1;
+      return { ...worksheet, hidden: new Set(hidden), ...(isHidden ? { isHidden: true as const } : {}) };
+    }),
     ...sections.map((section) => sectionSheet(section, styles)),
     embeddedSheet(writeSchedule(schedule.content()), styles),
   ];

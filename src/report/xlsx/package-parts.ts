@@ -23,6 +23,8 @@ export interface Worksheet {
   /** How many rows and columns at the start stay in view. */
   readonly frozen?: { readonly rows: number; readonly columns: number };
   readonly isHidden?: true;
+  /** Places of rows that are hidden, from 0. */
+  readonly hidden?: ReadonlySet<number>;
 }
 
 /** A range with a name. */
@@ -92,7 +94,7 @@ function workbookXml(sheets: readonly Worksheet[], names: readonly DefinedName[]
     + `${defined.length === 0 ? '' : `<definedNames>${defined.join('')}</definedNames>`}<calcPr calcId="0" fullCalcOnLoad="1"/></workbook>`;
 }
 
-function worksheetXml({ rows, widths, frozen }: Worksheet, isFirst: boolean): string {
+function worksheetXml({ rows, widths, frozen, hidden }: Worksheet, isFirst: boolean): string {
   const pane = frozen === undefined
     ? ''
     : `<pane${frozen.columns > 0 ? ` xSplit="${frozen.columns}"` : ''} ySplit="${frozen.rows}"`
@@ -100,7 +102,7 @@ function worksheetXml({ rows, widths, frozen }: Worksheet, isFirst: boolean): st
   const columns =
     widths.map((width, index) => `<col min="${index + 1}" max="${index + 1}" width="${width}" customWidth="1"/>`);
   const lines = rows.map((cells, row) =>
-    `<row r="${row + 1}">${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
+    `<row r="${row + 1}"${hidden?.has(row) === true ? ' hidden="1"' : ''}>${cells.map((cell, place) => cellXml(cell, `${columnLetters(place)}${row + 1}`)).join('')}</row>`);
   return `${DECLARATION}<worksheet xmlns="${MAIN}"><sheetViews><sheetView${isFirst ? ' tabSelected="1"' : ''} workbookViewId="0">${pane}</sheetView></sheetViews>`
     + `${columns.length === 0 ? '' : `<cols>${columns.join('')}</cols>`}<sheetData>${lines.join('')}</sheetData>`
     + '<pageSetup orientation="landscape" fitToHeight="0"/></worksheet>';

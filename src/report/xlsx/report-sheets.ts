@@ -8,7 +8,7 @@ export const EMBEDDED_SHEET = 'Schedule data';
 const LONGEST = 32_000;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
-export function frontSheet({ words, title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
+export function frontSheet({ words, panel, title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
   const usual = styles.number({ wraps: true });
   const line = (...texts: readonly string[]) => texts.map((value): CellToWrite => ({ value, style: usual }));
   return {
@@ -46,6 +46,9 @@ export function frontSheet({ words, title, subject, details, issue, cautions }: 
           'Other sheets, such as the findings, stand as they were issued. The schedule is kept unseen in this file as it was issued; what is changed here is not in it.'
         )
       ),
+      ...panel === undefined ? [] : [line(
+        '', words.say('Rows of other panels are hidden, as totals count them; show them as any hidden rows.')
+      )],
     ],
   };
 }

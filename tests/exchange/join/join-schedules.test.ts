@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { joinSchedules, type JoinChoice } from '../../../src/exchange/join/index.ts';
+import {
+  conflictRow, conflictSentence, joinSchedules, joinSentences, throughout, type JoinChoice,
+} from '../../../src/exchange/join/index.ts';
 import type { Acceptance, Cells, Content, SheetName } from '../../../src/schedule/index.ts';
 
 const of = (sheets: Partial<Record<SheetName, Cells[]>>, rest: Partial<Content> = {}): Content =>
@@ -33,7 +35,7 @@ describe('two schedules with a common base', () => {
     const theirs = [{ rail: 'L1', rated: 20, units: 2 }];
     const { rows, conflicts } = joined('supplies', mine, theirs, BASE.slice(0, 1));
     expect(rows).toEqual(mine);
-    expect(conflicts).toEqual([{
+    expect(conflicts).toMatchObject([{
       name: 'supplies/L1/rated', kind: 'cell', sheet: 'supplies', tag: 'L1', key: 'rated', base: 5, mine: 10, theirs: 20,
       choices: ['mine', 'theirs'], choice: null,
     }]);
@@ -96,7 +98,7 @@ describe('two schedules without a base', () => {
     const { rows, asked } = joined('supplies',
       [{ rail: 'L1', rated: 5, note: 'mine' }, { rail: 'L2', units: 2 }], [{ rail: 'L3' }, { rail: 'L1', rated: 10, units: 3 }]);
     expect(rows).toEqual([{ rail: 'L1', rated: 5, note: 'mine', units: 3 }, { rail: 'L2', units: 2 }, { rail: 'L3' }]);
-    expect(asked).toEqual(['supplies/L1/rated']);
+    expect(asked).toEqual(['supplies/L1/rated', 'supplies/L1/note', 'supplies/L1/units']);
   });
 
   it('keep two things under one tag apart when somebody says so, and what names them follows', () => {
@@ -184,4 +186,94 @@ describe('what stands beside the cells', () => {
 
 it('a content whose formulas cannot be read is a fault of the caller', () => {
   expect(() => joined('devices', [], [{ ref: 'D1', qty: '=[devices.qty@D7]' }])).toThrow('devices, row 1, qty');
+});
+
+describe('device rows that were parted', () => {
+  const sum = (rows: readonly Cells[] | undefined) => rows!.reduce((total, { qty }) => total + Number(qty ?? 0), 0);
+  const row = (ref: string, qty: number, more: Cells = {}): Cells => ({ ref, type: 'Sensor', qty, source: 'A.csv: 5', ...more });
+  const base = [row('D5', 5)];
+  const mine = [row('D5', 2, { branch: 'B1' }), row('D5/2', 3, { branch: 'B2' })];
+  const theirs = [row('D5', 1, { branch: 'B1' }), row('D5/2', 2, { branch: 'B2' }), row('D5/3', 2, { branch: 'B3' })];
+
+  it.each([['with sources', (cells: Cells) => cells], ['by their refs alone', ({ source: _source, ...cells }: Cells) => cells]])(
+    'are one thing of which one side counts, %s', (_name, as) => {
+      const lists = [mine, theirs, base].map((rows) => rows.map(as)) as [Cells[], Cells[], Cells[]];
+      const open = joined('devices', ...lists);
+      expect(open).toMatchObject({
+        asked: ['devices/D5/qty'], rows: lists[0], conflicts: [{ kind: 'parts', base: lists[2], mine: lists[0], theirs: lists[1] }],
+      });
+      const decided = joined('devices', ...lists, { 'devices/D5/qty': 'theirs' });
+      expect([sum(decided.rows), decided.rows!.map(({ qty }) => qty)]).toEqual([5, [1, 2, 2]]);
+      // Without a base too: 2 + 3 or 1 + 2 + 2, and never 7.
+      expect(sum(joined('devices', lists[0], lists[1]).rows)).toBe(5);
+    });
+
+  it('keep the quantity of a revised list where that is what counts', () => {
+    const shared = [row('D1', 8, { branch: 'B1' }), row('D1/2', 2, { branch: 'B2' })];
+    const revised = [row('D1', 14, { source: 'B.csv: 5' })];
+    const { conflicts } = joined('devices', shared, revised, [row('D1', 10)]);
+    expect(conflicts).toMatchObject([{ name: 'devices/D1/qty', kind: 'parts', mine: shared, theirs: revised }]);
+    expect(sum(joined('devices', shared, revised, [row('D1', 10)], { 'devices/D1/qty': 'mine' }).rows)).toBe(10);
+    expect(joined('devices', shared, revised, [row('D1', 10)], { 'devices/D1/qty': 'theirs' }).rows)
+      .toEqual([row('D1', 14, { source: 'B.csv: 5', branch: 'B1' })]);
+  });
+
+  it('are found without refs and sources where their number is another one', () => {
+    const bare = (...quantities: number[]) => quantities.map((qty): Cells => ({ area: 'R1', type: 'Sensor', qty }));
+    const { asked, rows } = joined('devices', bare(1, 3), bare(2, 2), bare(4));
+    expect([asked, sum(rows)]).toEqual([['devices/#1/qty'], 4]);
+    expect(sum(joined('devices', bare(1, 3), bare(2, 2), bare(4), { 'devices/#1/qty': 'theirs' }).rows)).toBe(4);
+    // Two rows that were two all along join row by row.
+    expect(joined('devices', bare(4, 3), bare(2, 5), bare(2, 3))).toMatchObject({ asked: [], rows: bare(4, 5) });
+  });
+
+  it('that only one side parted, or moved, are no question', () => {
+    expect(joined('devices', mine, [row('D5', 5, { note: 'n' })], base)).toMatchObject({
+      asked: [], rows: [{ ...mine[0], note: 'n' }, mine[1]],
+    });
+    const moved = mine.map((cells): Cells => ({ ...cells, branch: 'B9' }));
+    expect(joined('devices', mine, moved, mine)).toMatchObject({ asked: [], rows: moved });
+  });
+
+  it('that one side removed and the other parted go or stay together', () => {
+    const { asked, rows } = joined('devices', [], mine, base);
+    expect([asked, rows]).toEqual([['devices/D5/qty'], []]);
+    expect(joined('devices', [], mine, base, { 'devices/D5/qty': 'theirs' }).rows).toEqual(mine);
+  });
+});
+
+it('a row that both counted in the same line of the same list is one row', () => {
+  const counted: Cells = { area: 'R1', type: 'Sensor', qty: 6, source: 'B.csv: 9' };
+  const start: Cells[] = [{ ref: 'D1', type: 'Lamp', qty: 1 }];
+  expect(joined('devices', [...start, { ...counted, branch: 'B1' }], [...start, counted], start))
+    .toMatchObject({ added: [], rows: [...start, { ...counted, branch: 'B1' }] });
+});
+
+describe('what is known of the base', () => {
+  const issue = (revision: string) => ({ revision, date: '2026-10-02', name: 'N', text: 'T' });
+  const schedule = (...revisions: string[]) => of({ supplies: [{ rail: 'L1' }] }, { revisions: revisions.map(issue) });
+
+  it('is the last issue that both list, or nothing, and is said', () => {
+    const join = joinSchedules(schedule('A', 'B', 'C'), schedule('A', 'B', 'D'));
+    expect(join.begun).toEqual(issue('B'));
+    expect(joinSentences(join)[1]).toMatch(/^Both list issue B of 2026-10-02: choose its load table as what both began with\./);
+    expect(joinSentences(joinSchedules(schedule('A'), schedule('X')))[1]).toMatch(/^Nothing says what both began with: every difference/);
+    expect(joinSentences(joinSchedules(schedule('A'), schedule('A'), schedule('A')))).toHaveLength(1);
+  });
+
+  it('without one, a cell that only one of them fills is asked too, and stands meanwhile', () => {
+    const join = joined('supplies', [{ rail: 'L1', rated: 5 }], [{ rail: 'L1', units: 3 }]);
+    expect(join).toMatchObject({ rows: [{ rail: 'L1', rated: 5, units: 3 }], asked: ['supplies/L1/rated', 'supplies/L1/units'] });
+    expect(conflictSentence(join.conflicts[0]!)).toBe('Only one of you says something here: whether the other took it out is not known.');
+    expect(join.conflicts.map((each) => [throughout(each, 'mine'), throughout(each, 'theirs')])).toEqual([['mine', 'mine'], ['theirs', 'theirs']]);
+    expect(joined('supplies', [{ rail: 'L1', rated: 5 }], [{ rail: 'L1', units: 3 }], undefined,
+      { 'supplies/L1/rated': 'theirs', 'supplies/L1/units': 'mine' }).rows).toEqual([{ rail: 'L1' }]);
+  });
+});
+
+it('a row without a tag is named by its place and what it holds', () => {
+  const row = (area: string, qty: number): Cells => ({ type: 'Valve', area, qty });
+  const { conflicts: [conflict] } = joined('devices', [row('R1', 2), row('R2', 4)], [row('R2', 5)]);
+  expect(conflictRow(conflict!)).toBe('row 2 of yours, 1 of theirs (R2, Valve, 4)');
+  expect(conflictSentence(conflict!)).toBe('Both have a row of this kind, without a tag, with other values: is it one thing, or are these two?');
 });

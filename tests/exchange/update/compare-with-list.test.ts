@@ -36,6 +36,17 @@ describe('a list that comes again', () => {
     ]);
   });
 
+  it('adds aliases to those that persons confirmed, and takes no alias for a further type', () => {
+    const own: Cells[] = [{ type: 'Lampe', aliases: 'Leuchte; luminaire' }, { type: 'Ventil', aliases: 'Valve' }];
+    const { update, rows } = updated('types', own, 'Type,Draw (mA),Aliases\nLampe,,lamp; LEUCHTE\nleuchte,250,\nVentil,,Valve\n');
+    expect(rows).toEqual([{ type: 'Lampe', aliases: 'Leuchte; luminaire; lamp' }, own[1]]);
+    expect(update).toMatchObject({ changed: [{ cells: [{ key: 'aliases', after: 'Leuchte; luminaire; lamp' }] }], added: [], same: 1 });
+    expect(update.leftOut).toEqual([{
+      line: 3, tag: 'leuchte',
+      reason: 'Line 3: “leuchte” is an alias of “Lampe” in the schedule. Call it so in the list, or take the alias out there.',
+    }]);
+  });
+
   it('leaves formulas of a person unless somebody says so, and names them', () => {
     const own = [{ type: 'Valve', draw: '=60*2' }];
     const csv = 'Type,Draw (mA)\nValve,130\n';

@@ -1,4 +1,5 @@
 import type { CellValue } from '../../../schedule/index.ts';
+import { plainKey } from '../plain-words.ts';
 
 /** The aliases in a cell: parted by semicolons, without spaces around them. */
 export function readAliases(cell: CellValue | undefined): string[] {
@@ -10,7 +11,10 @@ export function aliasOf(name: string): string {
   return name.replaceAll(';', ',').trim();
 }
 
-/** The cell with more aliases. */
+/** The cell with more aliases; what it has stays as it is written. */
 export function withAliases(cell: CellValue | undefined, names: readonly string[]): string {
-  return [...readAliases(cell), ...names.map(aliasOf)].join('; ');
+  const there = readAliases(cell);
+  const known = new Set(there.map(plainKey));
+  const more = names.map(aliasOf).filter((name) => known.size < known.add(plainKey(name)).size);
+  return more.length === 0 && typeof cell === 'string' ? cell : [...there, ...more].join('; ');
 }
