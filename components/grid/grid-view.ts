@@ -186,12 +186,8 @@ export class GridView implements SettingsSource {
     return selectionOf(blocks, { row: focus.row ?? 0, col: focus.col ?? 0 });
   }
 
-  /**
-   * Selects the block of some rows and columns, and brings it into view.
-   * @param listens whether keys go to it from now on.
-   * @returns whether the rows are shown.
-   */
-  select(ids: readonly number[], keys: readonly string[], scroll = true, listens = true): boolean {
+  /** Selects the block of some rows and columns, and brings it into view. @returns whether the rows are shown. */
+  select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
     const wanted = new Set(ids);
     const lines = this.model.lines.flatMap((line, index) => (
       line.kind === 'row' && wanted.has(line.id) ? [index] : []
@@ -199,7 +195,7 @@ export class GridView implements SettingsSource {
     const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key))
       .filter((index) => index >= 0);
     if (lines.length === 0 || columns.length === 0) return false;
-    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll, listens);
+    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll);
     return true;
   }
 

@@ -126,12 +126,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.#view?.model.columns ?? [];
   }
 
-  /**
-   * Selects a cell, whose column is shown if it was not.
-   * @param focus whether it takes the focus, or that stays where it is.
-   * @returns whether the sheet has it.
-   */
-  goTo(id: number, key: string, focus: 'take' | 'keep' = 'take'): boolean {
+  /** Selects a cell, whose column and row are shown if they were not, and gives it the focus. @returns whether it is there. */
+  goTo(id: number, key: string): boolean {
     const view = this.#view;
     if (view === undefined) return false;
     const { schedule, sheet, columns } = view.model;
@@ -139,10 +135,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (column !== undefined && !columns.includes(column)) {
       view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, [...columns, column]) });
     }
-    const isListening = focus === 'take' || view.hot.isListening();
     this.#bringIntoSight(view, id);
-    if (!view.select([id], [key], true, isListening)) return false;
-    if (focus === 'take') view.focus();
+    if (!view.select([id], [key])) return false;
+    view.focus();
     return true;
   }
 

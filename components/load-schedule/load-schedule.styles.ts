@@ -52,7 +52,7 @@ export const styles = css`
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
-  elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); }
+  elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
   .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }
   .cautions summary::-webkit-details-marker { display: none; }

@@ -115,6 +115,11 @@ export class LoadScheduleElement extends ScheduleElement {
     this.panelOpen = remembered('panel', true);
   }
 
+  /** Like the grid, the overview is fetched after what is seen first is on the screen. */
+  protected override firstUpdated(): void {
+    import('../schedule-panel/schedule-panel.define.ts').catch(reportError);
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     // What may not be changed any more is not offered any longer.
@@ -259,9 +264,11 @@ export class LoadScheduleElement extends ScheduleElement {
   protected override async showChanged(place: Place): Promise<void> {
     // A work area that is open is not left for it.
     if (this.#work.active !== undefined) return;
+    const focused = focusedElement();
     super.showSheet(place.sheet);
     await this.updateComplete;
-    await this.#view.goTo(place, 'keep');
+    await this.#view.goTo(place);
+    if (focused?.closest('.grid') === null) focused.focus({ preventScroll: true });
   }
 
   /** @ignore */
@@ -380,4 +387,11 @@ export class LoadScheduleElement extends ScheduleElement {
       this.showSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
     } else this.#do(action);
   };
+}
+
+/** What has the focus, however deep in shadow roots it is. */
+function focusedElement(): HTMLElement | undefined {
+  let at = document.activeElement;
+  while (at?.shadowRoot?.activeElement != null) at = at.shadowRoot.activeElement;
+  return at instanceof HTMLElement ? at : undefined;
 }

@@ -76,13 +76,13 @@ export class SheetView extends LitElement {
     this.pictured = remembered('pictured', false);
   }
 
-  /** Selects a cell of the sheet and shows it. @param focus whether it takes the focus, or that stays where it is. */
-  async goTo(place: Place, focus: 'take' | 'keep' = 'take'): Promise<void> {
+  /** Selects a cell of the sheet and shows it. */
+  async goTo(place: Place): Promise<void> {
     this.place = place;
     await this.updateComplete;
     const grid = this.#grid;
     await grid?.updateComplete;
-    grid?.goTo(place.id, place.key, focus);
+    grid?.goTo(place.id, place.key);
   }
 
   /** Gives the selected cell, or the first one, the focus. */

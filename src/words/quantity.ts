@@ -27,6 +27,11 @@ export function amps(value: number, other?: number): Quantity {
   return quantity(value, other, 2, 'A');
 }
 
+/** A small current in a sentence, given in amperes: «250 mA»; with decimals where rounding would hide a difference. */
+export function milliamps(value: number, other?: number): Quantity {
+  return quantity(value * 1000, other === undefined ? undefined : other * 1000, 0, 'mA');
+}
+
 /** A voltage in a sentence: «21.60 V»; with more decimals where rounding would hide that it differs from `other`. */
 export function volts(value: number, other?: number): Quantity {
   return quantity(value, other, 2, 'V');

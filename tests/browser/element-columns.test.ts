@@ -39,14 +39,15 @@ function isInView(element: Element, key: string): boolean {
 describe('what is typed and what it does are in view at once at 1280 px', () => {
   test.each([
     ['devices', ['type', 'qty', 'rail', 'run', 'unitDraw', 'connected', 'demand']],
-    ['supplies', ['rated', 'units', 'usable', 'connected', 'demand', 'loading']],
+    ['supplies', ['rated', 'units', 'target', 'usable', 'connected', 'demand', 'loading']],
     ['runs', ['conductor', 'length', 'maxDrop', 'current', 'carries']],
     ['ways', ['kind', 'rated', 'connected', 'demand', 'loading', 'available']],
     ['branches', ['limit', 'nodes', 'free', 'used']],
-    ['outputs', ['kind', 'qty', 'power', 'current', 'rating', 'loading']],
-  ] as const)('%s', async (sheet, expected) => {
+    ['outputs', ['kind', 'qty', 'power', 'current', 'rating', 'loading'], 'folded'],
+  ] as const)('%s', async (sheet, expected, overview?) => {
     const element = await mountElement({ content: demoContent() });
     element.style.inlineSize = '1280px';
+    if (overview === 'folded') part(element, '[aria-controls=panel]')!.click();
     await openSheet(element, sheet);
     await expect.poll(() => keys(element)).toContain(expected[0]);
     await frame();
@@ -146,12 +147,14 @@ test('undo by its button leaves the focus there', async () => {
   const element = await mountElement({ content: sample() });
   await userEvent.click(cell(element, 1, 'qty'));
   await userEvent.keyboard('9{Enter}');
+  await userEvent.click(cell(element, 1, 'area'));
+  await userEvent.keyboard('Loft{Enter}');
   const button = part(element, '[data-command=undo]')!;
   button.focus();
   await userEvent.keyboard('{Enter}');
   await frame();
-  expect((button.getRootNode() as ShadowRoot).activeElement).toBe(button);
-  expect(cell(element, 1, 'qty').classList.contains('current')).toBe(true);
+  await expect.poll(() => (button.getRootNode() as ShadowRoot).activeElement === button).toBe(true);
+  expect(cell(element, 1, 'area').classList.contains('current')).toBe(true);
 });
 
 test('the explanation is small while nothing is selected, shows all that it says, and does not shrink from cell to cell', async () => {

@@ -1,6 +1,7 @@
 import '../../components/load-schedule/load-schedule.define.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
+import type { SchedulePanel } from '../../components/schedule-panel/schedule-panel.ts';
 import type { SheetTabs } from '../../components/sheet-tabs/sheet-tabs.ts';
 import type { Content, SheetName } from '../../src/schedule/index.ts';
 
@@ -48,8 +49,9 @@ export async function mountElement(options: ElementOptions = {}): Promise<LoadSc
   document.body.append(element);
   await element.updateComplete;
   if (key !== null) await shown(element);
-  // It is fetched after the rest.
-  await customElements.whenDefined('elv-cell-explanation');
+  // They are fetched after the rest.
+  await Promise.all(['elv-cell-explanation', 'elv-schedule-panel'].map((tag) => customElements.whenDefined(tag)));
+  await (part(element, 'elv-schedule-panel') as SchedulePanel).updateComplete;
   return element;
 }
 

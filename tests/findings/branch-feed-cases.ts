@@ -49,14 +49,14 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     // 130 × 2 mA of 250 mA, IEC 62386
     rule: 'branch-over-bus-current', sheet: 'branches', severity: 'over', key: 'busDemand', value: 0.26, limit: 0.25, inStatus: true,
     sheets: ON_BUS(130, { busCurrent: 0.25 }),
-    message: 'Branch B1: its devices take 0.26 A from the bus, whose supply gives 0.25 A: 0.01 A too much. Move devices to another branch, or feed some of them otherwise.',
+    message: 'Branch B1: its devices take 260 mA from the bus, whose supply gives 250 mA: 10 mA too much. Move devices to another branch, or feed some of them otherwise.',
     silent: [ON_BUS(125, { busCurrent: 0.25 }), ON_BUS(130, {})],
   },
   {
     // 64 × 2 mA of 250 mA less the half: 3 mA into it.
     rule: 'branch-over-bus-reserve', sheet: 'branches', severity: 'near', key: 'busDemand', value: 0.128, limit: 0.125, inStatus: true,
     sheets: ON_BUS(64, { busCurrent: 0.25, reserve: 0.5 }),
-    message: 'Branch B1: its devices take 0.128 A of the 0.25 A that the supply of the bus gives, 0.003 A into its reserve of 50 %. Move devices to another branch, or give up part of the reserve.',
+    message: 'Branch B1: its devices take 128 mA of the 250 mA that the supply of the bus gives, 3 mA into its reserve of 50 %. Move devices to another branch, or give up part of the reserve.',
     silent: [ON_BUS(62, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(126, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(64, { reserve: 0.5 })],
   },
   {

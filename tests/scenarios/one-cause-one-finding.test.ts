@@ -40,7 +40,7 @@ describe('one input that is missing', () => {
     ['conductors', { resistance: null }, 'conductor-resistance-missing', 1, ['supplies', 'ways', 'runs']],
     ['conductors', { maxCurrent: null }, 'conductor-current-missing', 1, ['runs']],
     ['devices', { qty: null }, 'device-quantity-missing', 4, ['supplies', 'ways', 'branches', 'runs']],
-    ['devices', { type: null }, 'device-draw-missing', 3, ['supplies', 'ways', 'branches', 'runs']],
+    ['devices', { type: null }, 'device-draw-missing', 4, ['supplies', 'ways', 'branches', 'runs']],
     ['types', { power: null }, 'type-draw-missing', 1, ['supplies', 'ways', 'runs']],
     ['types', { nodes: null }, 'type-nodes-missing', 1, ['branches']],
     ['types', { busDraw: null }, 'type-bus-draw-missing', 1, ['branches']],
@@ -138,6 +138,24 @@ test.each([
   expect(told(schedule).map(([each]) => each)).not.toContain(rule);
   expect(schedule.explain('supplies', id, 'status')!.numbers).toMatch(/not wholly known/);
   expect(scheduleOf(whole).rulesAgainst('supplies', id)).not.toContain(rule);
+});
+
+test.each<[SheetName, Cells, string]>([
+  ['runs', { way: 'X' }, 'tag-names-nothing'], ['devices', { run: 'X', rail: null }, 'tag-names-nothing'],
+  ['runs', { length: -3 }, 'number-out-of-range'], ['supplies', { units: 0 }, 'number-out-of-range'],
+])('an entry of %s that means nothing, %o, is told once, and its row is not within limits', (sheet, cells, rule) => {
+  const schedule = without(sheet, cells);
+  expect(told(schedule).filter(([each]) => each !== 'supply-gives-nothing').map(([each]) => each)).toEqual([rule]);
+  if (sheet !== 'devices') expect(valueAt(schedule, sheet, 0, 'status')).not.toBe('ok');
+});
+
+test('one device that is more than its way bears is told with all of it, where that is too much already', () => {
+  const schedule = scheduleOf({
+    ...PANEL, devices: [{ ref: 'D1', qty: 1, unitDraw: 6000, diversity: 1, rail: 'L1', run: 'W1' }],
+  });
+  expect(told(schedule).map(([rule]) => rule).filter((rule) => String(rule).startsWith('way'))).toEqual(['way-over-rated']);
+  enter(schedule, 'devices', 0, { diversity: 0.5 });
+  expect(told(schedule).map(([rule]) => rule).filter((rule) => String(rule).includes('device'))).toEqual(['way-device-over-rated']);
 });
 
 test('a run that loses too much for a device on it is told once, though it loses more than it may too', () => {

@@ -5,24 +5,24 @@ import {
 } from '../../src/schedule/index.ts';
 
 /**
- * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these; columns may come in
- * between, none may go or change places.
+ * Keys in order: what a person fills in | what is worked out. Files and hosts depend on these, by key: columns may come
+ * in between, none may go.
  */
 const KEYS: Readonly<Record<SheetName, string>> = {
   devices: 'ref area type qty rail branch run distance unitDraw diversity note | connected demand share nodes terminalVoltage',
   types: 'type description purpose draw power load inrush nodes diversity minVoltage note |',
-  supplies: 'rail purpose voltage rated units redundant derating target fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
+  supplies: 'rail purpose voltage rated units redundant target derating fuse fuseKind peak efficiency enclosure offAt width standbyHours battery overload'
     + ' feed inputPowerFactor inputInrush maxOnB16 note | usable connected demand loading spare limitDiversity fuseLoading leastTrip'
     + ' loss batteryNeeded inputCurrent surge status',
   ways: 'way rail kind rated trip k2 target enclosure width note | connected demand loading available status',
   branches: 'branch limit reserve terminated terminators maxCable enclosure width note'
     + ' | nodes free used cables cableLength status',
-  runs: 'run rail way branch conductor pairs length ambient grouped temperature basis maxDrop note'
+  runs: 'run rail way branch conductor pairs length ambient maxDrop grouped temperature basis note'
     + ' | current carries drop dropRatio endVoltage minVoltage faultCurrent maxLength smallestConductor status',
   conductors: 'conductor size resistance maxCurrent maxTemperature baseTemperature source |',
   modules: 'module enclosure common outputs width note | current headroom used free status',
-  outputs: 'output module contact load area kind qty power voltage powerFactor efficiency ratedCurrent inrush maxOnB16'
-    + ' feed rail target note | current rating loading headroom inrushTotal inrushHeadroom surge status',
+  outputs: 'output module contact load kind qty power voltage powerFactor efficiency ratedCurrent inrush maxOnB16'
+    + ' feed rail target area note | current rating loading headroom inrushTotal inrushHeadroom surge status',
   contacts: 'contact resistive lamp motor coil dc dcCoil maxVoltage maxDcVoltage inrush source |',
   feeds: 'feed voltage rated curve diversity target pulseFactor enclosure width note'
     + ' | connected demand loading spare supplySurge outputSurge inrush status',

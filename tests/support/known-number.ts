@@ -25,7 +25,7 @@ const SHARE_ABOVE_0: Range = { above: 0, max: 1 };
 const COUNT: Range = { min: 1, whole: true };
 
 const RANGES: Readonly<Record<string, Range>> = {
-  qty: { min: 0, whole: true }, units: COUNT, limit: COUNT,
+  qty: { min: 0, whole: true }, units: COUNT, limit: COUNT, tolerance: { min: 0, max: 0.5 },
   unitDraw: AT_LEAST_0, draw: AT_LEAST_0, power: AT_LEAST_0, nodes: AT_LEAST_0,
   voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
   inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
@@ -63,10 +63,10 @@ export function number(row: InputRow | undefined, key: string, ifEmpty: Known = 
   return value !== null && isWithin(value, RANGES[key]!) ? value : null;
 }
 
-/** Whether a formula of a row has no result; what hangs on it is not known. */
+/** Whether a formula of a row has no result, or a number is none that its column allows: nobody knows what is meant. */
 export function hasFault(row: InputRow): boolean {
-  return Object.keys(RANGES).some((key) =>
-    typeof row[key] === 'string' && row[key].startsWith('=') && number(row, key) === null);
+  return Object.entries(RANGES).some(([key, range]) => typeof row[key] === 'number' ? !isWithin(row[key], range)
+    : typeof row[key] === 'string' && row[key].startsWith('=') && number(row, key) === null);
 }
 
 function finite(value: number): Known {

@@ -186,7 +186,7 @@ describe('depot.xlsx', async () => {
   it('has the sheet for an area where it has no other, and what the legend says of its codes', () => {
     const of = (key: string) => takeoff.lines.find((line) => line.key === key);
     expect(of('Level 1!2')).toMatchObject({ type: 'Presence detector', area: 'Level 1', facts: { draw: 12 } });
-    expect(of('Level 0!4/3')).toMatchObject({ type: 'GS', area: 'Wash bay', facts: { draw: 4 } });
+    expect(of('Level 0!4/3')).toMatchObject({ type: 'GS', area: 'Level 0, Wash bay', facts: { draw: 4 } });
     expect(takeoff.names.find(({ texts: [code] }) => code === 'GS')!.texts).toEqual(['GS', 'Gate switch, roller lever']);
   });
 });

@@ -21,7 +21,7 @@ it('reads the only sheet of a workbook', async () => {
   const { code, out, warnings } = await runCommand(await file('one.xlsx', makeWorkbook({ Ground: ground })));
   expect(code).toBe(0);
   expect(JSON.parse(out)).toMatchObject(
-    { read: 2, taken: 2, lines: [{}, { line: 2, type: 'Router', area: 'Hall', qty: 2 }] }
+    { read: 2, taken: 2, lines: [{}, { line: 2, type: 'Router', area: 'Ground, Hall', qty: 2 }] }
   );
   expect(warnings).toEqual([expect.stringMatching(/one\.xlsx: Read 2 = taken 2 \+ left out 0 \+ undecided 0\.$/)]);
 });

@@ -61,6 +61,7 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
+  [['v1', 'v2', 'Qqq', 'L1', 'L2'].map((sheet) => ({ cells: 'Room;Device;Qty\nR1;Xylo 4;1\nR2;Xylo 4;1\nR3;Xylo 4;1', sheet }))],
   ['Device;Qty;Room\nXylo 4;1;R̶1̶ R2\nXylo 4;2;R1\nZzzz;3;R1'], ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
   ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
   [[

@@ -13,8 +13,17 @@ const AREA_WORDS = new Set([...HEADING_WORDS.area.filter((word) => !word.include
 /** L0, N1, U2, B-1, R+1, 1.OG, 2nd, 1er, 0.01, 101. */
 const STOREY = /^(?:[lnubre]\s?[+-]?\d{1,2}|\d{1,2}\.?\s?(?:og|ug|st|nd|rd|th|er|e|eme)|\d{1,2}\.\d{2}\b.*|\d{3,4}[a-z]?)$/u;
 
+const MOST_TITLE_WORDS = 5;
+
 /** Whether a text looks like the name of a storey or a room. */
 export function looksLikeArea(text: string): boolean {
   const words = plainWords(text);
   return words.some((word) => AREA_WORDS.has(word)) || STOREY.test(text.trim().toLowerCase());
+}
+
+/** Whether a text names a storey or a building and little more: «1. OG», «Building A», and not «see roof plan». */
+export function isPlaceTitle(text: string): boolean {
+  const words = plainWords(text);
+  const others = words.filter((word) => !AREA_WORDS.has(word) && word.length > 2 && !/^\p{N}/u.test(word));
+  return looksLikeArea(text) && others.length <= 1 && words.length <= MOST_TITLE_WORDS;
 }

@@ -114,15 +114,15 @@ export class LineReader {
   read(records: readonly TakeoffRecord[]): LineDraft[] {
     const { headingLine, lastHeading, words } = this.#context;
     const headingPlace = records.findIndex(({ line }) => line === headingLine);
-    const heading = headingPlace < 0 ? '' : headingKey(records[headingPlace]!.fields);
     const lastPlace = records.findIndex(({ line }) => line === lastHeading);
+    const headings = new Set(headingPlace < 0 ? [] : records.slice(headingPlace, lastPlace + 1).map(({ fields }) => headingKey(fields)));
     this.#beginPart(records[lastPlace + 1]?.line ?? 1);
     this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
       if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
-      if (heading !== '' && headingKey(record.fields) === heading) {
+      if (headings.has(headingKey(record.fields))) {
         return this.#leaveOut(record, words.say('The headings are repeated.'));
       }
       return this.#line(record);
@@ -329,7 +329,7 @@ export class LineReader {
     const doubt = isFraction === true ? undefined : item.quantity.doubt;
     const { words } = this.#context;
     const place = (count.isOneOfSeveral || this.#isPlace(count)) && !this.#headingsName ? count.heading : '';
-    const { area, remark } = this.#cells.area(record, place);
+    const { area, remark, below } = this.#cells.area(record, place);
     this.#add(item, sumFrom);
     const name = plainKey(names[0]);
     if (sumFrom === undefined) this.#counted.add(name);
@@ -352,7 +352,7 @@ export class LineReader {
     const explained = this.#context.legend.find(names[0]!)?.facts;
     return {
       ...this.#draft(item, kind, remarks, { flag: flagged?.flag ?? (proposal === undefined ? undefined : 'proposal') }),
-      names, cells: { ...this.#cells.cells(record.fields), ...(area === undefined ? {} : { area }) },
+      names, ...(below === undefined ? {} : { below }), cells: { ...this.#cells.cells(record.fields), ...(area === undefined ? {} : { area }) },
       facts: { ...explained, ...this.#cells.facts(record.fields, this.#decimal) },
     };
   }

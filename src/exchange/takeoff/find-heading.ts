@@ -82,22 +82,49 @@ function findMatrixHeading(records: readonly { readonly fields: readonly string[
   return best < 2 ? -1 : scores.indexOf(best);
 }
 
+/** The headings of a list, and the places of the lines that hold them, which may be two; -1 when none does. */
+export interface Headings {
+  readonly first: number;
+  readonly last: number;
+  readonly texts: readonly string[];
+}
+
+type Lines = readonly { readonly fields: readonly string[] }[];
+
+/** Finds the headings of a list, in one line or in two. */
+export function findHeadings(records: Lines, remembered: RememberedColumns): Headings {
+  const place = findHeading(records, remembered);
+  for (const first of place < 0 ? [] : [place, place - 1]) {
+    const texts = first < 0 ? undefined : headingsBelow(records, first, first === place);
+    if (texts !== undefined) return { first, last: first + 1, texts };
+  }
+  return { first: place, last: place, texts: records[place]?.fields ?? [] };
+}
+
 /**
- * Headings of a second line, as storeys below «Quantity», each behind what stands above it, also where that is merged
- * over several; `undefined` where the line below holds no headings.
+ * Headings of two lines, as storeys below «Quantity», or counts below buildings, each behind what stands above it, also
+ * where that is merged over several; `undefined` where the line below holds no headings. What is merged downwards may
+ * stand in both.
+ * @param isHeading the upper line is known to hold headings, and not perhaps a title.
  */
-export function headingsBelow(above: readonly string[], below: readonly string[] | undefined): string[] | undefined {
-  const filled = (below ?? []).flatMap((text, index) => text === '' ? [] : [index]);
-  const isBelow = (index: number) => (above[index] ?? '') === '' || headingFields(above[index]!)[0]?.field === 'qty';
-  const isText = (index: number) => /\p{L}/u.test(below![index]!) && !/^\d+\s/.test(below![index]!);
-  if (filled.length < 2 || !filled.every(isBelow) || !filled.some((index) => (above[index] ?? '') === '')
-    || !filled.every(isText)) return undefined;
-  let group = '';
-  return Array.from({ length: Math.max(above.length, below!.length) }, (_, index) => {
-    const [own = '', text = ''] = [above[index], below![index]];
-    if (own !== '') group = own;
-    return text === '' ? own : `${group} ${text}`.trim();
-  });
+function headingsBelow(records: Lines, first: number, isHeading: boolean): string[] | undefined {
+  const above = records[first]!.fields;
+  const below = (records[first + 1]?.fields ?? []).map((text, index) => text === above[index] ? '' : text);
+  const body = records.slice(first + 2, first + 2 + LINES_BELOW);
+  const groups: string[] = [];
+  for (let index = 0; index < Math.max(above.length, below.length); index += 1) groups.push(above[index] || groups[index - 1] || '');
+  const isFree = (index: number) => groups[index] === '' || (isHeading && headingFields(groups[index]!)[0]?.field === 'qty');
+  const counts = (index: number) => {
+    const values = body.map(({ fields }) => fields[index] ?? '').filter((text) => text !== '' && !DASH.test(text));
+    return values.filter(isCount).length >= values.length * 0.75;
+  };
+  const filled = below.flatMap((text, index) => text === '' ? [] : [index]);
+  const isText = (index: number) => /\p{L}/u.test(below[index]!) && !/^\d+\s/.test(below[index]!);
+  const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
+  if (filled.length < 2 || !filled.every(isText) || !filled.some(reachesOver) || !filled.every((index) => isFree(index) || counts(index))) {
+    return undefined;
+  }
+  return groups.map((group, index) => (below[index] ?? '') === '' ? above[index] ?? '' : `${group} ${below[index]}`.trim());
 }
 
 /** Place of the line that holds the headings; -1 when none does. */

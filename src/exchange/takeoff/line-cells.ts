@@ -1,9 +1,11 @@
 import { parseCell, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import { withoutStruck } from '../marked-text.ts';
+import { isPlaceTitle } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { TYPE_FACTS, type TakeoffField } from './field.ts';
 import type { TypeFacts } from './legend.ts';
+import { plainKey } from './plain-words.ts';
 
 /** Marks that stand for what is in the cell above. */
 const DITTO = new Set([
@@ -17,6 +19,8 @@ const FACT: InputColumn = { role: 'input', key: 'fact', title: '', kind: 'number
 export interface FoundArea {
   readonly area: string | undefined;
   readonly remark: string | undefined;
+  /** Line of the title that names the storey or building of its room. */
+  readonly below?: number | undefined;
 }
 
 /** Reads the cells of lines one after another, with what they take from lines above: ditto marks, rooms, titles. */
@@ -29,6 +33,8 @@ export class LineCells {
   /** What stands in columns of areas, and on which line, for blank cells below. */
   readonly #areas = new Map<number, { readonly line: number; readonly text: string }>();
   #title: { readonly line: number; readonly text: string } | undefined;
+  /** The latest title that names a storey or a building. */
+  #storey: { readonly line: number; readonly text: string } | undefined;
 
   /** @param sheet the area of lines that have no other; `undefined` for none. */
   constructor(columns: readonly TakeoffColumn[], sheet: string | undefined, words: Words) {
@@ -51,6 +57,7 @@ export class LineCells {
   entitle(line: number, fields: readonly string[], text: string): void {
     this.#areas.clear();
     this.#title = { line, text };
+    if (isPlaceTitle(text) && plainKey(text) !== plainKey(this.#storey?.text)) this.#storey = this.#title;
     const place = this.places('area').find((index) => fields[index] === text);
     if (place !== undefined) this.#areas.set(place, { line, text });
   }
@@ -98,13 +105,20 @@ export class LineCells {
     const words = this.#words;
     const own = [...new Set([...texts, heading])].filter((text) => text !== '').join(', ');
     if (own !== '') {
-      return { area: own, remark: from === undefined ? undefined
+      return { area: this.#within(own), below: this.#storey?.line, remark: from === undefined ? undefined
         : words.say('Its area is carried down from line {line}.', { line: from }) };
     }
     if (this.#title !== undefined) {
       return { area: this.#title.text, remark: words.say('Its area is the title on line {line}.', { line: this.#title.line }) };
     }
     return { area: this.#sheet, remark: this.#sheet && words.say('Its area is the name of its sheet.') };
+  }
+
+  /** A room with its storey or building, by the title above or the name of the sheet, unless it says that itself. */
+  #within(room: string): string {
+    const storey = this.#storey?.text ?? (this.#sheet !== undefined && isPlaceTitle(this.#sheet) ? this.#sheet : '');
+    const [said, own] = [storey, room].map((text) => ` ${plainKey(text)} `);
+    return storey === '' || this.places('area').length > 1 || own!.includes(said!) ? room : `${storey}, ${room}`;
   }
 
   cell(fields: readonly string[], field: TakeoffField): string {

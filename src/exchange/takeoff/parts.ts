@@ -2,7 +2,7 @@ import type { Words } from '../../words/index.ts';
 import type { Unreadable } from '../problem.ts';
 import { looksLikeArea } from './area-words.ts';
 import { proposeColumns } from './columns.ts';
-import { findHeading, headingsBelow } from './find-heading.ts';
+import { findHeadings } from './find-heading.ts';
 import { isLegend, Legend } from './legend.ts';
 import { LineCells } from './line-cells.ts';
 import type { TypeIndex } from './names/type-index.ts';
@@ -42,11 +42,8 @@ export function readParts(
   if (sections.length === 0) return recordsOf([], columns, words) as Unreadable;
   const open = ({ table, records, band }: (typeof sections)[number]): OpenPart => {
     const remembered = knownOf(table);
-    const place = findHeading(records, remembered);
-    const above = records[place]?.fields ?? [];
-    const second = place < 0 ? undefined : headingsBelow(above, records[place + 1]?.fields);
-    const last = second === undefined ? place : place + 1;
-    const proposed = proposeColumns(second ?? above, records.slice(last + 1), remembered, isKnown)
+    const { first: place, last, texts } = findHeadings(records, remembered);
+    const proposed = proposeColumns(texts, records.slice(last + 1), remembered, isKnown)
       .filter(({ index: place }) => band?.columns.includes(place) ?? true);
     const isCounted = proposed.some(({ field }) => field === 'qty');
     const kind = place >= 0 && isLegend(proposed) ? 'legend' : isCounted || sections.length === 1 ? 'list' : 'none';

@@ -9,6 +9,7 @@ import { NameList, type TakeoffName } from './names/name-list.ts';
 import { TypeIndex } from './names/type-index.ts';
 import type { OpenPart, TakeoffPart } from './part.ts';
 import { on, readParts } from './parts.ts';
+import { askOfRepeats } from './repeated-lists.ts';
 import { settleLines } from './settle-lines.ts';
 import { tablesOf, type TakeoffSource } from './source.ts';
 import { askOfSummaries } from './summary-sheets.ts';
@@ -56,10 +57,11 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
     const { by } = index.match(texts);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
-  const drafts = inOrder(askOfSummaries(parts.map((part) => {
+  const repeats = askOfRepeats(parts.map((part) => {
     const reader = new LineReader({ ...options, ...part, decisions, legend, isKnown, words }, part.records);
     return part.kind === 'list' ? reader.read(part.records) : reader.leaveOut(part.records, part.kind);
-  }), parts, decisions, words), parts);
+  }), parts, decisions, words);
+  const drafts = inOrder(askOfSummaries(repeats.drafts, parts, decisions, words), parts);
   const { lines, rows } = settleLines(drafts, names, types, words);
   return {
     ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns, band }) => ({
@@ -67,7 +69,7 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
       kind, firstLine, headingLine, columns, ...(band === undefined ? {} : { ownColumns: band.own.map((place) => place + 1) }),
     })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all,
     sums: sumsOf(lines),
-    notes: [...notes, ...parts.flatMap((part) => notesOn(part, words))],
+    notes: [...notes, ...repeats.notes, ...parts.flatMap((part) => notesOn(part, words))],
   };
 }
 

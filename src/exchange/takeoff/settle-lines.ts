@@ -71,10 +71,10 @@ function settle(
   return { outcome: 'taken', reasons };
 }
 
-function rowKey({ source: { file, sheet }, cells }: LineDraft, type: string | null): string {
+function rowKey({ source: { file, sheet }, cells, below }: LineDraft, type: string | null): string {
   const { ref, area, rail, branch } = cells;
-  // The same room on two sheets is two rooms.
-  return JSON.stringify([type, file, sheet, ...[ref, area, rail, branch].map(plainKey)]);
+  // The same room on two sheets, or below two storeys, is two rooms.
+  return JSON.stringify([type, file, sheet, below, ...[ref, area, rail, branch].map(plainKey)]);
 }
 
 function joined(one: Cells[string] | undefined, other: Cells[string] | undefined): Cells[string] {

@@ -44,7 +44,18 @@ export function sourceOf({ file, sheet }: TakeoffTable, line: number, column?: n
 export function tablesOf(source: TakeoffSource): readonly TakeoffTable[] {
   if (typeof source === 'string') return [{ cells: source }];
   if ('cells' in source) return [source];
-  return source.length > 0 && source.every(isTable) ? source : [{ cells: source as ListCells }];
+  return source.length > 0 && source.every(isTable) ? withOwnNames(source) : [{ cells: source as ListCells }];
+}
+
+/** Files of the same name get numbers, so that what is decided on a line of one holds for it alone. */
+function withOwnNames(tables: readonly TakeoffTable[]): TakeoffTable[] {
+  const met = new Map<string, number>();
+  return tables.map((table) => {
+    const key = JSON.stringify([table.file, table.sheet]);
+    const number = (met.get(key) ?? 0) + 1;
+    met.set(key, number);
+    return number === 1 || table.file === undefined ? table : { ...table, file: `${table.file} (${number})` };
+  });
 }
 
 function isTable(item: TakeoffTable | readonly unknown[]): item is TakeoffTable {

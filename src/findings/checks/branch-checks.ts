@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { amps, message, metres, percent, roundedDown, roundedUp } from '../../words/index.ts';
+import { message, metres, milliamps, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import { missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
@@ -72,6 +72,10 @@ export const branchChecks: readonly Check[] = [
     message: message(
       '{name}: its devices take {value} from the bus, whose supply gives {limit}: {excess} too much. Move devices to another branch, or feed some of them otherwise.'
     ),
+    write: (value, limit) => ({
+      value: milliamps(value, limit), limit: roundedDown(milliamps(limit, value)),
+      excess: roundedUp(milliamps(value - limit, 0)),
+    }),
   }),
   {
     rule: 'branch-over-bus-reserve', sheet: 'branches', key: 'busDemand', severity: 'near', inStatus: true,
@@ -84,7 +88,7 @@ export const branchChecks: readonly Check[] = [
       return {
         value: demand, limit,
         message: row.say('{name}: its devices take {demand} of the {most} that the supply of the bus gives, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
-          demand: amps(demand, limit), most: roundedDown(amps(most)), into: roundedUp(amps(demand - limit, 0)),
+          demand: milliamps(demand, limit), most: roundedDown(milliamps(most)), into: roundedUp(milliamps(demand - limit, 0)),
           reserve: percent(reserve),
         }),
       };

@@ -73,7 +73,7 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
 
 function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
   return {
-    rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete', needs: column.key,
+    rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete', inStatus: true, needs: column.key,
     only: outsideOf(column),
     find: (row) => {
       const own = row.own(column.key);

@@ -21,7 +21,7 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
     }
     if (row.numberOf('type', 'power') !== null) {
       // Its run is told to have no rail.
-      if (row.own('rail') === null && row.names('run')) return undefined;
+      if (row.own('rail') === null && row.own('run') !== null) return undefined;
       return {
         key: 'unitDraw',
         message: message(
@@ -35,8 +35,9 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
   return { key: 'diversity', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Correct its diversity.') };
 }
 
-/** How many rows wait for the current of a device row: its rail, its run with the way of that; its branch for how many. */
-const waitingFor = (row: RowReader, key: string) => countNamed(row, 'rail', 'run', ...key === 'qty' ? ['branch'] : [])
+/** How many rows wait for the current of a device row: its rail, its run with the way of that; its branch for nodes. */
+const waitingFor = (row: RowReader, key: string) =>
+  countNamed(row, 'rail', 'run', ...key === 'qty' || row.own('type') === null ? ['branch'] : [])
   + (row.valueOf('run', 'way') === null ? 0 : 1);
 
 function currentUnknown(rule: string, key: string): Check {
@@ -100,7 +101,7 @@ export const deviceChecks: readonly Check[] = [
     rule: 'device-without-rail', sheet: 'devices', key: 'rail', severity: 'incomplete', only: namingNone('rail'),
     find: (row) => {
       // What its run lacks is found there, or at the way of that.
-      return row.own('rail') !== null || row.names('run') ? undefined
+      return row.own('rail') !== null || row.own('run') !== null ? undefined
         : unknown(row, message('{name} has no rail, so its current counts in no supply. Choose a rail.'));
     },
   },

@@ -201,11 +201,11 @@ export const runChecks: readonly Check[] = [
   missingInput(
     'run-rail-missing', 'runs', 'rail',
     message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.'),
-    (row) => !row.names('way')
+    (row) => row.own('way') === null
   ),
   waitsFor('run-way-without-rail', 'runs', 'rail', message(
     '{name}: its way has no rail, so its voltage is not known.'
-  ), (row) => row.names('way') && row.value('rail') === null),
+  ), (row) => row.own('way') !== null && row.value('rail') === null),
   missingInput(
     'run-conductor-missing', 'runs', 'conductor',
     message(

@@ -57,7 +57,9 @@ export const wayChecks: readonly Check[] = [
     remedy: wayRemedy,
   }),
   overLimit({
-    rule: 'way-device-over-rated', sheet: 'ways', key: 'largest', limit: (row) => row.number('rated'),
+    // Where all of it together is too much, that says it.
+    rule: 'way-device-over-rated', sheet: 'ways', key: 'largest',
+    limit: (row) => exceeds(row.number('demand') ?? 0, row.number('rated') ?? Infinity) ? null : row.number('rated'),
     message: message(
       '{name} feeds one device of {value} and is rated {limit}: {excess} too much, whatever the diversity. Put that device on a larger way.'
     ),

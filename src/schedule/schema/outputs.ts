@@ -38,7 +38,6 @@ export const outputs: Sheet = {
       help: 'Kind of contact; gives the rating.',
     },
     { role: 'input', key: 'load', title: 'Load', kind: 'text', help: 'What is switched.' },
-    { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
     {
       role: 'input', key: 'kind', title: 'Kind', kind: 'choice',
       choices: ['resistive', 'lamp', 'motor', 'coil', 'dc', 'dcCoil'],
@@ -172,6 +171,7 @@ export const outputs: Sheet = {
       title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading of the contact that the design aims to stay below.', source: 'common practice, no source',
     },
+    { role: 'input', key: 'area', title: 'Area', kind: 'text', help: 'Room, floor or zone.' },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,

@@ -85,34 +85,6 @@ export const runs: Sheet = {
       help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
     },
     {
-      role: 'input', key: 'grouped', rare: 'laying', title: 'Grouped circuits', kind: 'integer', min: 1,
-      help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
-      derived: {
-        of: ['pairs'], by: (pairs: number) => pairs, words: '{pairs}',
-        source: 'each pair warms the others; the 30 % of BS 7671, 523.5',
-      },
-    },
-    {
-      role: 'input', key: 'temperature', rare: 'laying', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
-      decimals: 0, help: 'Temperature of the conductors, loaded as they are.',
-      derived: {
-        of: [
-          'basis', 'connected', 'demand', 'conductor.maxCurrent', 'pairs', 'ambient', 'grouped',
-          'conductor.maxTemperature', 'conductor.baseTemperature',
-        ],
-        by: (basis: string, connected: number | null, demand: number | null, ...cable: Cable) =>
-          temperatureByLoad(basis === 'demand' ? demand : connected, ...cable),
-        takesUnknown: true,
-        words: (basis, _connected, _demand, maxCurrent) => maxCurrent === null ? AS_WARM_AS_IT_MAY
-          : basis === 'demand' ? BY_DEMAND : BY_CONNECTED,
-        source: 'BS 7671, Appendix 4, 6.1',
-      },
-    },
-    {
-      role: 'input', key: 'basis', rare: 'laying', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
-      default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
-    },
-    {
       role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
       default: 0.05, help: 'Share of the voltage that may be lost on the run.',
       source: '5 % for ELV lighting, IEC 60364-7-715, 525',
@@ -218,6 +190,34 @@ export const runs: Sheet = {
         words: `highest resistance on the sheet Conductors that keeps to: ${LIMITS}; and that carries current and protection`,
         source: 'Ib ≤ In ≤ Iz, IEC 60364-4-43, 433.1; else as the drop',
       },
+    },
+    {
+      role: 'input', key: 'grouped', rare: 'laying', title: 'Grouped circuits', kind: 'integer', min: 1,
+      help: 'Loaded circuits in its bunch, its own pairs among them; those below 30 % of what they may carry there need not count.',
+      derived: {
+        of: ['pairs'], by: (pairs: number) => pairs, words: '{pairs}',
+        source: 'each pair warms the others; the 30 % of BS 7671, 523.5',
+      },
+    },
+    {
+      role: 'input', key: 'temperature', rare: 'laying', title: 'Temperature', kind: 'number', unit: '°C', min: -40, max: 120,
+      decimals: 0, help: 'Temperature of the conductors, loaded as they are.',
+      derived: {
+        of: [
+          'basis', 'connected', 'demand', 'conductor.maxCurrent', 'pairs', 'ambient', 'grouped',
+          'conductor.maxTemperature', 'conductor.baseTemperature',
+        ],
+        by: (basis: string, connected: number | null, demand: number | null, ...cable: Cable) =>
+          temperatureByLoad(basis === 'demand' ? demand : connected, ...cable),
+        takesUnknown: true,
+        words: (basis, _connected, _demand, maxCurrent) => maxCurrent === null ? AS_WARM_AS_IT_MAY
+          : basis === 'demand' ? BY_DEMAND : BY_CONNECTED,
+        source: 'BS 7671, Appendix 4, 6.1',
+      },
+    },
+    {
+      role: 'input', key: 'basis', rare: 'laying', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
+      default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',

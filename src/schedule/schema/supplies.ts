@@ -109,23 +109,6 @@ export const supplies: Sheet = {
       help: 'One unit is a spare and carries nothing in the reckoning.',
     },
     {
-      role: 'input', key: 'derating', rare: 'heat', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
-      help: 'Share of the rating that may be used where the supply is mounted.',
-    },
-    {
-      role: 'input', key: 'fullUpTo', rare: 'heat',
-      title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
-      max: 120, decimals: 0, optional: true,
-      help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Less per kelvin” the supply gives less above it.',
-      source: 'the form in which data sheets give it; common practice, no source',
-    },
-    {
-      role: 'input', key: 'lessPerKelvin', rare: 'heat',
-      title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
-      optional: true, help: 'Share of the rating that is lost for each kelvin above “Full up to”.',
-      source: 'the form in which data sheets give it; common practice, no source',
-    },
-    {
       role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
       help: 'Loading that the design aims to stay below.',
       source: '80 % as in NEC 210.20(A) for continuous loads; common practice for supplies',
@@ -183,6 +166,23 @@ export const supplies: Sheet = {
         of: ['usable', 'target', 'connected'], by: limitDiversity, words: '{usable} × {target} ÷ {connected}',
         source: ARITHMETIC,
       },
+    },
+    {
+      role: 'input', key: 'derating', rare: 'heat', title: 'Derating', kind: 'ratio', above: 0, max: 1, default: 1,
+      help: 'Share of the rating that may be used where the supply is mounted.',
+    },
+    {
+      role: 'input', key: 'fullUpTo', rare: 'heat',
+      title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      max: 120, decimals: 0, optional: true,
+      help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Less per kelvin” the supply gives less above it.',
+      source: 'the form in which data sheets give it; common practice, no source',
+    },
+    {
+      role: 'input', key: 'lessPerKelvin', rare: 'heat',
+      title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
+      optional: true, help: 'Share of the rating that is lost for each kelvin above “Full up to”.',
+      source: 'the form in which data sheets give it; common practice, no source',
     },
     {
       role: 'input', key: 'tolerance', rare: 'limits',

@@ -72,6 +72,17 @@ export const ways: Sheet = {
       },
     },
     {
+      role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
+      whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
+      rule: {
+        of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand'],
+        by: (usable: number, peak: number, all: number, own: number) =>
+          availableCurrent(usable, peak, Math.max(0, all - own)),
+        words: '{rail.usable} × {rail.peak} − ({rail.demand} − {demand})',
+        source: 'currents at a node add up, Kirchhoff; that the other loads hold: common practice, no source',
+      },
+    },
+    {
       role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
       total: {
@@ -85,17 +96,6 @@ export const ways: Sheet = {
       total: {
         of: [{ from: 'runs', by: 'way', sum: 'start' }], words: 'sum of start current over the runs that name it',
         source: ARITHMETIC,
-      },
-    },
-    {
-      role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
-      whenPartial: '≤', help: 'What the supply still has for a short circuit on it.',
-      rule: {
-        of: ['rail.usable', 'rail.peak', 'rail.demand', 'demand'],
-        by: (usable: number, peak: number, all: number, own: number) =>
-          availableCurrent(usable, peak, Math.max(0, all - own)),
-        words: '{rail.usable} × {rail.peak} − ({rail.demand} − {demand})',
-        source: 'currents at a node add up, Kirchhoff; that the other loads hold: common practice, no source',
       },
     },
     {

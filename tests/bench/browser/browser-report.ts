@@ -21,6 +21,9 @@ export function browserFigures(loads: readonly PageLoad[]): Map<string, number> 
     [BARE, over(({ bareRenders }) => median(bareRenders))],
     ['two frames without an edit', over(({ twoFrames }) => median(twoFrames))],
   ]);
+  for (const kind of Object.keys(loads[0]!.turns)) {
+    figures.set(rendered(kind), over(({ turns }) => median(turns[kind]!.map((each) => each.rendered))));
+  }
   for (const kind of kindsOf(loads)) {
     figures.set(rendered(kind), over(({ edits }) => median(edits[kind]!.map((each) => each.rendered))));
     figures.set(painted(kind), over(({ edits }) => median(edits[kind]!.map((each) => each.painted))));
@@ -61,6 +64,10 @@ export function browserBudgets(bySize: ReadonlyMap<number, readonly PageLoad[]>)
       }] : [],
     ]);
     const start = many.get(START)! / few.get(START)!;
-    return [...ofKinds, { text: `${size}: start, times that with 1,000`, unit: '×', limit: 1.2, value: start }];
+    const ofTurns = Object.keys(loads[0]!.turns).map((kind): Budget => ({
+      text: `${size}: ${rendered(kind)}, times a bare render`, unit: '×', limit: 3,
+      value: many.get(rendered(kind))! / many.get(BARE)!,
+    }));
+    return [...ofKinds, ...ofTurns, { text: `${size}: start, times that with 1,000`, unit: '×', limit: 1.2, value: start }];
   });
 }

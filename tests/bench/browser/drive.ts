@@ -3,7 +3,7 @@ import { browserFlags } from '../../../scripts/browser-flags.mjs';
 import { findBrowser } from '../../../src/cli/find-browser.mjs';
 import { railTag } from '../workload.ts';
 import { servePage } from './serve.ts';
-import type { EditTime } from './page.ts';
+import type { EditTime, Turn } from './page.ts';
 
 /** What one load of the page gave. Times in ms. */
 export interface PageLoad {
@@ -12,6 +12,8 @@ export interface PageLoad {
   readonly bareRenders: readonly number[];
   readonly twoFrames: readonly number[];
   readonly first: EditTime;
+  /** By kind of another look at the schedule. */
+  readonly turns: Readonly<Record<string, readonly EditTime[]>>;
   /** By kind of edit. */
   readonly edits: Readonly<Record<string, readonly EditTime[]>>;
 }
@@ -34,6 +36,20 @@ async function load(browser: Browser, address: string, rows: number): Promise<Pa
     const edit = [call + 1, key, value(call)] as const;
     return page.evaluate(([row, column, entered]) => window.bench.edit(row, column, entered), edit);
   });
+  const turns: Record<string, EditTime[]> = {};
+  const turn = async (kind: string, to: Turn) => {
+    (turns[kind] ??= []).push(await page.evaluate((way) => window.bench.turn(way), to));
+  };
+  for (let call = 0; call < EDITS; call += 1) {
+    await turn('switch of sheet', { sheet: 'supplies' });
+    await turn('switch back', { sheet: 'devices' });
+    await turn('rows gathered', { grouping: call % 2 === 0 ? 'rail' : 'type' });
+    await turn('rows as entered', { grouping: 'entered' });
+    await turn('rows picked', { only: 'own' });
+    await turn('all rows', { only: undefined });
+    await turn('rows sorted', { sort: { key: 'demand', down: call % 2 === 0 } });
+    await turn('rows unsorted', { sort: undefined });
+  }
   const edits: Record<string, readonly EditTime[]> = {
     'diversity edit': await facade('diversity', (call) => 0.123 + call / 1_000),
     'quantity edit': await facade('qty', (call) => 11 + call),
@@ -49,7 +65,7 @@ async function load(browser: Browser, address: string, rows: number): Promise<Pa
   });
   await page.close();
   if (faults.length > 0) throw new Error(`The page failed at ${rows} rows: ${String(faults[0])}`);
-  return { start, longestPause, bareRenders, twoFrames, first, edits };
+  return { start, longestPause, bareRenders, twoFrames, first, turns, edits };
 }
 
 async function inTurn<Result>(count: number, once: (call: number) => Promise<Result>): Promise<Result[]> {

@@ -1,5 +1,6 @@
 import Handsontable from 'handsontable/base';
 import '../../../components/load-schedule/load-schedule.define.ts';
+import { GroupingEvent, SheetChooseEvent, SightEvent } from '../../../components/events/index.ts';
 import { LoadSchedule } from '../../../src/load-schedule.ts';
 import { pasteCells, setCells, type Change } from '../../../src/schedule/index.ts';
 import { block, SIZES, workload } from '../workload.ts';
@@ -15,6 +16,13 @@ export interface EditTime {
   readonly shown: boolean;
 }
 
+/** A way to look at the schedule. */
+export type Turn =
+  | { readonly sheet: 'devices' | 'supplies' }
+  | { readonly grouping: 'entered' | 'rail' | 'type' }
+  | { readonly only: 'own' | undefined }
+  | { readonly sort: { readonly key: string; readonly down: boolean } | undefined };
+
 /** What the driver of the browser calls. */
 export interface BenchPage {
   /**
@@ -26,6 +34,8 @@ export interface BenchPage {
   settled(seconds: number): Promise<number>;
   edit(row: number, key: string, value: number | string): Promise<EditTime>;
   paste(variant: number): Promise<EditTime>;
+  /** Shows another sheet, other rows or another order of them, or gathers them. */
+  turn(to: Turn): Promise<EditTime>;
   /** A render of the grid without a change [ms]. */
   bareRender(): number;
   /** The time of two frames in which nothing happens [ms]. */
@@ -116,6 +126,16 @@ window.bench = {
     )),
   paste: (variant) => act('paste', () =>
     pasteCells(element.schedule.document, 'devices', 0, PASTE_KEYS, block(size, 1_000, PASTE_KEYS, variant))),
+  async turn(to) {
+    const view = element.shadowRoot!.querySelector('elv-sheet-view')!;
+    const textBefore = shownText();
+    await frame();
+    const from = performance.now();
+    if ('sheet' in to) element.shadowRoot!.querySelector('elv-sheet-tabs')!.dispatchEvent(new SheetChooseEvent(to.sheet));
+    else if ('grouping' in to) view.dispatchEvent(new GroupingEvent(to.grouping));
+    else view.shadowRoot!.querySelector('elv-schedule-toolbar')!.dispatchEvent(new SightEvent(to));
+    return timed(from, textBefore);
+  },
   bareRender() {
     const from = performance.now();
     grid!.render();

@@ -76,15 +76,20 @@ export class Judgement {
 
   #tagsAndRanges(sheet: 'types' | 'supplies' | 'branches'): void {
     const { found } = this;
-    const { tags, isShared, isHidden, columns } = this.#tables[sheet];
+    const { tags, isShared, isHidden, isOff, columns } = this.#tables[sheet];
     for (let at = 0; at < tags.length; at += 1) {
       if ((tags[at] ?? null) === null) found['tag-missing'] += 1;
       found['tag-used-twice'] += isShared[at]!;
       found['hidden-character'] += isHidden[at]!;
     }
+    isOff.fill(0);
     for (const key in RANGES[sheet]) {
       const [column, range] = [columns[key]!, RANGES[sheet][key]!];
-      for (const value of column) if (isOutside(value, range)) found['number-out-of-range'] += 1;
+      for (let at = 0; at < column.length; at += 1) {
+        if (!isOutside(column[at]!, range)) continue;
+        found['number-out-of-range'] += 1;
+        isOff[at] = 1;
+      }
     }
   }
 
@@ -122,7 +127,7 @@ export class Judgement {
             misfits![ofRail]! += 1;
           }
         } else if (ofType === EMPTY && overload![ofRail] === RETRIES) found['device-start-unknown'] += 1;
-      } else if (ofRail === EMPTY) found['device-without-rail'] += 1;
+      } else if (ofRail === EMPTY && run[at]! === EMPTY) found['device-without-rail'] += 1;
       if (ofBranch !== EMPTY && ofType === EMPTY && !isUnknown(unitDraw[at]!)) {
         found['device-nodes-missing'] += 1;
       }
@@ -152,7 +157,7 @@ export class Judgement {
     }
   }
 
-  #supplies({ columns: table, isShared }: Tagged): void {
+  #supplies({ columns: table, isShared, isOff }: Tagged): void {
     const { found } = this;
     const { demand, connected, usable, fuse, loading, target, rated, units, peak, redundant, seriesDrop } = table;
     const { missing, purpose, purposes, overload, start, startMissing, standbyHours, battery, batteryNeeded } = table;
@@ -161,7 +166,7 @@ export class Judgement {
       const [used, all, most, opens] = [demand![at]!, connected![at]!, usable![at]!, fuse![at]!];
       const gives = rated![at]! * (units![at]! - redundant![at]!) * peak![at]!;
       // Whoever names one of two rows of a tag may mean the other.
-      let status = isShared[at] === 1 ? INCOMPLETE : 0;
+      let status = isShared[at] === 1 || isOff[at] === 1 ? INCOMPLETE : 0;
       const find = (rule: keyof typeof found, rank: number) => {
         found[rule] += 1;
         status = Math.max(status, rank);
@@ -204,12 +209,12 @@ export class Judgement {
     }
   }
 
-  #branches({ columns, isShared }: Tagged): void {
+  #branches({ columns, isShared, isOff }: Tagged): void {
     const { found } = this;
     const { limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status } = columns;
     for (let at = 0; at < limit!.length; at += 1) {
       const carried = nodes![at]!;
-      let worst = isShared[at] === 1 ? INCOMPLETE : 0;
+      let worst = isShared[at] === 1 || isOff[at] === 1 ? INCOMPLETE : 0;
       if (isUnknown(limit![at]!)) {
         found['branch-limit-missing'] += 1;
         worst = INCOMPLETE;

@@ -35,6 +35,8 @@ export interface Tagged {
   readonly isHidden: Uint8Array;
   /** Either of them. */
   readonly isOdd: Uint8Array;
+  /** Whether a row holds a number that its column does not allow, as the checks find. */
+  readonly isOff: Uint8Array;
   readonly columns: Table;
 }
 
@@ -60,7 +62,9 @@ export function taggedTable(sheet: keyof typeof TABLES, sheets: Workload): Tagge
   }
   for (const key of COMPUTED[sheet]) columns[key] = new Float64Array(rows.length);
   const hidden = Uint8Array.from(tags, (tag) => Number(isHidden(tag)));
-  return { tags, places, isShared, isHidden: hidden, isOdd: hidden.map((is, at) => is | isShared[at]!), columns };
+  return {
+    tags, places, isShared, isHidden: hidden, isOff: new Uint8Array(rows.length), isOdd: hidden.map((is, at) => is | isShared[at]!), columns,
+  };
 }
 
 /** Whether a text holds a character that cannot be seen. */
