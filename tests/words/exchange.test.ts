@@ -107,8 +107,9 @@ function joiningSaid(words: Words): string[] {
   const bare = joinSchedules(devices([{ type: 'Q', qty: 1 }]), devices([{ type: 'Q', qty: 2, branch: 'U' }]));
   const parted = joinSchedules(devices([{ qty: 1, source: '1' }, { qty: 2, source: '1' }]), devices([{ qty: 4, source: '1' }]),
     devices([{ qty: 3, source: '1' }]));
-  const gone = joinSchedules(devices([]), devices([{ type: 'Q', qty: 2 }]), devices([{ type: 'Q', qty: 3 }]));
-  const lost = joinSchedules(devices([{ type: 'Q', qty: 2 }]), devices([]), devices([{ type: 'Q', qty: 3 }]));
+  const [was, is] = [[{ type: 'Q', area: '1', qty: 3 }], [{ type: 'Q', area: '1', qty: 2 }]];
+  const gone = joinSchedules(devices([]), devices(is), devices(was));
+  const lost = joinSchedules(devices(is), devices([]), devices(was));
   const listed = joinSchedules(mine, mine);
   return [joinSchedules(mine, theirs, base), taken, bare, parted, gone, lost, listed].flatMap((join) => [
     ...joinSentences(join, words),

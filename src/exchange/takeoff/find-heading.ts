@@ -113,13 +113,16 @@ function headingsBelow(records: Lines, first: number, isHeading: boolean): strin
   const groups: string[] = [];
   for (let index = 0; index < Math.max(above.length, below.length); index += 1) groups.push(above[index] || groups[index - 1] || '');
   const isFree = (index: number) => groups[index] === '' || (isHeading && headingFields(groups[index]!)[0]?.field === 'qty');
+  const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
   const counts = (index: number) => {
-    const values = body.map(({ fields }) => fields[index] ?? '').filter((text) => text !== '' && !DASH.test(text));
-    return values.filter(isCount).length >= values.length * 0.75;
+    // The headings may come again on the next page.
+    const values = body.map(({ fields }) => fields[index] ?? '')
+      .filter((text) => ![above[index], below[index], ''].includes(text) && !DASH.test(text));
+    // Below a heading of its own a text is a heading only where counts show it.
+    return values.length === 0 ? reachesOver(index) : values.filter(isCount).length >= values.length * 0.75;
   };
   const filled = below.flatMap((text, index) => text === '' ? [] : [index]);
   const isText = (index: number) => /\p{L}/u.test(below[index]!) && !/^\d+\s/.test(below[index]!);
-  const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
   if (filled.length < 2 || !filled.every(isText) || !filled.some(reachesOver) || !filled.every((index) => isFree(index) || counts(index))) {
     return undefined;
   }
