@@ -25,7 +25,8 @@ export class BillTable extends WorkArea {
     }
   `];
   static override properties: PropertyDeclarations = {
-    only: { attribute: false }, panel: { state: true }, allowance: { state: true }, older: { state: true }, problems: { state: true },
+    only: { attribute: false }, panel: { state: true }, allowance: { state: true }, older: { state: true },
+    problems: { state: true },
     failed: { state: true },
   };
 

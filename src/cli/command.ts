@@ -28,7 +28,7 @@ export function command<const Own extends Options>(
   help: Help, options: Own, run: (given: Given<Own>, streams: Streams) => Promise<0 | 1>,
 ): Command {
   return (args, streams) => refusing(streams.warn, async () => {
-    const given = parseWords(args, { ...COMMON, ...options }, hintOf(help.name)) as Omit<Given<Own>, 'words'>;
+    const given = parseWords(args, { ...COMMON, ...options }, hintOf(help.name));
     const { lang, help: asked } = given.values as { readonly lang?: string; readonly help?: boolean };
     if (asked === true) {
       streams.out(helpText(help));

@@ -39,7 +39,8 @@ async function write(schedule: LoadSchedule, options: TableOptions, { out, warn 
       return writeText(`${JSON.stringify(table, null, 2)}\n`, output, out);
     }
     case 'csv': return writeText(
-      whole ? loadTableCsv(await reportOf(schedule, options, warn)) : sheetCsv(schedule, sheet ?? onlySheet(schedule), options.panel),
+      whole ? loadTableCsv(await reportOf(schedule, options, warn))
+        : sheetCsv(schedule, sheet ?? onlySheet(schedule), options.panel),
       output, out
     );
     case 'html': return writeText(await pageOf(schedule, options, warn), output, out);

@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
-import { mountElement, part, removeElements, sample, textOf } from './element-mount.ts';
+import { COMMANDS } from '../../components/schedule-toolbar/commands.ts';
+import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { putOnClipboard } from './support/clipboard.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -23,7 +24,7 @@ function keysOf(element: LoadScheduleElement): { press: (keys: string) => Promis
   };
 }
 
-test('from a list on the clipboard to devices that are shared out takes fewer than twelve key presses', { timeout: 30_000 }, async () => {
+test('from a list on the clipboard to a bill of what is shared out takes at most twelve key presses', { timeout: 30_000 }, async () => {
   const element = await mountElement({ content: sample() });
   await putOnClipboard(LIST);
   await element.select('devices', 1, 'ref');
@@ -44,7 +45,14 @@ test('from a list on the clipboard to devices that are shared out takes fewer th
   await expect.poll(() => part(element, '[data-do=share]')?.matches(':disabled')).toBe(false);
   await press('{Control>}{Enter}{/Control}');
   await expect.poll(() => element.schedule.rows('devices').every(({ cells }) => typeof cells.branch === 'string')).toBe(true);
+  await expect.poll(() => part(element, 'elv-schedule-grid')!.matches(':focus-within')).toBe(true);
+  await press('{Control>}b{/Control}');
+  // Of the list 5 lamps; the schedule had some before.
+  const lamps = () => parts(element, '.bill tbody tr').map((row) => row.textContent.replace(/\s+/g, ' ').trim()).filter((text) => text.includes('Lamp'));
+  await expect.poll(() => lamps().length).toBeGreaterThan(0);
   expect(count()).toBeLessThanOrEqual(12);
+  await press('{Escape}');
+  await element.select('devices', 1, 'ref');
 
   // The focus is in the rows, and the keys of the areas are heard from there.
   await expect.poll(() => part(element, 'elv-schedule-grid')!.matches(':focus-within')).toBe(true);
@@ -58,6 +66,24 @@ test('from a list on the clipboard to devices that are shared out takes fewer th
   await expect.poll(() => hidden(element, 'elv-takeoff-reader')).toBe(true);
   await press('{F9}');
   await expect.poll(() => hidden(element, 'elv-share-out')).toBe(false);
+});
+
+test('the bill that is asked for while a cell is edited takes over what was typed', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 1, 'qty');
+  await userEvent.keyboard('77{Control>}b{/Control}');
+  await expect.poll(() => hidden(element, 'elv-bill-table'), { timeout: 10_000 }).toBe(false);
+  expect(element.schedule.document.rows('devices')[0]!.cells.qty).toBe(77);
+  await expect.poll(() => textOf(element, '.bill')).toMatch(/77|\d/);
+});
+
+test('the key of every command stands in the help', async () => {
+  const element = await mountElement({ content: sample() });
+  await element.select('devices', 1, 'qty');
+  await userEvent.keyboard('{Control>}/{/Control}');
+  await expect.poll(() => parts(element, '#keys dt').length).toBeGreaterThan(20);
+  const keys = parts(element, '#keys dt').map(({ textContent }) => textContent).join(', ');
+  expect(Object.values(COMMANDS).filter((command) => !keys.includes(command.keys)).map(({ title }) => title)).toEqual([]);
 });
 
 test('a list that is pasted into the field, where the field goes away, leaves the focus on what is next', async () => {

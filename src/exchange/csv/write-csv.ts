@@ -23,7 +23,8 @@ interface Figures {
  */
 export function writeCsv(schedule: Figures, sheet: SheetName, isShown?: (id: number) => boolean): string {
   const entered = schedule.content().sheets[sheet] ?? [];
-  const shown = schedule.rows(sheet).map((row, place) => ({ id: row.id, tag: tagOf(sheet, row), cells: entered[place]!, place }))
+  const shown = schedule.rows(sheet)
+    .map((row, place) => ({ id: row.id, tag: tagOf(sheet, row), cells: entered[place]!, place }))
     .filter(({ id }) => isShown?.(id) ?? true);
   const numbers = isShown && new Map(shown.flatMap(({ place, tag }, index): [number | string, number][] =>
     [[place + 1, index + 1], [tag, index + 1]]));
@@ -45,18 +46,16 @@ export function writeCsv(schedule: Figures, sheet: SheetName, isShown?: (id: num
 function withNumbers(
   formula: string, sheet: SheetName, numbers: ReadonlyMap<number | string, number>,
 ): string | undefined {
-  const named: number[] = [];
-  let isWhole = true;
+  const all: (number | string)[] = [];
   const text = renumberKeyForm(formula, sheet, sheet, (row) => {
-    isWhole &&= numbers.has(row);
-    if (typeof row === 'string') return undefined;
-    named.push(row);
-    return numbers.get(row);
+    all.push(row);
+    return typeof row === 'string' ? undefined : numbers.get(row);
   });
+  const named = all.filter((row) => typeof row === 'number');
   // A range takes in what stands between its ends.
   const between = named.length === 0 || !formula.includes(':') ? []
     : Array.from({ length: Math.max(...named) - Math.min(...named) }, (_row, index) => Math.min(...named) + index);
-  return isWhole && between.every((row) => numbers.has(row)) ? text : undefined;
+  return [...all, ...between].every((row) => numbers.has(row)) ? text : undefined;
 }
 
 function fieldOf(schedule: Figures, sheet: SheetName, id: number, entered: CellValue, column: Column): string {

@@ -14,7 +14,9 @@ const KINDS: Readonly<Record<Exclude<JoinConflict['kind'], 'cell' | 'removed' | 
 };
 
 /** What a conflict is about, in one sentence; the values of both stand beside it. */
-export function conflictSentence({ kind, tag, mine, theirs, base, choices }: JoinConflict, words: Words = ENGLISH): string {
+export function conflictSentence(
+  { kind, tag, mine, theirs, base, choices }: JoinConflict, words: Words = ENGLISH,
+): string {
   switch (kind) {
     case 'cell':
       if (choices.includes('both')) {

@@ -6,8 +6,8 @@ import type { Bill } from './bill.ts';
 
 /**
  * A bill by panel as CSV (RFC 4180, lines end in CRLF); below it, after a blank line each, what is more or less than in
- * an older one, by panel and in all. Numbers have a decimal point and a cell of their own; a text that a spreadsheet would run as a formula has
- * an apostrophe in front.
+ * an older one, by panel and in all. Numbers have a decimal point and a cell of their own; a text that a spreadsheet
+ * would run as a formula has an apostrophe in front.
  */
 export function billCsv(bill: Bill, older: Bill | undefined, words: Words): string {
   const tables = billTables(bill, older, words);

@@ -33,7 +33,7 @@ export interface BillTable {
  */
 export function billTables(
   bill: Bill, older: Bill | undefined, words: Words,
-): { readonly byPanel: BillTable; readonly inAll: BillTable; readonly changes?: BillTable; readonly changesInAll?: BillTable } {
+): Readonly<Record<'byPanel' | 'inAll', BillTable> & Partial<Record<'changes' | 'changesInAll', BillTable>>> {
   const { items, inAll } = bill;
   const [panel, kind, item] = [words.say('Panel'), words.say('Item kind'), words.say('Item')];
   const [quantity, unit] = [words.say('Quantity'), words.say('Unit')];

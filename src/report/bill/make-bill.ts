@@ -9,10 +9,10 @@ import { ALLOWANCE, type Bill, type BillItem, type BillOptions, type BillSum } f
 /**
  * The bill of quantities of a schedule: what it lists, by panel and in all, with what is entered of it for ordering.
  *
- * Devices count by type, in metres where it is counted by the metre; supplies by their units, those kept as a spare too;
- * ways, relay modules and enclosures as they are listed; cables in metres of one pair of a conductor, each run as often
- * as it has pairs, rounded up to a decimetre, so never less than the lengths together; types of cable have the allowance
- * too. Nothing that is not known is counted: rows without a quantity or a length are named beside it.
+ * Devices count by type, in metres where it is counted by the metre; supplies by their units, those kept as a spare
+ * too; ways, relay modules and enclosures as they are listed; cables in metres of one pair of a conductor, each run as
+ * often as it has pairs, rounded up to a decimetre, so never less than the lengths together; types of cable have the
+ * allowance too. Nothing that is not known is counted: rows without a quantity or a length are named beside it.
  *
  * Limits: terminals, mains ways, wire within panels and fixings are not in it.
  */
