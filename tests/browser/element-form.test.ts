@@ -5,6 +5,7 @@ import { addressOf, enter, fileOf, one, qtyOf } from './draft-support.ts';
 
 afterEach(() => {
   removeElements();
+  localStorage.clear();
   for (const form of document.querySelectorAll('form')) form.remove();
 });
 
