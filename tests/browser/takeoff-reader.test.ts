@@ -1,12 +1,14 @@
 import axe from 'axe-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { ElvColumnsEvent } from '../../components/takeoff-reader/columns-event.ts';
 import { drop, dropFiles, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
-beforeEach(() => { localStorage.clear(); });
-afterEach(removeElements);
+afterEach(() => {
+  removeElements();
+  localStorage.clear();
+});
 
 /** Four devices of known types, one like a type, one that is new, one without a quantity. */
 const LIST = 'Device\tRoom\tHow many\nLamp\tJetty\t3\nSensor\tJetty\t1\nLamps\tSlip\t2\nWinch\tSlip\t1\nSensor\tSlip\t\n';

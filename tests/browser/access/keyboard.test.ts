@@ -60,15 +60,13 @@ test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves agai
   await walk(after!, before!, '{Shift>}{Tab}{/Shift}');
 });
 
-test.each(
-  [['tablist', '[role=tab]'], ['radiogroup', '[role=radio]']]
-)('the arrow keys lead through a %s', async (role, member) => {
+test('the arrow keys lead through the tabs', async () => {
   const element = await mountElement({ content: sample() });
-  const members = parts(element, `[role=${role}] ${member}`);
+  const members = parts(element, '[role=tablist] [role=tab]');
   expect(members.length).toBeGreaterThan(2);
   members[0]!.focus();
   for (let step = 1; step < members.length; step += 1) {
     await userEvent.keyboard('{ArrowRight}');
-    expect(focused()).toBe(parts(element, `[role=${role}] ${member}`)[step]);
+    expect(focused()).toBe(parts(element, '[role=tablist] [role=tab]')[step]);
   }
 });

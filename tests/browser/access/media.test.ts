@@ -36,7 +36,10 @@ test('in forced colours what is chosen, the focus and the bars can be told apart
   await element.select('devices', 'D1', 'qty');
   const tab = part(element, '[role=tab][aria-selected=true]')!;
   expect(getComputedStyle(tab).outlineStyle).toBe('solid');
-  expect(getComputedStyle(part(element, '[role=radio][aria-checked=true]')!).outlineStyle).toBe('solid');
+  part(element, '[data-severity=over]')!.click();
+  await element.updateComplete;
+  await expect.poll(() => part(element, '[data-severity][aria-pressed=true]')).not.toBeNull();
+  expect(getComputedStyle(part(element, '[data-severity][aria-pressed=true]')!).outlineStyle).toBe('solid');
   const border = parts(element, '.wtBorder').find((each) => isSeen(each) && each.getBoundingClientRect().width > 0)!;
   expect(getComputedStyle(border).backgroundColor).not.toBe(getComputedStyle(element).backgroundColor);
   expect(getComputedStyle(border).forcedColorAdjust).toBe('none');
