@@ -160,7 +160,7 @@ export class LoadScheduleElement extends ScheduleElement {
         </div>
         <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
-          .sheet=${this.sheet} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
+          .sheet=${this.sheet} .panel=${panel} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
           ?demo=${this.demoSrc !== null}>
           ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}

@@ -1,4 +1,5 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
+import { panelKeys, type PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { isBlank, type Change, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { CommandEvent, type Grouping, type SightEvent } from '../events/index.ts';
@@ -25,7 +26,7 @@ export class SheetView extends LitElement {
     grouping: { attribute: false }, look: { attribute: false }, readonly: { type: Boolean },
     licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
     refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
-    place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
+    panel: { attribute: false }, place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
     statistics: { state: true }, gridState: { state: true }, sights: { state: true }, counted: { state: true },
     heading: { state: true },
   };
@@ -54,6 +55,8 @@ export class SheetView extends LitElement {
   /** Whether the area below the rows is open, and the picture in it. */
   declare protected explained: boolean;
   declare pictured: boolean;
+  /** The panel that is looked at. */
+  declare panel: PanelChoice;
   /** Which rows are in sight, by sheet. */
   declare protected sights: ReadonlyMap<SheetName, Sight>;
   /** How many rows are in sight, and how many there are. */
@@ -165,11 +168,17 @@ export class SheetView extends LitElement {
   }
 
   get #sight(): Sight {
+    const own = this.#ownSight;
+    return this.panel === undefined || panelKeys(this.sheet).length === 0 ? own : { ...own, panel: this.panel };
+  }
+
+  /** What a person picked on this sheet, whichever panel is looked at. */
+  get #ownSight(): Sight {
     return this.sights.get(this.sheet) ?? ALL_ROWS;
   }
 
   readonly #askSight = (changed: Partial<Sight>): void => {
-    this.sights = new Map(this.sights).set(this.sheet, { ...this.#sight, ...changed });
+    this.sights = new Map(this.sights).set(this.sheet, { ...this.#ownSight, ...changed });
   };
 
   readonly #onSight = ({ changed }: SightEvent): void => { this.#askSight(changed); };

@@ -13,18 +13,20 @@ export function sightLine(
   sight: Sight, sheet: SheetName, { seen, all }: { readonly seen: number; readonly all: number }, words: Words,
   ask: (changed: Partial<Sight>) => void, again: () => void,
 ): TemplateResult | typeof nothing {
-  const { only, columns, sort } = sight;
+  const { panel, only, columns, sort } = sight;
   if (!isNarrowed(sight) && sort === undefined) return nothing;
   const title = (key: string) => words.text(columnOf(sheet, key).title);
   const link = (text: string, name: string, press: () => void) =>
     html`<button type="button" class="link" data-sight=${name} @click=${press}>${text}</button>`;
   return html`<div class="sight" aria-live="polite">
     <b>${words.say('{n} of {all, plural, one {# row} other {# rows}}', { n: seen, all })}</b>
+    ${panel === undefined ? nothing : html`<span>${panel ?? words.say('In no panel')}</span>`}
     ${only === undefined ? nothing : html`<span>${words.say(ONLY[only])}</span>`}
     ${Object.keys(columns).map((key) => html`<span>${words.say('picked by {column}', { column: title(key) })}</span>`)}
     ${sort === undefined ? nothing : html`<span>${sort.down ? words.say('sorted by {column}, downwards', { column: title(sort.key) })
       : words.say('sorted by {column}, upwards', { column: title(sort.key) })}</span>`}
     ${link(words.say('Apply again'), 'again', again)}
-    ${link(words.say('All rows as entered'), 'all', () => { ask({ only: undefined, columns: {}, sort: undefined }); })}
+    ${isNarrowed({ ...sight, panel: undefined }) || sort !== undefined
+      ? link(words.say('All rows as entered'), 'all', () => { ask({ only: undefined, columns: {}, sort: undefined }); }) : nothing}
   </div>`;
 }

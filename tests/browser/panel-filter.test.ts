@@ -33,6 +33,11 @@ test('a person picks a panel and sees of overview, findings, tabs, bill and load
   // L2 alone, in P2, is over: 3 A of 2 A.
   expect(over(element)).toMatch(/^0|^no/i);
   expect([count(element, 'devices'), count(element, 'supplies'), count(element, 'types')]).toEqual(['1', '1', '1']);
+  // Frozen columns are drawn twice.
+  const refs = () => [...new Set(parts(element, 'elv-schedule-grid tbody tr td:first-of-type').map((cell) => cell.textContent.trim()))]
+    .filter((text) => text !== '');
+  await expect.poll(refs).toEqual(['D1']);
+  expect(textOf(element, '.sight')).toMatch(/1 of 3 rows\s*P1/);
   await openWork(element, 'bill');
   const bill = () => parts(element, '.bill tbody tr').map((row) => row.textContent.replace(/\s+/g, ' ').trim());
   expect(bill()).toContainEqual(expect.stringMatching(/^Device ?Lamp ?4/));
@@ -49,6 +54,7 @@ test('a person picks a panel and sees of overview, findings, tabs, bill and load
   expect(count(element, 'devices')).toBe('1');
   await userEvent.selectOptions(choice, 'All panels');
   await expect.poll(() => count(element, 'devices')).toBe('3');
+  await expect.poll(refs).toEqual(['D1', 'D2', 'D3']);
   expect(element.value).toBe(before);
 });
 

@@ -14,6 +14,7 @@ it.each([
   ['a room in front', 'Hall: 4 x PIR\nBar: 3x Router', ['1 taken 4 PIR @ Hall', '2 taken 3 Router @ Bar']],
   ['commas in names', '4 x Switch, 2 keys, white\n3 x PIR', ['1 taken 4 Switch, 2 keys, white @ null', '2 taken 3 PIR @ null']],
   ['cells of one column', [['Hall'], ['4 x PIR'], [null], ['Router x 3']], ['2 taken 4 PIR @ Hall', '4 taken 3 Router @ Hall']],
+  ['a letter', 'Dear all,\nwe need:\n4 x PIR\n2x Router\nThanks', ['3 taken 4 PIR @ we need', '4 taken 2 Router @ we need']],
   ['one line', '4 x PIR', ['1 taken 4 PIR @ null']],
 ])('each line of a text is a quantity and a name: %s', (_, source, expected) => {
   expect(inWords(source)).toEqual(expected);

@@ -21,6 +21,8 @@ describe('a quantity per flat', () => {
     ['a line above the headings', 'Anzahl Wohnungen: 12\nGerät;Menge je Wohnung\nRouter;1\nLight sensor;4', ['12 Router', '48 Light sensor']],
     ['its own heading', 'Device;Qty per flat (12 flats)\nRouter;3', ['36 Router']],
     ['lines between', 'Device;Qty per flat\nType A\nNumber of flats;12\nRouter;1\nType B\nNumber of flats;3\nRouter;2', ['12 Router', '6 Router']],
+    ['a line of each column', 'Device;Flat A;Flat B\nNo. of flats;3;5\nRouter;1;2\nLight sensor;2;', ['3 Router', '10 Router', '6 Light sensor']],
+    ['storeys', 'Device;Qty per floor;Floors\nRouter;1;3', ['3 Router']],
     ['rooms', 'Device;Qty per room;No. of rooms\nRouter;1;20', ['20 Router']],
     ['quantities that are proposals themselves', 'Device;Qty per flat;Flats\nRouter;3 + 1 spare;10', ['40 Router']],
   ])('is proposed times their number, as said by %s', (_, source, proposed) => {

@@ -29,6 +29,7 @@ describe('headings in two lines', () => {
   it('are no title and its headings, nor headings and the first line', () => {
     expect(taken('Count of the hotel;;\nRoom;Device;Qty\nHall;Router;1')).toEqual(['1 Router @ Hall']);
     expect(taken('Hotel;;\nNo.;Device;Qty\n1;Router;1\n2;Light sensor;4')).toEqual(['1 Router @ undefined', '4 Light sensor @ undefined']);
+    expect(read('Device;Qty;\nRouter;ca. 4;left').sums).toMatchObject({ read: 4, undecided: 4 });
     expect(taken('Device;Qty;Note;\nRouter;1;left;right\nRouter;2;;')).toEqual(['3 Router @ undefined']);
   });
 

@@ -14,7 +14,7 @@ function counted(tables: readonly TakeoffTable[]): { taken: Record<string, numbe
   const { lines, notes } = read(tables);
   const of = (...outcomes: string[]) => {
     const sums: Record<string, number> = {};
-    for (const { source: { file, sheet }, outcome, qty } of lines.filter((line) => outcomes.includes(line.outcome))) {
+    for (const { source: { file, sheet }, qty } of lines.filter((line) => outcomes.includes(line.outcome))) {
       const name = [file, sheet].filter((each) => each !== undefined).join('/');
       sums[name] = (sums[name] ?? 0) + (qty ?? 0);
     }

@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { partOf, type TakeoffSource } from '../../src/exchange/takeoff/index.ts';
 import { read } from './support.ts';
 
-/** What is taken, left out as a total and asked about: «3/7: 4 Light sensor @ Level 1, Bar». */
+/** What is taken, left out as a total and asked about: «3/7: 4 Light sensor @ Bar». */
 function inWords(source: TakeoffSource) {
   const { lines } = read(source);
   const of = (...outcomes: string[]) => lines.filter(({ outcome }) => outcomes.includes(outcome))
@@ -13,7 +13,7 @@ function inWords(source: TakeoffSource) {
 it('lists side by side are both read, each with its areas, titles and totals, and said', () => {
   const list = 'Level 1\nRoom;Device;Qty;;Room;Device;Qty\nHall;Router;1;;Bar;Light sensor;4\n;Light sensor;2;;;Router;5\n;;;;Pub;Router;5\nTotal;;3;;Total;;14';
   expect(inWords(list)).toEqual({ asked: [], taken: [
-    '3/3: 1 Router @ Level 1, Hall', '3/7: 4 Light sensor @ Bar', '4/3: 2 Light sensor @ Level 1, Hall', '4/7: 5 Router @ Level 1, Bar', '5/7: 5 Router @ Level 1, Pub',
+    '3/3: 1 Router @ Level 1, Hall', '3/7: 4 Light sensor @ Level 1, Bar', '4/3: 2 Light sensor @ Level 1, Hall', '4/7: 5 Router @ Level 1, Bar', '5/7: 5 Router @ Level 1, Pub',
   ] });
   const { sums, notes, lines, parts } = read(list);
   // 3 + 14 devices, and their totals once more.

@@ -62,6 +62,8 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
   [['v1', 'v2', 'Qqq', 'L1', 'L2'].map((sheet) => ({ cells: 'Room;Device;Qty\nR1;Xylo 4;1\nR2;Xylo 4;1\nR3;Xylo 4;1', sheet }))],
+  ['Device;Qty per flat\nXylo 4;2'], ['Device;Qty per flat;Flats\nXylo 4;2;3'], ['Device;Qty\nNb logements;3\nXylo 4;2\nSpares\nXylo 4;2'],
+  [';Aaa;Bbb\nCcc;1;2\nDdd;1;2'], ['Device;Qty;;Device;Qty\nXylo 4;1;;Xylo 4;2'], ['Device;Alt;Neu\nXylo 4;1;2'], ['Device;R1 (x3);R2\nXylo 4;1;2'],
   ['Device;Qty;Room\nXylo 4;1;R̶1̶ R2\nXylo 4;2;R1\nZzzz;3;R1'], ['Device;Qty;Qty x\nXylo 4;1;1'], ['Device;Qty;Draw (mA)\nZzzz;1;5'],
   ['Device;R1;R2;Total\nXylo 4;1;2;3\nXylo 4;1;2;3\nXylo 4;1;2;4\nXylo 4;;;5'],
   [[
@@ -105,8 +107,9 @@ function joiningSaid(words: Words): string[] {
   const bare = joinSchedules(devices([{ type: 'Q', qty: 1 }]), devices([{ type: 'Q', qty: 2, branch: 'U' }]));
   const parted = joinSchedules(devices([{ qty: 1, source: '1' }, { qty: 2, source: '1' }]), devices([{ qty: 4, source: '1' }]),
     devices([{ qty: 3, source: '1' }]));
-  const gone = joinSchedules(devices([]), devices([{ type: 'Q', qty: 2 }]), devices([{ type: 'Q', qty: 3 }]));
-  const lost = joinSchedules(devices([{ type: 'Q', qty: 2 }]), devices([]), devices([{ type: 'Q', qty: 3 }]));
+  const [was, is] = [[{ type: 'Q', area: '1', qty: 3 }], [{ type: 'Q', area: '1', qty: 2 }]];
+  const gone = joinSchedules(devices([]), devices(is), devices(was));
+  const lost = joinSchedules(devices(is), devices([]), devices(was));
   const listed = joinSchedules(mine, mine);
   return [joinSchedules(mine, theirs, base), taken, bare, parted, gone, lost, listed].flatMap((join) => [
     ...joinSentences(join, words),
@@ -183,13 +186,13 @@ function revisionsSaid(words: Words): string[] {
         { type: 'Xylo 4', area: 'R2', qty: 3, branch: 'B1', source: source(4) }, { type: 'Xylo 4', area: 'R2', qty: 3, branch: 'B2', source: source(4) },
         { type: 'Xylo 4', area: 'R3', qty: 3, source: source(5), state: 'gone' }, { type: 'Xylo 4', area: 'R4', qty: 3, source: source(6) },
         { type: 'Xylo 4', area: 'R5', qty: 3, source: source(7) }, { type: 'Xylo 4', area: 'R6', qty: 3 },
-        { ref: 'X8', type: 'Xylo 4', area: 'R8', qty: 1, source: source(9) },
+        { ref: 'X8', type: 'Xylo 4', area: 'R8', qty: 1, source: source(9) }, { type: 'Band 5 W/m', area: 'R12', qty: 4, source: source(9) },
       ],
     },
   }, { words });
   const said = ['5', '7'].flatMap((shared) => (['mark', 'delete'] as const).flatMap((gone) => {
     const read = readTakeoff({
-      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1`,
+      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1\nX10;Xylo 4;R11;4`,
       file: 'Xyz',
     }, { types: TYPES, words });
     if (!read.ok) throw new Error('The list was not read.');

@@ -1,3 +1,5 @@
+import type { PanelChoice } from '../../../src/engine/panel-of.ts';
+
 /** Rows that are picked by their state, or because something in them takes the place of what follows from other cells. */
 export type RowsOnly = 'over' | 'near' | 'incomplete' | 'own';
 
@@ -14,6 +16,8 @@ export interface ColumnSight {
 
 /** Which rows of a sheet are in sight, and in which order: a view, which changes neither rows nor their order. */
 export interface Sight {
+  /** The panel that is looked at. */
+  readonly panel?: PanelChoice;
   readonly only?: RowsOnly | undefined;
   /** By key of column; a row has to pass all of them. */
   readonly columns: Readonly<Record<string, ColumnSight>>;
@@ -23,4 +27,5 @@ export interface Sight {
 export const ALL_ROWS: Sight = { columns: {} };
 
 /** Whether some rows may be out of sight. */
-export const isNarrowed = ({ only, columns }: Sight): boolean => only !== undefined || Object.keys(columns).length > 0;
+export const isNarrowed = ({ panel, only, columns }: Sight): boolean =>
+  panel !== undefined || only !== undefined || Object.keys(columns).length > 0;

@@ -1,4 +1,5 @@
 import { STATE_WORDS } from '../../../src/findings/state-words.ts';
+import { isInSight } from '../../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
   columnOf, findColumn, formatCell, inputColumns, isBlank, type CellValue, type Column, type SheetName,
@@ -30,7 +31,7 @@ export function rowsInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sig
 /** Whether a row is in sight. Blank rows are only where all rows are. */
 export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sight): (id: number) => boolean {
   if (!isNarrowed(sight)) return () => true;
-  const { only } = sight;
+  const { only, panel } = sight;
   const held = Object.entries(sight.columns);
   const states = only === undefined || only === 'own' ? undefined : foundIn(schedule, sheet);
   const isJudged = findColumn(sheet, 'status') !== undefined;
@@ -40,7 +41,7 @@ export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sigh
       (isJudged && schedule.value(sheet, id, 'status') === state) || states!.get(id)?.has(state) === true;
     return only === 'near' ? has('near') || has('over') : has(only!);
   };
-  return (id) => !isBlank(schedule.document.row(sheet, id)!)
+  return (id) => !isBlank(schedule.document.row(sheet, id)!) && isInSight(schedule, sheet, id, panel)
     && held.every(([key, column]) => holds(schedule, sheet, id, key, column))
     && (states === undefined || isOfState(id))
     && (only !== 'own' || derived.some(({ key }) => schedule.isOwn(sheet, id, key)));

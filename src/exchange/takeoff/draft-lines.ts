@@ -88,6 +88,8 @@ export class LineReader {
   /** How many there are of what is counted, as said above all lines or by a title, and where. */
   #timesAbove: Times | undefined;
   #timesTitle: Times | undefined;
+  /** The same by column, as a line says it of flats that stand beside one another. */
+  readonly #timesBelow = new Map<number, Times>();
   /** A title that says that its lines count no longer or perhaps; whether lines stand below it, or titles of places. */
   #aside: { readonly text: string; readonly holds: 'nothing' | 'lines' | 'places' } | undefined;
 
@@ -158,10 +160,15 @@ export class LineReader {
   #line(record: TakeoffRecord): LineDraft[] {
     const { words } = this.#context;
     const texts = record.fields.filter((field) => field !== '');
-    const said = texts.length < 3 && countsUnits(texts[0] ?? '', false) ? timesSaid(texts.join(' ')) : undefined;
-    if (said !== undefined) {
-      this.#timesTitle = said;
-      return [this.#leaveOut(record, words.say('It says how many there are of what is counted: {times}.', { times: said.times }))];
+    if (countsUnits(texts[0] ?? '', false)) {
+      const said = texts.length < 3 ? timesSaid(texts.join(' ')) : undefined;
+      const byColumn = this.#counts.map(({ index }) => [index, readQuantity(record.fields[index] ?? '', '', this.#decimal).qty] as const);
+      if (said !== undefined || (texts.length > 2 && byColumn.some(([, qty]) => qty !== null))) {
+        this.#timesTitle = said;
+        for (const [index, times] of said === undefined ? byColumn : []) if (times !== null) this.#timesBelow.set(index, { times, where: texts[0]! });
+        return [this.#leaveOut(record, words.say('It says how many there are of what is counted: {times}.',
+          { times: said?.times ?? byColumn.flatMap(([, qty]) => qty ?? []).join(', ') }))];
+      }
     }
     const filled = this.#counts.filter(({ index, isOneOfSeveral }) => {
       const text = record.fields[index] ?? '';
@@ -224,11 +231,11 @@ export class LineReader {
   }
 
   /** How often what a line counts is there: as its own column says, else its heading, else the title above. */
-  #timesOf(record: TakeoffRecord, { whole }: Count): Times | undefined {
+  #timesOf(record: TakeoffRecord, { whole, index }: Count): Times | undefined {
     const column = this.#timesColumn;
     const own = column === undefined ? null : readQuantity(record.fields[column.index] ?? '', '', this.#decimal).qty;
     if (own !== null) return { times: own, where: column!.heading };
-    return timesSaid(whole) ?? this.#timesTitle ?? this.#timesAbove;
+    return timesSaid(whole) ?? this.#timesBelow.get(index) ?? this.#timesTitle ?? this.#timesAbove;
   }
 
   #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {

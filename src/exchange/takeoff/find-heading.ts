@@ -39,12 +39,11 @@ const TAKEOFF_FIELDS_BY_RANK = Object.keys(HEADING_WORDS) as typeof TAKEOFF_FIEL
  * something else.
  */
 export function headingScore(fields: readonly string[], remembered: RememberedColumns): number {
+  if (fields.some((text) => /^[\d\s.,]+$/.test(text))) return 0;
   const named = new Set<TakeoffField>();
   let exactly = 0;
   for (const [index, text] of fields.entries()) {
-    if (text === '') continue;
-    if (/^[\d\s.,]+$/.test(text)) return 0;
-    if (index > MOST_HEADINGS) continue;
+    if (text === '' || index > MOST_HEADINGS) continue;
     const known = rememberedField(remembered, text, -1);
     const best = known === undefined ? headingFields(text)[0] : { field: known, exact: true };
     if (best === undefined || best.field === 'ignore') continue;
@@ -114,13 +113,16 @@ function headingsBelow(records: Lines, first: number, isHeading: boolean): strin
   const groups: string[] = [];
   for (let index = 0; index < Math.max(above.length, below.length); index += 1) groups.push(above[index] || groups[index - 1] || '');
   const isFree = (index: number) => groups[index] === '' || (isHeading && headingFields(groups[index]!)[0]?.field === 'qty');
+  const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
   const counts = (index: number) => {
-    const values = body.map(({ fields }) => fields[index] ?? '').filter((text) => text !== '' && !DASH.test(text));
-    return values.filter(isCount).length >= values.length * 0.75;
+    // The headings may come again on the next page.
+    const values = body.map(({ fields }) => fields[index] ?? '')
+      .filter((text) => ![above[index], below[index], ''].includes(text) && !DASH.test(text));
+    // Below a heading of its own a text is a heading only where counts show it.
+    return values.length === 0 ? reachesOver(index) : values.filter(isCount).length >= values.length * 0.75;
   };
   const filled = below.flatMap((text, index) => text === '' ? [] : [index]);
   const isText = (index: number) => /\p{L}/u.test(below[index]!) && !/^\d+\s/.test(below[index]!);
-  const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
   if (filled.length < 2 || !filled.every(isText) || !filled.some(reachesOver) || !filled.every((index) => isFree(index) || counts(index))) {
     return undefined;
   }

@@ -29,7 +29,8 @@ const AGAIN = new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}
 export function freeText(lines: readonly string[]): string[][] | undefined {
   const filled = lines.filter((text) => text.trim() !== '').slice(0, SAMPLE);
   const items = filled.filter((text) => text.length <= LONGEST && (FRONT.test(withoutRoom(text).text) || BEHIND.test(text.trim())));
-  if (items.length === 0 || 3 * items.length < filled.length || filled.some((text) => TABLE.test(text))) return undefined;
+  const isTable = filled.filter((text) => TABLE.test(text)).length >= items.length;
+  if (isTable || 3 * items.length < filled.length) return undefined;
   const fields = lines.map((text) => text.length > LONGEST ? [text, text, ''] : fieldsOf(text.trim()));
   return fields.some(([, , room]) => room !== '') ? fields : fields.map((each) => each.slice(0, 2));
 }

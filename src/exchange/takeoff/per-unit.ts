@@ -15,7 +15,7 @@ const NUMBER_OF = String.raw`(?:(?:nos?|nr|number|anzahl|anz|zahl|nombre|nb|nbre
 const PER = new RegExp(String.raw`(?:\b(?:per|pro|je|par|each|every|jede[rmns]?|chaque)\s+|\/\s*)(?:(${DWELLING})|(?:${PLACE}))(?:\s+typ(?:e|en)?\b.{0,20})?\s*(?:[(,:\[].*)?[)\]]?$`, 'u');
 const [OF_NUMBER, BARE, TIMES] = [
   new RegExp(String.raw`^${NUMBER_OF}\s*[:=]?$`, 'u'),
-  new RegExp(String.raw`^(?:(?:nos?|number|anzahl|nombre)\.?\s*(?:of\s|de\s|d')?)?(?:${SEVERAL}|units|einheiten)\s*[:=]?$`, 'u'),
+  new RegExp(String.raw`^(?:(?:nos?|number|anzahl|nombre)\.?\s*(?:of\s|de\s|d')?)?(?:${SEVERAL}|${PLACES}|zimmer|units|einheiten)\s*[:=]?$`, 'u'),
   /^(?:x|×|times|multiplier|multiplikator|multiplicateur|mal|fois)$/u,
 ];
 const SAID = [

@@ -6,7 +6,7 @@ import { areRivals, areYears } from './count-headings.ts';
 import { headingsName, LineReader } from './draft-lines.ts';
 import type { LineDraft, TakeoffLine } from './line.ts';
 import { NameList, type TakeoffName } from './names/name-list.ts';
-import { TypeIndex } from './names/type-index.ts';
+import { TypeIndex, type TypeMatch } from './names/type-index.ts';
 import type { OpenPart, TakeoffPart } from './part.ts';
 import { on, readParts } from './parts.ts';
 import { askOfRepeats } from './repeated-lists.ts';
@@ -53,8 +53,11 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
   const read = readParts(tablesOf(source), options, index, words);
   if (!read.ok) return read;
   const { parts, legend, notes } = read;
+  const matched = new Map<string, TypeMatch['by']>();
   const isKnown = (texts: readonly string[], exactly: boolean) => {
-    const { by } = index.match(texts);
+    const key = texts.join('\n');
+    const by = matched.get(key) ?? index.match(texts).by;
+    matched.set(key, by);
     return by === 'exact' || by === 'alias' || (!exactly && by === 'likeness');
   };
   const repeats = askOfRepeats(parts.map((part) => {

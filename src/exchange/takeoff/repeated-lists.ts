@@ -1,5 +1,5 @@
+import { grouped } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
-import { grouped } from '../grouped.ts';
 import { looksLikeArea } from './area-words.ts';
 import { decisionOf, type TakeoffDecisions } from './decisions.ts';
 import type { LineDraft } from './line.ts';

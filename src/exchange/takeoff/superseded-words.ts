@@ -27,7 +27,7 @@ export function isSuperseded(text: string): boolean {
 const STATUS_WORDS = [
   'existing', 'retained', 're use', 'reuse', 'reused', 'option', 'options', 'optional', 'provisional', 'alternative', 'spare', 'spares', 'reserve', 'reserves',
   'bestand', 'bestandsgerat', 'bestehend', 'bestehende', 'bestehender', 'bestehendes', 'vorhanden', 'vorhandene', 'vorhandener', 'vorhandenes',
-  'wiederverwenden', 'wiederverwendet', 'wiederverwendung', 'optionen', 'eventual', 'eventualposition', 'bedarfsposition', 'alternativ', 'alternativposition',
+  'wiederverwenden', 'wiederverwendet', 'wiederverwendung', 'optionen', 'eventual', 'eventualposition', 'eventualpositionen', 'bedarfsposition', 'bedarfspositionen', 'alternativ', 'alternativposition', 'alternativpositionen',
   'ersatz', 'reserven',
   'existant', 'existante', 'existants', 'existantes', 'conserve', 'conservee', 'conserves', 'conservees', 'a conserver', 'reemploi', 'reemploye',
   'optionnel', 'optionnelle', 'optionnels', 'optionnelles', 'variante', 'en attente', 'rechange',

@@ -4,7 +4,6 @@ import {
 } from '../../schedule/index.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
 import { readAliases, withAliases } from '../takeoff/names/aliases.ts';
-import { plainKey } from '../takeoff/plain-words.ts';
 import { ListFormulas, type ListRows, type TakenRow } from './list-formulas.ts';
 
 /** A cell of which a list says something else than the schedule; formulas as files write them. */
@@ -77,7 +76,7 @@ export function compareWithList(document: ScheduleDocument, list: ListRows, word
         { name: tag, count: listed.get(tag)!.length });
     }
     const known = there.get(tag)?.length ?? 0;
-    const type = known > 0 ? undefined : called.get(plainKey(tag));
+    const type = known > 0 ? undefined : called.get(tag.toLowerCase());
     if (type !== undefined) {
       return words.say('“{name}” is an alias of “{type}” in the schedule. Call it so in the list, or take the alias out there.',
         { name: tag, type });
@@ -147,10 +146,10 @@ function readFormulas(
   return readFormulas(document, list, good.map(({ row }) => row), leaveOut, words);
 }
 
-/** The types of the schedule by their aliases, as names are compared. */
+/** The types of the schedule by their aliases, in small letters. */
 function typesByAlias(document: ScheduleDocument): ReadonlyMap<string, string> {
   return new Map(document.rows('types').flatMap((row) =>
-    readAliases(row.cells.aliases).map((alias): [string, string] => [plainKey(alias), tagOf('types', row)])));
+    readAliases(row.cells.aliases).map((alias): [string, string] => [alias.toLowerCase(), tagOf('types', row)])));
 }
 
 function tagIn(sheet: SheetName, cells: Cells): string {

@@ -1,5 +1,4 @@
 import type { CellValue } from '../../../schedule/index.ts';
-import { plainKey } from '../plain-words.ts';
 
 /** The aliases in a cell: parted by semicolons, without spaces around them. */
 export function readAliases(cell: CellValue | undefined): string[] {
@@ -14,7 +13,7 @@ export function aliasOf(name: string): string {
 /** The cell with more aliases; what it has stays as it is written. */
 export function withAliases(cell: CellValue | undefined, names: readonly string[]): string {
   const there = readAliases(cell);
-  const known = new Set(there.map(plainKey));
-  const more = names.map(aliasOf).filter((name) => known.size < known.add(plainKey(name)).size);
+  const known = new Set(there.map((alias) => alias.toLowerCase()));
+  const more = names.map(aliasOf).filter((name) => known.size < known.add(name.toLowerCase()).size);
   return more.length === 0 && typeof cell === 'string' ? cell : [...there, ...more].join('; ');
 }
