@@ -50,7 +50,9 @@ describe.each(SPOKEN)('in $lang', (expected) => {
     expect(tabsOf(element).slice(0, 3)).toEqual(expected.tabs);
     expect(textOf(element, '[data-command=save]')).toBe(expected.save);
     expect(textOf(element, 'elv-schedule-panel .sentence')).toBe(expected.loading);
-    expect(textOf(element, '#keys')).toContain(expected.keys);
+    part(element, '#keys')!.showPopover();
+    await expect.poll(() => textOf(element, '#keys')).toContain(expected.keys);
+    part(element, '#keys')!.hidePopover();
     await element.select('devices', 'D1', 'demand');
     await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toBe(expected.rule);
     await openSheet(element, 'enclosures');

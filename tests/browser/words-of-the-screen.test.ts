@@ -266,6 +266,7 @@ describe('what is on the screen is said through the words of the element', () =>
   test('the keys, the cautions and what a file dragged over the element is for', async () => {
     const element = await mountPseudo(sample());
     part(element, '#keys')!.showPopover();
+    await expect.poll(() => textOf(element, '#keys')).not.toBe('');
     part(element, '.cautions summary')!.click();
     element.dispatchEvent(new DragEvent('dragenter', { dataTransfer: withFile(), bubbles: true, composed: true }));
     await element.updateComplete;

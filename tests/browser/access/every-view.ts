@@ -1,7 +1,7 @@
 import { expect } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import { SHEET_NAMES } from '../../../src/schedule/index.ts';
-import { openSheet, part } from '../element-mount.ts';
+import { openSheet, part, textOf } from '../element-mount.ts';
 import { openWork } from '../work-support.ts';
 
 /** A name for each thing that the element can show, and how a person gets there. */
@@ -22,6 +22,7 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
     part(element, '[data-sheet=devices]')!.click();
     await element.updateComplete;
     part(element, '#keys')!.togglePopover();
+    await expect.poll(() => textOf(element, '#keys')).not.toBe('');
   }],
   ['the acceptance of a finding', async (element) => {
     part(element, '[data-sheet=devices]')!.click();
