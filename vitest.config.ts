@@ -34,7 +34,8 @@ const alone = ['tests/browser/alone/**/*.test.ts'];
 
 const chromium = playwright({
   launchOptions: { ...(executablePath && { executablePath }), args: browserFlags },
-  contextOptions: { locale: 'en-GB', timezoneId: 'UTC' },
+  // As a person allows it whom the browser asks.
+  contextOptions: { locale: 'en-GB', timezoneId: 'UTC', permissions: ['clipboard-read'] },
 });
 
 const firefox = playwright({

@@ -5,9 +5,12 @@ export class GoToEvent extends Event {
   static readonly type = 'elv-go-to';
 
   readonly place: Place;
+  /** The focus stays where it is, as in a field in which a person goes from find to find. */
+  readonly keepsFocus: boolean;
 
-  constructor(place: Place) {
+  constructor(place: Place, keepsFocus = false) {
     super(GoToEvent.type, { bubbles: true, composed: true });
     this.place = place;
+    this.keepsFocus = keepsFocus;
   }
 }

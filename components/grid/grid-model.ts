@@ -3,6 +3,7 @@ import {
   SCHEMA, type Cells, type Column, type InputColumn, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
+import type { RefusedTexts } from './editing/refused-texts.ts';
 import type { HeadingLine, Lines, Sight } from './lines/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -16,6 +17,8 @@ export interface GridModel extends Lines {
   readonly words: Words;
   readonly columns: readonly Column[];
   readonly sight: Sight;
+  /** What was typed and could not be taken. */
+  readonly refused: RefusedTexts;
 }
 
 /** Whether a column holds the verdict on its row. */

@@ -3,19 +3,23 @@ import { Autofill } from 'handsontable/plugins/autofill';
 import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
 import { registerPlugin } from 'handsontable/plugins/registry';
 import { SCHEMA } from '../../src/schedule/index.ts';
+import type { Pointed } from './editing/pointing.ts';
 import { editorsFor, isOwnEditor, type EditorHost, type Typed } from './editing/cell-editor.ts';
-import { idAt, type GridModel } from './grid-model.ts';
+import { idAt, isStatus, type GridModel } from './grid-model.ts';
 import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
+import { dragRows } from './hot/row-drag.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
 import { fixShadowRoot } from './hot/shadow-fixes.ts';
 import { skipHeadings, type HeadingLine } from './lines/index.ts';
 import { cellRenderer, drawRowHeading } from './look/cell-renderer.ts';
 import { drawColumnHeading, drawCorner } from './look/column-heading.ts';
 import { columnWidths } from './look/column-widths.ts';
+import type { MenuPoint } from './menu/cell-menu.ts';
+import type { MenuPlace } from './menu/menu-entries.ts';
 import { HeadingLayer } from './look/heading-layer.ts';
 
 /** What a view asks of the element that holds it. */
-export interface ViewHost extends Omit<EditorHost, 'model'> {
+export interface ViewHost extends Omit<EditorHost, 'model' | 'refused' | 'mark'> {
   /** Key of the grid library. */
   readonly licenseKey: string;
   /** Whether nothing can be changed. */
@@ -23,6 +27,10 @@ export interface ViewHost extends Omit<EditorHost, 'model'> {
   /** Takes a key while no cell is edited. @returns whether it has been dealt with. */
   takeKey(event: KeyboardEvent): boolean;
   fill(from: CellBlock, into: CellBlock): void;
+  /** Puts the selected rows before a line. */
+  dropRows(line: number): void;
+  /** Opens the menu on what is selected. */
+  openMenu(place: MenuPlace, at: MenuPoint): void;
   /** A heading of a group was pressed. */
   fold(line: HeadingLine): void;
   /** What can be done with a column is asked for, at its heading. */
@@ -61,14 +69,20 @@ export class GridView implements SettingsSource {
   readonly hot: Handsontable;
   model: GridModel;
   widths: number[];
+  /** The cells that a formula being typed is pointed at. */
+  pointed: Pointed | undefined;
   readonly fontSize: number;
   readonly #host: ViewHost;
   readonly #editors: ReturnType<typeof editorsFor>;
   readonly #renderer: ReturnType<typeof cellRenderer>;
   readonly #headings: HeadingLayer;
   readonly #unfix: () => void;
+  readonly #undrag: () => void;
   readonly #box: HTMLElement;
   readonly #kept = new Map<string, Kept>();
+  /** The column in which a person began to go on by the tabulator, and whether it is going on just now. */
+  #tabbedFrom: number | undefined;
+  #tabs = false;
 
   /**
    * @param box where the grid is made; it must have a size.
@@ -90,6 +104,9 @@ export class GridView implements SettingsSource {
     });
     this.#headings = new HeadingLayer(this.hot, groups);
     this.#unfix = fixShadowRoot(this.hot, box);
+    this.#undrag = dragRows(this.hot, box, host.layer, host);
+    box.addEventListener('contextmenu', this.#onMenu);
+    box.addEventListener('mousedown', this.#onPoint, { capture: true });
     this.#describe();
     this.#headings.draw(model);
   }
@@ -108,6 +125,18 @@ export class GridView implements SettingsSource {
 
   get isEditing(): boolean {
     return this.hot.getActiveEditor()?.isOpened() === true;
+  }
+
+  /** The tabulator goes from what is entered to what is entered, past the status that stands between. */
+  tabStep(back: boolean): number {
+    const { column, model: { columns } } = this;
+    this.#tabbedFrom ??= column;
+    this.#tabs = true;
+    return isStatus(columns[1]) && column === (back ? 2 : 0) ? 2 : 1;
+  }
+
+  enterStep(): number {
+    return this.#tabbedFrom === undefined ? 0 : this.#tabbedFrom - this.column;
   }
 
   /** What an open editor holds that is not in the schedule yet. @param closes whether the editor is closed for it. */
@@ -186,8 +215,12 @@ export class GridView implements SettingsSource {
     return selectionOf(blocks, { row: focus.row ?? 0, col: focus.col ?? 0 });
   }
 
-  /** Selects the block of some rows and columns, and brings it into view. @returns whether the rows are shown. */
-  select(ids: readonly number[], keys: readonly string[], scroll = true): boolean {
+  /**
+   * Selects the block of some rows and columns, and brings it into view.
+   * @param listens whether keys are the grid's from then on.
+   * @returns whether the rows are shown.
+   */
+  select(ids: readonly number[], keys: readonly string[], scroll = true, listens = true): boolean {
     const wanted = new Set(ids);
     const lines = this.model.lines.flatMap((line, index) => (
       line.kind === 'row' && wanted.has(line.id) ? [index] : []
@@ -195,7 +228,7 @@ export class GridView implements SettingsSource {
     const columns = keys.map((key) => this.model.columns.findIndex((column) => column.key === key))
       .filter((index) => index >= 0);
     if (lines.length === 0 || columns.length === 0) return false;
-    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll);
+    this.hot.selectCell(lines[0]!, Math.min(...columns), lines.at(-1), Math.max(...columns), scroll, listens);
     return true;
   }
 
@@ -216,6 +249,17 @@ export class GridView implements SettingsSource {
     if (at === undefined) this.hot.selectCell(Math.min(this.#firstRow(), this.hot.countRows() - 1), 0);
     this.hot.listen();
     this.hot.getFocusManager().focusOnHighlightedCell();
+  }
+
+  /** Draws everything again, as it is. */
+  repaint(): void {
+    this.#renderer.forget();
+    this.hot.render();
+  }
+
+  /** The box of a cell as it is seen; `undefined` where it is not drawn. */
+  boxOf(line: number, column: number): DOMRect | undefined {
+    return this.hot.getCell(line, column, true)?.getBoundingClientRect();
   }
 
   /** Opens the editor of the cell that has the focus, with its list where it has one. */
@@ -244,6 +288,9 @@ export class GridView implements SettingsSource {
 
   destroy(): void {
     this.#unfix();
+    this.#undrag();
+    this.#box.removeEventListener('contextmenu', this.#onMenu);
+    this.#box.removeEventListener('mousedown', this.#onPoint, { capture: true });
     this.#headings.destroy();
     this.hot.destroy();
   }
@@ -262,6 +309,8 @@ export class GridView implements SettingsSource {
         if (from >= 0) delta.row = skipHeadings(this.model.lines, from, delta.row ?? 0);
       },
       afterSelection: () => {
+        if (!this.#tabs) this.#tabbedFrom = undefined;
+        this.#tabs = false;
         this.#keepClearOfHeading();
         this.#host.selectionChanged();
       },
@@ -291,6 +340,48 @@ export class GridView implements SettingsSource {
     };
   }
 
+  /** Opens the menu on the cell that has the focus. */
+  openMenu(): void {
+    const at = this.hot.getSelectedRangeActive()?.highlight;
+    const box = at === undefined ? undefined : this.boxOf(at.row!, at.col!);
+    if (box === undefined) return;
+    const isOf = (name: 'isSelectedByRowHeader' | 'isSelectedByColumnHeader') => this.hot.selection[name]();
+    this.#host.openMenu(isOf('isSelectedByRowHeader') ? 'rows' : isOf('isSelectedByColumnHeader') ? 'columns' : 'cells',
+      { x: box.left, y: box.bottom });
+  }
+
+  readonly #onMenu = (event: MouseEvent): void => {
+    // A field that is being edited has the menu of the browser.
+    if (this.isEditing) return;
+    event.preventDefault();
+    const heading = (event.composedPath()[0] as Element).closest('th');
+    const place = heading === null ? 'cells' : heading.closest('thead') === null ? 'rows' : 'columns';
+    this.#host.openMenu(place, { x: event.clientX, y: event.clientY });
+  };
+
+  /** A click puts the name of a cell into the formula that is being typed, a drag those of a range. */
+  readonly #onPoint = (event: MouseEvent): void => {
+    const editor = this.hot.getActiveEditor();
+    const spotOf = ({ target }: Event, path: readonly EventTarget[]) => {
+      const cell = ((path[0] ?? target) as Element).closest<HTMLTableCellElement>('tbody td');
+      const at = cell === null ? null : this.hot.getCoords(cell);
+      return at === null ? undefined : { line: at.row ?? -1, column: at.col ?? -1 };
+    };
+    const spot = spotOf(event, event.composedPath());
+    if (event.button !== 0 || spot === undefined || !this.isEditing || !isOwnEditor(editor) || !editor.awaitsCell) return;
+    // The library would close the editor for it.
+    event.stopImmediatePropagation();
+    event.preventDefault();
+    editor.pointAt(spot, event.shiftKey);
+    const over = new AbortController();
+    const options = { capture: true, signal: over.signal };
+    document.addEventListener('mousemove', (moved) => {
+      const to = spotOf(moved, moved.composedPath());
+      if (to !== undefined && (to.line !== spot.line || to.column !== spot.column)) editor.pointAt(to, true);
+    }, options);
+    document.addEventListener('mouseup', () => { over.abort(); }, options);
+  };
+
   #takeKey(event: KeyboardEvent): boolean {
     const editor = this.hot.getActiveEditor();
     const taken = this.isEditing ? isOwnEditor(editor) && editor.takeKey(event) : this.#host.takeKey(event);
@@ -307,6 +398,13 @@ export class GridView implements SettingsSource {
       model: () => this.model,
       layer: host.layer,
       plan: (...place) => host.plan(...place),
+      enter: (...place) => { host.enter(...place); },
+      refused: (line, column) => this.model.refused.of(this.model.sheet, idAt(this.model, line), this.model.columns[column]!.key)?.text,
+      mark: (pointed) => {
+        this.pointed = pointed;
+        this.repaint();
+      },
+      giveUp: (line, column) => { host.giveUp(line, column); },
       planForAll: (text) => host.planForAll(text),
       perform: (plan) => { host.perform(plan); },
     };

@@ -3,7 +3,8 @@ import { message } from '../../src/words/index.ts';
 /** What a key does in the grid while no cell is being edited. */
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
-  | 'openList' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold' | 'foldGroups' | 'columnMenu';
+  | 'fillRight' | 'takeProposal' | 'openList' | 'openMenu' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold'
+  | 'foldGroups' | 'columnMenu';
 
 interface GridKey {
   readonly command: GridCommand;
@@ -21,6 +22,8 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'clearCells', key: 'delete' },
   { command: 'clearCells', key: 'backspace' },
   { command: 'fillDown', key: 'd', control: true },
+  { command: 'fillRight', key: 'r', control: true },
+  { command: 'takeProposal', key: '.', control: true },
   { command: 'insertBelow', key: 'enter', alt: true },
   { command: 'insertAbove', key: 'enter', alt: true, shift: true },
   { command: 'removeRows', key: 'delete', alt: true },
@@ -28,6 +31,8 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'moveUp', key: 'arrowup', alt: true, shift: true },
   { command: 'moveDown', key: 'arrowdown', alt: true, shift: true },
   { command: 'openList', key: 'arrowdown', alt: true },
+  { command: 'openMenu', key: 'f10', shift: true },
+  { command: 'openMenu', key: 'contextmenu' },
   { command: 'fold', key: 'arrowleft', alt: true, shift: true },
   { command: 'unfold', key: 'arrowright', alt: true, shift: true },
   { command: 'foldGroups', key: 'k', control: true, shift: true },
@@ -48,27 +53,31 @@ export const KEY_HELP: readonly { readonly keys: string; readonly does: string }
   {
     keys: message('Enter or F2'),
     does: message(
-      'Edit the cell; Enter again takes the text and goes down, Tab goes on, Escape leaves the cell as it was'
+      'Edit the cell; Enter again takes the text and goes down, after Tab to the column where it began; Escape leaves the cell as it was'
     ),
   },
   { keys: message('any letter or digit'), does: message('Type over the cell') },
   { keys: message('='), does: message('Begin a formula such as =D3*2: letter of the column, number of the row') },
   { keys: message('Alt+Down'), does: message('Open the list of a cell that has one') },
+  { keys: message('Shift+F10 or right click'), does: message('Menu of what can be done with the cells, rows or columns') },
   { keys: message('Space'), does: message('Change yes to no and back') },
   { keys: message('Delete'), does: message('Empty the selected cells; defaults come back') },
   {
-    keys: message('Ctrl+D'), does: message('Fill the selected cells with the first row, or one row with the row above'),
+    keys: message('Ctrl+D'),
+    does: message('Fill the selected cells with the first row, or one row with the row above; tags go on'),
   },
   {
     keys: message('Ctrl+C, Ctrl+X, Ctrl+V'),
     does: message('Copy, cut and paste cells; what is pasted at the end adds rows'),
   },
+  { keys: message('Ctrl+R'), does: message('Fill the selected cells with the first column, or one column with the one before') },
+  { keys: message('Ctrl+.'), does: message('Take what is proposed for a tag that no row has') },
   { keys: message('Ctrl+Z'), does: message('Undo') },
   { keys: message('Ctrl+Y or Ctrl+Shift+Z'), does: message('Redo') },
   { keys: message('Alt+Enter'), does: message('Insert rows below; in an open cell of text, begin a new line') },
   { keys: message('Alt+Shift+Enter'), does: message('Insert rows above') },
   { keys: message('Alt+Delete or Alt+Backspace'), does: message('Delete the selected rows') },
-  { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows') },
+  { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows; those selected by their numbers can be dragged') },
   { keys: message('Alt+Shift+Left, Alt+Shift+Right'), does: message('Fold the group of the row under its heading, show its rows again') },
   { keys: message('Ctrl+Shift+K'), does: message('Folds the rows of all groups under their headings, or shows them again') },
   { keys: message('Ctrl+Shift+L'), does: message('Sort by the column of the selected cell, or pick rows by what it holds') },

@@ -142,8 +142,69 @@ const editors = css`
   }
   .suggestions[data-empty] { visibility: hidden; }
   .suggestions li { min-block-size: 24px; padding: 2px 9px; cursor: pointer; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
+  .suggestions small { color: var(--elv-ink-default); font-size: 0.9em; }
   .suggestions li:hover { background: color-mix(in srgb, var(--elv-accent) 10%, transparent); }
   .suggestions li[aria-selected='true'] { background: color-mix(in srgb, var(--elv-accent) 20%, transparent); }
+`;
+
+const menus = css`
+  .menu {
+    position: fixed;
+    inset: auto;
+    margin: 0;
+    padding: 4px;
+    min-inline-size: 15em;
+    max-block-size: 100vb;
+    overflow: auto;
+    border: 1px solid var(--elv-line-strong, var(--elv-line));
+    border-radius: calc(var(--elv-radius) + 2px);
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    font: 400 var(--elv-size) / 1.4 var(--elv-font);
+    box-shadow: 0 4px 14px rgb(0 0 0 / 16%);
+  }
+  .menu button {
+    display: flex;
+    justify-content: space-between;
+    gap: 2em;
+    inline-size: 100%;
+    min-block-size: 26px;
+    padding: 2px 9px;
+    border: 0;
+    border-radius: var(--elv-radius);
+    background: none;
+    color: inherit;
+    font: inherit;
+    text-align: start;
+    cursor: pointer;
+  }
+  .menu button:hover, .menu button:focus { background: color-mix(in srgb, var(--elv-accent) 14%, transparent); outline: none; }
+  .menu [aria-disabled='true'] { color: color-mix(in srgb, var(--elv-ink-default) 62%, transparent); cursor: default; }
+  .menu kbd { color: var(--elv-ink-default); font: inherit; }
+  .menu [role='separator'] { margin: 4px 0; border-block-start: 1px solid var(--elv-line); }
+  .note {
+    position: fixed;
+    inset: auto;
+    margin: 0;
+    padding: 4px 9px;
+    max-inline-size: 34em;
+    border: 1px solid var(--elv-over);
+    border-radius: var(--elv-radius);
+    background: var(--elv-surface-raised);
+    color: var(--elv-ink);
+    font: 400 var(--elv-size) / 1.4 var(--elv-font);
+    box-shadow: 0 4px 14px rgb(0 0 0 / 16%);
+    overflow-wrap: anywhere;
+    pointer-events: none;
+  }
+  .ask { max-inline-size: 36em; padding: 14px 18px; border: 1px solid var(--elv-line-strong, var(--elv-line)); border-radius: calc(var(--elv-radius) + 3px); background: var(--elv-surface-raised); color: var(--elv-ink); font: inherit; }
+  .ask h3 { margin: 0; font-size: 1em; font-weight: 600; }
+  .ask p { display: flex; flex-wrap: wrap; align-items: center; gap: 8px; margin: 10px 0 0; }
+  .ask :is(button, select) { min-block-size: 28px; padding: 0 0.7em; border: 1px solid var(--elv-line-strong, var(--elv-line)); border-radius: var(--elv-radius); background: var(--elv-surface); color: inherit; font: inherit; }
+  .handsontable td.refused { box-shadow: inset 0 0 0 2px var(--elv-over); }
+  .handsontable td.pointed { outline: 2px dashed var(--elv-accent); outline-offset: -2px; }
+  .drop-line { position: absolute; z-index: 200; inset-inline: 0; block-size: 2px; background: var(--elv-accent); pointer-events: none; }
+  .handsontable tbody th.ht__active_highlight { cursor: grab; }
 `;
 
 const forced = css`
@@ -151,13 +212,14 @@ const forced = css`
     .handsontable .wtBorder { forced-color-adjust: none; background-color: Highlight !important; }
     .handsontable td.found { outline: 2px solid CanvasText; outline-offset: -3px; }
     .handsontable td.overrides::after { forced-color-adjust: none; border-block-start-color: CanvasText; }
+    .menu button:focus { outline: 2px solid Highlight; }
     .suggestions li[aria-selected='true'] { forced-color-adjust: none; background: Highlight; color: HighlightText; }
   }
 `;
 
 export const scheduleGridStyles = [
   unsafeCSS(gridLibrary),
-  theme, statusMarkStyles, loadingBarStyles, cells, headings, editors, forced,
+  theme, statusMarkStyles, loadingBarStyles, cells, headings, editors, menus, forced,
   css`
     :host {
       display: block;

@@ -2,12 +2,13 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues } from
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  findColumn, PLAIN_LOOK, SCHEMA, withWays, type Change, type Column, type SheetLook, type SheetName,
+  columnOf, findColumn, namingCells, PLAIN_LOOK, renameIn, SCHEMA, setCells, tagOf, withWays,
+  type Change, type Column, type NamingCell, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
-import { LookEvent, type Grouping } from '../events/index.ts';
+import { CommandEvent, LookEvent, type Grouping } from '../events/index.ts';
 import {
-  clearCells, enterText, enterTextInAll, fillDown, fillFrom, insertBeside, moveSelected, pasteText, removeSelected,
-  toggle, type Plan,
+  clearCells, enterText, enterTextInAll, fillDown, fillFrom, fillRight, insertBeside, moveSelected, moveSelectedTo,
+  pasteText, removeSelected, selectedIds, toggle, type Plan,
 } from './actions/index.ts';
 import { listenToClipboard, writeClipboard, type ClipboardHost } from './clipboard/clipboard.ts';
 import type { ListLines } from './actions/list-lines.ts';
@@ -15,6 +16,8 @@ import { copyCells, type Copied } from './clipboard/copy-text.ts';
 import { readEntered } from './clipboard/entered-cells.ts';
 import { isList } from './clipboard/list-headings.ts';
 import { readTable } from './clipboard/read-table.ts';
+import { CellNote } from './editing/cell-note.ts';
+import { RefusedTexts } from './editing/refused-texts.ts';
 import { CellSelectEvent, HeadingOpenEvent, MessageEvent, RowsInSightEvent } from './events.ts';
 import { idAt, type GridModel } from './grid-model.ts';
 import type { GridSelection } from './grid-selection.ts';
@@ -23,6 +26,8 @@ import { commandOf, type GridCommand } from './keys.ts';
 import {
   ALL_ROWS, buildLines, groupName, linesAfter, linesWith, type HeadingLine, type LinesOf, type Sight,
 } from './lines/index.ts';
+import type { CellMenu, MenuPoint } from './menu/cell-menu.ts';
+import { menuEntries, type MenuCommand, type MenuPlace } from './menu/menu-entries.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 import { shownColumns } from './shown-columns.ts';
@@ -30,6 +35,15 @@ import type { Unsettled } from './unsettled.ts';
 import { ENGLISH, type Words } from '../../src/words/index.ts';
 
 const isOther = (one: unknown, other: unknown): boolean => JSON.stringify(one) !== JSON.stringify(other);
+
+/** The tag that was probably meant in a cell that names a row which is not there. */
+interface Proposal {
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly key: string;
+  readonly typed: string;
+  readonly tag: string;
+}
 
 /**
  * One sheet of a schedule as a grid in which to type, paste and choose. It shows what the schedule holds and turns what
@@ -67,6 +81,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   #view: GridView | undefined;
   #unsubscribe: (() => void) | undefined;
   #unlisten: (() => void) | undefined;
+  #menu: CellMenu | undefined;
+  #note: CellNote | undefined;
+  readonly #refused = new RefusedTexts();
+  #proposal: Proposal | undefined;
+  /** What was copied last, to be pasted by the menu, which is given its text alone. */
+  #lastCopied: Copied | undefined;
   #resizing: ResizeObserver | undefined;
   #frame = 0;
   /** Names of the groups that are folded. */
@@ -126,8 +146,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     return this.#view?.model.columns ?? [];
   }
 
-  /** Selects a cell, whose column and row are shown if they were not, and gives it the focus. @returns whether it is there. */
-  goTo(id: number, key: string): boolean {
+  /**
+   * Selects a cell, whose column and row are shown if they were not.
+   * @param focus whether it takes the focus, or that stays where it is.
+   * @returns whether it is there.
+   */
+  goTo(id: number, key: string, focus: 'take' | 'keep' = 'take'): boolean {
     const view = this.#view;
     if (view === undefined) return false;
     const { schedule, sheet, columns } = view.model;
@@ -136,8 +160,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       view.refresh({ ...view.model, columns: shownColumns(schedule, sheet, [...columns, column]) });
     }
     this.#bringIntoSight(view, id);
-    if (!view.select([id], [key])) return false;
-    view.focus();
+    if (!view.select([id], [key], true, focus === 'take')) return false;
+    if (focus === 'take') view.focus();
     return true;
   }
 
@@ -227,13 +251,21 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   insertBelow(): void { this.#act((model, selection) => insertBeside(model, selection, 'below')); }
 
-  removeRows(): void { this.#act(removeSelected); }
+  removeRows(): void {
+    const [view, selection] = [this.#view, this.#view?.selection()];
+    const ids = view === undefined || selection === undefined ? [] : selectedIds(view.model, selection);
+    const naming = this.readonly || ids.length === 0 ? [] : namingCells(this.schedule!.document, this.sheet, ids);
+    if (naming.length === 0) this.#act(removeSelected);
+    else void this.#askDeletion(ids, naming);
+  }
 
   moveUp(): void { this.#act((model, selection) => moveSelected(model, selection, 'up')); }
 
   moveDown(): void { this.#act((model, selection) => moveSelected(model, selection, 'down')); }
 
   fillDown(): void { this.#act(fillDown); }
+
+  fillRight(): void { this.#act(fillRight); }
 
   clearCells(): void { this.#act(clearCells); }
 
@@ -277,6 +309,21 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     );
   }
 
+  /** Pastes what is on the clipboard, where the browser lets the page read it. */
+  async paste(): Promise<void> {
+    let text: string;
+    try {
+      text = await navigator.clipboard.readText();
+    } catch {
+      // Refused by the person or the page's permissions policy, or absent without a secure context.
+      this.#say(
+        this.words.say('The browser does not let the page read the clipboard. Use Ctrl+V in the table instead.'), 'refused'
+      );
+      return;
+    }
+    this.pasteText(text, this.#lastCopied?.entered ?? '');
+  }
+
   get takesClipboard(): boolean {
     return this.#view?.hot.isListening() === true && !this.#view.isEditing;
   }
@@ -293,6 +340,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
         'refused'
       );
     }
+    this.#lastCopied = copied ?? this.#lastCopied;
     return copied;
   }
 
@@ -310,7 +358,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (schedule === undefined) return undefined;
     const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
     const columns = shownColumns(schedule, sheet, before?.columns, touched);
-    return { ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns };
+    return { ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns, refused: this.#refused };
   }
 
   #linesOf(): LinesOf {
@@ -350,6 +398,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       readonly: this.readonly,
       layer: this.renderRoot.querySelector<HTMLElement>('.layer')!,
       plan: (line, column, text) => enterText(this.#view!.model, line, column, text),
+      enter: (line, column, text) => { this.#enter(line, column, text); },
+      giveUp: (line, column) => {
+        const { model } = this.#view!;
+        if (this.#refused.forget(model.sheet, idAt(model, line), model.columns[column]!.key)) this.#view!.repaint();
+      },
       planForAll: (text) => enterTextInAll(this.#view!.model, this.#view!.selection()!, text),
       perform: (plan) => { this.#perform(plan); },
       takeKey: (event) => this.#takeKey(event),
@@ -357,12 +410,104 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
         this.#act((model) => fillFrom(model, [{ from: from.lines, into: into.lines, columns: from.columns }]));
       },
       selectionChanged: () => { this.#selectionChanged(); },
+      dropRows: (line) => { this.#act((model, selection) => moveSelectedTo(model, selection, line)); },
+      openMenu: (place, at) => { void this.#openMenu(place, at); },
       fold: (line) => { this.#fold(line, !line.folded); },
       headingOpened: (key, box) => { this.dispatchEvent(new HeadingOpenEvent(this.sheet, key, box)); },
       widened: (key, width) => {
         this.dispatchEvent(new LookEvent({ wide: { ...this.schedule!.look(this.sheet).wide, [key]: width } }));
       },
     };
+  }
+
+  /** Enters a text in a cell; one that cannot be taken is kept there, with what is wrong beside it. */
+  #enter(line: number, place: number, text: string): void {
+    const view = this.#view!;
+    const { model } = view;
+    const column = model.columns[place]!;
+    const plan = enterText(model, line, place, text);
+    const box = view.boxOf(line, place);
+    if (plan.kind === 'refused') {
+      this.#refused.keep(model.sheet, idAt(model, line), column.key, { text, problem: plan.text });
+      view.repaint();
+      if (box !== undefined) this.#showNote(plan.text, box);
+    }
+    this.#perform(plan);
+    if (plan.kind !== 'act' || column.role !== 'input' || column.to === undefined) return;
+    const id = idAt(model, line);
+    void this.#propose(id < 0 ? model.schedule.rows(model.sheet).at(-1)!.id : id, column.key, column.to, box);
+  }
+
+  #showNote(text: string, beside: DOMRect): void {
+    this.#note ??= new CellNote(this.renderRoot.querySelector<HTMLElement>('.layer')!);
+    this.#note.show(text, beside);
+  }
+
+  /** Says which tag was probably meant where no row has the one that was typed. */
+  async #propose(id: number, key: string, to: SheetName, box: DOMRect | undefined): Promise<void> {
+    const { sheet, words } = this;
+    const { document } = this.schedule!;
+    const typed = document.row(sheet, id)?.cells[key];
+    if (typeof typed !== 'string' || document.rows(to).some((row) => tagOf(to, row) === typed)) return;
+    const { likelyTag } = await import('../../src/editing/likely-tag.ts');
+    const tag = likelyTag(document, to, typed);
+    if (tag === undefined || document.row(sheet, id)?.cells[key] !== typed) return;
+    this.#proposal = { sheet, id, key, typed, tag };
+    const text = to === 'types' ? words.say('No type “{typed}”. Did you mean {tag}? Ctrl+. takes it.', { typed, tag })
+      : words.say('No “{typed}” on the sheet {sheet}. Did you mean {tag}? Ctrl+. takes it.', { typed, sheet: words.text(SCHEMA[to].title), tag });
+    this.#say(text, 'info', true);
+    if (box !== undefined) this.#showNote(text, box);
+  }
+
+  takeProposal(): void {
+    const proposal = this.#proposal;
+    this.#proposal = undefined;
+    if (proposal === undefined || this.readonly) return;
+    const { sheet, id, key, typed, tag } = proposal;
+    const { document } = this.schedule!;
+    if (document.row(sheet, id)?.cells[key] !== typed) return;
+    const label = this.words.say('Edit of {column}', { column: this.words.text(columnOf(sheet, key).title) });
+    this.#perform({ kind: 'act', label, changes: setCells(document, [{ sheet, id, key, value: tag }]) });
+  }
+
+  /** Rows that others name are deleted only once a person has said what becomes of these. */
+  async #askDeletion(ids: readonly number[], naming: readonly NamingCell[]): Promise<void> {
+    const { sheet, words } = this;
+    const { document } = this.schedule!;
+    const { askDeletion } = await import('./menu/ask-deletion.ts');
+    const going = new Set(ids);
+    const tagsOf = (stay: boolean) => [...new Set(document.rows(sheet)
+      .filter(({ id }) => going.has(id) !== stay).map((row) => tagOf(sheet, row)).filter((tag) => tag !== ''))];
+    const layer = this.renderRoot.querySelector<HTMLElement>('.layer')!;
+    const to = await askDeletion(layer, { sheet, tags: tagsOf(false), naming, others: tagsOf(true) }, words);
+    this.#view?.focus();
+    if (to === undefined) return;
+    const moved = to === '' ? [] : renameIn(naming, to);
+    this.#act((model, selection) => {
+      const plan = removeSelected(model, selection);
+      return plan.kind === 'act' ? { ...plan, changes: [...moved, ...plan.changes] } : plan;
+    });
+  }
+
+  /** The menu is fetched when it is first asked for. */
+  async #openMenu(place: MenuPlace, at: MenuPoint): Promise<void> {
+    const { CellMenu: Menu } = await import('./menu/cell-menu.ts');
+    const [view, selection] = [this.#view, this.#view?.selection()];
+    if (view === undefined || selection === undefined) return;
+    this.#menu ??= new Menu({
+      layer: this.renderRoot.querySelector<HTMLElement>('.layer')!,
+      leave: () => { this.#view?.focus(); },
+      take: (command) => { this.#take(command); },
+    });
+    this.#menu.open(menuEntries(place, view.model, selection, this.readonly), at, this.words);
+  }
+
+  #take(command: MenuCommand): void {
+    switch (command) {
+      case 'startEditing': case 'clearCells': this[command](); break;
+      case 'cut': case 'copy': case 'paste': void this[command](); break;
+      default: this.dispatchEvent(new CommandEvent(command));
+    }
   }
 
   #takeKey(event: KeyboardEvent): boolean {
@@ -390,6 +535,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
       case 'openList': this.startEditing(); break;
+      case 'openMenu': this.#view!.openMenu(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;
       case 'rowStart': this.#view!.goToStart('row'); break;
       case 'tableStart': this.#view!.goToStart('table'); break;
@@ -454,7 +600,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   }
 
   #follow(): (() => void) | undefined {
-    return this.schedule?.subscribe(({ touched }) => {
+    return this.schedule?.subscribe((event) => {
+      const { touched } = event;
+      this.#refused.heed(event);
       const view = this.#view;
       const { sheet, grouping } = view?.model ?? {};
       // A property that waits to be shown brings the action with it.

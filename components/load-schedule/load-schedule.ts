@@ -6,6 +6,8 @@ import { SCHEMA, type Change, type SheetName } from '../../src/schedule/index.ts
 import type {
   AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent,
 } from '../events/index.ts';
+import type { FindBar } from '../find-bar/find-bar.ts';
+import type { GoToBar } from '../find-bar/go-to-bar.ts';
 import type { DetailsStrip } from '../details-strip/details-strip.ts';
 import type { MessageEvent } from '../grid/events.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
@@ -14,7 +16,9 @@ import type { Message } from '../sheet-view/notices.ts';
 import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
-import { COMMANDS, isRowCommand, isWorkCommand, WORK_COMMANDS, type WorkCommand } from '../schedule-toolbar/commands.ts';
+import {
+  COMMANDS, isRowCommand, isSeekCommand, isWorkCommand, WORK_COMMANDS, type SeekCommand, type WorkCommand,
+} from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
 import { keyPopover } from './key-popover.ts';
@@ -78,22 +82,21 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  */
 export class LoadScheduleElement extends ScheduleElement {
   static override styles = [tokens, controls, statusMarkStyles, styles];
-  static override properties = { grouping: { state: true }, panelOpen: { state: true }, panel: { state: true } };
+  static override properties = {
+    grouping: { state: true }, panelOpen: { state: true }, panel: { state: true }, seeking: { state: true },
+  };
 
   declare protected grouping: Grouping;
   declare protected panelOpen: boolean;
   /** The panel that a person wants to look at. */
   declare protected panel: PanelChoice;
+  /** The bar that is open above the rows. */
+  declare protected seeking: SeekCommand | undefined;
+  /** Where the person was when it was opened. */
+  #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
   readonly #drop = new DropTarget(this, (files) => { void this.#openDropped(files); }, () => !this.locked);
-  readonly #work = new WorkAreas(this, () => {
-    this.say(
-      {
-        text: this.spoken.words.say('This part could not be fetched. Check the connection, then try again.'),
-        tone: 'refused',
-      }
-    );
-  });
+  readonly #work = new WorkAreas(this, () => { this.#sayMissing(); });
   /** The sheet that the file being chosen is for. */
   #csvFor: SheetName | undefined;
 
@@ -154,11 +157,11 @@ export class LoadScheduleElement extends ScheduleElement {
         <div class="tabs">
           <elv-sheet-tabs .schedule=${seen} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
           ${panelChoice(panels, panel, words, (chosen) => { this.panel = chosen; })}
-          ${keyPopover(words)}
+          ${commandButton('find', words, { pressed: this.seeking === 'find', small: true })}${keyPopover(words)}
           <button type="button" aria-expanded=${panelOpen && !working} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
-        <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}</div>
+        <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .panel=${panel} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
           .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
@@ -232,6 +235,16 @@ export class LoadScheduleElement extends ScheduleElement {
       .offer=${files.offered} .take=${files.takeOffered} .cancel=${files.dismissOffer}></elv-rows-offer>`;
   }
 
+  /** The bar to look for something, whose part of the software is fetched when it is first asked for. */
+  #seekBar(): TemplateResult | typeof nothing {
+    const { seeking, schedule, spoken: { words } } = this;
+    if (seeking === undefined) return nothing;
+    return seeking === 'goTo'
+      ? html`<elv-go-to-bar .schedule=${schedule} .words=${words} .here=${this.#here}></elv-go-to-bar>`
+      : html`<elv-find-bar .schedule=${schedule} .revision=${this.holder.revision} .words=${words} ?readonly=${this.locked}
+      .replacing=${seeking === 'replace'} .here=${this.#here}></elv-find-bar>`;
+  }
+
   /** What differs from the list of the office; its part of the software is there only where the page names one. */
   #officeList(): TemplateResult | typeof nothing {
     return this.librarySource === '' || this.locked ? nothing
@@ -256,9 +269,65 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   protected override async goTo(place: Place): Promise<void> {
+    this.jumps.jump(this.#here(), place);
+    await this.#show(place);
+  }
+
+  /** Shows a place: a cell, or a sheet where a person was last there. */
+  async #show(place: Place, focus: 'take' | 'keep' = 'take'): Promise<void> {
     this.showSheet(place.sheet);
     await this.updateComplete;
-    await this.#view.goTo(place);
+    await this.#view.goTo(place, focus);
+  }
+
+  /** Where the person is; the id is -1 where no row is selected. */
+  readonly #here = (): Place => {
+    const { sheet } = this;
+    const { selected } = this.#view;
+    return selected?.sheet === sheet ? selected : { sheet, id: -1, key: SCHEMA[sheet].tag };
+  };
+
+  #chooseSheet(sheet: SheetName): void {
+    this.jumps.jump(this.#here(), { sheet, id: -1, key: SCHEMA[sheet].tag });
+    this.showSheet(sheet);
+  }
+
+  #sayMissing(): void {
+    const text = this.spoken.words.say('This part could not be fetched. Check the connection, then try again.');
+    this.say({ text, tone: 'refused' });
+  }
+
+  /** Opens a bar above the rows, or gives its field the focus where it is open. */
+  async #seek(command: SeekCommand): Promise<void> {
+    try {
+      await import('../find-bar/find-bar.define.ts');
+    } catch (error) {
+      this.#sayMissing();
+      reportError(error);
+      return;
+    }
+    this.#work.close();
+    this.#soughtFrom ??= this.#here();
+    this.seeking = command;
+    await this.updateComplete;
+    this.#seekElement?.focusField();
+  }
+
+  get #seekElement(): FindBar | GoToBar | null {
+    return this.renderRoot.querySelector<FindBar | GoToBar>('elv-find-bar, elv-go-to-bar');
+  }
+
+  #closeSeek(): void {
+    this.seeking = undefined;
+    if (this.#soughtFrom !== undefined) this.jumps.jump(this.#soughtFrom, this.#here());
+    this.#soughtFrom = undefined;
+    this.#view.focusRows();
+  }
+
+  #findOn(by: 1 | -1): void {
+    const bar = this.renderRoot.querySelector('elv-find-bar');
+    if (bar === null) void this.#seek('find');
+    else bar.step(by);
   }
 
   protected override async showChanged(place: Place): Promise<void> {
@@ -320,6 +389,7 @@ export class LoadScheduleElement extends ScheduleElement {
       case 'dismiss': this.files.dismiss(); return;
       case 'dismissTyped': this.files.dismissTyped(); return;
       case 'cancelReading': this.files.cancel(true); return;
+      case 'closeFind': this.#closeSeek(); return;
       default:
     }
     this.settle();
@@ -332,6 +402,7 @@ export class LoadScheduleElement extends ScheduleElement {
     if (command === 'loadDemo') void this.files.openFrom(this.demoSrc!);
     else if (isRowCommand(command)) this.#view.do(command);
     else if (isWorkCommand(command)) void this.#open(command);
+    else if (isSeekCommand(command)) void this.#seek(command);
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
@@ -355,9 +426,11 @@ export class LoadScheduleElement extends ScheduleElement {
 
   readonly #onCommand = (event: CommandEvent): void => { this.#do(event.command); };
 
-  readonly #onGoTo = (event: GoToEvent): void => { void this.goTo(event.place); };
+  readonly #onGoTo = ({ place, keepsFocus }: GoToEvent): void => {
+    void (keepsFocus ? this.#show(place, 'keep') : this.goTo(place));
+  };
 
-  readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.showSheet(event.sheet); };
+  readonly #onSheetChoose = (event: SheetChooseEvent): void => { this.#chooseSheet(event.sheet); };
 
   readonly #onLook = ({ changed }: LookEvent): void => { this.lookAt(changed); };
 
@@ -379,13 +452,19 @@ export class LoadScheduleElement extends ScheduleElement {
     // A field takes back what is typed in it, and the grid, which hears of keys after this, sees to its own.
     const inOwn = event.composedPath().some((each) => each instanceof Element && each.matches(OWN_UNDO));
     if (inOwn && (action === 'undo' || action === 'redo')) return;
+    const inField = event.composedPath()[0] instanceof HTMLInputElement || event.composedPath()[0] instanceof HTMLTextAreaElement;
+    if (inField && (action === 'back' || action === 'forth')) return;
     event.preventDefault();
     if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
     else if (action === 'nextSheet' || action === 'previousSheet') {
       const { sheets } = this.renderRoot.querySelector('elv-sheet-tabs')!;
       const step = action === 'nextSheet' ? 1 : sheets.length - 1;
-      this.showSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
-    } else this.#do(action);
+      this.#chooseSheet(sheets[(sheets.indexOf(this.sheet) + step) % sheets.length]!);
+    } else if (action === 'back' || action === 'forth') {
+      const to = this.jumps.step(action === 'back' ? -1 : 1, this.#here());
+      if (to !== undefined) void this.#show(to);
+    } else if (action === 'findNext' || action === 'findPrevious') this.#findOn(action === 'findNext' ? 1 : -1);
+    else this.#do(action);
   };
 }
 

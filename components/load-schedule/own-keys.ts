@@ -1,18 +1,23 @@
 import type { CommandName } from '../schedule-toolbar/commands.ts';
 
 /** What a key press asks of the element itself. */
-export type KeyAction = CommandName | 'nextSheet' | 'previousSheet' | 'keys';
+export type KeyAction = CommandName | 'nextSheet' | 'previousSheet' | 'keys' | 'back' | 'forth' | 'findNext' | 'findPrevious';
 
 const WITH_CONTROL: Readonly<Record<string, KeyAction>> = {
-  o: 'open', s: 'save', j: 'join', i: 'csvIn', e: 'csvOut', b: 'bill', '/': 'keys', z: 'undo', y: 'redo',
+  f: 'find', h: 'replace', g: 'goTo', o: 'open', s: 'save', j: 'join', i: 'csvIn', e: 'csvOut', b: 'bill', '/': 'keys', z: 'undo', y: 'redo',
+};
+
+const WITH_ALT: Readonly<Record<string, KeyAction>> = {
+  PageDown: 'nextSheet', PageUp: 'previousSheet', ArrowLeft: 'back', ArrowRight: 'forth',
 };
 
 /** The action that a key press means; `undefined` when it means none. */
 export function keyAction(event: KeyboardEvent): KeyAction | undefined {
   if (event.altKey && !event.ctrlKey && !event.metaKey) {
-    return event.key === 'PageDown' ? 'nextSheet' : event.key === 'PageUp' ? 'previousSheet' : undefined;
+    return event.shiftKey ? undefined : WITH_ALT[event.key];
   }
   if (!event.ctrlKey && !event.metaKey && !event.altKey) {
+    if (event.key === 'F3') return event.shiftKey ? 'findPrevious' : 'findNext';
     if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
     if (event.key === 'F7' && event.shiftKey) return 'moreColumns';
     if (event.key === 'F8') return event.shiftKey ? 'loadTable' : 'takeoff';

@@ -16,6 +16,7 @@ import { ElvChangeEvent, ElvErrorEvent, ElvSaveEvent, type ElvProblem } from './
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
+import { Jumps } from './jumps.ts';
 import { addressOf, fileOf, scheduleOf, sheetOf, textOf, wayOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
 import { readSheetFile } from './read-file.ts';
@@ -75,6 +76,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     // It stays until it is put away: whoever works on must know.
     this.files.refuse({ title, problems: [] });
   });
+  protected jumps = new Jumps();
   /** What is offered beside the message of the action that is just being told. */
   protected offer: Offer | undefined;
   readonly #mark = new DirtyMark();
@@ -398,6 +400,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   #replaced(schedule: LoadSchedule): void {
     this.#given.exchanged();
     this.#values.forget();
+    this.jumps = new Jumps();
     this.#mark.clean(schedule);
     this.drafts.replaced(schedule);
   }
@@ -407,6 +410,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     const { words } = this.spoken;
     this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
+    this.jumps.heed(event);
     if (cause === 'load') this.#given.replaced();
     this.offer = cause === 'undo' ? 'redo' : 'undo';
     queueMicrotask(() => { this.offer = undefined; });

@@ -65,6 +65,17 @@ export const COMMANDS = {
     help: message('Shows what is handed over, prints and saves it; revisions, and changes since an older schedule'),
     icon: 'loadTable', keys: message('Shift+F8'), changes: false,
   },
+  find: {
+    title: message('Find'), help: message('Finds a text in all sheets'), icon: 'find', keys: message('Ctrl+F'), changes: false,
+  },
+  replace: {
+    title: message('Replace'), help: message('Replaces a text in what was entered, with a preview'), icon: 'find',
+    keys: message('Ctrl+H'), changes: true,
+  },
+  goTo: {
+    title: message('Go to'), help: message('Goes to a tag, a sheet or a cell'), icon: 'find', keys: message('Ctrl+G'),
+    changes: false,
+  },
   insertAbove: {
     title: message('Insert above'), help: message('Inserts a row above the selected one'), icon: 'insertAbove',
     keys: message('Alt+Shift+Enter'), changes: true,
@@ -109,6 +120,13 @@ export type RowCommand = (typeof ROW_COMMANDS)[number] | 'foldGroups';
 
 export function isRowCommand(name: CommandName): name is RowCommand {
   return name === 'foldGroups' || (ROW_COMMANDS as readonly string[]).includes(name);
+}
+
+/** The commands that open a bar above the rows, to look for something. */
+export type SeekCommand = 'find' | 'replace' | 'goTo';
+
+export function isSeekCommand(name: CommandName): name is SeekCommand {
+  return name === 'find' || name === 'replace' || name === 'goTo';
 }
 
 /** The commands that open a work area in the place of the sheets. */

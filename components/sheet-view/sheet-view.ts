@@ -76,13 +76,23 @@ export class SheetView extends LitElement {
     this.pictured = remembered('pictured', false);
   }
 
-  /** Selects a cell of the sheet and shows it. */
-  async goTo(place: Place): Promise<void> {
-    this.place = place;
+  /**
+   * Selects a cell of the sheet and shows it; where the row is not there, the one that a person was at.
+   * @param focus whether it takes the focus, or that stays where it is.
+   */
+  async goTo(place: Place, focus: 'take' | 'keep' = 'take'): Promise<void> {
+    const isThere = this.schedule.document.row(place.sheet, place.id) !== undefined;
+    if (isThere) this.place = place;
     await this.updateComplete;
     const grid = this.#grid;
     await grid?.updateComplete;
-    grid?.goTo(place.id, place.key);
+    if (isThere) grid?.goTo(place.id, place.key, focus);
+    else if (focus === 'take') grid?.focusGrid();
+  }
+
+  /** The cell that is selected. */
+  get selected(): Place | undefined {
+    return this.place;
   }
 
   /** Gives the selected cell, or the first one, the focus. */

@@ -77,6 +77,48 @@ describe('what is on the screen is said through the words of the element', () =>
     }
   });
 
+  test('the bars to find, replace and go to, with what they found and what cannot be taken', async () => {
+    const element = await mountPseudo(sample());
+    for (const [key, field] of [['h', 'elv-find-bar [name=text]'], ['g', 'elv-go-to-bar input']] as const) {
+      await userEvent.click(part(element, '[data-command=find]')!);
+      await expect.poll(() => part(element, 'elv-find-bar')).not.toBeNull();
+      await userEvent.keyboard(`{Control>}${key}{/Control}`);
+      await expect.poll(() => part(element, field)).not.toBeNull();
+      for (const text of ['', 'nothing like it', '6', 'L1']) {
+        await userEvent.fill(part(element, field)!, text);
+        if (key === 'h') await userEvent.keyboard('{Shift>}{Enter}{/Shift}');
+        expect(untranslated(element)).toEqual([]);
+      }
+    }
+  });
+
+  test('the menu, a text that is refused, a tag that no row has, the question before a deletion', async () => {
+    const element = await mountPseudo(sample());
+    const grid = part(element, 'elv-schedule-grid') as ScheduleGrid;
+    const clean = () => { expect(untranslated(element)).toEqual([]); };
+    grid.goTo(0, 'qty');
+    await userEvent.keyboard('{Shift>}{F10}{/Shift}');
+    await expect.poll(() => part(element, '.menu')?.matches(':popover-open')).toBe(true);
+    clean();
+    await userEvent.keyboard('{Escape}many{Enter}');
+    await expect.poll(() => part(element, '.note')?.matches(':popover-open')).toBe(true);
+    clean();
+    await userEvent.keyboard('{Escape}');
+    grid.goTo(0, 'type');
+    await userEvent.keyboard('Lampp{Enter}');
+    await expect.poll(() => textOf(element, '.note')).toContain('Lampp');
+    clean();
+    grid.goTo(0, 'rail');
+    await userEvent.keyboard('l 2{Enter}');
+    await expect.poll(() => textOf(element, '.note')).toContain('l 2');
+    clean();
+    await element.select('supplies', 'L1', 'rail');
+    await userEvent.keyboard('{Alt>}{Delete}{/Alt}');
+    await expect.poll(() => part(element, 'dialog')).not.toBeNull();
+    clean();
+    await userEvent.keyboard('{Escape}');
+  });
+
   test('empty sheets, with what they offer', async () => {
     const element = await mountPseudo({ details: {}, sheets: {} });
     element.demoSrc = 'demo.json';

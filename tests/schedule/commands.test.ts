@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  insertRows, moveRows, pasteCells, removeRows, renameTag, ScheduleDocument, setCells, setRevisions, toContent,
-  toSnapshot,
+  insertRows, moveRows, namingCells, pasteCells, removeRows, renameIn, renameTag, ScheduleDocument, setCells,
+  setRevisions, toContent, toSnapshot,
   type Cells, type Change, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
 
@@ -165,4 +165,30 @@ test('revisions are set with their texts trimmed, undone, and left alone where n
   expect(document.revisions).toEqual([revision]);
   expect(setRevisions(document, [{ ...revision, name: 'N. N. ' }])).toEqual([]);
   expect(setRevisions(document, [])).toEqual([{ op: 'revisions', revisions: [] }]);
+});
+
+describe('cells that name rows which are to go', () => {
+  const document = documentOf({
+    supplies: [{ rail: 'L1' }, { rail: 'L2' }, { rail: 'L2' }, { rail: 'L3' }],
+    runs: [{ run: 'R1', rail: 'L1' }, { run: 'R2', rail: 'L2' }],
+    devices: [{ ref: 'D1', rail: 'L1' }, { ref: 'D2', rail: 'L3', run: 'R1' }, { ref: 'D3', rail: 'L1' }],
+    ways: [{ way: 'F1', rail: 'L1' }],
+  });
+  const named = (ids: readonly number[]) =>
+    namingCells(document, 'supplies', ids).map(({ sheet, id, key }) => `${sheet} ${id} ${key}`);
+
+  test('stand on every sheet that can name them', () => {
+    expect(named([0])).toEqual(['devices 0 rail', 'devices 2 rail', 'ways 0 rail', 'runs 0 rail']);
+  });
+
+  test('name another still where one of the same tag stays', () => {
+    expect(named([1])).toEqual([]);
+    expect(named([1, 2])).toEqual(['runs 1 rail']);
+  });
+
+  test('name another row by one change each', () => {
+    document.perform(renameIn(namingCells(document, 'supplies', [0]), 'L3'));
+    expect(named([0])).toEqual([]);
+    expect(document.rows('devices').map(({ cells }) => cells.rail)).toEqual(['L3', 'L3', 'L3']);
+  });
 });

@@ -1,19 +1,16 @@
+import { editedText, readCell } from '../../../src/editing/index.ts';
 import {
-  formatCell, insertRows, renameTag, setCells, type CellEdit, type CellValue, type InputColumn, type ParsedCell,
+  insertRows, renameTag, setCells, type CellEdit, type CellValue, type InputColumn, type ParsedCell,
 } from '../../../src/schedule/index.ts';
 import { cellsOfGroup, idAt, inputAt, type GridModel } from '../grid-model.ts';
 import { columnsByLine, type GridSelection } from '../grid-selection.ts';
 import { nothing, refused, type Plan } from './plan.ts';
-import { readCell } from './read-cell.ts';
 import { ROW_ACTIONS } from './row-words.ts';
 
-/** What the editor of a cell begins with: the formula, or the value in full, with which an unchanged cell is told. */
+/** What the editor of a cell begins with. */
 export function textToEdit(model: GridModel, line: number, columnIndex: number): string {
-  const { schedule, sheet, words } = model;
   const [id, column] = [idAt(model, line), model.columns[columnIndex]];
-  if (id < 0 || column === undefined) return '';
-  return schedule.formulaText(sheet, id, column.key, words)
-    ?? formatCell(column, schedule.value(sheet, id, column.key), words, 'edit');
+  return id < 0 || column === undefined ? '' : editedText(model, id, column);
 }
 
 /**

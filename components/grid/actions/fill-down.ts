@@ -1,9 +1,12 @@
-import { isFormula, isNumeric, setCells, shiftFormula, type CellEdit } from '../../../src/schedule/index.ts';
+import { seriesOf, type Series } from '../../../src/editing/index.ts';
+import {
+  checkCell, isFormula, isNumeric, renameTags, setCells, shiftFormula, type CellEdit, type CellValue, type InputColumn,
+} from '../../../src/schedule/index.ts';
 import { hidesRows, idAt, inputAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
-import { nothing, type Plan } from './plan.ts';
+import { nothing, refused, type Plan } from './plan.ts';
 
-/** Cells of some lines that are repeated in others, in the order of both. */
+/** Cells of some lines that are repeated or go on in others, in the order of both. */
 export interface Filling {
   readonly from: readonly number[];
   readonly into: readonly number[];
@@ -11,8 +14,7 @@ export interface Filling {
 }
 
 /**
- * Fills each selected block with its first row, or a single row with the one above. Formulas move along; tags are left
- * as they are, as no two rows may share one.
+ * Fills each selected block with its first row, or a single row with the one above. Formulas move along, tags go on.
  */
 export function fillDown(model: GridModel, selection: GridSelection): Plan {
   const fillings = selection.blocks.flatMap(({ lines, columns }): Filling[] => {
@@ -30,25 +32,32 @@ function rowAbove(model: GridModel, line: number): number | undefined {
   return undefined;
 }
 
-/** Repeats the cells of some lines in others. */
+/**
+ * Repeats the cells of some lines in others. Two or more that differ by the same step go on by it (12, 20: 28), and so
+ * does a tag alone (L1-001: L1-002), passing over those that are taken. Tags that stand are given anew only where
+ * nothing but tags is filled; references to them follow.
+ */
 export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
-  const { schedule: { document }, words } = model;
+  const { schedule: { document }, sheet, words } = model;
   const filled = fillings.flatMap(({ columns }) => columns).flatMap((index) => inputAt(model, index) ?? []);
   if (filled.length === 0) {
     return nothing(words.say('Computed figures cannot be filled: they follow from the cells that are filled in.'));
   }
-  if (filled.every(({ tag }) => tag === true)) {
-    return nothing(words.say('Tags are not filled down, as no two rows may share one.'));
+  const tags = filled.every(({ tag }) => tag === true);
+  const edits = fillings.flatMap((filling) => editsOf(model, filling, tags));
+  for (const { key, value } of edits) {
+    const column = filled.find((each) => each.key === key)!;
+    const problem = isNumeric(column) && isFormula(value) ? undefined : checkCell(column, value, undefined, words);
+    if (problem !== undefined) return refused(words.say('{column}: {problem}', { column: words.text(column.title), problem }));
   }
-  const edits = fillings.flatMap((filling) => editsOf(model, filling));
-  const changes = setCells(document, edits);
-  if (changes.length === 0) return nothing();
-  const n = changes.length;
+  const changes = tags
+    ? renameTags(document, sheet, new Map(edits.map(({ id, value }) => [id, String(value)]))) : setCells(document, edits);
+  if (changes.length === 0) {
+    return tags ? nothing(words.say('A tag goes on where it ends in a number, as L1-001 does: no two rows may share one.')) : nothing();
+  }
+  const n = tags ? edits.length : changes.length;
   const message = [
     words.say('{n, plural, one {# cell} other {# cells}} filled.', { n }),
-    ...(filled.some(({ tag }) => tag === true) ? [
-      words.say('Tags are left as they are, as no two rows may share one.'),
-    ] : []),
     ...(hidesRows(model) ? [words.say('Rows out of sight were passed over.')] : []),
   ].join(' ');
   return {
@@ -56,18 +65,52 @@ export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
   };
 }
 
-function editsOf(model: GridModel, { from, into, columns }: Filling): CellEdit[] {
+function editsOf(model: GridModel, filling: Filling, tags: boolean): CellEdit[] {
+  const ids = (lines: readonly number[]) => lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
+  const [sources, into] = [ids(filling.from), ids(filling.into)];
+  if (sources.length === 0) return [];
+  const back = filling.into[0]! < filling.from[0]!;
+  // What lies nearest goes on first.
+  const targets = back ? into.reverse() : into;
+  return filling.columns.flatMap((index) => inputAt(model, index) ?? [])
+    .flatMap((column) => columnEdits(model, column, { sources, targets, back, tags }));
+}
+
+interface ColumnFilling {
+  readonly sources: readonly number[];
+  readonly targets: readonly number[];
+  readonly back: boolean;
+  /** Nothing but tags is filled. */
+  readonly tags: boolean;
+}
+
+function columnEdits(model: GridModel, column: InputColumn, { sources, targets, back, tags }: ColumnFilling): CellEdit[] {
   const { schedule: { document }, sheet } = model;
-  const keys = columns.flatMap((index) => inputAt(model, index) ?? []).filter(({ tag }) => tag !== true);
-  const sources = from.map((line) => idAt(model, line)).filter((id) => id >= 0);
-  const targets = sources.length === 0 ? [] : into.map((line) => idAt(model, line)).filter((id) => id >= 0);
-  return targets.flatMap((id, turn) => {
-    const source = sources[turn % sources.length]!;
+  const { key } = column;
+  const own = (id: number): CellValue => document.row(sheet, id)?.cells[key] ?? null;
+  const values = sources.map(own);
+  const isPlain = !isNumeric(column) || !values.some(isFormula);
+  const series = isPlain ? seriesOf(values, column.tag === true) : undefined;
+  if (column.tag === true) {
+    const open = targets.filter((id) => tags || own(id) === null);
+    return series === undefined ? [] : tagEdits(model, key, open, series, back);
+  }
+  return targets.map((id, turn): CellEdit => {
+    const source = sources[(back ? sources.length - 1 - (turn % sources.length) : turn % sources.length)]!;
+    const value = own(source);
     const rowsDown = document.position(sheet, id) - document.position(sheet, source);
-    return keys.map((column): CellEdit => {
-      const own = document.row(sheet, source)?.cells[column.key] ?? null;
-      const value = isNumeric(column) && isFormula(own) ? shiftFormula(own, sheet, rowsDown, document) : own;
-      return { sheet, id, key: column.key, value };
-    });
+    const repeated = isNumeric(column) && isFormula(value) ? shiftFormula(value, sheet, rowsDown, document) : value;
+    return { sheet, id, key, value: series?.(back ? -1 - turn : 1 + turn) ?? repeated };
+  });
+}
+
+function tagEdits({ schedule: { document }, sheet }: GridModel, key: string, ids: readonly number[], series: Series, back: boolean): CellEdit[] {
+  const open = new Set(ids);
+  const taken = new Set(document.rows(sheet).filter(({ id }) => !open.has(id)).map(({ cells }) => cells[key]));
+  let step = 0;
+  return ids.flatMap((id) => {
+    let value: CellValue;
+    do value = series(step += back ? -1 : 1); while (value !== null && taken.has(value));
+    return value === null ? [] : [{ sheet, id, key, value }];
   });
 }

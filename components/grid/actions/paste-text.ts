@@ -1,3 +1,4 @@
+import { readCell } from '../../../src/editing/index.ts';
 import {
   detectDecimal, findColumn, insertRows, isBlank, isNumeric, setCells,
   type CellEdit, type CellValue, type Cells, type Column, type InputColumn,
@@ -13,7 +14,6 @@ import type { GridSelection } from '../grid-selection.ts';
 import type { ListLines } from './list-lines.ts';
 import { enterInAll, enterTextInAll } from './enter-text.ts';
 import { nothing, refused, type Plan } from './plan.ts';
-import { readCell } from './read-cell.ts';
 import { readEnteredCell } from './read-entered.ts';
 
 /** A table from the clipboard and the columns of the sheet that its columns go to. */
@@ -42,7 +42,9 @@ export function pasteText(
   model: GridModel, selection: GridSelection, text: string, entered?: EnteredCells, lines?: ListLines,
 ): Plan {
   const { words } = model;
-  const table = entered === undefined ? readTable(text) : wholeTable(readTable(text), entered);
+  const copied = entered === undefined ? readTable(text) : wholeTable(readTable(text), entered);
+  const tiled = lines === undefined ? tile(model, selection, copied, entered) : { table: copied, entered };
+  const { table } = tiled;
   if (table.length === 0) return nothing(words.say('The clipboard holds no text to paste.'));
   const block = selection.blocks[0]!;
   const hasMany = selection.blocks.length > 1 || block.lines.length * block.columns.length > 1;
@@ -68,7 +70,7 @@ export function pasteText(
       ), [], lines?.list ?? text
     );
   }
-  const pasted = withColumns(model, block.columns[0] ?? selection.column, table, entered, list);
+  const pasted = withColumns(model, block.columns[0] ?? selection.column, table, tiled.entered, list);
   if (pasted.lines.length === 0) {
     return nothing(words.say('The clipboard holds headings only, and no rows below them.'));
   }
@@ -83,6 +85,30 @@ export function pasteText(
     ), [], lines!.list);
   }
   return pasted.isList && plan.kind === 'refused' ? { ...plan, list: lines?.list ?? text } : plan;
+}
+
+interface Tiled {
+  readonly table: readonly (readonly string[])[];
+  readonly entered: EnteredCells | undefined;
+}
+
+/** A table that goes several times into the selected block, so many times beside and below itself. */
+function tile(
+  model: GridModel, { blocks }: GridSelection, table: readonly (readonly string[])[], entered: EnteredCells | undefined,
+): Tiled {
+  const [rows, width] = [table.length, Math.max(0, ...table.map((cells) => cells.length))];
+  const selected = blocks[0]!.lines.filter((line) => idAt(model, line) >= 0).length;
+  const [down, across] = [selected / rows, blocks[0]!.columns.length / width];
+  const fits = blocks.length === 1 && rows > 0 && rows * width > 1
+    && Number.isInteger(down) && down > 0 && Number.isInteger(across);
+  const isHeaded = entered === undefined && headingColumns(model.sheet, table[0] ?? [], model.words) !== undefined;
+  if (!fits || down * across === 1 || isHeaded) return { table, entered };
+  const times = <Each>(count: number, list: readonly Each[]) => Array.from({ length: count }, () => list).flat();
+  return {
+    table: times(down, table.map((cells) => times(across, Array.from({ length: width }, (_cell, place) => cells[place] ?? '')))),
+    // What was entered is known for the columns that it was copied from; beside them, the text counts.
+    entered: entered && across === 1 ? { ...entered, rows: times(down, entered.rows) } : undefined,
+  };
 }
 
 /** The table with the empty cells and lines at its ends, which a text does not tell apart. */

@@ -1,10 +1,11 @@
 import { insertRows, moveRows, removeRows, type Cells } from '../../../src/schedule/index.ts';
 import { cellsOfGroup, idAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
-import { nothing, type Plan } from './plan.ts';
+import { nothing, refused, type Plan } from './plan.ts';
 import { ROW_ACTIONS } from './row-words.ts';
 
-function selectedIds(model: GridModel, selection: GridSelection): number[] {
+/** Ids of the selected rows. */
+export function selectedIds(model: GridModel, selection: GridSelection): number[] {
   return selection.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
 }
 
@@ -34,6 +35,32 @@ export function removeSelected(model: GridModel, selection: GridSelection): Plan
   return {
     kind: 'act', label: words.say(deletion, { n }), changes: removeRows(document, sheet, ids),
     message: words.say(deleted, { n }),
+  };
+}
+
+/** Moves the selected rows before a line, as they are dropped there; in a grouped view within their group. */
+export function moveSelectedTo(model: GridModel, selection: GridSelection, line: number): Plan {
+  const { schedule: { document }, sheet, words, lines } = model;
+  if (model.sight.sort !== undefined) {
+    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them as entered first.'));
+  }
+  const ids = selectedIds(model, selection);
+  const groupAt = (at: number) => lines.findLastIndex(({ kind }, index) => kind === 'heading' && index < at);
+  const group = groupAt(line);
+  if (selection.lines.some((each) => idAt(model, each) >= 0 && groupAt(each) !== group)) {
+    return refused(words.say('Rows are dragged within their group. To put them on another rail or branch, enter its tag.'));
+  }
+  const moved = new Set(ids);
+  const stays = (at: number) => idAt(model, at) >= 0 && !moved.has(idAt(model, at));
+  const staying = document.rows(sheet).filter(({ id }) => !moved.has(id));
+  const placeOf = (at: number) => staying.findIndex(({ id }) => id === idAt(model, at));
+  const above = lines.findLastIndex((_line, at) => at < line && at > group && stays(at));
+  const below = lines.findIndex((_line, at) => at >= line && stays(at));
+  if (above < 0 && below < 0) return nothing();
+  const changes = moveRows(document, sheet, ids, above >= 0 ? placeOf(above) + 1 : placeOf(below));
+  if (changes.length === 0) return nothing();
+  return {
+    kind: 'act', label: words.say('Move of {n, plural, one {# row} other {# rows}}', { n: ids.length }), changes, select: { ids },
   };
 }
 

@@ -1,7 +1,9 @@
 import { TextEditor } from 'handsontable/editors/textEditor';
-import { titleWithUnit, type InputColumn } from '../../../src/schedule/index.ts';
+import { isNumeric, titleWithUnit, type InputColumn } from '../../../src/schedule/index.ts';
 import { textToEdit, type Plan } from '../actions/index.ts';
 import { idAt, inputAt, type GridModel } from '../grid-model.ts';
+import { skipHeadings } from '../lines/index.ts';
+import { awaitsCell, nameOfCells, type Pointed, type Spot } from './pointing.ts';
 import { SuggestionList } from './suggestion-list.ts';
 import { suggestionsFor } from './suggestions.ts';
 
@@ -12,8 +14,16 @@ export interface EditorHost {
   readonly layer: HTMLElement;
   /** What entering a text comes to; nothing happens yet. */
   plan(line: number, column: number, text: string): Plan;
+  /** Enters a text, or keeps it with what is wrong. */
+  enter(line: number, column: number, text: string): void;
+  /** A text that could not be taken, to be mended. */
+  refused(line: number, column: number): string | undefined;
+  /** Gives up what could not be taken. */
+  giveUp(line: number, column: number): void;
   /** The same for all selected cells. */
   planForAll(text: string): Plan;
+  /** Marks the cells that a formula being typed is pointed at. */
+  mark(pointed: Pointed | undefined): void;
   /** Carries a plan out, or says why it is refused. */
   perform(plan: Plan): void;
 }
@@ -34,6 +44,10 @@ export interface OwnEditor {
   typed(): Typed | undefined;
   /** Closes it and leaves the cell as it is. */
   abandon(): void;
+  /** Whether a formula is being typed in which the name of a cell may come next. */
+  readonly awaitsCell: boolean;
+  /** Puts the name of a cell into the formula. @param extends whether it is the other end of a range. */
+  pointAt(spot: Spot, isEnd: boolean): void;
 }
 
 export const isOwnEditor = (editor: unknown): editor is OwnEditor =>
@@ -54,6 +68,10 @@ type Callback = (saved: boolean) => void;
 
 const EDITING = 'STATE_EDITING';
 
+const ARROWS: Readonly<Record<string, Spot>> = {
+  ArrowUp: { line: -1, column: 0 }, ArrowDown: { line: 1, column: 0 }, ArrowLeft: { line: 0, column: -1 }, ArrowRight: { line: 0, column: 1 },
+};
+
 /**
  * The editors of a grid: one for texts of several lines, one on a single line with a list of what may be entered. They
  * write nothing to the grid: what is typed becomes an action of the schedule. A text that is refused stays in the open
@@ -63,6 +81,17 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
   class CellEditor extends TextEditor implements OwnEditor {
     /** The text that the editor began with; `undefined` when a person began by typing. */
     begunWith: string | undefined;
+    #pointed: Pointed | undefined;
+
+    override createElements(tag?: string): void {
+      super.createElements(tag);
+      this.TEXTAREA.addEventListener('input', () => { this.#point(undefined); });
+    }
+
+    override close(): void {
+      super.close();
+      this.#point(undefined);
+    }
 
     override prepare(...args: Parameters<TextEditor['prepare']>): void {
       const [line, column] = args;
@@ -71,8 +100,11 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     }
 
     override beginEditing(initial?: unknown, event?: Event): void {
-      this.begunWith = this.isInFullEditMode() && typeof initial !== 'string'
-        ? this.originalValue as string : undefined;
+      // The cell may have been filled otherwise since it was selected.
+      this.originalValue = host.refused(this.row!, this.col!) ?? textToEdit(host.model(), this.row!, this.col!);
+      const isBegunAnew = !this.isInFullEditMode() || typeof initial === 'string'
+        || host.refused(this.row!, this.col!) !== undefined;
+      this.begunWith = isBegunAnew ? undefined : this.originalValue as string;
       super.beginEditing(initial, event);
     }
 
@@ -82,10 +114,12 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', editorName(host.model(), this.row!, column));
       this.TEXTAREA.setAttribute('autocomplete', 'off');
       this.TEXTAREA.setAttribute('spellcheck', 'false');
+      this.TEXTAREA.removeAttribute('aria-invalid');
     }
 
     override finishEditing(restore = false, ofAll = false, callback?: Callback): void {
       if (restore || this.state !== EDITING) {
+        if (restore && this.state === EDITING) host.giveUp(this.row!, this.col!);
         super.finishEditing(restore, ofAll, callback);
         return;
       }
@@ -94,13 +128,57 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       const unchanged = text === this.begunWith;
       super.finishEditing(true, false, callback);
       if (unchanged && !ofAll) return;
-      host.perform(ofAll && this.hot.selection.isMultiple() ? host.planForAll(text) : host.plan(line, column, text));
+      if (ofAll && this.hot.selection.isMultiple()) host.perform(host.planForAll(text));
+      else host.enter(line, column, text);
+    }
+
+    get awaitsCell(): boolean {
+      const { selectionEnd, value } = this.TEXTAREA;
+      const caret = this.TEXTAREA.selectionStart ?? 0;
+      const column = inputAt(host.model(), this.col!);
+      if (!this.isOpened() || column === undefined || !isNumeric(column) || caret !== selectionEnd) return false;
+      return this.#pointed?.end === caret || awaitsCell(value, caret);
+    }
+
+    pointAt(spot: Spot, isEnd: boolean): void {
+      const { value } = this.TEXTAREA;
+      const caret = this.TEXTAREA.selectionStart ?? 0;
+      const before = this.#pointed;
+      const from = isEnd && before !== undefined ? before.from : spot;
+      const name = nameOfCells(host.model(), { from, to: spot });
+      if (name === undefined) return;
+      const start = before?.start ?? caret;
+      this.TEXTAREA.value = value.slice(0, start) + name + value.slice(before?.end ?? caret);
+      const end = start + name.length;
+      this.TEXTAREA.setSelectionRange(end, end);
+      this.#point({ from, to: spot, start, end });
+    }
+
+    #point(pointed: Pointed | undefined): void {
+      if (this.#pointed === pointed) return;
+      this.#pointed = pointed;
+      host.mark(pointed);
+    }
+
+    /** An arrow goes from cell to cell while a formula waits for the name of one; after F2 it goes through the text. */
+    takesArrow(event: KeyboardEvent): boolean {
+      const step = ARROWS[event.key];
+      const isPlain = !event.altKey && !event.ctrlKey && !event.metaKey;
+      if (step === undefined || !isPlain || !this.awaitsCell || (this.isInFullEditMode() && this.#pointed === undefined)) return false;
+      const { lines, columns } = host.model();
+      const at = this.#pointed?.to ?? { line: this.row!, column: this.col! };
+      const line = at.line + skipHeadings(lines, at.line, step.line);
+      const column = Math.min(columns.length - 1, Math.max(0, at.column + step.column * this.hot.getDirectionFactor()));
+      this.pointAt({ line, column }, event.shiftKey);
+      return true;
     }
 
     takeKey(event: KeyboardEvent): boolean {
-      const plan = this.#closes(event) ? this.typed()?.plan : undefined;
-      if (plan?.kind !== 'refused') return false;
-      host.perform(plan);
+      if (this.takesArrow(event)) return true;
+      const typed = this.#closes(event) ? this.typed() : undefined;
+      if (typed?.plan.kind !== 'refused') return false;
+      this.TEXTAREA.setAttribute('aria-invalid', 'true');
+      host.enter(typed.line, this.col!, typed.text);
       return true;
     }
 
@@ -151,6 +229,7 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     }
 
     override takeKey(event: KeyboardEvent): boolean {
+      if (this.takesArrow(event)) return true;
       const list = this.suggestions;
       if (list?.isOpen === true && this.state === EDITING && !event.altKey) {
         if (event.key === 'ArrowDown' || event.key === 'ArrowUp') {

@@ -1,5 +1,5 @@
 import { zoomOf } from '../../look/index.ts';
-import { matching } from './suggestions.ts';
+import { aliasFor, matching, type Suggested } from './suggestions.ts';
 
 /** Most words drawn at a time; typing narrows the list down. */
 const MOST_SHOWN = 200;
@@ -14,8 +14,8 @@ export class SuggestionList {
   readonly element: HTMLUListElement;
   readonly #input: HTMLInputElement | HTMLTextAreaElement;
   readonly #take: (word: string) => void;
-  #words: readonly string[] = [];
-  #shown: readonly string[] = [];
+  #words: readonly Suggested[] = [];
+  #shown: readonly Suggested[] = [];
   #at = -1;
   #closed = false;
 
@@ -34,8 +34,8 @@ export class SuggestionList {
       event.preventDefault();
       event.stopPropagation();
       const index = [...this.element.children].indexOf((event.target as Element).closest('li')!);
-      const word = this.#shown[index];
-      if (word !== undefined) this.#take(word);
+      const shown = this.#shown[index];
+      if (shown !== undefined) this.#take(shown.word);
     });
   }
 
@@ -43,20 +43,20 @@ export class SuggestionList {
     return this.element.isConnected && this.element.matches(':popover-open');
   }
 
-  /** The word that the arrow keys have reached. */
+  /** The word that is highlighted, by typing or by the arrow keys. */
   get chosen(): string | undefined {
-    return this.#shown[this.#at];
+    return this.#shown[this.#at]?.word;
   }
 
   /**
    * Shows the list under a box, with the word that the cell holds reached.
    * @param closed only these words are allowed, so that the beginning of one is enough.
    */
-  open(words: readonly string[], held: string, under: DOMRect, closed: boolean): void {
+  open(words: readonly Suggested[], held: string, under: DOMRect, closed: boolean): void {
     this.#words = words;
     this.#closed = closed;
-    this.#fill(words);
-    this.#reach(words.indexOf(held));
+    this.#fill(words, '');
+    this.#reach(words.findIndex(({ word }) => word === held));
     if (this.#shown.length === 0) return;
     this.element.showPopover();
     this.#position(under);
@@ -69,16 +69,18 @@ export class SuggestionList {
   }
 
   /**
-   * Narrows the list down to the words that hold what is typed. A word that equals it is reached; where only the words
-   * of the list are allowed, one that begins with it too, as elsewhere R1 may be meant although there is only an R10,
-   * or a number.
+   * Narrows the list down to the words that hold what is typed, by name or alias. A word that equals it is highlighted.
+   * Else it is the first one that begins so, or of whose aliases one does, where only words of the list are allowed,
+   * and elsewhere the only one, where two letters or more are typed: with digits, R1 may be meant beside R10.
    */
   narrow(typed: string): void {
     const text = typed.trim().toLowerCase();
-    this.#fill(matching(this.#words, typed));
-    const meant = (word: string): boolean =>
-      word.toLowerCase() === text || (this.#closed && word.toLowerCase().startsWith(text));
-    this.#reach(text === '' ? -1 : this.#shown.findIndex(meant));
+    this.#fill(matching(this.#words, typed), text);
+    const names = ({ word, aliases }: Suggested) => [word, ...aliases].map((name) => name.toLowerCase());
+    const same = this.#shown.findIndex((each) => names(each).includes(text));
+    const begun = this.#shown.flatMap((each, place) => (names(each).some((name) => name.startsWith(text)) ? [place] : []));
+    const isMeant = this.#closed || (begun.length === 1 && /^\P{N}{2,}$/u.test(text));
+    this.#reach(text === '' ? -1 : same >= 0 ? same : isMeant ? begun[0] ?? -1 : -1);
     this.element.toggleAttribute('data-empty', this.#shown.length === 0);
   }
 
@@ -96,13 +98,15 @@ export class SuggestionList {
     }
   }
 
-  #fill(words: readonly string[]): void {
+  #fill(words: readonly Suggested[], typed: string): void {
     this.#shown = words.slice(0, MOST_SHOWN);
-    this.element.replaceChildren(...this.#shown.map((word, index) => {
+    this.element.replaceChildren(...this.#shown.map((shown, index) => {
       const item = document.createElement('li');
       item.id = `${this.element.id}-${index}`;
       item.setAttribute('role', 'option');
-      item.textContent = word;
+      item.textContent = shown.word;
+      const alias = aliasFor(shown, typed);
+      if (alias !== undefined) item.append(Object.assign(document.createElement('small'), { textContent: ` (${alias})` }));
       return item;
     }));
   }

@@ -1,7 +1,7 @@
 import type Handsontable from 'handsontable/base';
 import { baseRenderer } from 'handsontable/renderers/baseRenderer';
 import type { editorsFor } from '../editing/cell-editor.ts';
-import { frozenColumns, inputAt, isStatus, type GridModel } from '../grid-model.ts';
+import { frozenColumns, inputAt, type GridModel } from '../grid-model.ts';
 import { THEME_NAME } from '../theme.styles.ts';
 
 type Editors = ReturnType<typeof editorsFor>;
@@ -14,6 +14,10 @@ export interface SettingsSource {
   readonly draw: Handsontable.renderers.BaseRenderer;
   /** Column of the cell that has the focus. */
   readonly column: number;
+  /** Steps on by the tabulator. @returns by how many columns. */
+  tabStep(back: boolean): number;
+  /** By how many columns Enter goes on, downwards: back to where the tabulator began. */
+  enterStep(): number;
   /** Size of the figures [px]. */
   readonly fontSize: number;
 }
@@ -32,8 +36,9 @@ export function fixedSettings(source: SettingsSource, licenseKey: string): Hands
     wordWrap: false,
     manualColumnResize: true,
     outsideClickDeselects: false,
-    enterMoves: { row: 1, col: 0 },
-    tabMoves: ((event: KeyboardEvent) => ({ row: 0, col: tabStep(source, event.shiftKey) })),
+    // Upwards, the library turns both round.
+    enterMoves: ((event: KeyboardEvent) => ({ row: 1, col: (event.shiftKey ? -1 : 1) * source.enterStep() })),
+    tabMoves: ((event: KeyboardEvent) => ({ row: 0, col: source.tabStep(event.shiftKey) })),
     autoWrapRow: false,
     autoWrapCol: false,
     minSpareRows: 0,
@@ -65,11 +70,6 @@ export function sheetSettings(source: SettingsSource, editors: Editors): Handson
     fixedColumnsStart: frozenColumns(model),
     fillHandle: source.readonly ? false : { direction: 'vertical', autoInsertRow: false },
   };
-}
-
-/** The tabulator goes from what is entered to what is entered, past the status that stands between. */
-function tabStep({ model: { columns }, column }: SettingsSource, back: boolean): number {
-  return isStatus(columns[1]) && column === (back ? 2 : 0) ? 2 : 1;
 }
 
 function isEditable(source: SettingsSource, row: number, column: number): boolean {

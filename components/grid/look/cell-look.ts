@@ -41,6 +41,7 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
   const own = column.role === 'input' && schedule.isOwn(sheet, id, column.key);
   const formula = own && numeric ? schedule.formulaText(sheet, id, column.key, words) : undefined;
   const overrides = own && column.derived !== undefined;
+  const refused = model.refused.of(sheet, id, column.key);
   const found = openFindings(findings).filter(({ key }) => key === column.key);
   const worst = worstOf(found);
   const classes = [
@@ -52,14 +53,16 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ),
     ...(formula === undefined ? [] : ['formula']),
     ...(overrides ? ['overrides'] : []),
+    ...(refused === undefined ? [] : ['refused']),
     ...(worst === undefined ? [] : ['found', worst]),
   ];
   const description = [
     ...(formula === undefined ? [] : [words.say('formula {formula}', { formula })]),
     ...(overrides ? [words.say('own value, in place of the one that follows from the type')] : []),
+    ...(refused === undefined ? [] : [words.say('not taken: {text}', { text: refused.text }), refused.problem]),
     ...found.map(({ message }) => message),
   ].join('. ');
-  const common = { classes, description, invalid: found.length > 0, readOnly: column.role === 'computed' };
+  const common = { classes, description, invalid: found.length > 0 || refused !== undefined, readOnly: column.role === 'computed' };
   if (isStatus(column) && isMark(value)) return { ...common, text: words.say(STATE_WORDS[value]), status: value };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, words, 'show');

@@ -2,6 +2,7 @@ import type Handsontable from 'handsontable/base';
 import { render } from 'lit';
 import type { Finding } from '../../../src/findings/index.ts';
 import { markShape, type Mark } from '../../look/index.ts';
+import { isPointed, type Pointed } from '../editing/pointing.ts';
 import { inputAt, type GridModel } from '../grid-model.ts';
 import { headingText } from './heading-text.ts';
 import { cellLook, openFindings, worstOf } from './cell-look.ts';
@@ -13,6 +14,8 @@ const LONG = 16;
 export interface RenderSource {
   readonly model: GridModel;
   readonly readonly: boolean;
+  /** The cells that a formula being typed is pointed at. */
+  readonly pointed?: Pick<Pointed, 'from' | 'to'> | undefined;
 }
 
 /** Shapes are drawn once and copied, as a grid draws hundreds of cells at a time. */
@@ -65,6 +68,7 @@ export function cellRenderer(source: RenderSource): { draw: Handsontable.rendere
     }
     const look = cellLook(model, line.id, column, findingsOf(model, line.id));
     cell.classList.add(...look.classes);
+    if (source.pointed !== undefined && isPointed(source.pointed, { line: row, column: columnIndex })) cell.classList.add('pointed');
     if (look.readOnly || source.readonly) cell.setAttribute('aria-readonly', 'true');
     if (look.invalid) cell.setAttribute('aria-invalid', 'true');
     if (look.description !== '') {

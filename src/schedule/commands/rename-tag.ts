@@ -7,20 +7,30 @@ import { inputColumns, SCHEMA, SHEET_NAMES, type SheetName } from '../schema/ind
  * had no tag, when another row bears the same one, or when the new tag is empty.
  */
 export function renameTag(document: ScheduleDocument, sheet: SheetName, id: number, tag: string): Change[] {
+  return renameTags(document, sheet, new Map([[id, tag]]));
+}
+
+/** The same for many rows of a sheet at once, by id: two of them may exchange their tags. */
+export function renameTags(document: ScheduleDocument, sheet: SheetName, tags: ReadonlyMap<number, string>): Change[] {
   const key = SCHEMA[sheet].tag;
-  const before = document.row(sheet, id)?.cells[key] ?? null;
-  const value = tag === '' ? null : tag;
-  if (before === value) return [];
-  const changes: Change[] = [{ op: 'set', sheet, id, key, value }];
-  const shared = document.rows(sheet).some((row) => row.id !== id && row.cells[key] === before);
-  if (before === null || value === null || shared) return changes;
+  const changes: Change[] = [];
+  const bearers = new Map<unknown, number>();
+  for (const { cells } of document.rows(sheet)) bearers.set(cells[key], (bearers.get(cells[key]) ?? 0) + 1);
+  const following = new Map<unknown, string>();
+  for (const [id, tag] of tags) {
+    const before = document.row(sheet, id)?.cells[key] ?? null;
+    const value = tag === '' ? null : tag;
+    if (before === value) continue;
+    changes.push({ op: 'set', sheet, id, key, value });
+    if (before !== null && value !== null && bearers.get(before) === 1) following.set(before, value);
+  }
+  if (following.size === 0) return changes;
   for (const name of SHEET_NAMES) {
     const references = inputColumns(name).filter((column) => column.to === sheet);
     for (const row of document.rows(name)) {
       for (const column of references) {
-        if (row.cells[column.key] === before) {
-          changes.push({ op: 'set', sheet: name, id: row.id, key: column.key, value });
-        }
+        const value = following.get(row.cells[column.key]);
+        if (value !== undefined) changes.push({ op: 'set', sheet: name, id: row.id, key: column.key, value });
       }
     }
   }

@@ -24,6 +24,24 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
     part(element, '#keys')!.togglePopover();
     await expect.poll(() => textOf(element, '#keys')).not.toBe('');
   }],
+  ['finding and replacing', async (element) => {
+    part(element, '[data-command=find]')!.click();
+    await expect.poll(() => part(element, 'elv-find-bar [name=text]')).not.toBeNull();
+    part(element, 'elv-find-bar [name=text]')!.dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'h', ctrlKey: true, bubbles: true, composed: true, cancelable: true }));
+    await expect.poll(() => part(element, 'elv-find-bar [name=by]')).not.toBeNull();
+    for (const [name, value] of [['text', '6'], ['by', 'six']] as const) {
+      const field = part(element, `elv-find-bar [name=${name}]`) as HTMLInputElement;
+      field.value = value;
+      field.dispatchEvent(new Event('input'));
+    }
+    await expect.poll(() => part(element, 'elv-find-bar .problem')).not.toBeNull();
+  }],
+  ['going to', async (element) => {
+    part(element, '[data-command=find]')!.dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'g', ctrlKey: true, bubbles: true, composed: true, cancelable: true }));
+    await expect.poll(() => part(element, 'elv-go-to-bar [role=option]')).not.toBeNull();
+  }],
   ['the acceptance of a finding', async (element) => {
     part(element, '[data-sheet=devices]')!.click();
     await element.updateComplete;

@@ -1,8 +1,8 @@
-import type { LoadSchedule } from '../../../src/load-schedule.ts';
+import type { LoadSchedule } from '../load-schedule.ts';
 import {
   decimalSign, isFormula, isNumeric, parseCell, type CellContext, type InputColumn, type ParsedCell, type SheetName,
-} from '../../../src/schedule/index.ts';
-import type { Words } from '../../../src/words/index.ts';
+} from '../schedule/index.ts';
+import type { Words } from '../words/index.ts';
 
 /** Where a text is to stand, as far as reading it depends on it. */
 export interface ReadPlace {
