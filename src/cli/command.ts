@@ -34,7 +34,7 @@ export function command<const Own extends Options>(
       streams.out(helpText(help));
       return 0;
     }
-    return run({ ...given, words: await spokenWords(lang) } as Given<Own>, streams);
+    return run({ ...given, words: await spokenWords(lang) }, streams);
   });
 }
 

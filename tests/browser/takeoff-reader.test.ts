@@ -196,7 +196,7 @@ test('several files are read together, those that come later beside the list tha
   dropFiles(element, csv('floor0.csv', 'Device,Room,Qty\nLamp,Jetty,4\nLamps,Jetty,2'), csv('floor1.csv', 'Device,Room,Qty\nLamp,Slip,5'));
   await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum')).toBe('Read 11 = taken 9 + left out 0 + undecided 2');
   expect(textOf(element, 'elv-takeoff-reader .about')).toBe('floor0.csv, floor1.csv');
-  expect(parts(element, '.sheets label').map((each) => each.textContent!.replace(/\s+/g, ' ').trim())).toEqual(['floor0.csv 6', 'floor1.csv 5']);
+  expect(parts(element, '.sheets label').map((each) => each.textContent.replace(/\s+/g, ' ').trim())).toEqual(['floor0.csv 6', 'floor1.csv 5']);
   await press(element, '[data-do=confirm]');
   dropFiles(element, csv('floor0.csv', 'Device,Room,Qty\nSensor,Loft,2'), csv('bad.csv', 'Device,Qty\n"Lamp;1'));
   await expect.poll(() => textOf(element, 'elv-takeoff-reader .sum')).toBe('Read 13 = taken 13 + left out 0 + undecided 0');

@@ -82,7 +82,7 @@ export function pasteText(
   if (plan.kind === 'act' && !isPlain) {
     return refused(words.say(
       'The clipboard holds a list in which not every line is plainly a device: totals, titles, blank or merged rooms, other names. Nothing was pasted. Read it with Takeoff, which says of every line what becomes of it.'
-    ), [], lines!.list);
+    ), [], lines.list);
   }
   return pasted.isList && plan.kind === 'refused' ? { ...plan, list: lines?.list ?? text } : plan;
 }

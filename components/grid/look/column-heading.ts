@@ -13,7 +13,7 @@ export function drawColumnHeading({ sheet, sight, words }: GridModel, column: Co
   line.append(part('letter', letterOf(sheet, column.key)), part('unit', column.kind === 'ratio' ? '%' : column.unit ?? ''));
   const isSorted = sight.sort?.key === column.key;
   const isPicked = column.key in sight.columns;
-  const menu = part('menu', `${isPicked ? '⊂' : ''}${isSorted ? sight.sort!.down ? '↓' : '↑' : isPicked ? '' : '▾'}`);
+  const menu = part('menu', `${isPicked ? '⊂' : ''}${isSorted ? sight.sort.down ? '↓' : '↑' : isPicked ? '' : '▾'}`);
   menu.title = words.say('Sort by this column, or pick rows by it');
   menu.setAttribute('aria-hidden', 'true');
   menu.classList.toggle('used', isSorted || isPicked);
@@ -21,7 +21,7 @@ export function drawColumnHeading({ sheet, sight, words }: GridModel, column: Co
   heading.classList.add('named', column.role);
   heading.classList.toggle('numeric', column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio');
   heading.title = words.text(column.help);
-  if (isSorted) heading.setAttribute('aria-sort', sight.sort!.down ? 'descending' : 'ascending');
+  if (isSorted) heading.setAttribute('aria-sort', sight.sort.down ? 'descending' : 'ascending');
   else heading.removeAttribute('aria-sort');
 }
 
