@@ -26,7 +26,8 @@ export { checkCell, formatCell, parseCell, type CellContext, type ParsedCell } f
 
 // Why a figure is what it is, how many more fit, what was found.
 export {
-  explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice, type Room, type Touched,
+  explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice,
+  type Room, type Touched,
 } from './engine/index.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
@@ -53,12 +54,15 @@ export {
 
 // Sheets updated from lists by tag, and two schedules joined.
 export {
-  compareWithList, LIST_SHEETS, LIST_WAYS, readList, replaceWithList, takeList, updateChanges, updateCounts, updateLabel,
-  type CellUpdate, type ContentWithList, type LeftOutRow, type ListRows, type ListUpdate, type ListWay, type ReadList, type RowUpdate,
+  compareWithList, LIST_SHEETS, LIST_WAYS, readList, replaceWithList, takeList, updateChanges, updateCounts,
+  updateLabel,
+  type CellUpdate, type ContentWithList, type LeftOutRow, type ListRows, type ListUpdate, type ListWay,
+  type ReadList, type RowUpdate,
   type TakenList, type UpdateOptions,
 } from './exchange/update/index.ts';
 export {
-  conflictRow, conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict, type JoinedRow,
+  conflictRow, conflictSentence, joinSchedules, joinSentences, type Join, type JoinChoice, type JoinConflict,
+  type JoinedRow,
 } from './exchange/join/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.

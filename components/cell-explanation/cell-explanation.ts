@@ -63,7 +63,10 @@ export class CellExplanation extends LitElement {
     else if (schedule.document.row('types', this.#lastType) === undefined) this.#lastType = -1;
   }
 
-  /** It grows with what it says, and stays as large until nothing or another sheet is selected: rows keep their place. */
+  /**
+   * It grows with what it says, and stays as large until nothing or another sheet is selected: rows keep their
+   * place.
+   */
   protected override updated(changed: PropertyValues<this>): void {
     const { style, place } = this;
     const isOther = changed.has('place') && place?.sheet !== changed.get('place')?.sheet;

@@ -50,9 +50,12 @@ export class ColumnChoice extends LitElement {
   #group(group: ColumnGroup | 'further', all: readonly (ColumnGroup | 'further')[]): TemplateResult {
     const { look, words } = this;
     const open = look.all ? all : look.groups;
-    const columns = SCHEMA[this.sheet].columns.filter((column) => column.rare !== undefined && groupOf(column) === group);
+    const columns = SCHEMA[this.sheet].columns
+      .filter((column) => column.rare !== undefined && groupOf(column) === group);
     const press = () => {
-      this.#ask({ all: false, groups: open.includes(group) ? open.filter((each) => each !== group) : [...open, group] });
+      this.#ask({
+        all: false, groups: open.includes(group) ? open.filter((each) => each !== group) : [...open, group],
+      });
     };
     return html`<label title=${columns.map(({ title }) => words.text(title)).join(', ')}>
       <input type="checkbox" data-group=${group} .checked=${open.includes(group)} @change=${press}>
@@ -68,7 +71,9 @@ export class ColumnChoice extends LitElement {
       ${this.words.text(title)}</label>`;
   }
 
-  readonly #freeze = (event: Event): void => { this.#ask({ frozen: (event.currentTarget as HTMLSelectElement).value }); };
+  readonly #freeze = (event: Event): void => {
+    this.#ask({ frozen: (event.currentTarget as HTMLSelectElement).value });
+  };
 
   #ask(changed: Partial<SheetLook>): void {
     this.dispatchEvent(new LookEvent(changed));

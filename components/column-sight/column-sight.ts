@@ -37,9 +37,9 @@ export class ColumnSightChoice extends LitElement {
   `];
 
   static override properties = {
-    schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false }, key: { attribute: false },
-    sight: { attribute: false }, look: { attribute: false }, words: { attribute: false }, sought: { state: true },
-    wrong: { state: true },
+    schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
+    key: { attribute: false }, sight: { attribute: false }, look: { attribute: false }, words: { attribute: false },
+    sought: { state: true }, wrong: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -113,7 +113,8 @@ export class ColumnSightChoice extends LitElement {
       counts.set(value, (counts.get(value) ?? 0) + 1);
     }
     const { compare } = new Intl.Collator(words.locale, { numeric: true });
-    const all = [...counts].map(([value, count]) => ({ held: heldText(value), text: shownText(column, value, words), count }))
+    const all = [...counts]
+      .map(([value, count]) => ({ held: heldText(value), text: shownText(column, value, words), count }))
       .sort((one, other) => compare(one.text, other.text));
     const found = all.filter(({ text }) => text.toLowerCase().includes(this.sought.trim().toLowerCase()));
     const { texts } = this.#picked;

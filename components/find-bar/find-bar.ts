@@ -144,7 +144,8 @@ export class FindBar extends LitElement {
   }
 
   #choice(
-    name: string, label: string, options: readonly (readonly [string, string])[], chosen: string, take: (value: string) => void,
+    name: string, label: string, options: readonly (readonly [string, string])[], chosen: string,
+    take: (value: string) => void,
   ): TemplateResult {
     return html`<select name=${name} aria-label=${label} @change=${(event: Event) => { take((event.currentTarget as HTMLSelectElement).value); }}>
       ${options.map(([value, title]) => html`<option value=${value} ?selected=${value === chosen}>${title}</option>`)}</select>`;
@@ -174,7 +175,8 @@ export class FindBar extends LitElement {
   #placeName({ sheet, id, key }: FoundCell): string {
     const { words } = this;
     return words.say('{sheet} {row}, {column}', {
-      sheet: words.text(SCHEMA[sheet].title), row: String(this.schedule.document.position(sheet, id) + 1), column: words.text(columnOf(sheet, key).title),
+      sheet: words.text(SCHEMA[sheet].title), row: String(this.schedule.document.position(sheet, id) + 1),
+      column: words.text(columnOf(sheet, key).title),
     });
   }
 

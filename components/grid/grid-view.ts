@@ -41,7 +41,8 @@ export interface ViewHost extends Omit<EditorHost, 'model' | 'refused' | 'mark'>
 }
 
 /** Whether the button in a heading was pressed. */
-const isMenu = (event: Event): boolean => (event.composedPath()[0] as Element | undefined)?.closest('.menu') != null;
+const isMenu = (event: Event): boolean =>
+  ((event.composedPath()[0] as Element | undefined)?.closest('.menu') ?? null) !== null;
 
 type Range = NonNullable<ReturnType<Handsontable['getSelectedRangeActive']>>;
 
@@ -368,7 +369,9 @@ export class GridView implements SettingsSource {
       return at === null ? undefined : { line: at.row ?? -1, column: at.col ?? -1 };
     };
     const spot = spotOf(event, event.composedPath());
-    if (event.button !== 0 || spot === undefined || !this.isEditing || !isOwnEditor(editor) || !editor.awaitsCell) return;
+    if (
+      event.button !== 0 || spot === undefined || !this.isEditing || !isOwnEditor(editor) || !editor.awaitsCell
+    ) return;
     // The library would close the editor for it.
     event.stopImmediatePropagation();
     event.preventDefault();
@@ -399,7 +402,8 @@ export class GridView implements SettingsSource {
       layer: host.layer,
       plan: (...place) => host.plan(...place),
       enter: (...place) => { host.enter(...place); },
-      refused: (line, column) => this.model.refused.of(this.model.sheet, idAt(this.model, line), this.model.columns[column]!.key)?.text,
+      refused: (line, column) => this.model.refused
+        .of(this.model.sheet, idAt(this.model, line), this.model.columns[column]!.key)?.text,
       mark: (pointed) => {
         this.pointed = pointed;
         this.repaint();
@@ -479,7 +483,8 @@ export class GridView implements SettingsSource {
     const { wide } = model.look;
     const widths = model.columns.map(({ key }) => key in wide ? wide[key]! * this.fontSize : known?.get(key));
     if (widths.every((width) => width !== undefined)) return widths;
-    return columnWidths(model, model.columns, this.#font, this.fontSize).map((width, column) => widths[column] ?? width);
+    return columnWidths(model, model.columns, this.#font, this.fontSize)
+      .map((width, column) => widths[column] ?? width);
   }
 
   /** Width with which a column shows everything that stands in it. */

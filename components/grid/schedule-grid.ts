@@ -276,7 +276,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
    */
   pasteText(text: string, entered = '', page = ''): void {
     const paste = (pasted: string, lines?: ListLines) => {
-      this.#act((model, selection) => pasteText(model, selection, pasted, readEntered(entered, pasted, model.sheet), lines));
+      this.#act((model, selection) =>
+        pasteText(model, selection, pasted, readEntered(entered, pasted, model.sheet), lines));
     };
     if (this.#view?.model.sheet !== 'devices' || entered !== '' || !isList(readTable(text), this.words)) paste(text);
     else {
@@ -358,7 +359,10 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     if (schedule === undefined) return undefined;
     const lines = before === undefined ? buildLines(this.#linesOf()) : linesAfter(before, this.#linesOf());
     const columns = shownColumns(schedule, sheet, before?.columns, touched);
-    return { ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns, refused: this.#refused };
+    return {
+      ...lines, schedule, sheet, grouping: this.#grouping, look: schedule.look(sheet), sight, words, columns,
+      refused: this.#refused,
+    };
   }
 
   #linesOf(): LinesOf {

@@ -17,7 +17,8 @@ export function shownColumns(
 ): readonly Column[] {
   const { columns } = SCHEMA[sheet];
   const look = schedule.look(sheet);
-  const rare = columns.filter((column) => column.rare !== undefined && !isAsked(look, column) && !before.includes(column));
+  const rare = columns.filter((column) =>
+    column.rare !== undefined && !isAsked(look, column) && !before.includes(column));
   const hidden = new Set(rare.map(({ key }) => key));
   if (hidden.size > 0) for (const found of schedule.findings) {
     if (found.sheet === sheet && isOpen(found)) hidden.delete(found.key);
@@ -31,6 +32,8 @@ export function shownColumns(
   for (const key of look.hidden) if (!before.some((column) => column.key === key)) hidden.add(key);
   const shown = columns.filter((column) => !hidden.has(column.key) && (column.role === 'input'
     || column.rule !== undefined || column.total !== undefined || column.solved !== undefined));
-  const all = [shown[0]!, ...columns.filter((column) => isStatus(column) && !hidden.has(column.key)), ...shown.slice(1)];
+  const all = [
+    shown[0]!, ...columns.filter((column) => isStatus(column) && !hidden.has(column.key)), ...shown.slice(1),
+  ];
   return all.length === before.length && all.every((column, place) => column === before[place]) ? before : all;
 }

@@ -2,7 +2,10 @@ import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, type Change } from '../../src/schedule/index.ts';
 import type { Place } from '../look/index.ts';
 
-/** The first cell that some changes reached; of a row that was put in or moved its tag, of one that went that which follows. */
+/**
+ * The first cell that some changes reached; of a row that was put in or moved its tag, of one that went that which
+ * follows.
+ */
 export function changedPlace({ document }: LoadSchedule, changes: readonly Change[]): Place | undefined {
   for (const change of changes) {
     if (change.op === 'set') return { sheet: change.sheet, id: change.id, key: change.key };

@@ -28,7 +28,9 @@ export class Jumps {
   heed({ touched, changes, inverse }: Pick<ScheduleEvent, 'touched' | 'changes' | 'inverse'>): void {
     const isGone = ({ sheet, id }: Place) => touched.all || [...changes, ...inverse].some((change) =>
       change.op === 'insert' && change.sheet === sheet && change.rows.some((row) => row.id === id));
-    if (this.#trail.some(isGone)) this.#trail = this.#trail.map((place) => (isGone(place) ? { ...place, id: -1 } : place));
+    if (this.#trail.some(isGone)) {
+      this.#trail = this.#trail.map((place) => (isGone(place) ? { ...place, id: -1 } : place));
+    }
   }
 }
 

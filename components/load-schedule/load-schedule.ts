@@ -452,7 +452,8 @@ export class LoadScheduleElement extends ScheduleElement {
     // A field takes back what is typed in it, and the grid, which hears of keys after this, sees to its own.
     const inOwn = event.composedPath().some((each) => each instanceof Element && each.matches(OWN_UNDO));
     if (inOwn && (action === 'undo' || action === 'redo')) return;
-    const inField = event.composedPath()[0] instanceof HTMLInputElement || event.composedPath()[0] instanceof HTMLTextAreaElement;
+    const inField = event.composedPath()[0] instanceof HTMLInputElement
+      || event.composedPath()[0] instanceof HTMLTextAreaElement;
     if (inField && (action === 'back' || action === 'forth')) return;
     event.preventDefault();
     if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
@@ -471,6 +472,6 @@ export class LoadScheduleElement extends ScheduleElement {
 /** What has the focus, however deep in shadow roots it is. */
 function focusedElement(): HTMLElement | undefined {
   let at = document.activeElement;
-  while (at?.shadowRoot?.activeElement != null) at = at.shadowRoot.activeElement;
+  for (let inner = at; inner !== null; inner = inner.shadowRoot?.activeElement ?? null) at = inner;
   return at instanceof HTMLElement ? at : undefined;
 }

@@ -33,8 +33,8 @@ const WORKBOOK = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sh
 export class LoadTable extends WorkArea {
   static override styles = [controls, workAreaStyles, statusMarkStyles, styles];
   static override properties: PropertyDeclarations = {
-    readonly: { type: Boolean }, only: { attribute: false }, view: { state: true }, paper: { state: true }, older: { state: true },
-    problems: { state: true },
+    readonly: { type: Boolean }, only: { attribute: false }, view: { state: true }, paper: { state: true },
+    older: { state: true }, problems: { state: true },
     saved: { state: true },
   };
 

@@ -25,8 +25,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override styles = [controls, statusMarkStyles, loadingBarStyles, gaugeLineStyles, findingListStyles, styles];
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
-    folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true }, only: { state: true },
-    accepting: { state: true },
+    folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true },
+    only: { state: true }, accepting: { state: true },
   };
 
   declare schedule: LoadSchedule;

@@ -68,7 +68,9 @@ export class ScheduleToolbar extends LitElement {
   #choice<Name extends string>(
     title: string, name: string, choices: Readonly<Record<Name, string>>, chosen: Name, ask: (name: Name) => Event,
   ): TemplateResult {
-    const choose = ({ currentTarget }: Event) => { this.dispatchEvent(ask((currentTarget as HTMLSelectElement).value as Name)); };
+    const choose = ({ currentTarget }: Event) => {
+      this.dispatchEvent(ask((currentTarget as HTMLSelectElement).value as Name));
+    };
     return html`<select class="choice" aria-label=${title} title=${title} data-choice=${name} ?disabled=${!this.rowsReady} @change=${choose}>
       ${Object.entries<string>(choices).map(([each, text]) => html`<option value=${each} .selected=${each === chosen}>${this.words.say(text)}</option>`)}
     </select>`;

@@ -26,9 +26,9 @@ export class SheetView extends LitElement {
     grouping: { attribute: false }, look: { attribute: false }, readonly: { type: Boolean },
     licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
     refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
-    panel: { attribute: false }, place: { state: true }, explained: { state: true }, pictured: { type: Boolean, reflect: true },
-    statistics: { state: true }, gridState: { state: true }, sights: { state: true }, counted: { state: true },
-    heading: { state: true },
+    panel: { attribute: false }, place: { state: true }, explained: { state: true },
+    pictured: { type: Boolean, reflect: true }, statistics: { state: true }, gridState: { state: true },
+    sights: { state: true }, counted: { state: true }, heading: { state: true },
   };
 
   declare schedule: LoadSchedule;

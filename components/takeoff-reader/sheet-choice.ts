@@ -16,7 +16,10 @@ export function keyOfTable({ file = '', sheet = '' }: TakeoffTable): string {
   return JSON.stringify([file, sheet]);
 }
 
-/** Which lists of several files, or sheets of a workbook, are read, with what each gives; nothing where there is one. */
+/**
+ * Which lists of several files, or sheets of a workbook, are read, with what each gives; nothing where there is
+ * one.
+ */
 export function sheetChoice(
   { tables, chosen, takeoff, choose, words }: SheetChoiceOptions,
 ): TemplateResult | typeof nothing {

@@ -1,9 +1,9 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
-  chooseColumn, columnsToRemember, equationOf, freeName, htmlTables, missingColumns, officeColumns, readListFile, readTakeoff,
-  withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff, type TakeoffDecisions,
-  type TakeoffPart, type TakeoffTable,
+  chooseColumn, columnsToRemember, equationOf, freeName, htmlTables, missingColumns, officeColumns, readListFile,
+  readTakeoff, withOfficeNames, type LineDecision, type NameDecision, type RememberedColumns, type Takeoff,
+  type TakeoffDecisions, type TakeoffPart, type TakeoffTable,
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
@@ -83,8 +83,8 @@ export class TakeoffReader extends WorkArea {
   }
 
   /**
-   * Reads files, several together, unless another list is taken or put aside meanwhile. Where a list is being decided on
-   * they come beside it, so that no decision is lost.
+   * Reads files, several together, unless another list is taken or put aside meanwhile. Where a list is being decided
+   * on they come beside it, so that no decision is lost.
    */
   async open(files: readonly File[]): Promise<void> {
     const reading = {};
@@ -93,9 +93,11 @@ export class TakeoffReader extends WorkArea {
     const names = new Set(this.source?.tables.flatMap(({ file }) => file ?? []));
     const read = await Promise.all(files.map(async (file) => {
       const name = freeName(file.name, names);
-      const list = tooLarge(file.size, words) ?? await readListFile(name, new Uint8Array(await file.arrayBuffer()), words);
+      const list = tooLarge(file.size, words)
+        ?? await readListFile(name, new Uint8Array(await file.arrayBuffer()), words);
       // One that cannot be read keeps no other from being read.
-      const takeoff = list.ok && list.tables.length > 0 && files.length > 1 ? readTakeoff(list.tables, { types: this.#types, words }) : list;
+      const takeoff = list.ok && list.tables.length > 0 && files.length > 1
+        ? readTakeoff(list.tables, { types: this.#types, words }) : list;
       return { name, list: takeoff.ok ? list : takeoff };
     }));
     if (this.#reading !== reading) return;
@@ -165,7 +167,9 @@ export class TakeoffReader extends WorkArea {
     if (this.source === undefined) return;
     const { source: { name, tables, chosen }, words } = this;
     const decisions = withOfficeNames(this.decisions, this.schedule.document.lists);
-    const read = readTakeoff(tables.filter((table) => chosen.has(keyOfTable(table))), { types: this.#types, decisions, words });
+    const read = readTakeoff(
+      tables.filter((table) => chosen.has(keyOfTable(table))), { types: this.#types, decisions, words },
+    );
     if (read.ok) {
       this.#takeoff = read;
       this.#revised.hold({ schedule: this.schedule, takeoff: read, name, words });

@@ -65,8 +65,11 @@ function nameOf(list: string): string {
 }
 
 /** A row of the list, by its place, and the id of the device row that a person says it is. */
-function sameOf([line, row]: readonly [string, string], { document }: LoadSchedule, { lines }: Takeoff): [number, number] {
-  const places = new Set(lines.filter((each) => each.key === line || String(each.line) === line).flatMap((each) => each.row ?? []));
+function sameOf(
+  [line, row]: readonly [string, string], { document }: LoadSchedule, { lines }: Takeoff,
+): [number, number] {
+  const places = new Set(lines.filter((each) => each.key === line || String(each.line) === line)
+    .flatMap((each) => each.row ?? []));
   const [place, ...others] = places;
   if (place === undefined || others.length > 0) {
     throw new Refusal([`--is ${line}=${row}: ${place === undefined ? `no device is taken of a line ${line}` : `there are several lines ${line}`}. `

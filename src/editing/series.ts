@@ -22,7 +22,7 @@ export function seriesOf(values: readonly CellValue[], single = false): Series |
   const series = numbers(digits.map(Number));
   return series && ((step) => {
     const number = series(step);
-    return number < 0 ? null : stem + String(number).padStart(digits[0]!.length, '0');
+    return number < 0 ? null : `${stem ?? ''}${String(number).padStart(digits[0]!.length, '0')}`;
   });
 }
 

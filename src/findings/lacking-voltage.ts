@@ -29,7 +29,8 @@ export const LACKING_VOLTAGE: Gathering<NamedRows> = {
     for (let id = 0; id < margins.length; id += 1) {
       const margin = margins[id]!;
       const needed = volts[id]! - margin;
-      if (!(margin < 0) || runs[id]! < 0 || !exceeds(needed, volts[id]!) || exceeds(needed, lowest[rails[id]!]!)) continue;
+      if (!(margin < 0) || runs[id]! < 0 || !exceeds(needed, volts[id]!)) continue;
+      if (exceeds(needed, lowest[rails[id]!]!)) continue;
       const run = runs[id]!;
       const before = worst.get(run);
       const isWorse = before === undefined || margin < before.margin

@@ -17,7 +17,9 @@ export const isOther = (own: number, rail: number): boolean => exceeds(Math.abs(
 const NAMED = 3;
 
 /** What the voltages of rails are for the types of devices, by id of both; `undefined` where all suit all. */
-function misfitOf(document: ScheduleDocument, book: Workbook): ((type: number, rail: number) => Misfit | undefined) | undefined {
+function misfitOf(
+  document: ScheduleDocument, book: Workbook,
+): ((type: number, rail: number) => Misfit | undefined) | undefined {
   const of = (sheet: 'types' | 'supplies', key: string) => book.columns(sheet).numbers.get(key)!;
   const [least, most, own] = [of('types', 'minVoltage'), of('types', 'maxVoltage'), of('types', 'voltage')];
   const [lowest, highest, nominal] = [of('supplies', 'lowest'), of('supplies', 'highest'), of('supplies', 'voltage')];

@@ -8,7 +8,9 @@ export interface StartUp {
   readonly amps: number;
   /** Rows of which it is not known. */
   readonly missing: number;
-  /** What is asked for at the most where the rows that ask for most start later than all others, one of them or more. */
+  /**
+   * What is asked for at the most where the rows that ask for most start later than all others, one of them or more.
+   */
   readonly later: readonly { readonly tags: readonly string[]; readonly amps: number }[];
   /** What is asked for at the most where each device starts by itself, while all others run [A]. */
   readonly oneByOne: number;
@@ -47,7 +49,9 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   },
 });
 
-/** What starts at once behind supplies that switch off and try again on overload, and on ways that switch off at once. */
+/**
+ * What starts at once behind supplies that switch off and try again on overload, and on ways that switch off at once.
+ */
 export const START_UPS = {
   supplies: on('supplies', 'rail', 'overload', 'retries'), ways: on('ways', 'way', 'kind', 'electronic'),
 };
@@ -64,7 +68,8 @@ function startUpOf(rows: readonly { readonly tag: string; readonly starting: Sta
     const [starts, runs] = [sum(last.map((row) => row.amps)), sum(last.map((row) => row.running))];
     return { tags: last.map(({ tag }) => tag), amps: Math.max(amps - starts, starts + running - runs) };
   });
-  const most = Math.max(0, ...known.map(({ starting }) => startCurrent([{ ...starting, quantity: 1 }]) - starting.drawAmps));
+  const most = Math.max(0, ...known.map(({ starting }) =>
+    startCurrent([{ ...starting, quantity: 1 }]) - starting.drawAmps));
   return {
     amps, missing: each.length - known.length, oneByOne: running + most,
     later: later.filter(({ tags }) => tags.length < known.length && !tags.includes('')),

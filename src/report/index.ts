@@ -1,5 +1,6 @@
 export {
-  ALLOWANCE, billCsv, billTables, billXlsx, compareBills, makeBill, type Bill, type BillChange, type BillItem, type BillKind,
+  ALLOWANCE, billCsv, billTables, billXlsx, compareBills, makeBill, type Bill, type BillChange, type BillItem,
+  type BillKind,
   type BillOptions, type BillSum, type BillTable,
 } from './bill/index.ts';
 export { CAUTIONS } from './cautions.ts';

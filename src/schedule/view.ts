@@ -37,7 +37,8 @@ export function lookOf(view: View | undefined, sheet: SheetName): SheetLook {
   const { rare = [], hidden, frozen, wide } = view ?? {};
   const groups = rare.flatMap((name) => (name.startsWith(`${sheet}.`) ? [name.slice(sheet.length + 1)] : []));
   return {
-    all: rare.includes(sheet), groups, hidden: hidden?.[sheet] ?? [], frozen: frozen?.[sheet], wide: wide?.[sheet] ?? {},
+    all: rare.includes(sheet), groups, hidden: hidden?.[sheet] ?? [], frozen: frozen?.[sheet],
+    wide: wide?.[sheet] ?? {},
   };
 }
 

@@ -73,7 +73,8 @@ function disturbed(): Workload {
     branches: changed(branches, {
       0: { limit: null }, 1: { terminators: 3 }, 2: { terminators: 1 }, 3: { terminated: null }, 4: { limit: 1.5 },
       5: { reserve: 2 }, 6: { branch: 'B0006' }, 8: { limit: 300, reserve: 0.9 },
-      10: { busCurrent: 9999, reserve: 0.99999 }, 11: { busCurrent: 9999, reserve: 0.99999 }, 12: { busCurrent: 0.001 }, 13: { busCurrent: 0.001 },
+      10: { busCurrent: 9999, reserve: 0.99999 }, 11: { busCurrent: 9999, reserve: 0.99999 },
+      12: { busCurrent: 0.001 }, 13: { busCurrent: 0.001 },
     }),
   };
 }

@@ -13,7 +13,8 @@ afterEach(() => {
 
 const gridOf = (element: Element) => part(element, 'elv-schedule-grid') as ScheduleGrid;
 const keys = (element: Element) => gridOf(element).columns.map(({ key }) => key);
-const cell = (element: Element, line: number, key: string) => cellAt(gridOf(element), line, placeOf(gridOf(element), key));
+const cell = (element: Element, line: number, key: string) =>
+  cellAt(gridOf(element), line, placeOf(gridOf(element), key));
 const heading = (element: Element, key: string, part = '.ht_clone_top') => [...gridOf(element).renderRoot.querySelectorAll<HTMLElement>(`${part} thead th`)]
   .find((each) => Number(each.getAttribute('aria-colindex')) === placeOf(gridOf(element), key) + 2);
 const viewOf = (element: LoadScheduleElement) => (JSON.parse(element.value) as { view?: unknown }).view;

@@ -10,7 +10,8 @@ afterEach(unmountAll);
 
 const at = (grid: ScheduleGrid, line: number, key: string) => cellAt(grid, line, placeOf(grid, key));
 const editorOf = (grid: ScheduleGrid) => [...grid.renderRoot.querySelectorAll<HTMLTextAreaElement | HTMLInputElement>('.handsontableInput')]
-  .find((each) => each.getRootNode() instanceof ShadowRoot && (each.getRootNode() as ShadowRoot).activeElement === each);
+  .find((each) =>
+    each.getRootNode() instanceof ShadowRoot && (each.getRootNode() as ShadowRoot).activeElement === each);
 const note = (grid: ScheduleGrid) => grid.renderRoot.querySelector('.note:popover-open')?.textContent;
 const column = (schedule: { document: { rows(sheet: 'devices'): readonly { cells: Record<string, unknown> }[] } }, key: string) =>
   schedule.document.rows('devices').map(({ cells }) => cells[key] ?? null);

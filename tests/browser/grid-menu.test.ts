@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
-import type { CommandEvent } from '../../components/events/index.ts';
+import { CommandEvent } from '../../components/events/index.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import { putOnClipboard } from './support/clipboard.ts';
 import { cellAt, frame, mountGrid, placeOf, unmountAll } from './support/mount.ts';
@@ -60,7 +60,9 @@ describe('the menu', () => {
   test('by keys: Shift+F10 opens it, arrows and letters go through it, Enter takes, Escape leaves all as it was', async () => {
     const { grid } = await mountGrid(sample());
     const commands: string[] = [];
-    grid.addEventListener('elv-command', (event) => { commands.push((event as CommandEvent).command); });
+    grid.addEventListener('elv-command', (event) => {
+      if (event instanceof CommandEvent) commands.push(event.command);
+    });
     await userEvent.click(cellAt(grid, 1, placeOf(grid, 'area')));
     await userEvent.keyboard('{Shift>}{F10}{/Shift}');
     await expect.poll(() => menuOf(grid)).not.toBeNull();

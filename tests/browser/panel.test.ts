@@ -120,7 +120,8 @@ test('the panel folds to a strip that still counts the findings, and opens from 
   const panel = part(element, 'elv-schedule-panel')!;
   await expect.poll(() => panel.offsetWidth).toBeLessThan(60);
   expect(button.ariaExpanded).toBe('false');
-  const count = (severity: string) => String(element.schedule.findings.filter((each) => each.severity === severity).length);
+  const count = (severity: string) =>
+    String(element.schedule.findings.filter((each) => each.severity === severity).length);
   expect(parts(element, 'elv-schedule-panel .summary b').map((each) => each.textContent))
     .toEqual(['over', 'near', 'incomplete', 'note'].map(count));
   part(element, 'elv-schedule-panel [data-severity=near]')!.click();

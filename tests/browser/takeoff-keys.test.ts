@@ -83,7 +83,8 @@ test('the key of every command stands in the help', async () => {
   await userEvent.keyboard('{Control>}/{/Control}');
   await expect.poll(() => parts(element, '#keys dt').length).toBeGreaterThan(20);
   const keys = parts(element, '#keys dt').map(({ textContent }) => textContent).join(', ');
-  expect(Object.values(COMMANDS).filter((command) => !keys.includes(command.keys)).map(({ title }) => title)).toEqual([]);
+  expect(Object.values(COMMANDS).filter((command) => !keys.includes(command.keys)).map(({ title }) => title))
+    .toEqual([]);
 });
 
 test('a list that is pasted into the field, where the field goes away, leaves the focus on what is next', async () => {

@@ -8,7 +8,8 @@ const BRANCH = (qty: number, branch: Cells = {}, type: Cells = {}) => ({
   devices: [{ ref: 'D1', type: 'T', qty, branch: 'B1' }],
 });
 /** So many devices on a branch, each of which takes so many mA from its bus. */
-const ON_BUS = (qty: number, branch: Cells, busDraw: number | null = 2) => BRANCH(qty, { limit: 999, ...branch }, { busDraw });
+const ON_BUS = (qty: number, branch: Cells, busDraw: number | null = 2) =>
+  BRANCH(qty, { limit: 999, ...branch }, { busDraw });
 
 /** A feed of outputs of 230 W at 230 V, 1 A each. */
 const FEED = (amps: number, feed: Cells) =>
@@ -57,7 +58,10 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     rule: 'branch-over-bus-reserve', sheet: 'branches', severity: 'near', key: 'busDemand', value: 0.128, limit: 0.125, inStatus: true,
     sheets: ON_BUS(64, { busCurrent: 0.25, reserve: 0.5 }),
     message: 'Branch B1: its devices take 128 mA of the 250 mA that the supply of the bus gives, 3 mA into its reserve of 50 %. Move devices to another branch, or give up part of the reserve.',
-    silent: [ON_BUS(62, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(126, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(64, { reserve: 0.5 })],
+    silent: [
+      ON_BUS(62, { busCurrent: 0.25, reserve: 0.5 }), ON_BUS(126, { busCurrent: 0.25, reserve: 0.5 }),
+      ON_BUS(64, { reserve: 0.5 }),
+    ],
   },
   {
     rule: 'type-bus-draw-missing', sheet: 'types', severity: 'incomplete', key: 'busDraw', value: null, inStatus: false,

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import {
-  ALL_ROWS, buildLines, groupName, linesAfter, linesWith, rowsInSight, skipHeadings, type HeadingLine, type Line, type LinesOf,
-  type Sight,
+  ALL_ROWS, buildLines, groupName, linesAfter, linesWith, rowsInSight, skipHeadings, type HeadingLine, type Line,
+  type LinesOf, type Sight,
 } from '../../components/grid/lines/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { insertRows, removeRows, type Cells, type SheetName } from '../../src/schedule/index.ts';

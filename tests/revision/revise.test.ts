@@ -198,7 +198,8 @@ describe('what no list has', () => {
     expect(revise(scheduleOf(byHand), part)).toMatchObject({ isAsked: true, fresh: 1, lists: [{ name: '', rows: 3, matched: 2 }] });
     const told = revise(scheduleOf(byHand), part, { lists: [''] });
     expect([told.isAsked, countOutcomes(told)]).toEqual([false, { came: 1, changed: 1, went: 1, kept: 1 }]);
-    expect(countOutcomes(revise(scheduleOf(byHand), part, { lists: [] }))).toEqual({ came: 3, changed: 0, went: 0, kept: 0 });
+    expect(countOutcomes(revise(scheduleOf(byHand), part, { lists: [] })))
+      .toEqual({ came: 3, changed: 0, went: 0, kept: 0 });
     // All of the one is all of the other, or nothing of it.
     const whole = 'Device;Room;Qty\nRouter;Hall;5\nSensor;Hall;2\nSensor;Bar;1';
     expect(revise(scheduleOf(byHand), whole)).toMatchObject({ isAsked: false, fresh: 0, lists: [{ isRevised: true }] });

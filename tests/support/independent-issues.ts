@@ -13,8 +13,14 @@ export const ISSUES: readonly Issue[] = [
 
 /** A list of rooms with a router each, and once more with some quantities one higher; what each of them counts. */
 export function issuesOf(
-  { rooms, qty, changed }: { readonly rooms: number; readonly qty: number; readonly changed: number }, { of, names, isAside }: Issue,
-): { readonly tables: { readonly cells: string; readonly sheet?: string; readonly file?: string }[]; readonly first: number; readonly second: number; readonly isAside: boolean } {
+  { rooms, qty, changed }: { readonly rooms: number; readonly qty: number; readonly changed: number },
+  { of, names, isAside }: Issue,
+): {
+  readonly tables: { readonly cells: string; readonly sheet?: string; readonly file?: string }[];
+  readonly first: number;
+  readonly second: number;
+  readonly isAside: boolean;
+} {
   const list = (higher: number) => ['Room;Device;Qty',
     ...Array.from({ length: rooms }, (_, room) => `R${room};Router;${qty + (room < higher ? 1 : 0)}`)].join('\n');
   return {

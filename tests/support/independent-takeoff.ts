@@ -94,7 +94,9 @@ export function writeList(counted: readonly Counted[], shape: ListShape, sign: s
         ['Room', 'Device', 'Qty per flat', 'Flats', 'Remarks'], ...counted.map((each) => line(each, [String(FLATS)])),
       ];
       case 'side by side': {
-        const [left, right] = [counted.filter((_, place) => place % 2 === 0), counted.filter((_, place) => place % 2 === 1)];
+        const [left, right] = [
+          counted.filter((_, place) => place % 2 === 0), counted.filter((_, place) => place % 2 === 1),
+        ];
         const blank = remarks.map(() => '');
         return [[...remarks, '', ...remarks], ...left.map((each, place) =>
           [...line(each), '', ...right[place] === undefined ? blank : line(right[place])]),

@@ -17,7 +17,9 @@ export function highestOf(supply: InputRow): Known {
   return charged !== null && exceeds(charged, regulated) ? charged : regulated;
 }
 
-/** Whether a supply gives a voltage that a type does not bear, or is not made for; nothing of the product is imported. */
+/**
+ * Whether a supply gives a voltage that a type does not bear, or is not made for; nothing of the product is imported.
+ */
 export function isMisfit(type: InputRow, supply: InputRow): boolean {
   const [least, most] = [number(type, 'minVoltage'), number(type, 'maxVoltage')];
   if (exceeds(highestOf(supply), most) || exceeds(least, lowestOf(supply))) return true;

@@ -343,8 +343,9 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
     fuseLoading: over(demand.sum, fuse),
     loss: lossOf(row, demand).watts, inputCurrent, surge,
     status: worst(
-      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || hasMisfit(starting, row) || exceeds(demand.sum, fuse)
-        || exceeds(needed, battery) || measured.over || (top !== null && offAt !== null && !exceeds(offAt, top)),
+      exceeds(demand.sum, usable) || usable === 0 || isOneTooMuch || hasMisfit(starting, row)
+        || exceeds(demand.sum, fuse) || exceeds(needed, battery) || measured.over
+        || (top !== null && offAt !== null && !exceeds(offAt, top)),
       exceeds(loading, target) || exceeds(connected.sum, usable) || exceeds(connected.sum, fuse)
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
       usable === null || target === null || demand.partial || isMisplaced || lacksWarmth || start.isPartial
@@ -368,8 +369,10 @@ function branchFigures(row: InputRow, nodes: Total, onBus: Total, cables: number
     free: minus(allowed, nodes.sum),
     used: over(nodes.sum, limit),
     status: worst(
-      exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || exceeds(onBus.sum, busCurrent) || (terminators !== null && terminators > 2),
-      exceeds(nodes.sum, allowed) || exceeds(onBus.sum, times(busCurrent, minus(1, number(row, 'reserve', 0)))) || (terminators !== null && terminators < 2),
+      exceeds(nodes.sum, limit) || exceeds(lengths.sum, maxCable) || exceeds(onBus.sum, busCurrent)
+        || (terminators !== null && terminators > 2),
+      exceeds(nodes.sum, allowed) || exceeds(onBus.sum, times(busCurrent, minus(1, number(row, 'reserve', 0))))
+        || (terminators !== null && terminators < 2),
       allowed === null || nodes.partial || hasFault(row) || (isGiven(row.busCurrent) && onBus.partial)
         || (maxCable !== null && (lengths.partial || (cables === 0 && nodes.sum > 0))),
     ),

@@ -10,7 +10,9 @@ const EG = list('R1;Presence detector;2', 'R1;Room thermostat;1', 'R2;Presence d
 const OG = list('R11;Presence detector;5', 'R12;Room thermostat;6', 'R13;Router;4');
 
 /** Quantities that are taken, and those that are asked about, by list. */
-function counted(tables: readonly TakeoffTable[]): { taken: Record<string, number>; asked: Record<string, number>; notes: readonly string[] } {
+function counted(
+  tables: readonly TakeoffTable[],
+): { taken: Record<string, number>; asked: Record<string, number>; notes: readonly string[] } {
   const { lines, notes } = read(tables);
   const of = (...outcomes: string[]) => {
     const sums: Record<string, number> = {};
@@ -83,7 +85,10 @@ it.each([
 });
 
 it('however a list is given once more, its quantities are read and never taken twice in silence', () => {
-  const room = fc.record({ rooms: fc.integer({ min: 3, max: 8 }), qty: fc.integer({ min: 1, max: 20 }), changed: fc.integer({ min: 0, max: 2 }) });
+  const room = fc.record({
+    rooms: fc.integer({ min: 3, max: 8 }), qty: fc.integer({ min: 1, max: 20 }),
+    changed: fc.integer({ min: 0, max: 2 }),
+  });
   fc.assert(fc.property(room, fc.constantFrom(...ISSUES), (drawn, issue) => {
     const { tables, first, second, isAside } = issuesOf(drawn, issue);
     const { sums } = read(tables);

@@ -57,7 +57,8 @@ const MORE: readonly Content['sheets'][] = [
     runs: ['L1', 'L2'].map((rail) => ({ run: `W-${rail}`, rail, conductor: 'C', length: 50, maxDrop: 0.5 })),
     devices: ['L1', 'L2'].map((rail) => ({ type: 'T', qty: 1, unitDraw: 2000, rail, run: `W-${rail}` })),
   },
-  // Rows without a ref, of four types, that are not made for their rail; units that nobody knows how they are decoupled.
+  // Rows without a ref, of four types, that are not made for their rail; units that nobody knows how they are
+  // decoupled.
   {
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),

@@ -51,7 +51,8 @@ export function fillFrom(model: GridModel, fillings: readonly Filling[]): Plan {
     if (problem !== undefined) return refused(words.say('{column}: {problem}', { column: words.text(column.title), problem }));
   }
   const changes = tags
-    ? renameTags(document, sheet, new Map(edits.map(({ id, value }) => [id, String(value)]))) : setCells(document, edits);
+    ? renameTags(document, sheet, new Map(edits.map(({ id, value }) => [id, String(value)])))
+    : setCells(document, edits);
   if (changes.length === 0) {
     return tags ? nothing(words.say('A tag goes on where it ends in a number, as L1-001 does: no two rows may share one.')) : nothing();
   }
@@ -84,7 +85,9 @@ interface ColumnFilling {
   readonly tags: boolean;
 }
 
-function columnEdits(model: GridModel, column: InputColumn, { sources, targets, back, tags }: ColumnFilling): CellEdit[] {
+function columnEdits(
+  model: GridModel, column: InputColumn, { sources, targets, back, tags }: ColumnFilling,
+): CellEdit[] {
   const { schedule: { document }, sheet } = model;
   const { key } = column;
   const own = (id: number): CellValue => document.row(sheet, id)?.cells[key] ?? null;
@@ -104,7 +107,9 @@ function columnEdits(model: GridModel, column: InputColumn, { sources, targets, 
   });
 }
 
-function tagEdits({ schedule: { document }, sheet }: GridModel, key: string, ids: readonly number[], series: Series, back: boolean): CellEdit[] {
+function tagEdits(
+  { schedule: { document }, sheet }: GridModel, key: string, ids: readonly number[], series: Series, back: boolean,
+): CellEdit[] {
   const open = new Set(ids);
   const taken = new Set(document.rows(sheet).filter(({ id }) => !open.has(id)).map(({ cells }) => cells[key]));
   let step = 0;

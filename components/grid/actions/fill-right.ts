@@ -7,8 +7,8 @@ import type { GridSelection } from '../grid-selection.ts';
 import { nothing, refused, type Plan } from './plan.ts';
 
 /**
- * Fills each selected block with its first column, or a single column with the one before it, as if it were typed there;
- * references of formulas to their own sheet move along.
+ * Fills each selected block with its first column, or a single column with the one before it, as if it were typed
+ * there; references of formulas to their own sheet move along.
  */
 export function fillRight(model: GridModel, { blocks }: GridSelection): Plan {
   const { schedule, sheet, words } = model;

@@ -20,10 +20,14 @@ export function listLines(text: string, page: string, types: readonly Cells[]): 
   const tables = htmlTables(page);
   const takeoff = readTakeoff(tables.length > 0 ? tables : text, { types });
   const [table, ...others] = readHtmlTables(page);
-  const shared = { text: table !== undefined && others.length === 0 ? writeTable(table.cells) : text, list: tables.length > 0 ? page : text };
+  const shared = {
+    text: table !== undefined && others.length === 0 ? writeTable(table.cells) : text,
+    list: tables.length > 0 ? page : text,
+  };
   if (!takeoff.ok) return { ...shared, isPlain: false, countsOnce: true };
   const { lines, parts } = takeoff;
-  const cell = (line: TakeoffLine, field: string) => partOf(line, parts).columns.filter((column) => column.field === field)
+  const cell = (line: TakeoffLine, field: string) => partOf(line, parts).columns
+    .filter((column) => column.field === field)
     .map(({ index }) => line.fields[index] ?? '').filter((each) => each !== '').join(', ');
   const isPlain = (line: TakeoffLine) => line.outcome === 'left-out'
     ? line.fields.every((each) => each === '') || line.line === partOf(line, parts).headingLine

@@ -69,7 +69,8 @@ type Callback = (saved: boolean) => void;
 const EDITING = 'STATE_EDITING';
 
 const ARROWS: Readonly<Record<string, Spot>> = {
-  ArrowUp: { line: -1, column: 0 }, ArrowDown: { line: 1, column: 0 }, ArrowLeft: { line: 0, column: -1 }, ArrowRight: { line: 0, column: 1 },
+  ArrowUp: { line: -1, column: 0 }, ArrowDown: { line: 1, column: 0 },
+  ArrowLeft: { line: 0, column: -1 }, ArrowRight: { line: 0, column: 1 },
 };
 
 /**
@@ -164,7 +165,10 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
     takesArrow(event: KeyboardEvent): boolean {
       const step = ARROWS[event.key];
       const isPlain = !event.altKey && !event.ctrlKey && !event.metaKey;
-      if (step === undefined || !isPlain || !this.awaitsCell || (this.isInFullEditMode() && this.#pointed === undefined)) return false;
+      if (
+        step === undefined || !isPlain || !this.awaitsCell
+          || (this.isInFullEditMode() && this.#pointed === undefined)
+      ) return false;
       const { lines, columns } = host.model();
       const at = this.#pointed?.to ?? { line: this.row!, column: this.col! };
       const line = at.line + skipHeadings(lines, at.line, step.line);

@@ -78,7 +78,8 @@ export class SuggestionList {
     this.#fill(matching(this.#words, typed), text);
     const names = ({ word, aliases }: Suggested) => [word, ...aliases].map((name) => name.toLowerCase());
     const same = this.#shown.findIndex((each) => names(each).includes(text));
-    const begun = this.#shown.flatMap((each, place) => (names(each).some((name) => name.startsWith(text)) ? [place] : []));
+    const begun = this.#shown.flatMap((each, place) =>
+      (names(each).some((name) => name.startsWith(text)) ? [place] : []));
     const isMeant = this.#closed || (begun.length === 1 && /^\P{N}{2,}$/u.test(text));
     this.#reach(text === '' ? -1 : same >= 0 ? same : isMeant ? begun[0] ?? -1 : -1);
     this.element.toggleAttribute('data-empty', this.#shown.length === 0);

@@ -21,12 +21,15 @@ export function dragRows(hot: Handsontable, box: HTMLElement, layer: HTMLElement
   const ended = new AbortController();
   // Before the library hears of it, which would begin another selection.
   box.addEventListener('mousedown', (event) => {
-    const heading = (event.composedPath()[0] as Element).closest?.('tbody th');
-    const row = heading === null || heading === undefined ? -1 : hot.getCoords(heading as HTMLTableCellElement)?.row ?? -1;
+    const [pressed] = event.composedPath();
+    const heading = pressed instanceof Element ? pressed.closest<HTMLTableCellElement>('tbody th') : null;
+    const row = heading === null ? -1 : hot.getCoords(heading)?.row ?? -1;
     const ranges = hot.getSelectedRange() ?? [];
     const isSelected = hot.selection.isSelectedByRowHeader()
       && ranges.some(({ from, to }) => row >= Math.min(from.row!, to.row!) && row <= Math.max(from.row!, to.row!));
-    if (row < 0 || !isSelected || host.readonly || event.button !== 0 || event.shiftKey || event.ctrlKey || event.metaKey) return;
+    if (
+      row < 0 || !isSelected || host.readonly || event.button !== 0 || event.shiftKey || event.ctrlKey || event.metaKey
+    ) return;
     event.stopImmediatePropagation();
     event.preventDefault();
     follow(event, row);

@@ -78,7 +78,9 @@ function inOrderOf(order: readonly number[], ids: readonly number[]): number[] {
     if (known.has(id)) last = id;
     else behind.set(last, [...behind.get(last) ?? [], id]);
   }
-  return [...behind.get(-1) ?? [], ...order.filter((id) => there.has(id)).flatMap((id) => [id, ...behind.get(id) ?? []])];
+  return [
+    ...behind.get(-1) ?? [], ...order.filter((id) => there.has(id)).flatMap((id) => [id, ...behind.get(id) ?? []]),
+  ];
 }
 
 function linesOf(of: LinesOf, seen: readonly number[]): Line[] {

@@ -1,6 +1,9 @@
 import type { PanelChoice } from '../../../src/engine/panel-of.ts';
 
-/** Rows that are picked by their state, or because something in them takes the place of what follows from other cells. */
+/**
+ * Rows that are picked by their state, or because something in them takes the place of what follows from other
+ * cells.
+ */
 export type RowsOnly = 'over' | 'near' | 'incomplete' | 'own';
 
 /** What a column may hold in a row in sight. */

@@ -6,7 +6,9 @@ import type { GridModel } from '../grid-model.ts';
  * Draws the heading of a column: its title, below it the letter that formulas call it by and its unit; and what opens
  * the ways to sort and to pick rows by it, which shows whether that is done.
  */
-export function drawColumnHeading({ sheet, sight, words }: GridModel, column: Column, heading: HTMLTableCellElement): void {
+export function drawColumnHeading(
+  { sheet, sight, words }: GridModel, column: Column, heading: HTMLTableCellElement,
+): void {
   const box = heading.querySelector('.colHeader') ?? heading;
   const title = part('title', words.text(column.title));
   const line = part('below', '');

@@ -18,7 +18,8 @@ const ROOM = 1.3;
 const FITTING = 0.9;
 
 /**
- * Width [px] of columns from their headings, which may take two lines, and a sample of their texts, spread over all rows.
+ * Width [px] of columns from their headings, which may take two lines, and a sample of their texts, spread over all
+ * rows.
  * @param font the font of the cells, as CSS writes it.
  * @param size its size [px].
  * @param fit `whole` shows every text, of all rows, from end to end.

@@ -18,7 +18,10 @@ export interface GroupFigures {
   readonly status: Mark | undefined;
 }
 
-/** The figures of what a heading stands for, or the sum of the rows that have nothing in common but that they name none. */
+/**
+ * The figures of what a heading stands for, or the sum of the rows that have nothing in common but that they name
+ * none.
+ */
 export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures {
   const { schedule, words } = model;
   const { length: n } = line.members;

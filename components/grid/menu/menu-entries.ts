@@ -51,7 +51,8 @@ export function menuEntries(
   const isVain = (command: MenuCommand): boolean => (command === 'startEditing' && !isInput)
     || (command === 'undo' && schedule.undoLabel === undefined) || (command === 'redo' && schedule.redoLabel === undefined);
   return GROUPS[place].map((group) => group.map((command) => {
-    const { title, keys, changes }: Offered = command in OWN ? OWN[command as keyof typeof OWN] : COMMANDS[command as CommandName];
+    const { title, keys, changes }: Offered = command in OWN
+      ? OWN[command as keyof typeof OWN] : COMMANDS[command as CommandName];
     return { command, title, keys, disabled: (readonly && changes) || isVain(command) };
   }));
 }

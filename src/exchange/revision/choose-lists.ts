@@ -41,7 +41,8 @@ export function chooseLists(
   const isOf = ({ lists, source }: Unit, name: string) => name === '' ? source === '' : lists.includes(name);
   const rowsOf = (of: readonly Unit[], name: string) =>
     of.filter((unit) => isOf(unit, name)).reduce((sum, { parts }) => sum + parts.length, 0);
-  const sumOf = (of: readonly Unit[], lists: readonly string[]) => lists.reduce((sum, name) => sum + rowsOf(of, name), 0);
+  const sumOf = (of: readonly Unit[], lists: readonly string[]) =>
+    lists.reduce((sum, name) => sum + rowsOf(of, name), 0);
 
   const first = matchUnits(list, units, { ...options, isMeant: () => true });
   const matched = first.matches.flatMap((match) => match.units).filter((unit) => !isGone(unit));
@@ -65,7 +66,8 @@ export function chooseLists(
       ({ name, rows: rowsOf(present, name), matched: rowsOf(matched, name), isRevised: chosen.has(name) })),
     isAsked: named === undefined && (isSeveral || isSmall || isNameless), fresh, isMeant,
     // Rows of lists of which it does not speak have nothing to do with it; those of no list may be meant.
-    matches: first.matches.every((match) => match.units.every(isMeant)) ? { ...first, left: first.left.filter(isMeantOrNone) }
+    matches: first.matches.every((match) => match.units.every(isMeant))
+      ? { ...first, left: first.left.filter(isMeantOrNone) }
       : matchUnits(list, units.filter(isMeantOrNone), { ...options, isMeant }),
   };
 
@@ -73,7 +75,10 @@ export function chooseLists(
     return isMeant(unit) || (unit.source === '' && !isFurther);
   }
 
-  /** Those of which the list has rows, the one with the most of them first; rows of no list only where no list has as many. */
+  /**
+   * Those of which the list has rows, the one with the most of them first; rows of no list only where no list has as
+   * many.
+   */
   function foundLists(): string[] {
     const [most, ...others] = names.filter((name) => rowsOf(matched, name) > 0)
       .sort((one, other) => rowsOf(matched, other) - rowsOf(matched, one));

@@ -71,10 +71,13 @@ export function reviseSchedule(
 ): ListRevision {
   const refs = new Set(list.rows.map(({ ref }) => plainKey(ref)));
   const all = unitsOf(schedule, refs);
-  const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } = chooseLists(all, list, options.lists, options);
+  const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } =
+    chooseLists(all, list, options.lists, options);
   const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
-    if (match.units.length > 0) reviser.stays(match, options.same?.has(place) === true ? { place, maybe: reviser.alike(match.row, left) } : {});
+    if (match.units.length > 0) reviser.stays(
+      match, options.same?.has(place) === true ? { place, maybe: reviser.alike(match.row, left) } : {}
+    );
     else reviser.comes(match.row, place, left);
   });
   for (const unit of left.filter(isMeant)) reviser.goes(unit, list);
@@ -168,7 +171,9 @@ class Reviser {
     ], { place, maybe: this.alike(row, left) });
   }
 
-  /** Ids of device rows that a row of the list may be, though nothing tells it: of its type, then others in its place. */
+  /**
+   * Ids of device rows that a row of the list may be, though nothing tells it: of its type, then others in its place.
+   */
   alike(row: Cells, left: readonly Unit[]): number[] {
     const { area, type } = identityOf(row);
     const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));

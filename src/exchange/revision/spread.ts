@@ -18,7 +18,8 @@ const LAST = 1_000_000;
 /**
  * Spreads the quantity that a list gives over the rows that share it. A single row takes it. Of several, what is less
  * goes where the least is lost: from rows that are on no branch, then from those of which the least is known, the last
- * first; a formula, or a row that one names, comes last. What is more goes to a row that is on none, else to one that an
+ * first; a formula, or a row that one names, comes last. What is more goes to a row that is on none, else to one that
+ * an
  * earlier list left empty, else to a new one, so that nothing is put beside others on a branch or a supply unasked.
  * @param total at least 0.
  * @param named ids of the rows that formulas name.
@@ -29,7 +30,8 @@ export function spread(parts: readonly Part[], total: number, named: ReadonlySet
   const edits = new Map(parts.filter(({ qty }) => qty === null).map(({ row }): [number, number] => [row.id, 0]));
   let difference = total - parts.reduce((sum, { qty }) => sum + (qty ?? 0), 0);
   if (difference > 0) {
-    const unshared = parts.find((part) => isUnshared(part, parts)) ?? parts.find(({ row, qty }) => qty === 0 && !isFormula(row.cells.qty));
+    const unshared = parts.find((part) => isUnshared(part, parts))
+      ?? parts.find(({ row, qty }) => qty === 0 && !isFormula(row.cells.qty));
     if (unshared === undefined) return { edits, rest: difference };
     edits.set(unshared.row.id, (unshared.qty ?? 0) + difference);
     return { edits, rest: 0 };

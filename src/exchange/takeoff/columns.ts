@@ -111,7 +111,8 @@ function takeTimes(columns: readonly Draft[]): void {
 
 function isProduct(product: Draft, base: Draft, times: Draft): boolean {
   const known = product.counts.map((count, line) => [count, base.counts[line], times.counts[line]] as const)
-    .filter((each): each is readonly [number, number, number] => each.every((value) => value !== undefined && value > 0));
+    .filter((each): each is readonly [number, number, number] =>
+      each.every((value) => value !== undefined && value > 0));
   return known.some(([, , factor]) => factor !== 1)
     && known.every(([count, each, factor]) => Math.abs(each * factor - count) < 5e-4);
 }

@@ -117,7 +117,8 @@ export class LineReader {
     const { headingLine, lastHeading, words } = this.#context;
     const headingPlace = records.findIndex(({ line }) => line === headingLine);
     const lastPlace = records.findIndex(({ line }) => line === lastHeading);
-    const headings = new Set(headingPlace < 0 ? [] : records.slice(headingPlace, lastPlace + 1).map(({ fields }) => headingKey(fields)));
+    const headings = new Set(headingPlace < 0 ? []
+      : records.slice(headingPlace, lastPlace + 1).map(({ fields }) => headingKey(fields)));
     this.#beginPart(records[lastPlace + 1]?.line ?? 1);
     this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
@@ -165,7 +166,9 @@ export class LineReader {
       const byColumn = this.#counts.map(({ index }) => [index, readQuantity(record.fields[index] ?? '', '', this.#decimal).qty] as const);
       if (said !== undefined || (texts.length > 2 && byColumn.some(([, qty]) => qty !== null))) {
         this.#timesTitle = said;
-        for (const [index, times] of said === undefined ? byColumn : []) if (times !== null) this.#timesBelow.set(index, { times, where: texts[0]! });
+        for (const [index, times] of said === undefined ? byColumn : []) {
+          if (times !== null) this.#timesBelow.set(index, { times, where: texts[0]! });
+        }
         return [this.#leaveOut(record, words.say('It says how many there are of what is counted: {times}.',
           { times: said?.times ?? byColumn.flatMap(([, qty]) => qty ?? []).join(', ') }))];
       }
@@ -270,7 +273,8 @@ export class LineReader {
     if (from.includes(undefined) || (this.#headingsName && items.length === 1)) return undefined;
     const { names } = items[0]!;
     const { isKnown, legend } = this.#context;
-    const isType = names.length === 0 || this.#counted.has(plainKey(names[0])) || isKnown(names, false) || legend.find(names[0]!) !== undefined;
+    const isType = names.length === 0 || this.#counted.has(plainKey(names[0]))
+      || isKnown(names, false) || legend.find(names[0]!) !== undefined;
     return isType && !this.#headingsName ? undefined : from[0];
   }
 
@@ -359,7 +363,8 @@ export class LineReader {
     const explained = this.#context.legend.find(names[0]!)?.facts;
     return {
       ...this.#draft(item, kind, remarks, { flag: flagged?.flag ?? (proposal === undefined ? undefined : 'proposal') }),
-      names, ...(below === undefined ? {} : { below }), cells: { ...this.#cells.cells(record.fields), ...(area === undefined ? {} : { area }) },
+      names, ...(below === undefined ? {} : { below }),
+      cells: { ...this.#cells.cells(record.fields), ...(area === undefined ? {} : { area }) },
       facts: { ...explained, ...this.#cells.facts(record.fields, this.#decimal) },
     };
   }
@@ -371,7 +376,8 @@ export class LineReader {
     const { table: { hiddenRows, hiddenColumns, struckRows }, words, isKnown } = this.#context;
     const said = fields.find((text, place) => (isSuperseded(text) || this.#saysStatus(text, place))
       && !(names.includes(text) && isKnown(names, true)));
-    const under = this.#aside?.text ?? (this.#counts.every((count) => count.askedUnder !== undefined) ? askedUnder : undefined);
+    const under = this.#aside?.text
+      ?? (this.#counts.every((count) => count.askedUnder !== undefined) ? askedUnder : undefined);
     if (said === undefined && under !== undefined) {
       return { flag: 'superseded', why: words.say('It stands under “{heading}”. Take it if it counts all the same, or leave it out.', { heading: under }) };
     }
@@ -403,7 +409,8 @@ export class LineReader {
 
   /** A single count under «Qty L0» is of that place where no column says another. */
   #isPlace({ heading, whole }: Count): boolean {
-    return looksLikeArea(heading) && !areYears([heading, heading]) && perUnit(whole) === undefined && headingFields(heading)[0]?.exact !== true
+    return looksLikeArea(heading) && !areYears([heading, heading])
+      && perUnit(whole) === undefined && headingFields(heading)[0]?.exact !== true
       && this.#cells.places('area').length === 0;
   }
 
@@ -433,7 +440,8 @@ export class LineReader {
     if (isTotal && sums?.all.sumsFrom(total) !== undefined) return [...drafts];
     if (!isTotal && filled.length > 0) sums?.add(total, false);
     // What is asked about may be part of the total or not.
-    const main = items.reduce((before, { count, written: { qty } }) => count.askedUnder === undefined ? before + (qty ?? 0) : before, 0);
+    const main = items.reduce((before, { count, written: { qty } }) =>
+      count.askedUnder === undefined ? before + (qty ?? 0) : before, 0);
     if (filled.length > 0 && [sum, main].some((each) => Math.abs(each - total) < 5e-4)) return [...drafts];
     const why = filled.length > 0
       ? words.say('The line says {total} in all, but its counts come to {sum}. Check them.', { total, sum: Math.round(sum * 1000) / 1000 })

@@ -111,7 +111,10 @@ function headingsBelow(records: Lines, first: number, isHeading: boolean): strin
   const below = (records[first + 1]?.fields ?? []).map((text, index) => text === above[index] ? '' : text);
   const body = records.slice(first + 2, first + 2 + LINES_BELOW);
   const groups: string[] = [];
-  for (let index = 0; index < Math.max(above.length, below.length); index += 1) groups.push(above[index] || groups[index - 1] || '');
+  for (let index = 0; index < Math.max(above.length, below.length); index += 1) {
+    const own = above[index] ?? '';
+    groups.push(own === '' ? groups[index - 1] ?? '' : own);
+  }
   const isFree = (index: number) => groups[index] === '' || (isHeading && headingFields(groups[index]!)[0]?.field === 'qty');
   const reachesOver = (index: number) => (above[index] ?? '') === '' && groups[index] !== '';
   const counts = (index: number) => {
@@ -123,7 +126,10 @@ function headingsBelow(records: Lines, first: number, isHeading: boolean): strin
   };
   const filled = below.flatMap((text, index) => text === '' ? [] : [index]);
   const isText = (index: number) => /\p{L}/u.test(below[index]!) && !/^\d+\s/.test(below[index]!);
-  if (filled.length < 2 || !filled.every(isText) || !filled.some(reachesOver) || !filled.every((index) => isFree(index) || counts(index))) {
+  if (
+    filled.length < 2 || !filled.every(isText) || !filled.some(reachesOver)
+    || !filled.every((index) => isFree(index) || counts(index))
+  ) {
     return undefined;
   }
   return groups.map((group, index) => (below[index] ?? '') === '' ? above[index] ?? '' : `${group} ${below[index]}`.trim());

@@ -28,7 +28,8 @@ const AGAIN = new RegExp(String.raw`(?<![\d\p{L}])${NUMBER}\s*${SIGN}\s*\p{L}{2}
  */
 export function freeText(lines: readonly string[]): string[][] | undefined {
   const filled = lines.filter((text) => text.trim() !== '').slice(0, SAMPLE);
-  const items = filled.filter((text) => text.length <= LONGEST && (FRONT.test(withoutRoom(text).text) || BEHIND.test(text.trim())));
+  const items = filled.filter((text) =>
+    text.length <= LONGEST && (FRONT.test(withoutRoom(text).text) || BEHIND.test(text.trim())));
   const isTable = filled.filter((text) => TABLE.test(text)).length >= items.length;
   if (isTable || 3 * items.length < filled.length) return undefined;
   const fields = lines.map((text) => text.length > LONGEST ? [text, text, ''] : fieldsOf(text.trim()));

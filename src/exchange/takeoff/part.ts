@@ -34,7 +34,9 @@ export interface OpenPart {
 }
 
 /** The part on which a line stands: the last one of its sheet, and of its columns, that begins above it. */
-export function partOf({ source: { file, sheet, line, column } }: TakeoffLine, parts: readonly TakeoffPart[]): TakeoffPart {
+export function partOf(
+  { source: { file, sheet, line, column } }: TakeoffLine, parts: readonly TakeoffPart[],
+): TakeoffPart {
   return parts.findLast((part) => part.file === file && part.sheet === sheet && part.firstLine <= line
     && (part.ownColumns === undefined || part.ownColumns.includes(column!)))!;
 }

@@ -31,7 +31,8 @@ const MOST = 1_000_000;
  * @param decimal the decimal sign in use, if known; without it `1,200` is in doubt.
  * @param words the language of the doubt.
  * @returns the count; with a doubt for all that is not a plain whole number, and with a proposal where it is clear what
- *   is probably meant: 12 for `ca. 12`, 4 for `3 + 1 spare` and for 4 with a footnote, none for `12.5`, `10-12` and `1 lot`.
+ * is probably meant: 12 for `ca. 12`, 4 for `3 + 1 spare` and for 4 with a footnote, none for `12.5`, `10-12` and `1
+ * lot`.
  */
 export function readQuantity(text: string, unit = '', decimal?: DecimalSign, words: Words = ENGLISH): Quantity {
   const plain = withPlainSigns(text).trim();
@@ -64,9 +65,13 @@ function withPlainSigns(text: string): string {
 }
 
 /** A quantity with a footnote, or of which a part is struck through: what is left is for a person to confirm. */
-function marked(text: string, unit: string, { doubt, isFraction: _isFraction, ...rest }: Quantity, words: Words): Quantity {
+function marked(
+  text: string, unit: string, { doubt, isFraction: _isFraction, ...rest }: Quantity, words: Words,
+): Quantity {
   const { qty, proposal = qty } = rest;
-  if (proposal === null || (doubt !== undefined && rest.proposal === undefined)) return { qty, doubt: notPlain(text, unit, words) };
+  if (proposal === null || (doubt !== undefined && rest.proposal === undefined)) {
+    return { qty, doubt: notPlain(text, unit, words) };
+  }
   return { ...rest, proposal, doubt: probably(text, unit, proposal, words) };
 }
 

@@ -69,7 +69,8 @@ export function readTakeoff(source: TakeoffSource, options: TakeoffOptions): Tak
   return {
     ok: true, parts: parts.map(({ table: { file, sheet }, kind, firstLine, headingLine, columns, band }) => ({
       ...(file === undefined ? {} : { file }), ...(sheet === undefined ? {} : { sheet }),
-      kind, firstLine, headingLine, columns, ...(band === undefined ? {} : { ownColumns: band.own.map((place) => place + 1) }),
+      kind, firstLine, headingLine, columns,
+      ...(band === undefined ? {} : { ownColumns: band.own.map((place) => place + 1) }),
     })), headingLine: parts[0]!.headingLine, columns: parts[0]!.columns, lines, rows, names: names.all,
     sums: sumsOf(lines),
     notes: [...notes, ...repeats.notes, ...parts.flatMap((part) => notesOn(part, words))],
@@ -95,7 +96,8 @@ function inOrder(drafts: readonly (readonly LineDraft[])[], parts: readonly Open
 
 /** Columns that may hold counts of different issues of the same devices, of which none is taken unasked. */
 export function rivalColumns(columns: readonly TakeoffColumn[]): TakeoffColumn[] {
-  const found = columns.filter(({ field, from, heading }) => field === undefined && from === undefined && (areRivals([heading]) || areYears([heading, heading])));
+  const found = columns.filter(({ field, from, heading }) => field === undefined && from === undefined
+    && (areRivals([heading]) || areYears([heading, heading])));
   return found.length > 1 ? found : [];
 }
 

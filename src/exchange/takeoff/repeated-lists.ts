@@ -9,7 +9,10 @@ import { plainKey } from './plain-words.ts';
 import { listName } from './source-text.ts';
 import { lineKey, type TakeoffTable } from './source.ts';
 
-/** From which part of the rows on lists of one name, and of any names, are taken for the same; common practice, no source. */
+/**
+ * From which part of the rows on lists of one name, and of any names, are taken for the same; common practice, no
+ * source.
+ */
 const [SAME_NAME, ANY_NAME, LEAST_ROWS] = [0.5, 0.8, 3];
 
 /** What is listed in a table: places with types, apart from the name of its sheet, and those that name a room. */

@@ -47,12 +47,14 @@ export function bandsOfHeadings(fields: readonly string[], width: number): Band[
     if (again === undefined) continue;
     const block = filled.filter((index) => index >= start && index < again);
     const comesAt = (at: number) => block.every((index) => keys[at + index - start] === keys[index]);
-    if (block.length < 2 || !comesAt(again) || !isOneList(block.map((index) => headings[index]!), start === filled[0])) continue;
+    if (block.length < 2 || !comesAt(again)) continue;
+    if (!isOneList(block.map((index) => headings[index]!), start === filled[0])) continue;
     const starts = filled.filter((index) => index >= start && keys[index] === keys[start] && comesAt(index));
     const end = starts.at(-1)! + block.at(-1)! - start;
     const shared = Array.from({ length: width }, (_, index) => index).filter((index) => index < start || index > end);
     return starts.map((from, place) => {
-      const own = headings.flatMap((_, index) => index >= from && index <= end && index < (starts[place + 1] ?? Infinity) ? [index] : []);
+      const own = headings.flatMap((_, index) =>
+        index >= from && index <= end && index < (starts[place + 1] ?? Infinity) ? [index] : []);
       return { own, columns: [...own, ...shared] };
     });
   }

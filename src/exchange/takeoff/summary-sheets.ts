@@ -45,7 +45,8 @@ export function askOfSummaries(
 function countedIn(drafts: readonly LineDraft[], place: number): Counted {
   const lines = drafts.filter(({ isTotal, qty }) => !isTotal && (qty ?? 0) !== 0);
   const byName = [...grouped(lines, ({ names }) => plainKey(names.join(' ')))].map(([name, of]) => [name, sumOf(of)] as const);
-  return { place, qty: sumOf(lines), lines: lines.length, hasAreas: lines.some(({ cells }) => cells.area !== undefined), byName: new Map(byName) };
+  const hasAreas = lines.some(({ cells }) => cells.area !== undefined);
+  return { place, qty: sumOf(lines), lines: lines.length, hasAreas, byName: new Map(byName) };
 }
 
 /**

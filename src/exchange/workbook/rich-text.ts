@@ -23,7 +23,8 @@ export function withLooks(xml: string): string {
     else if (name === 'vertAlign' && Object.hasOwn(ALIGNED, value)) looks.add(ALIGNED[value]!);
     else if (name === 't' && opens) start = single === '' ? index + whole.length : -1;
     else if (name === 't' && start >= 0 && looks.size > 0) {
-      const text = [...looks].sort().reduce((before, look) => withLook(before, look), plainText(xml.slice(start, index)));
+      const text = [...looks].sort().reduce((before, look) =>
+        withLook(before, look), plainText(xml.slice(start, index)));
       pieces.push(xml.slice(from, start), text.replace(/&/g, '&amp;').replace(/</g, '&lt;'));
       from = index;
     }

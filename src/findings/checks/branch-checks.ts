@@ -88,7 +88,8 @@ export const branchChecks: readonly Check[] = [
       return {
         value: demand, limit,
         message: row.say('{name}: its devices take {demand} of the {most} that the supply of the bus gives, {into} into its reserve of {reserve}. Move devices to another branch, or give up part of the reserve.', {
-          demand: milliamps(demand, limit), most: roundedDown(milliamps(most)), into: roundedUp(milliamps(demand - limit, 0)),
+          demand: milliamps(demand, limit), most: roundedDown(milliamps(most)),
+          into: roundedUp(milliamps(demand - limit, 0)),
           reserve: percent(reserve),
         }),
       };

@@ -45,7 +45,8 @@ function currentUnknown(rule: string, key: string): Check {
     rule, sheet: 'devices', key, severity: 'incomplete', only: withoutNumber('demand'),
     find: (row) => {
       const missing = missingForCurrent(row);
-      return missing?.key === key ? unknownTo(waitingFor(row, key), row, missing.message, { row: nameWithin(row) }) : undefined;
+      return missing?.key === key
+        ? unknownTo(waitingFor(row, key), row, missing.message, { row: nameWithin(row) }) : undefined;
     },
   };
 }

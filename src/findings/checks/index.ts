@@ -20,7 +20,8 @@ import { wayChecks } from './way-checks.ts';
 
 const ALL: readonly Check[] = [
   ...supplyChecks, ...wayChecks, ...branchChecks, ...moduleChecks, ...outputChecks, ...contactChecks, ...feedChecks,
-  ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...voltageChecks, ...typeChecks, ...conductorChecks,
+  ...runChecks, ...runProtectionChecks, ...enclosureChecks, ...deviceChecks, ...voltageChecks, ...typeChecks,
+  ...conductorChecks,
   ...measuredChecks, ...cellChecks, ...hiddenCharacterChecks,
 ];
 

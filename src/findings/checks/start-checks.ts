@@ -19,10 +19,13 @@ interface StartRemedies {
 }
 
 /** What was tried and lets all devices come up: the fewest rows that start later, else every device by itself. */
-export function startRemedy(row: RowReader, { later, oneByOne, amps: start }: StartUp, limit: number, said: StartRemedies): string {
+export function startRemedy(
+  row: RowReader, { later, oneByOne, amps: start }: StartUp, limit: number, said: StartRemedies,
+): string {
   const enough = later.find((each) => !exceeds(each.amps, limit));
   if (enough !== undefined) return row.say<string>(said.later, { largest: enough.tags.join(', ') });
-  return exceeds(oneByOne, limit) ? row.say<string>(said.none, { start: roundedUp(amps(start)) }) : row.say<string>(said.oneByOne);
+  return exceeds(oneByOne, limit) ? row.say<string>(said.none, { start: roundedUp(amps(start)) })
+    : row.say<string>(said.oneByOne);
 }
 
 const REMEDIES: StartRemedies = {

@@ -8,7 +8,9 @@ export const EMBEDDED_SHEET = 'Schedule data';
 const LONGEST = 32_000;
 
 /** The first worksheet: title block, what was issued, cautions, and how to read the workbook. */
-export function frontSheet({ words, panel, title, subject, details, issue, cautions }: Report, styles: CellStyles): Worksheet {
+export function frontSheet(
+  { words, panel, title, subject, details, issue, cautions }: Report, styles: CellStyles,
+): Worksheet {
   const usual = styles.number({ wraps: true });
   const line = (...texts: readonly string[]) => texts.map((value): CellToWrite => ({ value, style: usual }));
   return {

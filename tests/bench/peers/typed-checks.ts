@@ -35,8 +35,8 @@ const MULTIPLE: Range = [1, -Infinity, 10, false];
 const VOLTS: Range = [-Infinity, 0, 120, false];
 const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record<string, Range>>>> = {
   types: {
-    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE, busDraw: NOT_NEGATIVE,
-    diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
+    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE,
+    busDraw: NOT_NEGATIVE, diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
   },
   supplies: {
     voltage: VOLTS, tolerance: [0, -Infinity, 0.5, false], seriesDrop: [0, -Infinity, 5, false], rated: POSITIVE,
@@ -97,7 +97,8 @@ export class Judgement {
     const { type, rail, branch, run, qty, ownDraw, ownDiversity, distance, unitDraw, demand } = devices;
     const { types, supplies, branches } = this.#tables;
     const { minVoltage, maxVoltage, voltage } = types.columns as Record<string, Float64Array>;
-    const { usable, highest, lowest, overload, oversized, rows, misfits, misfit } = supplies.columns as Record<string, Float64Array>;
+    const { usable, highest, lowest, overload, oversized, rows, misfits, misfit } =
+      supplies.columns as Record<string, Float64Array>;
     const railVoltage = supplies.columns.voltage!;
     const [oddTypes, oddRails, oddBranches] = [types.isOdd, supplies.isOdd, branches.isOdd];
     const { found } = this;
@@ -121,13 +122,14 @@ export class Judgement {
           const most = maxVoltage![ofType]!;
           const given = railVoltage[ofRail]!;
           const is = isAbove(highest![ofRail]!, most) ? 0 : isAbove(least, lowest![ofRail]!) ? 1
-            : isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most)) ? 2 : 3;
+            : isAbove(Math.abs(voltage![ofType]! - given), 0.1 * given) && (isUnknown(least) || isUnknown(most)) ? 2
+              : 3;
           if (is < 3 && many !== 0) {
             if (misfits![ofRail] === 0) misfit![ofRail] = is;
             misfits![ofRail]! += 1;
           }
         } else if (ofType === EMPTY && overload![ofRail] === RETRIES) found['device-start-unknown'] += 1;
-      } else if (ofRail === EMPTY && run[at]! === EMPTY) found['device-without-rail'] += 1;
+      } else if (ofRail === EMPTY && run[at] === EMPTY) found['device-without-rail'] += 1;
       if (ofBranch !== EMPTY && ofType === EMPTY && !isUnknown(unitDraw[at]!)) {
         found['device-nodes-missing'] += 1;
       }
@@ -148,7 +150,9 @@ export class Judgement {
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
 
-  #types({ nodes, inrush, draw, power, busDraw, waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus }: Table): void {
+  #types({
+    nodes, inrush, draw, power, busDraw, waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus,
+  }: Table): void {
     for (let at = 0; at < nodes!.length; at += 1) {
       if (isUnknown(nodes![at]!) && waitingForNodes![at]! > 0) this.found['type-nodes-missing'] += 1;
       if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0) this.found['type-draw-missing'] += 1;
@@ -211,7 +215,9 @@ export class Judgement {
 
   #branches({ columns, isShared, isOff }: Tagged): void {
     const { found } = this;
-    const { limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status } = columns;
+    const {
+      limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status,
+    } = columns;
     for (let at = 0; at < limit!.length; at += 1) {
       const carried = nodes![at]!;
       let worst = isShared[at] === 1 || isOff[at] === 1 ? INCOMPLETE : 0;

@@ -63,7 +63,8 @@ export function taggedTable(sheet: keyof typeof TABLES, sheets: Workload): Tagge
   for (const key of COMPUTED[sheet]) columns[key] = new Float64Array(rows.length);
   const hidden = Uint8Array.from(tags, (tag) => Number(isHidden(tag)));
   return {
-    tags, places, isShared, isHidden: hidden, isOff: new Uint8Array(rows.length), isOdd: hidden.map((is, at) => is | isShared[at]!), columns,
+    tags, places, isShared, isHidden: hidden, isOff: new Uint8Array(rows.length),
+    isOdd: hidden.map((is, at) => is | isShared[at]!), columns,
   };
 }
 

@@ -149,7 +149,8 @@ it('loses no row of any list, changes nothing when taken again, and never touche
           // Those of the list come to those that were there.
           const names = (...of: (CellValue | undefined)[]) => [...new Set(of.flatMap((cell) =>
             String(cell ?? '').toLowerCase().split(';').map((name) => name.trim()).filter((name) => name !== '')))].sort();
-          expect([names(cells.aliases), names(cells.aliases, own.aliases)]).toContainEqual(names(after[place]!.aliases));
+          expect([names(cells.aliases), names(cells.aliases, own.aliases)])
+            .toContainEqual(names(after[place]!.aliases));
         } else expect([cells[key], own[key]]).toContainEqual(after[place]![key]);
       }
     });
