@@ -47,7 +47,7 @@ export function helpText({ name, does, forms, words, said, output, about = [], o
   };
   const exit = `Exit code: 0; ${one === undefined ? '' : `1 ${one}; `}2 for bad input, which is named by file, line and column.`;
   return [
-    does, forms.map((form) => wrapped(`  ${calledAs(name)} ${form}`, '    ')).join('\n'),
+    does, forms.map((form) => `  ${wrapped(`${calledAs(name)} ${form}`, '    ', WIDEST - 2)}`).join('\n'),
     Object.entries(all).map(([word, meaning]) => meaningText(word, meaning)).join('\n'),
     ...[...about, exit, ...(caution === undefined ? [] : [caution])].map((text) => wrapped(text)),
   ].join('\n\n').concat('\n');
@@ -66,7 +66,7 @@ function wrapped(text: string, indent = '', width = WIDEST): string {
     if (line !== '' && line.length + 1 + word.length > width) {
       lines.push(line);
       line = indent + word;
-    } else line = line === '' && word !== '' ? word : `${line} ${word}`;
+    } else line = line === '' ? word : `${line} ${word}`;
   }
   return [...lines, line].join('\n');
 }

@@ -51,7 +51,7 @@ describe('after any actions', () => {
     const schedule =
       new LoadSchedule({ details: {}, sheets: { outputs: [{ qty: 2, inrush: 12 }, { qty: 3, inrush: 12 }] } });
     const first = schedule.rows('outputs')[0]!.id;
-    const read = schedule.checkFormula('outputs', 'qty', '=4*G2');
+    const read = schedule.checkFormula('outputs', 'qty', `=4*${letterOf('outputs', 'qty')}2`);
     if (!read.ok) throw new Error(read.problem);
     const inrushTotal = () => schedule.value('outputs', first, 'inrushTotal');
     schedule.act(
