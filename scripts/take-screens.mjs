@@ -7,7 +7,6 @@ import { preview } from 'vite';
 import { browserFlags } from './browser-flags.mjs';
 import { findBrowser } from '../src/cli/find-browser.mjs';
 import { projectFolder } from './project-folder.mjs';
-import { readJson } from './read-json.mjs';
 import { runNpm } from './run-program.mjs';
 
 const folder = join(projectFolder, 'examples', 'screens');
@@ -34,7 +33,6 @@ const select = (page, ...cell) => page.evaluate(([sheet, row, key]) => {
 /** @type {Screen[]} */
 const screens = [
   { name: 'devices-light', act: (page) => select(page, 'devices', 4, 'unitDraw') },
-  { name: 'rails-dark', scheme: 'dark', act: (page) => page.getByText('Per rail').click() },
   {
     name: 'run-picture', height: 900, act: async (page) => {
       await select(page, 'runs', 11, 'length');
@@ -62,44 +60,6 @@ const screens = [
       await page.getByText('device rows', { exact: true }).click();
     },
   },
-  {
-    name: 'bill', act: async (page) => {
-      await page.getByRole('button', { name: 'Bill' }).click();
-    },
-  },
-  {
-    name: 'sizing', act: async (page) => {
-      await page.getByRole('button', { name: 'Sizing' }).click();
-    },
-  },
-  {
-    name: 'share-out', act: async (page) => {
-      await page.getByRole('button', { name: 'Share out' }).click();
-      await page.getByLabel('What is placed stays').uncheck();
-    },
-  },
-  {
-    name: 'load-table-area', act: async (page) => {
-      await page.getByRole('button', { name: 'Load table' }).click();
-      await page.locator('elv-load-table iframe').contentFrame().getByRole('link', { name: 'Summary' }).click();
-    },
-  },
-  {
-    name: 'load-table-changes', act: async (page) => {
-      await page.getByRole('button', { name: 'Load table' }).click();
-      await page.getByRole('button', { name: 'Changes', exact: true }).click();
-      const older = /** @type {{ details: object, sheets: Record<string, Record<string, unknown>[]> }} */ (
-        readJson(join(projectFolder, 'data', 'demo.schedule.json')));
-      older.details = { ...older.details, revision: 'B', date: '2026-10-16' };
-      Object.assign(older.sheets.supplies?.[1] ?? {}, { rated: 10 });
-      Object.assign(older.sheets.devices?.[3] ?? {}, { qty: 1 });
-      older.sheets.devices?.splice(20, 1);
-      await page.getByLabel('Older schedule').setInputFiles({
-        name: 'revision-b.schedule.json', mimeType: 'application/json', buffer: Buffer.from(JSON.stringify(older)),
-      });
-    },
-  },
-  { name: 'narrow', width: 800, height: 900, act: (page) => select(page, 'supplies', 2, 'rated') },
 ];
 
 mkdirSync(folder, { recursive: true });
