@@ -148,7 +148,7 @@ const editors = css`
 `;
 
 const menus = css`
-  .menu {
+  .cell-menu {
     position: fixed;
     inset: auto;
     margin: 0;
@@ -163,7 +163,7 @@ const menus = css`
     font: 400 var(--elv-size) / 1.4 var(--elv-font);
     box-shadow: 0 4px 14px rgb(0 0 0 / 16%);
   }
-  .menu button {
+  .cell-menu button {
     display: flex;
     justify-content: space-between;
     gap: 2em;
@@ -178,10 +178,10 @@ const menus = css`
     text-align: start;
     cursor: pointer;
   }
-  .menu button:hover, .menu button:focus { background: color-mix(in srgb, var(--elv-accent) 14%, transparent); outline: none; }
-  .menu [aria-disabled='true'] { color: color-mix(in srgb, var(--elv-ink-default) 62%, transparent); cursor: default; }
-  .menu kbd { color: var(--elv-ink-default); font: inherit; }
-  .menu [role='separator'] { margin: 4px 0; border-block-start: 1px solid var(--elv-line); }
+  .cell-menu button:hover, .cell-menu button:focus { background: color-mix(in srgb, var(--elv-accent) 14%, transparent); outline: none; }
+  .cell-menu [aria-disabled='true'] { color: color-mix(in srgb, var(--elv-ink-default) 62%, transparent); cursor: default; }
+  .cell-menu kbd { color: var(--elv-ink-default); font: inherit; }
+  .cell-menu [role='separator'] { margin: 4px 0; border-block-start: 1px solid var(--elv-line); }
   .note {
     position: fixed;
     inset: auto;
@@ -212,7 +212,7 @@ const forced = css`
     .handsontable .wtBorder { forced-color-adjust: none; background-color: Highlight !important; }
     .handsontable td.found { outline: 2px solid CanvasText; outline-offset: -3px; }
     .handsontable td.overrides::after { forced-color-adjust: none; border-block-start-color: CanvasText; }
-    .menu button:focus { outline: 2px solid Highlight; }
+    .cell-menu button:focus { outline: 2px solid Highlight; }
     .suggestions li[aria-selected='true'] { forced-color-adjust: none; background: Highlight; color: HighlightText; }
   }
 `;

@@ -122,6 +122,8 @@ export class SheetView extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has('schedule')) this.sights = new Map();
+    // The column that is picked by is one of the sheet before.
+    if (changed.has('sheet')) this.heading = undefined;
     if (changed.has('sheet') && this.place?.sheet !== this.sheet) this.place = this.statistics = undefined;
     if (changed.has('licenseKey') && this.#hasKey && this.gridState !== 'ready') void this.#prepareGrid();
   }

@@ -3,7 +3,7 @@ import { page, userEvent } from 'vitest/browser';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import type { Content } from '../../src/schedule/index.ts';
-import { mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { mountElement, openSheet, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { choose } from './support/choose.ts';
 import { paste, putOnClipboard, takeFromClipboard } from './support/clipboard.ts';
 import { cellAt, frame, placeOf } from './support/mount.ts';
@@ -86,6 +86,9 @@ describe('rows are picked and sorted by what a column holds', () => {
     await frame();
     // 0.56, 0.60 and 0.84 A
     expect(texts(element, 'ref')).toEqual(['D2', 'D3', '']);
+    // It was of that sheet: another may have no such column.
+    await openSheet(element, 'conductors');
+    await expect.poll(() => part(element, 'elv-column-sight')).toBeNull();
   });
 
   test('only what is over, on each sheet by itself', async () => {

@@ -9,7 +9,7 @@ import { sample } from './support/sample-content.ts';
 
 afterEach(unmountAll);
 
-const menuOf = (grid: ScheduleGrid) => grid.renderRoot.querySelector<HTMLElement>('.menu:popover-open');
+const menuOf = (grid: ScheduleGrid) => grid.renderRoot.querySelector<HTMLElement>('.cell-menu:popover-open');
 const entry = (grid: ScheduleGrid, command: string) => menuOf(grid)!.querySelector<HTMLElement>(`[data-entry=${command}]`)!;
 const rowHeading = (grid: ScheduleGrid, line: number) =>
   [...grid.renderRoot.querySelectorAll<HTMLElement>('.ht_clone_inline_start tbody th')][line]!;

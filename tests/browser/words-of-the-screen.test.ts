@@ -98,7 +98,7 @@ describe('what is on the screen is said through the words of the element', () =>
     const clean = () => { expect(untranslated(element)).toEqual([]); };
     grid.goTo(0, 'qty');
     await userEvent.keyboard('{Shift>}{F10}{/Shift}');
-    await expect.poll(() => part(element, '.menu')?.matches(':popover-open')).toBe(true);
+    await expect.poll(() => part(element, '.cell-menu')?.matches(':popover-open')).toBe(true);
     clean();
     await userEvent.keyboard('{Escape}many{Enter}');
     await expect.poll(() => part(element, '.note')?.matches(':popover-open')).toBe(true);

@@ -27,7 +27,7 @@ export class CellMenu {
   constructor(host: MenuHost) {
     this.#host = host;
     this.#element = document.createElement('div');
-    this.#element.className = 'menu';
+    this.#element.className = 'cell-menu';
     this.#element.popover = 'manual';
     this.#element.setAttribute('role', 'menu');
     this.#element.addEventListener('keydown', (event) => { this.#onKeydown(event); });

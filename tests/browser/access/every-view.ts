@@ -35,7 +35,8 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
       field.value = value;
       field.dispatchEvent(new Event('input'));
     }
-    await expect.poll(() => part(element, 'elv-find-bar .problem')).not.toBeNull();
+    // What was found is listed with what it becomes, or it is said that nothing would change.
+    await expect.poll(() => part(element, 'elv-find-bar del') ?? part(element, 'elv-find-bar p')).not.toBeNull();
   }],
   ['going to', async (element) => {
     part(element, '[data-command=find]')!.dispatchEvent(
