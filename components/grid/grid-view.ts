@@ -331,7 +331,10 @@ export class GridView implements SettingsSource {
         if (line?.kind !== 'heading' && !(isHeading && isMenu(event))) return;
         event.stopImmediatePropagation();
         if (line?.kind === 'heading') this.#host.fold(line);
-        else this.openHeading(col!);
+        else {
+          // What opens while the button is still down closes when it is let go.
+          addEventListener('pointerup', () => { setTimeout(() => { this.openHeading(col!); }); }, { once: true });
+        }
       },
       beforeColumnResize: (width, column, isDoubleClick) => isDoubleClick ? this.#fitting(column) : width,
       afterColumnResize: (width, column) => {
