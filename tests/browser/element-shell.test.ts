@@ -69,7 +69,8 @@ test('the keys are shown by a key, and Escape puts them away', async () => {
   part(element, '[data-command=save]')!.focus();
   await userEvent.keyboard('{Control>}/{/Control}');
   expect(part(element, '#keys')!.matches(':popover-open')).toBe(true);
-  expect(textOf(element, '#keys')).toContain('Ctrl+D');
+  // The list is fetched when it is asked for.
+  await expect.poll(() => textOf(element, '#keys')).toContain('Ctrl+D');
   await userEvent.keyboard('{Escape}');
   expect(part(element, '#keys')!.matches(':popover-open')).toBe(false);
 });
