@@ -13,12 +13,9 @@ import { readJson } from './read-json.mjs';
 
 /**
  * What stands before the first paint; with the grid and the overview, what every page with a key loads; with the work
- * areas (takeoff,
- * sharing out, sizing, load table, pictures), the bars to find and replace, drafts and the reader of workbooks, each
- * loaded when it
- * is needed, everything; and apart from these, the words of the larger of the languages beside English, which only a
- * page in it
- * loads.
+ * areas (takeoff, sharing out, sizing, load table, pictures), the bars to find and replace, drafts and the reader of
+ * workbooks, each loaded when it is needed, everything; and apart from these, the words of the larger of the languages
+ * beside English, which only a page in it loads.
  */
 const budgetsKilobytes = { firstPaint: 230, schedule: 430, all: 620, language: 88 };
 const titles = {

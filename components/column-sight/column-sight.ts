@@ -1,12 +1,13 @@
 import { css, html, LitElement, nothing, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { shownText } from '../../src/findings/shown-text.ts';
 import {
   columnOf, decimalSign, formatCell, isBlank, isNumeric, parseCell, SCHEMA, type CellValue, type Column,
   type InputColumn, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { LookEvent, SightEvent } from '../events/index.ts';
-import { heldText, shownText } from '../grid/lines/sight.ts';
+import { heldText } from '../grid/lines/sight.ts';
 import type { ColumnSight, Sight } from '../grid/lines/sight-type.ts';
 import { controls } from '../look/index.ts';
 

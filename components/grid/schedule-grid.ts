@@ -2,7 +2,7 @@ import { html, LitElement, type PropertyDeclarations, type PropertyValues } from
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  columnOf, findColumn, namingCells, PLAIN_LOOK, renameIn, SCHEMA, setCells, tagOf, withWays,
+  columnOf, findColumn, namingCells, PLAIN_LOOK, SCHEMA, setCells, tagOf, withWays,
   type Change, type Column, type NamingCell, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import { CommandEvent, LookEvent, type Grouping } from '../events/index.ts';
@@ -486,7 +486,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     const to = await askDeletion(layer, { sheet, tags: tagsOf(false), naming, others: tagsOf(true) }, words);
     this.#view?.focus();
     if (to === undefined) return;
-    const moved = to === '' ? [] : renameIn(naming, to);
+    const moved = to === '' ? [] : setCells(document, naming.map((cell) => ({ ...cell, value: to })));
     this.#act((model, selection) => {
       const plan = removeSelected(model, selection);
       return plan.kind === 'act' ? { ...plan, changes: [...moved, ...plan.changes] } : plan;

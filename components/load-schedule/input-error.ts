@@ -1,5 +1,5 @@
 import { SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
-import type { ListWay } from '../../src/exchange/update/take-list.ts';
+import { LIST_WAYS, type ListWay } from '../../src/exchange/update/list-ways.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { NamedText } from './files.ts';
@@ -17,9 +17,6 @@ export class ElvInputError extends TypeError {
     this.member = member;
   }
 }
-
-/** Written here too, as what takes them in is fetched later. */
-const WAYS = ['update', 'append', 'replace'] as const satisfies readonly ListWay[];
 
 /** What each member takes. */
 const TAKES = {
@@ -80,9 +77,9 @@ export function fileOf(given: unknown, words: Words): File | NamedText {
 
 /** A way in which rows come into a sheet. @throws {ElvInputError} where there is no such way. */
 export function wayOf(given: unknown, words: Words): ListWay {
-  const way = WAYS.find((each) => each === given);
+  const way = LIST_WAYS.find((each) => each === given);
   if (way !== undefined) return way;
-  const values = { found: shown(given), ways: WAYS.join(', ') };
+  const values = { found: shown(given), ways: LIST_WAYS.join(', ') };
   throw new ElvInputError('importCsv', words.say(
     '“importCsv” was given {found} as a way to take rows. There are {ways}. Nothing has changed.', values));
 }

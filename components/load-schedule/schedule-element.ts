@@ -1,7 +1,7 @@
 import type { PropertyDeclarations, PropertyValues } from 'lit';
 import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
-import type { ListWay } from '../../src/exchange/update/take-list.ts';
+import type { ListWay } from '../../src/exchange/update/list-ways.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import { columnOf, tagOf, type Change, type Content, type SheetLook, type SheetName } from '../../src/schedule/index.ts';
 import { Drafts, type DraftsHost } from '../drafts/index.ts';

@@ -1,5 +1,5 @@
 import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
-import type { ListWay } from '../../src/exchange/update/take-list.ts';
+import type { ListWay } from '../../src/exchange/update/list-ways.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, isBlank, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';

@@ -1,8 +1,6 @@
-import { STATE_WORDS, type Status } from '../findings/index.ts';
+import { shownText } from '../findings/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import {
-  formatCell, isAsked, SCHEMA, SHEET_NAMES, type CellValue, type Column, type SheetName,
-} from '../schedule/index.ts';
+import { isAsked, SCHEMA, SHEET_NAMES, type Column, type SheetName } from '../schedule/index.ts';
 import { editedText } from './edited-text.ts';
 
 /** What a person looks for. */
@@ -60,11 +58,6 @@ function textsOf(schedule: LoadSchedule, sheet: SheetName, id: number, column: C
   const value = schedule.value(sheet, id, key);
   return [
     ...(own ? [editedText({ schedule, sheet, words: schedule.words }, id, column)] : []),
-    ...(value === null ? [] : [shownText(schedule, column, value)]),
+    ...(value === null ? [] : [shownText(column, value, schedule.words)]),
   ];
-}
-
-function shownText({ words }: LoadSchedule, column: Column, value: CellValue): string {
-  return column.role === 'computed' && column.status === true
-    ? words.say(STATE_WORDS[value as Status]) : formatCell(column, value, words, 'show');
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
-  insertRows, moveRows, namingCells, pasteCells, removeRows, renameIn, renameTag, ScheduleDocument, setCells,
+  insertRows, moveRows, namingCells, pasteCells, removeRows, renameTag, ScheduleDocument, setCells,
   setRevisions, toContent, toSnapshot,
   type Cells, type Change, type Content, type SheetName,
 } from '../../src/schedule/index.ts';
@@ -187,7 +187,7 @@ describe('cells that name rows which are to go', () => {
   });
 
   test('name another row by one change each', () => {
-    document.perform(renameIn(namingCells(document, 'supplies', [0]), 'L3'));
+    document.perform(setCells(document, namingCells(document, 'supplies', [0]).map((cell) => ({ ...cell, value: 'L3' }))));
     expect(named([0])).toEqual([]);
     expect(document.rows('devices').map(({ cells }) => cells.rail)).toEqual(['L3', 'L3', 'L3']);
   });

@@ -1,21 +1,14 @@
-import { STATE_WORDS } from '../../../src/findings/state-words.ts';
+import { shownText } from '../../../src/findings/shown-text.ts';
 import { isInSight } from '../../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
-  columnOf, findColumn, formatCell, inputColumns, isBlank, type CellValue, type Column, type SheetName,
+  columnOf, findColumn, inputColumns, isBlank, type CellValue, type SheetName,
 } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 import { isNarrowed, type ColumnSight, type Sight } from './sight-type.ts';
 
 /** What a cell holds, by which rows are picked: the same in every language. */
 export const heldText = (value: CellValue): string => (value === null ? '' : String(value));
-
-/** What a cell holds, as it is shown. */
-export function shownText(column: Column, value: CellValue, words: Words): string {
-  const isState = column.role === 'computed' && column.status === true;
-  return isState && typeof value === 'string' ? words.say(STATE_WORDS[value as keyof typeof STATE_WORDS])
-    : formatCell(column, value, words, 'show');
-}
 
 /**
  * Ids of the rows of a sheet that are in sight, in the order of the document or in the order asked for: by numbers, or

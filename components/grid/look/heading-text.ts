@@ -56,10 +56,14 @@ function figuresOf(model: GridModel, line: HeadingLine): Load {
 }
 
 /** What the rows in sight ask for together. */
-function demandOf({ schedule, words }: GridModel, { members }: HeadingLine): Load {
-  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key: 'demand' }) ?? 0), 0);
-  const sentence = words.say('demand {current}', { current: valueText('devices', 'demand', sum, words) });
+function demandOf(model: GridModel, line: HeadingLine): Load {
+  const sentence = model.words.say('demand {current}', { current: sumText(model, line, 'demand') });
   return { sentence, loading: null, target: null };
+}
+
+function sumText({ schedule, words }: GridModel, { members }: HeadingLine, key: string): string {
+  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
+  return valueText('devices', key, sum, words);
 }
 
 function loadFigures({ schedule, words }: GridModel, { sheet, id }: HeadingLine, most: string): Load {
@@ -91,9 +95,8 @@ const REST: Readonly<Record<HeadingLine['by'], string>> = {
 };
 
 function figuresOfTheRest(model: GridModel, line: HeadingLine, rows: string): GroupFigures {
-  const { schedule, words } = model;
-  const sum = (key: string) => valueText('devices', key, line.members.reduce((total, id) =>
-    total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0), words);
+  const { words } = model;
+  const sum = (key: string) => sumText(model, line, key);
   const load = line.by === 'rail' ? { sentence: words.say('{current} on no supply', { current: sum('demand') }) }
     : line.by === 'branch' ? { sentence: words.say('{nodes} nodes on no branch', { nodes: sum('nodes') }) }
     : demandOf(model, line);

@@ -32,8 +32,7 @@ export interface JointSheet {
  * Says which rows of two schedules are the same. With a base: those that come from one row of it, then those that both
  * added under one tag or with equal content. Without one, by tag and equal content. Since a quantity must not be
  * doubled, device rows without a ref are the same by the line of the list that they were counted in and, without a
- * base, by area
- * and type.
+ * base, by area and type.
  */
 export function jointRows(sides: Sides): Record<SheetName, JointSheet> {
   return Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, jointSheet(sheet, sides)])) as never;

@@ -6,10 +6,9 @@ type Side = (typeof SIDES)[number];
 
 /**
  * The device rows that were one row of a list and stand in several by now, unit by unit, of which both sides changed
- * the
- * quantities or the number of parts, each in its own way, so that no row of them may be joined by itself: a quantity
- * would be lost or doubled. Parts have the same source, or a ref that was made of that of another row (`L1-004/2`); of
- * rows with neither, those of one type and area, where their number is another one than it was.
+ * the quantities or the number of parts, each in its own way, so that no row of them may be joined by itself: a
+ * quantity would be lost or doubled. Parts have the same source, or a ref that was made of that of another row
+ * (`L1-004/2`); of rows with neither, those of one type and area, where their number is another one than it was.
  */
 export function partedUnits<Each extends JointRow>(sides: Sides, rows: readonly Each[]): (readonly Each[])[] {
   const groups = new Groups(rows);

@@ -19,8 +19,7 @@ const LAST = 1_000_000;
  * Spreads the quantity that a list gives over the rows that share it. A single row takes it. Of several, what is less
  * goes where the least is lost: from rows that are on no branch, then from those of which the least is known, the last
  * first; a formula, or a row that one names, comes last. What is more goes to a row that is on none, else to one that
- * an
- * earlier list left empty, else to a new one, so that nothing is put beside others on a branch or a supply unasked.
+ * an earlier list left empty, else to a new one, so that nothing is put beside others on a branch or a supply unasked.
  * @param total at least 0.
  * @param named ids of the rows that formulas name.
  */

@@ -1,13 +1,14 @@
 import { grouped } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import { looksLikeArea } from './area-words.ts';
-import { decisionOf, type TakeoffDecisions } from './decisions.ts';
+import { askedLines } from './asked-lines.ts';
+import type { TakeoffDecisions } from './decisions.ts';
 import type { LineDraft } from './line.ts';
 import { listIssue } from './list-issue.ts';
 import type { OpenPart } from './part.ts';
 import { plainKey } from './plain-words.ts';
 import { listName } from './source-text.ts';
-import { lineKey, type TakeoffTable } from './source.ts';
+import type { TakeoffTable } from './source.ts';
 
 /**
  * From which part of the rows on lists of one name, and of any names, are taken for the same; common practice, no
@@ -40,9 +41,7 @@ export function askOfRepeats(
   const { asked, notes } = repeatsAmong(listedIn(drafts, parts), words);
   return { notes, drafts: drafts.map((lines, place) => {
     const why = asked.get(parts[place]!.table);
-    return why === undefined ? [...lines] : lines.map((draft) =>
-      draft.kind !== 'device' || decisionOf(decisions.lines, lineKey(draft.source)) !== undefined ? draft
-        : { ...draft, kind: 'undecided' as const, flag: 'sum' as const, remarks: [why, ...draft.remarks] });
+    return why === undefined ? [...lines] : askedLines(lines, why, decisions);
   }) };
 }
 

@@ -1,10 +1,10 @@
 import type { Words } from '../../words/index.ts';
 import { grouped } from '../../schedule/index.ts';
-import { decisionOf, type TakeoffDecisions } from './decisions.ts';
+import { askedLines } from './asked-lines.ts';
+import type { TakeoffDecisions } from './decisions.ts';
 import type { LineDraft } from './line.ts';
 import type { OpenPart } from './part.ts';
 import { plainKey, plainWords } from './plain-words.ts';
-import { lineKey } from './source.ts';
 import { namesTotal } from './total-words.ts';
 
 const SUMMARY = /\b(?:summary|overview|all|recap|ubersicht|uebersicht|zusammenfassung|zusammenstellung|recapitulatif|recapitulation|synthese|ensemble)\b/;
@@ -37,8 +37,7 @@ export function askOfSummaries(
     if (lists.length < 2 || !(isNamed || isSum)) return [...lines];
     const why = isSum ? words.say('This part comes to the sum of all others, {qty}. Take its lines only if they count besides.', { qty: own.qty })
       : words.say('By its name the sheet “{sheet}” sums up others. Take its lines only if they count besides.', { sheet: sheet! });
-    return lines.map((draft) => draft.kind !== 'device' || decisionOf(decisions.lines, lineKey(draft.source)) !== undefined ? draft
-      : { ...draft, kind: 'undecided' as const, flag: 'sum' as const, remarks: [why, ...draft.remarks] });
+    return askedLines(lines, why, decisions);
   });
 }
 

@@ -2,13 +2,9 @@ import { withRowsAdded, type Change, type Content, type ScheduleDocument } from 
 import { ENGLISH } from '../../words/index.ts';
 import { compareWithList, type ListUpdate } from './compare-with-list.ts';
 import type { ListRows } from './list-formulas.ts';
+import type { ListWay } from './list-ways.ts';
 import { listWords, replaceWithList, type ContentWithList } from './replace-list.ts';
 import { updateChanges, updateLabel, type UpdateOptions } from './update-changes.ts';
-
-/** What becomes of the rows of a list: they update those of their tag, come behind the others, or in their place. */
-export const LIST_WAYS = ['update', 'append', 'replace'] as const;
-/** One of `LIST_WAYS`. */
-export type ListWay = (typeof LIST_WAYS)[number];
 
 /** A list as an action: changes for `LoadSchedule.act`, or a content for `LoadSchedule.load`. */
 export type TakenList = ContentWithList | {

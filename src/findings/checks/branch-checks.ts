@@ -1,7 +1,7 @@
 import { exceeds } from '../../electrical/index.ts';
 import { message, metres, milliamps, percent, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
+import { excessIn, missingInput, overLimit, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** A line has two ends, each with a resistor, and none elsewhere (TIA-485-A drives two of 120 Ω; from memory). */
@@ -50,10 +50,7 @@ export const branchChecks: readonly Check[] = [
     message: message(
       '{name} has {value} of cable and may have {limit}: {excess} too much. Move devices to another branch, or split it with a repeater.'
     ),
-    write: (value, limit) => ({
-      value: metres(value, limit), limit: roundedDown(metres(limit, value)),
-      excess: roundedUp(metres(value - limit, 0)),
-    }),
+    write: excessIn(metres),
   }),
   waitsFor('branch-cable-partial', 'branches', 'cableLength', message(
     '{name}: the length of some of its cables is not known, so it has at least as much as shown.'
@@ -72,10 +69,7 @@ export const branchChecks: readonly Check[] = [
     message: message(
       '{name}: its devices take {value} from the bus, whose supply gives {limit}: {excess} too much. Move devices to another branch, or feed some of them otherwise.'
     ),
-    write: (value, limit) => ({
-      value: milliamps(value, limit), limit: roundedDown(milliamps(limit, value)),
-      excess: roundedUp(milliamps(value - limit, 0)),
-    }),
+    write: excessIn(milliamps),
   }),
   {
     rule: 'branch-over-bus-reserve', sheet: 'branches', key: 'busDemand', severity: 'near', inStatus: true,

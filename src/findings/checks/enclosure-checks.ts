@@ -2,7 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { degrees, kelvins, message, millimetres, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, overLimit, waitsFor } from './limit-checks.ts';
+import { excessIn, missingInput, overLimit, waitsFor } from './limit-checks.ts';
 
 /** An enclosure this close to its limit is near it [K]. */
 const CLOSE = 5;
@@ -12,11 +12,6 @@ function wholeLength(row: RowReader): number | null {
   const [rails, length] = [row.number('rails'), row.number('railLength')];
   return rails === null || length === null ? null : rails * length;
 }
-
-const inMillimetres = (value: number, limit: number) => ({
-  value: millimetres(value, limit), limit: roundedDown(millimetres(limit, value)),
-  excess: roundedUp(millimetres(value - limit, 0)),
-});
 
 /** What enclosures are held against. */
 export const enclosureChecks: readonly Check[] = [
@@ -47,7 +42,7 @@ export const enclosureChecks: readonly Check[] = [
     '{name}: the loss of the supplies in it is not wholly known, so it is at least as warm as shown. Enter their efficiency and complete their demand.'
   ), (row) => row.missing('supplyLoss') > 0),
   overLimit({
-    rule: 'enclosure-over-width', sheet: 'enclosures', key: 'usedWidth', limit: wholeLength, write: inMillimetres,
+    rule: 'enclosure-over-width', sheet: 'enclosures', key: 'usedWidth', limit: wholeLength, write: excessIn(millimetres),
     message: message(
       '{name} is to hold {value} of parts on {limit} of mounting rails: {excess} too much. Use a larger enclosure, or move parts out of it.'
     ),

@@ -9,8 +9,9 @@ import type { WaitingRows } from '../waiting.ts';
 /** A figure beyond its limit as a sentence gives it: `value`, `limit`, `excess`. */
 type WriteExcess = (value: number, limit: number) => MessageValues;
 
-const inAmps: WriteExcess = (value, limit) => ({
-  value: amps(value, limit), limit: roundedDown(amps(limit, value)), excess: roundedUp(amps(value - limit, 0)),
+/** Writes it with a unit: the limit and the excess on their safe side. */
+export const excessIn = (unit: typeof amps): WriteExcess => (value, limit) => ({
+  value: unit(value, limit), limit: roundedDown(unit(limit, value)), excess: roundedUp(unit(value - limit, 0)),
 });
 
 interface Limit {
@@ -40,7 +41,7 @@ const saidOf = (message: Limit['message'], row: RowReader) => typeof message ===
 
 /** A check that a figure does not exceed what it may be. What is unknown is not found here. */
 export function overLimit({
-  rule, sheet, key, value: valueOf = (row) => row.number(key), limit, message, write = inAmps, values, remedy,
+  rule, sheet, key, value: valueOf = (row) => row.number(key), limit, message, write = excessIn(amps), values, remedy,
 }: Limit): Check {
   return {
     rule, sheet, key, severity: 'over', inStatus: true,

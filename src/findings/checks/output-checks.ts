@@ -1,9 +1,9 @@
 import { exceeds, isDirect, roomForMore } from '../../electrical/index.ts';
 import type { SheetName } from '../../schedule/index.ts';
-import { message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { message, volts } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { countNamed, lacks, missingInput, notChecked, overLimit, overTarget, unknown, unknownTo } from './limit-checks.ts';
+import { countNamed, excessIn, lacks, missingInput, notChecked, overLimit, overTarget, unknown, unknownTo } from './limit-checks.ts';
 
 /** A load is taken to be made for a voltage that differs from its own by no more than this; as IEC 60038 has it. */
 const TOLERANCE = 0.1;
@@ -102,9 +102,7 @@ export const outputChecks: readonly Check[] = [
     message: message(
       '{name} switches {value} and its contact may switch {limit} of such a load: {excess} too much. Use a contact for that voltage, or let it switch a contactor.'
     ),
-    write: (value, limit) => ({
-      value: volts(value, limit), limit: roundedDown(volts(limit, value)), excess: roundedUp(volts(value - limit, 0)),
-    }),
+    write: excessIn(volts),
   }),
   voltageDiffers('rail', 'supplies', message(
     '{name} switches a load of {value} and rail {tag} gives {limit}, more than 10 % apart. Choose a rail of its voltage, or correct the voltage.'

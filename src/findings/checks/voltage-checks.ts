@@ -52,6 +52,18 @@ function railText({ nominal, lowest, highest }: Rail, { words }: RowReader): Mes
 const worst = ({ is, volts: limit }: MisfitRows, { nominal, lowest, highest }: Rail): Pick<Found, 'value' | 'limit'> =>
   ({ value: { over: highest, under: lowest, other: nominal }[is], limit });
 
+/** One finding for all of the rows: what is said where the nominal voltage is wrong, or only how closely it is held. */
+function toldTogether(
+  row: RowReader, found: MisfitRows, rail: Rail, said: Readonly<Record<'nominal' | 'held', string>>, values: MessageValues,
+): Found {
+  const { rows } = found;
+  return {
+    ...worst(found, rail), waiting: rows,
+    message: row.sentence(() => row.say<string>(isNominalWrong(found, rail) ? said.nominal : said.held,
+      { ...values, rows, given: railText(rail, row), list: listText(found, row) })),
+  };
+}
+
 /** Rows for which one of the figures of the rail is wrong; the only one of them, or the first, tells of it. */
 function atDevice(is: Misfit, only: Only, alone: (row: RowReader, bound: number) => Found): Check {
   return {
@@ -64,16 +76,10 @@ function atDevice(is: Misfit, only: Only, alone: (row: RowReader, bound: number)
         nominal: row.numberOf('rail', 'voltage')!, lowest: row.numberOf('rail', 'lowest'),
         highest: row.numberOf('rail', 'highest'),
       };
-      const values = { rows: found.rows, tag: String(row.value('rail')) };
-      return {
-        ...worst(found, rail), waiting: found.rows,
-        message: row.sentence(() => row.say(
-          isNominalWrong(found, rail)
-            ? message('{name} is one of {rows} rows on rail {tag} that are not made for its {given}: {list}. Put them on a rail of their voltage, or correct the voltages of their types.')
-            : message('{name} is one of {rows} rows on rail {tag} that are not made for its {given}: {list}. Put them on a rail that holds its voltage closer, or use types that bear it.'),
-          { ...values, given: railText(rail, row), list: listText(found, row) }
-        )),
-      };
+      return toldTogether(row, found, rail, {
+        nominal: message('{name} is one of {rows} rows on rail {tag} that are not made for its {given}: {list}. Put them on a rail of their voltage, or correct the voltages of their types.'),
+        held: message('{name} is one of {rows} rows on rail {tag} that are not made for its {given}: {list}. Put them on a rail that holds its voltage closer, or use types that bear it.'),
+      }, { tag: String(row.value('rail')) });
     },
   };
 }
@@ -125,16 +131,10 @@ export const voltageChecks: readonly Check[] = [
       const rail: Rail = {
         nominal: row.number('voltage')!, lowest: row.number('lowest'), highest: row.number('highest'),
       };
-      const values = { rows: found.rows, of: found.of };
-      return {
-        ...worst(found, rail), waiting: found.rows,
-        message: row.sentence(() => row.say(
-          isNominalWrong(found, rail)
-            ? message('{name} has {given}, and {rows} of the {of} device rows on it are not made for that: {list}. Correct its voltage, or put them on a rail of theirs; where types work on it, enter their voltages.')
-            : message('{name} has {given}, and {rows} of the {of} device rows on it are not made for that: {list}. Use a supply that holds its voltage closer, or types that bear it.'),
-          { ...values, given: railText(rail, row), list: listText(found, row) }
-        )),
-      };
+      return toldTogether(row, found, rail, {
+        nominal: message('{name} has {given}, and {rows} of the {of} device rows on it are not made for that: {list}. Correct its voltage, or put them on a rail of theirs; where types work on it, enter their voltages.'),
+        held: message('{name} has {given}, and {rows} of the {of} device rows on it are not made for that: {list}. Use a supply that holds its voltage closer, or types that bear it.'),
+      }, { of: found.of });
     },
   },
   elsewhere('supply-devices-wrong-voltage', 'supplies', 'voltage'),

@@ -1,6 +1,6 @@
-import { findColumn, formatCell, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
+import { findColumn, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
+import { shownText } from '../../findings/index.ts';
 import { DETAIL_TITLES } from '../model/detail-titles.ts';
-import { STATE_WORDS } from '../model/state-words.ts';
 import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
 import { otherChanges } from './other-changes.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
@@ -12,10 +12,7 @@ import { ENGLISH, type Words } from '../../words/index.ts';
 export function changedValue(column: Column | undefined, value: CellValue, words: Words): string {
   if (value === null || value === '') return '–';
   if (column === undefined) return String(value);
-  if (column.role === 'computed' && column.status === true) {
-    return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
-  }
-  const text = formatCell(column, value, words, 'show');
+  const text = shownText(column, value, words);
   return column.unit === undefined || typeof value !== 'number' ? text : `${text}\u00a0${column.unit}`;
 }
 

@@ -1,9 +1,9 @@
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
-  decimalsOf, formatCell, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row,
+  decimalsOf, isBlank, isNumeric, SCHEMA, titleWithUnit, type CellValue, type Column, type Row,
   type SheetName,
 } from '../../schedule/index.ts';
-import { STATE_WORDS } from '../model/state-words.ts';
+import { shownText } from '../../findings/index.ts';
 import type { CellStyles } from './cell-styles.ts';
 import { WHOLE_LIMITS } from './formula-templates.ts';
 import type { LiveFormulas } from './live-formulas.ts';
@@ -84,11 +84,7 @@ function asShown(sheet: SheetName, column: Column, value: CellValue): CellValue 
 
 /** A value as a worksheet has it: a status and a choice as they are called, every other one as it is. */
 export function shownValue(column: Column, value: CellValue, words: Words): CellValue {
-  if (typeof value !== 'string') return value;
-  if (column.role === 'computed' && column.status === true) {
-    return words.say(STATE_WORDS[value as keyof typeof STATE_WORDS]);
-  }
-  return column.kind === 'choice' ? formatCell(column, value, words, 'show') : value;
+  return typeof value === 'string' ? shownText(column, value, words) : value;
 }
 
 /**

@@ -1,4 +1,3 @@
-import type { Change } from '../change.ts';
 import { tagOf, type ScheduleDocument } from '../document.ts';
 import { inputColumns, SHEET_NAMES, type SheetName } from '../schema/index.ts';
 
@@ -25,9 +24,4 @@ export function namingCells(document: ScheduleDocument, sheet: SheetName, ids: r
         : references.filter(({ key }) => tags.has(cells[key])).map(({ key }) => ({ sheet: name, id, key }))
     ));
   });
-}
-
-/** Changes by which cells name another row. */
-export function renameIn(cells: readonly NamingCell[], tag: string): Change[] {
-  return cells.map(({ sheet, id, key }): Change => ({ op: 'set', sheet, id, key, value: tag }));
 }
