@@ -128,7 +128,11 @@ export class BillTable extends WorkArea {
 
   #differences(changes: readonly BillChange[]): TemplateResult {
     const { words } = this;
-    if (changes.length === 0) return html`<p class="sum spoken">${words.say('Nothing is more or less than before.')}</p>`;
+    const isPartial = [this.#older!, this.#bill].some(({ inAll }) => inAll.some(({ unknownRows }) => unknownRows > 0));
+    if (changes.length === 0) {
+      return html`<p class="sum spoken">${isPartial ? words.say('Of what is known, nothing is more or less than before.')
+        : words.say('Nothing is more or less than before.')}</p>`;
+    }
     const isOfPanels = this.panel !== '';
     const isPriced = changes.some(({ amount }) => amount !== null && amount !== 0);
     const signed = (value: number, decimals?: number) => `${value > 0 ? '+' : ''}${words.number(value, decimals)}`;

@@ -281,9 +281,9 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     };
     if (this.#view?.model.sheet !== 'devices' || entered !== '' || !isList(readTable(text), this.words)) paste(text);
     else {
-      void import('./actions/list-lines.ts').then(({ listLines }) => {
-        const lines = listLines(text, page, this.schedule!.rows('types').map(({ cells }) => cells));
-        paste(lines.text, lines);
+      void this.#fetched(import('./actions/list-lines.ts')).then((part) => {
+        const lines = part?.listLines(text, page, this.schedule!.rows('types').map(({ cells }) => cells));
+        if (lines !== undefined) paste(lines.text, lines);
       });
     }
   }
@@ -478,12 +478,13 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   async #askDeletion(ids: readonly number[], naming: readonly NamingCell[]): Promise<void> {
     const { sheet, words } = this;
     const { document } = this.schedule!;
-    const { askDeletion } = await import('./menu/ask-deletion.ts');
+    const part = await this.#fetched(import('./menu/ask-deletion.ts'));
+    if (part === undefined) return;
     const going = new Set(ids);
     const tagsOf = (stay: boolean) => [...new Set(document.rows(sheet)
       .filter(({ id }) => going.has(id) !== stay).map((row) => tagOf(sheet, row)).filter((tag) => tag !== ''))];
     const layer = this.renderRoot.querySelector<HTMLElement>('.layer')!;
-    const to = await askDeletion(layer, { sheet, tags: tagsOf(false), naming, others: tagsOf(true) }, words);
+    const to = await part.askDeletion(layer, { sheet, tags: tagsOf(false), naming, others: tagsOf(true) }, words);
     this.#view?.focus();
     if (to === undefined) return;
     const moved = to === '' ? [] : setCells(document, naming.map((cell) => ({ ...cell, value: to })));
@@ -493,12 +494,23 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     });
   }
 
+  /** A part that is fetched when it is first asked for; where it cannot be had, that is said. */
+  async #fetched<Part>(part: Promise<Part>): Promise<Part | undefined> {
+    try {
+      return await part;
+    } catch (error) {
+      this.#say(this.words.say('This part could not be fetched. Check the connection, then try again.'), 'refused');
+      reportError(error);
+      return undefined;
+    }
+  }
+
   /** The menu is fetched when it is first asked for. */
   async #openMenu(place: MenuPlace, at: MenuPoint): Promise<void> {
-    const { CellMenu: Menu } = await import('./menu/cell-menu.ts');
+    const part = await this.#fetched(import('./menu/cell-menu.ts'));
     const [view, selection] = [this.#view, this.#view?.selection()];
-    if (view === undefined || selection === undefined) return;
-    this.#menu ??= new Menu({
+    if (part === undefined || view === undefined || selection === undefined) return;
+    this.#menu ??= new part.CellMenu({
       layer: this.renderRoot.querySelector<HTMLElement>('.layer')!,
       leave: () => { this.#view?.focus(); },
       take: (command) => { this.#take(command); },

@@ -84,3 +84,19 @@ test('a file that is no schedule is said', async () => {
   await userEvent.upload(part(element, 'elv-bill-table input[type=file]')!, new File(['Ref,Qty\n'], 'list.csv'));
   await expect.poll(() => textOf(element, '.problems')).toContain('list.csv cannot be compared with.');
 });
+
+test('what is not known on either side is not said to be the same', async () => {
+  const compared = async (devices: Content['sheets']['devices']) => {
+    const content: Content = { ...CONTENT, sheets: { ...CONTENT.sheets, devices } };
+    const element = await mountElement({ content });
+    await openWork(element, 'bill');
+    const older = new File([element.value], 'old.schedule.json');
+    await userEvent.upload(part(element, 'elv-bill-table input[type=file]')!, older);
+    await expect.poll(() => textOf(element, 'elv-bill-table p.sum')).not.toBe('');
+    return textOf(element, 'elv-bill-table p.sum').trim();
+  };
+  expect(await compared([{ type: 'Lamp', qty: 4, rail: 'L1' }])).toBe('Nothing is more or less than before.');
+  removeElements();
+  expect(await compared([{ type: 'Lamp', qty: 4, rail: 'L1' }, { type: 'Lamp', rail: 'L1' }]))
+    .toBe('Of what is known, nothing is more or less than before.');
+});

@@ -45,6 +45,17 @@ describe('device rows per rail and per branch', () => {
     expect(plain[2]).toBe('No known branch 3 nodes on no branch 1 row');
   });
 
+  test('a sum over rows of which one is not known is at least so much', async () => {
+    const content: Content = {
+      details: {}, sheets: { devices: [
+        { ref: 'D1', area: 'Hall', qty: 2, unitDraw: 100 }, { ref: 'D2', area: 'Hall' }, { ref: 'D3', area: 'Bar', qty: 1, unitDraw: 100 },
+      ] },
+    };
+    const { grid } = await mountGrid(content, { grouping: 'area' });
+    expect(headings(grid).map((text) => text.replace(/[\u00a0\u202f]/g, ' ')))
+      .toEqual(['Hall demand ≥ 0.20 A 2 rows', 'Bar demand 0.10 A 1 row']);
+  });
+
   test('the heading of the first visible row stays in view, and the next one pushes it out', async () => {
     const { grid } = await mountGrid(long(), { grouping: 'rail', height: 320 });
     const holder = grid.renderRoot.querySelector<HTMLElement>('.ht_master .wtHolder')!;

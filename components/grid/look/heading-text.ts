@@ -1,5 +1,5 @@
 import { STATE_WORDS } from '../../../src/findings/index.ts';
-import { findColumn, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
+import { findColumn, isBlank, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
 import { figureText, numberAt, valueText, type Mark } from '../../look/index.ts';
 import { message } from '../../../src/words/index.ts';
 import type { GridModel } from '../grid-model.ts';
@@ -61,9 +61,13 @@ function demandOf(model: GridModel, line: HeadingLine): Load {
   return { sentence, loading: null, target: null };
 }
 
+/** The sum of the rows in sight; at least that where one of them is not wholly known. */
 function sumText({ schedule, words }: GridModel, { members }: HeadingLine, key: string): string {
-  const sum = members.reduce((total, id) => total + (numberAt(schedule, { sheet: 'devices', id, key }) ?? 0), 0);
-  return valueText('devices', key, sum, words);
+  const figures = members.filter((id) => !isBlank(schedule.document.row('devices', id)!))
+    .map((id) => ({ value: numberAt(schedule, { sheet: 'devices', id, key }), sign: schedule.partialSign('devices', id, key) }));
+  const isPartial = figures.some(({ value, sign }) => value === null || sign !== '');
+  const sum = figures.reduce((total, { value }) => total + (value ?? 0), 0);
+  return `${isPartial ? '≥\u202f' : ''}${valueText('devices', key, sum, words)}`;
 }
 
 function loadFigures({ schedule, words }: GridModel, { sheet, id }: HeadingLine, most: string): Load {
