@@ -205,5 +205,5 @@ test('several files are read together, those that come later beside the list tha
   // The name that was decided on stays decided.
   await press(element, '[data-do=take]');
   await expect.poll(() => element.schedule.rows('devices').slice(3).map(({ cells }) => cells.source))
-    .toEqual(['floor0.csv: 2–3', 'floor1.csv: 2', 'floor0 (2).csv: 2']);
+    .toEqual(['floor0.csv: 2–3 (Lamp › Jetty)', 'floor1.csv: 2 (Lamp › Slip)', 'floor0 (2).csv: 2 (Sensor › Loft)']);
 });
