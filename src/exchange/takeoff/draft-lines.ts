@@ -310,7 +310,8 @@ export class LineReader {
       const title = withoutStruck(filled[0]!);
       this.#cells.entitle(record.line, record.fields, title);
       this.#asideBelow(title);
-      this.#timesTitle = timesSaid(title);
+      // «Kitchen» below «Flat type A (x3)» is three kitchens.
+      this.#timesTitle = this.#cells.titles.map(timesSaid).findLast((times) => times !== undefined);
       return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     return names.length > 0 ? undefined
