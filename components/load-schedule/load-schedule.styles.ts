@@ -47,7 +47,7 @@ export const styles = css`
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  .tabs .panels { max-inline-size: 9em; margin-inline: 4px; }
+  .tabs .panels { min-block-size: 28px; max-inline-size: 9em; margin-inline: 4px; border: 1px solid var(--elv-line-strong); border-radius: var(--elv-radius); background: var(--elv-surface-raised); color: var(--elv-ink); }
   .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
@@ -85,7 +85,7 @@ export const styles = css`
     .commands :is([data-command='open'], [data-command='save'], [data-command='join']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: 0.93em; }
-    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
+    .tabs .panels { max-inline-size: 6.5em; }
   }
   @container (inline-size < 80em) {
     /* Words before a single line: icons alone say too little. */

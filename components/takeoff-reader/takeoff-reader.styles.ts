@@ -34,7 +34,7 @@ export const styles = css`
   .lines th { padding: 2px 8px; }
   .lines td:first-child { inline-size: 1%; }
   /* One line for each, so that many are in view. */
-  .lines td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .lines td:not(:nth-child(2)) { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .lines.few td:not(.why) { max-inline-size: 15rem; }
   .lines tr[data-open] td:first-child { box-shadow: inset 3px 0 var(--elv-accent); color: var(--elv-ink); font-weight: 600; }
   /* Decisions stay in view beside lists of many columns. */
@@ -54,7 +54,7 @@ export const styles = css`
   .counted { font-weight: 600; }
   /* The line that is decided on stands in full beside the others, so that none of them moves. */
   .decide { grid-area: 2 / 2; max-block-size: 60cqb; padding: 8px 14px 12px; overflow-y: auto; scrollbar-width: thin; border: solid var(--elv-line); border-width: 1px 0 0 1px; background: var(--elv-surface-raised); box-shadow: inset 3px 0 var(--elv-accent); }
-  .decide h3 { margin: 0; overflow-wrap: anywhere; }
+  .decide h3 { display: -webkit-box; margin: 0; overflow: hidden; overflow-wrap: anywhere; -webkit-box-orient: vertical; -webkit-line-clamp: 2; }
   .decide .choices { align-items: center; }
   .decide input { inline-size: 6em; text-align: end; }
   @container (inline-size > 1500px) {
@@ -65,7 +65,7 @@ export const styles = css`
     .reading { display: block; block-size: auto; }
     .decide-on { max-block-size: 17rem; border-inline-start: 0; border-block-end: 1px solid var(--elv-line); }
     .scroll { overflow: visible; }
-    .decide { position: sticky; z-index: 3; inset-block-end: 0; }
+    .decide { position: sticky; z-index: 3; inset-block-end: 0; max-block-size: 12rem; }
   }
   @container (inline-size < 560px) {
     .scroll { overflow-x: auto; }
