@@ -323,7 +323,8 @@ interface SupplyTotals extends Standing {
 const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
-  const { usable, isUsablePartial, connected, demand, starting, switched, leastTrip, top, isTopPartial, isMisplaced } = totals;
+  const { usable, isUsablePartial, connected, demand, starting, switched, leastTrip } = totals;
+  const { top, isTopPartial, isMisplaced } = totals;
   const isOneTooMuch = starting.some(({ row: device, unitDraw }) =>
     (number(device, 'qty') ?? 0) > 0 && exceeds(over(unitDraw, 1000), usable));
   const { inputCurrent, surge, isAsked } = totals.input;

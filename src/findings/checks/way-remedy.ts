@@ -7,8 +7,8 @@ import type { RowReader } from '../row-reader.ts';
 const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
 /**
- * What the cables behind a way leave to its rating: what the weakest carries, and the least current of a short circuit at
- * a far end [A]; NaN where it is not known of one.
+ * What the cables behind a way leave to its rating: what the weakest carries, and the least current of a short circuit
+ * at a far end [A]; NaN where it is not known of one.
  */
 const LEAST: Gathering<{ readonly carries: number; readonly fault: number }> = {
   sheet: 'ways', reads: [['runs', 'way'], ['runs', 'carries'], ['runs', 'faultCurrent']],
