@@ -53,7 +53,7 @@ export const styles = css`
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
   elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
-  .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
+  .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: var(--elv-size-small); }
   .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }
   .cautions summary::-webkit-details-marker { display: none; }
   .cautions .link { padding: 0 0.2em; }
@@ -68,7 +68,7 @@ export const styles = css`
     border-radius: calc(var(--elv-radius) + 3px);
     background: color-mix(in srgb, var(--elv-surface-raised) 95%, transparent);
     color: var(--elv-accent);
-    font-size: 1.2em;
+    font-size: var(--elv-size-large);
     font-weight: 600;
     pointer-events: none;
   }
@@ -84,7 +84,7 @@ export const styles = css`
     /* The title block and the tabs come first. */
     .commands :is([data-command='open'], [data-command='save'], [data-command='join']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: 0.93em; }
+    .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
     .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
   }
   @container (inline-size < 80em) {
