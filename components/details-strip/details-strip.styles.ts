@@ -41,5 +41,7 @@ export const styles = css`
     .block .project { grid-column: 1 / -1; }
     .block .remarks { grid-column: auto; }
     .block label { border: 0; border-block-end: 1px solid var(--elv-line); }
+    :host(:not([unfolded])) .block label { border: 0; }
+    :host(:not([unfolded])) .block label:not(.project) { display: none; }
   }
 `;

@@ -12,7 +12,7 @@ export const styles = css`
     background: var(--elv-surface-raised);
   }
   .empty { padding-block: 12px; row-gap: 8px; }
-  .ways { display: grid; grid-template-columns: repeat(auto-fit, minmax(13em, 1fr)); gap: 8px; inline-size: 100%; max-inline-size: 66rem; }
+  .ways { display: grid; grid-template-columns: repeat(auto-fit, minmax(13em, 1fr)); gap: 8px; inline-size: 100%; max-inline-size: 72rem; }
   .ways button { justify-content: start; gap: 0.9em; min-block-size: 52px; padding: 6px 14px; border-color: var(--elv-line-strong); text-align: start; white-space: normal; }
   .ways .icon { inline-size: 1.6em; block-size: 1.6em; color: var(--elv-accent); }
   .ways b, .ways .quiet { display: block; }

@@ -11,9 +11,9 @@ import type { TypeChoice } from './type-choice.ts';
 /** How to begin, each way as good as the others. */
 const WAYS = [
   { command: 'begin', icon: 'insertBelow', title: message('New'), about: message('Type the first line') },
-  { command: 'open', icon: 'open', title: message('Open'), about: message('A schedule, a load table, or CSV') },
+  { command: 'open', icon: 'open', title: message('Open'), about: message('A schedule or a list') },
   { command: 'takeoff', icon: 'takeoff', title: message('Paste a list'), about: message('Counts of any shape') },
-  { command: 'loadDemo', icon: 'loadTable', title: message('Demo'), about: message('An invented building, to look around') },
+  { command: 'loadDemo', icon: 'loadTable', title: message('Demo'), about: message('An invented building') },
 ] as const satisfies readonly { command: string; icon: IconName; title: string; about: string }[];
 
 const TICK = svg`<path d="M4 8.3 7 11.2 12 5"/>`;

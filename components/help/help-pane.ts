@@ -10,6 +10,7 @@ import { GLOSSARY } from './glossary.ts';
 export class HelpPane extends LitElement {
   static override styles = [controls, css`
     :host { display: grid; gap: 10px; }
+    .first button { margin-inline-start: -0.6em; }
     .first { display: flex; flex-wrap: wrap; gap: 4px; }
     input {
       inline-size: 100%;
@@ -19,7 +20,7 @@ export class HelpPane extends LitElement {
       border-radius: var(--elv-radius);
       background: var(--elv-surface);
     }
-    h3 { margin: 0; font-size: 1em; font-weight: 600; }
+    h3 { margin: 14px 0 6px; font-size: var(--elv-size-small); font-weight: 600; color: var(--elv-ink-default); }
     summary { min-block-size: 28px; line-height: 28px; font-weight: 600; cursor: pointer; }
     dl { display: grid; gap: 2px; margin: 0; }
     dt { font-weight: 600; }

@@ -90,6 +90,7 @@ export class LoadScheduleElement extends ScheduleElement {
   static override styles = [tokens, controls, statusMarkStyles, styles];
   static override properties = {
     grouping: { state: true }, panelOpen: { state: true }, panel: { state: true }, seeking: { state: true },
+    unfolded: { state: true },
   };
 
   declare protected grouping: Grouping;
@@ -98,6 +99,8 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected panel: PanelChoice;
   /** The bar that is open above the rows. */
   declare protected seeking: SeekCommand | undefined;
+  /** Whether all of the header is shown where there is little room. */
+  declare protected unfolded: boolean;
   /** Where the person was when it was opened. */
   #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
@@ -121,6 +124,7 @@ export class LoadScheduleElement extends ScheduleElement {
   constructor() {
     super();
     this.grouping = 'entered';
+    this.unfolded = false;
     this.panelOpen = remembered('panel', true);
   }
 
@@ -181,14 +185,16 @@ export class LoadScheduleElement extends ScheduleElement {
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
       @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
       <div class="layout ${working ? 'alone' : panelOpen ? '' : 'folded'}">
-        <div class="header" part="header">
-          <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
+        <div class="header ${this.unfolded ? 'unfolded' : ''}" part="header">
+          <elv-details-strip ?unfolded=${this.unfolded} .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
           <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
             ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
             ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
             ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
+            <button type="button" class="menu" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
+              @click=${() => { this.unfolded = !this.unfolded; }}>${icon('menu')}<span class="unseen">${words.say('Title block and every command')}</span></button>
           </div>
         </div>
         <div class="tabs">

@@ -28,6 +28,7 @@ const DRAWINGS = {
   help: svg`<path d="M5.6 6a2.4 2.4 0 1 1 3.7 2c-.9.6-1.3 1-1.3 2.1M8 12.8h.1"/>`,
   firstSteps: svg`<path d="M2 13.5h3.6V10h3.6V6.5h3.6V3H14"/>`,
   find: svg`<path d="M6.8 2.5a4.3 4.3 0 1 0 0 8.6 4.3 4.3 0 0 0 0-8.6M10 10l4 4"/>`,
+  menu: svg`<path d="M2.5 4.5h11M2.5 8h11M2.5 11.5h11"/>`,
   close: svg`<path d="M4 4l8 8M12 4l-8 8"/>`,
 } as const;
 

@@ -35,7 +35,10 @@ export const styles = css`
   .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
   .count { font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
+  .only { display: none; }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
+    .only { display: inline-flex; }
+    :host(:not([all])) [aria-selected='false'] { display: none; }
   }
 `;
