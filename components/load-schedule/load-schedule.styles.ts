@@ -45,7 +45,7 @@ export const styles = css`
   }
   .header elv-details-strip { flex: 1; min-inline-size: 0; }
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
-  .menu { display: none; }
+  #unfold { display: none; }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
   .tabs .panels { max-inline-size: 9em; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); }
@@ -119,8 +119,8 @@ export const styles = css`
     .header.unfolded { flex-wrap: wrap; }
     .header.unfolded elv-details-strip { flex-basis: 100%; }
     .header:not(.unfolded) .commands { flex: none; padding-block: 8px; border: 0; }
-    .header:not(.unfolded) .commands > :not(.menu, [data-command='undo'], [data-command='redo'], [data-command='measure']) { display: none; }
-    .menu { display: inline-flex; }
+    .header:not(.unfolded) .commands > :not(#unfold, [data-command='undo'], [data-command='redo'], [data-command='measure']) { display: none; }
+    #unfold { display: inline-flex; }
     .tabs :is([popovertarget='keys'], [aria-controls='panel']) { display: none; }
     .tabs .panels { max-inline-size: 6.5em; min-block-size: 36px; }
     .commands button, .tabs > button { min-block-size: 36px; min-inline-size: 36px; justify-content: center; }

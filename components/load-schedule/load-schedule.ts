@@ -193,7 +193,7 @@ export class LoadScheduleElement extends ScheduleElement {
             ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
             ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
             ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
-            <button type="button" class="menu" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
+            <button type="button" id="unfold" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
               @click=${() => { this.unfolded = !this.unfolded; }}>${icon('menu')}<span class="unseen">${words.say('Title block and every command')}</span></button>
           </div>
         </div>

@@ -4,9 +4,10 @@ import { editedText, readCell } from '../../src/editing/index.ts';
 import { isInSight, type PanelChoice } from '../../src/engine/panel-of.ts';
 import type { Finding } from '../../src/findings/finding.ts';
 import { columnOf, isBlank, SCHEMA, setCells, titleWithUnit, type InputColumn, type Row } from '../../src/schedule/index.ts';
+import { amps, volts } from '../../src/words/index.ts';
 import { acceptedLine } from '../acceptance-form/accepted-line.ts';
 import { GoToEvent } from '../events/index.ts';
-import { controls, markShape, rowName, statusMarkStyles, valueText } from '../look/index.ts';
+import { controls, markShape, rowName, statusMarkStyles } from '../look/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import { expectedAt, type MeasuredKey, type MeasuredSheet } from './expected.ts';
 import { styles } from './measured-values.styles.ts';
@@ -55,7 +56,7 @@ export class MeasuredValues extends WorkArea {
     const { words } = this;
     const find = words.say('Find by tag or note');
     const choose = (left: boolean, text: string) => html`<button type="button" aria-pressed=${this.left === left} data-left=${left}
-      @click=${() => { this.#kept.clear(); this.left = left; }}>${text}</button>`;
+      @click=${() => { this.#choose(left); }}>${text}</button>`;
     const rows = SHEETS.map((sheet) => ({ sheet, shown: this.#rowsOf(sheet) }));
     const none = rows.every(({ shown }) => shown.length === 0);
     return html`<div class="options">
@@ -114,7 +115,7 @@ export class MeasuredValues extends WorkArea {
         ${key === 'measuredVoltage' ? html`<button type="button" class="bordered sign" title=${words.say('Changes the sign: plus and minus are changed over')}
           aria-label=${words.say('Changes the sign: plus and minus are changed over')} ?disabled=${!schedule.isOwn(sheet, id, key)} @click=${change}>±</button>` : nothing}</span></label>
       <span class="quiet">${expected === null ? words.say('not known what to expect')
-        : words.say('{value} expected', { value: valueText(sheet, key, expected, words) })}</span>
+        : words.say('{value} expected', { value: key === 'measuredVoltage' ? volts(expected) : amps(expected) })}</span>
       ${wrong === undefined ? nothing : html`<span class="wrong" role="alert">${wrong}</span>`}</div>`;
   }
 
@@ -130,6 +131,12 @@ export class MeasuredValues extends WorkArea {
       ${found.length > 0 ? nothing : unjudged
         ? html`<p class="verdict">${markShape('incomplete')}<span>${words.say('Not judged: it is not known what to expect.')}</span></p>`
         : html`<p class="verdict">${markShape('ok')}<span>${words.say('Nothing speaks against it.')}</span></p>`}</div>`;
+  }
+
+  #choose(left: boolean): void {
+    this.#kept.clear();
+    this.left = left;
+    this.requestUpdate();
   }
 
   #take(sheet: MeasuredSheet, id: number, column: InputColumn, text: string): void {

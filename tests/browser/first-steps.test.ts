@@ -119,7 +119,7 @@ test('put away they stay away, on the next empty schedule too, until they are as
 test('a schedule with rows, one that may only be read, and a page that says itself how to begin are not led', async () => {
   for (const prepare of [
     () => mountElement({ content: demoContent() }),
-    () => mountElement({ attributes: { readonly: '' } }),
+    () => mountElement({ key: null, attributes: { readonly: '' } }),
     async () => {
       const element = document.createElement('elv-load-schedule');
       element.innerHTML = '<p slot="empty">Ask the office.</p>';

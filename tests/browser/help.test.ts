@@ -37,7 +37,7 @@ test('F1 on a cell says what its column means, what may be entered, and where th
 test('the field finds words and columns of all sheets, by title first; the button opens the same', async () => {
   const element = await mountElement({ content: sample() });
   await userEvent.click(part(element, '[data-command=help]')!);
-  await expect.poll(() => textOf(element, 'elv-help')).toContain('Supply, rail');
+  await expect.poll(() => textOf(element, 'elv-help .found')).toContain('Supply, rail');
   await userEvent.keyboard('diversity');
   await expect.poll(() => textOf(element, 'elv-help .found dt')).toBe('Connected, diversity, demand');
   const found = parts(element, 'elv-help .found dt').map((each) => each.textContent);

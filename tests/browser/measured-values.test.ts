@@ -90,7 +90,7 @@ describe('on a phone', () => {
     const top = part(element, 'elv-schedule-toolbar')!.getBoundingClientRect().top;
     expect(top).toBeLessThan(844 / 8);
     expect(part(element, '.layout')!.scrollWidth).toBeLessThanOrEqual(390);
-    await userEvent.click(part(element, '.menu')!);
+    await userEvent.click(part(element, '#unfold')!);
     await expect.poll(() => part(element, '[data-command=takeoff]')!.checkVisibility()).toBe(true);
     expect(part(element, '[data-key=checkedBy]')!.checkVisibility()).toBe(true);
     // One tab, and a button for the others.
@@ -98,7 +98,7 @@ describe('on a phone', () => {
     expect(tabs()).toEqual(['devices']);
     await userEvent.click(part(element, 'elv-sheet-tabs .more')!);
     await expect.poll(() => tabs().length).toBe(12);
-    await userEvent.click(part(element, '[data-sheet=runs]')!);
+    part(element, '[data-sheet=runs]')!.click();
     await expect.poll(tabs).toEqual(['runs']);
   });
 });
@@ -106,13 +106,13 @@ describe('on a phone', () => {
 test('what is expected stands beside each field, and it is said where it is not known', async () => {
   const element = await mountMeasured();
   const expected = (tag: string) => parts(element, `${row(tag)} .field`).map((each) => each.lastElementChild!.textContent.trim());
-  expect(expected('L1')).toEqual(['24.00\u00a0V expected', '2.00\u00a0A expected']);
-  expect(expected('L2')).toEqual(['24.00\u00a0V expected', 'not known what to expect']);
+  expect(expected('L1')).toEqual(['24.00 V expected', '2.00 A expected']);
+  expect(expected('L2')).toEqual(['24.00 V expected', 'not known what to expect']);
   // 24 V − 2 A × 0.484 Ω = 23.03 V; from a supply that was measured at 23.5 V: 22.53 V.
-  expect(expected('R1')).toEqual(['23.03\u00a0V expected', '2.00\u00a0A expected']);
+  expect(expected('R1')).toEqual(['23.03 V expected', '2.00 A expected']);
   await userEvent.fill(field(element, 'L1', 'measuredVoltage'), '23.5');
   await userEvent.keyboard('{Enter}');
-  await expect.poll(() => expected('R1')[0]).toBe('22.53\u00a0V expected');
+  await expect.poll(() => expected('R1')[0]).toBe('22.53 V expected');
 });
 
 test('nothing is said to be well that could not be held against anything', async () => {

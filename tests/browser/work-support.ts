@@ -12,7 +12,7 @@ const TAGS = {
 export async function openWork(element: LoadScheduleElement, name: keyof typeof TAGS): Promise<void> {
   const button = part(element, `[data-command=${name}]`)!;
   // Where there is little room, another button unfolds it.
-  if (!button.checkVisibility()) await userEvent.click(part(element, '.menu')!);
+  if (!button.checkVisibility()) await userEvent.click(part(element, '#unfold')!);
   await userEvent.click(button);
   await expect.poll(() => part(element, TAGS[name])?.hidden, { timeout: 10_000 }).toBe(false);
   await element.updateComplete;
