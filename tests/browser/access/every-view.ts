@@ -29,6 +29,8 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
     await expect.poll(() => part(element, 'elv-first-steps [popovertarget=general]')).not.toBeNull();
     part(element, 'elv-first-steps [popovertarget=general]')!.click();
     await expect.poll(() => part(element, 'elv-type-choice li')).not.toBeNull();
+    // That they were asked for is remembered on the page.
+    localStorage.clear();
   }],
   ['the keys', async (element) => {
     part(element, '[data-sheet=devices]')!.click();
