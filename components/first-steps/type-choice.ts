@@ -69,7 +69,7 @@ export class TypeChoice extends LitElement {
   get #shown(): readonly Cells[] {
     const own = new Set(this.schedule.rows('types').map(({ cells }) => cells.type));
     const sought = this.sought.trim().toLowerCase();
-    return this.types.filter(({ type, aliases, description }) => !own.has(type!)
+    return this.types.filter(({ type, aliases, description }) => !own.has(type)
       && [type, aliases, description].some((text) => String(text ?? '').toLowerCase().includes(sought)));
   }
 

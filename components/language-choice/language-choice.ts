@@ -15,7 +15,9 @@ export class LanguageChoice extends LitElement {
     }
   `];
 
-  static override properties = { tags: { attribute: false }, words: { attribute: false }, choose: { attribute: false } };
+  static override properties = {
+    tags: { attribute: false }, words: { attribute: false }, choose: { attribute: false },
+  };
 
   /** Language tags with spaces between, as the page gives them. */
   declare tags: string;

@@ -149,7 +149,7 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** An empty schedule leads, unless the page does, something is on its way, or a person put the steps away. */
   get #isToBeLed(): boolean {
-    return !this.#saysHowToBegin && !this.awaitsPage && remembered('leads', true)
+    return !this.#saysHowToBegin && !this.awaitsPage && remembered<boolean>('leads', true)
       && SHEET_NAMES.every((name) => this.schedule.rows(name).length === 0);
   }
 
@@ -163,6 +163,7 @@ export class LoadScheduleElement extends ScheduleElement {
     remember('leads', leads);
     if (leads) {
       this.#popover('help').hidePopover();
+      this.#work.close();
       this.#lead();
     } else {
       this.leads = false;

@@ -72,12 +72,14 @@ export class MeasuredValues extends WorkArea {
 
   protected foot(): TemplateResult {
     const { schedule, words } = this;
-    const all = SHEETS.flatMap((sheet) => this.#rowsIn(sheet).flatMap(({ id }) => KEYS.map((key) => schedule.isOwn(sheet, id, key))));
+    const all = SHEETS.flatMap((sheet) => this.#rowsIn(sheet)
+      .flatMap(({ id }) => KEYS.map((key) => schedule.isOwn(sheet, id, key))));
     return html`<span class="sum" role="status">${words.say('{n} of {all} values measured', { n: all.filter(Boolean).length, all: all.length })}</span>`;
   }
 
   #rowsIn(sheet: MeasuredSheet): readonly Row[] {
-    return this.schedule.rows(sheet).filter((row) => !isBlank(row) && isInSight(this.schedule, sheet, row.id, this.only));
+    const { schedule, only } = this;
+    return schedule.rows(sheet).filter((row) => !isBlank(row) && isInSight(schedule, sheet, row.id, only));
   }
 
   #rowsOf(sheet: MeasuredSheet): readonly Row[] {
@@ -104,7 +106,9 @@ export class MeasuredValues extends WorkArea {
     const place = `${sheet} ${id} ${key}`;
     const expected = expectedAt(schedule, sheet, id, key);
     const wrong = this.wrong.get(place);
-    const take = ({ currentTarget }: Event) => { this.#take(sheet, id, column, (currentTarget as HTMLInputElement).value); };
+    const take = ({ currentTarget }: Event) => {
+      this.#take(sheet, id, column, (currentTarget as HTMLInputElement).value);
+    };
     const change = (event: Event) => {
       const field = (event.currentTarget as Element).parentElement!.querySelector('input')!;
       this.#take(sheet, id, column, field.value.startsWith('-') ? field.value.slice(1) : `-${field.value}`);

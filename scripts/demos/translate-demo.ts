@@ -56,7 +56,7 @@ function translated(content: Content, say: (text: string) => string): Content {
     ...content, sheets,
     details: Object.fromEntries(Object.entries(details).map(([key, text]) => [key, say(text)])),
     accepted: accepted.map((each) => ({ ...each, tag: say(each.tag), reason: say(each.reason) })),
-    revisions: revisions.map((each) => ({ ...each, ...each.text === undefined ? {} : { text: say(each.text) } })),
+    revisions: revisions.map((each) => ({ ...each, text: say(each.text) })),
   };
 }
 

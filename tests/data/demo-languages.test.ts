@@ -35,7 +35,8 @@ describe.each(DEMO_LANGUAGES)('the demo in %s', (language) => {
 
   test('has the same findings, in the same places', () => {
     const found = (of: LoadSchedule) =>
-      of.findings.map(({ rule, sheet, id, key, severity, accepted }) => [rule, sheet, id, key, severity, accepted?.date]);
+      of.findings.map(({ rule, sheet, id, key, severity, accepted }) =>
+        [rule, sheet, id, key, severity, accepted?.date]);
     expect(found(schedule)).toEqual(found(english));
   });
 
