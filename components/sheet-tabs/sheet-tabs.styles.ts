@@ -33,9 +33,10 @@ export const styles = css`
   /* The bold form keeps its place, so that choosing a tab moves none of the others. */
   .title { display: inline-grid; }
   .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
-  .count { font-size: 0.85em; color: var(--elv-ink-default); }
+  .count { font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
-  @container (inline-size < 104em) {
+  .only { display: none; }
+  @container (560px <= inline-size < 104em) {
     /* All names in one line; the pointer and screen readers tell the numbers. */
     .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     [role='tab'] svg { position: absolute; inset: 3px 1px auto auto; inline-size: 9px; block-size: 9px; }
@@ -44,6 +45,7 @@ export const styles = css`
   }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
-    [role='tab'] { min-block-size: 30px; }
+    .only { display: inline-flex; }
+    :host(:not([all])) [aria-selected='false'] { display: none; }
   }
 `;
