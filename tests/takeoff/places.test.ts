@@ -78,6 +78,11 @@ describe('titles over titles', () => {
       .toEqual(['1 Router @ Building A, Level 1', '2 Router @ Building B, Level 1']);
   });
 
+  it('hold above the headings too', () => {
+    expect(taken('Housing by the lake;;\n;;\nHaus 1;;\nErdgeschoss;;\nDevice;Qty;Note\nRouter;1;\n1. Obergeschoss;;\nRouter;2;'))
+      .toEqual(['1 Router @ Haus 1, Erdgeschoss', '2 Router @ Haus 1, 1. Obergeschoss']);
+  });
+
   it('whichever goes over the other', () => {
     expect(taken('Appareil;Qté\nR+1;\nBâtiment A;\nRouter;1\nBâtiment B;\nRouter;2\nR+2;\nBâtiment A;\nRouter;4'))
       .toEqual(['1 Router @ R+1, Bâtiment A', '2 Router @ R+1, Bâtiment B', '4 Router @ R+2, Bâtiment A']);

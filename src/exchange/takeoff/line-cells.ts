@@ -125,6 +125,11 @@ export class LineCells {
       : words.say('Its area is the title on line {line}.', { line: first.line }) };
   }
 
+  /** What stands in the columns of areas, carried down where they are blank. */
+  placeOf(fields: readonly string[]): string {
+    return this.places('area').map((index) => fields[index] || (this.#areas.get(index)?.text ?? '')).join(', ');
+  }
+
   cell(fields: readonly string[], field: TakeoffField): string {
     const texts = this.places(field).map((index) => this.#spoken(fields[index] ?? '', index));
     return [...new Set(texts)].filter((text) => text !== '').join(field === 'note' ? '; ' : ', ');
