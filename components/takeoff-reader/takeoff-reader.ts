@@ -201,7 +201,8 @@ export class TakeoffReader extends WorkArea {
         take: (name, lists) => { this.take(name, lists); }, open: (files) => { void this.open(files); }, words,
       })}${this.#withoutTypes()}`;
     }
-    const opened = this.opened === undefined ? openLines(takeoff)[0] : takeoff.lines.find(({ key }) => key === this.opened);
+    const opened = this.opened === undefined ? openLines(takeoff)[0]
+      : takeoff.lines.find(({ key }) => key === this.opened);
     return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
       ${this.#revised.choices}${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}

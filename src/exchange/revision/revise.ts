@@ -188,7 +188,8 @@ class Reviser {
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
   goes(unit: Unit, { open }: CountedList): void {
     const toldBy = [...unit.called, ...unit.identities];
-    const doubt = open.find(({ ref, area, types }) => (types === undefined || toldBy.some(({ type }) => types.includes(type)))
+    const doubt = open.find(({ ref, area, types }) =>
+      (types === undefined || toldBy.some(({ type }) => types.includes(type)))
       && toldBy.some((each) => area === each.area || ref !== '' && ref === each.ref));
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {

@@ -127,7 +127,7 @@ export class LineCells {
 
   /** What stands in the columns of areas, carried down where they are blank. */
   placeOf(fields: readonly string[]): string {
-    return this.places('area').map((index) => fields[index] || (this.#areas.get(index)?.text ?? '')).join(', ');
+    return this.places('area').map((index) => (fields[index] ?? '') === '' ? this.#areas.get(index)?.text ?? '' : fields[index]).join(', ');
   }
 
   cell(fields: readonly string[], field: TakeoffField): string {
