@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
@@ -192,7 +193,7 @@ function saidOf(schedules: readonly Content[], words: Words): string[] {
   return schedules.flatMap((content) => {
     const schedule = new LoadSchedule(content, { words });
     const explained = SHEET_NAMES.filter((sheet) => findColumn(sheet, 'status') !== undefined)
-      .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => schedule.explain(sheet, id, 'status') ?? []))
+      .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => explainCell(schedule, sheet, id, 'status') ?? []))
       .flatMap(({ title, words: rule, numbers, result, source, parts }) =>
         [title, rule, numbers ?? '', result, source, ...parts.flatMap(({ label, text }) => [label, text])]);
     const remedies = schedule.findings.flatMap((finding) => schedule.remedy(finding)?.label ?? []);
