@@ -64,6 +64,12 @@ const MORE: readonly Content['sheets'][] = [
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
   },
+  // What another row holds tells nothing: a fuse, a voltage of a type.
+  {
+    supplies: [{ rail: 'L1', rated: 10, fuse: '=1/0' }, { rail: 'L2', rated: 10 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }],
+    types: [{ type: 'T', draw: 1, maxVoltage: '=1/0' }], devices: [{ ref: 'D1', type: 'T', qty: 1, rail: 'L2' }],
+  },
   // Statuses that follow from what another row lacks, or from a tag that stands twice.
   {
     enclosures: [{ enclosure: 'E', height: 2000, width: 2000, depth: 1000, mounting: 'free', ambient: 20, otherLoss: 0 }],
