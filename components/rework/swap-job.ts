@@ -104,7 +104,7 @@ export class SwapJob implements Job {
   /** What the rows, and one of the type, come to before and after. */
   #difference(ids: readonly number[], trial: LoadSchedule): TemplateResult {
     const { words, schedule } = this.#host;
-    const text = (column: Column, value: number | null) => value === null ? words.say('not known') : withUnit(column, value, words);
+    const text = (column: Column, value: number | null) => withUnit(column, value, words);
     const [before, after] = [sumDevices(schedule, ids), sumDevices(trial, ids)];
     const sums = (['connected', 'demand', 'nodes'] as const).map((key) => {
       const column = columnOf('devices', key);

@@ -73,7 +73,7 @@ test('tried on a copy: rows, findings and how rows stand before and after, and t
   }]);
   // 10 × 0.4 A of 5 A become 10 × 0.6 A.
   expect(tried.standings.filter(({ sheet }) => sheet === 'supplies')).toMatchObject([
-    { tag: 'L1', key: 'loading', before: { figure: '80\u00a0%' }, after: { figure: '120\u00a0%', status: 'over' } },
+    { tag: 'L1', key: 'loading', before: { figure: '80\u202f%' }, after: { figure: '120\u202f%', status: 'over' } },
   ]);
   expect(tried.counts.after.over).toBe(tried.counts.before.over + 1);
   expect(tried.findings).toContainEqual(expect.objectContaining({ kind: 'came', rule: 'supply-over-usable', tag: 'L1', after: 'over' }));

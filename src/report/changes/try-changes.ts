@@ -87,10 +87,10 @@ function standingChanges(sheet: SheetName, before: LoadSchedule, after: LoadSche
   const key = FIGURES[sheet]!;
   const standing = (schedule: LoadSchedule, { id }: Row): Standing => {
     const value = schedule.value(sheet, id, key);
+    const sign = value === null ? '' : schedule.partialSign(sheet, id, key);
     return {
       status: schedule.value(sheet, id, 'status') as Status | null,
-      figure: value === null ? '–'
-        : schedule.partialSign(sheet, id, key) + withUnit(columnOf(sheet, key), value, schedule.words),
+      figure: sign + withUnit(columnOf(sheet, key), value, schedule.words),
     };
   };
   const change = (old: Row | undefined, present: Row | undefined): StandingChange[] => {
