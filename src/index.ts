@@ -67,7 +67,8 @@ export {
 
 // Duplicating, moving, swapping: changes of many rows that belong together.
 export {
-  ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceSums, type TypeSwap,
+  moveDevices, ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceMove, type DeviceSums,
+  type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type TypeSwap, type WayFate,
 } from './rework/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.
