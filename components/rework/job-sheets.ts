@@ -3,5 +3,5 @@ import type { JobCommand } from '../schedule-toolbar/commands.ts';
 
 /** The jobs that are offered on rows of a sheet, in their order. */
 export const JOBS_OF: Partial<Record<SheetName, readonly JobCommand[]>> = {
-  devices: ['swapType'], types: ['swapType'],
+  devices: ['moveTo', 'swapType'], types: ['swapType'], runs: ['moveTo'], ways: ['moveTo'],
 };
