@@ -42,7 +42,7 @@ export class DuplicateJob implements Job {
         <option value="rows" ?selected=${!isArea}>${words.say('{n, plural, one {the selected row} other {the # selected rows}}', { n: ids.length })}</option>
         <option value="area" ?selected=${isArea}>${words.say('all of an area')}</option></select></label>`}
       ${this.#pair('area', words.say('Areas that begin with'), words.say('begin then with'), this.#area, this.#setArea)}
-      ${[...this.#tags, { from: '', to: '' }].map((tag, place) => this.#pair(`tag ${place}`, words.say('In tags'), words.say('becomes'), tag, (changed) => {
+      ${[...this.#tags, { from: '', to: '' }].map((tag, place) => this.#pair(`tag-${place}`, words.say('In tags'), words.say('becomes'), tag, (changed) => {
         this.#tags = this.#tags.toSpliced(place, 1, ...changed.from === '' ? [] : [changed]);
       }))}`;
   }
@@ -59,8 +59,8 @@ export class DuplicateJob implements Job {
   #pair(
     name: string, title: string, becomes: string, { from, to }: Renaming, set: (changed: Renaming) => void,
   ): TemplateResult {
-    return html`<span class="pair"><label>${title} <input data-option="${name} from" .value=${from} @change=${this.#on((text) => { set({ from: text, to }); })}></label>
-      <label>${becomes} <input data-option="${name} to" ?data-first=${name === 'tag 0'} .value=${to} @change=${this.#on((text) => { set({ from, to: text }); })}></label></span>`;
+    return html`<span class="pair"><label>${title} <input data-option="${name}-from" .value=${from} @change=${this.#on((text) => { set({ from: text, to }); })}></label>
+      <label>${becomes} <input data-option="${name}-to" ?data-first=${name === 'tag-0'} .value=${to} @change=${this.#on((text) => { set({ from, to: text }); })}></label></span>`;
   }
 
   readonly #on = (choose: (value: string) => void) => ({ currentTarget }: Event): void => {
@@ -133,7 +133,7 @@ export class DuplicateJob implements Job {
     const { sheet, id, from, to, problem } = row;
     const choose = (text: string) => { this.#chosen.set(`${sheet} ${id}`, text); };
     return html`<tr><td>${words.text(SCHEMA[sheet].title)}</td><td class="nowrap">${from || '–'}</td>
-      <td><input data-tag="${sheet} ${from}" aria-label=${words.say('New tag of {from}', { from })} aria-invalid=${problem === undefined ? nothing : 'true'}
+      <td><input data-tag="${sheet}-${from}" aria-label=${words.say('New tag of {from}', { from })} aria-invalid=${problem === undefined ? nothing : 'true'}
         .value=${to} @change=${this.#on(choose)}>${problem === undefined ? nothing : html` <span class="over">${this.#problem(row)}</span>`}</td></tr>`;
   }
 }

@@ -60,15 +60,15 @@ test('a supply by mouse: a tag that exists is refused with its place, another on
   await expect.poll(() => act.rowHeading(1).textContent).toBe('2');
   await act.clickOn(act.rowHeading(1), { button: 'right' });
   await act.click('.cell-menu [data-entry=duplicate]');
-  await expect.poll(() => part(element, 'elv-rework .tags')).not.toBeNull();
-  await act.click('elv-rework [data-tag="supplies L1"]');
+  await expect.poll(() => part(element, 'elv-rework .tags input')).not.toBeNull();
+  await act.click('elv-rework [data-tag="supplies-L1"]');
   await act.press('Control+a');
   await act.type('P1');
   await act.press('Tab');
   await expect.poll(() => textOf(element, 'elv-rework .problems'))
     .toBe('Supplies: row 1 has the tag P1 already. Give the copy of L1 another one.');
   expect(part(element, 'elv-rework [data-do=rework]')!.matches(':disabled')).toBe(true);
-  await act.click('elv-rework [data-tag="supplies L1"]');
+  await act.click('elv-rework [data-tag="supplies-L1"]');
   await act.press('Control+a');
   await act.type('Q7');
   await act.press('Tab');

@@ -39,9 +39,9 @@ test('rename all tags that begin alike, L1- to M1-, with what refers to them', a
   await act.press('Control+h');
   await expect.poll(() => part(element, 'elv-find-bar input')).not.toBeNull();
   await act.type('L1-');
-  await act.press('Tab');
+  await act.click('elv-find-bar [name=by]');
   await act.type('M1-');
-  await act.click('elv-find-bar [data-do=all]');
+  await act.press('Control+Enter');
   await expect.poll(() => element.schedule.rows('devices').map(({ cells }) => [cells.ref, cells.run]))
     .toEqual([['M1-001', 'M1-W1'], ['M1-002', 'M1-W1']]);
   expect(element.schedule.rows('runs')[0]!.cells.run).toBe('M1-W1');
