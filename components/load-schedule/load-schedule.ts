@@ -398,6 +398,7 @@ export class LoadScheduleElement extends ScheduleElement {
   async #open(work: WorkCommand): Promise<void> {
     const list = work === 'takeoff' ? this.message?.list : undefined;
     await this.#work.open(work);
+    this.unfolded = false;
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
@@ -445,7 +446,8 @@ export class LoadScheduleElement extends ScheduleElement {
     }
     this.settle();
     if (command === 'closeWork') {
-      this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`)?.focus();
+      const button = this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`)!;
+      (button.checkVisibility() ? button : this.renderRoot.querySelector<HTMLElement>('#unfold')!).focus();
       this.#work.close();
       return;
     }
