@@ -398,6 +398,7 @@ export class LoadScheduleElement extends ScheduleElement {
   async #open(work: WorkCommand): Promise<void> {
     const list = work === 'takeoff' ? this.message?.list : undefined;
     await this.#work.open(work);
+    this.unfolded = false;
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
@@ -451,7 +452,7 @@ export class LoadScheduleElement extends ScheduleElement {
       const opener = this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`);
       this.#work.close();
       if (opener === null) void this.updateComplete.then(() => { this.#view.focusRows(); });
-      else opener.focus();
+      else (opener.checkVisibility() ? opener : this.renderRoot.querySelector<HTMLElement>('#unfold')!).focus();
       return;
     }
     if (isJobCommand(command)) {
