@@ -293,6 +293,8 @@ export class GridView implements SettingsSource {
   resize(): void {
     if (!this.#isShown) return;
     this.hot.refreshDimensions();
+    // In closed details it has a size, and nothing in it is drawn.
+    if (this.#box.querySelector('tbody td') === null) this.hot.render();
     this.#headings.draw(this.model);
   }
 
