@@ -227,7 +227,7 @@ export class LineReader {
       || this.#headingsName || this.#isCalledTotal(record)) return written;
     const per = perUnit(count.whole) ?? perUnit(unit);
     const ref = this.#cells.cell(record.fields, 'ref');
-    const refs = refsSaid(ref);
+    const refs = count.isOneOfSeveral ? undefined : refsSaid(ref);
     if (refs !== undefined && refs !== qty && doubt === undefined) {
       return { ...written, qty: refs, proposal: refs, doubt: words.say(
         'Its ref “{ref}” names {refs}, and its quantity is {qty}. Confirm it, or say how many there are.', { ref, refs, qty }) };
@@ -255,7 +255,8 @@ export class LineReader {
     const own = column === undefined ? null : readQuantity(fields[column.index] ?? '', '', this.#decimal).qty;
     if (own !== null) return { times: own, where: column!.heading };
     const place = this.#cells.placeOf(fields);
-    const rooms = isEach(`${fields[index] ?? ''} ${this.#cells.cell(fields, 'note')}`) || (perUnit(whole) ?? perUnit(unit)) === 'place' ? roomsSaid(place) : undefined;
+    const isPerRoom = isEach(`${fields[index] ?? ''} ${this.#cells.cell(fields, 'note')}`) || (perUnit(whole) ?? perUnit(unit)) === 'place';
+    const rooms = isPerRoom ? roomsSaid(place) : undefined;
     if (rooms !== undefined) return { times: rooms, where: place };
     return timesSaid(whole) ?? timesSaid(place) ?? this.#timesBelow.get(index) ?? this.#timesTitle ?? this.#timesAbove;
   }
