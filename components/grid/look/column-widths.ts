@@ -38,10 +38,11 @@ export function columnWidths(
   return columns.map((column) => {
     const texts = ids.map((id) => cellLook(model, id, column, []).text).filter((text) => text !== '');
     const widths = texts.map((text) => measure(fit === 'whole' ? text : text.slice(0, 60))).sort((a, b) => a - b);
-    const isWhole = fit === 'whole' || isNumeric(column);
+    // A status is read whole, in whatever language.
+    const isWhole = fit === 'whole' || isNumeric(column) || isStatus(column);
     const fitting = widths[isWhole ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const texted = Math.min((fit === 'whole' ? MOST : WIDEST) * size, fitting + room * size);
+    const texted = Math.min((fit === 'whole' || isStatus(column) ? MOST : WIDEST) * size, fitting + room * size);
     return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.25 * size, texted));
   });
 }
