@@ -7,8 +7,8 @@ export type Mark = Status | Severity;
 
 /** How many there are of each: «3 over». */
 const MARK_COUNTS: Readonly<Record<Mark, string>> = {
-  over: message('{n, plural, one {# over} other {# over}}'),
-  near: message('{n, plural, one {# near the limit} other {# near the limit}}'),
+  over: message('{n, plural, one {# over limit} other {# over limit}}'),
+  near: message('{n, plural, one {# near limit} other {# near limit}}'),
   incomplete: message('{n, plural, one {# incomplete} other {# incomplete}}'),
   ok: message('{n, plural, one {# within limits} other {# within limits}}'),
   note: message('{n, plural, one {# note} other {# notes}}'),

@@ -12,7 +12,7 @@ export type FindingGroup = Severity | 'accepted';
 
 /** Headings of the groups. */
 export const GROUP_TITLES: Readonly<Record<FindingGroup, string>> = {
-  over: message('Over'), near: message('Near the limit'), incomplete: message('Incomplete'), note: message('Notes'),
+  over: message('Over limit'), near: message('Near limit'), incomplete: message('Incomplete'), note: message('Notes'),
   accepted: message('Accepted'),
 };
 

@@ -3,8 +3,8 @@ import type { Severity, Status } from './finding.ts';
 
 /** What a status or a severity is called. */
 export const STATE_WORDS: Readonly<Record<Status | Severity, string>> = {
-  over: message('over'),
-  near: message('near the limit'),
+  over: message('over limit'),
+  near: message('near limit'),
   incomplete: message('incomplete'),
   ok: message('within limits'),
   note: message('note'),

@@ -82,7 +82,7 @@ test('how full branches are, with ticks where reserves begin', () => {
     },
     {
       filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false,
-      words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'],
+      words: ['Q', 'near limit', '43 of 50 nodes, 86 %, 3 into the reserve'],
     },
     { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 nodes, 110 %, 2 too many'] },
     { filled: null, tick: null, hatched: false, words: ['S', 'incomplete', '9 nodes, limit not known'] },

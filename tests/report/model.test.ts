@@ -146,7 +146,7 @@ test('what was measured stands beside what was worked out, with a verdict; what 
   expect(rows.map(({ cells }) => cells.at(-1)!))
     .toMatchObject(
       [
-        { text: 'as worked out' }, { text: expect.stringContaining('9.00 A measured, 5.00 A worked out') as string },
+        { text: 'as calculated' }, { text: expect.stringContaining('9.00 A measured, 5.00 A calculated') as string },
         { toFill: true },
       ]
     );

@@ -128,6 +128,6 @@ describe('a limit in a sentence', () => {
       },
     });
     const { message } = schedule.findings.find(({ rule }) => rule === 'supply-over-usable')!;
-    expect(message).toContain('asked for 8.10 A and may be used for 7.99 A: 0.11 A too much');
+    expect(message).toContain('demand 8.10 A exceeds the usable 7.99 A by 0.11 A');
   });
 });

@@ -223,8 +223,8 @@ const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
  * What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have.
  */
 const UNREACHED = new Set([
-  'note', '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.',
-  '{name}: the formula in {column} cannot be worked out. Simplify it.',
+  'note', '{name}: the formula in {column} cannot be read. Arguments are separated by ; and decimals by a point: correct it.',
+  '{name}: the formula in {column} cannot be calculated. Simplify it.',
 ]);
 
 describe('in a language that nobody speaks', () => {

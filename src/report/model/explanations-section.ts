@@ -20,7 +20,7 @@ export function explanationsSection(schedule: LoadSchedule, only?: SheetName): R
   return {
     name: 'explanations', title: words.say('How the figures come about'),
     sentences: [
-      words.say('One example of every figure that is worked out; all others in its column follow the same rule.'),
+      words.say('One example of every figure that is calculated; all others in its column follow the same rule.'),
     ], tables,
   };
 }

@@ -60,7 +60,7 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSe
   return {
     ...section,
     tables: [
-      { title: words.say('As entered'), ...table(entered) },
+      { title: words.say('Entry order'), ...table(entered) },
       ...(measured.length === 0 ? []
         : [{
           title: words.say('As measured'),

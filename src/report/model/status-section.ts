@@ -25,7 +25,7 @@ export function statusSection(schedule: LoadSchedule): ReportSection {
   const columns = [
     { title: words.say('Sheet'), kind: 'text' as const },
     ...STATUSES.map((status) => ({ title: words.say(STATE_WORDS[status]), kind: 'number' as const })),
-    { title: words.say('in all'), kind: 'number' as const },
+    { title: words.say('total'), kind: 'number' as const },
   ];
   const section = { name: 'summary', title: words.say('Summary') };
   return rows.length === 0 ? { ...section, sentences: [words.say('No row has a status.')], tables: [] }

@@ -96,7 +96,7 @@ export const branches: Sheet = {
     },
     {
       role: 'input', key: 'maxCable', rare: 'limits',
-      title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
+      title: 'Max. cable length', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
       decimals: 0, optional: true, suggestions: CABLES,
       help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
     },
