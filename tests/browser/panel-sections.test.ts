@@ -73,7 +73,7 @@ test('what makes the status is named where the bar does not show it', async () =
     contacts: [{ contact: 'C2', lamp: 2, inrush: 100 }] } } });
   // 4 × 50 A when switched on, where the contact may make 100 A; lamps of 10 W have a power factor
   // of 0.5, so that 40 W ÷ (230 V × 0.5) = 0.348 A of 2 A.
-  expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see “Inrush in all”');
+  expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see “Total inrush”');
 });
 
 test('modules are listed with the current of their outputs against what their common side carries', async () => {

@@ -187,7 +187,7 @@ describe('room for devices of a type, by hand', () => {
     expect(room(place({}, {}), 'runs')?.count).toBe(4);
     for (const sheet of ['runs', 'devices'] as const) {
       expect(room(place(type, way), sheet)).toMatchObject({ count: 0, withinTarget: 0 });
-      expect(room(place(type, way), sheet)?.sentence).toMatch(/^Capacity left for no more(: what it hangs on is over a limit\.| of the type T)/);
+      expect(room(place(type, way), sheet)?.sentence).toMatch(/^No capacity left(: what it hangs on is over a limit\.| for more of the type T)/);
     }
   });
 

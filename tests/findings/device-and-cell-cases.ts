@@ -43,7 +43,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-other-voltage', sheet: 'devices', sheets: MADE_FOR({ voltage: 12 }), severity: 'over', key: 'rail',
     value: 12, limit: 24, inStatus: false,
-    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its min. and max. voltage there.',
+    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its minimum and maximum voltage there.',
     silent: [
       MADE_FOR({ voltage: 26.4 }), MADE_FOR({ voltage: 21.6 }), MADE_FOR({}),
       MADE_FOR({ voltage: 12, minVoltage: 10, maxVoltage: 30 }), MADE_FOR({ voltage: 12 }, { voltage: 12 }),

@@ -33,7 +33,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-measured-current-differs', sheet: 'supplies', sheets: SUPPLY({ measuredCurrent: 6 }),
     severity: 'near', key: 'measuredCurrent', value: 6, limit: 5, inStatus: true,
-    message: 'Rail L1: 6.00 A measured, 5.00 A calculated: 1.00 A more, where 0.50 A may differ. Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
+    message: 'Rail L1: 6.00 A measured, 5.00 A calculated: 1.00 A more, where 0.50 A may differ. Usually more is switched on at the same time than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
     silent: [
       SUPPLY({}), SUPPLY({ measuredCurrent: 5.5 }), SUPPLY({ measuredCurrent: 4.5 }),
       SUPPLY({ measuredCurrent: 6, currentTolerance: 0.2 }), SUPPLY({ measuredCurrent: 11 }),

@@ -67,7 +67,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-kind-missing', sheet: 'outputs', sheets: OUTPUT({
       kind: null, power: 230,
     }), severity: 'incomplete', key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, dc or dcCoil.',
+    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, DC or DC coil.',
     silent: [OUTPUT({ power: 230 })],
   },
   {
@@ -137,7 +137,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-ac-on-rail', sheet: 'outputs', sheets: ON_RAIL({ kind: 'resistive' }), severity: 'incomplete',
     key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1: rail L1 gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
+    message: 'Output Q1: rail L1 gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose DC or DC coil as its kind, or its feed in place of the rail.',
     silent: [ON_RAIL({}), ON_RAIL({ kind: 'dcCoil' })],
   },
   {

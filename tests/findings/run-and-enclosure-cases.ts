@@ -120,7 +120,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
       { protection: null }, { unitDraw: null },
       { types: [{ type: 'T', power: 145, load: 'power' }], conductors: [{ conductor: 'C', resistance: 10 }] }
     ),
-    message: 'Run W1 has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
+    message: 'Run W1 has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
     silent: [RUN({}, { unitDraw: null }, { types: [{ type: 'T', power: 143, load: 'power' }] })],
   },
   {
@@ -219,7 +219,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-voltage-not-checked', sheet: 'runs', sheets: RUN(
       {}, {}, { types: [{ type: 'T' }] }
     ), severity: 'note', key: 'minVoltage', value: null, inStatus: false,
-    message: 'Run W1: no device on it says which voltage it needs, so the end voltage is not checked. Enter the min. voltage of their types.', silent: [RUN({})],
+    message: 'Run W1: no device on it says which voltage it needs, so the end voltage is not checked. Enter the minimum voltage of their types.', silent: [RUN({})],
   },
   {
     // 275 W ÷ (5.5 × 5) = 10 K, at the top 1.5 times that above 30 °C

@@ -187,7 +187,7 @@ test('findings that came, went, or are worse', () => {
     .toContainEqual(['went', 'L1', 'supply-over-usable', 'over', null]);
   const came = compared(over({}, { rated: 40 }), over());
   expect(supplies(came)).toContainEqual(['came', 'L1', 'supply-over-usable', null, 'over']);
-  expect(changesText(came)).toContain('new: over: Supplies; L1; ');
+  expect(changesText(came)).toContain('new: over limit: Supplies; L1; ');
   // A finding goes with its row: another tag makes none of it new.
   const renamed = over(
     { sheets: { supplies: [{ rail: 'L7', rated: 10 }], devices: [{ ref: 'D1', rail: 'L7', qty: 20, unitDraw: 1000 }] } }

@@ -125,7 +125,7 @@ export const outputChecks: readonly Check[] = [
     find: (row) => row.value('kind') === null || isOnDirect(row) ? undefined : {
       value: null, limit: null,
       message: row.say(
-        '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
+        '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose DC or DC coil as its kind, or its feed in place of the rail.',
         { rail: String(row.own('rail')) }
       ),
     },
@@ -144,7 +144,7 @@ export const outputChecks: readonly Check[] = [
   missingInput(
     'output-kind-missing', 'outputs', 'kind',
     message(
-      '{name} has no kind of load entered, and a contact is rated for each{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose resistive, lamp, motor, coil, dc or dcCoil.'
+      '{name} has no kind of load entered, and a contact is rated for each{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose resistive, lamp, motor, coil, DC or DC coil.'
     ), undefined, waitingFor
   ),
   currentUnknown('output-power-missing', 'power', message(

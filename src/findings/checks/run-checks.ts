@@ -271,7 +271,7 @@ export const runChecks: readonly Check[] = [
       : unknown(
         row,
         message(
-          '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the min. voltage of their types.'
+          '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the minimum voltage of their types.'
         )
       ),
   },

@@ -127,7 +127,7 @@ function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: 
 /** The line of the most drop in words. */
 function limitText({ text, words }: DrawnRun, limitVolts: number): string {
   const voltage = valueText('runs', 'endVoltage', limitVolts, words, 'up');
-  return words.say('max. voltage drop {share}: {voltage}', { share: text('maxDrop'), voltage });
+  return words.say('maximum voltage drop {share}: {voltage}', { share: text('maxDrop'), voltage });
 }
 
 /** Why there is no curve. */

@@ -140,7 +140,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
       decimals: 1, help: 'Highest voltage that a device on it needs.',
       solved: {
-        of: [], words: 'highest of the min. voltages of its devices’ types',
+        of: [], words: 'highest of the minimum voltages of its devices’ types',
         source: 'the makers’ data, as entered for the types',
       },
     },
