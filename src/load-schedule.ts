@@ -1,5 +1,7 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
+import {
+  explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity, type StatusMove,
+} from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
   lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
@@ -26,6 +28,8 @@ export interface ScheduleEvent {
   readonly inverse: readonly Change[];
   /** What is worth something else than before. */
   readonly touched: Touched;
+  /** Rows whose status is another than before; `undefined` where everything was replaced. */
+  readonly moved: readonly StatusMove[] | undefined;
 }
 
 export interface LoadScheduleOptions {
@@ -176,7 +180,7 @@ export class LoadSchedule {
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    const isOver = (place: SheetName, at: number) => this.#findings.status(place, at) === 'over';
+    const isOver = (place: SheetName, at: number) => this.#findings.worst(place, at) === 'over';
     return roomIn(this.document, this.#book, sheet, id, typeId, this.#words, isOver);
   }
 
@@ -323,8 +327,8 @@ export class LoadSchedule {
 
   #follow(label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[]): void {
     const touched = this.#book.update(Touched.by(changes, inverse));
-    this.#findings.update(touched);
-    const event: ScheduleEvent = { label, cause, changes, inverse, touched };
+    const moved = this.#findings.update(touched, changes);
+    const event: ScheduleEvent = { label, cause, changes, inverse, touched, moved };
     for (const listener of this.#listeners) tell(listener, event);
   }
 }

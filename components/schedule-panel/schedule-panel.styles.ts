@@ -12,7 +12,15 @@ export const styles = css`
     border-block-end: 1px solid var(--elv-line);
     background: var(--elv-surface);
   }
-  .summary button { padding-inline: 0.5em; }
+  .summary { align-items: center; gap: 4px; }
+  .summary .filter { color: var(--elv-ink-default); }
+  .summary button { padding-inline: 0.5em; border-color: var(--elv-line); border-radius: 1em; }
+  .summary button[aria-pressed='true'] {
+    border-color: var(--elv-accent);
+    background: color-mix(in srgb, var(--elv-accent) 16%, transparent);
+    font-weight: 600;
+  }
+  :host([folded]) .summary .filter { display: none; }
   :host([folded]) .summary { padding: 4px; border-block-end: 0; }
   :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }

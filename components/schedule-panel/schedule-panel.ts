@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { SEVERITIES, type Finding, type Severity } from '../../src/findings/finding.ts';
+import { SEVERITIES, type Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   controls, loadingBarStyles, markCount, markShape, remember, remembered, standingOut, statusMarkStyles, type Mark,
@@ -12,13 +12,16 @@ import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges
 import { styles } from './schedule-panel.styles.ts';
 
 /** Findings of one group listed at first, and with each press for more. */
-const FINDINGS_AT_FIRST = 40;
+const FINDINGS_AT_FIRST = 8;
 const FINDINGS_MORE = 100;
 const GROUPS: readonly FindingGroup[] = [...SEVERITIES, 'accepted'];
 /** Groups that are closed until a person opens them: they ask for nothing. */
 const CLOSED: readonly FindingGroup[] = ['note', 'accepted'];
 /** Statuses whose number the heading of a section gives. */
-const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete'];
+const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete', 'accepted'];
+
+/** Says that what stands beside it narrows the findings. */
+const FILTER = html`<svg class="icon filter" viewBox="0 0 16 16" aria-hidden="true"><path d="M2 3h12L9.6 8.4V13l-3.2-1.6v-3z"/></svg>`;
 
 /** What the schedule comes to at a glance: how full everything is, and everything that was found. */
 export class SchedulePanel extends LitElement implements FindingListHost {
@@ -80,7 +83,6 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     const groups = GROUPS.filter((group) => findings[group].length > 0 && (this.#only(findings) ?? group) === group);
     return html`${this.#summary(findings)}
       <div class="columns">
-        <div class="column">${SECTIONS.map((section) => this.#section(schedule, section))}</div>
         <div class="column">
           <h3>${this.#only(findings) === undefined ? words.say('Findings')
             : html`${words.say('Findings: {group} only', { group: words.within(GROUP_TITLES[this.only!]) })}
@@ -88,6 +90,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
           ${groups.map((group) => this.#group(group, findings[group]))}
           ${schedule.findings.length === 0 ? html`<p class="quiet">${words.say('Nothing was found.')}</p>` : nothing}
         </div>
+        <div class="column">${SECTIONS.map((section) => this.#section(schedule, section))}</div>
       </div>`;
   }
 
@@ -133,7 +136,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   #summary(findings: Readonly<Record<FindingGroup, readonly Finding[]>>): TemplateResult {
     const { words } = this.schedule;
-    return html`<nav class="summary" aria-label=${words.say('Findings by severity')}>${SEVERITIES.map((severity) => {
+    const groups = GROUPS.filter((group) => group !== 'accepted' || findings.accepted.length > 0);
+    return html`<nav class="summary" aria-label=${words.say('Findings by severity')}>${FILTER}${groups.map((severity) => {
       const { length } = findings[severity];
       return html`<button type="button" class=${length === 0 ? 'none' : severity} ?disabled=${length === 0}
         title=${words.say('Show these findings only, or all again')}
@@ -165,7 +169,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   }
 
   /** Narrows the findings to a severity and brings them into view, or shows all again. */
-  async #choose(severity: Severity): Promise<void> {
+  async #choose(severity: FindingGroup): Promise<void> {
     if (this.folded) this.dispatchEvent(new Event('unfold'));
     this.only = this.only === severity && !this.folded ? undefined : severity;
     if (this.only === undefined) return;

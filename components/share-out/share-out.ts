@@ -82,8 +82,8 @@ export class ShareOut extends WorkArea {
         ${this.schedule.rows('enclosures').length < 2 ? nothing : check('acrossPanels', acrossPanels, words.say('Also between panels'))}
         ${percentField('extension', extension, words.say('For extension [%]'), words, (share) => { this.request = { ...this.request, extension: share }; })}
       </div>
-      <div class="verdict" role="status">${this.#verdict()}</div>
-      ${sharing === undefined ? nothing : this.#preview(sharing)}`;
+      ${sharing === undefined ? nothing : this.#preview(sharing)}
+      <div class="verdict" role="status">${this.#verdict()}</div>`;
   }
 
   protected foot(): TemplateResult {
@@ -121,7 +121,7 @@ export class ShareOut extends WorkArea {
   #preview(sharing: Sharing): TemplateResult {
     const moves = movesOf(this.schedule, sharing);
     const lines = fillLines(this.schedule, sharing, moves);
-    return html`${overNote(lines, this.words)}${leftOutList(sharing, this.words)}
+    return html`<div role="status">${overNote(lines, this.words)}</div>${leftOutList(sharing, this.words)}
       ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves, this.words)}`;
   }
 

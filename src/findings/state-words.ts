@@ -6,6 +6,7 @@ export const STATE_WORDS: Readonly<Record<Status | Severity, string>> = {
   over: message('over limit'),
   near: message('near limit'),
   incomplete: message('incomplete'),
+  accepted: message('accepted'),
   ok: message('within limits'),
   note: message('note'),
 };

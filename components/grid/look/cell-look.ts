@@ -1,5 +1,5 @@
 import { SEVERITIES, STATE_WORDS, type Finding, type Severity } from '../../../src/findings/index.ts';
-import { formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
+import { findColumn, formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
 import type { Mark } from '../../look/index.ts';
 import { isStatus, type GridModel } from '../grid-model.ts';
 
@@ -31,6 +31,18 @@ export function openFindings(findings: readonly Finding[]): Finding[] {
 /** The worst severity among findings. */
 export function worstOf(findings: readonly Finding[]): Severity | undefined {
   return SEVERITIES.find((severity) => findings.some((finding) => finding.severity === severity));
+}
+
+/**
+ * What stands beside the number of a row: its status, where it has one, else the worst that is open, else that something
+ * is accepted; nothing where nothing is to be said.
+ */
+export function rowMark({ schedule, sheet }: GridModel, id: number, findings: readonly Finding[]): Mark | undefined {
+  if (findColumn(sheet, 'status') !== undefined) {
+    const status = schedule.value(sheet, id, 'status');
+    return isMark(status) && status !== 'ok' ? status : undefined;
+  }
+  return worstOf(openFindings(findings)) ?? (findings.some(({ accepted }) => accepted !== undefined) ? 'accepted' : undefined);
 }
 
 /** How the cell of a row looks. */

@@ -39,8 +39,8 @@ const BY_BRANCH: Grouping = {
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
   totals: ['qty', 'nodes'],
   sentence: message(
-    '{nodes} of {limit} nodes, {used}; free {free}; {status}.'
-  ), figures: ['nodes', 'limit', 'used', 'free'],
+    '{nodes} of {limit} nodes, {used}; reserve {reserve}; {status}.'
+  ), figures: ['nodes', 'limit', 'used', 'reserve'],
   withoutLimit: message('{nodes} nodes, limit not known; {status}.'),
 };
 

@@ -4,4 +4,4 @@ export { STATE_WORDS } from '../../findings/index.ts';
 
 /** Shapes tell the states apart where colour does not print. */
 export const STATE_SHAPES: Readonly<Record<Status
-  | Severity, string>> = { over: '■', near: '▲', incomplete: '○', ok: '•', note: '–' };
+  | Severity, string>> = { over: '⚠\ufe0e', near: '◆', incomplete: '○', accepted: '✓', ok: '•', note: '–' };

@@ -10,7 +10,7 @@ import { STATE_WORDS } from './state-words.ts';
 export const SHEETS_WITH_STATUS: readonly SheetName[] = SHEET_NAMES.filter((sheet) =>
   SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status === true));
 
-const STATUSES: readonly Status[] = ['over', 'near', 'incomplete', 'ok'];
+const STATUSES: readonly Status[] = ['over', 'near', 'incomplete', 'accepted', 'ok'];
 
 /** How many rows of each sheet stand how. */
 export function statusSection(schedule: LoadSchedule): ReportSection {

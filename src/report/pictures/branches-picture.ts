@@ -15,6 +15,7 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
     const count = (key: string, value: number, side?: SafeSide) => valueText('branches', key, value, words, side);
+    const left = (beyond: number) => count('nodes', -beyond, 'down');
     const limit = numberAt(schedule, 'branches', id, 'limit');
     const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (limit ?? Infinity);
     const figures = { nodes: text('nodes'), limit: text('limit'), share: text('used') };
@@ -30,7 +31,10 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
             '{nodes} of {limit} nodes, {share}, {kept} into the reserve',
             { ...figures, kept: count('free', -free, 'up') }
           )
-          : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: text('free') }),
+          : reserve === 0 ? words.say('{nodes} of {limit} nodes, {share}, {left} left', { ...figures, left: left(beyond) })
+          : words.say('{nodes} of {limit} nodes, {share}, {left} left; reserve {reserve}', {
+            ...figures, left: left(beyond), reserve: text('reserve'),
+          }),
     }];
   });
   return loadingBars({

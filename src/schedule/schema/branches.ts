@@ -64,7 +64,7 @@ export const branches: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'free', title: 'Free', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤',
+      role: 'computed', key: 'free', title: 'Free after reserve', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤',
       help: 'Nodes left below the limit less the reserve.',
       rule: {
         of: ['limit', 'reserve', 'nodes'], by: freeNodes, words: '{limit} × (1 − {reserve}), rounded down, − {nodes}',
