@@ -1,6 +1,7 @@
 import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
 import {
-  explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity, type StatusMove,
+  explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity, type Standing,
+  type StatusMove,
 } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
@@ -28,7 +29,7 @@ export interface ScheduleEvent {
   readonly inverse: readonly Change[];
   /** What is worth something else than before. */
   readonly touched: Touched;
-  /** Rows whose status is another than before; `undefined` where everything was replaced. */
+  /** Rows that stand otherwise than before; `undefined` where everything was replaced. */
   readonly moved: readonly StatusMove[] | undefined;
 }
 
@@ -100,6 +101,16 @@ export class LoadSchedule {
     return this.#book.value(sheet, id, key);
   }
 
+  /** How a row stands: its status, or that all that counts against it is accepted; `null` for rows without limits. */
+  standing(sheet: SheetName, id: number): Standing | null {
+    return this.#findings.standing(sheet, id);
+  }
+
+  /** Why a row has the status that it has, a sentence for each finding; none where it is within limits. */
+  reasons(sheet: SheetName, id: number): readonly string[] {
+    return this.#findings.deciding(sheet, id).map(({ message }) => message);
+  }
+
   /** Whether a person entered what a cell holds. */
   isOwn(sheet: SheetName, id: number, key: string): boolean {
     return (this.document.row(sheet, id)?.cells[key] ?? null) !== null;
@@ -169,7 +180,7 @@ export class LoadSchedule {
       return status === null
         ? undefined
         : explainStatus(
-          sheet, status, this.#findings.deciding(sheet, id), this.#findings.made(sheet, id), this.#words
+          sheet, this.standing(sheet, id)!, this.#findings.deciding(sheet, id), this.#findings.made(sheet, id), this.#words
         );
     }
     return explain(this.document, this.#book, sheet, id, key, this.#words);
@@ -180,7 +191,7 @@ export class LoadSchedule {
    * @returns `undefined` where that is not known, or no such question.
    */
   room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    const isOver = (place: SheetName, at: number) => this.#findings.worst(place, at) === 'over';
+    const isOver = (place: SheetName, at: number) => this.#findings.status(place, at) === 'over';
     return roomIn(this.document, this.#book, sheet, id, typeId, this.#words, isOver);
   }
 

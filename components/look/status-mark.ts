@@ -1,9 +1,9 @@
 import { css, html, svg, type TemplateResult } from 'lit';
-import type { Severity, Status } from '../../src/findings/finding.ts';
+import type { Severity, Standing } from '../../src/findings/finding.ts';
 import { STATE_WORDS } from '../../src/findings/state-words.ts';
 import { message, type Words } from '../../src/words/index.ts';
 
-export type Mark = Status | Severity;
+export type Mark = Standing | Severity;
 
 /** How many there are of each: «3 over». */
 const MARK_COUNTS: Readonly<Record<Mark, string>> = {

@@ -24,6 +24,9 @@ export const styles = css`
   :host([folded]) .summary { padding: 4px; border-block-end: 0; }
   :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
+  #changes { border-block-end: 1px solid var(--elv-line); background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
+  #changes .marks { flex: none; white-space: nowrap; }
+  #changes .count { overflow-wrap: anywhere; }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
   h3 { margin: 8px 14px 4px; font-size: 0.86em; font-weight: 600; color: var(--elv-ink-default); }
   p { margin: 0 14px; font-size: 0.92em; }

@@ -9,6 +9,7 @@ import {
 } from './finding-list.ts';
 import { gaugeLine, gaugeLineStyles } from './gauge-line.ts';
 import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges.ts';
+import type { WhatChanged } from '../what-changed/index.ts';
 import { styles } from './schedule-panel.styles.ts';
 
 /** Findings of one group listed at first, and with each press for more. */
@@ -29,7 +30,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
     folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true },
-    only: { state: true }, accepting: { state: true },
+    only: { state: true }, accepting: { state: true }, changes: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -47,6 +48,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   declare protected all: ReadonlySet<string>;
   /** The group to which the findings are narrowed. */
   declare protected only: FindingGroup | undefined;
+  /** What the last action did; fetched when the overview is on the screen. */
+  declare protected changes: WhatChanged | undefined;
 
   constructor() {
     super();
@@ -58,6 +61,12 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   protected override firstUpdated(): void {
     import('../acceptance-form/acceptance-form.define.ts').catch(reportError);
+    import('../what-changed/index.ts').then(({ WhatChanged }) => { this.changes = new WhatChanged(this); }, reportError);
+  }
+
+  /** Opens the list of what the last action did. */
+  async showChanges(): Promise<void> {
+    await this.changes?.open();
   }
 
   /** Opens the form in which a finding is accepted; with an empty name closes it. */
@@ -79,9 +88,9 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     const { schedule } = this;
     const { words } = schedule;
     const findings = inGroups(schedule.findings);
-    if (this.folded) return this.#summary(findings);
+    if (this.folded) return html`${this.#summary(findings)}${this.changes?.announce()}`;
     const groups = GROUPS.filter((group) => findings[group].length > 0 && (this.#only(findings) ?? group) === group);
-    return html`${this.#summary(findings)}
+    return html`${this.#summary(findings)}${this.changes?.render()}
       <div class="columns">
         <div class="column">
           <h3>${this.#only(findings) === undefined ? words.say('Findings')
@@ -110,7 +119,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
       <summary>${words.say(section.title)} <span class="count">${number}</span>
         <span class="counts">${COUNTED.map((mark) => this.#count(mark, counts.get(mark)!))}</span></summary>
       ${!open ? nothing : number === 0 ? html`<p class="quiet">${words.say(section.none)}</p>`
-        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id), words))}</ul>
+        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id), words, this.changes?.note(sheet, id)))}</ul>
           ${number > most ? html`<button type="button" class="link more" aria-expanded=${all} @click=${() => { this.#listAll(sheet, !all); }}>
             ${all ? words.say('The worst {n} only', { n: most }) : words.say(section.all, { n: number })}</button>` : nothing}`}
     </details>`;

@@ -7,15 +7,18 @@ export const SEVERITIES = ['over', 'near', 'incomplete', 'note'] as const;
  */
 export type Severity = (typeof SEVERITIES)[number];
 
-/** What the limits of a row say, worst first; `accepted` where a person accepts all that they say. */
-export type Status = 'over' | 'near' | 'incomplete' | 'accepted' | 'ok';
+/** What the limits of a row say, worst first. */
+export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
-/** A row whose status is another than before an action; `null` for none, as of a row that is not there or blank. */
+/** How a row stands, worst first: its status, or that a person accepts all that counts against it. */
+export type Standing = Exclude<Status, 'ok'> | 'accepted' | 'ok';
+
+/** A row that stands otherwise than before an action; `null` for one that is not there, or blank. */
 export interface StatusMove {
   readonly sheet: SheetName;
   readonly id: number;
-  readonly from: Status | null;
-  readonly to: Status | null;
+  readonly from: Standing | null;
+  readonly to: Standing | null;
 }
 
 /** Something to look at in a schedule. */

@@ -5,7 +5,7 @@ import {
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
-import { SEVERITIES, type Finding, type Severity, type Status, type StatusMove } from './finding.ts';
+import { SEVERITIES, type Finding, type Severity, type Standing, type Status, type StatusMove } from './finding.ts';
 import { Facts } from './facts.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
 import { Reads } from './reads.ts';
@@ -44,8 +44,8 @@ export class Findings {
   readonly #reads = new Reads(CHECKS);
   #source!: ReaderSource;
   #all: readonly Finding[] | undefined;
-  /** Statuses that are not ok, as they were told last. */
-  #statuses = new Map<SheetName, Map<number, Status>>();
+  /** Rows that do not stand ok, as they were told last. */
+  readonly #standings = new Map<SheetName, Map<number, Standing>>();
   /** Rows of which something may have changed that counts in their status. */
   readonly #due = new Map<SheetName, Set<number>>();
 
@@ -85,22 +85,19 @@ export class Findings {
     return this.#foundBy([...CHECKS[sheet].keys()].filter((check) => isTold(sheet, check)), sheet, id);
   }
 
-  /**
-   * The worst that the limits of a row say, or that a person accepts all of it; `null` for rows that have none or are
-   * blank.
-   */
-  status(sheet: SheetName, id: number): Status | null {
+  /** How a row stands; `null` for rows that have no limits or are blank. */
+  standing(sheet: SheetName, id: number): Standing | null {
+    const status = this.status(sheet, id);
     const row = this.#document.row(sheet, id);
-    const worst = this.worst(sheet, id);
-    return worst !== null && row?.accepted !== undefined && this.#isAccepted(sheet, row) ? 'accepted' : worst;
+    return status !== null && row?.accepted !== undefined && this.#isAccepted(sheet, row) ? 'accepted' : status;
   }
 
   /** The worst that the limits of a row say, whoever accepts it; `null` for rows that have none or are blank. */
-  worst(sheet: SheetName, id: number): Exclude<Status, 'accepted'> | null {
+  status(sheet: SheetName, id: number): Status | null {
     const row = this.#document.row(sheet, id);
     if (row === undefined || DECIDING[sheet].length === 0 || isBlank(row)) return null;
     const worst = DECIDING[sheet].find((check) => this.#kept[sheet][check]!.has(id));
-    return worst === undefined ? 'ok' : CHECKS[sheet][worst]!.severity as Exclude<Status, 'accepted'>;
+    return worst === undefined ? 'ok' : CHECKS[sheet][worst]!.severity as Status;
   }
 
   /** The rules that count against the status of a row, those among them that are told elsewhere. */
@@ -112,8 +109,8 @@ export class Findings {
   /** The findings that make the status of a row what it is. */
   deciding(sheet: SheetName, id: number): readonly Finding[] {
     const status = this.status(sheet, id);
-    return this.#foundBy(status === 'accepted' ? DECIDING[sheet]
-      : DECIDING[sheet].filter((check) => CHECKS[sheet][check]!.severity === status), sheet, id);
+    const places = DECIDING[sheet].filter((check) => CHECKS[sheet][check]!.severity === status);
+    return this.#foundBy(places, sheet, id);
   }
 
   /** Which checks of limits were made in a row, which wait, and which are not asked for. */
@@ -137,7 +134,7 @@ export class Findings {
 
   /**
    * Checks again what changes concerned.
-   * @returns the rows whose status is another since; `undefined` where everything was replaced.
+   * @returns the rows that stand otherwise since; `undefined` where everything was replaced.
    */
   update(touched: Touched, changes: readonly Change[]): readonly StatusMove[] | undefined {
     this.#all = undefined;
@@ -160,21 +157,21 @@ export class Findings {
       && this.#foundBy(against, sheet, row.id).every(({ accepted }) => accepted !== undefined);
   }
 
-  /** Notes that the status of a row may be another. */
+  /** Notes that a row may stand otherwise. */
   #judge(sheet: SheetName, id: number): void {
     const due = this.#due.get(sheet);
     if (due === undefined) this.#due.set(sheet, new Set([id]));
     else due.add(id);
   }
 
-  /** Tells the statuses of rows that are due, and gives those that are others than before. */
+  /** Tells how the rows that are due stand, and gives those that stand otherwise than before. */
   #settle(): StatusMove[] {
     const moves: StatusMove[] = [];
     for (const [sheet, due] of this.#due) {
-      let told = this.#statuses.get(sheet);
-      if (told === undefined) this.#statuses.set(sheet, told = new Map());
+      let told = this.#standings.get(sheet);
+      if (told === undefined) this.#standings.set(sheet, told = new Map());
       for (const id of due) {
-        const [from, to] = [told.get(id) ?? 'ok', this.status(sheet, id)];
+        const [from, to] = [told.get(id) ?? 'ok', this.standing(sheet, id)];
         if (to === 'ok' || to === null) told.delete(id);
         else told.set(id, to);
         if (from !== to) moves.push({ sheet, id, from, to });
@@ -192,7 +189,7 @@ export class Findings {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
       facts: new Facts(document, book),
     };
-    this.#statuses.clear();
+    this.#standings.clear();
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
     this.#settle();
   }

@@ -16,8 +16,6 @@ export interface CellLook {
   readonly status?: Mark;
 }
 
-const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in STATE_WORDS;
-
 /** Whether a finding asks for something and nobody has accepted it. */
 export function isOpen({ severity, accepted }: Finding): boolean {
   return severity !== 'note' && accepted === undefined;
@@ -39,8 +37,8 @@ export function worstOf(findings: readonly Finding[]): Severity | undefined {
  */
 export function rowMark({ schedule, sheet }: GridModel, id: number, findings: readonly Finding[]): Mark | undefined {
   if (findColumn(sheet, 'status') !== undefined) {
-    const status = schedule.value(sheet, id, 'status');
-    return isMark(status) && status !== 'ok' ? status : undefined;
+    const standing = schedule.standing(sheet, id);
+    return standing === 'ok' ? undefined : standing ?? undefined;
   }
   return worstOf(openFindings(findings)) ?? (findings.some(({ accepted }) => accepted !== undefined) ? 'accepted' : undefined);
 }
@@ -75,7 +73,8 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ...found.map(({ message }) => message),
   ].join('. ');
   const common = { classes, description, invalid: found.length > 0 || refused !== undefined, readOnly: column.role === 'computed' };
-  if (isStatus(column) && isMark(value)) return { ...common, text: words.say(STATE_WORDS[value]), status: value };
+  const standing = isStatus(column) ? schedule.standing(sheet, id) : null;
+  if (standing !== null) return { ...common, text: words.say(STATE_WORDS[standing]), status: standing };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, words, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };

@@ -1,4 +1,3 @@
-import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { loadingBars } from './loading-bars.ts';
 import type { Shape } from './shape.ts';
@@ -9,7 +8,7 @@ import type { SafeSide } from '../../words/index.ts';
 export function branchesPicture(schedule: LoadSchedule): Shape {
   const { words } = schedule;
   const bars = schedule.rows('branches').flatMap(({ id }) => {
-    const status = schedule.value('branches', id, 'status') as Status | null;
+    const status = schedule.standing('branches', id);
     if (status === null) return [];
     const text = (key: string) => figureText(schedule, 'branches', id, key);
     const reserve = numberAt(schedule, 'branches', id, 'reserve');

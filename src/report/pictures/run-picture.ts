@@ -1,4 +1,4 @@
-import { STATE_WORDS, type Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Standing } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { picture, WIDTH } from './picture.ts';
@@ -17,7 +17,7 @@ interface DrawnRun {
   readonly id: number;
   readonly name: string;
   readonly places: readonly RunPlace[];
-  readonly status: Status | null;
+  readonly status: Standing | null;
   readonly collapses: boolean;
   /** A figure of the run with its unit. */
   readonly text: (key: string) => string;
@@ -35,7 +35,7 @@ export function runPicture(schedule: LoadSchedule, id: number): Shape {
   const { words } = schedule;
   const run: DrawnRun = {
     schedule, id, words, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
-    status: schedule.value('runs', id, 'status') as Status | null,
+    status: schedule.standing('runs', id),
     collapses: schedule.outcome('runs', id) === NO_WORKING_VOLTAGE,
     text: (key) => figureText(schedule, 'runs', id, key),
     number: (key) => numberAt(schedule, 'runs', id, key),
