@@ -10,7 +10,7 @@ const FIGURES = {
 type Gauged = keyof typeof FIGURES;
 const SHEETS = Object.keys(FIGURES) as Gauged[];
 
-/** What an action did to the figure of a gauge; `null` for one that is not known, or was not there. */
+/** What an action did to the figure of a gauge; `null` for one that is not known. */
 export interface FigureMove {
   readonly sheet: SheetName;
   readonly id: number;
@@ -34,16 +34,17 @@ export class FigureTrace {
   follow({ touched }: ScheduleEvent): FigureMove[] {
     return SHEETS.flatMap((sheet) => [...touched.rows.get(sheet)?.keys() ?? []].flatMap((id) => {
       const figures = this.#figures[sheet];
-      const [before, after] = [figures.get(id) ?? null, this.#figure(sheet, id)];
-      if (this.#schedule.document.row(sheet, id) === undefined) figures.delete(id);
-      else figures.set(id, after);
-      return before === after ? [] : [{ sheet, id, key: FIGURES[sheet], before, after }];
+      const [isKnown, before, after] = [figures.has(id), figures.get(id) ?? null, this.#figure(sheet, id)];
+      const isThere = this.#schedule.document.row(sheet, id) !== undefined;
+      if (isThere) figures.set(id, after);
+      else figures.delete(id);
+      // What came had no figure before, and what went has none.
+      return !isKnown || !isThere || before === after ? [] : [{ sheet, id, key: FIGURES[sheet], before, after }];
     }));
   }
 
   #figure(sheet: Gauged, id: number): number | null {
-    const { document } = this.#schedule;
-    return document.row(sheet, id) === undefined ? null
+    return this.#schedule.document.row(sheet, id) === undefined ? null
       : numberAt(this.#schedule, { sheet, id, key: FIGURES[sheet] });
   }
 }

@@ -9,7 +9,7 @@ import { FigureTrace, type FigureMove } from './figure-trace.ts';
 import { rowMoves, type RowMove } from './row-moves.ts';
 
 /** So long gauges show what they were before [ms]. */
-const SHOWN_MILLISECONDS = 8000;
+const SHOWN_MILLISECONDS = 6000;
 /** Rows that one sentence names, and that the list names. */
 const NAMED = 3;
 const LISTED = 200;
@@ -128,7 +128,7 @@ export class WhatChanged implements ReactiveController {
     const { schedule } = this.#host;
     const { words } = schedule;
     const named = new Set(moves.map(({ sheet, id }) => `${sheet} ${id}`));
-    const others = figures.filter(({ sheet, id }) => !named.has(`${sheet} ${id}`) && schedule.document.row(sheet, id) !== undefined);
+    const others = figures.filter(({ sheet, id }) => !named.has(`${sheet} ${id}`));
     const said = [
       ...moves.slice(0, NAMED).map((move) => {
         const figure = figures.find(({ sheet, id }) => sheet === move.sheet && id === move.id);

@@ -90,7 +90,7 @@ const SPOKEN = [
   },
   {
     lang: 'fr', verdict: '2 segments de bus, dont 1 nouveau : nombre minimal démontré.',
-    offer: 'Répartir sur 2 segments de bus', label: 'Répartition sur 2 lignes de bus',
+    offer: 'Répartir sur 2 segments de bus', label: 'Répartition sur 2 segments de bus',
     change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer',
     problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des points-virgules.',
   },
