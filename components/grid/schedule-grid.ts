@@ -650,7 +650,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
 
   #resized(): void {
     if (this.#view === undefined && this.hasUpdated) this.#make();
-    else this.#view?.revive();
+    else this.#view?.resize();
   }
 
   #release(): void {

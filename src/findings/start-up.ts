@@ -2,7 +2,7 @@ import { startCurrent, type Starting } from '../electrical/index.ts';
 import { tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
-/** What the devices of a supply ask for when all of them start at once. */
+/** What is fed asks for when all of it starts at once: devices, and of a supply what relay outputs switch on it. */
 export interface StartUp {
   /** Sum over the rows that are known [A]. */
   readonly amps: number;
@@ -24,12 +24,19 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   sheet,
   reads: [
     ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
-    ['types', 'inrush'], [sheet, key], ...by === 'rail' ? [] : [['devices', 'run'], ['runs', 'way']] as const,
+    ['types', 'inrush'], [sheet, key],
+    ...by === 'rail' ? [['outputs', 'rail'], ['outputs', 'current'], ['outputs', 'output']] as const
+      : [['devices', 'run'], ['runs', 'way']] as const,
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
     const rows = new Map<number, { tag: string; starting: Starting }[]>();
     if (asked.size === 0) return new Map();
+    const add = (behind: number, tag: string, starting: Starting) => {
+      const others = rows.get(behind);
+      if (others === undefined) rows.set(behind, [{ tag, starting }]);
+      else others.push({ tag, starting });
+    };
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
     const [runs, ways] = [book.targets('devices', 'run'), book.targets('runs', 'way')];
     for (const row of document.rows('devices')) {
@@ -40,10 +47,15 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       const inrush = type < 0 ? NaN : book.number('types', type, 'inrush');
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
-      const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      const others = rows.get(behind);
-      if (others === undefined) rows.set(behind, [{ tag: tagOf('devices', row), starting }]);
-      else others.push({ tag: tagOf('devices', row), starting });
+      add(behind, tagOf('devices', row), { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps });
+    }
+    if (by === 'rail') {
+      // The inrush of an output is the peak that its contact makes, too short to count here: see `inrush` of types.
+      const behind = book.targets('outputs', 'rail');
+      for (const row of document.rows('outputs')) {
+        const starting = { quantity: 1, drawAmps: book.number('outputs', row.id, 'current'), inrushAmps: 0 };
+        if (asked.has(behind[row.id]!)) add(behind[row.id]!, tagOf('outputs', row), starting);
+      }
     }
     return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
   },

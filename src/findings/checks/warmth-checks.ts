@@ -2,7 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { degrees, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, waitsFor } from './limit-checks.ts';
+import { lacks, missingInput, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** Up to here supplies give their rated current without derating [°C]: common practice, no source. */
@@ -14,7 +14,7 @@ const TOP = { path: 'enclosure.top', by: 'enclosure', sheet: 'enclosures', key: 
 const topOf = (row: RowReader) => row.numberOf('enclosure', 'top');
 
 /** Whether nobody said what it gives where it is warm. */
-const hasNoDerating = (row: RowReader) => row.own('derating') === null && row.value('fullUpTo') === null;
+const hasNoDerating = (row: RowReader) => row.own('derating') === null && lacks(row, 'fullUpTo');
 
 const hasEnclosure = (row: RowReader) => row.value('enclosure') !== null;
 
@@ -38,7 +38,9 @@ export const warmthChecks: readonly Check[] = [
     find: (row) => {
       const limit = row.number('fullUpTo');
       if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
-      const said = row.number('lessPerKelvin') === null
+      // What its enclosure lacks is told there.
+      if (!lacks(row, 'lessPerKelvin') && row.own('enclosure') !== null) return undefined;
+      const said = lacks(row, 'lessPerKelvin')
         ? row.say(
           '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its derating per K.',
           { limit: roundedDown(degrees(limit)) }
@@ -67,8 +69,8 @@ export const warmthChecks: readonly Check[] = [
   waitsFor('supply-top-unknown', 'supplies', 'enclosure', message(
     '{name}: how warm it gets at the top of its enclosure is not wholly known, so what it gives there is not checked.'
   ), (row) => {
-    const [top, off] = [topOf(row), row.number('offAt')];
-    if (!hasEnclosure(row) || (off === null && !hasNoDerating(row))) return false;
+    const [top, off, full] = [topOf(row), row.number('offAt'), row.number('fullUpTo')];
+    if (!hasEnclosure(row) || (off === null && full === null && !hasNoDerating(row))) return false;
     return top === null || row.partialBehind(TOP) !== undefined;
   }),
   missingInput(

@@ -18,6 +18,20 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['sizing', (element) => openWork(element, 'sizing')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
+  ['measured values', (element) => openWork(element, 'measure')],
+  ['the help', async (element) => {
+    part(element, '#help')!.togglePopover();
+    await expect.poll(() => textOf(element, 'elv-help dl')).not.toBe('');
+  }],
+  ['the first steps, with the general types', async (element) => {
+    part(element, '[data-command=save]')!.dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'F1', shiftKey: true, bubbles: true, composed: true, cancelable: true }));
+    await expect.poll(() => part(element, 'elv-first-steps [popovertarget=general]')).not.toBeNull();
+    part(element, 'elv-first-steps [popovertarget=general]')!.click();
+    await expect.poll(() => part(element, 'elv-type-choice li')).not.toBeNull();
+    // That they were asked for is remembered on the page.
+    localStorage.clear();
+  }],
   ['the keys', async (element) => {
     part(element, '[data-sheet=devices]')!.click();
     await element.updateComplete;
