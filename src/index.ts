@@ -29,6 +29,7 @@ export {
   explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice,
   type Room, type Touched,
 } from './engine/index.ts';
+export { explainCell, roomFor } from './explanations.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
 // Files.
@@ -65,6 +66,14 @@ export {
   type JoinedRow,
 } from './exchange/join/index.ts';
 
+// Duplicating, moving, swapping: changes of many rows that belong together.
+export {
+  belongingRows, DUPLICATED, duplicateRows, moveDevices, ownOfType, proposeRenamings, renamedTag, rowsToSwap,
+  sumDevices, swapType, TYPE_VALUES, type CopiedRow, type DeviceMove, type DeviceSums, type DuplicatedSheet,
+  type DuplicateOf, type DuplicatePlan, type Duplication, type MovePlan, type PartlyFate, type PartlyMoved,
+  type Renaming, type RowIds, type SharedWay, type TypeSwap, type WayFate,
+} from './rework/index.ts';
+
 // Sharing devices out over branches and supplies, and sizing.
 export {
   createSized, OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
@@ -83,9 +92,9 @@ export {
 // The load table, what changed, the digest.
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
-  panelView, scheduleDigest, tableJson,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type TableFinding,
-  type TableJson,
+  panelView, scheduleDigest, tableJson, tryChanges,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type Standing, type StandingChange,
+  type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 
 // The languages in which all of it speaks.

@@ -162,7 +162,7 @@ export class WhatChanged implements ReactiveController {
     const { words } = schedule;
     const { sheet, id, tag, from, to } = move;
     const isThere = to !== null && schedule.document.row(sheet, id) !== undefined;
-    const why = isThere ? schedule.reasons(sheet, id)[0] ?? words.say('no limit is passed and no entry is missing') : '';
+    const why = isThere ? schedule.statusBasis(sheet, id).deciding[0]?.message ?? words.say('no limit is passed and no entry is missing') : '';
     const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key: 'status' }));
     return html`<li><button type="button" class="finding" ?disabled=${!isThere} @click=${go}>
       <span class="marks" aria-hidden="true">${from === null ? nothing : markShape(from)} → ${to === null ? nothing : markShape(to)}</span>
