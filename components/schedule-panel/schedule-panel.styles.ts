@@ -25,6 +25,7 @@ export const styles = css`
   :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
   #changes { border-block-end: 1px solid var(--elv-line); background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
+  #changes ul { max-block-size: 18em; overflow-y: auto; }
   #changes .marks { flex: none; white-space: nowrap; }
   #changes .count { overflow-wrap: anywhere; }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }

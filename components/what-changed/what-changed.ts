@@ -164,10 +164,10 @@ export class WhatChanged implements ReactiveController {
     const isThere = to !== null && schedule.document.row(sheet, id) !== undefined;
     const why = isThere ? schedule.statusBasis(sheet, id).deciding[0]?.message ?? words.say('no limit is passed and no entry is missing') : '';
     const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key: 'status' }));
-    return html`<li><button type="button" class="finding" ?disabled=${!isThere} @click=${go}>
+    return html`<li><div class="line"><button type="button" class="finding" ?disabled=${!isThere} @click=${go}>
       <span class="marks" aria-hidden="true">${from === null ? nothing : markShape(from)} → ${to === null ? nothing : markShape(to)}</span>
       <span class="spoken"><b>${tag}</b> <span class="quiet">${words.text(SCHEMA[sheet].title)}</span> ${this.#standings(move)}${why === '' ? nothing : html`. ${why}`}</span>
-    </button></li>`;
+    </button></div></li>`;
   }
 
   readonly #onToggle = (event: Event): void => {
