@@ -82,7 +82,7 @@ export class SizingTable extends WorkArea {
   protected body(): TemplateResult {
     return html`<div class="options lists">${this.#list('ratings', false)}${this.#list('ways', true)}${this.#list('wayRating', false)}</div>
       ${this.#choices()}
-      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be worked out: {failure}', { failure: this.failure })}</p>`}
+      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be calculated: {failure}', { failure: this.failure })}</p>`}
       ${this.rows === undefined ? nothing : sizingLines(this.rows, this.words)}`;
   }
 
