@@ -24,26 +24,31 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   sheet,
   reads: [
     ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
-    ['types', 'inrush'], [sheet, key], ...by === 'rail' ? [] : [['devices', 'run'], ['runs', 'way']] as const,
+    ['types', 'inrush'], [sheet, key], ...by === 'rail' ? [] : [['devices', 'run'], ['runs', 'way'], ['runs', 'secondWay']] as const,
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
     const rows = new Map<number, { tag: string; starting: Starting }[]>();
     if (asked.size === 0) return new Map();
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
-    const [runs, ways] = [book.targets('devices', 'run'), book.targets('runs', 'way')];
+    const runs = book.targets('devices', 'run');
+    // Of two ways the one that comes first starts all of it.
+    const ways = (['way', 'secondWay'] as const).map((each) => book.targets('runs', each));
     for (const row of document.rows('devices')) {
       const [type, run] = [types[row.id]!, runs[row.id]!];
-      const behind = by === 'rail' ? rails[row.id]! : run < 0 ? -1 : ways[run]!;
-      if (!asked.has(behind)) continue;
+      const behind = (by === 'rail' ? [rails[row.id]!] : run < 0 ? [] : ways.map((each) => each[run]!))
+        .filter((id) => asked.has(id));
+      if (behind.length === 0) continue;
       const own = (column: string) => book.number('devices', row.id, column);
       const inrush = type < 0 ? NaN : book.number('types', type, 'inrush');
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
       const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      const others = rows.get(behind);
-      if (others === undefined) rows.set(behind, [{ tag: tagOf('devices', row), starting }]);
-      else others.push({ tag: tagOf('devices', row), starting });
+      for (const id of behind) {
+        const others = rows.get(id);
+        if (others === undefined) rows.set(id, [{ tag: tagOf('devices', row), starting }]);
+        else others.push({ tag: tagOf('devices', row), starting });
+      }
     }
     return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
   },

@@ -66,7 +66,8 @@ export function keepsLimits(run: TriedRun, cable: TriedCable, limits: RunLimits)
   if (point === null) return false;
   const { currentAmps, secondAmps } = point;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
-  if (carriesAmps !== undefined && exceeds(Math.max(currentAmps, secondAmps), carriesAmps)) return false;
+  // With one feed open all of it comes through the other.
+  if (carriesAmps !== undefined && exceeds(currentAmps + secondAmps, carriesAmps)) return false;
   if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
   const isBorne = givenAmps !== undefined && carriesAmps !== undefined && !exceeds(givenAmps, carriesAmps);

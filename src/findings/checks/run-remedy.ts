@@ -23,7 +23,8 @@ export function remedy(row: RowReader): string {
     });
   }
   const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
-  if (current !== null && protection !== null && exceeds(current, protection)) {
+  const isAlone = row.value('secondWay') === null;
+  if (isAlone && current !== null && protection !== null && exceeds(current, protection)) {
     return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });

@@ -8,13 +8,15 @@ const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
 /** What the weakest cable behind a way carries [A]; NaN where it is not known of one. */
 export const LEAST_CARRIED: Gathering<number> = {
-  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'carries']],
+  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'secondWay'], ['runs', 'carries']],
   gather: (document, book) => {
     const least = new Map<number, number>();
-    const [ways, carries] = [book.targets('runs', 'way'), book.columns('runs').numbers.get('carries')!];
-    for (const { id } of document.rows('runs')) {
-      const way = ways[id]!;
-      if (way >= 0) least.set(way, Math.min(least.get(way) ?? Infinity, carries[id]!));
+    const carries = book.columns('runs').numbers.get('carries')!;
+    for (const ways of [book.targets('runs', 'way'), book.targets('runs', 'secondWay')]) {
+      for (const { id } of document.rows('runs')) {
+        const way = ways[id]!;
+        if (way >= 0) least.set(way, Math.min(least.get(way) ?? Infinity, carries[id]!));
+      }
     }
     return least;
   },

@@ -29,22 +29,43 @@ export class Line<Key extends string> {
 
 export type DeviceLine = Line<(typeof DEVICE)[number]>;
 
+/** What is read of a run that says whether, and where, it is fed a second time. */
+export const SECOND_FEED = [
+  'rail', 'way', 'way.rail', 'secondWay', 'secondWay.rail', 'secondLength',
+] as const satisfies Path[];
+
+/**
+ * Length of the cable behind the far end of a run, from there to its second way [m]; `undefined` where it has none,
+ * `null` where it is not known or the two must not be joined.
+ */
+function behindEnd(run: Pick<Line<(typeof SECOND_FEED)[number]>, 'value' | 'number'>): number | null | undefined {
+  const [way, second, rail] = [run.value('way'), run.value('secondWay'), run.value('rail')];
+  if (second === null) return undefined;
+  const isOneRail = rail !== null && run.value('way.rail') === rail && run.value('secondWay.rail') === rail;
+  return isOneRail && way !== second ? run.number('secondLength') : null;
+}
+
 /** Without these nothing can be said of the cable of a run. */
 export interface Essentials {
   readonly supplyVolts: number;
   readonly pairs: number;
   readonly lengthMetres: number;
   readonly temperature: number;
+  /** Length of the cable up to where its second way feeds it, if it has one. */
+  readonly fedAgainMetres?: number;
 }
 
 /** What is known of the cable; `null` where something is missing that nothing can be said without. */
 export function essentials(
-  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature'>, 'number'>,
+  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature' | (typeof SECOND_FEED)[number]>, 'number' | 'value'>,
 ): Essentials | null {
   const [supplyVolts, pairs] = [run.number('rail.voltage'), run.number('pairs')];
   const [lengthMetres, temperature] = [run.number('length'), run.number('temperature')];
   if (supplyVolts === null || pairs === null || lengthMetres === null || temperature === null) return null;
-  return { supplyVolts, pairs, lengthMetres, temperature };
+  const behind = behindEnd(run);
+  if (behind === null) return null;
+  const known = { supplyVolts, pairs, lengthMetres, temperature };
+  return behind === undefined ? known : { ...known, fedAgainMetres: lengthMetres + behind };
 }
 
 /** A device row at its place, and what it draws at its nominal voltage [A]. */
@@ -58,14 +79,16 @@ export interface DeviceTap extends Tap {
  * @param onDemand with its diversity, not all at once.
  */
 export function tapOf(
-  device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, onDemand: boolean,
+  device: DeviceLine, { supplyVolts, lengthMetres, fedAgainMetres = Infinity }: Essentials, onDemand: boolean,
 ): DeviceTap | null {
   const [qty, draw] = [device.number('qty'), device.number('unitDraw')];
   const diversity = onDemand ? device.number('diversity') : 1;
   if (qty === null || draw === null || diversity === null) return null;
-  const nominalAmps = qty * diversity * draw / 1000;
+  const [nominalAmps, need] = [qty * diversity * draw / 1000, needOf(device)];
   const place = {
-    distanceMetres: device.number('distance') ?? lengthMetres, nominalAmps, leastVolts: needOf(device) ?? 0,
+    // One beyond the end is told; it is nowhere behind the second feed.
+    distanceMetres: Math.min(device.number('distance') ?? lengthMetres, fedAgainMetres), nominalAmps,
+    ...need === null ? {} : { leastVolts: need },
   };
   if (device.value('type.load') !== 'power') return { ...place, amps: nominalAmps };
   return { ...place, watts: qty * diversity * unitPower(device, draw, supplyVolts) };
