@@ -42,7 +42,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   currentTolerance: SHARE_ABOVE_0, voltageTolerance: SHARE_ABOVE_0,
   ratedCurrent: ABOVE_0, maxOnB16: COUNT, inputPowerFactor: SHARE_ABOVE_0, inputInrush: AT_LEAST_0,
   dc: ABOVE_0, dcCoil: ABOVE_0, maxVoltage: ABOVE_0, maxDcVoltage: ABOVE_0, pulseFactor: { min: 1, max: 20 },
-  common: ABOVE_0, outputs: COUNT,
+  common: ABOVE_0, outputs: COUNT, price: AT_LEAST_0, secondLength: ABOVE_0,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 

@@ -94,8 +94,7 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
   const ofRail = (key: string) => rail < 0 ? null : numberAt(schedule, 'supplies', rail, key);
   const [nominalVolts, supplyVolts] = [ofRail('voltage'), ofRail('lowest')];
   const [length, maxDrop] = [number('length'), number('maxDrop')];
-  const behind = schedule.value('runs', id, 'secondWay') === null ? null : number('secondLength');
-  const fedAgain = length === null || behind === null ? null : length + behind;
+  const fedAgain = number('wholeLength');
   if (nominalVolts === null || supplyVolts === null || length === null) {
     return { bottom: 150, children: note(run, 320, 100) };
   }

@@ -3,7 +3,7 @@ import {
   smallestConductor, tripMultiple, type CandidateConductor, type RunLimits, type RunProtection, type Tap, type WayKind,
 } from '../../electrical/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
-import { DEVICE, essentials, Line, SECOND_FEED, tapOf, type Essentials } from './run-lines.ts';
+import { DEVICE, essentials, Line, tapOf, type Essentials } from './run-lines.ts';
 import { temperatureByLoad } from './run-temperature.ts';
 
 /** What is read of the run. */
@@ -12,7 +12,7 @@ const RUN = [
   'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
   'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'rail.rated', 'rail.units',
   'rail.maxOutput', 'rail.fuse', 'rail.fuseKind', 'maxDrop', 'secondWay.rated', 'secondWay.trip', 'secondWay.k2',
-  ...SECOND_FEED,
+  'way', 'secondWay', 'wholeLength',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */

@@ -2,7 +2,7 @@ import { loopResistancePerMetre, solveRun, startCurrent, type Run, type RunSolut
 import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
 import {
-  DEVICE, essentials, Line, needOf, SECOND_FEED, tapOf, type DeviceLine, type DeviceTap, type Essentials,
+  DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap, type Essentials,
 } from './run-lines.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
@@ -10,7 +10,8 @@ export const NO_WORKING_VOLTAGE = message('no working voltage');
 
 /** What is read of the run. */
 const RUN = [
-  'rail.voltage', 'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'temperature', 'basis', ...SECOND_FEED,
+  'rail.voltage', 'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'temperature', 'basis', 'secondWay',
+  'wholeLength',
 ] as const satisfies Path[];
 
 function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved {

@@ -29,22 +29,6 @@ export class Line<Key extends string> {
 
 export type DeviceLine = Line<(typeof DEVICE)[number]>;
 
-/** What is read of a run that says whether, and where, it is fed a second time. */
-export const SECOND_FEED = [
-  'rail', 'way', 'way.rail', 'secondWay', 'secondWay.rail', 'secondLength',
-] as const satisfies Path[];
-
-/**
- * Length of the cable behind the far end of a run, from there to its second way [m]; `undefined` where it has none,
- * `null` where it is not known or the two must not be joined.
- */
-function behindEnd(run: Pick<Line<(typeof SECOND_FEED)[number]>, 'value' | 'number'>): number | null | undefined {
-  const [way, second, rail] = [run.value('way'), run.value('secondWay'), run.value('rail')];
-  if (second === null) return undefined;
-  const isOneRail = rail !== null && run.value('way.rail') === rail && run.value('secondWay.rail') === rail;
-  return isOneRail && way !== second ? run.number('secondLength') : null;
-}
-
 /** Without these nothing can be said of the cable of a run. */
 export interface Essentials {
   readonly supplyVolts: number;
@@ -57,15 +41,15 @@ export interface Essentials {
 
 /** What is known of the cable; `null` where something is missing that nothing can be said without. */
 export function essentials(
-  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature' | (typeof SECOND_FEED)[number]>, 'number' | 'value'>,
+  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature' | 'secondWay' | 'wholeLength'>, 'number' | 'value'>,
 ): Essentials | null {
   const [supplyVolts, pairs] = [run.number('rail.voltage'), run.number('pairs')];
   const [lengthMetres, temperature] = [run.number('length'), run.number('temperature')];
   if (supplyVolts === null || pairs === null || lengthMetres === null || temperature === null) return null;
-  const behind = behindEnd(run);
-  if (behind === null) return null;
   const known = { supplyVolts, pairs, lengthMetres, temperature };
-  return behind === undefined ? known : { ...known, fedAgainMetres: lengthMetres + behind };
+  if (run.value('secondWay') === null) return known;
+  const fedAgainMetres = run.number('wholeLength');
+  return fedAgainMetres === null ? null : { ...known, fedAgainMetres };
 }
 
 /** A device row at its place, and what it draws at its nominal voltage [A]. */

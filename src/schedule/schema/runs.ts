@@ -21,7 +21,6 @@ const BY_CONNECTED = message('{conductor.maxTemperature} − (Ca² × Cg² − (
 const ARITHMETIC = 'arithmetic of the load schedule';
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
-const FROM_BOTH_ENDS = 'distributor fed at both ends, Mehta, Principles of Power System, ch. 13';
 
 /**
  * What the supply has for a short circuit on a run [A]: what it has for its way, or without one all that is not asked
@@ -40,23 +39,30 @@ function availableToRun(
   return availableCurrent(usable, peak, railDemand - demand - (extra ?? 0));
 }
 
+/** Length of the cable of a run with two ways; `null` where they are one, or of two rails, which must not be joined. */
+function fromWayToWay(
+  length: number, behind: number, way: string, secondWay: string, rail: string, secondRail: string,
+): number | null {
+  return way === secondWay || rail !== secondRail ? null : length + behind;
+}
+
 /**
  * Current of a short circuit at the far end [A], with the conductors as warm as they may get; with a second way, of one
  * as far from a way as may be, behind the other when that has opened.
  */
 function faultAtEnd(
   lowest: number | null, ohmPerKm: number | null, pairs: number | null, length: number | null, innerOhm: number | null,
-  available: number | null, secondWay: string | null, secondLength: number | null,
+  available: number | null, secondWay: string | null, wholeLength: number | null,
 ): number | null {
-  const behind = secondWay === null ? 0 : secondLength;
-  if (lowest === null || ohmPerKm === null || pairs === null || length === null || behind === null) return null;
+  const farthest = secondWay === null ? length : wholeLength;
+  if (lowest === null || ohmPerKm === null || pairs === null || farthest === null) return null;
   const loop = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, pairs);
   if (loop === null || innerOhm === null || available === null) return null;
-  return faultCurrent(lowest, loop, length + behind, innerOhm, available);
+  return faultCurrent(lowest, loop, farthest, innerOhm, available);
 }
 
 const AT_THE_END = message('the less of {rail.lowest} ÷ (2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {length} + {rail.innerResistance}) and {available}');
-const BEHIND_THE_OTHER = message('the less of {rail.lowest} ÷ (2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × ({length} + {secondLength}) + {rail.innerResistance}) and {available}, as far from a way as may be');
+const BEHIND_THE_OTHER = message('the less of {rail.lowest} ÷ (2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {wholeLength} + {rail.innerResistance}) and {available}, as far from a way as may be');
 
 /** The outgoing field cables. */
 export const runs: Sheet = {
@@ -187,7 +193,7 @@ export const runs: Sheet = {
       rule: {
         of: [
           'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available', 'secondWay',
-          'secondLength',
+          'wholeLength',
         ],
         by: faultAtEnd, takesUnknown: true,
         words: (...values) => values[6] === null ? AT_THE_END : BEHIND_THE_OTHER,
@@ -286,32 +292,41 @@ export const runs: Sheet = {
       decimals: 1, optional: true,
       help: 'Length of the cable from its far end on to the second way, of the same conductor; no bus goes along.',
     },
+    {
+      role: 'computed', key: 'wholeLength', rare: 'second', title: 'Length from way to way', kind: 'number', unit: 'm',
+      decimals: 1, help: 'Length of the cable from its way to its second way.',
+      rule: {
+        of: ['length', 'secondLength', 'way', 'secondWay', 'way.rail', 'secondWay.rail'], by: fromWayToWay,
+        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' }, words: '{length} + {secondLength}',
+        source: ARITHMETIC,
+      },
+    },
     ...([
-      ['firstConnected', 'Connected, first way', 'What it takes through its way, everything at once.'],
-      ['secondConnected', 'Connected, second way', 'What it takes through its second way, everything at once.'],
+      ['firstConnected', 'Connected by first way', 'What it takes through its way, everything at once.'],
+      ['secondConnected', 'Connected by second way', 'What it takes through its second way, everything at once.'],
     ] as const).map(([key, title, help]): ComputedColumn => ({
       role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
       solved: {
-        of: ['connected', 'extra', 'length', 'secondLength'],
-        words: key === 'secondConnected' ? '({connected} + {extra}) × sum of current × distance of its devices ÷ (sum of their currents × ({length} + {secondLength}))'
+        of: ['connected', 'extra', 'wholeLength'],
+        words: key === 'secondConnected' ? '({connected} + {extra}) × sum of current × distance of its devices ÷ (sum of their currents × {wholeLength})'
           : '{connected} + {extra} − what it takes through its second way',
-        source: FROM_BOTH_ENDS,
+        source: CIRCUIT,
       },
     })),
     ...([
-      ['firstDemand', 'Demand, first way', 'What it takes through its way at the diversity of its devices.'],
-      ['secondDemand', 'Demand, second way', 'What it takes through its second way at the diversity of its devices.'],
+      ['firstDemand', 'Demand by first way', 'What it takes through its way at the diversity of its devices.'],
+      ['secondDemand', 'Demand by second way', 'What it takes through its second way at the diversity of its devices.'],
     ] as const).map(([key, title, help]): ComputedColumn => ({
       role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
       solved: {
-        of: ['demand', 'extra', 'length', 'secondLength'],
-        words: key === 'secondDemand' ? '({demand} + {extra}) × sum of current × distance of its devices, each at its own voltage, ÷ (sum of their currents × ({length} + {secondLength}))'
+        of: ['demand', 'extra', 'wholeLength'],
+        words: key === 'secondDemand' ? '({demand} + {extra}) × sum of current × distance of its devices, each at its own voltage, ÷ (sum of their currents × {wholeLength})'
           : '{demand} + {extra} − what it takes through its second way',
-        source: FROM_BOTH_ENDS,
+        source: CIRCUIT,
       },
     })),
     {
-      role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin, one way open', kind: 'number', unit: 'V',
+      role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
       safeSide: 'down', decimals: 2, whenPartial: '≤',
       help: 'Least that a device on it has above what it needs while one of its two ways is open; below 0 it lacks that much.',
       solved: {
