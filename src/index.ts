@@ -65,6 +65,12 @@ export {
   type JoinedRow,
 } from './exchange/join/index.ts';
 
+// Duplicating, moving, swapping: changes of many rows that belong together.
+export {
+  moveDevices, ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceMove, type DeviceSums,
+  type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type TypeSwap, type WayFate,
+} from './rework/index.ts';
+
 // Sharing devices out over branches and supplies, and sizing.
 export {
   createSized, OFFICE_LISTS, readSharing, shareChanges, shareOut, sizePanel, sizingCsv,
@@ -83,9 +89,9 @@ export {
 // The load table, what changed, the digest.
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
-  panelView, scheduleDigest, tableJson,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type TableFinding,
-  type TableJson,
+  panelView, scheduleDigest, tableJson, tryChanges,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type Standing, type StandingChange,
+  type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 
 // The languages in which all of it speaks.

@@ -1,10 +1,11 @@
 import { message } from '../../src/words/index.ts';
+import type { JobCommand } from '../schedule-toolbar/commands.ts';
 
 /** What a key does in the grid while no cell is being edited. */
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
   | 'fillRight' | 'takeProposal' | 'openList' | 'openMenu' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold'
-  | 'foldGroups' | 'columnMenu';
+  | 'foldGroups' | 'columnMenu' | JobCommand;
 
 interface GridKey {
   readonly command: GridCommand;
@@ -37,14 +38,18 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'unfold', key: 'arrowright', alt: true, shift: true },
   { command: 'foldGroups', key: 'k', control: true, shift: true },
   { command: 'columnMenu', key: 'l', control: true, shift: true },
+  { command: 'moveTo', key: 'm', alt: true, shift: true },
+  { command: 'swapType', key: 's', alt: true, shift: true },
   { command: 'toggle', key: ' ' },
   { command: 'rowStart', key: 'home' },
   { command: 'tableStart', key: 'home', control: true },
 ];
 
 /** The command of a key, on a Mac with Command in place of Control. */
-export function commandOf({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): GridCommand | undefined {
-  return GRID_KEYS.find((each) => each.key === key.toLowerCase() && (each.control === true) === (ctrlKey || metaKey)
+export function commandOf({ key, code, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): GridCommand | undefined {
+  // With Alt, some keyboards give another sign than the letter of the key.
+  const name = altKey && /^Key[A-Z]$/.test(code) && !/^[a-z]$/i.test(key) ? code.slice(3) : key;
+  return GRID_KEYS.find((each) => each.key === name.toLowerCase() && (each.control === true) === (ctrlKey || metaKey)
     && (each.alt === true) === altKey && (each.shift === true) === shiftKey)?.command;
 }
 
@@ -78,6 +83,8 @@ export const KEY_HELP: readonly { readonly keys: string; readonly does: string }
   { keys: message('Alt+Shift+Enter'), does: message('Insert rows above') },
   { keys: message('Alt+Delete or Alt+Backspace'), does: message('Delete the selected rows') },
   { keys: message('Alt+Shift+Up, Alt+Shift+Down'), does: message('Move the selected rows; those selected by their numbers can be dragged') },
+  { keys: message('Alt+Shift+M'), does: message('Move the selected rows to another rail or branch, with their runs') },
+  { keys: message('Alt+Shift+S'), does: message('Swap a type: give device rows another one') },
   { keys: message('Alt+Shift+Left, Alt+Shift+Right'), does: message('Fold the group of the row under its heading, show its rows again') },
   { keys: message('Ctrl+Shift+K'), does: message('Folds the rows of all groups under their headings, or shows them again') },
   { keys: message('Ctrl+Shift+L'), does: message('Sort by the column of the selected cell, or pick rows by what it holds') },

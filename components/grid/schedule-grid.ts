@@ -27,7 +27,7 @@ import {
   ALL_ROWS, buildLines, groupName, linesAfter, linesWith, type HeadingLine, type LinesOf, type Sight,
 } from './lines/index.ts';
 import type { CellMenu, MenuPoint } from './menu/cell-menu.ts';
-import { menuEntries, type MenuCommand, type MenuPlace } from './menu/menu-entries.ts';
+import type { MenuCommand, MenuPlace } from './menu/menu-entries.ts';
 import { scheduleGridStyles } from './schedule-grid.styles.ts';
 import { selectionStatistics } from './selection-statistics.ts';
 import { shownColumns } from './shown-columns.ts';
@@ -220,6 +220,12 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     this.#view?.hot.scrollToFocusedCell();
   }
 
+  /** Ids of the rows with a selected cell. */
+  get selectedRows(): number[] {
+    const [view, selection] = [this.#view, this.#view?.selection()];
+    return view === undefined || selection === undefined ? [] : selectedIds(view.model, selection);
+  }
+
   /** Opens the editor of the selected cell. */
   startEditing(): void {
     this.#view?.edit();
@@ -252,8 +258,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   insertBelow(): void { this.#act((model, selection) => insertBeside(model, selection, 'below')); }
 
   removeRows(): void {
-    const [view, selection] = [this.#view, this.#view?.selection()];
-    const ids = view === undefined || selection === undefined ? [] : selectedIds(view.model, selection);
+    const ids = this.selectedRows;
     const naming = this.readonly || ids.length === 0 ? [] : namingCells(this.schedule!.document, this.sheet, ids);
     if (naming.length === 0) this.#act(removeSelected);
     else void this.#askDeletion(ids, naming);
@@ -515,7 +520,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       leave: () => { this.#view?.focus(); },
       take: (command) => { this.#take(command); },
     });
-    this.#menu.open(menuEntries(place, view.model, selection, this.readonly), at, this.words);
+    this.#menu.open(part.menuEntries(place, view.model, selection, this.readonly), at, this.words);
   }
 
   #take(command: MenuCommand): void {
@@ -550,6 +555,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
+      case 'moveTo': case 'swapType': this.dispatchEvent(new CommandEvent(command)); break;
       case 'openList': this.startEditing(); break;
       case 'openMenu': this.#view!.openMenu(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;

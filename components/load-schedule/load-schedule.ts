@@ -17,7 +17,7 @@ import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { SheetView } from '../sheet-view/sheet-view.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
 import {
-  COMMANDS, isRowCommand, isSeekCommand, isWorkCommand, WORK_COMMANDS, type SeekCommand, type WorkCommand,
+  COMMANDS, isJobCommand, isRowCommand, isSeekCommand, isWorkCommand, WORK_COMMANDS, type SeekCommand, type WorkCommand,
 } from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
@@ -127,7 +127,7 @@ export class LoadScheduleElement extends ScheduleElement {
     super.willUpdate(changed);
     // What may not be changed any more is not offered any longer.
     const { active } = this.#work;
-    if (active !== undefined && this.locked && COMMANDS[active].changes) this.#work.close();
+    if (active !== undefined && this.locked && (active === 'rework' || COMMANDS[active].changes)) this.#work.close();
   }
 
   override render(): TemplateResult {
@@ -394,8 +394,15 @@ export class LoadScheduleElement extends ScheduleElement {
     }
     this.settle();
     if (command === 'closeWork') {
-      this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`)?.focus();
+      const opener = this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`);
       this.#work.close();
+      if (opener === null) void this.updateComplete.then(() => { this.#view.focusRows(); });
+      else opener.focus();
+      return;
+    }
+    if (isJobCommand(command)) {
+      const rows = this.#view.selectedRows;
+      if (!this.locked && rows !== undefined) void this.#work.open('rework', { job: command, rows });
       return;
     }
     if (this.locked && (command === 'loadDemo' || COMMANDS[command].changes)) return;

@@ -2,17 +2,20 @@ import { html, nothing, type ReactiveControllerHost, type TemplateResult } from 
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
+import type { AskedJob } from '../rework/rework.ts';
 import type { WorkCommand } from '../schedule-toolbar/commands.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Where each area comes from; it is fetched when it is first asked for. */
-const SOURCES: Readonly<Record<WorkCommand, () => Promise<unknown>>> = {
+type WorkName = WorkCommand | 'rework';
+const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
   join: () => import('../schedule-join/schedule-join.define.ts'),
   takeoff: () => import('../takeoff-reader/takeoff-reader.define.ts'),
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
   bill: () => import('../bill-table/bill-table.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
+  rework: () => import('../rework/rework.define.ts'),
 };
 
 /** What the areas are given. */
@@ -29,10 +32,12 @@ export interface WorkContext {
 /** The work areas of an element: those that were opened keep where they were, and at most one is shown. */
 export class WorkAreas {
   /** The one that is shown. */
-  active: WorkCommand | undefined;
+  active: WorkName | undefined;
   readonly #host: ReactiveControllerHost;
   readonly #failed: () => void;
-  readonly #opened = new Set<WorkCommand>();
+  readonly #opened = new Set<WorkName>();
+  /** What the area of jobs was opened for. */
+  #asked: AskedJob | undefined;
 
   /** @param failed told when an area cannot be fetched. */
   constructor(host: ReactiveControllerHost, failed: () => void) {
@@ -40,7 +45,8 @@ export class WorkAreas {
     this.#failed = failed;
   }
 
-  async open(name: WorkCommand): Promise<void> {
+  /** @param asked the job, where it is the area of jobs. */
+  async open(name: WorkName, asked?: AskedJob): Promise<void> {
     try {
       await SOURCES[name]();
     } catch (error) {
@@ -49,6 +55,7 @@ export class WorkAreas {
       return;
     }
     this.#opened.add(name);
+    this.#asked = asked ?? this.#asked;
     this.active = name;
     this.#host.requestUpdate();
   }
@@ -60,7 +67,7 @@ export class WorkAreas {
   }
 
   render({ schedule, revision, readonly, words, takeoffColumns, panel }: WorkContext): TemplateResult {
-    const shown = (name: WorkCommand) => name === this.active;
+    const shown = (name: WorkName) => name === this.active;
     return html`
       ${this.#opened.has('join') ? html`<elv-schedule-join class="work" ?hidden=${!shown('join')} .active=${shown('join')}
         .schedule=${schedule} .revision=${revision} .words=${words}></elv-schedule-join>` : nothing}
@@ -73,6 +80,8 @@ export class WorkAreas {
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
         .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
-        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-load-table>` : nothing}`;
+        .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-load-table>` : nothing}
+      ${this.#opened.has('rework') ? html`<elv-rework class="work" ?hidden=${!shown('rework')} .active=${shown('rework')}
+        .schedule=${schedule} .revision=${revision} .words=${words} .asked=${this.#asked}></elv-rework>` : nothing}`;
   }
 }

@@ -129,6 +129,14 @@ export function isSeekCommand(name: CommandName): name is SeekCommand {
   return name === 'find' || name === 'replace' || name === 'goTo';
 }
 
+/** Jobs on the selected rows, which open the area of jobs; they have no button. */
+export const JOB_COMMANDS = ['moveTo', 'swapType'] as const;
+export type JobCommand = (typeof JOB_COMMANDS)[number];
+
+export function isJobCommand(name: string): name is JobCommand {
+  return (JOB_COMMANDS as readonly string[]).includes(name);
+}
+
 /** The commands that open a work area in the place of the sheets. */
 export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];

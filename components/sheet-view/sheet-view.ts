@@ -5,6 +5,7 @@ import { isBlank, type Change, type SheetLook, type SheetName } from '../../src/
 import { CommandEvent, type Grouping, type SightEvent } from '../events/index.ts';
 import type { CellSelectEvent, HeadingOpenEvent, RowsInSightEvent } from '../grid/events.ts';
 import { ALL_ROWS, type Sight } from '../grid/lines/sight-type.ts';
+import type { ChosenRows } from '../rework/job.ts';
 import type { ScheduleGrid } from '../grid/schedule-grid.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
@@ -93,6 +94,12 @@ export class SheetView extends LitElement {
   /** The cell that is selected. */
   get selected(): Place | undefined {
     return this.place;
+  }
+
+  /** The rows with a selected cell; `undefined` where there is none. */
+  get selectedRows(): ChosenRows | undefined {
+    const ids = this.#grid?.selectedRows ?? [];
+    return ids.length === 0 ? undefined : { sheet: this.sheet, ids };
   }
 
   /** Gives the selected cell, or the first one, the focus. */

@@ -4,7 +4,10 @@ export {
   type BillOptions, type BillSum, type BillTable,
 } from './bill/index.ts';
 export { CAUTIONS } from './cautions.ts';
-export { changesText, compareSchedules, type ScheduleChanges } from './changes/index.ts';
+export {
+  changesText, compareSchedules, onTrial, tryChanges, type ScheduleChanges, type Standing, type StandingChange,
+  type TriedChanges,
+} from './changes/index.ts';
 export { matchesDigest, scheduleDigest } from './digest/index.ts';
 export { editsTitle, fileText, type FileText } from './file-text.ts';
 export { explainedFigure, type ExplainedFigure } from './explained-figure.ts';

@@ -3,6 +3,8 @@ import type { Words } from '../../../src/words/index.ts';
 import { zoomOf } from '../../look/index.ts';
 import type { MenuCommand, MenuEntry } from './menu-entries.ts';
 
+export { menuEntries } from './menu-entries.ts';
+
 /** Where a menu opens, in pixels of the window. */
 export interface MenuPoint {
   readonly x: number;

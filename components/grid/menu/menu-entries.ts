@@ -1,5 +1,6 @@
 import { message } from '../../../src/words/index.ts';
-import type { CommandName } from '../../schedule-toolbar/commands.ts';
+import { JOBS_OF } from '../../rework/job-sheets.ts';
+import type { CommandName, JobCommand } from '../../schedule-toolbar/commands.ts';
 import { COMMANDS } from '../../schedule-toolbar/commands.ts';
 import { inputAt, type GridModel } from '../grid-model.ts';
 import type { GridSelection } from '../grid-selection.ts';
@@ -8,7 +9,7 @@ import type { GridSelection } from '../grid-selection.ts';
 export type MenuPlace = 'cells' | 'rows' | 'columns';
 
 /** What an entry does: a command of the grid, or one of the element. */
-export type MenuCommand = 'startEditing' | 'cut' | 'copy' | 'paste' | 'clearCells' | CommandName;
+export type MenuCommand = 'startEditing' | 'cut' | 'copy' | 'paste' | 'clearCells' | CommandName | JobCommand;
 
 export interface MenuEntry {
   readonly command: MenuCommand;
@@ -30,6 +31,8 @@ const OWN: Readonly<Record<Exclude<MenuCommand, CommandName>, Offered>> = {
   copy: { title: message('Copy'), keys: message('Ctrl+C'), changes: false },
   paste: { title: message('Paste'), keys: message('Ctrl+V'), changes: true },
   clearCells: { title: message('Empty'), keys: message('Delete'), changes: true },
+  moveTo: { title: message('Move to a rail or branch'), keys: message('Alt+Shift+M'), changes: true },
+  swapType: { title: message('Swap a type'), keys: message('Alt+Shift+S'), changes: true },
 };
 
 const CELLS: readonly MenuCommand[] = ['cut', 'copy', 'paste', 'clearCells'];
@@ -50,7 +53,8 @@ export function menuEntries(
   const isInput = inputAt(model, selection.column) !== undefined;
   const isVain = (command: MenuCommand): boolean => (command === 'startEditing' && !isInput)
     || (command === 'undo' && schedule.undoLabel === undefined) || (command === 'redo' && schedule.redoLabel === undefined);
-  return GROUPS[place].map((group) => group.map((command) => {
+  const groups = GROUPS[place].map((group) => (group === ROWS ? [...group, ...JOBS_OF[model.sheet] ?? []] : group));
+  return groups.map((group) => group.map((command) => {
     const { title, keys, changes }: Offered = command in OWN
       ? OWN[command as keyof typeof OWN] : COMMANDS[command as CommandName];
     return { command, title, keys, disabled: (readonly && changes) || isVain(command) };

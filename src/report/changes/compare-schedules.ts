@@ -57,12 +57,13 @@ export interface ScheduleChanges {
 
 /**
  * Compares two schedules: all that their files hold, what that did to every total and status, and which findings came
- * and went. Both
- * speak the same language.
+ * and went. Both speak the same language.
+ * @param matched which rows are the same; by tag and content unless it is known better.
  */
-export function compareSchedules(before: LoadSchedule, after: LoadSchedule): ScheduleChanges {
-  const matched = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-    [sheet, matchRows(sheet, before.rows(sheet), after.rows(sheet))])) as Record<SheetName, MatchedRows>;
+export function compareSchedules(
+  before: LoadSchedule, after: LoadSchedule,
+  matched: Readonly<Record<SheetName, MatchedRows>> = rowsAlike(before, after),
+): ScheduleChanges {
   const formulas = new SameFormulas(matched);
   const [old, present] = [before.content(), after.content()];
   return {
@@ -78,6 +79,11 @@ export function compareSchedules(before: LoadSchedule, after: LoadSchedule): Sch
     revisions: compareLists(old.revisions ?? [], present.revisions ?? [], ({ revision }) => revision),
     unknown: compareUnknown(old, present),
   };
+}
+
+function rowsAlike(before: LoadSchedule, after: LoadSchedule): Record<SheetName, MatchedRows> {
+  return Object.fromEntries(SHEET_NAMES.map((sheet) =>
+    [sheet, matchRows(sheet, before.rows(sheet), after.rows(sheet))])) as Record<SheetName, MatchedRows>;
 }
 
 function rowChanges(

@@ -3,3 +3,6 @@ export { changesText } from './changes-text.ts';
 export {
   compareSchedules, type FigureChange, type RowChange, type ScheduleChanges, type ValueChange,
 } from './compare-schedules.ts';
+export {
+  onTrial, triedOn, tryChanges, type Standing, type StandingChange, type TriedChanges,
+} from './try-changes.ts';

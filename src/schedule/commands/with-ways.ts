@@ -21,6 +21,14 @@ function kindAndRating(text: string, words: Words): { kind: WayKind; rated: numb
   return kind === undefined || !(rated > 0) ? undefined : { kind, rated };
 }
 
+/** Tag of the next way on a rail, `L1-F1` for the first. @param ways the cells of all ways that are there. */
+export function nextWayTag(ways: readonly Cells[], rail: CellValue): string {
+  const taken = new Set(ways.map(({ way }) => String(way)));
+  const last = ways.findLast((way) => way.way !== undefined && (way.rail ?? null) === rail)?.way;
+  const first = rail === null ? 'F1' : `${String(rail)}-F1`;
+  return last === undefined && !taken.has(first) ? first : nextTags(String(last ?? first), 1, taken)[0]!;
+}
+
 /**
  * Changes in which a way is made wherever a run is to name one by kind and rating, as `B 4` or `gG 10`, and no way has
  * that tag: on the rail of the run, with the next tag of its ways there, `L1-F1` for the first. Others stay as they
@@ -34,13 +42,10 @@ export function withWays(document: ScheduleDocument, changes: readonly Change[],
   const tagFor = (text: CellValue | undefined, runOf: () => Cells): CellValue | undefined => {
     const read = typeof text === 'string' ? kindAndRating(text, words) : undefined;
     if (read === undefined) return text;
-    const taken = new Set(all().map(({ way }) => String(way)));
-    if (taken.has(String(text))) return text;
+    if (all().some(({ way }) => String(way) === String(text))) return text;
     const run = runOf();
     const rail = run.rail ?? all().find(({ way }) => way === run.way)?.rail ?? null;
-    const last = all().findLast((way) => way.way !== undefined && (way.rail ?? null) === rail)?.way;
-    const first = rail === null ? 'F1' : `${String(rail)}-F1`;
-    const way = last === undefined && !taken.has(first) ? first : nextTags(String(last ?? first), 1, taken)[0]!;
+    const way = nextWayTag(all(), rail);
     made.push({ way, ...(rail === null ? {} : { rail }), ...read });
     return way;
   };

@@ -1,0 +1,7 @@
+import type { SheetName } from '../../src/schedule/index.ts';
+import type { JobCommand } from '../schedule-toolbar/commands.ts';
+
+/** The jobs that are offered on rows of a sheet, in their order. */
+export const JOBS_OF: Partial<Record<SheetName, readonly JobCommand[]>> = {
+  devices: ['moveTo', 'swapType'], types: ['swapType'], runs: ['moveTo'], ways: ['moveTo'],
+};

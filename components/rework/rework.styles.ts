@@ -1,0 +1,18 @@
+import { css } from 'lit';
+
+export const styles = css`
+  .jobs { margin-block-start: 12px; }
+  .options { align-items: end; }
+  .options label { display: grid; justify-items: start; gap: 3px; max-inline-size: 100%; }
+  select { max-inline-size: min(22rem, 100%); }
+  .problems { padding: 0; list-style: none; color: var(--elv-incomplete); font-weight: 600; }
+  .outcome .sum { font-size: 1.15em; }
+  .findings { padding: 0; max-inline-size: 100ch; list-style: none; }
+  .findings li { display: flex; align-items: baseline; gap: 0.6em; padding-block: 2px; }
+  .findings.went { color: var(--elv-ink-default); }
+  .counts, .difference { inline-size: auto; margin-block: 8px; }
+  .counts tbody th, .difference tbody th { font-weight: 400; border-block-end: 1px solid var(--elv-line); }
+  .standings { max-inline-size: 76rem; }
+  .scroll { overflow: auto; scrollbar-width: thin; }
+  summary { min-block-size: 28px; padding-block: 4px; margin-block-start: 14px; font-weight: 600; cursor: pointer; }
+`;

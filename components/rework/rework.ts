@@ -1,0 +1,85 @@
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { onTrial, triedOn, type TriedChanges } from '../../src/report/changes/index.ts';
+import { GoToEvent } from '../events/index.ts';
+import { controls, statusMarkStyles } from '../look/index.ts';
+import type { JobCommand } from '../schedule-toolbar/commands.ts';
+import { WorkArea, workAreaStyles } from '../work-area/index.ts';
+import type { ChosenRows, Job, JobHost, JobPlan } from './job.ts';
+import { JOBS_OF } from './job-sheets.ts';
+import { JOBS } from './jobs.ts';
+import { styles } from './rework.styles.ts';
+import { triedChanges } from './tried-changes.ts';
+
+/** What the area was opened for. */
+export interface AskedJob {
+  readonly job: JobCommand;
+  readonly rows: ChosenRows;
+}
+
+/**
+ * Jobs on chosen rows that change many others with them. What a job comes to is tried on a copy and shown, findings
+ * before and after among it; then it is carried out as one action.
+ */
+export class Rework extends WorkArea implements JobHost {
+  static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
+  static override properties: PropertyDeclarations = { asked: { attribute: false }, chosen: { state: true } };
+
+  declare asked: AskedJob;
+  /** The job that is shown. */
+  declare protected chosen: JobCommand;
+  #job: Job | undefined;
+  #plan: JobPlan | undefined;
+  #tried: { readonly changes: TriedChanges; readonly more: TemplateResult | undefined } | undefined;
+
+  get rows(): ChosenRows {
+    const { sheet, ids } = this.asked.rows;
+    return { sheet, ids: ids.filter((id) => this.schedule.document.row(sheet, id) !== undefined) };
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('asked')) this.chosen = this.asked.job;
+    if (!this.active) return;
+    if (changed.has('asked') || changed.has('chosen') || changed.has('schedule')) this.#job = JOBS[this.chosen].make(this);
+    const plan = this.#plan = this.#job!.plan();
+    const { schedule } = this;
+    this.#tried = plan.changes.length === 0 ? undefined : onTrial(schedule, plan.changes, (trial) =>
+      ({ changes: triedOn(schedule, trial), more: plan.more?.(trial) }));
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    super.updated(changed);
+    if (changed.has('active') && this.active) this.renderRoot.querySelector<HTMLElement>('[data-first]')?.focus();
+  }
+
+  protected get heading(): string {
+    return this.words.say(JOBS[this.chosen].title);
+  }
+
+  protected get about(): string {
+    return this.#job!.about;
+  }
+
+  protected body(): TemplateResult {
+    const { words } = this;
+    const { problems, sum } = this.#plan!;
+    const offered = JOBS_OF[this.rows.sheet] ?? [];
+    return html`${offered.length < 2 ? nothing : html`<div class="choice jobs" role="group" aria-label=${words.say('Jobs on the selected rows')}>${offered.map((name) =>
+      html`<button type="button" data-job=${name} aria-pressed=${name === this.chosen} @click=${() => { this.chosen = name; }}>${words.say(JOBS[name].title)}</button>`)}</div>`}
+      <div class="options">${this.#job!.choices()}</div>
+      <div class="outcome" role="status">${problems.length > 0
+        ? html`<ul class="problems">${problems.map((problem) => html`<li class="spoken">${problem}</li>`)}</ul>`
+        : html`<p class="sum spoken">${this.#tried === undefined ? words.say('Nothing to change') : sum}</p>`}</div>
+      ${this.#tried?.more}${this.#tried === undefined ? nothing : triedChanges(this.#tried.changes, words)}`;
+  }
+
+  protected foot(): TemplateResult {
+    return html`<span class="quiet spoken">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
+      <button type="button" class="primary" data-do="rework" ?disabled=${this.#tried === undefined} @click=${this.#carryOut}>${this.words.say('Carry it out')}</button>`;
+  }
+
+  readonly #carryOut = (): void => {
+    const { label, changes, place } = this.#plan!;
+    this.schedule.act(label, changes);
+    if (place !== undefined) this.dispatchEvent(new GoToEvent(place));
+  };
+}

@@ -1,0 +1,6 @@
+export {
+  moveDevices, type DeviceMove, type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type WayFate,
+} from './move-devices.ts';
+export {
+  ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceSums, type TypeSwap,
+} from './swap-type.ts';
