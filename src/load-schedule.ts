@@ -89,11 +89,15 @@ export class LoadSchedule {
     return this.document.rows(sheet);
   }
 
-  /** What a cell is worth: entered, default or worked out; `null` when it is unknown. */
+  /**
+   * What a cell is worth: entered, default or worked out; `null` when it is unknown. A number beyond the range of its
+   * column is given as it was entered, though nothing is worked out of it.
+   */
   value(sheet: SheetName, id: number, key: string): CellValue {
     const column = columnOf(sheet, key);
     if (column.role === 'computed' && column.status === true) return this.#findings.status(sheet, id);
-    return this.#book.value(sheet, id, key);
+    const own = column.role === 'input' ? this.document.row(sheet, id)?.cells[key] : null;
+    return typeof own === 'number' && isNumeric(column) ? own : this.#book.value(sheet, id, key);
   }
 
   /** Whether a person entered what a cell holds. */

@@ -1,5 +1,5 @@
 import {
-  findColumn, isFormula, isNumeric, type CellValue, type ScheduleDocument, type SheetName,
+  findColumn, isNumeric, type CellValue, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import { gather } from './gather.ts';
 import type { Argument } from './schema-rules.ts';
@@ -14,7 +14,8 @@ export type ArgumentReader = (id: number) => CellValue;
 /**
  * Finds once where the values of an argument stand, so that reading them row by row costs little.
  * @param own the sheet whose rows are read for.
- * @param withFaults a formula without a result gives NaN, not `null`: no default may take its place.
+ * @param withFaults a formula without a result, or a number beyond its range, gives NaN, not `null`: no default may
+ * take its place.
  */
 export function argumentReader(
   { by, sheet, key }: Argument, own: SheetName, document: ScheduleDocument, columns: Columns, withFaults = false,
@@ -26,7 +27,7 @@ export function argumentReader(
   const read: ArgumentReader = numbers === undefined ? (id) => rows[id]?.cells[key] ?? empty : (id) => {
     const value = numbers[id]!;
     if (!Number.isNaN(value)) return value;
-    return withFaults && isFormula(rows[id]?.cells[key]) ? NaN : null;
+    return withFaults && column.role === 'input' && (rows[id]?.cells[key] ?? null) !== null ? NaN : null;
   };
   if (by === undefined) return read;
   const targets = columns[own].targets.get(by)!;
@@ -43,7 +44,8 @@ export function valuesOf(
 ): Values {
   const { by, sheet, key } = argument;
   const numbers = columns[sheet].numbers.get(key);
-  if (numbers === undefined || (isUnknownTaken && document.rowsWithFormulas(sheet).size > 0)) {
+  const mayHoldFaults = columns[sheet].holdsFaults || document.rowsWithFormulas(sheet).size > 0;
+  if (numbers === undefined || (isUnknownTaken && mayHoldFaults)) {
     const read = argumentReader(argument, own, document, columns, isUnknownTaken);
     return ids.map((id) => read(id));
   }

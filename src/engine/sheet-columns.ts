@@ -11,6 +11,8 @@ export class SheetColumns {
   readonly targets = new Map<string, Int32Array>();
   /** What figures lack, as `setPartial` says; a column in which no figure lacks anything has none. */
   readonly partial = new Map<string, Int32Array>();
+  /** Whether a number beyond the range of its column was entered since these columns were made. */
+  holdsFaults = false;
   /** Texts that were worked out. */
   readonly #texts = new Map<string, (string | null)[]>();
   #capacity: number;

@@ -1,5 +1,5 @@
 import type { SheetColumns, Workbook } from '../engine/index.ts';
-import { hiddenCharacters, tagOf, type InputColumn, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { hiddenCharacters, tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 
 type Ids = readonly number[];
 
@@ -51,17 +51,6 @@ function holding(
 export const withoutNumber = (key: string) => only(key, (ids, { columns }) => {
   const numbers = columns.numbers.get(key)!;
   return ids.filter((id) => Number.isNaN(numbers[id]));
-});
-
-/** Rows in which a number of an input column may be none that is allowed. */
-export const outsideOf = (column: InputColumn) => only(column.key, (ids, { columns }) => {
-  const { key, kind, metres, min = -Infinity, above = -Infinity, max = Infinity } = column;
-  const numbers = columns.numbers.get(key)!;
-  return ids.filter((id) => {
-    const value = numbers[id]!;
-    const isWithin = value >= min && value > above && value <= max && value < Infinity;
-    return !isWithin || (kind === 'integer' && metres !== true && !Number.isInteger(value));
-  });
 });
 
 /** Rows in which a figure is less than the whole. */

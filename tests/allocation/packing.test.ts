@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { packBins } from '../../src/allocation/index.ts';
+import { classesOf, leastBins, runSteps } from '../../src/allocation/packing/index.ts';
 
 const load = (items: readonly number[], sizes: readonly number[]) => items.reduce((sum, item) => sum + sizes[item]!, 0);
 
@@ -40,6 +41,13 @@ describe('packing whole items', () => {
     // The same with sizes that are all different, 33.4 to 34.5.
     const unlike = await packBins(Array.from({ length: 12 }, (_, item) => 33.4 + item / 10), 100);
     expect([unlike.bins.length, unlike.proven]).toEqual([6, true]);
+  });
+
+  test('one simple way that finds a place is enough where no further bin can be had', async () => {
+    // 5 + 3 + 2 and 4 + 4 + 2 by hand; largest first puts 5 + 4 together, and only pairs find it.
+    const classes = classesOf([5, 4, 4, 3, 2, 2].map((size) => [size, 1]));
+    const packed = await runSteps(leastBins(classes, { base: [], spare: [10, 10] }, () => false));
+    expect(packed?.besides).toEqual([0, 1]);
   });
 
   test('an item larger than a bin is refused', async () => {

@@ -18,7 +18,7 @@ const someSchedule = fc.record({
     length: typed(5, 90), secondLength: typed(0.5, 90), pairs: fc.constantFrom(1, 2), temperature: fc.constantFrom(30, 45),
     basis: fc.constantFrom('connected', 'demand'), maxDrop: fc.constantFrom(0.03, 0.08, 0.3),
   }),
-  conductor: fc.record({ resistance: fc.constantFrom(7.41, 12.1, 36), maxCurrent: fc.constantFrom(3, 8, 20) }),
+  conductor: fc.record({ resistance: fc.constantFrom<number>(7.41, 12.1, 36), maxCurrent: fc.constantFrom<number>(3, 8, 20) }),
   types: fc.tuple(...['power', 'current'].map((load) => fc.record({
     load: fc.constant(load), power: fc.oneof({ weight: 12, arbitrary: typed(0.5, 12) }, { weight: 1, arbitrary: fc.constant(90) }), minVoltage: fc.constantFrom(null, 18, 22), inrush: fc.constantFrom(null, 2),
   }))),

@@ -33,14 +33,6 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
     ],
   },
   {
-    rule: 'device-diversity-missing', sheet: 'devices', sheets: DEVICE({
-      ...WHOLE, diversity: '=1/0',
-    }), severity: 'incomplete', key: 'diversity', value: null, inStatus: false,
-    message: 'The current of ref D1 is not known, and 1 row waits for it. Correct its diversity.', silent: [
-      DEVICE(WHOLE), DEVICE({ ...WHOLE, diversity: 0 }),
-    ],
-  },
-  {
     rule: 'device-other-voltage', sheet: 'devices', sheets: MADE_FOR({ voltage: 12 }), severity: 'over', key: 'rail',
     value: 12, limit: 24, inStatus: false,
     message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.',

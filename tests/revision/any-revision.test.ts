@@ -133,7 +133,7 @@ describe('for any list and any revision', () => {
       revise(schedule, textOf(second), { name: 'new list' }).take();
       expect(total(devicesOf(schedule))).toBe(total(after.sheets.devices ?? []));
       schedule.dispose();
-    }), { numRuns: 300 });
+    }), { numRuns: 150 });
   });
 
   it('comes to what names alone say, where nothing was parted and every row has a name of its own', () => {

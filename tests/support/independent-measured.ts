@@ -39,13 +39,13 @@ export function measuredSupply(row: InputRow, usable: Known, demand: number, isP
   const may = times(number(row, 'voltageTolerance', 0.02), nominal);
   const apart = (amount: Known) => (volts === null || nominal === null || may === null ? null : amount);
   // As it was entered: with its tolerance, less its diode; a battery is charged with 13.8 V in place of 12 V.
-  const off = number(row, 'tolerance', 0)! * (nominal ?? 0);
+  const off = times(number(row, 'tolerance', 0), nominal);
   const charging = number(row, 'battery') === null && !number(row, 'standbyHours') ? 0 : 1.8 / 12 * (nominal ?? 0);
-  const below = apart(nominal! - off - (number(row, 'seriesDrop') ?? 0) - volts!);
+  const below = off === null ? null : apart(nominal! - off - (number(row, 'seriesDrop') ?? 0) - volts!);
   if (exceeds(amps, usable) || exceeds(below, may)) return OVER;
   const differs = amps !== null && !isPartial
     && exceeds(Math.abs(amps - demand), times(number(row, 'currentTolerance', 0.1), demand));
-  return state === 'open' || differs || exceeds(apart(volts! - nominal! - Math.max(off, charging)), may) ? { over: false, near: true } : NOTHING;
+  return state === 'open' || differs || exceeds(off === null ? null : apart(volts! - nominal! - Math.max(off, charging)), may) ? { over: false, near: true } : NOTHING;
 }
 
 /** What a run is held against besides. */

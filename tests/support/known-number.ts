@@ -10,7 +10,7 @@ export function isGiven(cell: Cell): boolean {
   return cell !== undefined && cell !== null && cell !== '';
 }
 
-/** What the result of a typed formula must be: within bounds, and whole where things are counted. */
+/** What a number in a cell must be: within bounds, and whole where things are counted. */
 interface Range {
   readonly above?: number;
   readonly min?: number;
@@ -42,7 +42,9 @@ const RANGES: Readonly<Record<string, Range>> = {
   currentTolerance: SHARE_ABOVE_0, voltageTolerance: SHARE_ABOVE_0,
   ratedCurrent: ABOVE_0, maxOnB16: COUNT, inputPowerFactor: SHARE_ABOVE_0, inputInrush: AT_LEAST_0,
   dc: ABOVE_0, dcCoil: ABOVE_0, maxVoltage: ABOVE_0, maxDcVoltage: ABOVE_0, pulseFactor: { min: 1, max: 20 },
-  common: ABOVE_0, outputs: COUNT, price: AT_LEAST_0, secondLength: ABOVE_0,
+  common: ABOVE_0, outputs: COUNT,
+  minVoltage: AT_LEAST_0, price: AT_LEAST_0, size: ABOVE_0, maxDrop: SHARE_ABOVE_0, k2: { min: 1, max: 5 },
+  maxOutput: { min: 1, max: 10 }, innerResistance: { min: 0, max: 10 }, secondLength: ABOVE_0,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 
@@ -51,15 +53,14 @@ function isWithin(value: number, { above = -Infinity, min = -Infinity, max = Inf
 }
 
 /**
- * Number in a cell; `ifEmpty` where nothing was typed, `null` where what was typed is no number. The result of a
- * formula must be within the range of its column. A number that a file holds beyond it counts as it stands.
+ * Number in a cell; `ifEmpty` where nothing was typed, `null` where what was typed is no number. A number, and the
+ * result of a formula, must be within the range of its column: what was meant by another is not known.
  */
 export function number(row: InputRow | undefined, key: string, ifEmpty: Known = null): Known {
   const cell = row?.[key];
   if (!isGiven(cell)) return ifEmpty;
-  if (typeof cell === 'number') return finite(cell);
-  if (typeof cell !== 'string' || !cell.startsWith('=')) return null;
-  const value = evaluateArithmetic(cell);
+  const value = typeof cell === 'number' ? finite(cell)
+    : typeof cell === 'string' && cell.startsWith('=') ? evaluateArithmetic(cell) : null;
   return value !== null && isWithin(value, RANGES[key]!) ? value : null;
 }
 

@@ -4,8 +4,7 @@ import type { Pattern } from './pattern.ts';
 type Basic =
   | { readonly is: 'pattern'; readonly pattern: Pattern }
   | { readonly is: 'outside'; readonly cost: number }
-  | { readonly is: 'surplus' }
-  | { readonly is: 'spare' };
+  | { readonly is: 'slack' };
 
 const SMALL = 1e-9;
 
@@ -31,7 +30,7 @@ export class Programme {
     this.#values = Float64Array.from(limits);
     this.#inverse = new Float64Array(this.#rows ** 2);
     for (let row = 0; row < this.#rows; row += 1) this.#inverse[row * (this.#rows + 1)] = 1;
-    this.#basis = limits.map((_, row) => row < this.#items ? { is: 'outside', cost: costs[row]! } : { is: 'spare' });
+    this.#basis = limits.map((_, row) => row < this.#items ? { is: 'outside', cost: costs[row]! } : { is: 'slack' });
   }
 
   /** Size of what is outside. */
@@ -81,7 +80,7 @@ export class Programme {
     const item = prices.findIndex((price, row) => row < this.#items ? price < -SMALL : price > SMALL);
     if (item < 0) return false;
     const sign = item < this.#items ? -1 : 1;
-    this.#pivot({ is: sign < 0 ? 'surplus' : 'spare' }, (row) => sign * this.#inverse[row * this.#rows + item]!);
+    this.#pivot({ is: 'slack' }, (row) => sign * this.#inverse[row * this.#rows + item]!);
     return true;
   }
 

@@ -8,7 +8,7 @@ import {
 } from '../../schedule/index.ts';
 import { amps, message } from '../../words/index.ts';
 import type { Check } from '../check.ts';
-import { namingNone, namingShared, outsideOf, withFormula, wherePartial, withSharedTag } from '../only.ts';
+import { namingNone, namingShared, withFormula, withoutNumber, wherePartial, withSharedTag } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
 import type { WaitingRows } from '../waiting.ts';
 import { unknown } from './limit-checks.ts';
@@ -74,7 +74,8 @@ function formulaFault(sheet: SheetName, column: InputColumn): Check {
 function numberOutOfRange(sheet: SheetName, column: InputColumn): Check {
   return {
     rule: 'number-out-of-range', sheet, key: column.key, severity: 'incomplete', inStatus: true, needs: column.key,
-    only: outsideOf(column),
+    // What is beyond its range is unknown to all that reads it.
+    only: withoutNumber(column.key),
     find: (row) => {
       const own = row.own(column.key);
       if (typeof own !== 'number') return undefined;

@@ -5,14 +5,17 @@ import type { Check } from '../check.ts';
 import { namingNone, namingOne, where, withoutNumber } from '../only.ts';
 import { OVERSIZED } from '../oversized.ts';
 import type { RowReader } from '../row-reader.ts';
-import { countNamed, unknown, unknownTo } from './limit-checks.ts';
+import { countNamed, lacks, unknown, unknownTo } from './limit-checks.ts';
 
-/** What keeps the current of a device row from being known, as the key of an input and what is said of it. */
+/**
+ * What keeps the current of a device row from being known, as the key of an input and what is said of it. What stands
+ * there and has no value is told by checks of its own.
+ */
 function missingForCurrent(row: RowReader): { key: string; message: string } | undefined {
-  if (row.number('qty') === null) {
+  if (lacks(row, 'qty')) {
     return { key: 'qty', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Enter how many devices there are.') };
   }
-  if (row.number('unitDraw') === null) {
+  if (row.number('qty') !== null && lacks(row, 'unitDraw')) {
     if (row.own('type') === null) {
       return {
         key: 'unitDraw',
@@ -32,7 +35,7 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
     // What its type does not say is found once, there; a type that there is not, at its name.
     return undefined;
   }
-  return { key: 'diversity', message: message('The current of {row} is not known{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Correct its diversity.') };
+  return undefined;
 }
 
 /** How many rows wait for the current of a device row: its rail, its run with the way of that; its branch for nodes. */
@@ -83,7 +86,6 @@ function oneTooMuch(rule: string, by: 'rail' | 'run', given: string, said: strin
 export const deviceChecks: readonly Check[] = [
   currentUnknown('device-quantity-missing', 'qty'),
   currentUnknown('device-draw-missing', 'unitDraw'),
-  currentUnknown('device-diversity-missing', 'diversity'),
   oneTooMuch('device-over-supply', 'rail', 'usable', message(
     '{name}: one device draws {draw}, and rail {on} may be used for {most}. No diversity helps: put it on a larger supply.'
   )),

@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { isFormula, type SheetName } from '../../schedule/index.ts';
+import type { SheetName } from '../../schedule/index.ts';
 import { amps, percent, roundedDown, roundedUp, type MessageValues } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
 import type { Gathering } from '../facts.ts';
@@ -116,9 +116,11 @@ export function livesOnDiversity({ rule, sheet, limit, message, values, remedy }
   };
 }
 
-/** Whether an input is to be entered. A formula without a result has a check of its own. */
+/**
+ * Whether an input is to be entered. A formula without a result, or a number beyond its range, has a check of its own.
+ */
 export function lacks(row: RowReader, key: string): boolean {
-  return row.value(key) === null && !isFormula(row.own(key));
+  return row.value(key) === null && row.own(key) === null;
 }
 
 /**

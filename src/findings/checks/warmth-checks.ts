@@ -2,7 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import { degrees, message, roundedDown } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, waitsFor } from './limit-checks.ts';
+import { lacks, missingInput, waitsFor } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** Up to here supplies give their rated current without derating [°C]: common practice, no source. */
@@ -14,7 +14,7 @@ const TOP = { path: 'enclosure.top', by: 'enclosure', sheet: 'enclosures', key: 
 const topOf = (row: RowReader) => row.numberOf('enclosure', 'top');
 
 /** Whether nobody said what it gives where it is warm. */
-const hasNoDerating = (row: RowReader) => row.own('derating') === null && row.value('fullUpTo') === null;
+const hasNoDerating = (row: RowReader) => row.own('derating') === null && lacks(row, 'fullUpTo');
 
 const hasEnclosure = (row: RowReader) => row.value('enclosure') !== null;
 

@@ -22,6 +22,8 @@ const SIGNS: Readonly<Record<string, string>> = { '×': '*', '÷': '/', '−': '
 export class LiveFormulas {
   readonly #schedule: LoadSchedule;
   readonly #templates: Readonly<Record<string, string>>;
+  /** A number beyond its range is not known, and a spreadsheet would take it as it stands. */
+  readonly #holdsFaults: boolean;
   readonly #safe = new Map<SheetName, boolean>();
   readonly #adding = new Map<SheetName, ReadonlySet<CellValue>>();
   #shared: ReadonlySet<number> | undefined;
@@ -29,6 +31,7 @@ export class LiveFormulas {
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
     this.#templates = formulaTemplates(schedule.words);
+    this.#holdsFaults = schedule.findings.some(({ rule }) => rule === 'number-out-of-range');
   }
 
   /** Whether a figure follows changes in the spreadsheet. */
@@ -44,6 +47,7 @@ export class LiveFormulas {
    * tell apart, and statuses where a figure lacks something that stands elsewhere.
    */
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
+    if (this.#holdsFaults) return undefined;
     const total = column.role === 'computed' ? column.total : undefined;
     if (this.#isFixed(sheet, column, row)) return undefined;
     if (total !== undefined) {

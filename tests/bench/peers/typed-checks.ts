@@ -1,5 +1,5 @@
 import type { DeviceColumns } from './typed-figures.ts';
-import { EMPTY, HIDDEN, NAMES_NONE, RETRIES, type Table, type Tagged } from './typed-tables.ts';
+import { EMPTY, HIDDEN, NAMES_NONE, RETRIES, type Tagged } from './typed-tables.ts';
 
 /** What every check of the workload may find, by rule, at nothing yet. */
 const nothing = () => ({
@@ -25,33 +25,6 @@ const isAbove = (value: number, limit: number) =>
 
 const isUnknown = (value: number) => value !== value;
 
-/** Numbers that are allowed, as the schema has them: least, more than, most, whole ones only. */
-type Range = readonly [least: number, above: number, most: number, isWhole: boolean];
-const NOT_NEGATIVE: Range = [0, -Infinity, Infinity, false];
-const POSITIVE: Range = [-Infinity, 0, Infinity, false];
-const SHARE: Range = [0, -Infinity, 1, false];
-const POSITIVE_SHARE: Range = [-Infinity, 0, 1, false];
-const MULTIPLE: Range = [1, -Infinity, 10, false];
-const VOLTS: Range = [-Infinity, 0, 120, false];
-const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record<string, Range>>>> = {
-  types: {
-    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE,
-    busDraw: NOT_NEGATIVE, diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
-  },
-  supplies: {
-    voltage: VOLTS, tolerance: [0, -Infinity, 0.5, false], seriesDrop: [0, -Infinity, 5, false], rated: POSITIVE,
-    units: [1, -Infinity, Infinity, true], derating: POSITIVE_SHARE, target: POSITIVE_SHARE, fuse: POSITIVE,
-    peak: MULTIPLE, maxOutput: MULTIPLE, innerResistance: [0, -Infinity, 10, false], efficiency: POSITIVE_SHARE,
-  },
-  branches: {
-    limit: [1, -Infinity, Infinity, true], reserve: SHARE, terminators: [0, -Infinity, Infinity, true],
-    maxCable: POSITIVE, busCurrent: POSITIVE,
-  },
-};
-
-const isOutside = (value: number, [least, above, most, isWhole]: Range) =>
-  value < least || value <= above || value > most || (isWhole && value % 1 > 0);
-
 /** Judges the figures of the workload by the conditions of all checks that may find something in it. */
 export class Judgement {
   found = nothing();
@@ -69,28 +42,20 @@ export class Judgement {
     this.found['hidden-character'] += this.ofRefs.hidden;
     for (const sheet of ['types', 'supplies', 'branches'] as const) this.#tagsAndRanges(sheet);
     this.#devices(devices, count);
-    this.#types(this.#tables.types.columns);
+    this.#types(this.#tables.types);
     this.#supplies(this.#tables.supplies);
     this.#branches(this.#tables.branches);
   }
 
   #tagsAndRanges(sheet: 'types' | 'supplies' | 'branches'): void {
     const { found } = this;
-    const { tags, isShared, isHidden, isOff, columns } = this.#tables[sheet];
+    const { tags, isShared, isHidden, outside } = this.#tables[sheet];
     for (let at = 0; at < tags.length; at += 1) {
       if ((tags[at] ?? null) === null) found['tag-missing'] += 1;
       found['tag-used-twice'] += isShared[at]!;
       found['hidden-character'] += isHidden[at]!;
     }
-    isOff.fill(0);
-    for (const key in RANGES[sheet]) {
-      const [column, range] = [columns[key]!, RANGES[sheet][key]!];
-      for (let at = 0; at < column.length; at += 1) {
-        if (!isOutside(column[at]!, range)) continue;
-        found['number-out-of-range'] += 1;
-        isOff[at] = 1;
-      }
-    }
+    for (const count of outside) found['number-out-of-range'] += count;
   }
 
   #devices(devices: DeviceColumns, count: number): void {
@@ -106,11 +71,11 @@ export class Judgement {
       const ofType = type[at]!;
       const ofRail = rail[at]!;
       const ofBranch = branch[at]!;
-      const many = qty[at]!;
+      const many = qty[at]! >= 0 ? qty[at]! : NaN;
       if (isUnknown(demand[at]!)) {
-        if (isUnknown(many)) found['device-quantity-missing'] += 1;
+        if (isUnknown(qty[at]!)) found['device-quantity-missing'] += 1;
         // What its type does not say is found there, and a type that there is not at its name.
-        else if (ofType === EMPTY || (ofType >= 0 && types.columns.power![ofType]! >= 0)) found['device-draw-missing'] += 1;
+        else if (!isUnknown(many) && isUnknown(ownDraw[at]!) && isUnknown(unitDraw[at]!) && (ofType === EMPTY || (ofType >= 0 && types.columns.power![ofType]! >= 0))) found['device-draw-missing'] += 1;
       }
       if (ofRail >= 0) {
         if (many !== 0) rows![ofRail]! += 1;
@@ -137,7 +102,7 @@ export class Judgement {
       if (ofRail >= 0 ? oddRails[ofRail] === 1 : ofRail !== EMPTY) this.#name(supplies, ofRail);
       if (ofBranch >= 0 ? oddBranches[ofBranch] === 1 : ofBranch !== EMPTY) this.#name(branches, ofBranch);
       if (run[at]! !== EMPTY) this.#name(undefined, run[at]!);
-      if (many < 0) found['number-out-of-range'] += 1;
+      if (qty[at]! < 0) found['number-out-of-range'] += 1;
       if (distance[at]! < 0) found['number-out-of-range'] += 1;
       if (ownDraw[at]! < 0) found['number-out-of-range'] += 1;
       if (ownDiversity[at]! < 0 || ownDiversity[at]! > 1) found['number-out-of-range'] += 1;
@@ -150,18 +115,20 @@ export class Judgement {
     if (place === HIDDEN || named?.isHidden[place] === 1) this.found['hidden-character'] += 1;
   }
 
-  #types({
-    nodes, inrush, draw, power, busDraw, waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus,
-  }: Table): void {
+  #types({ columns, outside }: Tagged): void {
+    const { nodes, inrush, draw, power, busDraw } = columns;
+    const { waitingForNodes, waitingForInrush, waitingForDraw, waitingForBus } = columns;
     for (let at = 0; at < nodes!.length; at += 1) {
       if (isUnknown(nodes![at]!) && waitingForNodes![at]! > 0) this.found['type-nodes-missing'] += 1;
-      if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0) this.found['type-draw-missing'] += 1;
+      // What stands there and means nothing is told by itself.
+      const isGiven = outside[at]! > 0;
+      if (isUnknown(draw![at]!) && isUnknown(power![at]!) && waitingForDraw![at]! > 0 && !isGiven) this.found['type-draw-missing'] += 1;
       if (isUnknown(busDraw![at]!) && waitingForBus![at]! > 0) this.found['type-bus-draw-missing'] += 1;
       if (isUnknown(inrush![at]!) && waitingForInrush![at]! > 0) this.found['type-inrush-missing'] += 1;
     }
   }
 
-  #supplies({ columns: table, isShared, isOff }: Tagged): void {
+  #supplies({ columns: table, isShared, outside }: Tagged): void {
     const { found } = this;
     const { demand, connected, usable, fuse, loading, target, rated, units, peak, redundant, seriesDrop } = table;
     const { missing, purpose, purposes, overload, start, startMissing, standbyHours, battery, batteryNeeded } = table;
@@ -170,7 +137,7 @@ export class Judgement {
       const [used, all, most, opens] = [demand![at]!, connected![at]!, usable![at]!, fuse![at]!];
       const gives = rated![at]! * (units![at]! - redundant![at]!) * peak![at]!;
       // Whoever names one of two rows of a tag may mean the other.
-      let status = isShared[at] === 1 || isOff[at] === 1 ? INCOMPLETE : 0;
+      let status = isShared[at] === 1 || outside[at]! > 0 ? INCOMPLETE : 0;
       const find = (rule: keyof typeof found, rank: number) => {
         found[rule] += 1;
         status = Math.max(status, rank);
@@ -213,15 +180,15 @@ export class Judgement {
     }
   }
 
-  #branches({ columns, isShared, isOff }: Tagged): void {
+  #branches({ columns, isShared, outside }: Tagged): void {
     const { found } = this;
     const {
       limit, reserve, nodes, free, missing, terminated, terminators, busCurrent, busDemand, busMissing, status,
     } = columns;
     for (let at = 0; at < limit!.length; at += 1) {
       const carried = nodes![at]!;
-      let worst = isShared[at] === 1 || isOff[at] === 1 ? INCOMPLETE : 0;
-      if (isUnknown(limit![at]!)) {
+      let worst = isShared[at] === 1 || outside[at]! > 0 ? INCOMPLETE : 0;
+      if (isUnknown(limit![at]!) && outside[at] === 0) {
         found['branch-limit-missing'] += 1;
         worst = INCOMPLETE;
       }

@@ -58,16 +58,17 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
     const ofType = type[at]!;
     const ofRail = rail[at]!;
     const ofBranch = branch[at]!;
-    const many = qty[at]!;
+    const many = qty[at]! >= 0 ? qty[at]! : NaN;
     const hasType = ofType >= 0;
     const hasRail = ofRail >= 0;
     let each = ownDraw[at]!;
     if (each !== each && hasType) {
       each = draw![ofType]!;
       if (each !== each && hasRail) each = power![ofType]! / voltage![ofRail]! * 1000;
-    }
+    } else if (each < 0) each = NaN;
     let factor = ownDiversity[at]!;
     if (factor !== factor) factor = hasType && typeDiversity![ofType]! >= 0 ? typeDiversity![ofType]! : 1;
+    else if (factor < 0 || factor > 1) factor = NaN;
     if (hasType && ownDraw[at]! !== ownDraw[at]!) waitingForDraw![ofType]! += 1;
     const amps = many * each / 1000;
     const used = amps * factor;
@@ -83,10 +84,8 @@ function sum(devices: DeviceColumns, count: number, tables: Tables): void {
     voltageMargin[at] = hasType && many !== 0 ? terminalVoltage[at]! - minVoltage![ofType]! : NaN;
     const isDoubtful = hasType && typeShared[ofType] === 1;
     if (hasRail) {
-      if (used === used) {
-        allConnected[ofRail]! += amps;
-        allDemand[ofRail]! += used;
-      }
+      if (amps === amps) allConnected[ofRail]! += amps;
+      if (used === used) allDemand[ofRail]! += used;
       const isDrawDoubtful = ownDraw[at]! !== ownDraw[at]! && (isDoubtful || railShared[ofRail] === 1);
       if (used !== used || isDrawDoubtful || (isDoubtful && ownDiversity[at]! !== ownDiversity[at]!)) {
         missing[ofRail]! += 1;

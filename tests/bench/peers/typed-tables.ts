@@ -26,6 +26,33 @@ const COMPUTED = {
   branches: ['nodes', 'missing', 'busDemand', 'busMissing', 'free', 'used', 'cables', 'cableLength', 'status'],
 } as const satisfies Record<keyof typeof TABLES, readonly string[]>;
 
+/** Numbers that are allowed, as the schema has them: least, more than, most, whole ones only. Others are not known. */
+type Range = readonly [least: number, above: number, most: number, isWhole: boolean];
+const NOT_NEGATIVE: Range = [0, -Infinity, Infinity, false];
+const POSITIVE: Range = [-Infinity, 0, Infinity, false];
+const SHARE: Range = [0, -Infinity, 1, false];
+const POSITIVE_SHARE: Range = [-Infinity, 0, 1, false];
+const MULTIPLE: Range = [1, -Infinity, 10, false];
+const VOLTS: Range = [-Infinity, 0, 120, false];
+export const RANGES: Readonly<Record<'types' | 'supplies' | 'branches', Readonly<Record<string, Range>>>> = {
+  types: {
+    voltage: VOLTS, draw: NOT_NEGATIVE, power: NOT_NEGATIVE, inrush: NOT_NEGATIVE, nodes: NOT_NEGATIVE,
+    busDraw: NOT_NEGATIVE, diversity: SHARE, minVoltage: NOT_NEGATIVE, maxVoltage: POSITIVE,
+  },
+  supplies: {
+    voltage: VOLTS, tolerance: [0, -Infinity, 0.5, false], seriesDrop: [0, -Infinity, 5, false], rated: POSITIVE,
+    units: [1, -Infinity, Infinity, true], derating: POSITIVE_SHARE, target: POSITIVE_SHARE, fuse: POSITIVE,
+    peak: MULTIPLE, maxOutput: MULTIPLE, innerResistance: [0, -Infinity, 10, false], efficiency: POSITIVE_SHARE,
+  },
+  branches: {
+    limit: [1, -Infinity, Infinity, true], reserve: SHARE, terminators: [0, -Infinity, Infinity, true],
+    maxCable: POSITIVE, busCurrent: POSITIVE,
+  },
+};
+
+export const isOutside = (value: number, [least, above, most, isWhole]: Range) =>
+  value < least || value <= above || value > most || (isWhole && value % 1 > 0);
+
 /** The rows of one sheet that device rows name. Nothing in the workload edits their tags. */
 export interface Tagged {
   readonly tags: readonly CellValue[];
@@ -35,8 +62,8 @@ export interface Tagged {
   readonly isHidden: Uint8Array;
   /** Either of them. */
   readonly isOdd: Uint8Array;
-  /** Whether a row holds a number that its column does not allow, as the checks find. */
-  readonly isOff: Uint8Array;
+  /** How many numbers of each row are none that their column allows. */
+  readonly outside: Uint8Array;
   readonly columns: Table;
 }
 
@@ -52,18 +79,23 @@ export function taggedTable(sheet: keyof typeof TABLES, sheets: Workload): Tagge
     else isShared[first] = isShared[at] = 1;
   });
   const columns: Table = {};
+  const outside = new Uint8Array(rows.length);
   for (const column of SCHEMA[sheet].columns) {
     if (column.role !== 'input' || column.kind === 'text' || column.kind === 'reference') continue;
     const { key, default: otherwise, choices } = column;
-    columns[key] = Float64Array.from(rows, (cells: Cells) => {
+    const range = RANGES[sheet][key];
+    columns[key] = Float64Array.from(rows, (cells: Cells, at) => {
       const value = cells[key] ?? otherwise ?? NaN;
-      return typeof value === 'string' ? choices!.indexOf(value) : Number(value);
+      const number = typeof value === 'string' ? choices!.indexOf(value) : Number(value);
+      if (range === undefined || !isOutside(number, range)) return number;
+      outside[at]! += 1;
+      return NaN;
     });
   }
   for (const key of COMPUTED[sheet]) columns[key] = new Float64Array(rows.length);
   const hidden = Uint8Array.from(tags, (tag) => Number(isHidden(tag)));
   return {
-    tags, places, isShared, isHidden: hidden, isOff: new Uint8Array(rows.length),
+    tags, places, isShared, isHidden: hidden, outside,
     isOdd: hidden.map((is, at) => is | isShared[at]!), columns,
   };
 }
