@@ -8,7 +8,9 @@ const on = (sheet: 'ways' | 'supplies', ...references: ('way' | 'secondWay' | 'r
     const [targets, extra] = [references.map((by) => book.targets('runs', by)), book.columns('runs').numbers.get('extra')!];
     for (const { id } of document.rows('runs')) {
       if (!Number.isNaN(extra[id]) || book.outcome('runs', id) !== NO_WORKING_VOLTAGE) continue;
-      for (const target of targets.map((of) => of[id]!)) if (target >= 0) counts.set(target, (counts.get(target) ?? 0) + 1);
+      for (const target of targets.map((of) => of[id]!).filter((each) => each >= 0)) {
+        counts.set(target, (counts.get(target) ?? 0) + 1);
+      }
     }
     return counts;
   },

@@ -14,17 +14,21 @@ const anyDistance = fc.integer({ min: 0, max: 1200 }).map((decimetres) => decime
 const anyTap: fc.Arbitrary<Tap> = fc.oneof(
   fc.record({ distanceMetres: anyDistance, amps: typed(0, 1.2) }),
   fc.record({ distanceMetres: anyDistance, watts: typed(0, 30) }),
-  fc.record({ distanceMetres: fc.integer({ min: 0, max: 12 }).map((hop) => hop * 10), amps: typed(0, 0.6), watts: typed(0, 12) }),
+  fc.record({
+    distanceMetres: fc.integer({ min: 0, max: 12 }).map((hop) => hop * 10), amps: typed(0, 0.6), watts: typed(0, 12),
+  }),
 );
 const anyRun = fc.record({
   supplyVolts: fc.constantFrom(12, 24, 48), loopOhmPerMetre: typed(0.002, 0.12),
-  taps: fc.array(anyTap, { minLength: 1, maxLength: 20 }), fedAgainMetres: fc.integer({ min: 1201, max: 3000 }).map((each) => each / 10),
+  taps: fc.array(anyTap, { minLength: 1, maxLength: 20 }),
+  fedAgainMetres: fc.integer({ min: 1201, max: 3000 }).map((each) => each / 10),
 });
 
 describe('a run that is fed at both ends', () => {
   // A fixed seed, so that the count of runs of each kind below holds.
   const all = fc.sample(anyRun, { numRuns: 600, seed: 20_260_301 }).map((run) => ({
-    run, solution: solveRun(run), nodal: nodalVoltages(run.supplyVolts, run.loopOhmPerMetre, run.taps, run.fedAgainMetres),
+    run, solution: solveRun(run),
+    nodal: nodalVoltages(run.supplyVolts, run.loopOhmPerMetre, run.taps, run.fedAgainMetres),
   }));
 
   test('works where a nodal solver finds that it does, with the same voltages to 1e-9', () => {
@@ -74,11 +78,14 @@ describe('a run that is fed at both ends', () => {
 
   test('closed form of one load in the middle: the loop of each half, side by side', () => {
     // 24 W behind 0.5 Ω: U = (24 + √(24² − 4 × 24 × 0.5)) ÷ 2, half of the current from each side.
-    const run = { supplyVolts: 24, loopOhmPerMetre: 0.02, taps: [{ distanceMetres: 50, watts: 24 }], fedAgainMetres: 100 };
+    const run = {
+      supplyVolts: 24, loopOhmPerMetre: 0.02, taps: [{ distanceMetres: 50, watts: 24 }], fedAgainMetres: 100,
+    };
     const volts = (24 + Math.sqrt(24 ** 2 - 48)) / 2;
     expect(solveRun(run)).toEqual({
       working: true, tapVolts: [closeTo(volts, AGREED)], endVolts: closeTo(volts, AGREED),
-      dropVolts: closeTo(24 - volts, AGREED), currentAmps: closeTo(12 / volts, AGREED), secondAmps: closeTo(12 / volts, AGREED),
+      dropVolts: closeTo(24 - volts, AGREED), currentAmps: closeTo(12 / volts, AGREED),
+      secondAmps: closeTo(12 / volts, AGREED),
     });
     // U² ÷ 4R = 288 W is the most.
     const works = (watts: number) => solveRun({ ...run, taps: [{ distanceMetres: 50, watts }] }).working;
@@ -115,13 +122,19 @@ describe('a short circuit between two protections', () => {
 describe('limits of a run that is fed at both ends', () => {
   const fed = (metres: number, behind: number): Run => ({
     supplyVolts: 24, loopOhmPerMetre: 0.05, fedAgainMetres: metres + behind,
-    taps: [{ distanceMetres: metres / 2, amps: 1, leastVolts: 20 }, { distanceMetres: metres, watts: 20, leastVolts: 21 }],
+    taps: [
+      { distanceMetres: metres / 2, amps: 1, leastVolts: 20 }, { distanceMetres: metres, watts: 20, leastVolts: 21 },
+    ],
   });
   const protection = { protectionAmps: 2, trip: 4, availableAmps: 30, innerOhm: 0.3 };
-  const limits: RunLimits = { lowestVolts: 23, maxDrop: 0.08, protection, secondProtection: protection, carriesAmps: 6 };
+  const limits: RunLimits = {
+    lowestVolts: 23, maxDrop: 0.08, protection, secondProtection: protection, carriesAmps: 6,
+  };
 
   /** Whether a run of a length keeps to them, found from the solution of that very run. */
-  function keeps(metres: number, behind: number, { protection: one, secondProtection: other, carriesAmps }: RunLimits): boolean {
+  function keeps(
+    metres: number, behind: number, { protection: one, secondProtection: other, carriesAmps }: RunLimits,
+  ): boolean {
     const [nominal, lowest] = [solveRun(fed(metres, behind)), solveRun({ ...fed(metres, behind), supplyVolts: 23 })];
     if (!nominal.working || !lowest.working) return false;
     const needed = (way: typeof one) => way!.trip! * way!.protectionAmps;
@@ -140,7 +153,8 @@ describe('limits of a run that is fed at both ends', () => {
       ...limits, secondProtection: { ...protection, protectionAmps: 3 } } },
     { by: 'the short circuit that both share', behind: 1, limits: {
       ...limits, protection: { ...protection, trip: 7.6 }, secondProtection: { ...protection, trip: 7.3 } } },
-    { by: 'what its second way bears', behind: 10, limits: { ...limits, secondProtection: { ...protection, protectionAmps: 1.1 } } },
+    { by: 'what its second way bears', behind: 10, limits: {
+      ...limits, secondProtection: { ...protection, protectionAmps: 1.1 } } },
   ])('the longest that it may be, by $by: a little less works, a little more does not', ({ behind, limits: kept }) => {
     const longest = longestRun(fed(20, behind), 20, kept) ?? NaN;
     expect(longest).toBeGreaterThan(1);

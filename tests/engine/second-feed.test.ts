@@ -12,18 +12,24 @@ const typed = (min: number, max: number) =>
 
 /** One run between two electronic ways of a rail, another on the first of them, and what hangs on them. */
 const someSchedule = fc.record({
-  supply: fc.record({ rated: fc.constantFrom(5, 10, 40), peak: fc.constantFrom(1, 1.5, 4), tolerance: fc.constantFrom(0, 0.05) }),
+  supply: fc.record({
+    rated: fc.constantFrom(5, 10, 40), peak: fc.constantFrom(1, 1.5, 4), tolerance: fc.constantFrom(0, 0.05),
+  }),
   ratings: fc.tuple(fc.constantFrom(1, 2, 4, 10), fc.constantFrom(1, 2, 4, 10)),
   run: fc.record({
-    length: typed(5, 90), secondLength: typed(0.5, 90), pairs: fc.constantFrom(1, 2), temperature: fc.constantFrom(30, 45),
-    basis: fc.constantFrom('connected', 'demand'), maxDrop: fc.constantFrom(0.03, 0.08, 0.3),
+    length: typed(5, 90), secondLength: typed(0.5, 90), pairs: fc.constantFrom(1, 2),
+    temperature: fc.constantFrom(30, 45), basis: fc.constantFrom('connected', 'demand'), maxDrop: fc.constantFrom(0.03, 0.08, 0.3),
   }),
-  conductor: fc.record({ resistance: fc.constantFrom<number>(7.41, 12.1, 36), maxCurrent: fc.constantFrom<number>(3, 8, 20) }),
+  conductor: fc.record({
+    resistance: fc.constantFrom<number>(7.41, 12.1, 36), maxCurrent: fc.constantFrom<number>(3, 8, 20),
+  }),
   types: fc.tuple(...['power', 'current'].map((load) => fc.record({
-    load: fc.constant(load), power: fc.oneof({ weight: 12, arbitrary: typed(0.5, 12) }, { weight: 1, arbitrary: fc.constant(90) }), minVoltage: fc.constantFrom(null, 18, 22), inrush: fc.constantFrom(null, 2),
+    load: fc.constant(load), minVoltage: fc.constantFrom(null, 18, 22), inrush: fc.constantFrom(null, 2),
+    power: fc.oneof({ weight: 12, arbitrary: typed(0.5, 12) }, { weight: 1, arbitrary: fc.constant(90) }),
   }))),
   devices: fc.array(fc.record({
-    type: fc.constantFrom('T0', 'T1'), qty: fc.integer({ min: 0, max: 4 }), share: fc.option(fc.integer({ min: 0, max: 10 })),
+    type: fc.constantFrom('T0', 'T1'), qty: fc.integer({ min: 0, max: 4 }),
+    share: fc.option(fc.integer({ min: 0, max: 10 })),
     diversity: fc.constantFrom(1, 0.5), run: fc.constantFrom('W1', 'W1', 'W1', 'W2'),
   }), { minLength: 1, maxLength: 9 }),
 });
@@ -51,13 +57,16 @@ function independent({ supply, ratings, run, conductor, types, devices }: Drawn)
   const of = (name: string) => devices.filter((device) => device.run === name).map((device) => {
     const type = types[device.type === 'T0' ? 0 : 1]!;
     const each = type.power / 24;
-    return { ...device, each, needs: device.qty === 0 ? null : type.minVoltage, isPower: type.load === 'power', power: type.power,
-      starts: Math.max(each, type.inrush ?? 0) };
+    return {
+      ...device, each, needs: device.qty === 0 ? null : type.minVoltage, isPower: type.load === 'power',
+      power: type.power, starts: Math.max(each, type.inrush ?? 0),
+    };
   });
   const loadsOf = (name: string, onDemand: boolean): Load[] => of(name).map((device) => {
     const count = device.qty * (onDemand ? device.diversity : 1);
     const metres = name === 'W2' ? 5 : device.share === null ? run.length : run.length * device.share / 10;
-    return device.isPower ? { metres, amps: 0, watts: count * device.power } : { metres, amps: count * device.each, watts: 0 };
+    return device.isPower ? { metres, amps: 0, watts: count * device.power }
+      : { metres, amps: count * device.each, watts: 0 };
   });
   const sum = (each: readonly number[]) => each.reduce((all, one) => all + one, 0);
   const amps = (name: string, onDemand: boolean) =>

@@ -19,8 +19,8 @@
  *
  * Limits: as `faultCurrent`; takes the resistance before the runs for one that both share.
  *
- * Source: currents divide by the inverse of resistances, Lessons In Electric Circuits, vol. I ch. 6; the place where both
- * get the same share follows from it.
+ * Source: currents divide by the inverse of resistances, Lessons In Electric Circuits, vol. I ch. 6; the place where
+ * both get the same share follows from it.
  *
  * @example sharedFault(24, 0.03, 100, 0, 60, 15, 15) // 32
  * @example sharedFault(24, 0.03, 100, 0, 20, 15, 15) // 20

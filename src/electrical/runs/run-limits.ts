@@ -68,7 +68,8 @@ export function keepsLimits(run: TriedRun, cable: TriedCable, limits: RunLimits)
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
   // With one feed open all of it comes through the other.
   if (carriesAmps !== undefined && exceeds(currentAmps + secondAmps, carriesAmps)) return false;
-  if (lowestVolts !== supplyVolts && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;
+  const isLower = lowestVolts !== supplyVolts;
+  if (isLower && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;
   const isBorne = givenAmps !== undefined && carriesAmps !== undefined && !exceeds(givenAmps, carriesAmps);
   if (isBorne) return true;

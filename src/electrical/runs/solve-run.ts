@@ -11,13 +11,14 @@ import { workingPoint } from './working-point.ts';
  * Constant powers allow two voltages or none; the higher is the one at which the run works. Fed again at T, it gets
  * there `I2 = Σ Ij × dj ÷ T`, and at its start the rest.
  *
- * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W]), and where it is fed
- *   again, if it is [m]; the resistance is above 0 there
- * @returns largest drop, lowest voltage and tap voltages [V], current at the start and through the second feed [A]; `working: false` when the taps ask for more than the
- *   cable can deliver, or would pull a voltage to 0 or below. A run without taps has no drop and no current.
+ * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W]), and where it is
+ *   fed again, if it is [m]; the resistance is above 0 there
+ * @returns largest drop, lowest voltage and tap voltages [V], current at the start and through the second feed [A];
+ *   `working: false` when the taps ask for more than the cable can deliver, or would pull a voltage to 0 or below. A run
+ *   without taps has no drop and no current.
  *
- * Limits: direct current, steady state, both feeds at the same voltage; no device on the cable feeds back. Accurate to 1e-10 of the
- * supply voltage, and to 1e-6 within one part in 1e12 of the largest load that works.
+ * Limits: direct current, steady state, both feeds at the same voltage; no device on the cable feeds back. Accurate to
+ * 1e-10 of the supply voltage, and to 1e-6 within one part in 1e12 of the largest load that works.
  *
  * Source: moment method for tapped loads, V.K. Mehta, R. Mehta, Principles of Power System, ch. 13; constant power,
  * closed form of one tap: U = (U0 + √(U0² − 4PR)) ÷ 2. See `workingPoint` for the method.

@@ -17,15 +17,16 @@ export interface WorkingPoint {
  * collapses, every voltage on the run is an increasing and convex function of it: slope and curvature obey the same
  * recurrence along the run, the curvature with positive sources, so where the slope stays positive so does the
  * curvature (Sturm's comparison theorem). Newton's method from the supply voltage downwards therefore meets the working
- * voltage without ever passing it, and where there is none it comes to where the voltages no longer increase. Fed at both
- * ends, the unknown is the current taken from the cable at the second feed, from 0 downwards: the same recurrence holds
- * for it, and with the same signs.
+ * voltage without ever passing it, and where there is none it comes to where the voltages no longer increase. Fed at
+ * both ends, the unknown is the current taken from the cable at the second feed, from 0 downwards: the same recurrence
+ * holds for it, and with the same signs.
  *
  * @param supplyVolts voltage where the run starts [V], above 0
  * @param loopOhmPerMetre resistance of both conductors together [Ω/m], 0 or more
  * @param order the taps, nearest first
  * @param volts receives the voltage at each tap, nearest first [V]
- * @returns largest drop and lowest voltage [V], and currents of the feeds [A]; `null` when the run has no working voltage
+ * @returns largest drop and lowest voltage [V], and currents of the feeds [A]; `null` when the run has no working
+ *   voltage
  */
 export function workingPoint(
   supplyVolts: number, loopOhmPerMetre: number, order: TapOrder, volts: Float64Array,

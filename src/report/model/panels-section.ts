@@ -49,16 +49,16 @@ function sumOf(
   schedule: LoadSchedule, sheet: SheetName, ids: readonly number[], keys: readonly string[], filled?: string,
   besides: readonly string[] = [],
 ): string {
+  const products = ids.flatMap((id) => [
+    { id, factors: keys },
+    ...filled !== undefined && schedule.value(sheet, id, filled) !== null ? [{ id, factors: besides }] : [],
+  ]);
   let isPartial = false;
   let sum = 0;
-  const add = (id: number, factors: readonly string[]) => {
+  for (const { id, factors } of products) {
     const values = factors.map((key) => schedule.value(sheet, id, key));
     isPartial ||= factors.some((key) => schedule.isPartial(sheet, id, key)) || values.includes(null);
     if (!values.includes(null)) sum += values.reduce<number>((product, value) => product * Number(value), 1);
-  };
-  for (const id of ids) {
-    add(id, keys);
-    if (filled !== undefined && schedule.value(sheet, id, filled) !== null) add(id, besides);
   }
   const text = schedule.words.number(Number(fixed(sum, keys.length > 1 ? 1 : 0)));
   return isPartial ? `≥\u00a0${text}` : text;

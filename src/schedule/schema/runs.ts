@@ -297,8 +297,8 @@ export const runs: Sheet = {
       decimals: 1, help: 'Length of the cable from its way to its second way.',
       rule: {
         of: ['length', 'secondLength', 'way', 'secondWay', 'way.rail', 'secondWay.rail'], by: fromWayToWay,
-        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' }, words: '{length} + {secondLength}',
-        source: ARITHMETIC,
+        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' }, // No formula of a spreadsheet follows it, as it is none without two ways.
+        words: () => message('{length} + {secondLength}'), source: ARITHMETIC,
       },
     },
     ...([
