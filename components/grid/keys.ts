@@ -76,7 +76,7 @@ export const KEY_HELP: readonly { readonly keys: string; readonly does: string }
     does: message('Copy, cut and paste cells; what is pasted at the end adds rows'),
   },
   { keys: message('Ctrl+R'), does: message('Fill the selected cells with the first column, or one column with the one before') },
-  { keys: message('Ctrl+.'), does: message('Take what is proposed for a tag that no row has') },
+  { keys: message('Ctrl+.'), does: message('Take what is proposed for a tag that no row has; else go to what would mend what was found in the cell') },
   { keys: message('Ctrl+Z'), does: message('Undo') },
   { keys: message('Ctrl+Y or Ctrl+Shift+Z'), does: message('Redo') },
   { keys: message('Alt+Enter'), does: message('Insert rows below; in an open cell of text, begin a new line') },

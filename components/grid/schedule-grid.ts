@@ -471,7 +471,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   takeProposal(): void {
     const proposal = this.#proposal;
     this.#proposal = undefined;
-    if (proposal === undefined || this.readonly) return;
+    if (this.readonly) return;
+    if (proposal === undefined) {
+      this.dispatchEvent(new Event('elv-mend', { bubbles: true }));
+      return;
+    }
     const { sheet, id, key, typed, tag } = proposal;
     const { document } = this.schedule!;
     if (document.row(sheet, id)?.cells[key] !== typed) return;

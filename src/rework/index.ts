@@ -1,6 +1,7 @@
 export {
   moveDevices, type DeviceMove, type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type WayFate,
 } from './move-devices.ts';
+export { mayHaveRemedies, triedRemedies, type TriedRemedy } from './remedies.ts';
 export {
   ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceSums, type TypeSwap,
 } from './swap-type.ts';

@@ -4,7 +4,7 @@ import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 
 /** Ratings on the market [A]: from 6 A as IEC 60898-1 prefers, from memory; below common practice, no source. */
-const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
+export const RATINGS: readonly number[] = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
 /** What the weakest cable behind a way carries [A]; NaN where it is not known of one. */
 export const LEAST_CARRIED: Gathering<number> = {
