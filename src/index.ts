@@ -67,8 +67,10 @@ export {
 
 // Duplicating, moving, swapping: changes of many rows that belong together.
 export {
-  moveDevices, ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceMove, type DeviceSums,
-  type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type TypeSwap, type WayFate,
+  belongingRows, DUPLICATED, duplicateRows, moveDevices, ownOfType, proposeRenamings, renamedTag, rowsToSwap,
+  sumDevices, swapType, TYPE_VALUES, type CopiedRow, type DeviceMove, type DeviceSums, type DuplicatedSheet,
+  type DuplicateOf, type DuplicatePlan, type Duplication, type MovePlan, type PartlyFate, type PartlyMoved,
+  type Renaming, type RowIds, type SharedWay, type TypeSwap, type WayFate,
 } from './rework/index.ts';
 
 // Sharing devices out over branches and supplies, and sizing.

@@ -10,7 +10,7 @@ import { controls, remember, remembered, today } from '../look/index.ts';
 export class AcceptanceForm extends LitElement {
   static override styles = [controls, css`
     form { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); gap: 5px 8px; padding: 4px 0 6px; }
-    label { display: grid; min-inline-size: 0; font-size: 0.86em; color: var(--elv-ink-default); }
+    label { display: grid; min-inline-size: 0; font-size: var(--elv-size-small); color: var(--elv-ink-default); }
     .reason, .end { grid-column: 1 / -1; }
     input {
       min-inline-size: 0;
@@ -23,7 +23,7 @@ export class AcceptanceForm extends LitElement {
       font-size: var(--elv-size);
     }
     .end { display: flex; align-items: center; gap: 6px; }
-    .missing { margin: 0; color: var(--elv-over); font-size: 0.92em; }
+    .missing { margin: 0; color: var(--elv-over); font-size: var(--elv-size-small); }
     @container (inline-size >= 620px) {
       form { grid-template-columns: minmax(12em, 1fr) minmax(8em, 14em) 10em auto; align-items: end; }
       .reason { grid-column: auto; }

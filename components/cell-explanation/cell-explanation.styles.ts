@@ -20,7 +20,7 @@ export const styles = css`
   .sign { padding-inline: 0.15em; color: var(--elv-ink-default); }
   .result { white-space: nowrap; }
   .found { display: flex; align-items: baseline; gap: 0.45em; }
-  .origin { display: flex; flex-wrap: wrap; align-items: center; gap: 3px 5px; font-size: 0.92em; }
+  .origin { display: flex; flex-wrap: wrap; align-items: center; gap: 3px 5px; font-size: var(--elv-size-small); }
   .part {
     gap: 0.4em;
     min-block-size: 24px;

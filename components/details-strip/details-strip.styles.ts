@@ -13,7 +13,7 @@ export const styles = css`
   }
   label { position: relative; display: grid; min-inline-size: 0; }
   label + label { border-inline-start: 1px solid var(--elv-line); }
-  label span { padding: 3px 0.7em 0; font-size: 0.78em; line-height: 1.3; color: var(--elv-ink-default); white-space: nowrap; }
+  label span { padding: 3px 0.7em 0; font-size: var(--elv-size-label); line-height: 1.3; color: var(--elv-ink-default); white-space: nowrap; }
   input {
     inline-size: 100%;
     min-block-size: 25px;
@@ -41,5 +41,7 @@ export const styles = css`
     .block .project { grid-column: 1 / -1; }
     .block .remarks { grid-column: auto; }
     .block label { border: 0; border-block-end: 1px solid var(--elv-line); }
+    :host(:not([unfolded])) .block label { border: 0; }
+    :host(:not([unfolded])) .block label:not(.project) { display: none; }
   }
 `;

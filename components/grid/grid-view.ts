@@ -176,7 +176,8 @@ export class GridView implements SettingsSource {
     const resize = this.hot.getPlugin('manualColumnResize');
     for (let column = 0; column < this.hot.countCols(); column += 1) resize.clearManualSize(column);
     this.#renderer.forget();
-    this.hot.updateSettings(sheetSettings(this, this.#editors));
+    // Left to itself, the library draws once for the rows and once more for the columns.
+    this.hot.batchRender(() => { this.hot.updateSettings(sheetSettings(this, this.#editors)); });
     this.#describe();
     // The library's own way scrolls no further than to the columns that stay in view.
     Object.assign(this.#holder, { scrollTop: kept?.top ?? 0, scrollLeft: kept?.left ?? 0 });
@@ -281,10 +282,19 @@ export class GridView implements SettingsSource {
 
   /** After the element has moved in the page: the rows painted before are painted again where they are. */
   revive(): void {
-    if (this.#box.offsetHeight === 0 || this.#box.offsetWidth === 0) return;
+    this.resize();
+    if (this.#isShown) this.hot.render();
+  }
+
+  /** Draws what fits now. Where nothing has changed its size nothing is drawn. */
+  resize(): void {
+    if (!this.#isShown) return;
     this.hot.refreshDimensions();
-    this.hot.render();
     this.#headings.draw(this.model);
+  }
+
+  get #isShown(): boolean {
+    return this.#box.offsetHeight > 0 && this.#box.offsetWidth > 0;
   }
 
   destroy(): void {

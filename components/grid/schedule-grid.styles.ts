@@ -50,7 +50,7 @@ const headings = css`
     -webkit-box-orient: vertical;
     -webkit-line-clamp: 2;
     overflow: hidden;
-    font-size: 0.9em;
+    font-size: var(--elv-size-small);
     text-align: start;
     white-space: normal;
   }
@@ -62,7 +62,7 @@ const headings = css`
     gap: 0.5em;
     min-block-size: 1.25em;
     color: var(--elv-ink-default);
-    font-size: 0.8em;
+    font-size: var(--elv-size-label);
     font-weight: 400;
   }
   /* What opens the ways to sort and pick stands out only where it is used, or pointed at. */
@@ -86,7 +86,7 @@ const headings = css`
   @media (hover: none) { .handsontable thead th .menu { opacity: 1; } }
   .handsontable tbody th { text-align: end; color: var(--elv-ink-default); font-weight: 400; }
   .handsontable tbody th .relative { padding: var(--ht-cell-vertical-padding) 7px; }
-  .handsontable tbody th .rowHeader { display: flex; align-items: center; justify-content: space-between; font-size: 0.9em; }
+  .handsontable tbody th .rowHeader { display: flex; align-items: center; justify-content: space-between; font-size: var(--elv-size-small); }
   .handsontable tbody th .rowHeader .mark { order: -1; }
   .handsontable tbody th .rowHeader::before { content: ''; order: -2; }
   .handsontable tbody th.heading { border-inline-end-color: transparent; }
@@ -142,7 +142,7 @@ const editors = css`
   }
   .suggestions[data-empty] { visibility: hidden; }
   .suggestions li { min-block-size: 24px; padding: 2px 9px; cursor: pointer; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; }
-  .suggestions small { color: var(--elv-ink-default); font-size: 0.9em; }
+  .suggestions small { color: var(--elv-ink-default); font-size: var(--elv-size-small); }
   .suggestions li:hover { background: color-mix(in srgb, var(--elv-accent) 10%, transparent); }
   .suggestions li[aria-selected='true'] { background: color-mix(in srgb, var(--elv-accent) 20%, transparent); }
 `;

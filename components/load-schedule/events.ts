@@ -70,3 +70,16 @@ export class ElvErrorEvent extends Event {
     this.problems = problems;
   }
 }
+
+/** A person chose a language, where the page offers several; the element's `lang` is that by then. */
+export class ElvLanguageEvent extends Event {
+  static readonly type = 'elv-language';
+
+  /** Its language tag, as `languages` has it. */
+  readonly language: string;
+
+  constructor(language: string) {
+    super(ElvLanguageEvent.type, { bubbles: true });
+    this.language = language;
+  }
+}

@@ -1,7 +1,7 @@
 import './parts.define.ts';
 import { defineElement } from '../look/index.ts';
 import type { ElvColumnsEvent } from '../takeoff-reader/columns-event.ts';
-import type { ElvChangeEvent, ElvErrorEvent, ElvLoadEvent, ElvSaveEvent } from './events.ts';
+import type { ElvChangeEvent, ElvErrorEvent, ElvLanguageEvent, ElvLoadEvent, ElvSaveEvent } from './events.ts';
 import { LoadScheduleElement } from './load-schedule.ts';
 
 defineElement('elv-load-schedule', LoadScheduleElement);
@@ -13,6 +13,7 @@ declare global {
     'elv-load': ElvLoadEvent;
     'elv-save': ElvSaveEvent;
     'elv-error': ElvErrorEvent;
+    'elv-language': ElvLanguageEvent;
     'elv-columns': ElvColumnsEvent;
   }
 }

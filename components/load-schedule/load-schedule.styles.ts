@@ -45,15 +45,16 @@ export const styles = css`
   }
   .header elv-details-strip { flex: 1; min-inline-size: 0; }
   .commands { display: flex; align-items: center; gap: 1px; padding: 0 6px; border-inline-start: 1px solid var(--elv-line); }
+  #unfold { display: none; }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  .tabs .panels { max-inline-size: 9em; margin-inline: 4px; }
+  .tabs .panels { max-inline-size: 9em; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); }
   .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
   .work { grid-area: sheet; }
   elv-schedule-panel { grid-area: panel; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
-  .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: 0.88em; }
+  .footer { grid-area: footer; border-block-start: 1px solid var(--elv-line); color: var(--elv-ink-default); font-size: var(--elv-size-small); }
   .cautions summary { padding: 3px 12px; cursor: pointer; list-style: none; }
   .cautions summary::-webkit-details-marker { display: none; }
   .cautions .link { padding: 0 0.2em; }
@@ -68,7 +69,7 @@ export const styles = css`
     border-radius: calc(var(--elv-radius) + 3px);
     background: color-mix(in srgb, var(--elv-surface-raised) 95%, transparent);
     color: var(--elv-accent);
-    font-size: 1.2em;
+    font-size: var(--elv-size-large);
     font-weight: 600;
     pointer-events: none;
   }
@@ -82,9 +83,9 @@ export const styles = css`
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
     /* The title block and the tabs come first. */
-    .commands :is([data-command='open'], [data-command='save'], [data-command='join']) .word,
+    .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='measure']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
-    .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: 0.93em; }
+    .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
     .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
   }
   @container (inline-size < 80em) {
@@ -110,11 +111,21 @@ export const styles = css`
   }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; justify-content: end; }
-    .tabs elv-sheet-tabs { flex-basis: 100%; }
+    .tabs elv-sheet-tabs { flex: 1 1 0; }
+    .tabs elv-sheet-tabs[all] { flex-basis: 100%; }
+    /* No room for all at once: the title of the schedule, what is done on site, and a button for the rest. */
+    .header { flex-wrap: nowrap; align-items: start; }
+    .header elv-details-strip { flex-basis: auto; }
+    .header.unfolded { flex-wrap: wrap; }
+    .header.unfolded elv-details-strip { flex-basis: 100%; }
+    .header:not(.unfolded) .commands { flex: none; padding-block: 8px; border: 0; }
+    .header:not(.unfolded) .commands > :not(#unfold, [data-command='undo'], [data-command='redo'], [data-command='measure']) { display: none; }
+    #unfold { display: inline-flex; }
+    .tabs :is([popovertarget='keys'], [aria-controls='panel']) { display: none; }
+    .tabs .panels { max-inline-size: 6.5em; min-block-size: 36px; }
+    .commands button, .tabs > button { min-block-size: 36px; min-inline-size: 36px; justify-content: center; }
   }
   @media (prefers-reduced-motion: no-preference) {
     button { transition: background-color 0.1s; }
-  }
-  @media (forced-colors: active) {
   }
 `;

@@ -2,7 +2,7 @@ import { html, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { panelNames, type PanelChoice } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { panelView } from '../../src/report/panel-view.ts';
-import { SCHEMA, type Change, type SheetName } from '../../src/schedule/index.ts';
+import { SCHEMA, SHEET_NAMES, type Change, type SheetName } from '../../src/schedule/index.ts';
 import type {
   AskedCommand, BusyEvent, CommandEvent, GoToEvent, Grouping, GroupingEvent, LookEvent, SheetChooseEvent,
 } from '../events/index.ts';
@@ -21,6 +21,7 @@ import {
 } from '../schedule-toolbar/commands.ts';
 import { cautions } from './cautions.ts';
 import { DropTarget } from './drop-target.ts';
+import { helpPopover } from './help-popover.ts';
 import { keyPopover } from './key-popover.ts';
 import { styles } from './load-schedule.styles.ts';
 import { panelChoice } from './panel-choice.ts';
@@ -45,12 +46,14 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  * kept.
  * @attr {boolean} readonly - A person may look, select, copy and save, and change nothing; no draft is begun.
  * @attr {boolean} disabled - The same, and a form is given nothing.
+ * @attr {string} languages - Language tags, such as `en-GB de fr`, of which a person may choose one.
  * @attr {string} lang - Language of the words and numbers; else that of the page.
  *
  * @fires elv-change - A person changed the schedule.
  * @fires elv-load - The file that `src` names, or one that a person opened, was read.
  * @fires elv-save - A person saved the schedule as a file; whoever takes it for kept gives its value to `markSaved`.
  * @fires elv-error - A file could not be read; the schedule is as it was.
+ * @fires elv-language - A person chose a language; `lang` is that by then.
  * @fires elv-columns - A takeoff was taken; it says what its columns hold, which `takeoffColumns` takes another day.
  *
  * @cssState dirty - A person changed something since the schedule was read, or kept by the page.
@@ -66,6 +69,9 @@ const OWN_UNDO = 'input, textarea, elv-schedule-grid';
  *
  * @cssprop --elv-font - Typeface.
  * @cssprop --elv-size - Size of type.
+ * @cssprop --elv-size-large - Size of type of headings of areas and of verdicts.
+ * @cssprop --elv-size-small - Size of type of what stands beside something else.
+ * @cssprop --elv-size-label - Size of type of labels over fields and of units.
  * @cssprop --elv-radius - Radius of corners.
  * @cssprop --elv-accent - Colour of focus, links and what is chosen.
  * @cssprop --elv-surface - Colour behind the parts.
@@ -84,6 +90,7 @@ export class LoadScheduleElement extends ScheduleElement {
   static override styles = [tokens, controls, statusMarkStyles, styles];
   static override properties = {
     grouping: { state: true }, panelOpen: { state: true }, panel: { state: true }, seeking: { state: true },
+    unfolded: { state: true },
   };
 
   declare protected grouping: Grouping;
@@ -92,6 +99,8 @@ export class LoadScheduleElement extends ScheduleElement {
   declare protected panel: PanelChoice;
   /** The bar that is open above the rows. */
   declare protected seeking: SeekCommand | undefined;
+  /** Whether all of the header is shown where there is little room. */
+  declare protected unfolded: boolean;
   /** Where the person was when it was opened. */
   #soughtFrom: Place | undefined;
   #seen: { readonly schedule: LoadSchedule; readonly panel: PanelChoice; readonly view: LoadSchedule } | undefined;
@@ -115,6 +124,7 @@ export class LoadScheduleElement extends ScheduleElement {
   constructor() {
     super();
     this.grouping = 'entered';
+    this.unfolded = false;
     this.panelOpen = remembered('panel', true);
   }
 
@@ -128,6 +138,37 @@ export class LoadScheduleElement extends ScheduleElement {
     // What may not be changed any more is not offered any longer.
     const { active } = this.#work;
     if (active !== undefined && this.locked && (active === 'rework' || COMMANDS[active].changes)) this.#work.close();
+    if (this.locked) this.leads = false;
+    else if (!this.leads && this.#isToBeLed) this.#lead();
+  }
+
+  /** Whether the page says itself how to begin. */
+  get #saysHowToBegin(): boolean {
+    return this.querySelector(':scope > [slot=empty]') !== null;
+  }
+
+  /** An empty schedule leads, unless the page does, something is on its way, or a person put the steps away. */
+  get #isToBeLed(): boolean {
+    return !this.#saysHowToBegin && !this.awaitsPage && remembered<boolean>('leads', true)
+      && SHEET_NAMES.every((name) => this.schedule.rows(name).length === 0);
+  }
+
+  #lead(): void {
+    this.leads = true;
+    import('../first-steps/first-steps.define.ts').catch(reportError);
+  }
+
+  /** Shows the first steps, or puts them away until a person asks for them again. */
+  #remindOfSteps(leads: boolean): void {
+    remember('leads', leads);
+    if (leads) {
+      this.#popover('help').hidePopover();
+      this.#work.close();
+      this.#lead();
+    } else {
+      this.leads = false;
+      this.#view.focusRows();
+    }
   }
 
   override render(): TemplateResult {
@@ -145,28 +186,31 @@ export class LoadScheduleElement extends ScheduleElement {
       @elv-sheet-choose=${this.#onSheetChoose} @elv-grouping=${this.#onGrouping} @elv-look=${this.#onLook}
       @elv-message=${this.#onMessage} @elv-busy=${this.#onBusy}>
       <div class="layout ${working ? 'alone' : panelOpen ? '' : 'folded'}">
-        <div class="header" part="header">
-          <elv-details-strip .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
+        <div class="header ${this.unfolded ? 'unfolded' : ''}" part="header">
+          <elv-details-strip ?unfolded=${this.unfolded} .schedule=${schedule} .revision=${revision} ?readonly=${readonly}></elv-details-strip>
           <div class="commands" role="toolbar" aria-label=${words.say('Tools of the schedule')}>
             ${commandButton('undo', words, { disabled: readonly || schedule.undoLabel === undefined, about: schedule.undoLabel, small: true })}
             ${commandButton('redo', words, { disabled: readonly || schedule.redoLabel === undefined, about: schedule.redoLabel, small: true })}
             ${commandButton('open', words, { disabled: readonly })}${commandButton('save', words)}
             ${WORK_COMMANDS.map((name) => commandButton(name, words, { disabled: readonly && COMMANDS[name].changes, pressed: this.#work.active === name }))}<slot name="tools"></slot>
+            ${this.languages === null ? nothing : html`<elv-language-choice .tags=${this.languages} .words=${words} .choose=${this.chooseLanguage}></elv-language-choice>`}
+            <button type="button" id="unfold" aria-expanded=${this.unfolded} title=${words.say('Title block and every command')}
+              @click=${() => { this.unfolded = !this.unfolded; }}>${icon('menu')}<span class="unseen">${words.say('Title block and every command')}</span></button>
           </div>
         </div>
         <div class="tabs">
           <elv-sheet-tabs .schedule=${seen} .sheet=${this.sheet} .revision=${revision}></elv-sheet-tabs>
           ${panelChoice(panels, panel, words, (chosen) => { this.panel = chosen; })}
-          ${commandButton('find', words, { pressed: this.seeking === 'find', small: true })}${keyPopover(words)}
+          ${commandButton('find', words, { pressed: this.seeking === 'find', small: true })}${keyPopover(words)}${helpPopover(words, this.#here)}
           <button type="button" aria-expanded=${panelOpen && !working} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
-        <div class="notices">${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
+        <div class="notices">${this.leads && !working ? html`<elv-first-steps .schedule=${schedule} .revision=${revision}
+          ?demo=${this.demoSrc !== null}></elv-first-steps>` : nothing}${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .panel=${panel} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
-          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled}
-          ?demo=${this.demoSrc !== null}>
-          ${this.querySelector(':scope > [slot=empty]') === null ? nothing : html`<slot name="empty" slot="empty"></slot>`}
+          .message=${this.#shownMessage} .refusal=${this.files.refusal} .unsettled=${this.files.unsettled} ?led=${this.leads}>
+          ${this.#saysHowToBegin ? html`<slot name="empty" slot="empty"></slot>` : nothing}
         </elv-sheet-view>
         <elv-schedule-panel id="panel" part="panel" role="complementary" aria-label=${words.say('Loadings and findings')} tabindex="0"
           ?hidden=${working} ?folded=${!panelOpen} @unfold=${() => { this.#openPanel(true); }} ?readonly=${readonly} .schedule=${seen} .revision=${revision}></elv-schedule-panel>
@@ -380,6 +424,10 @@ export class LoadScheduleElement extends ScheduleElement {
     return this.renderRoot.querySelector('elv-sheet-view')!;
   }
 
+  #popover(name: 'keys' | 'help'): HTMLElement {
+    return this.renderRoot.querySelector<HTMLElement>(`#${name}`)!;
+  }
+
   get #details(): DetailsStrip {
     return this.renderRoot.querySelector('elv-details-strip')!;
   }
@@ -390,6 +438,9 @@ export class LoadScheduleElement extends ScheduleElement {
       case 'dismissTyped': this.files.dismissTyped(); return;
       case 'cancelReading': this.files.cancel(true); return;
       case 'closeFind': this.#closeSeek(); return;
+      case 'closeSteps': this.#remindOfSteps(false); return;
+      case 'begin': void this.goTo({ sheet: 'devices', id: -1, key: 'ref' }); return;
+      case 'help': this.#popover('help').togglePopover(); return;
       default:
     }
     this.settle();
@@ -410,6 +461,7 @@ export class LoadScheduleElement extends ScheduleElement {
     else if (isRowCommand(command)) this.#view.do(command);
     else if (isWorkCommand(command)) void this.#open(command);
     else if (isSeekCommand(command)) void this.#seek(command);
+    else if (command === 'firstSteps') this.#remindOfSteps(true);
     else if (command === 'save') this.files.save();
     else if (command === 'csvOut') this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
@@ -463,7 +515,7 @@ export class LoadScheduleElement extends ScheduleElement {
       || event.composedPath()[0] instanceof HTMLTextAreaElement;
     if (inField && (action === 'back' || action === 'forth')) return;
     event.preventDefault();
-    if (action === 'keys') this.renderRoot.querySelector<HTMLElement>('#keys')!.togglePopover();
+    if (action === 'keys') this.#popover('keys').togglePopover();
     else if (action === 'nextSheet' || action === 'previousSheet') {
       const { sheets } = this.renderRoot.querySelector('elv-sheet-tabs')!;
       const step = action === 'nextSheet' ? 1 : sheets.length - 1;

@@ -4,7 +4,7 @@ import type { CommandName } from '../schedule-toolbar/commands.ts';
 export type KeyAction = CommandName | 'nextSheet' | 'previousSheet' | 'keys' | 'back' | 'forth' | 'findNext' | 'findPrevious';
 
 const WITH_CONTROL: Readonly<Record<string, KeyAction>> = {
-  f: 'find', h: 'replace', g: 'goTo', o: 'open', s: 'save', j: 'join', i: 'csvIn', e: 'csvOut', b: 'bill', '/': 'keys', z: 'undo', y: 'redo',
+  f: 'find', h: 'replace', g: 'goTo', o: 'open', s: 'save', j: 'join', i: 'csvIn', e: 'csvOut', b: 'bill', m: 'measure', '/': 'keys', z: 'undo', y: 'redo',
 };
 
 const WITH_ALT: Readonly<Record<string, KeyAction>> = {
@@ -17,6 +17,7 @@ export function keyAction(event: KeyboardEvent): KeyAction | undefined {
     return event.shiftKey ? undefined : WITH_ALT[event.key];
   }
   if (!event.ctrlKey && !event.metaKey && !event.altKey) {
+    if (event.key === 'F1') return event.shiftKey ? 'firstSteps' : 'help';
     if (event.key === 'F3') return event.shiftKey ? 'findPrevious' : 'findNext';
     if (event.key === 'F9') return event.shiftKey ? 'sizing' : 'shareOut';
     if (event.key === 'F7' && event.shiftKey) return 'moreColumns';

@@ -12,7 +12,7 @@ import type { TakeRows } from '../rows-offer/offered-rows.ts';
 import type { Message, Offer } from '../sheet-view/notices.ts';
 import { changedPlace } from './changed-place.ts';
 import { DirtyMark } from './dirty-mark.ts';
-import { ElvChangeEvent, ElvErrorEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
+import { ElvChangeEvent, ElvErrorEvent, ElvLanguageEvent, ElvSaveEvent, type ElvProblem } from './events.ts';
 import { saveFile, type NamedText } from './files.ts';
 import { FormElement } from './form-element.ts';
 import { GivenSchedule } from './given-schedule.ts';
@@ -29,7 +29,7 @@ import { SpokenWords } from './spoken-words.ts';
 export abstract class ScheduleElement extends FormElement implements FilesHost, DraftsHost {
   static override properties: PropertyDeclarations = {
     licenseKey: { attribute: 'license-key' }, librarySrc: { attribute: 'library-src' }, demoSrc: { attribute: 'demo-src' },
-    storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
+    languages: {}, leads: { state: true }, storageKey: { attribute: 'storage-key' }, readonly: { type: Boolean, reflect: true },
     takeoffColumns: { attribute: false }, sheet: { state: true }, message: { state: true },
   };
 
@@ -44,6 +44,11 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** Address of the schedule file that an empty element offers. */
   declare demoSrc: string | null;
   /**
+   * Language tags with spaces between, such as `en-GB de fr`, of which a person may choose one; without them there is
+   * no choice. What is chosen becomes the `lang` of the element, and the page hears of it by `elv-language`.
+   */
+  declare languages: string | null;
+  /**
    * Name under which the browser keeps a draft of what a person does, so that a tab that goes down loses nothing;
    * without it none is kept. A key is one schedule's: a draft belongs to its key and to the address in `src`, and is
    * never shown in the place of another schedule.
@@ -54,6 +59,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   /** What the columns of takeoffs hold, by heading, as far as the page knows; see the event `elv-columns`. */
   declare takeoffColumns: RememberedColumns;
   declare protected sheet: SheetName;
+  /** Whether the first steps are shown. */
+  declare protected leads: boolean;
   /** What just happened. */
   declare protected message: Message | undefined;
   protected readonly holder = new ScheduleHolder(this, {
@@ -86,8 +93,8 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
 
   constructor() {
     super();
-    this.licenseKey = this.librarySrc = this.demoSrc = this.storageKey = null;
-    this.readonly = false;
+    this.licenseKey = this.librarySrc = this.demoSrc = this.storageKey = this.languages = null;
+    this.readonly = this.leads = false;
     this.takeoffColumns = {};
     this.sheet = 'devices';
     for (const name of ['src', 'value', 'schedule'] as const) this.#takeEarly(name);
@@ -352,6 +359,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     }
     if (changed.has('src')) void this.#given.showSource();
     if (changed.has('librarySrc') && this.librarySource !== '') void import('../office-list/office-list.define.ts');
+    if (changed.has('languages') && this.languages !== null) void import('../language-choice/language-choice.define.ts');
   }
 
   protected override updated(): void {
@@ -402,6 +410,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.#values.forget();
     this.jumps = new Jumps();
     this.#mark.clean(schedule);
+    this.leads = false;
     this.drafts.replaced(schedule);
   }
 
@@ -411,7 +420,10 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.#mark.follow(this.schedule, !byPerson && cause !== 'undo' && cause !== 'redo');
     this.drafts.follow(event, byPerson);
     this.jumps.heed(event);
-    if (cause === 'load') this.#given.replaced();
+    if (cause === 'load') {
+      this.#given.replaced();
+      this.leads = false;
+    }
     this.offer = cause === 'undo' ? 'redo' : 'undo';
     queueMicrotask(() => { this.offer = undefined; });
     const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
@@ -462,6 +474,12 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
     this.settle();
     const taken = make(this.schedule);
     if ('changes' in taken) this.schedule.act(taken.label, taken.changes);
+  };
+
+  /** Speaks the language that a person chose. */
+  protected readonly chooseLanguage = (tag: string): void => {
+    this.lang = tag;
+    this.dispatchEvent(new ElvLanguageEvent(tag));
   };
 
   protected readonly libraryFailed = (name: string, problems: readonly ElvProblem[]): void => {

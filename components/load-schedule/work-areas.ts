@@ -14,6 +14,7 @@ const SOURCES: Readonly<Record<WorkName, () => Promise<unknown>>> = {
   shareOut: () => import('../share-out/share-out.define.ts'),
   sizing: () => import('../sizing-table/sizing-table.define.ts'),
   bill: () => import('../bill-table/bill-table.define.ts'),
+  measure: () => import('../measured-values/measured-values.define.ts'),
   loadTable: () => import('../load-table/load-table.define.ts'),
   rework: () => import('../rework/rework.define.ts'),
 };
@@ -79,6 +80,8 @@ export class WorkAreas {
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly}></elv-sizing-table>` : nothing}
       ${this.#opened.has('bill') ? html`<elv-bill-table class="work" ?hidden=${!shown('bill')} .active=${shown('bill')}
         .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-bill-table>` : nothing}
+      ${this.#opened.has('measure') ? html`<elv-measured-values class="work" ?hidden=${!shown('measure')} .active=${shown('measure')}
+        .schedule=${schedule} .revision=${revision} .words=${words} .only=${panel}></elv-measured-values>` : nothing}
       ${this.#opened.has('loadTable') ? html`<elv-load-table class="work" ?hidden=${!shown('loadTable')} .active=${shown('loadTable')}
         .schedule=${schedule} .revision=${revision} .words=${words} ?readonly=${readonly} .only=${panel}></elv-load-table>` : nothing}
       ${this.#opened.has('rework') ? html`<elv-rework class="work" ?hidden=${!shown('rework')} .active=${shown('rework')}

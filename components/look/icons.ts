@@ -24,7 +24,11 @@ const DRAWINGS = {
   bill: svg`<path d="M2 3.5h1.6l1.6 7h7l1.5-5H4.1M6 13.4h.1M11.3 13.4h.1"/>`,
   loadTable: svg`<path d="M3 1.8h7l3 3v9.4H3zM5.3 7.5h5.4M5.3 9.6h5.4M5.3 11.7h5.4M8 7.5v4.2"/>`,
   join: svg`<path d="M2 3h3.5L8 8h6M2 13h3.5L8 8M11.8 5.8 14 8l-2.2 2.2"/>`,
+  measure: svg`<path d="M2.5 12a5.6 5.6 0 1 1 11 0zM8 11.5 11 6.6"/>`,
+  help: svg`<path d="M5.6 6a2.4 2.4 0 1 1 3.7 2c-.9.6-1.3 1-1.3 2.1M8 12.8h.1"/>`,
+  firstSteps: svg`<path d="M2 13.5h3.6V10h3.6V6.5h3.6V3H14"/>`,
   find: svg`<path d="M6.8 2.5a4.3 4.3 0 1 0 0 8.6 4.3 4.3 0 0 0 0-8.6M10 10l4 4"/>`,
+  menu: svg`<path d="M2.5 4.5h11M2.5 8h11M2.5 11.5h11"/>`,
   close: svg`<path d="M4 4l8 8M12 4l-8 8"/>`,
 } as const;
 

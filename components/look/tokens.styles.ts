@@ -8,6 +8,9 @@ export const tokens = css`
   :host {
     --elv-font: system-ui, 'Segoe UI', 'Noto Sans', 'Liberation Sans', sans-serif;
     --elv-size: 13.5px;
+    --elv-size-large: calc(var(--elv-size) * 31 / 27);
+    --elv-size-small: calc(var(--elv-size) * 8 / 9);
+    --elv-size-label: calc(var(--elv-size) * 7 / 9);
     --elv-radius: 5px;
     --elv-accent: light-dark(#0d5c73, #74c7dc);
     --elv-surface: light-dark(#f3f4f2, #14181b);

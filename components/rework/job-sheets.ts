@@ -3,5 +3,7 @@ import type { JobCommand } from '../schedule-toolbar/commands.ts';
 
 /** The jobs that are offered on rows of a sheet, in their order. */
 export const JOBS_OF: Partial<Record<SheetName, readonly JobCommand[]>> = {
-  devices: ['moveTo', 'swapType'], types: ['swapType'], runs: ['moveTo'], ways: ['moveTo'],
+  devices: ['duplicate', 'moveTo', 'swapType'], types: ['swapType'], supplies: ['duplicate'],
+  ways: ['duplicate', 'moveTo'], branches: ['duplicate'], runs: ['duplicate', 'moveTo'], modules: ['duplicate'],
+  outputs: ['duplicate'],
 };

@@ -31,6 +31,8 @@ export interface JobPlan {
   readonly changes: readonly Change[];
   /** Where one goes afterwards. */
   readonly place: Place | undefined;
+  /** What belongs to the choices and stands below them, such as the tags that come. */
+  readonly list?: TemplateResult | undefined;
   /** What is to be seen besides, of the schedule as it would be. */
   readonly more?: (trial: LoadSchedule) => TemplateResult;
 }

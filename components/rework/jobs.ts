@@ -1,6 +1,7 @@
 import { message } from '../../src/words/index.ts';
 import type { JobCommand } from '../schedule-toolbar/commands.ts';
 import type { Job, JobHost } from './job.ts';
+import { DuplicateJob } from './duplicate-job.ts';
 import { MoveJob } from './move-job.ts';
 import { SwapJob } from './swap-job.ts';
 
@@ -13,6 +14,7 @@ export interface OfferedJob {
 
 /** The jobs by name; whoever adds one adds it to `JOB_COMMANDS`, `JOBS_OF`, the keys of the grid and the menu. */
 export const JOBS: Readonly<Record<JobCommand, OfferedJob>> = {
+  duplicate: { title: message('Duplicate'), make: (host) => new DuplicateJob(host) },
   moveTo: { title: message('Move to a rail or branch'), make: (host) => new MoveJob(host) },
   swapType: { title: message('Swap a type'), make: (host) => new SwapJob(host) },
 };

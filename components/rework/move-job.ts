@@ -55,7 +55,7 @@ export class MoveJob implements Job {
       else this.#partly.set(run, value === 'whole' ? 'whole' : { run: value.slice('run '.length) });
     };
     return html`<label>${words.say('{run}: {n} of {all} rows', { run: this.#name('runs', run), n: moving.length, all: moving.length + staying.length })}
-      <select data-option="run ${run}" @change=${this.#on(decide)}><option value="" ?selected=${fate === undefined}>–</option>
+      <select data-option="run-${run}" @change=${this.#on(decide)}><option value="" ?selected=${fate === undefined}>–</option>
         <option value="whole" ?selected=${chosen === 'whole'}>${words.say('The whole run moves')}</option>
         ${others.map((tag) => html`<option value="run ${tag}" ?selected=${chosen === `run ${tag}`}>${words.say('They go on {run}', { run: tag })}</option>`)}</select></label>`;
   }
@@ -80,7 +80,7 @@ export class MoveJob implements Job {
       else this.#ways.set(way, value === 'new' || value === 'none' ? value : { way: value.slice('way '.length) });
     };
     const option = (value: string, text: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
-    return html`<label>${words.say('Way of {runs}', { runs: this.#names('runs', moving) })} <select data-option="way ${way}" @change=${this.#on(decide)}>
+    return html`<label>${words.say('Way of {runs}', { runs: this.#names('runs', moving) })} <select data-option="way-${way}" @change=${this.#on(decide)}>
       ${option('', '–')}${option('new', words.say('A new one like {way}', { way: this.#name('ways', way) }))}
       ${others.map((tag) => option(`way ${tag}`, tag))}${option('none', words.say('No way'))}</select></label>`;
   }

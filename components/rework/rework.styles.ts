@@ -6,6 +6,11 @@ export const styles = css`
   .options label { display: grid; justify-items: start; gap: 3px; max-inline-size: 100%; }
   select { max-inline-size: min(22rem, 100%); }
   .problems { padding: 0; list-style: none; color: var(--elv-incomplete); font-weight: 600; }
+  .pair { display: inline-flex; align-items: end; gap: 8px; max-inline-size: 100%; }
+  .pair input { inline-size: 9rem; max-inline-size: 100%; }
+  .tags table { inline-size: auto; }
+  .tags td { padding-block: 2px; vertical-align: middle; }
+  .over { color: var(--elv-over); }
   .outcome .sum { font-size: 1.15em; }
   .findings { padding: 0; max-inline-size: 100ch; list-style: none; }
   .findings li { display: flex; align-items: baseline; gap: 0.6em; padding-block: 2px; }

@@ -30,7 +30,7 @@ export const gaugeLineStyles = css`
   .gauge .head { display: flex; gap: 0.5em; align-items: baseline; min-inline-size: 0; }
   .gauge b { flex: none; max-inline-size: 45%; font-weight: 600; overflow-wrap: anywhere; }
   .gauge .about { flex: 0 1 auto; min-inline-size: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-  .gauge .status { flex: none; margin-inline-start: auto; font-size: 0.9em; }
-  .gauge .sentence { justify-self: start; font-size: 0.9em; color: var(--elv-ink-default); }
+  .gauge .status { flex: none; margin-inline-start: auto; font-size: var(--elv-size-small); }
+  .gauge .sentence { justify-self: start; font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   .gauge:focus-visible { outline-offset: -3px; }
 `;

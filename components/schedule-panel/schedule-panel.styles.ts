@@ -17,8 +17,8 @@ export const styles = css`
   :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
-  h3 { margin: 8px 14px 4px; font-size: 0.86em; font-weight: 600; color: var(--elv-ink-default); }
-  p { margin: 0 14px; font-size: 0.92em; }
+  h3 { margin: 8px 14px 4px; font-size: var(--elv-size-small); font-weight: 600; color: var(--elv-ink-default); }
+  p { margin: 0 14px; font-size: var(--elv-size-small); }
   ul { margin: 0; padding: 0; list-style: none; }
   summary {
     display: flex;
@@ -44,7 +44,7 @@ export const styles = css`
   summary:hover { background: color-mix(in srgb, var(--elv-accent) 8%, transparent); }
   summary:focus-visible { outline-offset: -3px; }
   summary .count { font-weight: 400; color: var(--elv-ink-default); }
-  summary .counts { display: flex; gap: 0.8em; margin-inline-start: auto; font-weight: 400; font-size: 0.92em; }
+  summary .counts { display: flex; gap: 0.8em; margin-inline-start: auto; font-weight: 400; font-size: var(--elv-size-small); }
   .counts > span { display: inline-flex; align-items: center; gap: 0.3em; }
   .section summary::after { margin-inline-start: 0.4em; }
   .section + .section { border-block-start: 1px solid var(--elv-line); }

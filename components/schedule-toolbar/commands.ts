@@ -65,6 +65,18 @@ export const COMMANDS = {
     help: message('Shows what is handed over, prints and saves it; revisions, and changes since an older schedule'),
     icon: 'loadTable', keys: message('Shift+F8'), changes: false,
   },
+  measure: {
+    title: message('Measured'), help: message('Enters what was measured at supplies and runs, and says what it means'),
+    icon: 'measure', keys: message('Ctrl+M'), changes: true,
+  },
+  help: {
+    title: message('Help'), help: message('Says what columns and words mean'), icon: 'help', keys: message('F1'),
+    changes: false,
+  },
+  firstSteps: {
+    title: message('First steps'), help: message('Leads step by step from counts to what is handed over'),
+    icon: 'firstSteps', keys: message('Shift+F1'), changes: false,
+  },
   find: {
     title: message('Find'), help: message('Finds a text in all sheets'), icon: 'find', keys: message('Ctrl+F'), changes: false,
   },
@@ -130,7 +142,7 @@ export function isSeekCommand(name: CommandName): name is SeekCommand {
 }
 
 /** Jobs on the selected rows, which open the area of jobs; they have no button. */
-export const JOB_COMMANDS = ['moveTo', 'swapType'] as const;
+export const JOB_COMMANDS = ['duplicate', 'moveTo', 'swapType'] as const;
 export type JobCommand = (typeof JOB_COMMANDS)[number];
 
 export function isJobCommand(name: string): name is JobCommand {
@@ -138,7 +150,7 @@ export function isJobCommand(name: string): name is JobCommand {
 }
 
 /** The commands that open a work area in the place of the sheets. */
-export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const;
+export const WORK_COMMANDS = ['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'measure', 'loadTable'] as const;
 export type WorkCommand = (typeof WORK_COMMANDS)[number];
 
 export function isWorkCommand(name: CommandName): name is WorkCommand {

@@ -1,7 +1,7 @@
 import { css } from 'lit';
 
 export const styles = css`
-  .verdict .sum { font-size: 1.15em; }
+  .verdict .sum { font-size: var(--elv-size-large); }
   .fills { max-inline-size: 76rem; }
   .fills td { vertical-align: middle; }
   .fills td:has(.bar) { inline-size: 22%; min-inline-size: 4rem; padding-inline-end: 0; }
@@ -11,5 +11,5 @@ export const styles = css`
   progress { inline-size: 14rem; accent-color: var(--elv-accent); }
   .waiting { display: flex; align-items: center; gap: 12px; }
   .left-out { color: var(--elv-incomplete); }
-  .new { font-size: 0.9em; color: var(--elv-accent); }
+  .new { font-size: var(--elv-size-small); color: var(--elv-accent); }
 `;

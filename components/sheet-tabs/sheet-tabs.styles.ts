@@ -33,9 +33,12 @@ export const styles = css`
   /* The bold form keeps its place, so that choosing a tab moves none of the others. */
   .title { display: inline-grid; }
   .title::after { content: attr(data-title); block-size: 0; overflow: hidden; visibility: hidden; font-weight: 600; }
-  .count { font-size: 0.85em; color: var(--elv-ink-default); }
+  .count { font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
+  .only { display: none; }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
+    .only { display: inline-flex; }
+    :host(:not([all])) [aria-selected='false'] { display: none; }
   }
 `;

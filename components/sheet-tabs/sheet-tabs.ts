@@ -18,11 +18,15 @@ const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
 const LISTS: ReadonlySet<SheetName> = new Set(['types', 'conductors', 'contacts']);
 const IN_ORDER = [...SHEET_NAMES.filter((name) => !LISTS.has(name)), ...LISTS];
 
+/** Width [px] below which only the tab of the sheet that is shown stands, until the others are asked for. */
+const NARROW = 560;
+
 /** The row of tabs that leads to the sheets, each with its number of rows and its worst finding. */
 export class SheetTabs extends LitElement {
   static override styles = [controls, statusMarkStyles, styles];
   static override properties = {
-    schedule: { attribute: false }, sheet: { attribute: false }, revision: { attribute: false }, all: { state: true },
+    schedule: { attribute: false }, sheet: { attribute: false }, revision: { attribute: false },
+    all: { type: Boolean, reflect: true },
   };
 
   declare schedule: LoadSchedule;
@@ -48,9 +52,9 @@ export class SheetTabs extends LitElement {
     const empty = IN_ORDER.filter((name) => name !== this.sheet && this.schedule.rows(name).length === 0).length;
     return html`<div class="tabs"><div id="sheets" role="tablist" aria-label=${words.say('Sheets')} @keydown=${this.#onKeydown}>
       ${this.sheets.map((name) => this.#tab(name, marks.get(name)))}
-    </div>${empty === 0 ? nothing : html`<button type="button" class="more" aria-expanded=${this.all} aria-controls="sheets"
+    </div><button type="button" class="more ${empty === 0 ? 'only' : ''}" aria-expanded=${this.all} aria-controls="sheets"
       title=${words.say('Sheets without rows, {n} of them', { n: empty })} @click=${() => { this.all = !this.all; }}>
-      ${this.all ? words.say('Fewer sheets') : words.say('More sheets')}</button>`}</div>`;
+      ${this.all ? words.say('Fewer sheets') : words.say('More sheets')}</button></div>`;
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -72,11 +76,15 @@ export class SheetTabs extends LitElement {
     const counted = words.say('{n, plural, one {# row} other {# rows}}', { n: length });
     const says = mark === undefined ? '' : words.say(ROWS[mark.severity], { n: mark.rows });
     return html`<button role="tab" id="tab-${name}" class=${LISTS.has(name) ? 'list' : 'work'} data-sheet=${name} aria-selected=${chosen} tabindex=${chosen ? 0 : -1}
-      title=${says === '' ? nothing : says} @click=${() => this.#choose(name)}>
+      title=${says === '' ? nothing : says} @click=${() => { this.#choose(name); if (this.#isNarrow) this.all = false; }}>
       <span class="title" data-title=${title}>${title}</span>
       <span class="count">${length}<span class="unseen">${counted.replace(String(length), '')}</span></span>
       ${mark === undefined ? nothing : html`${markShape(mark.severity)}<span class="unseen">, ${says}</span>`}
     </button>`;
+  }
+
+  get #isNarrow(): boolean {
+    return (this.closest('.element') ?? this).clientWidth < NARROW;
   }
 
   #choose(name: SheetName): void {
@@ -95,8 +103,9 @@ export class SheetTabs extends LitElement {
       : step === undefined ? undefined : (at + step + last + 1) % (last + 1);
     if (to === undefined) return;
     event.preventDefault();
+    if (this.#isNarrow) this.all = true;
     const name = sheets[to]!;
-    this.renderRoot.querySelector<HTMLElement>(`[data-sheet=${name}]`)?.focus();
     this.#choose(name);
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>(`[data-sheet=${name}]`)?.focus(); });
   };
 }

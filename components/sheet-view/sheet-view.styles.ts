@@ -35,9 +35,9 @@ export const styles = css`
     background: var(--elv-surface-raised);
   }
   .card p { margin: 0.5em 0 0; }
-  .card code { font-size: 0.95em; padding: 0.1em 0.3em; border-radius: 3px; background: var(--elv-surface); overflow-wrap: anywhere; }
+  .card code { padding: 0.1em 0.3em; border-radius: 3px; background: var(--elv-surface); overflow-wrap: anywhere; }
   .begin { z-index: 2; inset-block-start: 48%; }
-  .ways { display: flex; gap: 8px; }
+  .ways { display: flex; flex-wrap: wrap; gap: 8px; }
   .problems { flex: none; border-block-start: 1px solid var(--elv-line); background: var(--elv-surface); }
   .problems header { display: flex; align-items: start; gap: 8px; padding: 6px 8px 0 12px; }
   .problems h3:last-of-type { padding-block-end: 6px; }

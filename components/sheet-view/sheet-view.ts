@@ -26,7 +26,7 @@ export class SheetView extends LitElement {
     schedule: { attribute: false }, revision: { attribute: false }, sheet: { attribute: false },
     grouping: { attribute: false }, look: { attribute: false }, readonly: { type: Boolean },
     licenseKey: { attribute: false }, words: { attribute: false }, message: { attribute: false },
-    refusal: { attribute: false }, unsettled: { attribute: false }, demo: { type: Boolean },
+    refusal: { attribute: false }, unsettled: { attribute: false }, led: { type: Boolean },
     panel: { attribute: false }, place: { state: true }, explained: { state: true },
     pictured: { type: Boolean, reflect: true }, statistics: { state: true }, gridState: { state: true },
     sights: { state: true }, counted: { state: true }, heading: { state: true },
@@ -49,8 +49,8 @@ export class SheetView extends LitElement {
   declare refusal: Refusal | undefined;
   /** What was being typed and could not be taken over, until it is dismissed. */
   declare unsettled: Refusal | undefined;
-  /** Whether an empty sheet offers the demo of the page. */
-  declare demo: boolean;
+  /** Whether first steps say how to begin. */
+  declare led: boolean;
   declare protected place: Place | undefined;
   declare protected statistics: SelectionStatistics | undefined;
   /** Whether the area below the rows is open, and the picture in it. */
@@ -68,7 +68,7 @@ export class SheetView extends LitElement {
 
   constructor() {
     super();
-    this.readonly = this.demo = false;
+    this.readonly = this.led = false;
     this.licenseKey = null;
     this.gridState = 'absent';
     this.sights = new Map();
@@ -183,7 +183,7 @@ export class SheetView extends LitElement {
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
         .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .look=${this.look} .sight=${this.#sight} .words=${words}></elv-schedule-grid>
-      ${empty ? emptySheet(sheet, { readonly, demo: this.demo, words, ask: (command) => { this.#ask(command)(); } }) : nothing}`;
+      ${empty ? emptySheet(sheet, { readonly, led: this.led, words }) : nothing}`;
   }
 
   get #sight(): Sight {

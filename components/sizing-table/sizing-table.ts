@@ -26,9 +26,9 @@ export class SizingTable extends WorkArea {
     .lists label { display: grid; justify-items: start; gap: 3px; }
     .lists input { inline-size: 18rem; }
     .lists [aria-invalid='true'] { border-color: var(--elv-over); }
-    .problem { max-inline-size: 18rem; color: var(--elv-over); font-size: 0.92em; }
+    .problem { max-inline-size: 18rem; color: var(--elv-over); font-size: var(--elv-size-small); }
     .sizing { max-inline-size: 76rem; }
-    .sizing .number { inline-size: 6rem; font-size: 1.1em; font-weight: 600; }
+    .sizing .number { inline-size: 6rem; font-size: var(--elv-size-large); font-weight: 600; }
     .sizing td:nth-last-child(3) { inline-size: 30%; }
   `];
   static override properties: PropertyDeclarations = {

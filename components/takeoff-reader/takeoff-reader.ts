@@ -7,10 +7,10 @@ import {
 } from '../../src/exchange/takeoff/index.ts';
 import { isBlank, tagOf, type Cells } from '../../src/schedule/index.ts';
 import { SheetChooseEvent } from '../events/index.ts';
+import { addGeneralTypes, generalTypes } from '../first-steps/general-types.ts';
 import { controls, statusMarkStyles } from '../look/index.ts';
 import { RevisedList, revisedListStyles } from '../revised-list/index.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
-import { addGeneralTypes } from './general-types.ts';
 import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
 import { flaggedLines, openLines } from './flagged-lines.ts';
@@ -257,7 +257,7 @@ export class TakeoffReader extends WorkArea {
   #withoutTypes(): TemplateResult | typeof nothing {
     if (!this.schedule.rows('types').every(isBlank)) return nothing;
     return html`<p class="spoken">${this.words.say('The sheet of types is empty, so that every name becomes a new type of which only the list says something.')}
-      <button type="button" class="link" data-do="general-types" @click=${() => addGeneralTypes(this.schedule)}>${this.words.say('Add general device types')}</button></p>`;
+      <button type="button" class="link" data-do="general-types" @click=${async () => { addGeneralTypes(this.schedule, await generalTypes()); }}>${this.words.say('Add general device types')}</button></p>`;
   }
 
   /** Whether the lines of the list are shown, or what they make of the device rows. */

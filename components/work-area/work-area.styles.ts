@@ -5,7 +5,7 @@ export const workAreaStyles = css`
   :host { position: relative; z-index: 3; min-inline-size: 0; container-type: size; background: var(--elv-surface-raised); }
   .area { display: flex; flex-direction: column; block-size: 100%; }
   .area > header { display: flex; align-items: center; gap: 14px; min-block-size: 44px; padding: 4px 6px 4px 16px; border-block-end: 1px solid var(--elv-line); }
-  h2 { flex: none; margin: 0; font-size: 1.15em; font-weight: 600; outline: none; }
+  h2 { flex: none; margin: 0; font-size: var(--elv-size-large); font-weight: 600; outline: none; }
   .about { flex: 1; min-inline-size: 0; margin: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .body { flex: 1; min-block-size: 0; overflow: auto; scrollbar-width: thin; padding: 0 16px 16px; }
   .area > footer {

@@ -142,15 +142,25 @@ function explainRule(
   return { words: fill('label'), numbers: fill('text'), source: spoken.text(rule.source), parts: used };
 }
 
+/** A rule of a sheet in words that hold for every row: `quantity × unit draw ÷ 1000`. */
+export function ruleInGeneral(sheet: SheetName, { of, words }: Pick<Rule, 'of' | 'words'>, spoken: Words): string {
+  const template = spoken.text(typeof words === 'string' ? words : words(...of.map(() => null)));
+  return template.replace(/\{([\w.]+)\}/g, (_all, path: string) => labelOf(argument(sheet, path), '', spoken));
+}
+
+/** What a value that a rule reads is called, by the tag of its row where that is another. */
+function labelOf({ sheet, key, by }: Argument, tag: string, spoken: Words): string {
+  const figure = spoken.within(columnOf(sheet, key).title);
+  return by === undefined ? figure : spoken.say(OF_ROW[sheet], { figure, tag }).trimEnd();
+}
+
 function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words): ExplanationPart {
   const column = columnOf(arg.sheet, arg.key);
-  const figure = spoken.within(column.title);
   const row = document.row(arg.sheet, id);
   const tag = row === undefined ? '' : tagOf(arg.sheet, row);
-  const label = (of: string) => arg.by === undefined
-    ? figure : spoken.say(OF_ROW[arg.sheet], { figure, tag: of }).trimEnd();
+  const [label, labelInGeneral] = [labelOf(arg, tag, spoken), labelOf(arg, '', spoken)];
   return {
-    path: arg.path, label: label(tag), labelInGeneral: label(''), sheet: arg.sheet, id, key: arg.key,
+    path: arg.path, label, labelInGeneral, sheet: arg.sheet, id, key: arg.key,
     text: row === undefined ? spoken.say('not known') : withUnit(column, book.value(arg.sheet, id, arg.key), spoken),
   };
 }

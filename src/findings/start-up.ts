@@ -2,7 +2,7 @@ import { startCurrent, type Starting } from '../electrical/index.ts';
 import { tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
-/** What the devices of a supply ask for when all of them start at once. */
+/** What is fed asks for when all of it starts at once: devices, and of a supply what relay outputs switch on it. */
 export interface StartUp {
   /** Sum over the rows that are known [A]. */
   readonly amps: number;
@@ -24,12 +24,19 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   sheet,
   reads: [
     ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
-    ['types', 'inrush'], [sheet, key], ...by === 'rail' ? [] : [['devices', 'run'], ['runs', 'way'], ['runs', 'secondWay']] as const,
+    ['types', 'inrush'], [sheet, key],
+    ...by === 'rail' ? [['outputs', 'rail'], ['outputs', 'current'], ['outputs', 'output']] as const
+      : [['devices', 'run'], ['runs', 'way'], ['runs', 'secondWay']] as const,
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
     const rows = new Map<number, { tag: string; starting: Starting }[]>();
     if (asked.size === 0) return new Map();
+    const add = (behind: number, tag: string, starting: Starting) => {
+      const others = rows.get(behind);
+      if (others === undefined) rows.set(behind, [{ tag, starting }]);
+      else others.push({ tag, starting });
+    };
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
     const runs = book.targets('devices', 'run');
     // Of two ways the one that comes first starts all of it.
@@ -44,10 +51,14 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
       const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      for (const id of behind) {
-        const others = rows.get(id);
-        if (others === undefined) rows.set(id, [{ tag: tagOf('devices', row), starting }]);
-        else others.push({ tag: tagOf('devices', row), starting });
+      for (const id of behind) add(id, tagOf('devices', row), starting);
+    }
+    if (by === 'rail') {
+      // The inrush of an output is the peak that its contact makes, too short to count here: see `inrush` of types.
+      const behind = book.targets('outputs', 'rail');
+      for (const row of document.rows('outputs')) {
+        const starting = { quantity: 1, drawAmps: book.number('outputs', row.id, 'current'), inrushAmps: 0 };
+        if (asked.has(behind[row.id]!)) add(behind[row.id]!, tagOf('outputs', row), starting);
       }
     }
     return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));

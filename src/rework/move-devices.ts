@@ -131,7 +131,8 @@ export function moveDevices(schedule: LoadSchedule, move: DeviceMove): MovePlan 
     edits.push({ sheet: 'devices', id, key: 'run', value: run }, { sheet: 'devices', id, key: 'distance', value: null });
   }
   const { document } = schedule;
-  const isDecided = partly.every(({ run }) => fates.has(run)) && shared.every(({ way }) => move.ways?.has(way) === true);
+  const isDecided = partly.every(({ run }) => fates.has(run))
+    && shared.every(({ way }) => move.ways?.has(way) === true);
   const changes = [...insertRows(document, 'ways', document.rows('ways').length, made), ...setCells(document, edits)];
   return {
     changes: isDecided ? changes : [], devices: [...devices], runs: [...runs], ways: [...ways], partly, shared,

@@ -121,7 +121,8 @@ test('an empty element offers the demo that the page names, and asks for it only
   expect(asked).not.toHaveBeenCalled();
   expect(textOf(element, '.begin h3')).toBe('Devices: no rows yet');
   expect(part(element, '.begin h3')!.offsetHeight).toBeGreaterThan(0);
-  part(element, '[data-command=loadDemo]')!.click();
+  await expect.poll(() => part(element, '[data-way=loadDemo]')).not.toBeNull();
+  part(element, '[data-way=loadDemo]')!.click();
   await expect.poll(() => element.schedule.rows('supplies').length).toBe(1);
   element.undo();
   expect(element.schedule.rows('supplies')).toHaveLength(0);
@@ -129,8 +130,8 @@ test('an empty element offers the demo that the page names, and asks for it only
 
 test('without a demo to offer there is no button for it', async () => {
   const element = await mountElement();
-  expect(part(element, '[data-command=open]')).not.toBeNull();
-  expect(part(element, '[data-command=loadDemo]')).toBeNull();
+  await expect.poll(() => part(element, '[data-way=open]')).not.toBeNull();
+  expect(part(element, '[data-way=loadDemo]')).toBeNull();
 });
 
 test('saving hands over the file under the name of the panel, and it reads back the same', async () => {

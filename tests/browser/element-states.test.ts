@@ -148,18 +148,18 @@ test('every attribute and its property go together, and each has its default', a
   expect(bare.getAttributeNames()).toEqual([]);
   const defaults = [
     bare.licenseKey, bare.src, bare.demoSrc, bare.storageKey, bare.name, bare.readonly, bare.disabled, bare.lang,
-    bare.librarySrc,
+    bare.librarySrc, bare.languages,
   ];
-  expect(defaults).toEqual([null, null, null, null, '', false, false, '', null]);
+  expect(defaults).toEqual([null, null, null, null, '', false, false, '', null, null]);
   const given: Record<string, string> = {
     'license-key': 'some', 'src': addressOf(1), 'demo-src': '/demo.json', 'storage-key': '',
     'name': 'n', 'readonly': '', 'disabled': '', 'lang': 'fr',
-    'library-src': '/office.csv',
+    'library-src': '/office.csv', 'languages': 'en fr',
   };
   const element = await mountElement({ key: null, attributes: given });
-  const { licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang, librarySrc } = element;
-  expect([licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang, librarySrc])
-    .toEqual(['some', given.src, '/demo.json', '', 'n', true, true, 'fr', '/office.csv']);
+  const { licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang, librarySrc, languages } = element;
+  expect([licenseKey, src, demoSrc, storageKey, name, readonly, disabled, lang, librarySrc, languages])
+    .toEqual(['some', given.src, '/demo.json', '', 'n', true, true, 'fr', '/office.csv', 'en fr']);
   expect([...LoadScheduleElement.observedAttributes].sort())
     .toEqual(Object.keys(given).filter((name) => name !== 'name').sort());
   const copy = document.importNode(element, true);

@@ -149,7 +149,8 @@ test('an area that changes the schedule closes when nothing may be changed any m
 
 test('an empty sheet of devices and a file that fits no sheet lead to the takeoff', async () => {
   const element = await mountElement();
-  await userEvent.click(part(element, '.begin [data-command=takeoff]')!);
+  await expect.poll(() => part(element, '[data-way=takeoff]')).not.toBeNull();
+  await userEvent.click(part(element, '[data-way=takeoff]')!);
   await expect.poll(() => part(element, 'elv-takeoff-reader')?.hidden).toBe(false);
   await userEvent.keyboard('{Escape}');
   drop(element, 'count.csv', 'Gadget,Where to,How many\nWinch,Slip,1\n');

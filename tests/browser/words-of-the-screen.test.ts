@@ -126,6 +126,7 @@ describe('what is on the screen is said through the words of the element', () =>
       await openSheet(element, sheet);
       await element.updateComplete;
       await expect.poll(() => textOf(element, '.begin h3')).toContain(SCHEMA[sheet].title);
+      await expect.poll(() => part(element, 'elv-first-steps ol')).not.toBeNull();
       expect(untranslated(element)).toEqual([]);
     }
   });
@@ -187,7 +188,7 @@ describe('what is on the screen is said through the words of the element', () =>
     expect(untranslated(element).filter((each) => !/because|somebody/.test(each))).toEqual([]);
   });
 
-  test.each(['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'loadTable'] as const)('the work area %s', async (name) => {
+  test.each(['join', 'takeoff', 'shareOut', 'sizing', 'bill', 'measure', 'loadTable'] as const)('the work area %s', async (name) => {
     const element = await mountPseudo(demoContent());
     await openWork(element, name);
     // What takes its time to be worked out is there as well.

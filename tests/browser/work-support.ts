@@ -5,12 +5,15 @@ import { part } from './element-mount.ts';
 
 const TAGS = {
   join: 'elv-schedule-join', takeoff: 'elv-takeoff-reader', shareOut: 'elv-share-out', sizing: 'elv-sizing-table',
-  bill: 'elv-bill-table', loadTable: 'elv-load-table',
+  bill: 'elv-bill-table', measure: 'elv-measured-values', loadTable: 'elv-load-table',
 } as const;
 
 /** Presses the button of a work area and waits until it is there. */
 export async function openWork(element: LoadScheduleElement, name: keyof typeof TAGS): Promise<void> {
-  await userEvent.click(part(element, `[data-command=${name}]`)!);
+  const button = part(element, `[data-command=${name}]`)!;
+  // Where there is little room, another button unfolds it.
+  if (!button.checkVisibility()) await userEvent.click(part(element, '#unfold')!);
+  await userEvent.click(button);
   await expect.poll(() => part(element, TAGS[name])?.hidden, { timeout: 10_000 }).toBe(false);
   await element.updateComplete;
 }

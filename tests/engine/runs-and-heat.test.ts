@@ -118,9 +118,12 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
       expect(usable()).toEqual(closeTo(25 * (1 - 0.025 * (10 + TOP)), NEAR));
     });
 
-  test('a supply whose enclosure is not complete has no usable current, and says so', () => {
+  test('a supply whose enclosure is not complete has no usable current, and waits for what is told there', () => {
     const schedule = warm({ ambient: null });
-    expect(valueAt(schedule, 'supplies', 0, 'usable')).toBeNull();
+    expect(['usable', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key))).toEqual([null, 'incomplete']);
+    expect(schedule.findings.filter(({ severity }) => severity !== 'note').map(({ rule }) => rule))
+      .toEqual(['enclosure-ambient-missing']);
+    enter(schedule, 'supplies', 0, { enclosure: null });
     expect(findingsAt(schedule, 'supplies').map(({ rule }) => rule)).toContain('supply-warm-derating-unknown');
   });
 });

@@ -118,7 +118,10 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     // A loop of 1 Ω at 24 V delivers 24² ÷ 4 = 144 W at most, closed form
     sheets: RUN(
       { protection: null }, { unitDraw: null },
-      { types: [{ type: 'T', power: 145, load: 'power' }], conductors: [{ conductor: 'C', resistance: 10 }] }
+      {
+        types: [{ type: 'T', power: 145, load: 'power' }],
+        conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
+      }
     ),
     message: 'Run W1 has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
     silent: [RUN({}, { unitDraw: null }, { types: [{ type: 'T', power: 143, load: 'power' }] })],
@@ -168,7 +171,26 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
       supplies: [{ rail: 'L1', rated: 5, units: 2, redundant: true }],
       conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
     }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
-    message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. Complete its supply, of which the lowest voltage is not known, to see what would put it right.',
+    message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. Enter what it waits for, to see what would put it right.',
+    silent: [],
+  },
+  // Nor while it is not known what protects it, what its cable carries, or what one of its devices draws.
+  ...[
+    BEHIND({ kind: 'electronic' }, { maxDrop: 0.003 }), BEHIND({ rated: 2 }, { maxDrop: 0.003 }),
+    RUN({ maxDrop: 0.003, protection: null }, { unitDraw: 100 }, { supplies: [{ rail: 'L1', rated: 10, fuse: 5 }] }),
+    RUN({ maxDrop: 0.003 }, { unitDraw: 100 }, { conductors: [{ conductor: 'C', resistance: 10 }] }),
+  ].map((sheets): FindingCase => ({
+    rule: 'run-over-drop', sheet: 'runs', sheets, severity: 'near', key: 'dropRatio', value: 0.1 / 24, limit: 0.003,
+    inStatus: true,
+    message: 'Run W1 loses 0.10 V, 0.4 % of its voltage, and may lose 0.3 %. Enter what it waits for, to see what would put it right.',
+    silent: [],
+  })),
+  {
+    // Made for 12 V on 24 V: on a rail of 12 V it would lose twice that share, so that no cable can be named here.
+    rule: 'run-over-drop', sheet: 'runs', sheets: RUN({ maxDrop: 0.05 }, {}, {
+      types: [{ type: 'T', voltage: 12 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
+    }), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: false,
+    message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. Put its devices on a rail of their voltage first.',
     silent: [],
   },
   {

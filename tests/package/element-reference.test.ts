@@ -57,7 +57,7 @@ describe('the manifest of the element', () => {
   });
 
   test('names the events that are fired', () => {
-    expect(names(element.events)).toEqual(['elv-change', 'elv-columns', 'elv-error', 'elv-load', 'elv-save']);
+    expect(names(element.events)).toEqual(['elv-change', 'elv-columns', 'elv-error', 'elv-language', 'elv-load', 'elv-save']);
     for (const { type } of element.events) expect(sources.includes(`new ${type.text}(`), type.text).toBe(true);
   });
 });

@@ -144,7 +144,7 @@ describe('whatever is moved', () => {
   const someSheets = fc.record({
     ways: fc.array(fc.record({ rail: maybe(rail) }), { maxLength: 4 }),
     runs: fc.array(fc.record({ rail: maybe(rail), way: maybe(fc.nat(3)) }), { maxLength: 5 }),
-    devices: fc.array(fc.record({ rail: maybe(rail), run: maybe(fc.nat(4)), distance: maybe(fc.nat(9)) }), { maxLength: 12 }),
+    devices: fc.array(fc.record({ rail: maybe(rail), run: maybe(fc.nat(4)) }), { maxLength: 12 }),
   }).map(({ ways, runs, devices }) => {
     const filled = (cells: Record<string, unknown>) =>
       Object.fromEntries(Object.entries(cells).filter(([, value]) => value !== null)) as Cells;
@@ -157,7 +157,8 @@ describe('whatever is moved', () => {
     };
   });
   type Sheets = Record<'ways' | 'runs' | 'devices', readonly Cells[]>;
-  const find = (rows: readonly Cells[], key: string, tag: unknown) => (tag === undefined ? undefined : rows.find((row) => row[key] === tag));
+  const find = (rows: readonly Cells[], key: string, tag: unknown) =>
+    (tag === undefined ? undefined : rows.find((row) => row[key] === tag));
   /** The rail of a run, and of a device row, from what is entered alone. */
   const railOfRun = ({ ways }: Sheets, run: Cells | undefined) => run && (run.rail ?? find(ways, 'way', run.way)?.rail);
   const railOf = (sheets: Sheets, device: Cells) => device.rail ?? railOfRun(sheets, find(sheets.runs, 'run', device.run));
@@ -171,9 +172,11 @@ describe('whatever is moved', () => {
       const schedule = new LoadSchedule({ details: {}, sheets });
       const before = schedule.content();
       const devices = schedule.rows('devices').map(({ id }) => id).filter((id) => picked(id));
-      let [partly, ways] = [new Map<number, PartlyFate>(), new Map<number, WayFate>()];
+      const [partly, ways] = [new Map<number, PartlyFate>(), new Map<number, WayFate>()];
       const planned = () => moveDevices(schedule, { devices, to: { sheet: 'supplies', tag: 'L3' }, partly, ways });
-      for (const { run, others } of planned().partly) partly.set(run, whole || others.length === 0 ? 'whole' : { run: others[0]! });
+      for (const { run, others } of planned().partly) {
+        partly.set(run, whole || others.length === 0 ? 'whole' : { run: others[0]! });
+      }
       for (const shared of planned().shared) ways.set(shared.way, way);
       const plan = planned();
       expect(plan.isDecided).toBe(true);
@@ -182,7 +185,8 @@ describe('whatever is moved', () => {
       // Nothing is lost: as many rows, under the same tags, ways may be more.
       expect(after.devices.map(({ ref }) => ref)).toEqual(sheets.devices.map(({ ref }) => ref));
       expect(after.runs.map(({ run }) => run)).toEqual(sheets.runs.map(({ run }) => run));
-      expect(after.ways.slice(0, sheets.ways.length).map((each) => each.way)).toEqual(sheets.ways.map((each) => each.way));
+      const tagsOf = (rows: readonly Cells[]) => rows.map((each) => each.way);
+      expect(tagsOf(after.ways.slice(0, sheets.ways.length))).toEqual(tagsOf(sheets.ways));
       const moved = new Set(plan.devices);
       sheets.devices.forEach((device, id) => {
         if (moved.has(id)) {
@@ -195,13 +199,12 @@ describe('whatever is moved', () => {
       for (const id of devices) if (railOf(sheets, sheets.devices[id]!) !== undefined) expect(moved.has(id)).toBe(true);
       sheets.runs.forEach((run, id) => {
         if (!plan.runs.includes(id)) { expect(after.runs[id]).toEqual(run); return; }
-        expect(railOfRun(after, after.runs[id]!)).toBe('L3');
+        expect(railOfRun(after, after.runs[id])).toBe('L3');
         const [was, is] = [find(sheets.ways, 'way', run.way), find(after.ways, 'way', after.runs[id]!.way)];
         if (is?.rail !== undefined && was?.rail !== undefined) expect(is.rail).toBe('L3');
       });
       schedule.undo();
       expect(schedule.content()).toEqual(before);
-      [partly, ways] = [new Map(), new Map()];
       schedule.dispose();
     }), { numRuns: 150 });
   });

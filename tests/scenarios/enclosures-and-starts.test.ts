@@ -146,6 +146,34 @@ describe('everything starts at once after a failure of the mains', () => {
     enter(schedule, 'supplies', 0, { overload: null });
     expect(overStart(schedule)).toBeUndefined();
   });
+
+  /** 4 × 2.25 A at the start, 4 A when they run; a contact switches 72 W at 24 V, 3 A: 12 A on 10 A, 7 A of demand. */
+  const switched = (output: Cells, supply: Cells = {}): Content['sheets'] => ({
+    types: [{ type: 'Motor', draw: 1000, inrush: 2.25 }],
+    supplies: [{ rail: 'L1', rated: 10, overload: 'retries', ...supply }],
+    devices: [{ ref: 'D1', type: 'Motor', qty: 4, rail: 'L1' }],
+    contacts: [{ contact: 'C', dc: 10, maxDcVoltage: 30 }],
+    outputs: [{ output: 'K1', contact: 'C', kind: 'dc', power: 72, rail: 'L1', ...output }],
+  });
+
+  test('what relay outputs switch on it starts with the rest', () => {
+    const schedule = scheduleOf(switched({}));
+    expect(valueAt(schedule, 'supplies', 0, 'demand')).toBe(7);
+    expect(valueAt(schedule, 'supplies', 0, 'status')).toBe('near');
+    expect(overStart(schedule)).toMatchObject({ value: 12, limit: 10 });
+    // The devices together, after the output, would be 9 + 3 A; one after the other 3 × 1 + 3 + 2.25 A.
+    expect(overStart(schedule)!.message).toContain('Let its devices start one after the other');
+    enter(schedule, 'outputs', 0, { power: 24 });
+    expect([valueAt(schedule, 'supplies', 0, 'status'), overStart(schedule)]).toEqual(['ok', undefined]);
+    enter(schedule, 'outputs', 0, { power: 72, rail: null });
+    expect([valueAt(schedule, 'supplies', 0, 'status'), overStart(schedule)]).toEqual(['ok', undefined]);
+    // What it switches is told there to be missing, and the supply waits.
+    expect(told(switched({ power: null }), 'supplies')).toEqual(['incomplete', []]);
+  });
+
+  test('of a supply that gives nothing it is not told that it does not come up', () => {
+    expect(told(switched({}, { redundant: true, seriesDrop: 0 }), 'supplies')).toEqual(['over', ['supply-gives-nothing']]);
+  });
 });
 
 // BS 5839-1: 1.25 × 1.75 × 2 A × 4 h = 17.5 Ah; 1.25 × 2 × 4 = 10 Ah of a battery that bears it for 20 h.

@@ -45,6 +45,24 @@ test('one way feeds several runs: what they ask for adds up, and each cable is h
   expect(schedule.target('devices', idAt(schedule, 'devices', 1), 'rail')).toBe(idAt(schedule, 'supplies'));
 });
 
+// 24 V ÷ (2 × 7.41 Ω/km × 1.1965 at 70 °C × 20 m + 0.3 Ω) = 36.66 A: enough for B 4 (30 A), not for B 6 (45 A).
+// At 15 m 42.1 A are too few for B 6 too; at 12 m 46.8 A are enough, as is all of it for 10.8 A of an electronic way.
+test.each([
+  [12, 'B', 'One of 6.00 A would do'], [15, 'B', undefined], [20, 'B', undefined], [20, 'electronic', 'One of 6.00 A would do'],
+])('behind %d m of cable a larger way %s is named only where it acts at the far end', (length, kind, said) => {
+  const schedule = scheduleOf({
+    supplies: [{ rail: 'L1', rated: 40, peak: 2 }], ways: [{ way: 'F1', rail: 'L1', kind, rated: 4 }], conductors,
+    runs: [{ run: 'W1', way: 'F1', conductor: '2.5 mm² solid', length, maxDrop: 0.2 }],
+    devices: [{ ref: 'D1', qty: 1, unitDraw: 4500, run: 'W1' }],
+  });
+  const told = () => findingsAt(schedule, 'ways').filter(({ severity }) => severity === 'over').map(({ message }) => message);
+  expect(rules(schedule, 'ways')).toEqual(['way-over-rated']);
+  expect(/One of [^,]*/.exec(told()[0]!)?.[0]).toBe(said);
+  enter(schedule, 'ways', 0, { rated: 6 });
+  expect(rules(schedule, 'ways')).toEqual([]);
+  expect(rules(schedule, 'runs')).toEqual(said === undefined ? ['run-may-not-clear'] : []);
+});
+
 test('a way moved to another rail takes its runs and their devices along', () => {
   const schedule = scheduleOf({
     supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }], ways: [{ way: 'F1', rail: 'L1', kind: 'fast', rated: 2 }],

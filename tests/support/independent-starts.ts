@@ -8,12 +8,15 @@ export interface StartingRow {
   readonly type: InputRow | undefined;
 }
 
-/** Whether everything at once is more than a supply that retries on overload gives, and whether some is unknown. */
+/**
+ * Whether everything at once is more than a supply that retries on overload gives, and whether some is unknown.
+ * @param switched what relay outputs switch on it [A]; they start with what they draw
+ */
 export function startUp(
-  supply: InputRow, usable: Known, rows: readonly StartingRow[],
+  supply: InputRow, usable: Known, rows: readonly StartingRow[], switched: number,
 ): { over: boolean; isPartial: boolean } {
   if (supply.overload !== 'retries') return { over: false, isPartial: false };
-  let [sum, isPartial] = [0, false];
+  let [sum, isPartial] = [switched, false];
   for (const { row, unitDraw, type } of rows) {
     const [qty, inrush] = [number(row, 'qty'), number(type, 'inrush')];
     if (qty === null || unitDraw === null || inrush === null) isPartial = true;

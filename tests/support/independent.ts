@@ -189,7 +189,8 @@ export function recalculate(schedule: InputSchedule): Figures {
     supplies: firstOfTag(sheet('supplies'), 'rail', (row, tag) =>
       incompleteIf(supplyFigures(row, {
         usable: usables.get(row)!, isUsablePartial: isWarmthPartial(row), connected: connected(tag),
-        demand: demand(tag), starting: starting(tag), isMisplaced: misplaced.has(row), leastTrip: leastTrip(tag),
+        demand: demand(tag), starting: starting(tag), switched: onRail(tag).sum, isMisplaced: misplaced.has(row),
+        leastTrip: leastTrip(tag),
         ...standing(row), input: inputs[sheet('supplies').indexOf(row)]!,
       }), isDoubled('supplies', 'rail')(row) || doubled('enclosures', 'enclosure', row.enclosure) || isFeedUnsure(row)
         || isWarmthPartial(row) || isLost(row, { enclosure: 'enclosures', feed: 'feeds' }))),
@@ -313,6 +314,8 @@ interface SupplyTotals extends Standing {
   readonly connected: Total;
   readonly demand: Total;
   readonly starting: readonly StartingRow[];
+  /** What relay outputs switch on it [A]. */
+  readonly switched: number;
   readonly input: ReturnType<typeof inputOf>;
   readonly leastTrip: Known;
   /** Whether something on it is entered on another rail too. */
@@ -323,7 +326,8 @@ interface SupplyTotals extends Standing {
 const RATED_AT = 40;
 
 function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
-  const { usable, isUsablePartial, connected, demand, starting, leastTrip, top, isTopPartial, isMisplaced } = totals;
+  const { usable, isUsablePartial, connected, demand, starting, switched, leastTrip } = totals;
+  const { top, isTopPartial, isMisplaced } = totals;
   const isOneTooMuch = starting.some(({ row: device, unitDraw }) =>
     (number(device, 'qty') ?? 0) > 0 && exceeds(over(unitDraw, 1000), usable));
   const { inputCurrent, surge, isAsked } = totals.input;
@@ -334,7 +338,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
   const measured = measuredSupply(row, usable, demand.sum, demand.partial);
-  const start = startUp(row, usable, starting);
+  const start = startUp(row, usable, starting, switched);
   const isNotDerated = !isGiven(row.derating) && number(row, 'fullUpTo') === null;
   const lacksWarmth = isGiven(row.enclosure) && (
     number(row, 'efficiency') === null || (isNotDerated && exceeds(top, RATED_AT))

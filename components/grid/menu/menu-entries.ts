@@ -31,6 +31,7 @@ const OWN: Readonly<Record<Exclude<MenuCommand, CommandName>, Offered>> = {
   copy: { title: message('Copy'), keys: message('Ctrl+C'), changes: false },
   paste: { title: message('Paste'), keys: message('Ctrl+V'), changes: true },
   clearCells: { title: message('Empty'), keys: message('Delete'), changes: true },
+  duplicate: { title: message('Duplicate'), keys: message('Alt+Shift+D'), changes: true },
   moveTo: { title: message('Move to a rail or branch'), keys: message('Alt+Shift+M'), changes: true },
   swapType: { title: message('Swap a type'), keys: message('Alt+Shift+S'), changes: true },
 };

@@ -1,5 +1,6 @@
 import { exceeds } from '../../electrical/index.ts';
 import { amps, fixed, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { MISFIT } from '../misfit.ts';
 import type { RowReader } from '../row-reader.ts';
 
 /** Whether it is as warm around it as its conductor may get, so that no size of it carries anything. */
@@ -8,20 +9,27 @@ export const isTooWarm = (row: RowReader) => row.number('carries') === 0;
 /** What the cable of a run carries, where that is a matter of its size [A]. */
 export const carriesOf = (row: RowReader) => isTooWarm(row) ? null : row.number('carries');
 
+/** Whether all is known that lengths and conductors are tried against. */
+function canBeTried(row: RowReader): boolean {
+  const isKnown = (of: string, ...keys: readonly string[]) => keys.every((key) => row.numberOf(of, key) !== null);
+  if (row.missing('current') > 0 || row.number('carries') === null || !isKnown('rail', 'lowest')) return false;
+  return row.value('way') !== null ? isKnown('way', 'rated', 'trip', 'k2', 'available')
+    : isKnown('rail', 'rated') && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
+}
+
 /** What would put a run right: a shorter one, or a thicker conductor. */
 export function remedy(row: RowReader): string {
   if (isTooWarm(row)) return row.say('Lay it where it is cooler first: no size of its conductor carries anything there.');
   const longest = row.number('maxLength');
   const smallest = row.value('smallestConductor');
   const [needed, lowest] = [row.number('minVoltage'), row.numberOf('rail', 'lowest')];
-  if (lowest === null) {
-    return row.say('Complete its supply, of which the lowest voltage is not known, to see what would put it right.');
-  }
-  if (needed !== null && exceeds(needed, lowest)) {
+  if (needed !== null && lowest !== null && exceeds(needed, lowest)) {
     return row.say('No cable puts it right: its supply may give {lowest}, and a device on it needs {needed}. Use a supply that holds its voltage higher, or a type that needs less.', {
       lowest: volts(lowest, needed), needed: roundedUp(volts(needed, lowest)),
     });
   }
+  if (row.fact(MISFIT.runs) !== undefined) return row.say('Put its devices on a rail of their voltage first.');
+  if (!canBeTried(row)) return row.say('Enter what it waits for, to see what would put it right.');
   const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
   const isAlone = row.value('secondWay') === null;
   if (isAlone && current !== null && protection !== null && exceeds(current, protection)) {

@@ -40,7 +40,8 @@ export const startChecks: readonly Check[] = [
     rule: 'supply-over-start', sheet: 'supplies', key: 'overload', severity: 'near', inStatus: true, needs: 'overload',
     find: (row) => {
       const [start, limit] = [row.fact(START_UPS.supplies), peakOf(row)];
-      if (start === undefined || limit === null || !exceeds(start.amps, limit)) return undefined;
+      // Of one that gives nothing that is told, and nothing else helps.
+      if (start === undefined || !limit || !exceeds(start.amps, limit)) return undefined;
       const values = { start: amps(start.amps, limit), limit: roundedDown(amps(limit, start.amps)) };
       return {
         value: start.amps, limit, message: row.sentence(() => [

@@ -38,7 +38,9 @@ export const warmthChecks: readonly Check[] = [
     find: (row) => {
       const limit = row.number('fullUpTo');
       if (limit === null || row.number('rated') === null || row.number('usable') !== null) return undefined;
-      const said = row.number('lessPerKelvin') === null
+      // What its enclosure lacks is told there.
+      if (!lacks(row, 'lessPerKelvin') && row.own('enclosure') !== null) return undefined;
+      const said = lacks(row, 'lessPerKelvin')
         ? row.say(
           '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
           { limit: roundedDown(degrees(limit)) }
@@ -67,8 +69,8 @@ export const warmthChecks: readonly Check[] = [
   waitsFor('supply-top-unknown', 'supplies', 'enclosure', message(
     '{name}: how warm it gets at the top of its enclosure is not wholly known, so what it gives there is not checked.'
   ), (row) => {
-    const [top, off] = [topOf(row), row.number('offAt')];
-    if (!hasEnclosure(row) || (off === null && !hasNoDerating(row))) return false;
+    const [top, off, full] = [topOf(row), row.number('offAt'), row.number('fullUpTo')];
+    if (!hasEnclosure(row) || (off === null && full === null && !hasNoDerating(row))) return false;
     return top === null || row.partialBehind(TOP) !== undefined;
   }),
   missingInput(

@@ -6,16 +6,22 @@ import type { RowReader } from '../row-reader.ts';
 /** Ratings on the market [A]: from 6 A as IEC 60898-1 prefers, from memory; below common practice, no source. */
 export const RATINGS: readonly number[] = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
-/** What the weakest cable behind a way carries [A]; NaN where it is not known of one. */
-export const LEAST_CARRIED: Gathering<number> = {
-  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'secondWay'], ['runs', 'carries']],
+/**
+ * What the cables behind a way leave to its rating: what the weakest carries, and the least current of a short circuit
+ * at a far end [A]; NaN where it is not known of one.
+ */
+const LEAST: Gathering<{ readonly carries: number; readonly fault: number }> = {
+  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'secondWay'], ['runs', 'carries'], ['runs', 'faultCurrent']],
   gather: (document, book) => {
-    const least = new Map<number, number>();
-    const carries = book.columns('runs').numbers.get('carries')!;
+    const least = new Map<number, { carries: number; fault: number }>();
+    const { numbers } = book.columns('runs');
+    const [carries, faults] = [numbers.get('carries')!, numbers.get('faultCurrent')!];
     for (const ways of [book.targets('runs', 'way'), book.targets('runs', 'secondWay')]) {
       for (const { id } of document.rows('runs')) {
         const way = ways[id]!;
-        if (way >= 0) least.set(way, Math.min(least.get(way) ?? Infinity, carries[id]!));
+        if (way < 0) continue;
+        const before = least.get(way) ?? { carries: Infinity, fault: Infinity };
+        least.set(way, { carries: Math.min(before.carries, carries[id]!), fault: Math.min(before.fault, faults[id]!) });
       }
     }
     return least;
@@ -23,8 +29,8 @@ export const LEAST_CARRIED: Gathering<number> = {
 };
 
 /**
- * The smallest larger rating with which a way keeps to all that it is held against, and protects the cables behind it;
- * empty where there is none.
+ * The smallest larger rating with which a way keeps to all that it is held against, protects the cables behind it and
+ * acts on a short circuit at the end of each; empty where there is none.
  */
 export function wayRemedy(row: RowReader): string {
   const own = (key: string) => row.number(key);
@@ -32,12 +38,12 @@ export function wayRemedy(row: RowReader): string {
   const [target, trip, available, start] = [own('target'), own('trip'), own('available'), own('start')];
   const kind = row.value('kind') as WayKind | null;
   if (rated === null || demand === null || connected === null || target === null || trip === null) return '';
-  if (available === null || kind === null || row.missing('demand') > 0) return '';
   const needed = Math.max(demand / target, connected, largest ?? 0, kind === 'electronic' ? start ?? 0 : 0);
-  const carries = row.fact(LEAST_CARRIED) ?? NaN;
+  const { carries, fault } = row.fact(LEAST) ?? { carries: NaN, fault: NaN };
+  if (available === null || kind === null || row.missing('demand') > 0 || Number.isNaN(fault)) return '';
   const [fuse, fuseKind] = [row.valueOf('rail', 'fuse'), row.valueOf('rail', 'fuseKind') as WayKind | null];
   const rating = RATINGS.find((each) => {
-    if (!exceeds(each, rated) || exceeds(needed, each) || exceeds(trip * each, available)) return false;
+    if (!exceeds(each, rated) || exceeds(needed, each) || exceeds(trip * each, fault)) return false;
     const k2 = typeof row.own('k2') === 'number' ? row.number('k2') : operatingMultiple(kind, each);
     const most = k2 === null ? null : mostProtection(carries, k2);
     if (most === null || !(each <= carries && each <= most)) return false;

@@ -1,5 +1,6 @@
 import { expect } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { CommandEvent } from '../../../components/events/index.ts';
 import { SHEET_NAMES } from '../../../src/schedule/index.ts';
 import { openSheet, part, textOf } from '../element-mount.ts';
 import { openWork } from '../work-support.ts';
@@ -18,6 +19,34 @@ export const VIEWS: readonly [name: string, show: (element: LoadScheduleElement)
   ['sizing', (element) => openWork(element, 'sizing')],
   ['the bill', (element) => openWork(element, 'bill')],
   ['the load table', (element) => openWork(element, 'loadTable')],
+  ...(['duplicate', 'moveTo', 'swapType'] as const).map((job): [string, (element: LoadScheduleElement) => Promise<void>] => [
+    `the job ${job}`, async (element) => {
+      const [row] = element.schedule.rows('devices');
+      await element.select('devices', 1, 'ref');
+      await expect.poll(() => part(element, 'elv-schedule-grid td')).not.toBeNull();
+      part(element, 'elv-schedule-grid')!.dispatchEvent(new CommandEvent(job));
+      await expect.poll(() => part(element, 'elv-rework')?.hidden).toBe(false);
+      const field = part(element, 'elv-rework [data-option=to]') as HTMLSelectElement | null;
+      if (field === null || row === undefined) return;
+      field.value = field.options[1]!.value;
+      field.dispatchEvent(new Event('change'));
+      await element.updateComplete;
+    },
+  ]),
+  ['measured values', (element) => openWork(element, 'measure')],
+  ['the help', async (element) => {
+    part(element, '#help')!.togglePopover();
+    await expect.poll(() => textOf(element, 'elv-help dl')).not.toBe('');
+  }],
+  ['the first steps, with the general types', async (element) => {
+    part(element, '[data-command=save]')!.dispatchEvent(
+      new KeyboardEvent('keydown', { key: 'F1', shiftKey: true, bubbles: true, composed: true, cancelable: true }));
+    await expect.poll(() => part(element, 'elv-first-steps [popovertarget=general]')).not.toBeNull();
+    part(element, 'elv-first-steps [popovertarget=general]')!.click();
+    await expect.poll(() => part(element, 'elv-type-choice li')).not.toBeNull();
+    // That they were asked for is remembered on the page.
+    localStorage.clear();
+  }],
   ['the keys', async (element) => {
     part(element, '[data-sheet=devices]')!.click();
     await element.updateComplete;

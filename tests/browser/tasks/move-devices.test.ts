@@ -71,7 +71,7 @@ test('from the sheet of runs, whole runs go to another rail', async () => {
   const element = await mountElement({ content: CONTENT });
   const act = new CountedActions(element);
   await act.openSheet('runs');
-  await expect.poll(() => act.rowHeading(0)?.textContent).toBe('1');
+  await expect.poll(() => act.rowHeading(0).textContent).toBe('1');
   await act.clickOn(act.rowHeading(1));
   await act.press('Alt+Shift+M');
   await act.choose('elv-rework [data-option=to]', 'supplies L2');

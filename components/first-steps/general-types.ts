@@ -1,10 +1,14 @@
 import { insertRows, type Cells } from '../../src/schedule/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 
-/** Puts the device types that come with the software on the sheet of types, as one action. */
-export async function addGeneralTypes(schedule: LoadSchedule): Promise<void> {
+/** The device types that come with the software, fetched when they are asked for first. */
+export async function generalTypes(): Promise<readonly Cells[]> {
   const { default: content } = await import('../../data/device-types.json');
-  const types = content.sheets.types as readonly unknown[] as readonly Cells[];
+  return content.sheets.types as readonly unknown[] as readonly Cells[];
+}
+
+/** Puts general device types on the sheet of types, as one action. */
+export function addGeneralTypes(schedule: LoadSchedule, types: readonly Cells[]): void {
   const label = schedule.words.say(
     'General device types: {count, plural, one {# row} other {# rows}}', { count: types.length }
   );

@@ -1,0 +1,56 @@
+import { afterEach, beforeEach, expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
+import { CommandEvent } from '../../components/events/index.ts';
+import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import type { JobCommand } from '../../components/schedule-toolbar/commands.ts';
+import { LoadSchedule } from '../../src/load-schedule.ts';
+import { PSEUDO } from '../support/pseudo-words.ts';
+import { GRID_KEY, part, textOf } from './element-mount.ts';
+import { demoContent } from './support/demo-content.ts';
+import { untranslated } from './support/untranslated.ts';
+
+/** An element that speaks the pseudo language from the start. */
+class PseudoReworkElement extends LoadScheduleElement {
+  constructor() {
+    super();
+    this.spoken.words = PSEUDO;
+    this.holder.speak(PSEUDO);
+  }
+}
+
+customElements.define('pseudo-rework-schedule', PseudoReworkElement);
+
+beforeEach(() => { localStorage.clear(); });
+afterEach(() => { document.querySelector('pseudo-rework-schedule')?.remove(); });
+
+test('the jobs on chosen rows are said through the words of the element, with what they ask, refuse and come to', async () => {
+  const element = new PseudoReworkElement();
+  element.licenseKey = GRID_KEY;
+  element.schedule = new LoadSchedule(demoContent());
+  element.style.cssText = 'display: block; block-size: 780px';
+  document.body.append(element);
+  await expect.poll(() => part(element, 'elv-schedule-grid td')).not.toBeNull();
+  // Cells of tables hold what a person wrote, and tags that come; what is said of states stands in parts of its own.
+  const english = () => untranslated(element).filter((each) => !/^elv-rework (?:td|b)\./.test(each));
+  const seen = async (job: JobCommand, ...choices: readonly (readonly [name: string, value: string])[]) => {
+    await element.select('devices', 1, 'ref');
+    part(element, 'elv-schedule-grid')!.dispatchEvent(new CommandEvent(job));
+    await expect.poll(() => part(element, 'elv-rework')?.hidden).toBe(false);
+    await element.updateComplete;
+    expect(english()).toEqual([]);
+    for (const [name, value] of choices) {
+      const field = part(element, `elv-rework [data-option=${name}]`)!;
+      if (field.matches('select')) await userEvent.selectOptions(field, value);
+      else await userEvent.fill(field, value);
+      await userEvent.tab();
+      await element.updateComplete;
+      expect(english()).toEqual([]);
+    }
+  };
+  // The first row is one of three on its run, whose way feeds it alone.
+  await seen('moveTo', ['to', 'supplies L2'], [`run-${element.schedule.target('devices', element.schedule.rows('devices')[0]!.id, 'run')}`, 'whole']);
+  expect(textOf(element, 'elv-rework .standings')).toContain('L2');
+  await seen('moveTo', ['to', 'branches B1']);
+  await seen('swapType', ['to', 'Step light']);
+  await seen('duplicate', ['tag-0-from', 'L1'], ['tag-0-to', 'L2'], ['what', 'rows']);
+});
