@@ -559,7 +559,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
-      case 'duplicate': case 'moveTo': case 'swapType': this.dispatchEvent(new CommandEvent(command)); break;
+      case 'duplicate': case 'moveTo': case 'swapType': case 'splitRun': this.dispatchEvent(new CommandEvent(command)); break;
       case 'openList': this.startEditing(); break;
       case 'openMenu': this.#view!.openMenu(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;
