@@ -42,18 +42,21 @@ test('find why a rail is over and mend it three ways: a larger supply, a way on 
   await act.press('Control+z');
   await expect.poll(() => element.value).toEqual(before);
 
+  await act.click('elv-schedule-panel #findings-over .finding');
   await expect.poll(() => buttons().length).toBe(2);
   await act.clickOn(buttons()[1]!);
   await expect.poll(() => overs(element)).toEqual([]);
   expect(element.schedule.rows('ways').map(({ cells }) => cells.rail)).toEqual(['L2', 'L1']);
   await act.press('Control+z');
   await expect.poll(() => element.value).toEqual(before);
-  expect(act.count).toBe(6);
+  expect(act.count).toBe(7);
 
-  await act.openSheet('types');
+  await act.openSheet('devices');
+  await expect.poll(() => act.rowHeading(0)?.textContent).toBe('1');
+  await act.clickOn(act.rowHeading(0));
   await act.press('Alt+Shift+S');
   await act.choose('elv-rework [data-option=to]', 'Lamp 6 W');
   await act.press('Control+Enter');
   await expect.poll(() => overs(element)).toEqual([]);
-  expect(act.count).toBe(11);
+  expect(act.count).toBe(13);
 });

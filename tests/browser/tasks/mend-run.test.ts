@@ -1,5 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import type { Place } from '../../../components/look/index.ts';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { GoToEvent } from '../../../components/events/index.ts';
 import type { Content } from '../../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, textOf } from '../element-mount.ts';
 import { CountedActions } from './counted-actions.ts';
@@ -28,16 +30,20 @@ const RULE = 'run-under-voltage';
 const isFound = ({ schedule }: LoadScheduleElement) => schedule.findings.some(({ rule }) => rule === RULE);
 const overs = ({ schedule }: LoadScheduleElement) => schedule.findings.filter(({ severity }) => severity === 'over').map(({ rule }) => rule);
 
+/** Selects a cell, as a press on a finding does. */
+const select = (element: LoadScheduleElement, place: Place) => part(element, 'elv-sheet-view')!.dispatchEvent(new GoToEvent(place));
+
 /** The pane below with what would mend the run. */
 async function shown(element: LoadScheduleElement): Promise<string[]> {
   const id = element.schedule.rows('runs')[0]!.id;
-  element.goTo('runs', id, 'voltageMargin');
+  select(element, { sheet: 'runs', id, key: 'voltageMargin' });
   await expect.poll(() => parts(element, 'elv-cell-explanation elv-remedy-list button').length).toBeGreaterThan(0);
   return parts(element, 'elv-cell-explanation elv-remedy-list button').map(({ textContent }) => textContent.trim());
 }
 
 async function begun(): Promise<{ element: LoadScheduleElement; act: CountedActions; before: unknown }> {
   const element = await mountElement({ content: CONTENT });
+  await expect.poll(() => part(element, 'elv-schedule-grid td')).not.toBeNull();
   expect(isFound(element)).toBe(true);
   return { element, act: new CountedActions(element), before: element.value };
 }
@@ -69,13 +75,13 @@ test('by its length, which is typed', async () => {
   const { element, act } = await begun();
   const id = element.schedule.rows('runs')[0]!.id;
   // Where the cable may take another way, the devices stand nearer as well: here the supply moves by 30 m.
-  element.goTo('runs', id, 'length');
-  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule b')).toBe('Length (m)');
+  select(element, { sheet: 'runs', id, key: 'length' });
+  await expect.poll(() => textOf(element, 'elv-cell-explanation .rule b')).toBe('Length');
   await act.type('35');
   await act.press('Enter');
   await act.openSheet('devices');
   for (const [at, row] of element.schedule.rows('devices').entries()) {
-    element.goTo('devices', row.id, 'distance');
+    select(element, { sheet: 'devices', id: row.id, key: 'distance' });
     await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain(`D${at + 1}`);
     await act.type(String(5 + at * 10));
     await act.press('Enter');
@@ -86,7 +92,7 @@ test('by its length, which is typed', async () => {
 
 test('by parting it in two: from a device on, on a run and a way of their own', async () => {
   const { element, act, before } = await begun();
-  element.goTo('devices', element.schedule.rows('devices')[2]!.id, 'ref');
+  select(element, { sheet: 'devices', id: element.schedule.rows('devices')[2]!.id, key: 'ref' });
   await expect.poll(() => textOf(element, 'elv-cell-explanation .rule')).toContain('D3');
   await act.press('Alt+Shift+X');
   await act.choose('elv-rework [data-option=way]', 'new');
