@@ -29,6 +29,7 @@ export {
   explanationText, isInSight, panelNames, panelOf, type Explanation, type ExplanationPart, type PanelChoice,
   type Room, type Touched,
 } from './engine/index.ts';
+export { explainCell, roomFor } from './explanations.ts';
 export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
 
 // Files.

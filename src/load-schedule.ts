@@ -1,5 +1,5 @@
-import { explain, roomIn, Touched, Workbook, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, Findings, remedyOf, type Finding, type Remedy, type Severity } from './findings/index.ts';
+import { Touched, Workbook } from './engine/index.ts';
+import { Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity } from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
   lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
@@ -161,27 +161,14 @@ export class LoadSchedule {
     return this.#findings.rules(sheet, id);
   }
 
-  /** Why the figure in a cell is what it is. */
-  explain(sheet: SheetName, id: number, key: string): Explanation | undefined {
-    const column = columnOf(sheet, key);
-    if (column.role === 'computed' && column.status === true) {
-      const status = this.#findings.status(sheet, id);
-      return status === null
-        ? undefined
-        : explainStatus(
-          sheet, status, this.#findings.deciding(sheet, id), this.#findings.made(sheet, id), this.#words
-        );
-    }
-    return explain(this.document, this.#book, sheet, id, key, this.#words);
+  /** All figures as they are worked out, for what explains them. Not to be changed, nor kept over a change of rows. */
+  get figures(): Workbook {
+    return this.#book;
   }
 
-  /**
-   * How many more of the same an output or the place of a device row takes, or a supply, run or branch of a type.
-   * @returns `undefined` where that is not known, or no such question.
-   */
-  room(sheet: SheetName, id: number, typeId?: number): Room | undefined {
-    const isOver = (place: SheetName, at: number) => this.#findings.status(place, at) === 'over';
-    return roomIn(this.document, this.#book, sheet, id, typeId, this.#words, isOver);
+  /** What the status of a row rests on: the findings that make it what it is, and what became of its checks. */
+  statusBasis(sheet: SheetName, id: number): { readonly deciding: readonly Finding[]; readonly made: ChecksMade } {
+    return { deciding: this.#findings.deciding(sheet, id), made: this.#findings.made(sheet, id) };
   }
 
   /**

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
+import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, tagOf, titleWithUnit } from '../../src/schedule/index.ts';
 import { acceptedLine, findingName } from '../acceptance-form/index.ts';
@@ -10,7 +11,7 @@ import { picturePane } from './picture-pane.ts';
 import { roomWords } from './room-words.ts';
 import { runOf, runWords } from './run-words.ts';
 
-type Explanation = NonNullable<ReturnType<LoadSchedule['explain']>>;
+type Explanation = NonNullable<ReturnType<typeof explainCell>>;
 type Part = Explanation['parts'][number];
 
 /** Height for which there is room whatever is selected: four lines. */
@@ -97,7 +98,7 @@ export class CellExplanation extends LitElement {
     }
     const { sheet, id, key } = place;
     const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');
-    const explanation = schedule.explain(sheet, id, key);
+    const explanation = explainCell(schedule, sheet, id, key);
     return html`<div class="text spoken">
       <p class="rule"><b>${explanation?.title ?? titleWithUnit(columnOf(sheet, key), words)}</b>
         <span class="quiet">${ofRow(schedule, place)}</span>

@@ -1,3 +1,4 @@
+import { roomFor } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Place } from '../look/index.ts';
 
@@ -27,10 +28,10 @@ function commonType(schedule: LoadSchedule, by: 'rail' | 'way' | 'run' | 'branch
  * @param lastType id of the type of the device row selected last, -1 for none.
  */
 export function roomWords(schedule: LoadSchedule, { sheet, id, key }: Place, lastType: number): string {
-  if (sheet === 'outputs' || sheet === 'modules') return schedule.room(sheet, id)?.sentence ?? '';
+  if (sheet === 'outputs' || sheet === 'modules') return roomFor(schedule, sheet, id)?.sentence ?? '';
   if (sheet === 'supplies' || sheet === 'ways' || sheet === 'runs' || sheet === 'branches') {
     const type = lastType >= 0 ? lastType : commonType(schedule, BY[sheet], id);
-    return type < 0 ? '' : schedule.room(sheet, id, type)?.sentence ?? '';
+    return type < 0 ? '' : roomFor(schedule, sheet, id, type)?.sentence ?? '';
   }
-  return sheet === 'devices' && ITS_PLACE.has(key) ? schedule.room('devices', id)?.sentence ?? '' : '';
+  return sheet === 'devices' && ITS_PLACE.has(key) ? roomFor(schedule, 'devices', id)?.sentence ?? '' : '';
 }

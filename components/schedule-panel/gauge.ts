@@ -65,7 +65,7 @@ function withReason(
   if (limit === null || (loading !== null && loading > limit)) return sentence;
   const worst = schedule.findingsOf(sheet, id).find(({ severity }) => severity === status);
   // What is found at another row, as at the supply of a way, has no finding here.
-  const key = worst === undefined ? schedule.explain(sheet, id, 'status')?.parts[0]?.key
+  const key = worst === undefined ? schedule.statusBasis(sheet, id).deciding[0]?.key
     : worst.rule === 'supply-over-fuse' ? 'fuse' : worst.key;
   return key === undefined ? sentence
     : words.say('{sentence}; see “{column}”', { sentence, column: words.text(columnOf(sheet, key).title) });

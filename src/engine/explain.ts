@@ -2,7 +2,8 @@ import {
   columnOf, isNumeric, rowCount, tagOf, withUnit,
   type Column, type Row, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { message, type Words } from '../words/index.ts';
+import type { Words } from '../words/index.ts';
+import { ofRow } from './figure-name.ts';
 import { argument, ruleOf, type Argument, type PreparedRule } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
@@ -32,30 +33,6 @@ export interface Explanation {
   readonly checks?: string;
   readonly source: string;
   readonly parts: readonly ExplanationPart[];
-}
-
-/** A figure of another row than the one that is explained. */
-const OF_ROW: Readonly<Record<SheetName, string>> = {
-  devices: message('{figure} of the device row {tag}'),
-  types: message('{figure} of the device type {tag}'),
-  supplies: message('{figure} of the supply {tag}'),
-  ways: message('{figure} of the way {tag}'),
-  branches: message('{figure} of the bus branch {tag}'),
-  runs: message('{figure} of the run {tag}'),
-  conductors: message('{figure} of the conductor {tag}'),
-  modules: message('{figure} of the relay module {tag}'),
-  outputs: message('{figure} of the relay output {tag}'),
-  contacts: message('{figure} of the contact {tag}'),
-  feeds: message('{figure} of the feed {tag}'),
-  enclosures: message('{figure} of the enclosure {tag}'),
-};
-
-/** A figure with the row that it belongs to: «Demand of the supply L1». */
-export function figureOf(document: ScheduleDocument, sheet: SheetName, id: number, key: string, spoken: Words): string {
-  const row = document.row(sheet, id);
-  return spoken.say(OF_ROW[sheet], {
-    figure: spoken.text(columnOf(sheet, key).title), tag: row === undefined ? '' : tagOf(sheet, row),
-  }).trimEnd();
 }
 
 /** The explanation as one line: `Demand = connected × diversity = 2.40 A × 70 % = 1.68 A`. */
@@ -151,7 +128,7 @@ export function ruleInGeneral(sheet: SheetName, { of, words }: Pick<Rule, 'of' |
 /** What a value that a rule reads is called, by the tag of its row where that is another. */
 function labelOf({ sheet, key, by }: Argument, tag: string, spoken: Words): string {
   const figure = spoken.within(columnOf(sheet, key).title);
-  return by === undefined ? figure : spoken.say(OF_ROW[sheet], { figure, tag }).trimEnd();
+  return by === undefined ? figure : ofRow(sheet, figure, tag, spoken);
 }
 
 function part(document: ScheduleDocument, book: Workbook, arg: Argument, id: number, spoken: Words): ExplanationPart {

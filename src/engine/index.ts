@@ -1,5 +1,6 @@
 export { isInSight, panelKeys, panelNames, panelOf, type PanelChoice, type PanelFigures } from './panel-of.ts';
-export { explain, explanationText, figureOf, ruleInGeneral, type Explanation, type ExplanationPart } from './explain.ts';
+export { explain, explanationText, ruleInGeneral, type Explanation, type ExplanationPart } from './explain.ts';
+export { figureOf } from './figure-name.ts';
 export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts';
 export { numberOf, textOf } from './read-cell.ts';
 export { REFERRED_SHEETS } from './references.ts';

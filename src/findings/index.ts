@@ -1,6 +1,6 @@
 export * from './explain-status.ts';
 export * from './finding.ts';
-export { Findings } from './findings.ts';
+export { Findings, type ChecksMade } from './findings.ts';
 export { RATINGS } from './checks/way-remedy.ts';
 export { remedyOf, type Remedy } from './remedy.ts';
 export { hasGrownWorse } from './has-grown-worse.ts';

@@ -146,6 +146,15 @@ export class RowReader {
     return target < 0 ? null : this.#source.book.value(this.#sheetOf(reference), target, key);
   }
 
+  /** Whether a cell of the row that a reference names holds something that tells nothing, and is told of there. */
+  isUnreadable(reference: string, key: string): boolean {
+    const target = this.#read(reference, key);
+    if (target < 0) return false;
+    const sheet = this.#sheetOf(reference);
+    return Number.isNaN(this.#source.book.number(sheet, target, key))
+      && (this.#source.document.row(sheet, target)?.cells[key] ?? null) !== null;
+  }
+
   /**
    * The figure behind a reference that is less than the whole, in words: «Inside of the enclosure E1»; `undefined` when
    * it is whole.

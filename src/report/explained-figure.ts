@@ -1,4 +1,5 @@
 import { explanationText } from '../engine/index.ts';
+import { explainCell } from '../explanations.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import type { SheetName } from '../schedule/index.ts';
 
@@ -27,7 +28,7 @@ export interface ExplainedFigure {
 export function explainedFigure(
   schedule: LoadSchedule, sheet: SheetName, id: number, key: string,
 ): ExplainedFigure | undefined {
-  const explanation = schedule.explain(sheet, id, key);
+  const explanation = explainCell(schedule, sheet, id, key);
   if (explanation === undefined) return undefined;
   const { title, words, numbers = null, result, source } = explanation;
   const row = schedule.document.position(sheet, id) + 1;

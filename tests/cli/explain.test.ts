@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { describe, expect, test } from 'vitest';
 import { runTable } from '../../src/cli/run-table.ts';
 import type { ExplainedFigure } from '../../src/report/index.ts';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { readSchedule } from '../../src/exchange/index.ts';
 import { computedColumns, SHEET_NAMES, tagOf } from '../../src/schedule/index.ts';
@@ -91,7 +92,7 @@ describe('every figure of the demo', () => {
   test.each(SHEET_NAMES.filter((sheet) => computedColumns(sheet).length > 0))('%s: has rule, result and source',
     (sheet) => {
     const lacking = schedule.rows(sheet).flatMap((row) => computedColumns(sheet).flatMap(({ key }) => {
-      const explanation = schedule.explain(sheet, row.id, key);
+      const explanation = explainCell(schedule, sheet, row.id, key);
       const { words, result, source, numbers = '' } = explanation ?? {};
       return [words, result, source, numbers].some(isLacking) || source === '' ? [`${tagOf(sheet, row)}.${key}`] : [];
     }));

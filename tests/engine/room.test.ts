@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { roomFor } from '../../src/explanations.ts';
 import { idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 import type { Cells, SheetName } from '../../src/schedule/index.ts';
 
@@ -9,7 +10,7 @@ function output(cells: Cells, contact: Cells = CONTACT) {
     scheduleOf({
       contacts: [contact], outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', powerFactor: 1, ...cells }],
     });
-  return schedule.room('outputs', idAt(schedule, 'outputs'));
+  return roomFor(schedule, 'outputs', idAt(schedule, 'outputs'));
 }
 
 describe('room on an output, by hand', () => {
@@ -95,7 +96,7 @@ describe('room for devices of a type, by hand', () => {
     ],
   });
   const sentence = (sheet: 'supplies' | 'branches', at: number, type: number) =>
-    schedule.room(sheet, idAt(schedule, sheet, at), idAt(schedule, 'types', type))?.sentence;
+    roomFor(schedule, sheet, idAt(schedule, sheet, at), idAt(schedule, 'types', type))?.sentence;
 
   test.each([
     {
@@ -156,7 +157,7 @@ describe('room for devices of a type, by hand', () => {
       devices: [{ type: 'switch', qty: 20, rail: 'A', run: 'W', branch: 'P' }, { type: 'switch', qty: 1, branch: 'P' }],
     });
     const room = (sheet: SheetName, at = 0) =>
-      place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'))?.sentence ?? '';
+      roomFor(place, sheet, idAt(place, sheet, at), idAt(place, 'types'))?.sentence ?? '';
     const remark = 'How far the voltage falls along its run is not reckoned with.';
     expect(room('devices')).toBe(`${says} ${remark}`);
     // Of the row without a rail, nothing but the branch counts.
@@ -183,7 +184,7 @@ describe('room for devices of a type, by hand', () => {
       devices: [{ type: 'T', qty: 1, run: 'W' }],
     });
     const room = (schedule: ReturnType<typeof place>, sheet: SheetName) =>
-      schedule.room(sheet, idAt(schedule, sheet), idAt(schedule, 'types'));
+      roomFor(schedule, sheet, idAt(schedule, sheet), idAt(schedule, 'types'));
     expect(room(place({}, {}), 'runs')?.count).toBe(4);
     for (const sheet of ['runs', 'devices'] as const) {
       expect(room(place(type, way), sheet)).toMatchObject({ count: 0, withinTarget: 0 });
@@ -200,13 +201,13 @@ describe('room for devices of a type, by hand', () => {
     });
     const [switches, unknown] = [0, 1].map((at) => idAt(place, 'types', at));
     // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A. At once 2 A, 0.1 A more each: 40.
-    expect(place.room('ways', idAt(place, 'ways'), switches)).toEqual({
+    expect(roomFor(place, 'ways', idAt(place, 'ways'), switches)).toEqual({
       count: 100, withinTarget: 40,
       sentence: 'Room for at most 100 more of the type switch before the rating, '
         + 'at most 40 before all of it at once is too much.',
     });
-    expect(place.room('ways', idAt(place, 'ways'), unknown)).toBeUndefined();
-    expect(place.room('ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
+    expect(roomFor(place, 'ways', idAt(place, 'ways'), unknown)).toBeUndefined();
+    expect(roomFor(place, 'ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
   });
 
   test('there is none for one that alone is too much, whatever its diversity', () => {
@@ -218,7 +219,7 @@ describe('room for devices of a type, by hand', () => {
       runs: [{ run: 'W', way: 'G', conductor: 'c', length: 1, ambient: 30, basis: 'demand' }],
     });
     const counts = (sheet: SheetName, at: number) => {
-      const room = place.room(sheet, idAt(place, sheet, at), idAt(place, 'types'));
+      const room = roomFor(place, sheet, idAt(place, sheet, at), idAt(place, 'types'));
       return [room?.count, room?.withinTarget];
     };
     // 0.8 A each: 12 to 10 A, but one at once is all that 10 A give.
@@ -233,7 +234,7 @@ describe('room for devices of a type, by hand', () => {
       branches: [{ branch: 'P', limit: 120, reserve: 0.3 }],
       devices: [{ type: 'switch', qty: 20, rail: 'A', branch: 'P' }],
     });
-    expect(place.room('devices', idAt(place, 'devices'))).toEqual({
+    expect(roomFor(place, 'devices', idAt(place, 'devices'))).toEqual({
       count: 20, withinTarget: 8,
       sentence: 'Room for 20 more of the type switch before the limit of its branch, 8 before the reserve.',
     });
@@ -246,7 +247,7 @@ describe('room for devices of a type, by hand', () => {
         types: [{ type: 'gear', nodes: 1, busDraw: 2 }], branches: [{ branch: 'P', limit, reserve, busCurrent: 0.25 }],
         devices: [{ type: 'gear', qty: 50, branch: 'P' }],
       });
-      return schedule.room('branches', idAt(schedule, 'branches'), idAt(schedule, 'types'));
+      return roomFor(schedule, 'branches', idAt(schedule, 'branches'), idAt(schedule, 'types'));
     };
     expect(branch(0.5, 900)).toMatchObject({ count: 75, withinTarget: 12 });
     expect(branch(0, 64)).toMatchObject({ count: 14, withinTarget: 14 });
@@ -258,8 +259,8 @@ describe('room for devices of a type, by hand', () => {
     expect(sentence('supplies', 3, 0)).toBeUndefined();
     expect(sentence('branches', 0, 2)).toBeUndefined();
     expect(sentence('branches', 2, 0)).toBeUndefined();
-    expect(schedule.room('supplies', idAt(schedule, 'supplies'))).toBeUndefined();
-    expect(schedule.room('feeds', 0, 0)).toBeUndefined();
+    expect(roomFor(schedule, 'supplies', idAt(schedule, 'supplies'))).toBeUndefined();
+    expect(roomFor(schedule, 'feeds', 0, 0)).toBeUndefined();
   });
 
   test('agrees with adding them: as many as there is room for leave the status, one more does not', () => {
@@ -282,7 +283,7 @@ describe('room for devices of a type, by hand', () => {
       runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1 }], devices: [{ type: 'switch', qty, run: 'W' }],
     });
     const empty = filled(0);
-    expect(empty.room('ways', idAt(empty, 'ways'), idAt(empty, 'types')))
+    expect(roomFor(empty, 'ways', idAt(empty, 'ways'), idAt(empty, 'types')))
       .toMatchObject({ count: 120, withinTarget: 60 });
     expect([60, 61, 120, 121].map((qty) => valueAt(filled(qty), 'ways', 0, 'status')))
       .toEqual(['ok', 'near', 'near', 'over']);

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { insertRows, type Cells } from '../../src/schedule/index.ts';
 import { readData } from '../data/read-data.ts';
@@ -59,7 +60,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
 
   test('the explanation of what may be used names the line, and its numbers', () => {
     const schedule = warm();
-    const { words, numbers, parts } = schedule.explain('supplies', 0, 'usable')!;
+    const { words, numbers, parts } = explainCell(schedule, 'supplies', 0, 'usable')!;
     expect(words).toBe(
       'rated × units × derating × (1 − less per kelvin for each kelvin of temperature at the top of the enclosure E above full up to)'
     );
@@ -94,7 +95,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     expect(schedule.partialSign('enclosures', 0, 'area')).toBe('');
     // The device row tells what is missing; the enclosure only explains its status by it.
     expect(findingsAt(schedule, 'enclosures')).toEqual([]);
-    expect(schedule.explain('enclosures', 0, 'status')!.numbers).toContain('loss of the supplies in it');
+    expect(explainCell(schedule, 'enclosures', 0, 'status')!.numbers).toContain('loss of the supplies in it');
     expect(valueAt(schedule, 'enclosures', 0, 'status')).toBe('incomplete');
     enter(schedule, 'devices', 1, { unitDraw: 0 });
     expect(schedule.partialSign('enclosures', 0, 'inside')).toBe('');

@@ -17,14 +17,14 @@ const RATINGS = [1, 2, 4, 6, 10, 16];
 const someSheets = fc.record({
   supplies: tagged('rail', ['S0', 'S1'], {
     rated: maybe(2.5, 5, 10, 20), units: maybe(1, 2), redundant: maybe(true, false), peak: maybe(1.5, 5),
-    fuse: maybe(6, 16), fuseKind: maybe(...KINDS), target: fc.constant(1),
+    fuse: maybe(6, 16, '=1/0'), fuseKind: maybe(...KINDS), target: fc.constant(1),
   }),
   ways: tagged('way', ['F0', 'F1', 'F2'], {
     rail: maybe('S0', 'S1'), kind: maybe(...KINDS), rated: maybe(...RATINGS), trip: fc.option(fc.constantFrom(2, 5)),
     k2: fc.option(fc.constantFrom(1.2, 2)), target: maybe(0.5, 1),
   }),
   runs: tagged('run', ['W0', 'W1', 'W2', 'W3'], { way: maybe('F0', 'F1', 'F2'), rail: fc.option(fc.constant('S0')) }),
-  types: tagged('type', ['T0', 'T1'], { inrush: maybe(0, 0.5, 4) }),
+  types: tagged('type', ['T0', 'T1'], { inrush: maybe(0, 0.5, 4, '=1/0') }),
   devices: fc.array(cells({
     qty: fc.integer({ min: 0, max: 4 }), unitDraw: fc.integer({ min: 0, max: 3000 }),
     diversity: maybe(0.25, 0.5), type: maybe('T0', 'T1'), run: maybe('W0', 'W1', 'W2', 'W3'), rail: fc.option(fc.constant('S1')),

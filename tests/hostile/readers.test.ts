@@ -3,6 +3,7 @@ import { strToU8 } from 'fflate';
 import Papa from 'papaparse';
 import { describe, expect, test } from 'vitest';
 import { readCsv, readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { inputColumns, SHEET_NAMES, type Cells, type Content } from '../../src/schedule/index.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
@@ -131,7 +132,7 @@ describe('hostile texts in every cell that takes a text', () => {
     const schedule = new LoadSchedule(content);
     for (const { message } of schedule.findings) expect(message.length).toBeGreaterThan(10);
     for (const sheet of SHEET_NAMES) {
-      for (const { id } of schedule.rows(sheet)) schedule.explain(sheet, id, inputColumns(sheet)[0]!.key);
+      for (const { id } of schedule.rows(sheet)) explainCell(schedule, sheet, id, inputColumns(sheet)[0]!.key);
     }
     expect(Object.keys(Object.prototype)).toEqual([]);
     expect(({} as Record<string, unknown>).qty).toBeUndefined();

@@ -44,6 +44,23 @@ test('one panel has its rows and findings, the lists, and figures as they are', 
   expect(schedule.rows('devices')).toHaveLength(4);
 });
 
+test.each([[12, 'devices', 1], [12, 'supplies', 2], [24, undefined, 2]])(
+  'a run fed from another panel is not over for nothing: devices of %d V on 24 V are told in both, at the %s', (
+    voltage, told, rows,
+  ) => {
+    const fed = scheduleOf({
+      enclosures: [{ enclosure: 'P1' }, { enclosure: 'P2' }], types: [{ type: 'T', draw: 100, voltage }],
+      supplies: [{ rail: 'L1', rated: 10, enclosure: 'P1' }],
+      ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2, enclosure: 'P2' }], runs: [{ run: 'W1', way: 'F1' }],
+      devices: ['D1', 'D2'].slice(0, rows).map((ref) => ({ ref, type: 'T', qty: 1, run: 'W1' })),
+    });
+    for (const panel of ['P1', 'P2']) {
+      const over = panelView(fed, panel).findings.filter(({ severity }) => severity === 'over').map(({ sheet }) => sheet);
+      expect(over).toEqual(told === undefined ? [] : [told]);
+      expect(() => loadTableHtml(buildReport(fed, { generated: '2026-11-30', panel }), {})).not.toThrow();
+    }
+  });
+
 test('a workbook of one panel hides what belongs to others, keeps every figure, and is read back whole', async () => {
   const bytes = await loadTableXlsx(schedule, buildReport(schedule, { generated: '2026-11-30', panel: 'P2' }));
   const book = readFile(bytes, { type: 'array', cellStyles: true });

@@ -1,6 +1,7 @@
 import { read as readFile, utils } from '@e965/xlsx';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport, loadTableCsv, loadTableHtml, loadTableXlsx } from '../../src/report/index.ts';
 import { columnOf, formatCell, SCHEMA, SHEET_NAMES, type Column } from '../../src/schedule/index.ts';
@@ -47,7 +48,7 @@ test('L2-W8 of the demo: 10.48 m is its longest, and 10.4 m is said everywhere',
   // it 70 − (40 ÷ 30 − (2 ÷ 8.5)²) × 30 = 31.66 °C warm: 2 × 26 Ω/km × (1 + 0.00393 × 11.66) = 54.383 mΩ/m.
   expect(demo.value('runs', id, 'maxLength')).toBeCloseTo(10.481, 3);
   // At most, as it is not wholly known what its supply has for a short circuit.
-  expect(demo.explain('runs', id, 'maxLength')!.result).toBe('≤ 10.4\u00a0m');
+  expect(explainCell(demo, 'runs', id, 'maxLength')!.result).toBe('≤ 10.4\u00a0m');
   const report = buildReport(demo, { generated: '2026-11-25', sheet: 'runs' });
   // 1.2 V ÷ 2.1053 A over 60 m are 9.5 mΩ/m: 4 mm², at 30.18 °C 2 × 4.61 × 1.040 = 9.59, is too thin by a little.
   // Behind its row number and its tag, the line of the worked-out columns has longest and conductor, and last

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { readData, rowsOf } from '../data/read-data.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
@@ -57,7 +58,7 @@ test('runs whose conductor does not say what it carries are never within limits,
   const schedule = scheduleOf({ ...sheets, runs: wires, conductors: [{ conductor: 'C', resistance: 12.1 }] });
   expect(figures(schedule)).toEqual([null, 'incomplete']);
   expect(valueAt(schedule, 'runs', 0, 'smallestConductor')).toBeNull();
-  const { numbers } = schedule.explain('runs', idAt(schedule, 'runs'), 'status')!;
+  const { numbers } = explainCell(schedule, 'runs', idAt(schedule, 'runs'), 'status')!;
   expect(numbers).toContain('what its conductor carries is not known');
   const told = schedule.findings.filter(({ rule }) => /carries|current-missing/.test(rule));
   expect(told).toMatchObject(
@@ -72,7 +73,7 @@ test('runs whose conductor does not say what it carries are never within limits,
 
 test('what a cable carries is explained with its numbers and its tables', () => {
   const schedule = run('1.5 mm² solid', 12, { grouped: 4, ambient: 40 });
-  const { numbers, result, source } = schedule.explain('runs', idAt(schedule, 'runs'), 'carries')!;
+  const { numbers, result, source } = explainCell(schedule, 'runs', idAt(schedule, 'runs'), 'carries')!;
   expect(numbers).toBe(
     '16.50\u00a0A × 1 × the factor for 40\u00a0°C around a conductor of 70\u00a0°C rated at 30\u00a0°C × the factor for 4 bunched circuits'
   );

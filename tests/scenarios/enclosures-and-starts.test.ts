@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, parseCell, type Cells, type Content, type InputColumn } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
@@ -28,7 +29,7 @@ describe('an enclosure in the sun of its own losses', () => {
     const schedule = scheduleOf(panel());
     const figures = ['rise', 'inside', 'top'].map((key) => valueAt(schedule, 'enclosures', 0, key));
     expect(figures).toEqual([near(RISE), near(35 + RISE), near(35 + 1.3 * RISE)]);
-    expect(schedule.explain('enclosures', idAt(schedule, 'enclosures'), 'top')).toMatchObject({
+    expect(explainCell(schedule, 'enclosures', idAt(schedule, 'enclosures'), 'top')).toMatchObject({
       numbers: '35.0\u00a0°C + 18.6\u00a0K × 1.30', result: '59.2\u00a0°C',
     });
   });

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import type { Cells, Content, SheetName } from '../../src/schedule/index.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
 
@@ -56,7 +57,7 @@ describe('one input that is missing', () => {
 
   test('is named in the explanation of what waits for it', () => {
     const schedule = without('devices', { qty: null });
-    const explained = schedule.explain('supplies', idAt(schedule, 'supplies'), 'status')!;
+    const explained = explainCell(schedule, 'supplies', idAt(schedule, 'supplies'), 'status')!;
     expect([explained.result, explained.numbers!.split(';')[0]]).toEqual([
       'incomplete',
       expect.stringContaining('Rail L1 carries at least 0.00 A: 2 rows on it are not wholly known. Complete them to know the rest.'),
@@ -100,7 +101,7 @@ test('a run without a working voltage is told there, and its way and rail say so
   });
   // Behind as much resistance no short circuit trips the way either, which is another cause.
   expect(told(schedule).map(([rule]) => rule)).toEqual(['run-no-working-voltage', 'run-may-not-clear']);
-  const explained = (sheet: 'supplies' | 'ways') => schedule.explain(sheet, idAt(schedule, sheet), 'status')!.numbers!;
+  const explained = (sheet: 'supplies' | 'ways') => explainCell(schedule, sheet, idAt(schedule, sheet), 'status')!.numbers!;
   expect(explained('supplies')).toContain(
     'Rail L1 carries at least 1.83 A: 1 run on it has no working voltage, and what it draws is not known. Put that right first, at the runs.');
   expect(explained('ways')).toContain(
@@ -136,7 +137,7 @@ test.each([
   const { id } = schedule.rows('supplies')[0]!;
   expect([valueAt(schedule, 'supplies', 0, 'status'), schedule.rulesAgainst('supplies', id).includes(rule)]).toEqual(['incomplete', true]);
   expect(told(schedule).map(([each]) => each)).not.toContain(rule);
-  expect(schedule.explain('supplies', id, 'status')!.numbers).toMatch(/not wholly known/);
+  expect(explainCell(schedule, 'supplies', id, 'status')!.numbers).toMatch(/not wholly known/);
   expect(scheduleOf(whole).rulesAgainst('supplies', id)).not.toContain(rule);
 });
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell, roomFor } from '../../src/explanations.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { closeTo, EXACT } from '../support/close-to.ts';
 import { enter, findingsAt, idAt, scheduleOf, valueAt } from '../support/schedules.ts';
@@ -21,7 +22,7 @@ describe('the relay side', () => {
     // 8 × 7.8 A = 62.4 A; 16 − 62.4
     expect(['current', 'headroom', 'used', 'free', 'status'].map((key) => valueAt(schedule, 'modules', 0, key)))
       .toEqual([closeTo(62.4, EXACT), closeTo(-46.4, EXACT), 8, 0, 'over']);
-    expect(schedule.room('modules', 0)?.sentence).toBe('Room for no more outputs before all are used.');
+    expect(roomFor(schedule, 'modules', 0)?.sentence).toBe('Room for no more outputs before all are used.');
   });
 
   const motor = (cells: Cells) => scheduleOf({
@@ -91,7 +92,7 @@ describe('a load of 24 V that a relay switches', () => {
 
   test('says in its explanation that nothing was looked at of its cable', () => {
     const schedule = sheets({ rail: 'L1' });
-    expect(schedule.explain('outputs', idAt(schedule, 'outputs'), 'status')!.checks)
+    expect(explainCell(schedule, 'outputs', idAt(schedule, 'outputs'), 'status')!.checks)
       .toContain('not judged here: the cable to its load');
   });
 

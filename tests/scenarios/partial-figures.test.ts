@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import { buildReport } from '../../src/report/index.ts';
 import { enter, findingsAt, idAt, reference, scheduleOf, typeFormula, valueAt } from '../support/schedules.ts';
 
@@ -21,7 +22,7 @@ test('what is not known bears no sign, though it follows from a partial total', 
     branches: [{ branch: 'B1' }, { branch: 'B2', limit: 10 }],
     devices: [{ ref: 'D1', qty: 1, branch: 'B1' }, { ref: 'D2', qty: 1, branch: 'B2' }],
   });
-  const explained = (at: number) => schedule.explain('branches', idAt(schedule, 'branches', at), 'free')!.result;
+  const explained = (at: number) => explainCell(schedule, 'branches', idAt(schedule, 'branches', at), 'free')!.result;
   expect([explained(0), explained(1)]).toEqual(['not known', '≤ 10']);
   const report = buildReport(schedule, { generated: '2026-11-25' });
   const { tables: [listed] } = report.sections.find(({ name }) => name === 'branches')!;
@@ -36,7 +37,7 @@ test('a figure that may be more or less than what is shown bears no sign either'
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }], types: [{ type: 'T', draw: 100, minVoltage: 20.4 }],
     devices: [{ type: 'T', qty: 1, run: 'W1' }],
   });
-  expect(schedule.explain('runs', idAt(schedule, 'runs'), 'minVoltage')!.result).toBe('20.4\u00a0V');
+  expect(explainCell(schedule, 'runs', idAt(schedule, 'runs'), 'minVoltage')!.result).toBe('20.4\u00a0V');
 });
 
 describe('what follows from a partial figure through a reference is partial too', () => {
@@ -156,7 +157,7 @@ describe('the rail of a device is that of its run where it has none of its own',
 
   test('the explanation says where it comes from', () => {
     const schedule = onRun();
-    expect(schedule.explain('devices', idAt(schedule, 'devices'), 'rail'))
+    expect(explainCell(schedule, 'devices', idAt(schedule, 'devices'), 'rail'))
       .toMatchObject({ words: 'rail of the run W1', result: 'L1' });
   });
 });

@@ -1,4 +1,5 @@
 import { afterEach, describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { buildReport } from '../../src/report/index.ts';
 import type { Content, SheetName } from '../../src/schedule/index.ts';
@@ -13,7 +14,7 @@ const opened = (sheets: Content['sheets']): LoadSchedule => {
 afterEach(() => { for (const schedule of made.splice(0)) schedule.dispose(); });
 
 const checksOf = (schedule: LoadSchedule, sheet: SheetName) =>
-  schedule.explain(sheet, idAt(schedule, sheet), 'status')!.checks!;
+  explainCell(schedule, sheet, idAt(schedule, sheet), 'status')!.checks!;
 const numberMade = (checks: string) => Number(/^(\d+) checks? of its limits made/.exec(checks)![1]);
 
 describe('a status says what it rests on', () => {
@@ -46,7 +47,7 @@ describe('a status says what it rests on', () => {
   test('what is over says so first, and its checks behind it', () => {
     const schedule = opened({ devices: [{ type: 'lamp', qty: 9, rail: 'L1' }], types, supplies: [{ rail: 'L1', rated: 4 }] });
     // 9 × 0.5 A = 4.5 A of 4 A.
-    const { numbers, checks } = schedule.explain('supplies', idAt(schedule, 'supplies'), 'status')!;
+    const { numbers, checks } = explainCell(schedule, 'supplies', idAt(schedule, 'supplies'), 'status')!;
     expect(numbers).toMatch(/^Rail L1 is asked for 4\.50\sA and may be used for 4\.00\sA: /);
     expect(numbers!.endsWith(checks!)).toBe(true);
   });

@@ -1,4 +1,4 @@
-import { exceeds, minus, number, times, type InputRow, type Known } from './known-number.ts';
+import { exceeds, isGiven, minus, number, times, type InputRow, type Known } from './known-number.ts';
 import { independentLowest } from './independent-warmth.ts';
 
 /** Whether a battery stands behind a supply. */
@@ -38,3 +38,11 @@ export interface VoltageRow {
 /** Whether one of the device rows on a supply does not bear its voltage. */
 export const hasMisfit = (rows: readonly VoltageRow[], supply: InputRow): boolean => rows.some(({ row, type }) =>
   type !== undefined && number(row, 'qty') !== 0 && isMisfit(type, supply));
+
+/** Whether a voltage of the type of a row is entered and is none; what it is made for counts without limits only. */
+export const isVoltageUnread = (rows: readonly VoltageRow[]): boolean => rows.some(({ row, type }) => {
+  const lacks = (key: string) => number(type, key) === null;
+  const isUnread = (key: string) => isGiven(type?.[key]) && lacks(key);
+  return number(row, 'qty') !== 0 && (isUnread('minVoltage') || isUnread('maxVoltage')
+    || (isUnread('voltage') && (lacks('minVoltage') || lacks('maxVoltage'))));
+});

@@ -41,6 +41,9 @@ const above = (one: number, other: number) => one > other * (1 + 1e-9);
 const num = (row: Row | undefined, key: string, otherwise: number | null = null) =>
   typeof row?.[key] === 'number' ? row[key] : otherwise;
 
+/** Whether a cell holds something that is no number. */
+const isUnread = (row: Row | undefined, key: string) => (row?.[key] ?? null) !== null && num(row, key) === null;
+
 /** Whether a short circuit on a way leaves the fuse of its supply whole; `null` where nothing shows it. */
 function isSelective(fuse: number, fuseKind: string, rated: number, kind: string, available: number | null) {
   if (kind === 'electronic') return !above(rated, fuse);
@@ -91,7 +94,9 @@ export function independentWays({ supplies, ways, runs, devices, types }: WayShe
     // A fuse of unknown kind may well be of the kind of the way.
     const isUnclear = fuse !== null && typeof fuseKind !== 'string' && rated !== null && typeof way.kind === 'string'
       && isSelective(fuse, way.kind, rated, way.kind, null) === false;
-    const isKnown = !isUnclear && rated !== null && available !== null && trip !== null && k2 !== null;
+    const isStartUnread = way.kind === 'electronic'
+      && on.some((row) => row.qty !== 0 && isUnread(types.find(({ type }) => type === row.type), 'inrush'));
+    const isKnown = !isUnclear && !isStartUnread && !isUnread(supply, 'fuse') && rated !== null && available !== null && trip !== null && k2 !== null;
     return {
       trip, k2, connected, demand, largest, start, available,
       status: over ? 'over' : near ? 'near' : isKnown ? 'ok' : 'incomplete',

@@ -3,7 +3,7 @@ import { betweenWays } from './independent-second-feed.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
-import { hasMisfit } from './independent-voltage.ts';
+import { hasMisfit, isVoltageUnread } from './independent-voltage.ts';
 import {
   feedOf, inputOf, moduleOf, outputOf, type FeedFigures, type ModuleFigures, type OutputFigures,
 } from './independent-outputs.ts';
@@ -357,7 +357,7 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
         || exceeds(fuse, most) || exceeds(leastTrip, times(usable, peak)) || measured.near || start.over,
       usable === null || target === null || demand.partial || isMisplaced || lacksWarmth || start.isPartial
         || (needed !== null && battery === null) || isAsked || hasFault(row)
-        || (row.redundant === true && number(row, 'seriesDrop') === null),
+        || isVoltageUnread(starting) || (row.redundant === true && number(row, 'seriesDrop') === null),
     ),
     partial: {
       usable: isUsablePartial, connected: connected.partial, demand: demand.partial,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { explanationText, type Explanation } from '../../src/engine/index.ts';
+import { explainCell, roomFor } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { loadWords } from '../../src/words/index.ts';
@@ -45,7 +46,7 @@ function* explanations(schedule: LoadSchedule): Generator<{ place: string; expla
     for (const { id } of schedule.rows(sheet)) {
       for (const { key, ...column } of SCHEMA[sheet].columns) {
         if ('status' in column) continue;
-        const explanation = schedule.explain(sheet, id, key);
+        const explanation = explainCell(schedule, sheet, id, key);
         if (explanation !== undefined) yield { place: `${sheet}.${key}`, explanation };
       }
     }
@@ -98,14 +99,14 @@ describe('an explanation', () => {
     ['fr', 'branches', 'cables', 'Liaisons = nombre de liaisons qui la nomment = 1 liaison = 1'],
   ])('in %s of %s.%s', async (locale, sheet, key, text) => {
     const schedule = speaking(await loadWords(locale));
-    expect(explanationText(schedule.explain(sheet, idAt(schedule, sheet), key)!)).toBe(text);
+    expect(explanationText(explainCell(schedule, sheet, idAt(schedule, sheet), key)!)).toBe(text);
   });
 });
 
 test('an input says whether somebody entered it or the column gives it', () => {
   const schedule = new LoadSchedule({ details: {}, sheets: SHEETS });
   const said = (key: string, at: number) => {
-    const { words, source } = schedule.explain('supplies', idAt(schedule, 'supplies', at), key)!;
+    const { words, source } = explainCell(schedule, 'supplies', idAt(schedule, 'supplies', at), key)!;
     return [words, source];
   };
   expect(said('units', 0)).toEqual(['entered here', 'the person who entered it']);
@@ -119,7 +120,7 @@ describe('the room that is left', () => {
     ['fr', 'Place pour d’autres charges identiques avant le pouvoir de fermeture du contact\u00a0: 9.'],
   ])('on an output in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
-    expect(schedule.room('outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);
+    expect(roomFor(schedule, 'outputs', idAt(schedule, 'outputs'))?.sentence).toBe(sentence);
   });
 
   // 10 A, 8 A to the target, less 3 × 390.625 mA, 2 × 8.5 mA × 0.5 and 0.02 A that the run costs, by 390.625 mA: 22 and
@@ -135,7 +136,7 @@ describe('the room that is left', () => {
     ],
   ])('on a supply in %s', async (locale, sentence) => {
     const schedule = speaking(await loadWords(locale));
-    expect(schedule.room('supplies', idAt(schedule, 'supplies'), idAt(schedule, 'types'))?.sentence)
+    expect(roomFor(schedule, 'supplies', idAt(schedule, 'supplies'), idAt(schedule, 'types'))?.sentence)
       .toContain(sentence);
   });
 });

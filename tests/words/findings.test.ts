@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, removeRows, findColumn, SHEET_NAMES, type Content } from '../../src/schedule/index.ts';
 import { loadWords, type Words } from '../../src/words/index.ts';
@@ -64,6 +65,12 @@ const MORE: readonly Content['sheets'][] = [
   {
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
+  },
+  // What another row holds tells nothing: a fuse, a voltage of a type.
+  {
+    supplies: [{ rail: 'L1', rated: 10, fuse: '=1/0' }, { rail: 'L2', rated: 10 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 2 }],
+    types: [{ type: 'T', draw: 1, maxVoltage: '=1/0' }], devices: [{ ref: 'D1', type: 'T', qty: 1, rail: 'L2' }],
   },
   // Statuses that follow from what another row lacks, or from a tag that stands twice.
   {
@@ -194,7 +201,7 @@ function saidOf(schedules: readonly Content[], words: Words): string[] {
   return schedules.flatMap((content) => {
     const schedule = new LoadSchedule(content, { words });
     const explained = SHEET_NAMES.filter((sheet) => findColumn(sheet, 'status') !== undefined)
-      .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => schedule.explain(sheet, id, 'status') ?? []))
+      .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => explainCell(schedule, sheet, id, 'status') ?? []))
       .flatMap(({ title, words: rule, numbers, result, source, parts }) =>
         [title, rule, numbers ?? '', result, source, ...parts.flatMap(({ label, text }) => [label, text])]);
     const remedies = schedule.findings.flatMap((finding) => schedule.remedy(finding)?.label ?? []);

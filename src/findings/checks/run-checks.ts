@@ -272,7 +272,8 @@ export const runChecks: readonly Check[] = [
   },
   {
     rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
-    find: (row) => !row.names('conductor') || row.numberOf('conductor', 'maxCurrent') !== null ? undefined
+    find: (row) => !row.names('conductor') || ['maxCurrent', 'maxTemperature', 'baseTemperature']
+      .every((key) => row.numberOf('conductor', key) !== null) ? undefined
       : unknown(
         row,
         message(

@@ -9,7 +9,7 @@ import { carriesOf } from './run-remedy.ts';
 /** What protects the cable of a run; `undefined` where it has a way or nothing can be said. */
 function withoutWay(row: RowReader): Unguarded | undefined {
   const carries = carriesOf(row);
-  if (row.value('way') !== null || carries === null) return undefined;
+  if (row.value('way') !== null || carries === null || row.isUnreadable('rail', 'fuse')) return undefined;
   const rail = (key: string) => row.numberOf('rail', key);
   const [rated, units, most, fuse] = [rail('rated'), rail('units'), rail('maxOutput'), rail('fuse')];
   if (rated === null || units === null || most === null) return undefined;
@@ -96,8 +96,13 @@ export const runProtectionChecks: readonly Check[] = [
   },
   {
     rule: 'run-supply-unknown', sheet: 'runs', key: 'available', severity: 'incomplete', inStatus: true, elsewhere: true,
-    find: (row) => !row.names('rail') || row.numberOf('rail', 'rated') !== null ? undefined : unknown(row, message(
-      '{name}: what its supply may feed is not known, so neither overload nor a short circuit is checked.'
-    )),
+    find: (row) => {
+      const needed = row.value('way') === null ? ['rated', 'units', 'maxOutput'] : ['rated'];
+      const isKnown = needed.every((key) => row.numberOf('rail', key) !== null)
+        && (row.value('way') !== null || !row.isUnreadable('rail', 'fuse'));
+      return isKnown || !row.names('rail') ? undefined : unknown(row, message(
+        '{name}: what its supply may feed is not known, so neither overload nor a short circuit is checked.'
+      ));
+    },
   },
 ];

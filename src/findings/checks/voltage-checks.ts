@@ -4,6 +4,8 @@ import type { Check, Found } from '../check.ts';
 import { isOther, MISFIT, type Misfit, type MisfitRows, type MisfitType } from '../misfit.ts';
 import { where, type Only } from '../only.ts';
 import type { RowReader } from '../row-reader.ts';
+import { UNSURE } from '../unsure-types.ts';
+import { waitsFor } from './limit-checks.ts';
 
 /** What a type bears, with the rows of it. */
 const BEARS: Readonly<Record<Misfit, string>> = {
@@ -92,6 +94,11 @@ const elsewhere = (rule: string, sheet: 'supplies' | 'runs', key: string): Check
   },
 });
 
+/** A check that waits for types of which a voltage cannot be read, as is told there. */
+const waitsForVoltages = (rule: string, sheet: 'supplies' | 'runs', key: string): Check => waitsFor(rule, sheet, key, message(
+  '{name}: which voltage some of its devices bear is not known, so whether they have it is not checked.'
+), (row) => row.fact(UNSURE.voltage[sheet]) !== undefined);
+
 /** What device rows, and the rails and runs that feed them, are held against in voltage. */
 export const voltageChecks: readonly Check[] = [
   atDevice('over', where(['rail.highest', 'type.maxVoltage'], exceeds), (row, most) => {
@@ -137,6 +144,8 @@ export const voltageChecks: readonly Check[] = [
       }, { of: found.of });
     },
   },
+  waitsForVoltages('supply-devices-voltage-unknown', 'supplies', 'voltage'),
+  waitsForVoltages('run-devices-voltage-unknown', 'runs', 'rail'),
   elsewhere('supply-devices-wrong-voltage', 'supplies', 'voltage'),
   elsewhere('run-devices-wrong-voltage', 'runs', 'rail'),
 ];

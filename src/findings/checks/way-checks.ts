@@ -5,6 +5,7 @@ import { COLLAPSED } from '../collapsed.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { START_UPS } from '../start-up.ts';
+import { UNSURE } from '../unsure-types.ts';
 import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown, waitsFor } from './limit-checks.ts';
 import { startRemedy } from './start-checks.ts';
 import { wayRemedy } from './way-remedy.ts';
@@ -168,6 +169,12 @@ export const wayChecks: readonly Check[] = [
       };
     },
   },
+  waitsFor('way-fuse-unknown', 'ways', 'rated', message(
+    '{name}: the fuse of its supply is not known, so whether that stays whole is not checked.'
+  ), (row) => row.isUnreadable('rail', 'fuse')),
+  waitsFor('way-start-unknown', 'ways', 'start', message(
+    '{name}: what some of its devices draw when they start is not known, so whether it comes up is not checked.'
+  ), (row) => row.value('kind') === 'electronic' && row.fact(UNSURE.inrush) !== undefined),
   missingInput(
     'way-rail-missing', 'ways', 'rail',
     message('{name} has no rail, so what it is fed from is not known. Choose the rail behind it.')

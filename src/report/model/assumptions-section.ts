@@ -1,4 +1,5 @@
 import type { Explanation } from '../../engine/index.ts';
+import { explainCell } from '../../explanations.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   formatCell, inputColumns, SCHEMA, SHEET_NAMES, type InputColumn, type Row, type SheetName,
@@ -58,7 +59,7 @@ function linesOf(schedule: LoadSchedule, sheet: SheetName, column: InputColumn, 
     if (value === null || (isOwn && !isListed)) continue;
     const text = isListed ? formatCell(column, value, words, 'show') : '';
     const origin = isOwn ? words.say('entered') : derived
-      === undefined ? words.say('default') : inGeneral(schedule.explain(sheet, id, key)!);
+      === undefined ? words.say('default') : inGeneral(explainCell(schedule, sheet, id, key)!);
     const line = lines.get(`${origin} ${text}`) ?? {
       value: text === '' || unit === undefined ? text : `${text}\u00a0${unit}`, origin,
       source: isOwn ? '' : words.text(derived?.source ?? source), count: 0,

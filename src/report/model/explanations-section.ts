@@ -1,3 +1,4 @@
+import { explainCell } from '../../explanations.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, tagOf, type Column, type SheetName } from '../../schedule/index.ts';
 import { textCell, textColumns } from './cells.ts';
@@ -33,7 +34,7 @@ function isWorkedOut(column: Column): boolean {
 function example(schedule: LoadSchedule, sheet: SheetName, { key }: Column): ReportRow[] {
   const row = filledRows(schedule, sheet)
     .find(({ id }) => schedule.value(sheet, id, key) !== null && !schedule.isOwn(sheet, id, key));
-  const explanation = row && schedule.explain(sheet, row.id, key);
+  const explanation = row && explainCell(schedule, sheet, row.id, key);
   if (row === undefined || explanation === undefined) return [];
   const { title, words, numbers = '', result, source } = explanation;
   const name = tagOf(sheet, row) || String(schedule.document.position(sheet, row.id) + 1);

@@ -1,0 +1,31 @@
+import { explain, roomIn, type Explanation, type Room } from './engine/index.ts';
+import { explainStatus, type Status } from './findings/index.ts';
+import type { LoadSchedule } from './load-schedule.ts';
+import { columnOf, type SheetName } from './schedule/index.ts';
+
+// Beside the schedule and not in it, since a page shows figures before anybody asks why they are what they are.
+
+/**
+ * Why the figure in a cell is what it is.
+ * @returns `undefined` where the row is not there, or the cell holds what was entered.
+ */
+export function explainCell(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): Explanation | undefined {
+  const column = columnOf(sheet, key);
+  if (column.role === 'computed' && column.status === true) {
+    const status = schedule.value(sheet, id, key) as Status | null;
+    if (status === null) return undefined;
+    const { deciding, made } = schedule.statusBasis(sheet, id);
+    return explainStatus(sheet, status, deciding, made, schedule.words);
+  }
+  return explain(schedule.document, schedule.figures, sheet, id, key, schedule.words);
+}
+
+/**
+ * How many more of the same an output or the place of a device row takes, or a supply, run or branch of a type.
+ * @param typeId id of the row of that type.
+ * @returns `undefined` where that is not known, or no such question.
+ */
+export function roomFor(schedule: LoadSchedule, sheet: SheetName, id: number, typeId?: number): Room | undefined {
+  const isOver = (place: SheetName, at: number) => schedule.value(place, at, 'status') === 'over';
+  return roomIn(schedule.document, schedule.figures, sheet, id, typeId, schedule.words, isOver);
+}
