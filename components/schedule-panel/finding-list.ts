@@ -55,7 +55,7 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
           @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}
     ${remedy === undefined ? nothing : html`<button type="button" class="link remedy"
       @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>${remedy.label}</button>`}
-    ${host.readonly || !isMendable(finding) ? nothing : html`<button type="button" class="link remedy" data-mend=${name} aria-expanded=${host.mending === name}
+    ${host.readonly || !isMendable(finding) ? nothing : html`<button type="button" class="link mend" data-mend=${name} aria-expanded=${host.mending === name}
       @click=${() => { host.mend(host.mending === name ? '' : name); }}>${words.say('What would mend it')}</button>`}</div>
     ${host.mending === name && isMendable(finding) && !host.readonly ? html`<elv-remedy-list asked .schedule=${host.schedule} .finding=${finding} .revision=${host.revision}></elv-remedy-list>` : nothing}
     ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
@@ -102,8 +102,8 @@ export const findingListStyles = css`
   .finding .mark { position: relative; inset-block-start: 1px; }
   .finding:focus-visible { outline-offset: -3px; }
   .accept { flex: none; padding: 0; margin-inline-end: 6px; justify-content: center; color: var(--elv-ink-default); }
-  .accept:focus-visible, .withdraw:focus-visible, .remedy:focus-visible { outline-offset: -2px; }
-  .withdraw, .remedy { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
+  .accept:focus-visible, .withdraw:focus-visible, .remedy:focus-visible, .mend:focus-visible { outline-offset: -2px; }
+  .withdraw, .remedy, .mend { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
   .acceptance { display: block; }
   elv-acceptance-form, elv-remedy-list { margin: 0 14px 4px; }
   .more { margin: 2px 14px 6px; }

@@ -58,6 +58,6 @@ test('the jobs on chosen rows are said through the words of the element, with wh
   // What would mend the first of what was found that may be mended, asked for in the list.
   const mending = part(element, 'elv-schedule-panel [data-mend]')!;
   mending.click();
-  await expect.poll(() => textOf(element, 'elv-schedule-panel elv-remedy-list')).not.toBe('');
+  await expect.poll(() => textOf(element, 'elv-schedule-panel elv-remedy-list span')).not.toBe('');
   expect(english().filter((each) => each.startsWith('elv-remedy-list'))).toEqual([]);
 });
