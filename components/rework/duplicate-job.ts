@@ -38,7 +38,7 @@ export class DuplicateJob implements Job {
       this.#of = value === 'area' ? { area: this.#firstArea() } : { sheet: sheet as DuplicatedSheet, ids };
       this.#propose();
     };
-    return html`${sheet !== 'devices' && sheet !== 'outputs' ? nothing : html`<label>${words.say('Duplicate')} <select data-option="what" data-first @change=${this.#on(onWhat)}>
+    return html`${sheet !== 'devices' && sheet !== 'outputs' ? nothing : html`<label>${words.say('What')} <select data-option="what" data-first @change=${this.#on(onWhat)}>
         <option value="rows" ?selected=${!isArea}>${words.say('{n, plural, one {the selected row} other {the # selected rows}}', { n: ids.length })}</option>
         <option value="area" ?selected=${isArea}>${words.say('all of an area')}</option></select></label>`}
       ${this.#pair('area', words.say('Areas that begin with'), words.say('begin then with'), this.#area, this.#setArea)}
@@ -95,7 +95,8 @@ export class DuplicateJob implements Job {
       : this.#of.ids.slice(0, TOLD).map((id) => rowName(schedule, { sheet, id })).join(', ');
     return {
       label: words.say('Duplication of {what}: {n, plural, one {# row} other {# rows}}', { what, n }),
-      sum: words.say('{n, plural, one {# row is} other {# rows are}} copied: {kinds}. What was measured, where it was counted and what was accepted stays with the originals.', { n, kinds }),
+      sum: words.say('{n, plural, one {# row is} other {# rows are}} copied: {kinds}.', { n, kinds }),
+      note: words.say('What was measured, where it was counted and what was accepted stays with the originals.'),
       problems: n === 0 ? [words.say('There is nothing to duplicate. Enter how the areas begin, or select rows.')]
         : refused.slice(0, TOLD).map((row) => this.#problem(row)),
       changes: plan.changes,
@@ -123,8 +124,8 @@ export class DuplicateJob implements Job {
     const isRefused = ({ problem }: CopiedRow) => Number(problem !== undefined);
     const shown = [...tagged].sort((a, b) => isRefused(b) - isRefused(a)).slice(0, LISTED);
     return html`<details class="tags" open><summary>${words.say('{n, plural, one {# new tag} other {# new tags}}', { n: tagged.length })}</summary>
-      <table><thead><tr><th scope="col">${words.say('Sheet')}</th><th scope="col">${words.say('Tag')}</th><th scope="col">${words.say('New tag')}</th></tr></thead>
-      <tbody>${shown.map((row) => this.#tagLine(row))}</tbody></table>
+      <div><table><thead><tr><th scope="col">${words.say('Sheet')}</th><th scope="col">${words.say('Tag')}</th><th scope="col">${words.say('New tag')}</th></tr></thead>
+      <tbody>${shown.map((row) => this.#tagLine(row))}</tbody></table></div>
       ${tagged.length <= LISTED ? nothing : html`<p class="quiet">${words.say('and {more} more', { more: tagged.length - LISTED })}</p>`}</details>`;
   }
 

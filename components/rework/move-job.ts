@@ -119,10 +119,8 @@ export class MoveJob implements Job {
     const puts = [...this.#partly.values()].some((fate) => fate !== 'whole');
     return {
       label: words.say('Move of {n, plural, one {# device row} other {# device rows}} to {to}', values),
-      sum: [
-        words.say('{n, plural, one {# device row goes} other {# device rows go}} to {to}, with {runs, plural, one {# run} other {# runs}} and {ways, plural, one {# way} other {# ways}}.', values),
-        ...puts ? [words.say('Rows that are put on another run lose their distance, which is not known there: they count at its far end until it is entered.')] : [],
-      ].join(' '),
+      sum: words.say('{n, plural, one {# device row goes} other {# device rows go}} to {to}, with {runs, plural, one {# run} other {# runs}} and {ways, plural, one {# way} other {# ways}}.', values),
+      note: puts ? words.say('Rows that are put on another run lose their distance, which is not known there: they count at its far end until it is entered.') : undefined,
       problems, changes,
       place: device !== undefined ? { sheet: 'devices', id: device, key: this.#to!.sheet === 'supplies' ? 'rail' : 'branch' }
         : run === undefined ? undefined : { sheet: 'runs', id: run, key: 'rail' },

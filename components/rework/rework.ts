@@ -61,14 +61,15 @@ export class Rework extends WorkArea implements JobHost {
 
   protected body(): TemplateResult {
     const { words } = this;
-    const { problems, sum, list } = this.#plan!;
+    const { problems, sum, note, list } = this.#plan!;
     const offered = JOBS_OF[this.rows.sheet] ?? [];
     return html`${offered.length < 2 ? nothing : html`<div class="choice jobs" role="group" aria-label=${words.say('Jobs on the selected rows')}>${offered.map((name) =>
       html`<button type="button" data-job=${name} aria-pressed=${name === this.chosen} @click=${() => { this.chosen = name; }}>${words.say(JOBS[name].title)}</button>`)}</div>`}
       <div class="options">${this.#job!.choices()}</div>
       <div class="outcome" role="status">${problems.length > 0
         ? html`<ul class="problems">${problems.map((problem) => html`<li class="spoken">${problem}</li>`)}</ul>`
-        : html`<p class="sum spoken">${this.#tried === undefined ? words.say('Nothing to change') : sum}</p>`}</div>
+        : html`<p class="sum spoken">${this.#tried === undefined ? words.say('Nothing to change') : sum}</p>
+          ${note === undefined ? nothing : html`<p class="quiet spoken">${note}</p>`}`}</div>
       ${list}${this.#tried?.more}${this.#tried === undefined ? nothing : triedChanges(this.#tried.changes, words)}`;
   }
 

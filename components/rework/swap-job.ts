@@ -111,10 +111,11 @@ export class SwapJob implements Job {
       return [words.text(column.title), text(column, before[key]), text(column, after[key])];
     });
     const [old, present] = [this.#from, this.#to].map((tag) => schedule.rows('types').find((row) => tagOf('types', row) === tag)!.id);
-    const types = (['voltage', 'minVoltage', 'maxVoltage'] as const).map((key) => {
+    const types = (['draw', 'power', 'voltage', 'minVoltage', 'maxVoltage'] as const).flatMap((key) => {
       const column = columnOf('types', key);
-      const of = (id: number) => text(column, schedule.value('types', id, key) as number | null);
-      return [words.text(column.title), of(old!), of(present!)];
+      const [was, is] = [old, present].map((id) => schedule.value('types', id!, key) as number | null);
+      // What neither of them says is no difference.
+      return was === null && is === null ? [] : [[words.text(column.title), text(column, was!), text(column, is!)]];
     });
     const price = columnOf('types', 'price');
     const lines = [...sums, [words.text(price.title), text(price, before.price), text(price, after.price)], ...types];

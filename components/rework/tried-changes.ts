@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { SEVERITIES, STATE_WORDS } from '../../src/findings/index.ts';
+import { SEVERITIES } from '../../src/findings/index.ts';
 import { changesSection, type Standing, type TriedChanges } from '../../src/report/changes/index.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -22,11 +22,10 @@ export function triedChanges(tried: TriedChanges, words: Words): TemplateResult 
 }
 
 function findingCounts({ counts }: TriedChanges, words: Words): TemplateResult {
-  const line = (title: string, of: TriedChanges['counts']['before']) => html`<tr><th scope="row">${title}</th>
-    ${SEVERITIES.map((severity) => html`<td class="number">${of[severity]}</td>`)}</tr>`;
-  return html`<table class="counts"><caption class="unseen">${words.say('Findings before and after')}</caption>
-    <thead><tr><th scope="col">${words.say('Findings')}</th>${SEVERITIES.map((severity) => html`<th scope="col" class="number">${words.say(STATE_WORDS[severity])}</th>`)}</tr></thead>
-    <tbody>${line(words.say('Before'), counts.before)}${line(words.say('After'), counts.after)}</tbody></table>`;
+  return html`<ul class="counts" aria-label=${words.say('Findings before and after')}>${SEVERITIES.map((severity) => {
+    const [before, after] = [counts.before[severity], counts.after[severity]];
+    return html`<li>${statusMark(severity, words)} ${before} → ${before === after ? after : html`<b>${after}</b>`}</li>`;
+  })}</ul>`;
 }
 
 function findingList(

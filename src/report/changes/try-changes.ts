@@ -44,10 +44,9 @@ export interface TriedChanges extends ScheduleChanges {
 export function onTrial<Found>(
   schedule: LoadSchedule, changes: readonly Change[], look: (trial: LoadSchedule) => Found,
 ): Found {
-  const session = { base: schedule.document.snapshot(), actions: [] };
+  const session = { base: schedule.document.snapshot(), actions: [{ cause: 'act', label: '', changes }] as const };
   const trial = new LoadSchedule(undefined, { session, words: schedule.words });
   try {
-    trial.act('', changes);
     return look(trial);
   } finally {
     trial.dispose();
