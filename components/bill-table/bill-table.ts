@@ -21,7 +21,9 @@ export class BillTable extends WorkArea {
     .problems { color: var(--elv-over); }
     .sums { margin-block-start: 14px; }
     @container (inline-size < 560px) {
+      td { overflow-wrap: break-word; }
       td:nth-child(2), th:nth-child(2) { min-inline-size: 0; }
+      .why { min-inline-size: 14em; }
     }
   `];
   static override properties: PropertyDeclarations = {

@@ -37,7 +37,7 @@ export const styles = css`
     .remarks { grid-column: span 2; }
   }
   @container (inline-size < 30em) {
-    .block { grid-template-columns: minmax(min-content, 1fr) minmax(min-content, 1fr); }
+    .block { grid-template-columns: repeat(auto-fill, minmax(max(7.4em, 31%), 1fr)); }
     .block .project { grid-column: 1 / -1; }
     .block .remarks { grid-column: auto; }
     .block label { border: 0; border-block-end: 1px solid var(--elv-line); }

@@ -17,6 +17,9 @@ export const styles = css`
   input[type='checkbox'] { inline-size: 1.1em; block-size: 1.1em; margin: 0; accent-color: var(--elv-accent); }
   .steps { display: flex; }
   .count { min-inline-size: 5.5em; color: var(--elv-ink-default); }
+  @container (inline-size < 560px) {
+    .count:empty { display: none; }
+  }
   .close { margin-inline-start: auto; }
   ul { max-block-size: 9.5em; margin: 4px 0 0; padding: 0; overflow-y: auto; list-style: none; }
   li button, li.target { display: flex; flex-wrap: wrap; gap: 0 1em; inline-size: 100%; min-block-size: 24px; text-align: start; white-space: normal; }

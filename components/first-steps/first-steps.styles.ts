@@ -11,7 +11,8 @@ export const styles = css`
     border-block-end: 1px solid var(--elv-line);
     background: var(--elv-surface-raised);
   }
-  .empty { padding-block: 12px; row-gap: 8px; }
+  .empty { padding-block: 12px; row-gap: 6px; }
+  .empty .hint { order: 1; flex-basis: 100%; padding-inline-start: 8px; }
   .ways { display: grid; grid-template-columns: repeat(auto-fit, minmax(13em, 1fr)); gap: 8px; inline-size: 100%; max-inline-size: 72rem; }
   .ways button { justify-content: start; gap: 0.9em; min-block-size: 52px; padding: 6px 14px; border-color: var(--elv-line-strong); text-align: start; white-space: normal; }
   .ways .icon { inline-size: 1.6em; block-size: 1.6em; color: var(--elv-accent); }
@@ -23,7 +24,7 @@ export const styles = css`
   li button { padding-inline: 0.5em; color: var(--elv-ink-default); }
   .done .icon { color: var(--elv-ok); stroke-width: 1.6; }
   [aria-current='step'] { color: var(--elv-accent); font-weight: 600; }
-  .hint { flex: 1 1 22em; margin: 0; color: var(--elv-ink-default); }
+  .hint { flex: 1 1 18em; margin: 0; color: var(--elv-ink-default); }
   .close { position: absolute; inset: 3px 6px auto auto; padding: 0; justify-content: center; }
   .close:dir(rtl) { inset: 3px auto auto 6px; }
   @container (inline-size < 560px) {

@@ -187,10 +187,13 @@ export class GridView implements SettingsSource {
 
   /** Shows what an action has changed. The selection stays on its rows. */
   refresh(model: GridModel): void {
+    // Widths that follow from a few rows, or from none, are nothing to many that come at once, as from a list.
+    const isOther = model.lines.length > 2 * Math.max(1, this.model.lines.length);
     if (model.columns !== this.model.columns) {
-      this.#turnTo(model, this.#now());
+      this.#turnTo(model, isOther ? { ...this.#now(), widths: new Map<string, number>() } : this.#now());
       return;
     }
+    if (isOther) this.widths = this.#measure(model);
     this.#renderer.forget();
     if (this.model.lines === model.lines) {
       this.model = model;
@@ -290,6 +293,8 @@ export class GridView implements SettingsSource {
   resize(): void {
     if (!this.#isShown) return;
     this.hot.refreshDimensions();
+    // In closed details it has a size, and nothing in it is drawn.
+    if (this.#box.querySelector('tbody td') === null) this.hot.render();
     this.#headings.draw(this.model);
   }
 

@@ -48,7 +48,7 @@ export const styles = css`
   #unfold { display: none; }
   .tabs { grid-area: tabs; display: flex; align-items: center; gap: 1px; padding-inline-end: 6px; border-block-end: 1px solid transparent; }
   .tabs elv-sheet-tabs { flex: 1; min-inline-size: 0; align-self: end; }
-  .tabs .panels { max-inline-size: 9em; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); }
+  .tabs .panels { max-inline-size: 9em; min-block-size: 28px; margin-inline: 4px; border: 1px solid var(--elv-line); border-radius: var(--elv-radius); background: var(--elv-surface-raised); color: var(--elv-ink); }
   .tabs .narrowed { border-color: var(--elv-accent); color: var(--elv-accent); font-weight: 600; }
   .notices { grid-area: notices; min-inline-size: 0; }
   elv-sheet-view { grid-area: sheet; isolation: isolate; }
@@ -86,7 +86,7 @@ export const styles = css`
     .commands :is([data-command='open'], [data-command='save'], [data-command='join'], [data-command='measure']) .word,
     .tabs .word { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     .tabs elv-sheet-tabs { --elv-tab-padding: 0.4em; font-size: var(--elv-size-small); }
-    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.3em; }
+    .tabs .panels { max-inline-size: 6.5em; }
   }
   @container (inline-size < 80em) {
     /* Words before a single line: icons alone say too little. */

@@ -398,6 +398,7 @@ export class LoadScheduleElement extends ScheduleElement {
   async #open(work: WorkCommand): Promise<void> {
     const list = work === 'takeoff' ? this.message?.list : undefined;
     await this.#work.open(work);
+    this.unfolded = false;
     if (list === undefined || this.#work.active !== 'takeoff') return;
     this.message = undefined;
     await this.updateComplete;
@@ -405,19 +406,22 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   async #openDropped(files: readonly File[]): Promise<void> {
-    if (this.#work.active === 'join') {
-      await this.renderRoot.querySelector('elv-schedule-join')!.open(files[0]!);
-      return;
-    }
     if (this.#work.active === 'takeoff') {
       await this.renderRoot.querySelector('elv-takeoff-reader')!.open(files);
       return;
     }
-    if (this.#comparing) {
-      await this.renderRoot.querySelector('elv-load-table')!.compareWith(files[0]!);
+    if (this.#work.active !== 'join' && !this.#comparing) {
+      for (const file of files) if ((await this.files.open(file, true)).length > 0) return;
       return;
     }
-    for (const file of files) if ((await this.files.open(file, true)).length > 0) return;
+    const [file, ...others] = files;
+    if (others.length > 0) {
+      const text = this.spoken.words.say('One schedule is taken at a time: {name}. Not read: {others}.',
+        { name: file!.name, others: others.map(({ name }) => name).join(', ') });
+      this.message = { text, tone: 'info' };
+    }
+    if (this.#comparing) await this.renderRoot.querySelector('elv-load-table')!.compareWith(file!);
+    else await this.renderRoot.querySelector('elv-schedule-join')!.open(file!);
   }
 
   get #view(): SheetView {
@@ -448,7 +452,7 @@ export class LoadScheduleElement extends ScheduleElement {
       const opener = this.renderRoot.querySelector<HTMLElement>(`[data-command=${this.#work.active}]`);
       this.#work.close();
       if (opener === null) void this.updateComplete.then(() => { this.#view.focusRows(); });
-      else opener.focus();
+      else (opener.checkVisibility() ? opener : this.renderRoot.querySelector<HTMLElement>('#unfold')!).focus();
       return;
     }
     if (isJobCommand(command)) {

@@ -9,9 +9,10 @@ export const styles = css`
   .body p { margin: 0; }
   .name { display: flex; align-items: baseline; gap: 0.6em; min-inline-size: 0; }
   .name .link { flex: none; padding: 0; font-weight: 600; }
-  .fields { display: grid; grid-template-columns: 1fr 1fr; gap: 4px 14px; align-items: start; }
-  .field { display: grid; gap: 3px; min-inline-size: 0; }
-  label { display: grid; gap: 2px; }
+  .fields { display: grid; grid-template-columns: 1fr 1fr; gap: 3px 14px; }
+  .field { display: grid; grid-row: span 3; grid-template-rows: subgrid; min-inline-size: 0; }
+  /* Fields stand beside each other also where one of the titles takes two lines. */
+  label { display: grid; align-content: end; gap: 2px; }
   .measured { display: flex; gap: 4px; }
   .body .measured input { flex: 1; min-inline-size: 0; inline-size: 100%; min-block-size: 44px; padding: 2px 10px; font-size: max(16px, var(--elv-size-large)); text-align: end; }
   .sign { flex: none; min-block-size: 44px; min-inline-size: 44px; padding: 0; justify-content: center; font-size: var(--elv-size-large); }

@@ -3,7 +3,7 @@ import { css } from 'lit';
 export const styles = css`
   .tabs { display: flex; align-items: center; min-inline-size: 0; }
   .more { flex: none; min-block-size: 30px; padding: 0 0.5em; color: var(--elv-ink-default); }
-  .work + .list { margin-inline-start: 0.8em; }
+  .work + .list { margin-inline-start: var(--elv-tab-padding, 0.8em); }
   [role='tablist'] {
     display: flex;
     flex-wrap: wrap;
@@ -36,6 +36,13 @@ export const styles = css`
   .count { font-size: var(--elv-size-small); color: var(--elv-ink-default); }
   :focus-visible { outline-offset: -3px; }
   .only { display: none; }
+  @container (560px <= inline-size < 104em) {
+    /* All names in one line; the pointer and screen readers tell the numbers. */
+    .count { position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    [role='tab'] svg { position: absolute; inset: 3px 1px auto auto; inline-size: 9px; block-size: 9px; }
+    [aria-selected='true'] .title { font-weight: inherit; }
+    .title::after { content: none; }
+  }
   @container (inline-size < 560px) {
     .tabs { flex-wrap: wrap; }
     .only { display: inline-flex; }

@@ -76,7 +76,7 @@ export class SheetTabs extends LitElement {
     const counted = words.say('{n, plural, one {# row} other {# rows}}', { n: length });
     const says = mark === undefined ? '' : words.say(ROWS[mark.severity], { n: mark.rows });
     return html`<button role="tab" id="tab-${name}" class=${LISTS.has(name) ? 'list' : 'work'} data-sheet=${name} aria-selected=${chosen} tabindex=${chosen ? 0 : -1}
-      title=${says === '' ? nothing : says} @click=${() => { this.#choose(name); if (this.#isNarrow) this.all = false; }}>
+      title=${says === '' ? counted : `${counted}, ${says}`} @click=${() => { this.#choose(name); if (this.#isNarrow) this.all = false; }}>
       <span class="title" data-title=${title}>${title}</span>
       <span class="count">${length}<span class="unseen">${counted.replace(String(length), '')}</span></span>
       ${mark === undefined ? nothing : html`${markShape(mark.severity)}<span class="unseen">, ${says}</span>`}

@@ -1,4 +1,3 @@
-import '../schedule-toolbar/schedule-toolbar.define.ts';
 import { defineElement } from '../look/index.ts';
 import { SheetView } from './sheet-view.ts';
 

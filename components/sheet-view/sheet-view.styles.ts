@@ -8,6 +8,7 @@ export const styles = css`
     min-block-size: 0;
     background: var(--elv-surface-raised);
   }
+  elv-schedule-toolbar { flex: none; min-block-size: 39px; }
   .rows { position: relative; flex: 1; min-block-size: 0; border-block: 1px solid var(--elv-line); background: var(--elv-surface); }
   elv-schedule-grid { position: absolute; inset: 0; }
   elv-cell-explanation { flex: none; max-block-size: 45%; }

@@ -11,11 +11,9 @@ import type { Unsettled } from '../grid/unsettled.ts';
 import type { SelectionStatistics } from '../grid/selection-statistics.ts';
 import { controls, remember, remembered, statusMarkStyles, zoomOf, type Place } from '../look/index.ts';
 import type { RowCommand } from '../schedule-toolbar/commands.ts';
-import { emptySheet } from './empty-sheet.ts';
-import { keyNeeded } from './key-needed.ts';
+import type * as BesideRows from './beside-rows.ts';
 import { messageLine, refusalList, type Message, type Refusal } from './notices.ts';
 import { selectionSum } from './selection-sum.ts';
-import { sightLine } from './sight-line.ts';
 import { styles } from './sheet-view.styles.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -29,6 +27,7 @@ export class SheetView extends LitElement {
     refusal: { attribute: false }, unsettled: { attribute: false }, led: { type: Boolean },
     panel: { attribute: false }, place: { state: true }, explained: { state: true },
     pictured: { type: Boolean, reflect: true }, statistics: { state: true }, gridState: { state: true },
+    beside: { state: true },
     sights: { state: true }, counted: { state: true }, heading: { state: true },
   };
 
@@ -64,6 +63,8 @@ export class SheetView extends LitElement {
   declare protected counted: Pick<RowsInSightEvent, 'seen' | 'all'>;
   /** The column of which the ways to sort and to pick rows are shown. */
   declare protected heading: string | undefined;
+  /** What is fetched with the rows. */
+  declare protected beside: typeof BesideRows | undefined;
   declare protected gridState: 'absent' | 'ready' | 'failed';
 
   constructor() {
@@ -122,8 +123,10 @@ export class SheetView extends LitElement {
     return this.#grid?.finishTyping();
   }
 
-  /** What explains figures is fetched after the rest is on the screen. */
+  /** What explains figures, and the tools of the sheet, are fetched after the rest is on the screen. */
   protected override firstUpdated(): void {
+    import('../schedule-toolbar/schedule-toolbar.define.ts').catch(reportError);
+    import('./beside-rows.ts').then((beside) => { this.beside = beside; }).catch(reportError);
     import('../cell-explanation/cell-explanation.define.ts').catch(reportError);
   }
 
@@ -141,7 +144,7 @@ export class SheetView extends LitElement {
     return html`
       <elv-schedule-toolbar .sheet=${sheet} .grouping=${this.grouping} ?readonly=${readonly} ?rowsReady=${ready} .only=${this.#sight.only} .look=${this.look}
         .words=${words} @elv-sight=${this.#onSight}></elv-schedule-toolbar>
-      ${ready ? sightLine(this.#sight, sheet, this.counted, words, this.#askSight, () => { this.#grid?.applySight(); }) : nothing}
+      ${ready ? this.beside!.sightLine(this.#sight, sheet, this.counted, words, this.#askSight, () => { this.#grid?.applySight(); }) : nothing}
       ${unsettled === undefined ? nothing : refusalList(unsettled, words, this.#ask('dismissTyped'))}
       ${refusal === undefined ? nothing : refusalList(refusal, words, this.#ask('dismiss'))}
       <div popover id="heading" class="floating" role="dialog" tabindex="-1" aria-label=${words.say('Sort and pick rows')} @elv-sight=${this.#onSight}>
@@ -149,7 +152,7 @@ export class SheetView extends LitElement {
           .key=${this.heading} .sight=${this.#sight} .look=${this.look} .words=${words}></elv-column-sight>`}</div>
       <div class="rows" @elv-cell-select=${this.#onCellSelect} @elv-rows-in-sight=${this.#onRowsInSight} @elv-heading-open=${this.#onHeadingOpen}>
         ${ready ? this.#rows() : nothing}
-        ${this.#hasKey ? nothing : keyNeeded(words)}
+        ${this.#hasKey ? nothing : this.beside?.keyNeeded(words)}
         ${this.gridState === 'failed' ? html`<p class="card" role="alert">
           ${words.say('The rows cannot be shown: the grid could not be fetched. Reload the page.')}</p>` : nothing}
       </div>
@@ -183,7 +186,7 @@ export class SheetView extends LitElement {
     const empty = schedule.rows(sheet).every(isBlank);
     return html`<elv-schedule-grid .schedule=${schedule} .sheet=${sheet} .readonly=${readonly} .licenseKey=${this.licenseKey}
         .grouping=${sheet === 'devices' ? this.grouping : 'entered'} .look=${this.look} .sight=${this.#sight} .words=${words}></elv-schedule-grid>
-      ${empty ? emptySheet(sheet, { readonly, led: this.led, words }) : nothing}`;
+      ${empty ? this.beside!.emptySheet(sheet, { readonly, led: this.led, words }) : nothing}`;
   }
 
   get #sight(): Sight {
@@ -234,7 +237,10 @@ export class SheetView extends LitElement {
   /** The grid library is fetched when there is a key for it, and after the rest is on the screen. */
   async #prepareGrid(): Promise<void> {
     try {
-      await import('../grid/schedule-grid.define.ts');
+      [this.beside] = await Promise.all([
+        import('./beside-rows.ts'), import('../grid/schedule-grid.define.ts'),
+        import('../schedule-toolbar/schedule-toolbar.define.ts'),
+      ]);
       this.gridState = 'ready';
     } catch (error) {
       this.gridState = 'failed';

@@ -1,13 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import {
-  partOf, TAKEOFF_FIELDS, type LineDecision, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
+  partOf, TAKEOFF_FIELDS, type Takeoff, type TakeoffColumn, type TakeoffField, type TakeoffLine,
   type TakeoffOutcome, type TakeoffPart,
 } from '../../src/exchange/takeoff/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
 import { markShape, type Mark } from '../look/index.ts';
-import { lineChoice } from './line-choice.ts';
 
 export type LineFilter = TakeoffOutcome | 'all';
 
@@ -20,7 +19,8 @@ export interface LineTableOptions {
   readonly opened: string | undefined;
   readonly decided: (key: string) => boolean;
   readonly choose: (part: TakeoffPart, column: TakeoffColumn, field: TakeoffField | undefined) => void;
-  readonly decide: (key: string, decision: LineDecision | undefined) => void;
+  /** Takes back what was decided on a line. */
+  readonly anew: (key: string) => void;
   readonly open: (key: string) => void;
   readonly showAll: () => void;
   readonly words: Words;
@@ -95,7 +95,7 @@ export function fieldWords(field: TakeoffField, words: Words): string {
 }
 
 function lineRow({ columns }: TakeoffPart, line: TakeoffLine, options: LineTableOptions): TemplateResult {
-  const { opened, decided, decide, open, words } = options;
+  const { opened, decided, anew, open, words } = options;
   const { key, outcome, reason, fields, source } = line;
   const { title, mark } = OUTCOMES[outcome];
   const isOpen = key === opened;
@@ -107,11 +107,10 @@ function lineRow({ columns }: TakeoffPart, line: TakeoffLine, options: LineTable
   const isFilled = fields.some((field) => field !== '');
   return html`<tr data-line=${source.line} data-key=${key} data-outcome=${outcome} ?data-open=${isOpen}><td class="number quiet">${source.line}</td>
     <td><span class="status ${mark}">${markShape(mark)}${words.say(title)}</span></td>
-    ${columns.map((column) => html`<td class=${classOf(column)} title=${isOpen ? nothing : fields[column.index] ?? ''}>${fields[column.index]}</td>`)}
-    <td class="why"><div><span class="reason spoken" title=${isOpen ? nothing : reason}>${reason}</span>
-      ${decided(key) ? html`<button type="button" class="link" data-do="anew" @click=${() => { decide(key, undefined); }}>${words.say('Decide anew')}</button>`
-        : isOpen || !isFilled ? nothing
+    ${columns.map((column) => html`<td class=${classOf(column)} title=${fields[column.index] ?? ''}>${fields[column.index]}</td>`)}
+    <td class="why"><div><span class="reason spoken" title=${reason}>${reason}</span>
+      ${decided(key) ? html`<button type="button" class="link" data-do="anew" @click=${() => { anew(key); }}>${words.say('Decide anew')}</button>`
+        : !isFilled ? nothing
         : html`<button type="button" class="link ${outcome === 'undecided' ? '' : 'change'}" data-do="change" aria-label=${words.say('Decide on line {line}', { line: source.line })}
-          @click=${() => { open(key); }}>${outcome === 'undecided' ? words.say('Decide') : words.say('Change')}</button>`}</div>
-      ${isOpen && !decided(key) ? lineChoice(line, options) : nothing}</td></tr>`;
+          @click=${() => { open(key); }}>${outcome === 'undecided' ? words.say('Decide') : words.say('Change')}</button>`}</div></td></tr>`;
 }

@@ -11,8 +11,8 @@ export const styles = css`
   .sheets { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 14px; min-inline-size: 0; margin: 0; padding: 0; border: 0; }
   .sheets legend { float: inline-start; padding: 0; margin-inline-end: 10px; color: var(--elv-ink-default); }
   .body:has(> .reading) { padding: 0; overflow: hidden; }
-  .reading { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; block-size: 100%; }
-  .read { grid-area: 1 / 1; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
+  .reading { display: grid; grid-template: minmax(0, 1fr) auto / minmax(0, 1fr) 21rem; block-size: 100%; }
+  .read { grid-area: 1 / 1 / span 2; display: flex; flex-direction: column; min-block-size: 0; min-inline-size: 0; }
   .read .options { gap: 2px 22px; margin: 4px 16px; }
   .scroll { flex: 1; min-block-size: 0; overflow: auto; padding-inline: 16px 0; scrollbar-width: thin; }
   .decide-on { grid-area: 1 / 2; min-block-size: 0; padding: 0 14px 14px; overflow-y: auto; scrollbar-width: thin; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface); }
@@ -33,10 +33,10 @@ export const styles = css`
   .lines td { padding: 0 8px; }
   .lines th { padding: 2px 8px; }
   .lines td:first-child { inline-size: 1%; }
-  /* One line for each, so that many are in view; what is being decided on is shown in full. */
-  .lines tr:not([data-open]) td { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
-  .lines.few tr:not([data-open]) td:not(.why) { max-inline-size: 15rem; }
-  .lines tr[data-open] td { padding-block: 4px; }
+  /* One line for each, so that many are in view. */
+  .lines td:not(:nth-child(2)) { max-inline-size: 9rem; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+  .lines.few td:not(.why) { max-inline-size: 15rem; }
+  .lines tr[data-open] td:first-child { box-shadow: inset 3px 0 var(--elv-accent); color: var(--elv-ink); font-weight: 600; }
   /* Decisions stay in view beside lists of many columns. */
   .lines tr .why { position: sticky; inset-inline-end: 0; inline-size: 100%; min-inline-size: 14rem; max-inline-size: 0; border-inline-start: 1px solid var(--elv-line); background: var(--elv-surface-raised); color: var(--elv-ink-default); }
   .lines th.why { z-index: 2; }
@@ -44,8 +44,7 @@ export const styles = css`
   .lines .status { font-weight: 600; }
   .why button { flex: none; }
   .why div button { margin-inline-start: auto; }
-  .reason { min-inline-size: 0; }
-  tr:not([data-open]) .reason { overflow: hidden; text-overflow: ellipsis; }
+  .reason { min-inline-size: 0; overflow: hidden; text-overflow: ellipsis; }
   @media (hover: hover) {
     .change { position: absolute; inset: 0 0 0 auto; background: var(--elv-surface-raised); }
     tr:not(:hover) .change:not(:focus-visible) { opacity: 0; }
@@ -53,16 +52,20 @@ export const styles = css`
   [data-outcome='left-out'] td { color: var(--elv-ink-default); }
   [data-outcome='undecided'] td, .lines [data-outcome='undecided'] .why { background: color-mix(in srgb, var(--elv-incomplete) 8%, var(--elv-surface-raised)); }
   .counted { font-weight: 600; }
-  .decide { display: flex; flex-wrap: wrap; align-items: center; gap: 2px 10px; color: var(--elv-ink); }
+  /* The line that is decided on stands in full beside the others, so that none of them moves. */
+  .decide { grid-area: 2 / 2; max-block-size: 60cqb; padding: 8px 14px 12px; overflow-y: auto; scrollbar-width: thin; border: solid var(--elv-line); border-width: 1px 0 0 1px; background: var(--elv-surface-raised); box-shadow: inset 3px 0 var(--elv-accent); }
+  .decide h3 { display: -webkit-box; margin: 0; overflow: hidden; overflow-wrap: anywhere; -webkit-box-orient: vertical; -webkit-line-clamp: 2; }
+  .decide .choices { align-items: center; }
   .decide input { inline-size: 6em; text-align: end; }
   @container (inline-size > 1500px) {
-    .lines tr:not([data-open]) td:not(.why) { max-inline-size: 20rem; }
+    .lines td:not(.why) { max-inline-size: 20rem; }
   }
   @container (inline-size < 900px) {
     .body:has(> .reading) { overflow: auto; }
     .reading { display: block; block-size: auto; }
     .decide-on { max-block-size: 17rem; border-inline-start: 0; border-block-end: 1px solid var(--elv-line); }
     .scroll { overflow: visible; }
+    .decide { position: sticky; z-index: 3; inset-block-end: 0; max-block-size: 12rem; }
   }
   @container (inline-size < 560px) {
     .scroll { overflow-x: auto; }

@@ -15,6 +15,7 @@ import { recallColumns, rememberColumns } from './column-memory.ts';
 import { ElvColumnsEvent } from './columns-event.ts';
 import { flaggedLines, openLines } from './flagged-lines.ts';
 import { lineTables, OUTCOMES, type LineFilter } from './line-table.ts';
+import { lineChoice } from './line-choice.ts';
 import { nameChoices } from './name-choices.ts';
 import { keyOfTable, sheetChoice } from './sheet-choice.ts';
 import { pastedLists, refused, takeSource, type RefusedList } from './take-source.ts';
@@ -200,19 +201,22 @@ export class TakeoffReader extends WorkArea {
         take: (name, lists) => { this.take(name, lists); }, open: (files) => { void this.open(files); }, words,
       })}${this.#withoutTypes()}`;
     }
+    const opened = this.opened === undefined ? openLines(takeoff)[0]
+      : takeoff.lines.find(({ key }) => key === this.opened);
     return html`<div class="reading"><div class="decide-on">${refused(this.refusal, words)}${this.#withoutTypes()}
       ${nameChoices({ takeoff, types: this.schedule.rows('types').map((row) => tagOf('types', row)), decide: this.#decideNames, words })}
       ${this.#revised.choices}${flaggedLines({ takeoff, decide: this.#decideLines, show: () => { this.filter = 'undecided'; }, words })}
       ${[...source.notes, ...takeoff.notes].map((note) => html`<p class="quiet spoken">${note}</p>`)}</div>
       <div class="read"><div class="options">${this.#views()}${this.#revised.showsRows ? nothing : this.#filters(takeoff)}${this.#sheets()}</div>
       <div class="scroll" tabindex="-1">${this.#revised.showsRows ? this.#revised.rows : lineTables({
-        takeoff, filter: this.filter, most: this.most, opened: this.opened ?? openLines(takeoff)[0]?.key, words,
+        takeoff, filter: this.filter, most: this.most, opened: opened?.key, words,
         decided: (key) => this.decisions.lines?.[key] !== undefined,
         choose: (part, column, field) => { this.#choose(part, chooseColumn(part.columns, column.index, field)); },
-        decide: (key, decision) => { this.#decideLines({ [key]: decision }); },
+        anew: (key) => { this.#decideLines({ [key]: undefined }); },
         open: (key) => { this.#openLine(key); },
         showAll: () => { this.most = Infinity; },
-      })}</div></div></div>`;
+      })}</div></div>${opened === undefined || this.#revised.showsRows ? nothing
+      : lineChoice(opened, { takeoff, decide: (key, decision) => { this.#decideLines({ [key]: decision }); }, words })}</div>`;
   }
 
   protected foot(): TemplateResult {

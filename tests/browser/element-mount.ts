@@ -50,7 +50,7 @@ export async function mountElement(options: ElementOptions = {}): Promise<LoadSc
   await element.updateComplete;
   if (key !== null) await shown(element);
   // They are fetched after the rest.
-  await Promise.all(['elv-cell-explanation', 'elv-schedule-panel'].map((tag) => customElements.whenDefined(tag)));
+  await Promise.all(['elv-cell-explanation', 'elv-schedule-panel', 'elv-schedule-toolbar'].map((tag) => customElements.whenDefined(tag)));
   await (part(element, 'elv-schedule-panel') as SchedulePanel).updateComplete;
   return element;
 }

@@ -40,7 +40,7 @@ test('a script that brings a cell into view scrolls the grid alone, never the he
 
 test('without a key the element says what is needed, and the rest works', async () => {
   const element = await mountElement({ content: sample(), key: null });
-  expect(textOf(element, 'elv-sheet-view .card')).toContain('Give its key in the attribute license-key');
+  await expect.poll(() => textOf(element, 'elv-sheet-view .card')).toContain('Give its key in the attribute license-key');
   expect(textOf(element, 'elv-sheet-view .card')).toContain('non-commercial-and-evaluation');
   expect(part(element, 'elv-schedule-grid')).toBeNull();
   expect(textOf(element, 'elv-schedule-panel .sentence')).toBe('1.16 A of 1.00 A, 116 %, target 80 %');

@@ -1,5 +1,6 @@
-import { afterEach, expect, test } from 'vitest';
-import { userEvent } from 'vitest/browser';
+import { afterEach, expect, onTestFinished, test } from 'vitest';
+import { page, userEvent } from 'vitest/browser';
+import demo from '../../data/demo.schedule.json?raw';
 import { mountElement, openSheet, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 
 afterEach(removeElements);
@@ -59,4 +60,30 @@ test('a tab names its number of rows, and the rows that are over, near the limit
   expect(textOf(element, '[data-sheet=supplies]')).toBe('Supplies 3 rows , 1 row over');
   expect(part(element, '[data-sheet=supplies] svg.mark.over')).not.toBeNull();
   expect(textOf(element, '[data-sheet=branches]')).toBe('Branches 2 rows');
+});
+
+test.for(['en', 'de', 'fr'])('all sheets of the demo have their names in one line at 1280 px, and their numbers for who asks: %s', async (lang) => {
+  await page.viewport(1280, 800);
+  const element = await mountElement({ attributes: { lang } });
+  element.value = demo;
+  await expect.poll(() => parts(element, '[role=tab]').length).toBe(12);
+  const all = parts(element, '[role=tab]');
+  expect(new Set(all.map((tab) => tab.getBoundingClientRect().top)).size).toBe(1);
+  const right = part(element, '.tabs .panels')!.getBoundingClientRect().left;
+  for (const tab of all) {
+    const title = tab.querySelector('.title')!;
+    expect(title.scrollWidth, title.textContent).toBeLessThanOrEqual(Math.ceil(title.getBoundingClientRect().width));
+    expect(title.getBoundingClientRect().right).toBeLessThan(right);
+    expect(tab.title).toMatch(/^\d+ /);
+  }
+});
+
+test('at 390 px the header leaves more than half of the height to the rows', async () => {
+  await page.viewport(390, 844);
+  onTestFinished(() => page.viewport(1280, 800));
+  const element = await mountElement({ attributes: { lang: 'de' } });
+  element.value = demo;
+  await expect.poll(() => parts(element, '[role=tab]').length).toBe(12);
+  const height = ['.header', '.tabs'].reduce((sum, each) => sum + part(element, each)!.getBoundingClientRect().height, 0);
+  expect(height).toBeLessThan(844 / 2);
 });

@@ -5,7 +5,7 @@ import { userEvent } from 'vitest/browser';
 import type { LoadTable } from '../../components/load-table/load-table.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { letterOf } from '../../src/schedule/index.ts';
-import { drop, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
+import { drop, dropFiles, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
 import { frameOf, open } from './support/load-table.ts';
 import { savedFiles } from './support/saved-files.ts';
@@ -195,8 +195,9 @@ test('a dropped older schedule is compared with, and its changes are a part of t
   await expect.poll(() => frameOf(element).contentDocument!.getElementById('changes')?.innerText)
     .toContain('Qty 5 → 6');
   await press(element, '[data-view=changes]');
-  drop(element, 'notes.csv', 'a,b\r\n1,2\r\n');
+  dropFiles(element, new File(['a,b\r\n1,2\r\n'], 'notes.csv'), new File([text], 'older.schedule.json'));
   await expect.poll(() => textOf(element, '.problems')).toContain('notes.csv cannot be compared with.');
+  expect(said(element)).toContain('One schedule is taken at a time: notes.csv. Not read: older.schedule.json.');
 });
 
 test.each(['preview', 'revisions', 'changes'] as const)('axe finds nothing: %s', async (view) => {

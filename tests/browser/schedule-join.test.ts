@@ -3,7 +3,7 @@ import { userEvent } from 'vitest/browser';
 import type { ScheduleJoin } from '../../components/schedule-join/schedule-join.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
-import { drop, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { dropFiles, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
 
 afterEach(removeElements);
 
@@ -26,7 +26,8 @@ test('another schedule is joined against what both began with: conflicts are dec
   await userEvent.keyboard('{Control>}j{/Control}');
   await expect.poll(() => area(element)).not.toBe(null);
   expect((part(element, 'elv-schedule-join [data-do=join]') as HTMLButtonElement).disabled).toBe(true);
-  drop(element, 'their.schedule.json', writeSchedule(changed(3, 'D5')));
+  dropFiles(element, new File([writeSchedule(changed(3, 'D5'))], 'their.schedule.json'), new File(['{}'], 'another.schedule.json'));
+  await expect.poll(() => said(element)).toContain('One schedule is taken at a time: their.schedule.json. Not read: another.schedule.json.');
   await expect.poll(() => textOf(element, 'elv-schedule-join [role=status]')).toBe(
     'From theirs: 1 row added, 0 changed, 0 removed; 0 other entries.Nothing says what both began with: every difference of a row that both have is asked, and rows that only one has all stay.One conflict is open: yours stands until it is decided.');
   // Without what both began with, it may be two rails under one tag.

@@ -1,6 +1,8 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { page, userEvent } from 'vitest/browser';
+import demo from '../../data/demo.schedule.json?raw';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { makeWorkbook } from '../support/make-workbook.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { openWork, paste, press } from './work-support.ts';
 
@@ -116,23 +118,53 @@ test('what a list says of its new types goes to them, and nothing that it does n
   ]);
 });
 
-test('at 1280 by 800 at least twelve lines are in view beside what is to decide', async () => {
-  await page.viewport(1280, 800);
-  const lines = Array.from({ length: 40 }, (_, index) => `Lamps | Room ${index + 1} of the boat house, second floor | ${index + 1} | in the ceiling`);
-  const element = await mountElement({ content: sample() });
-  element.style.blockSize = '800px';
-  await openWork(element, 'takeoff');
-  paste(element, list('Device | Room | Qty | Remarks', ...lines, 'Winch | Slip | two | '));
-  await expect.poll(() => parts(element, '.lines tbody tr').length).toBe(42);
-  const [scroll, aside] = [part(element, '.scroll')!.getBoundingClientRect(), part(element, '.names')!.getBoundingClientRect()];
-  const head = part(element, '.lines thead')!.getBoundingClientRect().bottom;
-  const inView = parts(element, '.lines tbody tr').filter((row) => {
-    const { top, bottom } = row.getBoundingClientRect();
-    return top >= head - 1 && bottom <= scroll.bottom;
+const LINES = Array.from({ length: 40 }, (_, index) => [
+  'Lamps', `Room ${index + 1} of the boat house, second floor`, index % 3 === 0 ? `${index} + 1 spare` : index + 1, 'in the ceiling',
+]);
+const HEADINGS = ['Device', 'Room', 'Qty', 'Remarks'];
+
+test.for(['en', 'de', 'fr'].flatMap((lang) => [1, 4].map((sheets) => [lang, sheets] as const)))(
+  'at 1280 by 800 at least twelve lines are in view beside what is to decide, in %s with lists: %i', async ([lang, sheets]) => {
+    await page.viewport(1280, 800);
+    const element = await mountElement({ attributes: { lang } });
+    element.value = demo;
+    await expect.poll(() => element.schedule.rows('devices').length).toBeGreaterThan(100);
+    element.style.blockSize = '800px';
+    await openWork(element, 'takeoff');
+    const rows = [HEADINGS, ...LINES, ['Winch', 'Slip', 'two', '']];
+    if (sheets === 1) paste(element, list(...rows.map((row) => row.join(' | '))));
+    else {
+      const names = ['Ground floor', 'First floor', 'Second floor', 'Roof'];
+      const book = makeWorkbook(Object.fromEntries(names.map((name) => [name, { rows }])));
+      await userEvent.upload(part(element, '.file input')!, new File([book], 'four.xlsx'));
+    }
+    await expect.poll(() => parts(element, '.lines tbody tr').length).toBe(Math.min(200, 42 * sheets));
+    const [scroll, aside, decide] = ['.scroll', '.names', '.decide'].map((each) => part(element, each)!.getBoundingClientRect());
+    const head = part(element, '.lines thead')!.getBoundingClientRect().bottom;
+    const inView = parts(element, '.lines tbody tr').filter((row) => {
+      const { top, bottom } = row.getBoundingClientRect();
+      return top >= head - 1 && bottom <= scroll!.bottom;
+    });
+    expect(inView.length).toBeGreaterThanOrEqual(12);
+    // Names to decide on, and the line that is, with what a person can say of it, stand beside them.
+    expect(Math.min(aside!.left, decide!.left)).toBeGreaterThanOrEqual(scroll!.right);
+    expect(decide!.bottom).toBeLessThanOrEqual(scroll!.bottom + 1);
+    expect(part(element, '.decide')!.scrollHeight).toBeLessThanOrEqual(part(element, '.decide')!.clientHeight);
+    expect(part(element, '.why')!.getBoundingClientRect().right).toBeLessThanOrEqual(scroll!.right + 1);
   });
-  expect(inView.length).toBeGreaterThanOrEqual(12);
-  expect(aside.left).toBeGreaterThanOrEqual(scroll.right);
-  expect(aside.top).toBeLessThan(200);
-  // What is said of a line that is being decided on, and what a person can say of it, is in view too.
-  expect(part(element, '.why')!.getBoundingClientRect().right).toBeLessThanOrEqual(scroll.right + 1);
+
+test('the line that is decided on is told in full beside the list, and none of the others moves', async () => {
+  const element = await opened(DOUBTFUL);
+  const tops = () => parts(element, '.lines tbody tr').map((row) => Math.round(row.getBoundingClientRect().top));
+  const before = tops();
+  expect(textOf(element, '.decide h3')).toBe('Line 2: Lamp, Jetty, 3 + 1 spare');
+  expect(parts(element, '[data-open]').map((row) => row.dataset.line)).toEqual(['2']);
+  await press(element, '[data-line="4"] [data-do=change]');
+  await expect.poll(() => textOf(element, '.decide h3')).toBe('Line 4: Lamp, Slip, 8, by others');
+  expect(textOf(element, '.decide p')).toContain('It says “by others”. Take it if it counts all the same, or leave it out.');
+  expect(tops()).toEqual(before);
+  await press(element, '.decide [data-do=leave-out]');
+  // The next that waits.
+  await expect.poll(() => textOf(element, '.decide h3')).toBe('Line 2: Lamp, Jetty, 3 + 1 spare');
+  expect(tops()).toEqual(before);
 });

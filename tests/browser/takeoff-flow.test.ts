@@ -121,12 +121,11 @@ async function decide(element: LoadScheduleElement, lines: Case['lines']): Promi
     await userEvent.click(open);
   }
   for (const [line, decision] of Object.entries(lines)) {
-    const row = part(element, `[data-line="${line}"]`)!;
-    expect(row.dataset.outcome, `line ${line}`).toBe('undecided');
-    if (decision === 'leave-out') await userEvent.click(row.querySelector('[data-do=leave-out]')!);
+    expect(part(element, `[data-line="${line}"]`)!.dataset.outcome, `line ${line}`).toBe('undecided');
+    if (decision === 'leave-out') await userEvent.click(part(element, `[data-line="${line}"] [data-do=leave-out]`)!);
     else {
-      await userEvent.fill(row.querySelector('input')!, String(decision));
-      await userEvent.click(row.querySelector('[data-do=count]')!);
+      await userEvent.fill(part(element, `[data-line="${line}"] input`)!, String(decision));
+      await userEvent.click(part(element, `[data-line="${line}"] [data-do=count]`)!);
     }
     await expect.poll(() => part(element, `[data-line="${line}"]`)!.dataset.outcome).not.toBe('undecided');
   }

@@ -206,5 +206,18 @@ test('several files are read together, those that come later beside the list tha
   // The name that was decided on stays decided.
   await press(element, '[data-do=take]');
   await expect.poll(() => element.schedule.rows('devices').slice(3).map(({ cells }) => cells.source))
-    .toEqual(['floor0.csv: 2–3', 'floor1.csv: 2', 'floor0 (2).csv: 2']);
+    .toEqual(['floor0.csv: 2–3 (Lamp › Jetty)', 'floor1.csv: 2 (Lamp › Slip)', 'floor0 (2).csv: 2 (Sensor › Loft)']);
+});
+
+test('what is taken into an empty schedule can be read: columns are as wide as their texts', async () => {
+  const element = await mountElement({ content: { details: {}, sheets: {} } });
+  await openWork(element, 'takeoff');
+  paste(element, ['Ref\tRoom\tDevice\tQty', ...Array.from({ length: 12 }, (_, index) => `LEV1-${index + 100}\tSecond floor, Foyer ${index}\tBlind motor\t${index + 1}`)].join('\n'));
+  await expect.poll(() => parts(element, '.lines tbody tr').length).toBe(13);
+  await press(element, '[data-do=take]');
+  await expect.poll(() => element.schedule.rows('devices').length).toBe(12);
+  await expect.poll(() => part(element, 'elv-schedule-grid')!.matches(':focus-within')).toBe(true);
+  const cells = parts(element, 'elv-schedule-grid .ht_master tbody td').filter((cell) => /LEV1|Foyer|Blind/.test(cell.textContent));
+  expect(cells.length).toBeGreaterThan(20);
+  for (const cell of cells) expect(cell.scrollWidth, cell.textContent).toBeLessThanOrEqual(cell.clientWidth);
 });

@@ -133,7 +133,7 @@ describe('what is on the screen is said through the words of the element', () =>
 
   test('an element without a key', async () => {
     const element = await mountPseudo(sample(), null);
-    expect(part(element, '.card')).not.toBeNull();
+    await expect.poll(() => part(element, '.card')).not.toBeNull();
     expect(untranslated(element)).toEqual([]);
   });
 

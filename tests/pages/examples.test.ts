@@ -260,3 +260,19 @@ test.each([
   await expect.poll(async () => (await schedule.file()).details.project).toBe('Botanical garden, palm house');
   expect(faults).toEqual([]);
 });
+
+test('the demo speaks the language of its address or the one that a person chooses, with data in it; work is not taken away', async () => {
+  const { page, faults } = await site.open('index.html?lang=de');
+  const schedule = scheduleOf(page);
+  await schedule.cell(0, COLUMN.type).waitFor();
+  expect(await schedule.device(0)).toMatchObject({ ref: 'L1-001', type: 'Einbaustrahler 7 W' });
+  const choice = schedule.element.locator('elv-language-choice select');
+  await choice.selectOption('fr');
+  await expect.poll(() => schedule.device(0)).toMatchObject({ type: 'Encastré de plafond 7 W' });
+  expect(page.url()).toMatch(/\?lang=fr$/);
+  await schedule.enter(0, COLUMN.qty, '6');
+  await choice.selectOption('en');
+  await schedule.element.getByRole('tab', { name: 'Devices' }).waitFor();
+  expect(await schedule.device(0)).toMatchObject({ type: 'Encastré de plafond 7 W', qty: 6 });
+  expect(faults).toEqual([]);
+});

@@ -27,7 +27,8 @@ describe('a list that comes again', () => {
 
   it('comes as a whole where nothing is there, each row with its source', () => {
     expect(shortly(counted(A), 'ref', 'type', 'area', 'qty', 'source')).toEqual([
-      'E1 Router Hall 3 list.csv: 2', 'E2 Sensor Hall 2 list.csv: 3', 'E3 Sensor Bar 4 list.csv: 4',
+      'E1 Router Hall 3 list.csv: 2 (Router › Hall › E1)', 'E2 Sensor Hall 2 list.csv: 3 (Sensor › Hall › E2)',
+      'E3 Sensor Bar 4 list.csv: 4 (Sensor › Bar › E3)',
     ]);
   });
 
@@ -55,10 +56,10 @@ describe('a list that comes again', () => {
     expect(revision.rows[0]!.reason).toBe('Its area was Hall.');
     revision.take();
     expect(devicesOf(schedule)).toEqual([
-      { ref: 'E1', type: 'Router', area: 'Foyer', qty: 5, source: 'revision B.csv: 2', ...own },
-      { ref: 'E2', type: 'Sensor', area: 'Hall', qty: 2, source: 'list.csv: 3', state: 'gone' },
-      { ref: 'E3', type: 'Sensor', area: 'Bar', qty: 4, source: 'revision B.csv: 3' },
-      { ref: 'E4', type: 'Flap drive', area: 'Bar', qty: 1, source: 'revision B.csv: 4' },
+      { ref: 'E1', type: 'Router', area: 'Foyer', qty: 5, source: 'revision B.csv: 2 (Router › Foyer › E1)', ...own },
+      { ref: 'E2', type: 'Sensor', area: 'Hall', qty: 2, source: 'list.csv: 3 (Sensor › Hall › E2)', state: 'gone' },
+      { ref: 'E3', type: 'Sensor', area: 'Bar', qty: 4, source: 'revision B.csv: 3 (Sensor › Bar › E3)' },
+      { ref: 'E4', type: 'Flap drive', area: 'Bar', qty: 1, source: 'revision B.csv: 4 (Flap drive › Bar › E4)' },
     ]);
     schedule.undo();
     expect(total(devicesOf(schedule))).toBe(9);
@@ -142,6 +143,58 @@ describe('rows are the same', () => {
   });
 });
 
+describe('what a person calls otherwise', () => {
+  const A = 'Ref;Device;Room;Qty\nE1;Router;Room 101;3\n;Sensor;Room 101;2\n;Sensor;Room 102;4\n;Flap drive;Room 102;1';
+  /** The first list, of which a person renamed rooms, a type and a ref since. */
+  const renamed = (rows: Readonly<Record<number, Cells>>, list = A) => {
+    const schedule = counted(list);
+    schedule.act('own', Object.entries(rows).flatMap(([row, cells]) => Object.entries(cells).map(([key, value]) =>
+      ({ op: 'set' as const, sheet: 'devices' as const, id: schedule.rows('devices')[Number(row)]!.id, key, value }))));
+    return schedule;
+  };
+
+  it('is the same, stays as it is called, and is told', () => {
+    const schedule = renamed({ 0: { ref: 'R-9', area: 'Registry' }, 1: { area: 'Registry' }, 2: { type: 'Router' }, 3: { area: 'Post room', type: 'Sensor' } });
+    const before = schedule.content();
+    const again = revise(schedule, A);
+    expect(countOutcomes(again)).toEqual({ came: 0, changed: 0, went: 0, kept: 4 });
+    expect(again.rows.map(({ reason }) => reason)).toEqual(['E1, Room 101, Router', 'Room 101, Sensor', 'Room 102, Sensor', 'Room 102, Flap drive']
+      .map((name) => `The list still calls it “${name}”; what was entered here stays.`));
+    again.take();
+    expect(schedule.content()).toEqual(before);
+  });
+
+  it('is the same in a revision of another name, whose lines moved', () => {
+    const schedule = renamed({ 1: { area: 'Registry' }, 3: { area: 'Registry' } });
+    revise(schedule, 'Ref;Device;Room;Qty\n;Router;Lobby;6\n;Flap drive;Room 102;5\nE1;Router;Room 101;3\n;Sensor;Room 102;4\n;Sensor;Room 101;7', { name: 'B.csv' }).take();
+    expect(shortly(schedule, 'type', 'area', 'qty')).toEqual([
+      'Router Room 101 3', 'Sensor Registry 7', 'Sensor Room 102 4', 'Flap drive Registry 5', 'Router Lobby 6',
+    ]);
+    // A list that calls it so by then has it too; one that calls it anew is followed.
+    expect(countOutcomes(revise(schedule, 'Ref;Device;Room;Qty\n;Sensor;Registry;7', { name: 'C.csv' })).kept).toBe(1);
+    revise(schedule, 'Ref;Device;Room;Qty\nE1;Router;Cellar;3', { name: 'C.csv' }).take();
+    expect(shortly(schedule, 'area')[0]).toBe('Cellar');
+  });
+
+  it('is no other row: rooms that changed names keep to the lines that they were counted on', () => {
+    const swapped = renamed({ 1: { area: 'Room 102' }, 2: { area: 'Room 101' } });
+    revise(swapped, A.replace('Sensor;Room 101;2', 'Sensor;Room 101;20')).take();
+    expect(shortly(swapped, 'area', 'qty')).toEqual(['Room 101 3', 'Room 102 20', 'Room 101 4', 'Room 102 1']);
+    // A second room of the same name gives nothing to the first.
+    const joined = renamed({ 2: { area: 'Room 101' } });
+    expect(countOutcomes(revise(joined, A))).toEqual({ came: 0, changed: 0, went: 0, kept: 4 });
+  });
+
+  it('is one row also where only some of its parts are called otherwise, and what comes to it is called like them', () => {
+    const own = { type: 'Router', area: 'Registry', source: 'list.csv: 2 (Router › Hall)' };
+    const schedule = scheduleOf([{ ...own, qty: 4, branch: 'B1' }, { ...own, qty: 3, branch: 'B2', type: 'Sensor' }]);
+    const list = (qty: number) => `Device;Room;Qty\nRouter;Hall;${qty}`;
+    expect(countOutcomes(revise(schedule, list(7)))).toEqual({ came: 0, changed: 0, went: 0, kept: 2 });
+    revise(schedule, list(9)).take();
+    expect(shortly(schedule, 'type', 'area', 'qty')).toEqual(['Router Registry 4', 'Sensor Registry 3', 'Router Registry 2']);
+  });
+});
+
 describe('what no list has', () => {
   const list = 'Device;Room;Qty\nRouter;Hall;3';
 
@@ -155,7 +208,7 @@ describe('what no list has', () => {
     expect(revision.rows[1]!.reason).toMatch(/it counts twice/);
     revision.take();
     expect(shortly(schedule, 'type', 'area', 'qty', 'source')).toEqual([
-      'Router Hall 3 list.csv: 2', 'Sensor Hall 5 -', 'Sensor Bar 7 -', 'Sensor Hall 6 list.csv: 3',
+      'Router Hall 3 list.csv: 2 (Router › Hall)', 'Sensor Hall 5 -', 'Sensor Bar 7 -', 'Sensor Hall 6 list.csv: 3 (Sensor › Hall)',
     ]);
   });
 
@@ -227,7 +280,9 @@ describe('what no list has', () => {
     revise(schedule, [
       sheet('A.xlsx', 'L0', 'Router;Hall;3'), sheet('A.xlsx', 'L1', 'Router;Bar;4'), sheet('A.xlsx', 'L2', 'Router;Attic;5'),
     ]).take();
-    expect(shortly(schedule, 'source')).toEqual(['A.xlsx › L0: 2', 'A.xlsx › L1: 2', 'A.xlsx › L2: 2']);
+    expect(shortly(schedule, 'source')).toEqual([
+      'A.xlsx › L0: 2 (Router › L0, Hall)', 'A.xlsx › L1: 2 (Router › L1, Bar)', 'A.xlsx › L2: 2 (Router › L2, Attic)',
+    ]);
     const revision = revise(schedule, [sheet('B.xlsx', 'L0', 'Router;Hall;3'), sheet('B.xlsx', 'L1', 'Router;Bar;6')]);
     expect(countOutcomes(revision)).toEqual({ came: 0, changed: 1, went: 1, kept: 1 });
   });
@@ -264,7 +319,7 @@ describe('what went', () => {
     expect(revision.rows[1]).toMatchObject({ outcome: 'changed', before: 2, after: 5 });
     expect(revision.rows[1]!.reason).toBe('It was marked as gone, and the list has it again.');
     revision.take();
-    expect(devicesOf(again)[1]).toEqual({ ref: 'E2', type: 'Sensor', area: 'Hall', qty: 5, source: 'list.csv: 3' });
+    expect(devicesOf(again)[1]).toEqual({ ref: 'E2', type: 'Sensor', area: 'Hall', qty: 5, source: 'list.csv: 3 (Sensor › Hall › E2)' });
   });
 
   it('has not gone where a line that nobody decided on may mean it', () => {
@@ -333,7 +388,7 @@ describe('a row that was shared out', () => {
   it('is one line also where sources are not known but refs were parted', () => {
     const schedule = scheduleOf(devicesOf(shared()).map(({ source: _, ...cells }) => cells));
     revise(schedule, 'Ref;Device;Room;Qty\nE1;Router;Hall;12').take();
-    expect(shortly(schedule, 'ref', 'qty', 'source')).toEqual(['E1 4 list.csv: 2', 'E1/2 3 list.csv: 2', 'E1/3 5 list.csv: 2']);
+    expect(shortly(schedule, 'ref', 'qty', 'source')).toEqual(['E1 4', 'E1/2 3', 'E1/3 5'].map((row) => `${row} list.csv: 2 (Router › Hall › E1)`));
   });
 });
 

@@ -31,11 +31,23 @@ export interface Meant {
 const FLATS = 3;
 const HAVE_REMARKS: readonly ListShape[] = ['lines', 'merged rooms', 'priced', 'side by side', 'per flat'];
 
+/** Rooms that are storeys: where rooms are titles, those below one are within it. */
+const STOREYS = ['EG', '1. OG', 'Keller'];
+
+/** Names of rooms that are titles, in the order in which these stand. */
+function titled(rooms: readonly string[]): ReadonlyMap<string, string> {
+  return new Map(rooms.map((room, place) => {
+    const storey = rooms.slice(0, place).findLast((above) => STOREYS.includes(above));
+    return [room, storey === undefined || STOREYS.includes(room) ? room : `${storey}, ${room}`];
+  }));
+}
+
 /** What a list in a shape means; a column of sums without a word for it is asked about besides. */
 export function meantBy(counted: readonly Counted[], shape: ListShape): Meant[] {
   const isPerFlat = shape === 'per flat' || shape === 'flats (x3)';
+  const names = titled([...new Set(counted.map(({ room }) => room))]);
   return counted.map(({ room, type, quantity: { qty, isPlain }, isSuperseded }) => ({
-    room: shape === 'flats (x3)' ? `Flat ${room} x${FLATS}` : room, type, qty: isPerFlat ? FLATS * qty : qty,
+    room: shape === 'flats (x3)' ? `Flat ${room} x${FLATS}` : shape === 'free text' ? names.get(room)! : room, type, qty: isPerFlat ? FLATS * qty : qty,
     isAsked: isPerFlat || (shape !== 'free text' && !isPlain) || (HAVE_REMARKS.includes(shape) && isSuperseded),
   }));
 }

@@ -83,7 +83,8 @@ describe('npm run takeoff', () => {
     const { devices = [], types = [] } = written.content.sheets;
     expect(devices).toHaveLength(10);
     expect(devices.find(({ type }) => type === 'Damper actuator'))
-      .toEqual({ area: '0, 0.01 Assembly', type: 'Damper actuator', qty: 6, rail: 'P1', source: 'workshop.tsv: 9' });
+      .toEqual({ area: '0, 0.01 Assembly', type: 'Damper actuator', qty: 6, rail: 'P1',
+        source: 'workshop.tsv: 9 (Damper actuator › 0, 0.01 Assembly)' });
     expect(types).toHaveLength(TYPES.length + 2);
     expect(types.find(({ type }) => type === 'Damper actuator')!.aliases).toMatch(/; DA, Damper actuators$/);
   });

@@ -53,6 +53,15 @@ describe('a quantity per flat', () => {
       .toEqual({ proposed: ['12 Router', '8 Router'], taken: ['7 Router'] });
   });
 
+  it('is proposed for a room that is there several times, also where it is carried down, and for each of several rooms', () => {
+    // 24 × 1 and 24 × 2, 2 × 3; four rooms with one each.
+    expect(inWords('Room;Device;Qty\nTypical bedroom x 24;Router;1\n;Light sensor;2\n2nd floor (x2);Router;3\nHall;Router;5'))
+      .toEqual({ proposed: ['24 Router', '48 Light sensor', '6 Router'], taken: ['5 Router'] });
+    expect(inWords('Room;Device;Qty\n102-105;Router;1 each\n201 bis 212;Router;je 2\nHall;Router;3 each\n301-310;Router;10'))
+      .toEqual({ proposed: ['4 Router'], taken: ['3 Router', '10 Router'] });
+    expect(inWords('Room;Device;Qty per room\n102-105;Router;2')).toEqual({ proposed: ['8 Router'], taken: [] });
+  });
+
   it('is known by words, and a place or a size is none', () => {
     expect(['Qty per flat', 'Stk/WE', 'par logement', 'Menge je Wohnung Typ A', 'Qty per floor', 'Qty per storey L0', 'Flats', 'Price per m'].map(perUnit))
       .toEqual(['dwelling', 'dwelling', 'dwelling', 'dwelling', 'place', undefined, undefined, undefined]);

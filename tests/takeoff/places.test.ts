@@ -56,3 +56,51 @@ describe('the same room of two storeys', () => {
     expect(taken('Ground floor;;;\nStorey;Room;Device;Qty\nL0;R1;Router;1')).toEqual(['1 Router @ L0, R1']);
   });
 });
+
+describe('titles over titles', () => {
+  const building = 'Device;Qty\nBuilding A;\nLevel 1;\nRouter;1\nLevel 2;\nRouter;2\nCorridor;\nRouter;4\nOffice;\nRouter;8\nLevel 3;\nRouter;16\n'
+    + 'Building B;\nRouter;32\nLevel 1;\nRouter;64';
+
+  it('are all kept: storeys of a building, rooms of a storey, until the next of their kind', () => {
+    expect(taken(building)).toEqual([
+      '1 Router @ Building A, Level 1', '2 Router @ Building A, Level 2', '4 Router @ Building A, Level 2, Corridor',
+      '8 Router @ Building A, Level 2, Office', '16 Router @ Building A, Level 3', '32 Router @ Building B', '64 Router @ Building B, Level 1',
+    ]);
+    expect(read(building).lines.find(({ qty }) => qty === 1)!.reason).toContain('Its area is what stands above it: Building A, Level 1.');
+  });
+
+  it('stand before the rooms of a column, and behind the name of the sheet', () => {
+    const rooms = 'Room;Device;Qty\nHaus 1;;\nErdgeschoss;;\nFlur;Router;1\n1. Obergeschoss;;\nFlur;Router;2\nHaus 2;;\nErdgeschoss;;\nFlur;Router;4';
+    expect(taken(rooms)).toEqual([
+      '1 Router @ Haus 1, Erdgeschoss, Flur', '2 Router @ Haus 1, 1. Obergeschoss, Flur', '4 Router @ Haus 2, Erdgeschoss, Flur',
+    ]);
+    expect(taken([{ cells: 'Device;Qty\nLevel 1;\nRouter;1', sheet: 'Building A' }, { cells: 'Device;Qty\nLevel 1;\nRouter;2', sheet: 'Building B' }]))
+      .toEqual(['1 Router @ Building A, Level 1', '2 Router @ Building B, Level 1']);
+  });
+
+  it('hold above the headings too', () => {
+    expect(taken('Housing by the lake;;\n;;\nHaus 1;;\nErdgeschoss;;\nDevice;Qty;Note\nRouter;1;\n1. Obergeschoss;;\nRouter;2;'))
+      .toEqual(['1 Router @ Haus 1, Erdgeschoss', '2 Router @ Haus 1, 1. Obergeschoss']);
+  });
+
+  it('whichever goes over the other', () => {
+    expect(taken('Appareil;Qté\nR+1;\nBâtiment A;\nRouter;1\nBâtiment B;\nRouter;2\nR+2;\nBâtiment A;\nRouter;4'))
+      .toEqual(['1 Router @ R+1, Bâtiment A', '2 Router @ R+1, Bâtiment B', '4 Router @ R+2, Bâtiment A']);
+  });
+
+  it('are no places where they only head the list or come again on the next page', () => {
+    expect(taken('Device;Qty\nField devices of the controls;\nLevel 1;\nRouter;1\nLevel 1;\nRouter;2')).toEqual(['3 Router @ Level 1']);
+  });
+
+  it('keep what is built several times: a room of a flat that is there three times', () => {
+    const { rows, lines } = read('Device;Qty\nFlat type A (x3);\nKitchen;\nRouter;2\nBath;\nRouter;1\nFlat type B;\nRouter;5');
+    expect(lines.filter(({ qty }) => qty !== null).map(({ outcome, qty, area }) => `${outcome} ${qty} ${area}`)).toEqual([
+      'undecided 6 Flat type A (x3), Kitchen', 'undecided 3 Flat type A (x3), Bath', 'taken 5 Flat type B',
+    ]);
+    expect(rows).toHaveLength(1);
+  });
+
+  it('leave the keys of decisions as they are', () => {
+    expect(read(building).lines.map(({ key }) => key)).toEqual(building.split('\n').map((_, index) => String(index + 1)));
+  });
+});

@@ -28,6 +28,11 @@ describe('a status', () => {
     expect(read('Device;Qty\nSpare module;2', { types: [{ type: 'Spare module' }] }).sums.taken).toBe(2);
   });
 
+  it('is known in the place of a room, but a store is one', () => {
+    expect(inWords('Room;Device;Qty\nSpare;Router;2\nRéserve;Router;1')).toEqual({ taken: ['1 Router @ Réserve'], asked: ['2: 2 superseded'] });
+    expect(inWords('Hall: 4 x Router\nBar: 3 x Router\nSpare: 2 x Router').asked).toEqual(['3: 2 superseded']);
+  });
+
   it('holds for the lines below a title, with titles of places that follow at once', () => {
     const list = ['Device;Qty', 'Level 1', 'Router;1', 'By others', 'Router;2', 'Level 2', 'Router;3', 'Optional items', 'Level 1', 'Router;4', 'Level 2', 'Router;5'];
     expect(inWords(list.join('\n'))).toEqual({
@@ -54,6 +59,7 @@ describe('headings that are years', () => {
     ['alone', 'Device;2024;2025\nRouter;1;2'], ['beside a word', 'Device;Qty 2024;Qty 2025\nRouter;1;2'], ['or two issues', 'Gerät;Alt;Neu\nRouter;1;2'],
     ['or orders', 'Device;Tender;Contract\nRouter;1;2'], ['or estimates', 'Device;Est.;Actual\nRouter;1;2'], ['or limits', 'Device;min;max\nRouter;1;2'],
     ['in German', 'Gerät;Soll;Ist\nRouter;1;2'],
+    ['or two times', 'Device;Qty was;Qty now\nRouter;4;6'], ['in French', 'Appareil;Avant;Après\nRouter;4;6'],
   ])('are no rooms unasked: %s', (_, source) => {
     const { columns, sums, notes } = read(source);
     expect([missingColumns(columns), sums.read]).toEqual([['qty'], 0]);

@@ -60,6 +60,7 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
+  ['Device;Qty\nL1;\nXxx;\nXylo 4;1'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
   ['Device;Qty per flat\nXylo 4;2'], ['Device;Qty per flat;Flats\nXylo 4;2;3'], ['Device;Qty\nNb logements;3\nXylo 4;2\nSpares\nXylo 4;2'],
   [';Aaa;Bbb\nCcc;1;2\nDdd;1;2'], ['Device;Qty;;Device;Qty\nXylo 4;1;;Xylo 4;2'], ['Device;Alt;Neu\nXylo 4;1;2'], ['Device;R1 (x3);R2\nXylo 4;1;2'],
@@ -187,12 +188,13 @@ function revisionsSaid(words: Words): string[] {
         { type: 'Xylo 4', area: 'R3', qty: 3, source: source(5), state: 'gone' }, { type: 'Xylo 4', area: 'R4', qty: 3, source: source(6) },
         { type: 'Xylo 4', area: 'R5', qty: 3, source: source(7) }, { type: 'Xylo 4', area: 'R6', qty: 3 },
         { ref: 'X8', type: 'Xylo 4', area: 'R8', qty: 1, source: source(9) }, { type: 'Band 5 W/m', area: 'R12', qty: 4, source: source(9) },
+        { type: 'Xylo 4', area: 'R14', qty: 2, source: `${source(10)} (Xylo 4 › R13)` },
       ],
     },
   }, { words });
   const said = ['5', '7'].flatMap((shared) => (['mark', 'delete'] as const).flatMap((gone) => {
     const read = readTakeoff({
-      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1\nX10;Xylo 4;R11;4`,
+      cells: `Ref;Device;Room;Qty\nX1;Xylo 4;R0;5\nX2;Xylo 4;R7;1\n;Xylo 4;R2;${shared}\n;Xylo 4;R3;3\n;Xylo 4;R4;ca. 3\n;Xylo 4;R6;2\nX9;Xylo 4;R8;1\nX10;Xylo 4;R11;4\n;Xylo 4;R13;2`,
       file: 'Xyz',
     }, { types: TYPES, words });
     if (!read.ok) throw new Error('The list was not read.');

@@ -11,6 +11,8 @@ const SAMPLE = 150;
  */
 const NARROWEST = 3.4;
 const WIDEST = 10;
+/** How many signs of a text are in view at that width; where most texts begin alike, twice as many are needed. */
+const SIGNS = 16;
 /** Most that a column is widened to by itself where a person asks for all of its texts. */
 const MOST = 60;
 const ROOM = 1.3;
@@ -41,9 +43,15 @@ export function columnWidths(
     const isWhole = fit === 'whole' || isNumeric(column);
     const fitting = widths[isWhole ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const texted = Math.min((fit === 'whole' ? MOST : WIDEST) * size, fitting + room * size);
+    const widest = fit === 'whole' ? MOST : beginAlike(texts) ? 2 * WIDEST : WIDEST;
+    const texted = Math.min(widest * size, fitting + room * size);
     return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.25 * size, texted));
   });
+}
+
+/** Whether texts cannot be told apart by what is in view of them, as rooms behind the name of their storey. */
+function beginAlike(texts: readonly string[]): boolean {
+  return 2 * new Set(texts.map((text) => text.slice(0, SIGNS))).size < new Set(texts).size;
 }
 
 function headingWidth(column: Column, words: Words, measure: (text: string) => number): number {

@@ -47,9 +47,13 @@ const NAMINGS = {
   type: ({ ref, type }: Identity) => JSON.stringify([ref === '', type]),
 } satisfies Record<string, Naming>;
 
+/** What a unit is told by: what its list called it goes before what it is called by now. */
+const TOLD = ['called', 'identities'] as const;
+
 /**
  * Finds the device rows that each row of a list is about: by ref, area and type; by ref and type; by area and type; by
- * ref alone, as when another type came in its place. A row that says no area is one of its type.
+ * ref alone, as when another type came in its place. A row that says no area is one of its type. Each time by what the
+ * list of before called a device row, whatever a person calls it by now, and then by that.
  *
  * Where the ref of a row names one device row and its place another, the ref goes first, unless the list was numbered
  * anew: refs that went to other types, or more of them that went to other places than stayed.
@@ -108,11 +112,13 @@ class Matching {
 
   pass(naming: Naming): void {
     const holdsForAll = naming === NAMINGS.all || naming === NAMINGS.ref;
-    const named = this.#named(naming, [...this.#left].filter((unit) => holdsForAll || this.#isMeant(unit)));
     // A row that says no area is no more of one place than of another.
     const takes = ({ area }: Line) => (naming !== NAMINGS.place || area !== '') && (naming !== NAMINGS.type || area === '');
-    const lines = this.#open.filter((line) => naming(line) !== undefined && takes(line));
-    for (const [name, group] of grouped(lines, naming)) this.#pair(group, named.get(name) ?? [], naming);
+    for (const told of TOLD) {
+      const named = this.#named(naming, [...this.#left].filter((unit) => holdsForAll || this.#isMeant(unit)), told);
+      const lines = this.#open.filter((line) => naming(line) !== undefined && takes(line));
+      for (const [name, group] of grouped(lines, naming)) this.#pair(group, named.get(name) ?? [], naming);
+    }
     if (naming === NAMINGS.all) this.#agreed = this.#matched.size;
   }
 
@@ -144,8 +150,8 @@ class Matching {
     }
   }
 
-  #named(naming: Naming, units: readonly Unit[]): Map<string | undefined, Unit[]> {
-    const named = units.flatMap((unit) => [...new Set(unit.identities.map(naming))].map((name) => ({ name, unit })));
+  #named(naming: Naming, units: readonly Unit[], told: typeof TOLD[number] = 'called'): Map<string | undefined, Unit[]> {
+    const named = units.flatMap((unit) => [...new Set(unit[told].map(naming))].map((name) => ({ name, unit })));
     return new Map([...grouped(named.filter(({ name }) => name !== undefined), ({ name }) => name)]
       .map(([name, of]) => [name, of.map(({ unit }) => unit)]));
   }
@@ -156,8 +162,8 @@ class Matching {
   }
 }
 
-function hasNoRef({ identities }: Unit): boolean {
-  return identities.every(({ ref }) => ref === '');
+function hasNoRef({ called }: Unit): boolean {
+  return called.every(({ ref }) => ref === '');
 }
 
 /** How much speaks for a unit among several of the same name: rail and branch as the list says, list, quantity. */

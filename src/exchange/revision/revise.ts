@@ -4,6 +4,7 @@ import {
 import { ENGLISH, type Words } from '../../words/index.ts';
 import type { CountedList } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
+import { calledIn, movedTo, placesOf } from '../takeoff/source-text.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
 import type { Match, MatchOptions, Matched } from './match-units.ts';
 import { spread } from './spread.ts';
@@ -116,9 +117,10 @@ class Reviser {
   stays({ row, units }: Match, said: Pick<RevisedRow, 'place' | 'maybe'> = {}): void {
     const parts = units.flatMap((unit) => unit.parts);
     const { edits, rest } = spread(parts, Number(row.qty), this.#named);
-    const refs = this.#refsOf(parts, row.ref);
+    const isNews = (key: 'ref' | 'area' | 'type') => saysAnew(row, parts, key);
+    const refs = isNews('ref') ? this.#refsOf(parts, row.ref) : undefined;
     // What a person put elsewhere stays there as long as a part is where the list says.
-    const isElsewhere = plainKey(row.area) !== ''
+    const isElsewhere = plainKey(row.area) !== '' && isNews('area')
       && parts.every((part) => plainKey(part.row.cells.area) !== plainKey(row.area));
     parts.forEach((part, index) => {
       const { cells } = part.row;
@@ -134,7 +136,7 @@ class Reviser {
         this.#edit(part, 'qty', after);
         reasons.push(...this.#onQuantity(part, parts.length));
       }
-      if (plainKey(cells.type) !== plainKey(row.type)) {
+      if (plainKey(cells.type) !== plainKey(row.type) && isNews('type')) {
         change('type', row.type!, this.#words.say('Its type was {before}.', { before: textOf(cells.type) }));
       }
       if (isElsewhere) {
@@ -149,9 +151,10 @@ class Reviser {
         change('state', null, this.#words.say('It was marked as gone, and the list has it again.'));
       }
       this.#edit(part, 'source', row.source!);
+      const own = this.#ownNames(now, row);
       this.#tell(now, {
         outcome: reasons.length > 0 || after !== undefined ? 'changed' : 'kept', id: part.row.id, before: part.qty, after: after ?? part.qty,
-      }, reasons, said.maybe === undefined ? {} : { ...said, maybe: [part.row.id, ...said.maybe] });
+      }, [...reasons, ...own], said.maybe === undefined ? {} : { ...said, maybe: [part.row.id, ...said.maybe] });
     });
     if (rest > 0) this.#partComes(row, parts, rest);
   }
@@ -184,12 +187,14 @@ class Reviser {
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */
   goes(unit: Unit, { open }: CountedList): void {
-    const doubt = open.find(({ ref, area, types }) => (types?.includes(unit.type) ?? true)
-      && unit.identities.some((each) => area === each.area || ref !== '' && ref === each.ref));
+    const toldBy = [...unit.called, ...unit.identities];
+    const doubt = open.find(({ ref, area, types }) =>
+      (types === undefined || toldBy.some(({ type }) => types.includes(type)))
+      && toldBy.some((each) => area === each.area || ref !== '' && ref === each.ref));
     for (const { row, qty } of unit.parts) {
       if (doubt !== undefined) {
         // So that it is no part of another line of that number in the list of before.
-        if (doubt.source !== '') this.#edit({ row }, 'source', doubt.source);
+        if (doubt.source !== '') this.#edit({ row }, 'source', movedTo(doubt.source, textOf(row.cells.source)));
         this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
           this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
         ]);
@@ -209,9 +214,11 @@ class Reviser {
     const [first, ...others] = parts.map((part) => part.row.cells);
     const common = Object.entries(first!).filter(([key, value]) => others.every((cells) => cells[key] === value));
     const whole = textOf(row.ref) || textOf(first!.ref);
-    const cells: Cells = { ...Object.fromEntries(common), qty, type: row.type!, source: row.source! };
+    const cells: Cells = { type: row.type!, ...Object.fromEntries(common), qty, source: row.source! };
     delete cells.state;
-    if (plainKey(row.area) !== '') cells.area = row.area!;
+    for (const key of ['type', 'area'] as const) {
+      if (plainKey(row[key]) !== '' && (cells[key] === undefined || saysAnew(row, parts, key))) cells[key] = row[key]!;
+    }
     if (whole !== '') cells.ref = nextPartTag(whole, this.#refs);
     this.coming.push(cells);
     this.#tell(cells, { outcome: 'came', id: null, before: null, after: qty }, [
@@ -224,6 +231,17 @@ class Reviser {
       ...(isFormula(row.cells.qty) ? [this.#words.say('The number of the list takes the place of a formula.')] : []),
       ...(parts > 1 ? [this.#words.say('It is one of {parts} rows that share what the list counts; the change is where the least is lost by it.', { parts })] : []),
     ];
+  }
+
+  /** Where a person calls it otherwise than the list, and that stays. */
+  #ownNames(cells: Cells, row: Cells): string[] {
+    const said = [row.ref, row.area, row.type].map(textOf);
+    const own = [cells.ref, cells.area, cells.type].map(textOf);
+    const isOther = said.some((text, place) => plainKey(text) !== '' && plainKey(text) !== plainKey(own[place])
+      && !(place === 0 && isPartOf(own[0]!, text)));
+    return !isOther ? [] : [this.#words.say('The list still calls it “{name}”; what was entered here stays.', {
+      name: said.filter((text) => text !== '').join(', '),
+    })];
   }
 
   /** Refs of the parts where the list gives another; the first part bears it as it is. */
@@ -248,9 +266,14 @@ class Reviser {
   }
 }
 
+/** Whether a list says something else than it said before: what a person made of that since is no matter. */
+function saysAnew(row: Cells, parts: readonly Part[], key: 'ref' | 'area' | 'type'): boolean {
+  return parts.some(({ row: { cells } }) => plainKey(calledIn(textOf(cells.source))?.[key]) !== plainKey(row[key]));
+}
+
 /** Whether device rows were counted on the line of a row of a list, and as many. */
 function isOfLine({ source, parts }: Unit, row: Cells): boolean {
-  return source !== '' && source === row.source && parts.reduce((sum, { qty }) => sum + (qty ?? 0), 0) === row.qty;
+  return source !== '' && placesOf(source) === placesOf(textOf(row.source)) && parts.reduce((sum, { qty }) => sum + (qty ?? 0), 0) === row.qty;
 }
 
 function nameOf({ parts: [first] }: Unit): string {

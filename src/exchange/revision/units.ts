@@ -2,6 +2,7 @@ import type { LoadSchedule } from '../../load-schedule.ts';
 import { GONE, grouped, wholeTags, type Cells, type CellValue, type Row } from '../../schedule/index.ts';
 import { listsOf } from '../takeoff/index.ts';
 import { plainKey } from '../takeoff/plain-words.ts';
+import { calledIn } from '../takeoff/source-text.ts';
 
 /** What of a schedule is held against a list. */
 export type RevisedSchedule = Pick<LoadSchedule, 'document' | 'value'>;
@@ -22,8 +23,11 @@ export interface Identity {
 /** Device rows that were one row of a list, and that sharing out or a person has parted since. */
 export interface Unit {
   readonly parts: readonly Part[];
-  /** What its parts are told by, each once; their type is the same. */
+  /** What its parts are told by, each once. */
   readonly identities: readonly Identity[];
+  /** What the list that it was counted in called it; what it is told by where its source does not say it. */
+  readonly called: readonly Identity[];
+  /** Its type as the list called it. */
   readonly type: string;
   /** Where it was counted; empty for rows that no list is known to have. */
   readonly source: string;
@@ -47,21 +51,29 @@ export function unitsOf(schedule: RevisedSchedule, refs: ReadonlySet<string>): U
     const keys = wholeTags(textOf(cells.ref)).map(plainKey);
     return { ...identityOf(cells), ref: keys.find((key) => refs.has(key)) ?? keys.at(-1)! };
   };
+  const calledOf = (row: Row) => {
+    const called = calledIn(textOf(row.cells.source));
+    return called === undefined ? identify(row) : identityOf(called);
+  };
   const units = grouped(counted, (row) => {
-    const { ref, area, type } = identify(row);
+    const { ref, area, type } = calledOf(row);
     const source = textOf(row.cells.source);
     if (source !== '') return JSON.stringify([source, type, row.cells.state ?? null]);
     return ref === '' ? row.id : JSON.stringify([ref, area, type]);
   });
   return [...units.values()].map((rows): Unit => {
     const source = textOf(rows[0]!.cells.source);
-    const identities = new Map(rows.map(identify).map((each) => [JSON.stringify(each), each]));
+    const called = distinct(rows.map(calledOf));
     return {
-      identities: [...identities.values()], type: plainKey(rows[0]!.cells.type),
+      identities: distinct(rows.map(identify)), called, type: called[0]!.type,
       source, lists: source === '' ? [] : listsOf(source),
       parts: rows.map((row) => ({ row, qty: numberOf(schedule.value('devices', row.id, 'qty')) })),
     };
   });
+}
+
+function distinct(identities: readonly Identity[]): Identity[] {
+  return [...new Map(identities.map((each) => [JSON.stringify(each), each])).values()];
 }
 
 /** Whether nothing is left of it but what an earlier list no longer had. */

@@ -16,7 +16,7 @@ const WORDS = COUNT_WORDS.map((word) => word.split(' ')
 const [LEADING, TRAILING] = [new RegExp(`^ (?:${WORDS})[.:]? `, 'iu'), new RegExp(`(?<= )(?:${WORDS})[.:]? $`, 'iu')];
 const DEVICE_WORDS = new Set(HEADING_WORDS.type);
 /** Words of a revision, of an order: two columns of counts under them are not added up. Common practice, no source. */
-const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|previous|bisher|stand|ancien|ancienne|nouveau|nouvelle|ordered|bestellt|commande|delivered|geliefert|livre|difference|differenz|ecart|delta|actual|ist|soll|planned|geplant|prevu|tender|contract|offer|angebot|auftrag|offre|marche|installed|built|required|verbaut|pose|existing|bestand|existant|est|estimated|geschatzt|estime|min|max|minimum|maximum|variante|variant)\b/u;
+const RIVALS = /\b(?:alt|alte|alter|neu|neue|neuer|old|new|rev|revision|index|previous|previously|former|formerly|was|now|before|after|latest|changed|issue|version|bisher|vorher|nachher|zuvor|jetzt|aktuell|geandert|ausgabe|avant|apres|actuel|actuelle|precedent|precedente|indice|stand|ancien|ancienne|nouveau|nouvelle|ordered|bestellt|commande|delivered|geliefert|livre|difference|differenz|ecart|delta|actual|ist|soll|planned|geplant|prevu|tender|contract|offer|angebot|auftrag|offre|marche|installed|built|required|verbaut|pose|existing|bestand|existant|est|estimated|geschatzt|estime|min|max|minimum|maximum|variante|variant)\b/u;
 
 /**
  * What a heading of counts says beside that it counts: `L0` of «Qty L0», `1. OG` of «Menge (1. OG)»; empty for «Qty

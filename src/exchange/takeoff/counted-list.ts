@@ -34,17 +34,17 @@ export function countedList(
   { lines, rows, parts, names }: Takeoff, called?: string, others: ReadonlySet<string> = new Set(),
 ): CountedList {
   const named = new Map<string, string>();
-  const sourceOf = (places: readonly LineSource[]) => sourceText(places.flatMap((place) => {
+  const sourceOf = (places: readonly LineSource[], row?: Cells) => sourceText(places.flatMap((place) => {
     const file = place.file ?? called;
     if (file === undefined) return [];
     if (!named.has(file)) named.set(file, freshName(file, others));
     return { ...place, file: named.get(file)! };
-  }));
+  }), row);
   const counted = grouped(lines.filter(({ row }) => row !== undefined), ({ row }) => row);
   return {
     names: [...new Set(parts.filter(({ file, kind }) => file !== undefined && kind === 'list').map(listName))],
     rows: rows.map((cells, row) => {
-      const source = sourceOf(counted.get(row)!.map((line) => line.source));
+      const source = sourceOf(counted.get(row)!.map((line) => line.source), cells);
       return source === '' ? cells : { ...cells, source };
     }),
     open: lines.filter(({ outcome }) => outcome === 'undecided').map((line) => {

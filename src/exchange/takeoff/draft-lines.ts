@@ -9,7 +9,7 @@ import { DASH, headingFields } from './find-heading.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
-import { countsUnits, perUnit, unitsSaid } from './per-unit.ts';
+import { countsUnits, isEach, perUnit, roomsSaid, unitsSaid } from './per-unit.ts';
 import { plainKey, plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
@@ -132,13 +132,17 @@ export class LineReader {
     });
   }
 
-  /** «Level 1» above the headings is the area of what stands below them. */
+  /** «Building A» and «Level 1» right above the headings are the area of what stands below them. */
   #entitle(above: readonly TakeoffRecord[]): void {
     for (const { fields } of above) this.#timesAbove = timesSaid(fields.filter((field) => field !== '').join(' ')) ?? this.#timesAbove;
-    const title = above.filter(({ fields }) => fields.some((field) => field !== '')).at(-1);
-    const texts = title?.fields.filter((field) => field !== '') ?? [];
-    if (texts.length === 1 && looksLikeArea(texts[0]!)) this.#cells.entitle(title!.line, title!.fields, texts[0]!);
-    if (texts.length === 1) this.#asideBelow(texts[0]!);
+    const filled = above.map(({ line, fields }) => ({ line, fields, texts: fields.filter((field) => field !== '') }))
+      .filter(({ texts }) => texts.length > 0);
+    const isTitle = ({ texts }: (typeof filled)[number]) => texts.length === 1 && looksLikeArea(texts[0]!);
+    for (const { line, fields, texts } of filled.slice(filled.findLastIndex((each) => !isTitle(each)) + 1)) {
+      this.#cells.entitle(line, fields, texts[0]!);
+    }
+    const last = filled.at(-1)?.texts ?? [];
+    if (last.length === 1) this.#asideBelow(last[0]!);
   }
 
   /** Lines below «Bestand» are asked about, up to the next title that is no place within it. */
@@ -216,7 +220,7 @@ export class LineReader {
     if (qty === null || qty === 0 || (doubt !== undefined && proposal === undefined && perUnit(unit) === undefined)
       || this.#headingsName || this.#isCalledTotal(record)) return written;
     const per = perUnit(count.whole) ?? perUnit(unit);
-    const found = this.#timesOf(record, count);
+    const found = this.#timesOf(record, count, unit);
     const text = record.fields[count.index]!;
     if (found === undefined) {
       if (per === undefined || (per === 'place' && this.#cells.places('area').length > 0)) return written;
@@ -233,12 +237,15 @@ export class LineReader {
         { text, times, where, proposal: product }) };
   }
 
-  /** How often what a line counts is there: as its own column says, else its heading, else the title above. */
-  #timesOf(record: TakeoffRecord, { whole, index }: Count): Times | undefined {
+  /** How often what a line counts is there: as its own column says, else its heading, its room, the title above. */
+  #timesOf({ fields }: TakeoffRecord, { whole, index }: Count, unit: string): Times | undefined {
     const column = this.#timesColumn;
-    const own = column === undefined ? null : readQuantity(record.fields[column.index] ?? '', '', this.#decimal).qty;
+    const own = column === undefined ? null : readQuantity(fields[column.index] ?? '', '', this.#decimal).qty;
     if (own !== null) return { times: own, where: column!.heading };
-    return timesSaid(whole) ?? this.#timesBelow.get(index) ?? this.#timesTitle ?? this.#timesAbove;
+    const place = this.#cells.placeOf(fields);
+    const rooms = isEach(fields[index] ?? '') || (perUnit(whole) ?? perUnit(unit)) === 'place' ? roomsSaid(place) : undefined;
+    if (rooms !== undefined) return { times: rooms, where: place };
+    return timesSaid(whole) ?? timesSaid(place) ?? this.#timesBelow.get(index) ?? this.#timesTitle ?? this.#timesAbove;
   }
 
   #decided({ doubt, ...written }: Quantity, decision: LineDecision | undefined): Quantity {
@@ -310,7 +317,8 @@ export class LineReader {
       const title = withoutStruck(filled[0]!);
       this.#cells.entitle(record.line, record.fields, title);
       this.#asideBelow(title);
-      this.#timesTitle = timesSaid(title);
+      // «Kitchen» below «Flat type A (x3)» is three kitchens.
+      this.#timesTitle = this.#cells.titles.map(timesSaid).findLast((times) => times !== undefined);
       return this.#draft(item, 'left-out', [words.say('It is a title or a remark: a single text without a quantity.')]);
     }
     return names.length > 0 ? undefined
@@ -418,6 +426,8 @@ export class LineReader {
   #saysStatus(text: string, place: number): boolean {
     const field = this.#context.columns.find(({ index }) => index === place)?.field;
     if (field === undefined || field === 'note') return isStatus(text);
+    // «Réserve» is a room too.
+    if (field === 'area') return isStatus(text) && !/^r[eé]serve/iu.test(text);
     if (field !== 'type' && field !== 'description') return false;
     if (isStatus(/(?:[([,:;]|\s[–—-])([^([,:;]*)$/u.exec(text)?.[1] ?? '')) return true;
     // «Spare kit» may well be a device; a spare of a known one is a spare.

@@ -37,7 +37,7 @@ export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = 
     'unite', 'unites', 'unite de mesure', 'u', 'un',
   ],
   area: [
-    'area', 'room', 'room name', 'room no', 'floor', 'storey', 'level', 'zone', 'space', 'location', 'building',
+    'area', 'fitted in', 'installed in', 'room', 'room name', 'room no', 'floor', 'storey', 'level', 'zone', 'space', 'location', 'building',
     'raum', 'raume', 'raeume', 'raumname', 'raumbezeichnung', 'raum bezeichnung', 'raum nr', 'raumnummer', 'zimmer',
     'wohnung',
     'geschoss', 'etage', 'stockwerk', 'ebene', 'bereich', 'ort', 'einbauort', 'montageort', 'standort', 'gebaude',

@@ -1,11 +1,11 @@
 import { parseCell, type Cells, type DecimalSign, type InputColumn } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 import { withoutStruck } from '../marked-text.ts';
-import { isPlaceTitle } from './area-words.ts';
 import type { TakeoffColumn } from './columns.ts';
 import { TYPE_FACTS, type TakeoffField } from './field.ts';
 import type { TypeFacts } from './legend.ts';
 import { plainKey } from './plain-words.ts';
+import { Titles } from './titles.ts';
 
 /** Marks that stand for what is in the cell above. */
 const DITTO = new Set([
@@ -19,8 +19,8 @@ const FACT: InputColumn = { role: 'input', key: 'fact', title: '', kind: 'number
 export interface FoundArea {
   readonly area: string | undefined;
   readonly remark: string | undefined;
-  /** Line of the title that names the storey or building of its room. */
-  readonly below?: number | undefined;
+  /** The titles of places that it stands below, as they are compared. */
+  readonly below?: string;
 }
 
 /** Reads the cells of lines one after another, with what they take from lines above: ditto marks, rooms, titles. */
@@ -32,15 +32,14 @@ export class LineCells {
   readonly #above = new Map<number, string>();
   /** What stands in columns of areas, and on which line, for blank cells below. */
   readonly #areas = new Map<number, { readonly line: number; readonly text: string }>();
-  #title: { readonly line: number; readonly text: string } | undefined;
-  /** The latest title that names a storey or a building. */
-  #storey: { readonly line: number; readonly text: string } | undefined;
+  readonly #titles: Titles;
 
   /** @param sheet the area of lines that have no other; `undefined` for none. */
   constructor(columns: readonly TakeoffColumn[], sheet: string | undefined, words: Words) {
     const places: Partial<Record<TakeoffField, number[]>> = {};
     for (const { field, index } of columns) if (field !== undefined) (places[field] ??= []).push(index);
     [this.#columns, this.#places, this.#sheet, this.#words] = [columns, places, sheet, words];
+    this.#titles = new Titles(sheet);
   }
 
   /** Places of the columns that hold a field. */
@@ -53,11 +52,15 @@ export class LineCells {
     this.#areas.clear();
   }
 
+  /** Titles that hold for the lines below, from the one that takes in the most on. */
+  get titles(): readonly string[] {
+    return this.#titles.all.map(({ text }) => text);
+  }
+
   /** A title stands for the area of the lines below, where these have no other. */
   entitle(line: number, fields: readonly string[], text: string): void {
     this.#areas.clear();
-    this.#title = { line, text };
-    if (isPlaceTitle(text) && plainKey(text) !== plainKey(this.#storey?.text)) this.#storey = this.#title;
+    this.#titles.add(line, text);
     const place = this.places('area').find((index) => fields[index] === text);
     if (place !== undefined) this.#areas.set(place, { line, text });
   }
@@ -87,10 +90,11 @@ export class LineCells {
   }
 
   /**
-   * The area of a line: what stands there, else what a merged or blank cell takes from above, else the title above,
+   * The area of a line: what stands there, else what a merged or blank cell takes from above, else the titles above,
    * else the sheet. To be asked for every line in order.
    */
   area({ line, fields }: { readonly line: number; readonly fields: readonly string[] }, heading = ''): FoundArea {
+    this.#titles.read();
     let [isNew, from] = [false, undefined as number | undefined];
     const texts = this.places('area').map((index) => {
       const text = this.#spoken(fields[index] ?? '', index);
@@ -105,20 +109,25 @@ export class LineCells {
     const words = this.#words;
     const own = [...new Set([...texts, heading])].filter((text) => text !== '').join(', ');
     if (own !== '') {
-      return { area: this.#within(own), below: this.#storey?.line, remark: from === undefined ? undefined
+      const above = this.#titles.within(own).map(({ text }) => text);
+      // Where a column says the storey, the titles only tell rooms apart.
+      const area = this.places('area').length > 1 ? own : [...above, own].join(', ');
+      return { area, below: plainKey(above.join(', ')), remark: from === undefined ? undefined
         : words.say('Its area is carried down from line {line}.', { line: from }) };
     }
-    if (this.#title !== undefined) {
-      return { area: this.#title.text, remark: words.say('Its area is the title on line {line}.', { line: this.#title.line }) };
+    const titles = this.#titles.all;
+    const [first, ...others] = titles;
+    if (first === undefined || first.line === 0 && others.length === 0) {
+      return { area: this.#sheet, remark: this.#sheet && words.say('Its area is the name of its sheet.') };
     }
-    return { area: this.#sheet, remark: this.#sheet && words.say('Its area is the name of its sheet.') };
+    const area = titles.map(({ text }) => text).join(', ');
+    return { area, remark: others.length > 0 ? words.say('Its area is what stands above it: {area}.', { area })
+      : words.say('Its area is the title on line {line}.', { line: first.line }) };
   }
 
-  /** A room with its storey or building, by the title above or the name of the sheet, unless it says that itself. */
-  #within(room: string): string {
-    const storey = this.#storey?.text ?? (this.#sheet !== undefined && isPlaceTitle(this.#sheet) ? this.#sheet : '');
-    const [said, own] = [storey, room].map((text) => ` ${plainKey(text)} `);
-    return storey === '' || this.places('area').length > 1 || own!.includes(said!) ? room : `${storey}, ${room}`;
+  /** What stands in the columns of areas, carried down where they are blank. */
+  placeOf(fields: readonly string[]): string {
+    return this.places('area').map((index) => (fields[index] ?? '') === '' ? this.#areas.get(index)?.text ?? '' : fields[index]).join(', ');
   }
 
   cell(fields: readonly string[], field: TakeoffField): string {

@@ -31,8 +31,8 @@ export interface LineDraft {
   readonly names: readonly string[];
   /** Area, ref, rail, branch and note, those that are given. */
   readonly cells: Cells;
-  /** Line of the title that names the storey or building of its room: the same room below another one is another. */
-  readonly below?: number;
+  /** The titles of storey and building of its room, as they are compared: the same room below others is another. */
+  readonly below?: string;
   /** What the line says of the type of its devices: draw [mA], power [W], nodes, price, part number. */
   readonly facts: Cells;
   /** Why it is left out or undecided, or what else is to be said of it; sentences, perhaps none. */

@@ -49,6 +49,21 @@ export function unitsSaid(text: string): number | undefined {
   return times > 1 ? times : undefined;
 }
 
+const EACH = /(?:^|[\s\d])(?:each|jeweils|je|chacune?|apiece)(?!\p{L})/u;
+const STRETCH = /(\d{1,4})\s*(?:[-–—]|to|bis|a|au)\s*(\d{1,4})$/u;
+
+/** Whether a quantity is for each of several, as «1 each»; in a column of units that means pieces. */
+export function isEach(quantity: string): boolean {
+  return EACH.test(plain(quantity));
+}
+
+/** How many rooms «102–105» and «Bedrooms 201 to 212» are; `undefined` for a room, and for what is no such stretch. */
+export function roomsSaid(area: string): number | undefined {
+  const [, from, to] = STRETCH.exec(plain(area)) ?? [];
+  const rooms = Number(to) - Number(from) + 1;
+  return rooms > 1 && rooms < 1000 ? rooms : undefined;
+}
+
 function plain(text: string): string {
   return text.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replace(/\s+/g, ' ').trim();
 }

@@ -1,4 +1,4 @@
-import { grouped } from '../../schedule/index.ts';
+import { grouped, type Cells } from '../../schedule/index.ts';
 import type { LineSource } from './source.ts';
 
 /** Between the name of a file and that of its sheet. */
@@ -7,13 +7,41 @@ const BEFORE_SHEET = ' › ';
 const MOST_NAMED = 12;
 /** One list and its lines within the text of a source. */
 const PART = /(.+?): \d[\d–/, ]*(?:…)?(?:; |$)/gy;
+/** Places, and behind them what the list calls the row. */
+const CALLED = /^(.*?: \d[\d–/, …]*) \(([^]*)\)$/;
+/** What a list tells a row by, in the order in which a source says it. */
+const TOLD_BY = ['type', 'area', 'ref'] as const;
 
 /**
  * The places that a device row was counted in as one text, the same in every language; a line with several counts is
- * named with the number of the column.
- * @example sourceText([{ file: 'hotel.csv', line: 4 }, { file: 'hotel.csv', line: 11 }]) // 'hotel.csv: 4, 11'
+ * named with the number of the column. Behind them stands what the list calls it, so that it is found again in the list
+ * whatever a person calls it by then; nothing of places alone.
+ * @example sourceText([{ file: 'hotel.csv', line: 4 }, { file: 'hotel.csv', line: 11 }], { type: 'PIR', area: 'Bar' })
+ * // 'hotel.csv: 4, 11 (PIR › Bar)'
  */
-export function sourceText(places: readonly LineSource[]): string {
+export function sourceText(places: readonly LineSource[], row: Cells = {}): string {
+  const called = TOLD_BY.map((key) => row[key] ?? '').join(BEFORE_SHEET).replace(/[› ]+$/, '');
+  const text = placesText(places);
+  return text === '' || called === '' ? text : `${text} (${called})`;
+}
+
+/** The places that a source names, without what the list calls the row. */
+export function placesOf(source: string): string {
+  return CALLED.exec(source)?.[1] ?? source;
+}
+
+/** A source with other places: the list calls the row what it called it. */
+export function movedTo(places: string, source: string): string {
+  return places + source.slice(placesOf(source).length);
+}
+
+/** What the list calls a row, by its source; `undefined` where that does not say it. */
+export function calledIn(source: string): Cells | undefined {
+  const called = isOfLists(source) ? CALLED.exec(source)?.[2]!.split(BEFORE_SHEET) : undefined;
+  return called && Object.fromEntries(TOLD_BY.map((key, place) => [key, called[place] ?? null]));
+}
+
+function placesText(places: readonly LineSource[]): string {
   return [...grouped(places, listName)].map(([list, of]) => {
     const whole = of.filter(({ column }) => column === undefined).map(({ line }) => line);
     const cells = of.filter(({ column }) => column !== undefined).map(({ line, column }) => `${line}/${column}`);
@@ -39,9 +67,15 @@ export function sheetOf(list: string): string {
 
 /** Names of the lists that a source names; a source of another form is a list of its own. */
 export function listsOf(source: string): string[] {
-  const parts = [...source.matchAll(PART)];
-  const length = parts.reduce((sum, [part]) => sum + part.length, 0);
-  return length === source.length ? parts.map(([, list]) => list!) : [source];
+  return isOfLists(source) ? partsOf(source).map(([, list]) => list!) : [source];
+}
+
+function isOfLists(source: string): boolean {
+  return partsOf(source).reduce((sum, [part]) => sum + part.length, 0) === placesOf(source).length;
+}
+
+function partsOf(source: string): RegExpExecArray[] {
+  return [...placesOf(source).matchAll(PART)];
 }
 
 /** Lines in order, those that follow one another as a stretch: `3–5`, `9`. */

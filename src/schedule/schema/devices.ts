@@ -122,7 +122,7 @@ export const devices: Sheet = {
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
     {
       role: 'input', key: 'source', rare: true, title: 'Counted in', kind: 'text',
-      help: 'The list that the devices were counted in: file, sheet where there are several, and lines.',
+      help: 'The list that the devices were counted in: file, sheet where there are several, lines, and what it calls them.',
     },
     {
       role: 'input', key: 'state', rare: true, title: 'State', kind: 'choice', choices: [GONE],
