@@ -95,7 +95,7 @@ export {
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
   panelView, scheduleDigest, tableJson, tryChanges,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type Standing, type StandingChange,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type RowOutcome, type StandingChange,
   type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 

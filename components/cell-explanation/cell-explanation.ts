@@ -20,6 +20,9 @@ const USUAL = '6em';
 /** Parts of a total listed by name; the others are counted. */
 const PARTS_SHOWN = 8;
 
+/** Sheets of which a finding may be mended by a press. */
+const MENDED = new Set(['runs', 'ways', 'supplies']);
+
 /** Findings that say themselves how long the run may be. */
 const SAYS_LENGTH = new Set(['run-under-voltage', 'run-no-working-voltage', 'run-over-drop']);
 
@@ -154,7 +157,19 @@ export class CellExplanation extends LitElement {
       : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`;
     return html`<p class="found">${markShape(finding.severity)} <span class="spoken">${finding.message}${acceptedLine(finding, words)}
         ${this.readonly ? nothing : button}</span></p>
+      ${this.readonly || finding.accepted !== undefined || !MENDED.has(finding.sheet) ? nothing : this.#remedies(finding)}
       ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${this.#closed}></elv-acceptance-form>` : nothing}`;
+  }
+
+  /** What would put it right is tried by a part that is fetched with the first finding. */
+  #remedies(finding: Finding): TemplateResult {
+    import('../remedy-list/remedy-list.define.ts').catch(reportError);
+    return html`<elv-remedy-list .schedule=${this.schedule} .finding=${finding} .revision=${this.revision}></elv-remedy-list>`;
+  }
+
+  /** Gives the first remedy of what was found in the selected cell the focus. */
+  focusRemedy(): void {
+    this.renderRoot.querySelector('elv-remedy-list')?.focus();
   }
 
   readonly #closed = (): void => {

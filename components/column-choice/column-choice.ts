@@ -9,7 +9,8 @@ import { controls } from '../look/index.ts';
 const GROUP_TITLES: Readonly<Record<ColumnGroup | 'further', string>> = {
   measured: message('Measured'), limits: message('Tolerances and limits'), heat: message('Heat and derating'),
   mains: message('Mains and inrush'), battery: message('Battery'), mounting: message('Mounting'),
-  purchase: message('Purchase'), laying: message('How it lies'), further: message('Further columns'),
+  purchase: message('Purchase'), laying: message('How it lies'),
+  second: message('Second way'), further: message('Further columns'),
 };
 
 /** Which columns of a sheet are in sight, and which stay there: groups of rare ones fold, others are put away. */

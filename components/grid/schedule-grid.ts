@@ -471,7 +471,11 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
   takeProposal(): void {
     const proposal = this.#proposal;
     this.#proposal = undefined;
-    if (proposal === undefined || this.readonly) return;
+    if (this.readonly) return;
+    if (proposal === undefined) {
+      this.dispatchEvent(new Event('elv-mend', { bubbles: true }));
+      return;
+    }
     const { sheet, id, key, typed, tag } = proposal;
     const { document } = this.schedule!;
     if (document.row(sheet, id)?.cells[key] !== typed) return;
@@ -555,7 +559,7 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
     switch (command) {
       case 'undo': this.#takeBack('undo'); break;
       case 'redo': this.#takeBack('redo'); break;
-      case 'duplicate': case 'moveTo': case 'swapType': this.dispatchEvent(new CommandEvent(command)); break;
+      case 'duplicate': case 'moveTo': case 'swapType': case 'splitRun': this.dispatchEvent(new CommandEvent(command)); break;
       case 'openList': this.startEditing(); break;
       case 'openMenu': this.#view!.openMenu(); break;
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { SEVERITIES } from '../../src/findings/index.ts';
-import { changesSection, type Standing, type TriedChanges } from '../../src/report/changes/index.ts';
+import { changesSection, type RowOutcome, type TriedChanges } from '../../src/report/changes/index.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { sectionTables } from '../load-table/section-tables.ts';
@@ -37,7 +37,7 @@ function findingList(
 
 function standingTable({ standings }: TriedChanges, words: Words): TemplateResult | typeof nothing {
   if (standings.length === 0) return nothing;
-  const cells = (standing: Standing | undefined) => html`<td class="number">${standing?.figure ?? ''}</td>
+  const cells = (standing: RowOutcome | undefined) => html`<td class="number">${standing?.figure ?? ''}</td>
     <td>${standing?.status ? statusMark(standing.status, words) : ''}</td>`;
   return html`<h3>${words.say('How rows stand')}</h3><div class="scroll" tabindex="0" role="region" aria-label=${words.say('How rows stand')}><table class="standings">
     <thead><tr><th scope="col">${words.say('Sheet')}</th><th scope="col">${words.say('Tag')}</th><th scope="col">${words.say('Figure')}</th>

@@ -23,7 +23,16 @@ export interface FindingListHost {
   /** The finding whose acceptance is being entered. */
   readonly accepting: string;
   accept(name: string): void;
+  /** The finding of which it is shown what would mend it. */
+  readonly mending: string;
+  /** Changes whenever the schedule, or its language, did. */
+  readonly revision: number;
+  mend(name: string): void;
 }
+
+/** Whether something may be tried that puts it right. */
+const isMendable = ({ sheet, severity, accepted }: Finding): boolean => accepted === undefined
+  && (severity === 'over' || severity === 'near') && ['runs', 'ways', 'supplies'].includes(sheet);
 
 const ACCEPT = svg`<svg class="icon" viewBox="0 0 16 16" aria-hidden="true"><path d="M3 8.5 6.5 12 13 4.5"/></svg>`;
 
@@ -45,7 +54,10 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
       : html`<button type="button" class="link withdraw" title=${words.say('The finding is open again')}
           @click=${() => { host.schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`}
     ${remedy === undefined ? nothing : html`<button type="button" class="link remedy"
-      @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>${remedy.label}</button>`}</div>
+      @click=${() => { host.schedule.act(remedy.label, remedy.changes()); }}>${remedy.label}</button>`}
+    ${host.readonly || !isMendable(finding) ? nothing : html`<button type="button" class="link mend" data-mend=${name} aria-expanded=${host.mending === name}
+      @click=${() => { host.mend(host.mending === name ? '' : name); }}>${words.say('What would mend it')}</button>`}</div>
+    ${host.mending === name && isMendable(finding) && !host.readonly ? html`<elv-remedy-list asked .schedule=${host.schedule} .finding=${finding} .revision=${host.revision}></elv-remedy-list>` : nothing}
     ${host.accepting === name && accepted === undefined ? html`<elv-acceptance-form .schedule=${host.schedule} .finding=${finding}
       @close=${() => { host.accept(''); }}></elv-acceptance-form>` : nothing}
   </li>`;
@@ -90,9 +102,9 @@ export const findingListStyles = css`
   .finding .mark { position: relative; inset-block-start: 1px; }
   .finding:focus-visible { outline-offset: -3px; }
   .accept { flex: none; padding: 0; margin-inline-end: 6px; justify-content: center; color: var(--elv-ink-default); }
-  .accept:focus-visible, .withdraw:focus-visible, .remedy:focus-visible { outline-offset: -2px; }
-  .withdraw, .remedy { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
+  .accept:focus-visible, .withdraw:focus-visible, .remedy:focus-visible, .mend:focus-visible { outline-offset: -2px; }
+  .withdraw, .remedy, .mend { flex: none; margin-inline-start: calc(14px + 1.1em); margin-block-end: 3px; }
   .acceptance { display: block; }
-  elv-acceptance-form { margin: 0 14px 4px; }
+  elv-acceptance-form, elv-remedy-list { margin: 0 14px 4px; }
   .more { margin: 2px 14px 6px; }
 `;

@@ -30,7 +30,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
     folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true },
-    only: { state: true }, accepting: { state: true }, changes: { state: true },
+    only: { state: true }, accepting: { state: true }, mending: { state: true }, changes: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -40,6 +40,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   /** Whether only a strip is shown: how many findings there are of each severity. */
   declare folded: boolean;
   declare accepting: string;
+  declare mending: string;
   /** Findings listed, by group. */
   declare protected shown: Readonly<Partial<Record<FindingGroup, number>>>;
   /** Which sections and groups are open, as far as they have been asked for. */
@@ -54,7 +55,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   constructor() {
     super();
     this.readonly = this.folded = false;
-    this.accepting = '';
+    this.accepting = this.mending = '';
     this.shown = this.open = {};
     this.all = new Set();
   }
@@ -74,6 +75,12 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     const before = this.accepting;
     this.accepting = name;
     if (name === '') void this.updateComplete.then(() => { this.#focusAgain(before); });
+  }
+
+  /** Shows what would mend a finding; with an empty name nothing. What tries it is fetched then. */
+  mend(name: string): void {
+    import('../remedy-list/remedy-list.define.ts').catch(reportError);
+    this.mending = name;
   }
 
   /** The focus goes back to where the form was opened, or on to where the accepted finding is. */

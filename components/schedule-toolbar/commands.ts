@@ -142,7 +142,7 @@ export function isSeekCommand(name: CommandName): name is SeekCommand {
 }
 
 /** Jobs on the selected rows, which open the area of jobs; they have no button. */
-export const JOB_COMMANDS = ['duplicate', 'moveTo', 'swapType'] as const;
+export const JOB_COMMANDS = ['duplicate', 'moveTo', 'swapType', 'splitRun'] as const;
 export type JobCommand = (typeof JOB_COMMANDS)[number];
 
 export function isJobCommand(name: string): name is JobCommand {

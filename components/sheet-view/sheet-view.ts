@@ -150,7 +150,7 @@ export class SheetView extends LitElement {
       <div popover id="heading" class="floating" role="dialog" tabindex="-1" aria-label=${words.say('Sort and pick rows')} @elv-sight=${this.#onSight}>
         ${this.heading === undefined ? nothing : html`<elv-column-sight .schedule=${schedule} .revision=${revision} .sheet=${sheet}
           .key=${this.heading} .sight=${this.#sight} .look=${this.look} .words=${words}></elv-column-sight>`}</div>
-      <div class="rows" @elv-cell-select=${this.#onCellSelect} @elv-rows-in-sight=${this.#onRowsInSight} @elv-heading-open=${this.#onHeadingOpen}>
+      <div class="rows" @elv-cell-select=${this.#onCellSelect} @elv-rows-in-sight=${this.#onRowsInSight} @elv-heading-open=${this.#onHeadingOpen} @elv-mend=${this.#onMend}>
         ${ready ? this.#rows() : nothing}
         ${this.#hasKey ? nothing : this.beside?.keyNeeded(words)}
         ${this.gridState === 'failed' ? html`<p class="card" role="alert">
@@ -208,6 +208,8 @@ export class SheetView extends LitElement {
   readonly #onRowsInSight = ({ seen, all }: RowsInSightEvent): void => {
     if (seen !== this.counted.seen || all !== this.counted.all) this.counted = { seen, all };
   };
+
+  readonly #onMend = (): void => { this.renderRoot.querySelector('elv-cell-explanation')?.focusRemedy(); };
 
   /** What can be done with a column is fetched when it is asked for first. */
   readonly #onHeadingOpen = async ({ key, box }: HeadingOpenEvent): Promise<void> => {

@@ -4,7 +4,7 @@ import {
 import { allowedIn } from './allowed.ts';
 import { partialReader, valuesOf, type Values } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
-import { IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
+import { columnsOf, IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
 import type { SheetColumns } from './sheet-columns.ts';
 import type { Solutions } from './solutions.ts';
 import type { TagIndex } from './tag-index.ts';
@@ -61,7 +61,7 @@ function takeInputs({ document, columns }: Calculation, sheet: SheetName, touche
 function applyTotal(total: PreparedTotal, { document, columns }: Calculation, touched: Touched | undefined): void {
   const { sheet, key, of } = total;
   const isDue = touched === undefined || touched.concerns(sheet, key)
-    || of.some(({ from, by, sum = by, times = by }) => [by, sum, times].some((read) => touched.concerns(from, read)));
+    || of.some((part) => columnsOf(part).some((read) => touched.concerns(part.from, read)));
   const changed = isDue ? regroup(total, document, columns) : [];
   touched?.column(sheet, changed, key);
 }

@@ -219,13 +219,19 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
 
 function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const draw = drawOf(book, book.target('runs', id, 'rail'), typeId);
-  const [cable, way] = [cableLimit(book, id, draw), book.target('runs', id, 'way')];
-  const target = wayTarget(book, way, draw, message('up to the target of its way'));
+  const cable = cableLimit(book, id, draw);
+  const ways = ['way', 'secondWay'].map((by) => book.target('runs', id, by)).filter((way, at) => at === 0 || way >= 0);
+  const target = aim(...ways.map((way) => wayTarget(book, way, draw, message('up to the target of its way'))) as [Limit]);
   return {
-    type: typeName(document, typeId), limits: [cable, alone(cable, draw), ...wayLimits(book, way, draw, message('up to the rating of its way'))],
+    type: typeName(document, typeId), limits: [
+      cable, alone(cable, draw),
+      // How two ways share one more hangs on its place: either has room for all of it.
+      ...ways.flatMap((way) => wayLimits(book, way, draw, message('up to the rating of its way'))),
+    ],
     target: isKnown(target) ? target : cable,
-    isPartial: book.isPartial('runs', id, 'current') || (way >= 0 && book.isPartial('ways', way, 'demand')),
-    places: [['runs', id], ['ways', way]],
+    isPartial: book.isPartial('runs', id, 'current')
+      || ways.some((way) => way >= 0 && book.isPartial('ways', way, 'demand')),
+    places: [['runs', id], ...ways.map((way): Place => ['ways', way])],
     remark: VOLTAGE_REMARK,
   };
 }

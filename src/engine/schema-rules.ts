@@ -1,6 +1,6 @@
 import {
   computedColumns, findColumn, inputColumns, isNumeric, SCHEMA, SHEET_NAMES,
-  type Rule, type SheetName, type Solution, type Total,
+  type Rule, type SheetName, type Solution, type Total, type TotalPart,
 } from '../schedule/index.ts';
 
 /** Where a rule finds a value: in its own row, or in the row that the reference column `by` names. */
@@ -84,6 +84,10 @@ export const TOTALS: readonly PreparedTotal[] = totals;
 /** Every solution of the schema. */
 export const SOLUTIONS: readonly PreparedSolution[] = solutions;
 
+/** The columns of its sheet that a part of a total reads. */
+export const columnsOf = ({ by, sum = by, times = by, only }: TotalPart): string[] =>
+  [...new Set([by, sum, times, only?.key ?? by])];
+
 /** The columns that a solution reads. */
 export function columnsReadBy(
   { sheet, of, each, from, by, whole }: PreparedSolution
@@ -136,8 +140,8 @@ for (const sheet of SHEET_NAMES) {
   for (const { key, args } of RULES[sheet]) for (const arg of args) addDependent(arg, { sheet, key });
 }
 for (const { sheet, key, of } of TOTALS) {
-  for (const { from, by, sum = by, times = by } of of) {
-    for (const source of new Set([by, sum, times])) addDependent({ sheet: from, key: source }, { sheet, key });
+  for (const part of of) {
+    for (const source of columnsOf(part)) addDependent({ sheet: part.from, key: source }, { sheet, key });
   }
 }
 for (const solution of SOLUTIONS) {

@@ -16,10 +16,13 @@ export function regroup(
   const lacking = new Int32Array(size);
   /** Rows that lack something of several parts lack it once. */
   const counted = new Set<string>();
-  for (const { from, by, sum, times } of of) {
+  for (const { from, by, sum, times, only } of of) {
     const { targets, numbers, partial } = columns[from];
     const named = targets.get(by)!;
+    const rows = only === undefined ? undefined : document.byId(from);
+    const isLeftOut = (id: number) => ((rows![id]?.cells[only!.key] ?? null) !== null) !== only!.filled;
     const unsure = addUp(sums, document.capacity(from), greatest === true, {
+      isLeftOut: only === undefined ? undefined : isLeftOut,
       targets: named, values: sum === undefined ? undefined : numbers.get(sum)!,
       factors: times === undefined ? undefined : numbers.get(times)!,
       partial: sum === undefined ? undefined : partial.get(sum),
@@ -44,16 +47,17 @@ interface Part {
   readonly values: Float64Array | undefined;
   readonly factors: Float64Array | undefined;
   readonly partial: Int32Array | undefined;
+  readonly isLeftOut: ((id: number) => boolean) | undefined;
 }
 
 /** Adds rows to the sums of those that they name. @returns ids of the rows that are not wholly known. */
 function addUp(
-  sums: Float64Array, count: number, isGreatest: boolean, { targets, values, factors, partial }: Part,
+  sums: Float64Array, count: number, isGreatest: boolean, { targets, values, factors, partial, isLeftOut }: Part,
 ): number[] {
   const unsure: number[] = [];
   for (let id = 0; id < count; id += 1) {
     const target = targets[id]!;
-    if (target < 0) continue;
+    if (target < 0 || isLeftOut?.(id) === true) continue;
     const value = (values === undefined ? 1 : values[id]!) * (factors === undefined ? 1 : factors[id]!);
     if (value === value) sums[target] = isGreatest ? Math.max(sums[target]!, value) : sums[target]! + value;
     if (value !== value || (partial !== undefined && partial[id] !== 0)) unsure.push(id);

@@ -8,7 +8,8 @@ import type { CellValue, RowAcceptance } from '../schedule/index.ts';
  * and stays accepted, and so does what does not say how many rows waited.
  */
 export function hasGrownWorse(
-  found: { readonly value: CellValue; readonly limit: CellValue; readonly waiting?: number }, accepted: RowAcceptance,
+  found: { readonly value: CellValue; readonly limit: CellValue; readonly waiting?: number },
+  accepted: Pick<RowAcceptance, 'value' | 'limit' | 'waiting'>,
 ): boolean {
   const { value, limit, waiting = 0 } = found;
   if (waiting > (accepted.waiting ?? waiting)) return true;

@@ -26,7 +26,7 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
     ['devices', 'rail'], ['devices', 'type'], ['devices', 'qty'], ['devices', 'unitDraw'], ['devices', 'ref'],
     ['types', 'inrush'], [sheet, key],
     ...by === 'rail' ? [['outputs', 'rail'], ['outputs', 'current'], ['outputs', 'output']] as const
-      : [['devices', 'run'], ['runs', 'way']] as const,
+      : [['devices', 'run'], ['runs', 'way'], ['runs', 'secondWay']] as const,
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
@@ -38,16 +38,20 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       else others.push({ tag, starting });
     };
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
-    const [runs, ways] = [book.targets('devices', 'run'), book.targets('runs', 'way')];
+    const runs = book.targets('devices', 'run');
+    // Of two ways the one that comes first starts all of it.
+    const ways = (['way', 'secondWay'] as const).map((each) => book.targets('runs', each));
     for (const row of document.rows('devices')) {
       const [type, run] = [types[row.id]!, runs[row.id]!];
-      const behind = by === 'rail' ? rails[row.id]! : run < 0 ? -1 : ways[run]!;
-      if (!asked.has(behind)) continue;
+      const behind = (by === 'rail' ? [rails[row.id]!] : run < 0 ? [] : ways.map((each) => each[run]!))
+        .filter((id) => asked.has(id));
+      if (behind.length === 0) continue;
       const own = (column: string) => book.number('devices', row.id, column);
       const inrush = type < 0 ? NaN : book.number('types', type, 'inrush');
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
-      add(behind, tagOf('devices', row), { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps });
+      const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
+      for (const id of behind) add(id, tagOf('devices', row), starting);
     }
     if (by === 'rail') {
       // The inrush of an output is the peak that its contact makes, too short to count here: see `inrush` of types.

@@ -5,7 +5,7 @@ export {
 } from './bill/index.ts';
 export { CAUTIONS } from './cautions.ts';
 export {
-  changesText, compareSchedules, onTrial, tryChanges, type ScheduleChanges, type Standing, type StandingChange,
+  changesText, compareSchedules, onTrial, tryChanges, type ScheduleChanges, type RowOutcome, type StandingChange,
   type TriedChanges,
 } from './changes/index.ts';
 export { matchesDigest, scheduleDigest } from './digest/index.ts';

@@ -30,7 +30,7 @@ describe('the menu', () => {
     expect(offered).toEqual([
       'Edit F2', 'Undo Ctrl+Z', 'Redo Ctrl+Y', 'Cut Ctrl+X', 'Copy Ctrl+C', 'Paste Ctrl+V', 'Empty Delete', 'Fill down Ctrl+D',
       'Insert above Alt+Shift+Enter', 'Insert below Alt+Enter', 'Delete rows Alt+Delete', 'Move up Alt+Shift+Up',
-      'Move down Alt+Shift+Down', 'Duplicate Alt+Shift+D', 'Move to a rail or branch Alt+Shift+M', 'Swap a type Alt+Shift+S', 'Find Ctrl+F', 'Replace Ctrl+H', 'Go to Ctrl+G',
+      'Move down Alt+Shift+Down', 'Duplicate Alt+Shift+D', 'Move to a rail or branch Alt+Shift+M', 'Swap a type Alt+Shift+S', 'Part a run in two Alt+Shift+X', 'Find Ctrl+F', 'Replace Ctrl+H', 'Go to Ctrl+G',
     ]);
     expect(entry(grid, 'undo').getAttribute('aria-disabled')).toBe('true');
     await userEvent.click(entry(grid, 'clearCells'));

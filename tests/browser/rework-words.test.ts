@@ -53,4 +53,11 @@ test('the jobs on chosen rows are said through the words of the element, with wh
   await seen('moveTo', ['to', 'branches B1']);
   await seen('swapType', ['to', 'Step light']);
   await seen('duplicate', ['tag-0-from', 'L1'], ['tag-0-to', 'L2'], ['what', 'rows']);
+  await seen('splitRun', ['way', 'new'], ['tag', 'L1-W99'], ['length', '0'], ['length', '99']);
+  await element.updateComplete;
+  // What would mend the first of what was found that may be mended, asked for in the list.
+  const mending = part(element, 'elv-schedule-panel [data-mend]')!;
+  mending.click();
+  await expect.poll(() => textOf(element, 'elv-schedule-panel elv-remedy-list span')).not.toBe('');
+  expect(english().filter((each) => each.startsWith('elv-remedy-list'))).toEqual([]);
 });

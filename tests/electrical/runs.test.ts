@@ -150,7 +150,7 @@ describe('what changes nothing', () => {
 describe('runs at the edge', () => {
   test('without taps nothing drops', () => {
     expect(solveRun({ supplyVolts: 24, loopOhmPerMetre: 0.05, taps: [] }))
-      .toEqual({ working: true, dropVolts: 0, endVolts: 24, tapVolts: [], currentAmps: 0 });
+      .toEqual({ working: true, secondAmps: 0, dropVolts: 0, endVolts: 24, tapVolts: [], currentAmps: 0 });
   });
 
   test('taps at the supply see its voltage whatever they draw', () => {

@@ -1,4 +1,5 @@
 import { settle, type Load } from './independent-circuit.ts';
+import { settleFromBoth } from './independent-second-feed.ts';
 import { independentWarmth } from './independent-warmth.ts';
 import { isGiven, number, over, times, type InputRow, type Known } from './known-number.ts';
 
@@ -23,6 +24,8 @@ export interface RunBehind {
   readonly devices: readonly DeviceOnRun[];
   /** Whether the tag of its rail or conductor stands twice. */
   readonly isUnsure: boolean;
+  /** Length from way to way [m]; `undefined` where it has one way, `null` where it is not known. */
+  readonly between?: Known | undefined;
 }
 
 /**
@@ -30,19 +33,24 @@ export interface RunBehind {
  * those of constant power; it shares nothing with the software.
  */
 export function independentExtra(
-  { row, supply, conductor, devices, isUnsure }: RunBehind,
+  { row, supply, conductor, devices, isUnsure, between }: RunBehind,
 ): { amps: Known; partial: boolean } {
   if (devices.every(({ type }) => type?.load !== 'power')) return { amps: 0, partial: false };
   const partial = isUnsure || devices.some((device) => device.isUnsure || device.connected === null);
   const voltage = supply === undefined ? null : number(supply, 'voltage', 24);
   const [length, pairs] = [number(row, 'length'), number(row, 'pairs', 1)];
   const [ohmPerKm, celsius] = [number(conductor, 'resistance'), warmthOf(row, conductor, devices)];
-  if (voltage === null || length === null || pairs === null || pairs === 0 || ohmPerKm === null || celsius === null) {
+  if (voltage === null || length === null || pairs === null || pairs === 0 || ohmPerKm === null || celsius === null
+    || between === null) {
     return { amps: null, partial };
   }
   const known = devices.filter(({ demand }) => demand !== null);
   const loads = known.map((device) => loadOf(device, voltage, length));
-  const settled = settle(loads, voltage, 2 * ohmPerKm / 1000 * (1 + 0.00393 * (celsius - 20)) / pairs);
+  const ohmsPerMetre = 2 * ohmPerKm / 1000 * (1 + 0.00393 * (celsius - 20)) / pairs;
+  const twice = between === undefined ? undefined
+    : settleFromBoth(loads.map((load) => ({ ...load, metres: Math.min(load.metres, between) })), voltage, ohmsPerMetre, between);
+  const settled = twice === undefined ? settle(loads, voltage, ohmsPerMetre)
+    : twice === null ? null : { current: twice.first + twice.second };
   const nominal = known.reduce((sum, { demand }) => sum + demand!, 0);
   return { amps: settled === null ? null : Math.max(0, settled.current - nominal), partial };
 }

@@ -1,4 +1,5 @@
 import { independentExtra } from './independent-extra.ts';
+import { betweenWays } from './independent-second-feed.ts';
 import { measuredSupply } from './independent-measured.ts';
 import { misplacedOn } from './independent-places.ts';
 import { batteryNeeded, startUp, type StartingRow } from './independent-starts.ts';
@@ -98,7 +99,9 @@ export function recalculate(schedule: InputSchedule): Figures {
       ...currents[index]!, row: device, type: named(types, device.type), supply: named(supplyOf, rails[index]),
       isUnsure: doubled('types', 'type', device.type) || doubled('supplies', 'rail', rails[index]),
     }]),
-    isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor),
+    isUnsure: doubled('supplies', 'rail', railOf(row)) || doubled('conductors', 'conductor', row.conductor)
+      || (isGiven(row.secondWay) && [row.way, row.secondWay].some((tag) => doubled('ways', 'way', tag))),
+    between: betweenWays(row, named(wayOf, row.way), named(wayOf, row.secondWay)),
   }));
   const extra = gather(
     sheet('runs'), (index) => railOf(sheet('runs')[index]), (index) => extras[index]!.amps,

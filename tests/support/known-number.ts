@@ -44,7 +44,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   dc: ABOVE_0, dcCoil: ABOVE_0, maxVoltage: ABOVE_0, maxDcVoltage: ABOVE_0, pulseFactor: { min: 1, max: 20 },
   common: ABOVE_0, outputs: COUNT,
   minVoltage: AT_LEAST_0, price: AT_LEAST_0, size: ABOVE_0, maxDrop: SHARE_ABOVE_0, k2: { min: 1, max: 5 },
-  maxOutput: { min: 1, max: 10 }, innerResistance: { min: 0, max: 10 },
+  maxOutput: { min: 1, max: 10 }, innerResistance: { min: 0, max: 10 }, secondLength: ABOVE_0,
   derating: SHARE_ABOVE_0, target: SHARE_ABOVE_0, efficiency: SHARE_ABOVE_0, powerFactor: SHARE_ABOVE_0,
 };
 

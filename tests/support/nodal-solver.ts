@@ -10,9 +10,12 @@ const PRECISION = 1e-11;
  * by Newton's method on all nodes at once. It shares neither the formulation nor any code with the software's own
  * solver.
  *
+ * @param fedAgainMetres where the same voltage feeds it a second time [m], beyond all taps
  * @returns the voltage at each tap [V], in the order given, or `null` when no voltage above 0 satisfies them all
  */
-export function nodalVoltages(supplyVolts: number, loopOhmPerMetre: number, taps: readonly Tap[]): number[] | null {
+export function nodalVoltages(
+  supplyVolts: number, loopOhmPerMetre: number, taps: readonly Tap[], fedAgainMetres?: number,
+): number[] | null {
   const places = [...new Set(taps.map((tap) => tap.distanceMetres))].filter((place) => place > 0).sort((a, b) => a - b);
   const count = places.length;
   if (count === 0) return taps.map(() => supplyVolts);
@@ -31,6 +34,11 @@ export function nodalVoltages(supplyVolts: number, loopOhmPerMetre: number, taps
       conductances.set(node - 1, node, -siemens);
     }
   });
+  if (fedAgainMetres !== undefined) {
+    const [last, siemens] = [count - 1, 1 / (loopOhmPerMetre * (fedAgainMetres - places[count - 1]!))];
+    conductances.set(last, last, conductances.get(last, last) + siemens);
+    injected.set(last, 0, injected.get(last, 0) + siemens * supplyVolts);
+  }
   for (const tap of taps) {
     const node = places.indexOf(tap.distanceMetres);
     if (node < 0) continue;

@@ -10,6 +10,7 @@ import { MEASURED_CASES } from '../findings/measured-cases.ts';
 import { OUTPUT_CASES } from '../findings/output-cases.ts';
 import { PANEL_CASES } from '../findings/panel-cases.ts';
 import { RUN_AND_ENCLOSURE_CASES } from '../findings/run-and-enclosure-cases.ts';
+import { SECOND_WAY_CASES } from '../findings/second-way-cases.ts';
 import { SUPPLY_CASES } from '../findings/supply-cases.ts';
 import { VOLTAGE_CASES } from '../findings/voltage-cases.ts';
 import { WAY_CASES } from '../findings/way-cases.ts';
@@ -21,6 +22,7 @@ import { outside, recordedWords } from '../support/pseudo-words.ts';
 const CASES = [
   ...SUPPLY_CASES, ...BRANCH_AND_FEED_CASES, ...OUTPUT_CASES, ...DEVICE_AND_CELL_CASES, ...RUN_AND_ENCLOSURE_CASES,
   ...MEASURED_CASES, ...PANEL_CASES, ...WAY_CASES, ...CAUSE_CASES, ...VOLTAGE_CASES,
+  ...SECOND_WAY_CASES,
 ];
 
 /** A rail with each of these formulas as its rating. */

@@ -33,6 +33,7 @@ const OWN: Readonly<Record<Exclude<MenuCommand, CommandName>, Offered>> = {
   clearCells: { title: message('Empty'), keys: message('Delete'), changes: true },
   duplicate: { title: message('Duplicate'), keys: message('Alt+Shift+D'), changes: true },
   moveTo: { title: message('Move to a rail or branch'), keys: message('Alt+Shift+M'), changes: true },
+  splitRun: { title: message('Part a run in two'), keys: message('Alt+Shift+X'), changes: true },
   swapType: { title: message('Swap a type'), keys: message('Alt+Shift+S'), changes: true },
 };
 

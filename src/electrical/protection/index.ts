@@ -1,3 +1,4 @@
 export * from './fault-current.ts';
 export * from './longest-clearing.ts';
 export * from './may-not-clear.ts';
+export * from './shared-fault.ts';

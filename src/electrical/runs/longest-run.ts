@@ -9,14 +9,16 @@ const PRECISION = 1e-12;
 const MOST_HALVINGS = 100;
 
 /**
- * The longest that a run may be before it fails, with all distances scaled along.
+ * The longest that a run may be before it fails, with all distances scaled along. Of one that is fed again, the cable
+ * from its far end to there stays as it is.
  *
  * The run fails where a tap has less voltage than it needs, from the lowest voltage where the run starts; where the
  * drop from the voltage of the supply exceeds `maxDrop × U0`, no working voltage exists, its current is more than its
  * protection or either more than `carriesAmps`, or the short circuit at the far end is less than
  * `trip × protectionAmps`. None gets better with length, so the limit is found by halving.
  *
- * @param run supply voltage [V], loop resistance [Ω/m] and taps (distance [m], current [A], power [W], need [V])
+ * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W], need [V]), and where
+ *   it is fed again, if it is [m]
  * @param lengthMetres length of the run as it is [m], above 0
  * @param limits what the run has to keep to; a limit left out is not checked
  * @param faultOhmPerMetre loop resistance when a short circuit comes [Ω/m], that of the run where it is left out
@@ -33,12 +35,16 @@ const MOST_HALVINGS = 100;
  * ) // 24
  */
 export function longestRun(
-  { supplyVolts, loopOhmPerMetre, taps }: Run, lengthMetres: number, limits: RunLimits,
+  { supplyVolts, loopOhmPerMetre, taps, fedAgainMetres }: Run, lengthMetres: number, limits: RunLimits,
   faultOhmPerMetre = loopOhmPerMetre,
 ): number | null {
   const tried = { supplyVolts, lengthMetres, order: tapOrder(taps) };
+  /** With the cable behind its end as much shorter as the run is longer, so that it stays what it is. */
+  const triedFedAgain = (metres: number) =>
+    ({ supplyVolts, lengthMetres: metres, order: tapOrder(taps, metres) });
   // Longer by a factor is the same as more resistance on each metre, by that factor.
-  const holds = (factor: number) => keepsLimits(tried, {
+  const holds = (factor: number) => keepsLimits(fedAgainMetres === undefined ? tried
+    : triedFedAgain(lengthMetres + (fedAgainMetres - lengthMetres) / factor), {
     loopOhmPerMetre: loopOhmPerMetre * factor, faultOhmPerMetre: faultOhmPerMetre * factor,
   }, limits);
   let fails = 1;

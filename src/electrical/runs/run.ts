@@ -10,7 +10,7 @@ export interface Tap {
   readonly leastVolts?: number;
 }
 
-/** A two-conductor cable that a supply feeds at one end and devices load along its length. */
+/** A two-conductor cable that a supply feeds at one end or at both, and devices load along its length. */
 export interface Run {
   /** Voltage where the run starts [V], above 0. */
   readonly supplyVolts: number;
@@ -18,6 +18,11 @@ export interface Run {
   readonly loopOhmPerMetre: number;
   /** In any order; several may share a place. */
   readonly taps: readonly Tap[];
+  /**
+   * Length of the cable up to where the same supply feeds it again [m], no less than any distance, above 0; left out
+   * where it is fed at its start alone.
+   */
+  readonly fedAgainMetres?: number;
 }
 
 /** The voltages and the current of a run that works. */
@@ -31,6 +36,8 @@ export interface WorkingRun {
   readonly tapVolts: readonly number[];
   /** Current at the start of the run [A]. */
   readonly currentAmps: number;
+  /** Current through the second feed [A]; 0 where there is none. */
+  readonly secondAmps: number;
 }
 
 /** The cable cannot deliver what the taps ask for: no voltage above zero exists at which they would get it. */

@@ -47,7 +47,8 @@ export interface RunToCable extends Omit<Run, 'loopOhmPerMetre'> {
 export function smallestConductor(
   run: RunToCable, limits: Omit<RunLimits, 'carriesAmps'>, candidates: readonly CandidateConductor[],
 ): number | null {
-  const tried = { ...run, order: tapOrder(run.taps) };
+  const { fedAgainMetres = run.lengthMetres } = run;
+  const tried = { ...run, lengthMetres: fedAgainMetres, order: tapOrder(run.taps, run.fedAgainMetres) };
   const holds = ({ ohmPerKm, carriesAmps, temperature }: CandidateConductor) => {
     const loopOhmPerMetre = loopResistancePerMetre(ohmPerKm, temperature, run.pairs);
     const faultOhmPerMetre = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, run.pairs);

@@ -6,12 +6,18 @@ export interface TapOrder {
   readonly amps: Float64Array;
   readonly watts: Float64Array;
   readonly leastVolts: Float64Array;
+  /** Whether the last is the place of a second feed. */
+  readonly isFedAgain: boolean;
   /** Where each tap stood in the list that was given. */
   readonly places: readonly number[];
 }
 
-/** Sorts taps by distance. One order serves every solution of the same taps. */
-export function tapOrder(taps: readonly Tap[]): TapOrder {
+/**
+ * Sorts taps by distance. One order serves every solution of the same taps.
+ * @param fedAgainMetres place of a second feed, if there is one, which ends the cable
+ */
+export function tapOrder(given: readonly Tap[], fedAgainMetres?: number): TapOrder {
+  const taps = fedAgainMetres === undefined ? given : [...given, { distanceMetres: fedAgainMetres }];
   const places = taps.map((_tap, place) => place)
     .sort((one, other) => taps[one]!.distanceMetres - taps[other]!.distanceMetres);
   const column = (pick: (tap: Tap) => number) =>
@@ -21,6 +27,6 @@ export function tapOrder(taps: readonly Tap[]): TapOrder {
     amps: column((tap) => tap.amps ?? 0),
     watts: column((tap) => tap.watts ?? 0),
     leastVolts: column((tap) => tap.leastVolts ?? 0),
-    places,
+    isFedAgain: fedAgainMetres !== undefined, places,
   };
 }

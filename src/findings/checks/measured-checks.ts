@@ -190,7 +190,9 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
 }
 
 const usable = (row: RowReader) => row.number('usable');
-const fuse = (row: RowReader) => least(row.numberOf('way', 'rated'), row.number('carries'));
+/** The way that carries all that was measured of a run; of two each carries a part. */
+const ratedOf = (row: RowReader) => row.value('secondWay') === null ? row.numberOf('way', 'rated') : null;
+const fuse = (row: RowReader) => least(ratedOf(row), row.number('carries'));
 
 /**
  * Whether each device has what it needs at its own place, though the far end has less than one of them needs: from the
@@ -211,7 +213,7 @@ export const measuredChecks: readonly Check[] = [
   overCurrent('over-usable', 'supplies', usable, message(
     '{name} was measured at {measured}, which exceeds the usable {limit} by {excess}. Move devices to another rail, or fit a larger supply.'
   )),
-  overCurrent('over-protection', 'runs', (row) => row.numberOf('way', 'rated'), message(
+  overCurrent('over-protection', 'runs', ratedOf, message(
     '{name} was measured at {measured} through a protection of {limit}: {excess} too much. Switch devices off until it holds, find the one that draws too much or is missing in the schedule, and share the load over more runs.'
   )),
   overCurrent('over-carries', 'runs', (row) => row.number('carries'), message(

@@ -7,8 +7,11 @@ import { MISFIT } from '../misfit.ts';
 import { MISPLACED } from '../misplaced.ts';
 import type { RowReader } from '../row-reader.ts';
 import { devicesOverGiven } from './devices-over-given.ts';
-import { countNamed, missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
+import { missingInput, overLimit, unknown, waitsFor } from './limit-checks.ts';
 import { carriesOf, isTooWarm, remedy } from './run-remedy.ts';
+import { secondWayChecks, waitingForExtra } from './second-way-checks.ts';
+
+type WayOfRun = 'way' | 'secondWay';
 
 /** Told once for all device rows on the run, which have no status of their own. */
 const underVoltage: Check = {
@@ -39,48 +42,94 @@ const collapses: Check = {
   },
 };
 
-/** What makes the way of a run act at once [A], and the current of a short circuit at its far end, where it is less. */
-function tooLittle(row: RowReader): { fault: number; needed: number; isCable: boolean } | undefined {
-  const [rated, trip] = [row.numberOf('way', 'rated'), row.numberOf('way', 'trip')];
-  const [fault, available] = [row.number('faultCurrent'), row.numberOf('way', 'available')];
+/** What makes a way of a run act at once [A], and the current of a short circuit far from it, where it is less. */
+function tooLittle(row: RowReader, by: WayOfRun): { fault: number; needed: number; isCable: boolean } | undefined {
+  const [rated, trip] = [row.numberOf(by, 'rated'), row.numberOf(by, 'trip')];
+  const [fault, available] = [row.number('faultCurrent'), row.numberOf(by, 'available')];
   if (fault === null || available === null || rated === null || trip === null) return undefined;
   const needed = rated * trip;
   return exceeds(needed, fault) ? { fault, needed, isCable: !exceeds(needed, available) } : undefined;
 }
 
-const mayNotClear: Check = {
-  rule: 'run-may-not-clear', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true,
+const mayNotClear = (rule: string, by: WayOfRun): Check => ({
+  rule, sheet: 'runs', key: by === 'way' ? 'faultCurrent' : by, severity: 'near', inStatus: true,
   find: (row) => {
-    const found = tooLittle(row);
+    const found = tooLittle(row, by);
     if (found?.isCable !== true) return undefined;
     const { fault, needed } = found;
     return {
       value: fault, limit: needed,
-      message: row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
+      message: row.value('secondWay') !== null ? row.say('{name}: a short circuit as far from {way} as may be, when its other way has opened, draws {fault}, and {way} of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
+        way: String(row.value(by)), fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf(by, 'rated')!),
+        needed: roundedUp(amps(needed, fault)), trip: row.numberOf(by, 'trip')!,
+      }) : row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
         fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf('way', 'rated')!),
         needed: roundedUp(amps(needed, fault)), trip: row.numberOf('way', 'trip')!,
       }),
     };
   },
-};
+});
 
 /** Told once, at the way or at its supply. */
-const wayMayNotAct: Check = {
-  rule: 'run-way-may-not-act', sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true, elsewhere: true,
+const wayMayNotAct = (rule: string, by: WayOfRun): Check => ({
+  rule, sheet: 'runs', key: 'faultCurrent', severity: 'near', inStatus: true, elsewhere: true,
   find: (row) => {
-    const found = tooLittle(row);
+    const found = tooLittle(row, by);
     return found?.isCable !== false ? undefined : {
       value: found.fault, limit: found.needed,
       message: row.say('{name}: its way may never act on a short circuit, as the supply has too little left for it.'),
     };
   },
-};
+});
 
-/** The way of a run, where it does not protect the cable: rating, what the cable carries, k2. */
-function beyondCable(row: RowReader): { rated: number; carries: number; k2: number | null } | undefined {
-  const [rated, carries] = [row.numberOf('way', 'rated'), carriesOf(row)];
-  return rated === null || carries === null ? undefined : { rated, carries, k2: row.numberOf('way', 'k2') };
+/** A way of a run and its cable: rating, what the cable carries, k2. */
+function besideCable(row: RowReader, by: WayOfRun): { rated: number; carries: number; k2: number | null } | undefined {
+  const [rated, carries] = [row.numberOf(by, 'rated'), carriesOf(row)];
+  return rated === null || carries === null ? undefined : { rated, carries, k2: row.numberOf(by, 'k2') };
 }
+
+/** Either way of a run has to protect its cable by itself, as the other may be open. */
+const protectionChecks = (by: WayOfRun, name: string): readonly Check[] => [
+  {
+    rule: `run-${name}-over-carries`, sheet: 'runs', key: by, severity: 'over', inStatus: true,
+    find: (row) => {
+      const found = besideCable(row, by);
+      if (found === undefined || !exceeds(found.rated, found.carries)) return undefined;
+      const { rated, carries } = found;
+      return {
+        value: rated, limit: carries,
+        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a lower-rated way or a larger conductor.', {
+          rated: amps(rated, carries), most: roundedDown(amps(carries, rated)),
+        }),
+      };
+    },
+  },
+  {
+    rule: `run-${name}-acts-late`, sheet: 'runs', key: by, severity: 'over', inStatus: true,
+    find: (row) => {
+      const { rated, carries, k2 } = besideCable(row, by) ?? { rated: 0, carries: 0, k2: null };
+      const most = k2 === null ? null : mostProtection(carries, k2);
+      if (most === null || exceeds(rated, carries) || !exceeds(rated, most)) return undefined;
+      return {
+        value: rated, limit: most,
+        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a larger conductor.', {
+          rated: amps(rated, most), k2: k2!, carries: roundedDown(amps(carries)), most: roundedDown(amps(most, rated)),
+        }),
+      };
+    },
+  },
+];
+
+const wayUnknown = (rule: string, by: WayOfRun): Check => ({
+  rule, sheet: 'runs', key: by, severity: 'incomplete', inStatus: true, elsewhere: true,
+  find: (row) => {
+    const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf(by, key) !== null)
+      && row.numberOf('rail', 'innerResistance') !== null;
+    return isKnown || !row.names(by) ? undefined : unknown(row, message(
+      '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
+    ));
+  },
+});
 
 const partial: Check = {
   rule: 'run-current-partial', sheet: 'runs', key: 'current', severity: 'incomplete', inStatus: true, elsewhere: true,
@@ -96,8 +145,6 @@ const partial: Check = {
   },
 };
 
-/** How many rows wait for what a run draws more where its voltage is lower: its way and its supply. */
-const waitingForExtra = (row: RowReader) => row.number('extra') === null ? countNamed(row, 'way', 'rail') : 0;
 
 /** What runs are held against. */
 export const runChecks: readonly Check[] = [
@@ -128,34 +175,8 @@ export const runChecks: readonly Check[] = [
       '{name} may carry {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Use a larger conductor or more pairs.'
     ),
   }),
-  {
-    rule: 'run-protection-over-carries', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
-    find: (row) => {
-      const found = beyondCable(row);
-      if (found === undefined || !exceeds(found.rated, found.carries)) return undefined;
-      const { rated, carries } = found;
-      return {
-        value: rated, limit: carries,
-        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a lower-rated way or a larger conductor.', {
-          rated: amps(rated, carries), most: roundedDown(amps(carries, rated)),
-        }),
-      };
-    },
-  },
-  {
-    rule: 'run-protection-acts-late', sheet: 'runs', key: 'way', severity: 'over', inStatus: true,
-    find: (row) => {
-      const { rated, carries, k2 } = beyondCable(row) ?? { rated: 0, carries: 0, k2: null };
-      const most = k2 === null ? null : mostProtection(carries, k2);
-      if (most === null || exceeds(rated, carries) || !exceeds(rated, most)) return undefined;
-      return {
-        value: rated, limit: most,
-        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a larger conductor.', {
-          rated: amps(rated, most), k2: k2!, carries: roundedDown(amps(carries)), most: roundedDown(amps(most, rated)),
-        }),
-      };
-    },
-  },
+  ...protectionChecks('way', 'protection'),
+  ...protectionChecks('secondWay', 'second-protection'),
   {
     rule: 'run-temperature-below-ambient', sheet: 'runs', key: 'temperature', severity: 'incomplete', inStatus: true,
     needs: 'temperature',
@@ -195,8 +216,11 @@ export const runChecks: readonly Check[] = [
       '{name}: what its supply has left for a short circuit is not wholly known, as not all that hangs on it is.'
     )),
   },
-  mayNotClear,
-  wayMayNotAct,
+  mayNotClear('run-may-not-clear', 'way'),
+  mayNotClear('run-second-may-not-clear', 'secondWay'),
+  wayMayNotAct('run-way-may-not-act', 'way'),
+  wayMayNotAct('run-second-way-may-not-act', 'secondWay'),
+  ...secondWayChecks,
   partial,
   missingInput(
     'run-rail-missing', 'runs', 'rail',
@@ -224,16 +248,8 @@ export const runChecks: readonly Check[] = [
   waitsFor('run-resistance-missing', 'runs', 'conductor', message(
     '{name}: the resistance of its conductor is not known.'
   ), (row) => row.value('conductor') !== null && row.numberOf('conductor', 'resistance') === null),
-  {
-    rule: 'run-way-unknown', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
-    find: (row) => {
-      const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf('way', key) !== null)
-        && row.numberOf('rail', 'innerResistance') !== null;
-      return isKnown || !row.names('way') ? undefined : unknown(row, message(
-        '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
-      ));
-    },
-  },
+  wayUnknown('run-way-unknown', 'way'),
+  wayUnknown('run-second-way-unknown', 'secondWay'),
   {
     rule: 'run-way-on-other-rail', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true,
     find: (row) => {

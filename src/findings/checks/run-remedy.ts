@@ -31,7 +31,8 @@ export function remedy(row: RowReader): string {
   if (row.fact(MISFIT.runs) !== undefined) return row.say('Put its devices on a rail of their voltage first.');
   if (!canBeTried(row)) return row.say('Enter what it waits for, to see what would put it right.');
   const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
-  if (current !== null && protection !== null && exceeds(current, protection)) {
+  const isAlone = row.value('secondWay') === null;
+  if (isAlone && current !== null && protection !== null && exceeds(current, protection)) {
     return row.say('No conductor and no length puts it right: it draws {current} through a way of {protection}.', {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });

@@ -4,24 +4,25 @@ import type { Gathering } from '../facts.ts';
 import type { RowReader } from '../row-reader.ts';
 
 /** Ratings on the market [A]: from 6 A as IEC 60898-1 prefers, from memory; below common practice, no source. */
-const RATINGS = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
+export const RATINGS: readonly number[] = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25, 32];
 
 /**
  * What the cables behind a way leave to its rating: what the weakest carries, and the least current of a short circuit
  * at a far end [A]; NaN where it is not known of one.
  */
 const LEAST: Gathering<{ readonly carries: number; readonly fault: number }> = {
-  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'carries'], ['runs', 'faultCurrent']],
+  sheet: 'ways', reads: [['runs', 'way'], ['runs', 'secondWay'], ['runs', 'carries'], ['runs', 'faultCurrent']],
   gather: (document, book) => {
     const least = new Map<number, { carries: number; fault: number }>();
-    const ways = book.targets('runs', 'way');
     const { numbers } = book.columns('runs');
     const [carries, faults] = [numbers.get('carries')!, numbers.get('faultCurrent')!];
-    for (const { id } of document.rows('runs')) {
-      const way = ways[id]!;
-      if (way < 0) continue;
-      const before = least.get(way) ?? { carries: Infinity, fault: Infinity };
-      least.set(way, { carries: Math.min(before.carries, carries[id]!), fault: Math.min(before.fault, faults[id]!) });
+    for (const ways of [book.targets('runs', 'way'), book.targets('runs', 'secondWay')]) {
+      for (const { id } of document.rows('runs')) {
+        const way = ways[id]!;
+        if (way < 0) continue;
+        const before = least.get(way) ?? { carries: Infinity, fault: Infinity };
+        least.set(way, { carries: Math.min(before.carries, carries[id]!), fault: Math.min(before.fault, faults[id]!) });
+      }
     }
     return least;
   },

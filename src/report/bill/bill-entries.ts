@@ -78,7 +78,8 @@ const BOUGHT: Partial<Record<SheetName, Bought>> = {
     kind: 'conductor', unit: 'm', by: 'conductor',
     quantity: (row) => {
       const [length, pairs] = [row.number('length'), row.number('pairs')];
-      return length === null || pairs === null ? null : length * pairs;
+      const behind = row.text('secondWay') === null ? 0 : row.number('secondLength');
+      return length === null || pairs === null || behind === null ? null : (length + behind) * pairs;
     },
     item: (row) => row.text('conductor') ?? row.words.say('Cable of unknown conductors'),
   },

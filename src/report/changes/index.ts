@@ -4,5 +4,5 @@ export {
   compareSchedules, type FigureChange, type RowChange, type ScheduleChanges, type ValueChange,
 } from './compare-schedules.ts';
 export {
-  onTrial, triedOn, tryChanges, type Standing, type StandingChange, type TriedChanges,
+  onTrial, triedOn, tryChanges, type RowOutcome, type StandingChange, type TriedChanges,
 } from './try-changes.ts';

@@ -14,7 +14,7 @@ const FIGURES: Partial<Record<SheetName, string>> = {
 };
 
 /** How a row stands: its status, and the figure that tells most of it as it is read, with its unit. */
-export interface Standing {
+export interface RowOutcome {
   readonly status: Status | null;
   readonly figure: string;
 }
@@ -25,8 +25,8 @@ export interface StandingChange {
   readonly tag: string;
   /** Key of the figure. */
   readonly key: string;
-  readonly before: Standing | undefined;
-  readonly after: Standing | undefined;
+  readonly before: RowOutcome | undefined;
+  readonly after: RowOutcome | undefined;
 }
 
 /** What changes would come to. */
@@ -84,7 +84,7 @@ function sameRows(before: LoadSchedule, after: LoadSchedule): Record<SheetName, 
 
 function standingChanges(sheet: SheetName, before: LoadSchedule, after: LoadSchedule): StandingChange[] {
   const key = FIGURES[sheet]!;
-  const standing = (schedule: LoadSchedule, { id }: Row): Standing => {
+  const standing = (schedule: LoadSchedule, { id }: Row): RowOutcome => {
     const value = schedule.value(sheet, id, key);
     const sign = value === null ? '' : schedule.partialSign(sheet, id, key);
     return {

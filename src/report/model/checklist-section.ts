@@ -40,8 +40,13 @@ export function checklistSection(schedule: LoadSchedule): ReportSection {
   });
   const ends = branches.length === 0 ? []
     : [words.say('Both ends of every bus branch are terminated: {branches}.', { branches: branches.join(', ') })];
+  const twice = filledRows(schedule, 'runs').filter(({ cells }) => (cells.secondWay ?? null) !== null)
+    .map((row) => tagOf('runs', row)).join(', ');
+  const both = twice === '' ? [] : [words.say(
+    'Runs that are fed from two ways are marked so at both, and were measured with either of them open: {runs}.', { runs: twice }
+  )];
   const said = (some: readonly string[]) => some.map((check) => words.say(check));
-  const checks = [...said(CHECKS), ...ends, ...said(OF_OTHERS), ...said(LAST)];
+  const checks = [...said(CHECKS), ...ends, ...both, ...said(OF_OTHERS), ...said(LAST)];
   const columns =
     textColumns(words.say('Done'), words.say('Check'), words.say('Reading or remark'), words.say('Name, date'));
   return {

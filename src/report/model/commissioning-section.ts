@@ -24,6 +24,8 @@ export function commissioningSection(schedule: LoadSchedule): ReportSection | un
     name: 'commissioning', title: words.say('Commissioning'),
     sentences: [
       words.say('Voltages of supplies at their outputs, of runs at their far ends; all with the devices switched on.'),
+      ...schedule.rows('runs').some(({ cells }) => (cells.secondWay ?? null) !== null)
+        ? [words.say('Of runs with two ways both currents together, and the voltage where it is lowest.')] : [],
     ],
     tables: [...tables, {
       title: words.say('Signatures'), rows: signatures,

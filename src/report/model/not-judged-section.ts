@@ -29,6 +29,10 @@ const NOT_JUDGED: readonly (readonly [what: string, where: string])[] = [
     message('Design of the installation: current, protection and drop. IEC 60364-4-43, IEC 60364-5-52'),
   ],
   [
+    message('Runs with two ways while one of them is open'),
+    message('Told as a note where a device then lacks voltage. Whether the other way holds, and that the open one is noticed: design of the panel, common practice, no source.'),
+  ],
+  [
     message('Supplies and loads on 24 V AC'),
     message('Not counted here: transformer, power factor and inrush are calculated on their own.'),
   ],

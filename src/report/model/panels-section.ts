@@ -24,7 +24,7 @@ export function panelsSection(schedule: LoadSchedule): ReportSection | undefined
       sumOf(schedule, 'supplies', ids('supplies'), ['connected', 'voltage']),
       sumOf(schedule, 'supplies', ids('supplies'), ['demand', 'voltage']), String(ids('ways').length),
       String(ids('branches').length), sumOf(schedule, 'devices', ids('devices'), ['nodes']), String(ids('outputs').length),
-      sumOf(schedule, 'runs', ids('runs'), ['length', 'pairs']),
+      sumOf(schedule, 'runs', ids('runs'), ['length', 'pairs'], 'secondWay', ['secondLength', 'pairs']),
     ];
     return { cells: [textCell(panel ?? words.say('In no panel')), ...figures.map((text) => numberCell(text))] };
   };
@@ -41,13 +41,23 @@ export function panelsSection(schedule: LoadSchedule): ReportSection | undefined
   };
 }
 
-/** The sum of products of some figures of rows, with a sign where a row lacks one of them. */
-function sumOf(schedule: LoadSchedule, sheet: SheetName, ids: readonly number[], keys: readonly string[]): string {
+/**
+ * The sum of products of some figures of rows, with a sign where a row lacks one of them.
+ * @param filled a cell with which other figures count besides
+ */
+function sumOf(
+  schedule: LoadSchedule, sheet: SheetName, ids: readonly number[], keys: readonly string[], filled?: string,
+  besides: readonly string[] = [],
+): string {
+  const products = ids.flatMap((id) => [
+    { id, factors: keys },
+    ...filled !== undefined && schedule.value(sheet, id, filled) !== null ? [{ id, factors: besides }] : [],
+  ]);
   let isPartial = false;
   let sum = 0;
-  for (const id of ids) {
-    const values = keys.map((key) => schedule.value(sheet, id, key));
-    isPartial ||= keys.some((key) => schedule.isPartial(sheet, id, key)) || values.includes(null);
+  for (const { id, factors } of products) {
+    const values = factors.map((key) => schedule.value(sheet, id, key));
+    isPartial ||= factors.some((key) => schedule.isPartial(sheet, id, key)) || values.includes(null);
     if (!values.includes(null)) sum += values.reduce<number>((product, value) => product * Number(value), 1);
   }
   const text = schedule.words.number(Number(fixed(sum, keys.length > 1 ? 1 : 0)));

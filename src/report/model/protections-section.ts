@@ -53,8 +53,11 @@ function ways(schedule: LoadSchedule): ReportRow[] {
   const { words } = schedule;
   const runs = new Map<number, string[]>();
   for (const row of filledRows(schedule, 'runs')) {
-    const way = schedule.target('runs', row.id, 'way');
-    runs.set(way, [...runs.get(way) ?? [], tagOf('runs', row)]);
+    const [run, ...ways] = [tagOf('runs', row), ...['way', 'secondWay'].map((by) => schedule.target('runs', row.id, by))];
+    for (const way of ways) {
+      const said = ways[1]! < 0 ? run : words.say('{run} (fed from two ways)', { run });
+      runs.set(way, [...runs.get(way) ?? [], said]);
+    }
   }
   return filledRows(schedule, 'ways').map(({ id, ...row }): ReportRow => {
     const text = (key: string) => formatCell(columnOf('ways', key), schedule.value('ways', id, key), words, 'show');

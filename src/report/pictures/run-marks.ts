@@ -8,12 +8,18 @@ import type { Words } from '../../words/index.ts';
 /** More lines from voltages down to what is needed would be a grey field. */
 const MOST_WITH_STEMS = 40;
 
-/** Between two places the current is the same, so the voltage falls evenly; behind the last it stays. */
-export function curve({ x, y }: RunFrame, supplyVolts: number, length: number, places: readonly RunPlace[]): Shape {
+/**
+ * Between two places the current is the same, so the voltage falls evenly; behind the last it stays, or rises to where
+ * the run is fed again.
+ */
+export function curve(
+  { x, y }: RunFrame, supplyVolts: number, length: number, places: readonly RunPlace[], fedAgain: number | null,
+): Shape {
   const points: [number, number][] = [[0, supplyVolts]];
   for (const { metres, volts } of places) if (volts !== null) points.push([metres, volts]);
   const [end, volts] = points.at(-1)!;
-  if (end < length) points.push([length, volts]);
+  if (fedAgain !== null) points.push([fedAgain, supplyVolts]);
+  else if (end < length) points.push([length, volts]);
   return shape('path', { class: 'curve', d: path(points.map(([metres, here]) => [x(metres), y(here)])) });
 }
 

@@ -71,11 +71,14 @@ function heading({ schedule, id, name, status, collapses, text, words }: DrawnRu
     },
   );
   const least = text('minVoltage');
+  const second = schedule.value('runs', id, 'secondWay') === null ? [] : [words.say(
+    'fed again by {way} after {length} more', { way: named('secondWay', 16), length: text('secondLength') }
+  )];
   const ends = collapses ? words.say('no stable operating point, needed {least}', { least })
     : words.say('lowest {voltage}, needed {least}', { voltage: text('endVoltage'), least });
   return [
     label('heading', 60, 22, words.say('Run {run}', { run: shortened(name, 48) })),
-    label('quiet', 60, 40, [cable, ends].join(words.say('; '))),
+    label('quiet', 60, 40, [cable, ...second, ends].join(words.say('; '))),
     ...(status === null ? [] : statusMark(status, markPlace(words.say(STATE_WORDS[status])), 22, words)),
   ];
 }
@@ -91,13 +94,14 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
   const ofRail = (key: string) => rail < 0 ? null : numberAt(schedule, 'supplies', rail, key);
   const [nominalVolts, supplyVolts] = [ofRail('voltage'), ofRail('lowest')];
   const [length, maxDrop] = [number('length'), number('maxDrop')];
+  const fedAgain = number('wholeLength');
   if (nominalVolts === null || supplyVolts === null || length === null) {
     return { bottom: 150, children: note(run, 320, 100) };
   }
 
   const limitVolts = maxDrop === null ? null : supplyVolts - nominalVolts * maxDrop;
   const voltages = [supplyVolts, limitVolts, ...places.flatMap(({ volts, leastVolts }) => [volts, leastVolts])];
-  const frame = runFrame(length, places, voltages.filter((volts) => volts !== null));
+  const frame = runFrame(fedAgain ?? length, places, voltages.filter((volts) => volts !== null));
   const { left, right, top, bottom, x, y } = frame;
   const at = (place: RunPlace) => ({ x: x(place.metres), y: y(place.volts ?? place.leastVolts ?? supplyVolts) });
   const names = placeLabels(places, at, left, right, top);
@@ -110,7 +114,7 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
         line('limit', left, y(limitVolts), right, y(limitVolts)),
         label('near haloed', left + 5, y(limitVolts) + 14, limitText(run, limitVolts)),
       ]),
-      ...names.shapes, ...(isSolved ? [curve(frame, supplyVolts, length, places)] : []),
+      ...names.shapes, ...(isSolved ? [curve(frame, supplyVolts, length, places, fedAgain)] : []),
       ...marks(frame, places, words),
       ...(isSolved ? lowest(run, frame, length) : note(run, left + 370, (top + bottom) / 2)),
       ...legend(frame, places.length - names.count, words),
@@ -120,7 +124,8 @@ function plot(run: DrawnRun): { bottom: number; children: Shape[] } {
 
 /** The lowest voltage, written beside its place. */
 function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: number): Shape[] {
-  const metres = places.findLast((place) => place.volts !== null)?.metres ?? length;
+  const known = places.filter((place) => place.volts !== null);
+  const metres = known.findLast((place) => known.every(({ volts }) => volts! >= place.volts!))?.metres ?? length;
   return [label('strong haloed', x(metres) + 8, y(number('endVoltage')!) + 17, text('endVoltage'))];
 }
 

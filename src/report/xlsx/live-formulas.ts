@@ -2,7 +2,7 @@ import { exceeds } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import {
   columnOf, decimalsOf, findColumn, letterOf, SCHEMA, tagOf,
-  type CellValue, type Column, type InputColumn, type Row, type SheetName,
+  type CellValue, type Column, type InputColumn, type Row, type SheetName, type TotalPart,
 } from '../../schedule/index.ts';
 import { FIXED_BY, formulaTemplates, NOT_FOLLOWED, roundedFormula, WHOLE_LIMITS } from './formula-templates.ts';
 import { worksheetName } from './package-parts.ts';
@@ -26,6 +26,7 @@ export class LiveFormulas {
   readonly #holdsFaults: boolean;
   readonly #safe = new Map<SheetName, boolean>();
   readonly #adding = new Map<SheetName, ReadonlySet<CellValue>>();
+  #shared: ReadonlySet<number> | undefined;
 
   constructor(schedule: LoadSchedule) {
     this.#schedule = schedule;
@@ -48,11 +49,13 @@ export class LiveFormulas {
   formula(sheet: SheetName, column: Column, row: number): string | undefined {
     if (this.#holdsFaults) return undefined;
     const total = column.role === 'computed' ? column.total : undefined;
+    if (this.#isFixed(sheet, column, row)) return undefined;
     if (total !== undefined) {
       // Of products no spreadsheet adds up those of one tag without a formula of arrays.
       if (!this.#isSafe(sheet) || total.of.some(({ times }) => times !== undefined)) return undefined;
       const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-      const parts = total.of.flatMap(({ from, by, sum = by }) => {
+      const parts = total.of.flatMap(({ from, by, sum = by, only }) => {
+        if (isShared(by, only)) return [];
         const naming = this.range(from, by);
         if (naming === undefined) return [];
         if (sum === by) return [`COUNTIF(${naming},${tag})`];
@@ -61,7 +64,6 @@ export class LiveFormulas {
       });
       return parts.length === 0 ? '0' : `IF(${tag}="",0,${parts.join('+')})`;
     }
-    if (this.#isFixed(sheet, column, row)) return undefined;
     const template = this.#templates[`${sheet}.${column.key}`] ?? arithmeticOf(sheet, column);
     if (template === undefined || this.#names(sheet, template).some((name) => !this.#isSafe(name))) return undefined;
     // A text in a column of numbers makes a fault of all that is reckoned of it.
@@ -94,13 +96,23 @@ export class LiveFormulas {
   /** Whether a status hangs on what a spreadsheet cannot follow. */
   #isFixed(sheet: SheetName, column: Column, at: number): boolean {
     const row = this.#schedule.rows(sheet)[at];
-    if (column.role !== 'computed' || column.status !== true || row === undefined) return false;
+    if (column.role !== 'computed' || row === undefined) return false;
+    const isOfRuns = column.status === true || column.total !== undefined;
+    if (sheet === 'ways' && isOfRuns && this.#sharing().has(row.id)) return true;
+    if (column.status !== true) return false;
     return this.#schedule.standing(sheet, row.id) === 'accepted' || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))
       || (sheet === 'ways'
         && (this.#startsWithMore(row) || this.#schedule.isPartial(sheet, row.id, 'available')));
+  }
+
+  /** Ways that share a run with another: what comes through them follows from the run alone. */
+  #sharing(): ReadonlySet<number> {
+    const runs = this.#schedule.rows('runs').filter(({ cells }) => (cells.secondWay ?? null) !== null);
+    return this.#shared ??= new Set(runs.flatMap(({ id }) =>
+      ['way', 'secondWay'].map((by) => this.#schedule.target('runs', id, by))));
   }
 
   /** Whether an electronic channel is held against a start above what is connected, which follows from runs alone. */
@@ -157,7 +169,8 @@ export class LiveFormulas {
   /** How many rows a total lacks. */
   #missing(sheet: SheetName, key: string, row: number): string {
     const tag = this.#own(sheet, SCHEMA[sheet].tag, row);
-    const parts = this.#columnOfTotal(sheet, key).of.flatMap(({ from, by, sum }) => {
+    const parts = this.#columnOfTotal(sheet, key).of.flatMap(({ from, by, sum, only }) => {
+      if (isShared(by, only)) return [];
       const naming = this.range(from, by);
       // No figure that is added up is negative, so those that are known are those from 0 on.
       return naming === undefined ? []
@@ -204,6 +217,9 @@ export class LiveFormulas {
     });
   }
 }
+
+/** Whether a part of a total is of runs with two ways, of which no formula follows what comes through either. */
+const isShared = (by: string, only: TotalPart['only']) => by === 'secondWay' || only?.filled === true;
 
 function targetOf(sheet: SheetName, reference: string): SheetName {
   return (findColumn(sheet, reference) as InputColumn).to!;

@@ -7,6 +7,9 @@ import type { CellValue } from '../schema/index.ts';
 import type { Cells } from '../snapshot.ts';
 import { insertRows } from './insert-rows.ts';
 
+/** The cells of a run that name a way. */
+const NAMING: readonly string[] = ['way', 'secondWay'];
+
 /** A kind with a rating in amperes behind it. */
 const KIND_AND_RATING = /^(\p{L}+)\s*(\d+(?:[.,]\d+)?)\s*A?$/u;
 
@@ -50,21 +53,22 @@ export function withWays(document: ScheduleDocument, changes: readonly Change[],
   const runNow = (id: number): Cells => {
     const cells = { ...document.row('runs', id)?.cells };
     for (const change of changes) {
-      if (change.op === 'set' && change.sheet === 'runs' && change.id === id && change.key !== 'way') {
+      if (change.op === 'set' && change.sheet === 'runs' && change.id === id && !NAMING.includes(change.key)) {
         cells[change.key] = change.value;
       }
     }
     return cells;
   };
   const done = changes.map((change): Change => {
-    if (change.op === 'set' && change.sheet === 'runs' && change.key === 'way') {
+    if (change.op === 'set' && change.sheet === 'runs' && NAMING.includes(change.key)) {
       return { ...change, value: tagFor(change.value, () => runNow(change.id)) ?? null };
     }
     if (change.op !== 'insert' || change.sheet !== 'runs') return change;
     const rows = change.rows.map((row) => {
-      const { way: text, ...others } = row.cells;
-      const way = tagFor(text, () => others);
-      return way === undefined ? row : { ...row, cells: { ...row.cells, way } };
+      const cells = { ...row.cells };
+      // The second finds its rail by the first, which may be made here too.
+      for (const key of NAMING) if (cells[key] !== undefined) cells[key] = tagFor(cells[key], () => cells)!;
+      return { ...row, cells };
     });
     return { ...change, rows };
   });

@@ -52,6 +52,8 @@ export interface TotalPart {
   readonly sum?: string;
   /** A column of `from` by which each is multiplied before, as a width by how many units there are. */
   readonly times?: string;
+  /** Only rows in which this other input is filled in, or empty. */
+  readonly only?: { readonly key: string; readonly filled: boolean };
 }
 
 /** A figure gathered from the rows of one or several other sheets that name this row. */
@@ -112,7 +114,7 @@ export interface Suggestion {
 
 /** Columns that are folded away and shown together. */
 export type ColumnGroup =
-  'measured' | 'limits' | 'heat' | 'mains' | 'battery' | 'mounting' | 'purchase' | 'laying';
+  'measured' | 'limits' | 'heat' | 'mains' | 'battery' | 'mounting' | 'purchase' | 'laying' | 'second';
 
 interface ColumnBase {
   readonly key: string;

@@ -10,8 +10,9 @@ import { temperatureByLoad } from './run-temperature.ts';
 const RUN = [
   'rail.voltage', 'rail.lowest', 'rail.innerResistance', 'available', 'conductor.resistance', 'conductor.maxCurrent',
   'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
-  'temperature', 'basis', 'connected', 'demand', 'way', 'way.rated', 'way.trip', 'way.k2', 'rail.rated', 'rail.units',
-  'rail.maxOutput', 'rail.fuse', 'rail.fuseKind', 'maxDrop',
+  'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'rail.rated', 'rail.units',
+  'rail.maxOutput', 'rail.fuse', 'rail.fuseKind', 'maxDrop', 'secondWay.rated', 'secondWay.trip', 'secondWay.k2',
+  'way', 'secondWay', 'wholeLength',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
@@ -26,9 +27,10 @@ type ConductorLine = Line<(typeof CONDUCTOR)[number]>;
  */
 function heed(own: readonly CellValue[]): CellValue[] {
   const run: RunLine = new Line(RUN, own);
-  const [available, protection] = [run.number('available'), protectionOf(run)];
-  const isTooLittle = available !== null && protection?.trip !== undefined
-    && exceeds(protection.trip * protection.protectionAmps, available);
+  const [available, ...both] = [run.number('available'), protectionOf(run), secondOf(run)];
+  const needed = both.map((each) => each?.trip === undefined ? 0 : each.trip * each.protectionAmps);
+  // Two ways share it until one of them has opened.
+  const isTooLittle = available !== null && exceeds(needed[0]! + needed[1]!, available);
   return own.map((value, place) => RUN[place] !== 'available' ? value : isTooLittle ? 0 : null);
 }
 
@@ -38,10 +40,18 @@ function limitsOf(run: RunLine, lowestVolts: number): RunLimits {
   const protection = protectionOf(run);
   const [rated, units, most] = [run.number('rail.rated'), run.number('rail.units'), run.number('rail.maxOutput')];
   const isOnItsOwn = run.value('way') === null && rated !== null && units !== null && most !== null;
+  const second = secondOf(run);
   return {
     lowestVolts, ...(maxDrop === null ? {} : { maxDrop }), ...(protection === null ? {} : { protection }),
+    ...(second === null ? {} : { secondProtection: second }),
     ...(isOnItsOwn ? { givenAmps: outputLimit(rated, units, most) } : {}),
   };
+}
+
+/** What protects it at its second feed, if it has one. */
+function secondOf(run: RunLine): RunProtection | null {
+  return run.value('secondWay') === null ? null
+    : protectionBy(run, run.number('secondWay.rated'), run.number('secondWay.trip'), run.number('secondWay.k2'));
 }
 
 /** Its way, or without one the fuse of its supply, which protects nothing while its kind is not known. */
@@ -50,6 +60,12 @@ function protectionOf(run: RunLine): RunProtection | null {
   const [protectionAmps, trip, k2] = run.value('way') !== null
     ? [run.number('way.rated'), run.number('way.trip'), run.number('way.k2')]
     : kind === null || fuse === null ? [null, null, null] : [fuse, tripMultiple(kind), operatingMultiple(kind, fuse)];
+  return protectionBy(run, protectionAmps, trip, k2);
+}
+
+function protectionBy(
+  run: RunLine, protectionAmps: number | null, trip: number | null, k2: number | null,
+): RunProtection | null {
   const [availableAmps, innerOhm] = [run.number('available'), run.number('rail.innerResistance')];
   if (protectionAmps === null) return null;
   return {
@@ -111,7 +127,7 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][], whole: r
     figures: {
       smallestConductor: smallestName(whole, run, known, taps, limits),
       maxLength: loopOhmPerMetre === null || faultOhmPerMetre === null ? null : longestRun(
-        { supplyVolts: known.supplyVolts, loopOhmPerMetre, taps }, known.lengthMetres,
+        { ...known, loopOhmPerMetre, taps }, known.lengthMetres,
         carriesAmps === null ? limits : { ...limits, carriesAmps }, faultOhmPerMetre,
       ),
     },

@@ -1,14 +1,17 @@
-import { loopResistancePerMetre, solveRun, startCurrent, type Run } from '../../electrical/index.ts';
+import { loopResistancePerMetre, solveRun, startCurrent, type Run, type RunSolution, type Tap } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
 import type { CellValue, Path, Solution, Solved } from './column.ts';
-import { DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap } from './run-lines.ts';
+import {
+  DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap, type Essentials,
+} from './run-lines.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
 export const NO_WORKING_VOLTAGE = message('no stable operating point');
 
 /** What is read of the run. */
 const RUN = [
-  'rail.voltage', 'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'temperature', 'basis',
+  'rail.voltage', 'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'temperature', 'basis', 'secondWay',
+  'wholeLength',
 ] as const satisfies Path[];
 
 function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved {
@@ -31,20 +34,24 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   const sure = isSteady ? ['extra'] : [];
   const known = essentials(run);
   if (known === null) return { figures: always, missing: 0, sure };
-  const onDemand = run.value('basis') === 'demand';
-  const taps = devices.map((device) => tapOf(device, known, onDemand));
+  const isOnDemand = run.value('basis') === 'demand';
+  const taps = devices.map((device) => tapOf(device, known, isOnDemand));
   const missing = taps.filter((tap) => tap === null).length;
   const ohmPerKm = run.number('conductor.resistance');
   const loopOhmPerMetre = ohmPerKm === null ? null : loopResistancePerMetre(ohmPerKm, known.temperature, known.pairs);
   if (loopOhmPerMetre === null) return { figures: always, missing, sure };
 
-  const circuit = { supplyVolts: known.supplyVolts, loopOhmPerMetre, taps: taps.filter((tap) => tap !== null) };
-  const extra = isSteady ? 0 : extraOf({
-    ...circuit, taps: devices.map((device) => tapOf(device, known, true)).filter((tap) => tap !== null),
-  });
+  const circuit = { ...cable(known, loopOhmPerMetre), taps: taps.filter((tap) => tap !== null) };
+  const { fedAgainMetres } = known;
+  const onDemand = isSteady && fedAgainMetres === undefined ? [] : together(devices, known, true);
+  const diversified = solveRun({ ...circuit, taps: onDemand });
+  const extra = isSteady ? 0 : extraOf(diversified, onDemand);
+  const shares = fedAgainMetres === undefined ? {}
+    : sharesOf(fedAgainMetres, together(devices, known, false), onDemand, diversified, extra);
   const nominal = solveRun(circuit);
-  if (!nominal.working) return { figures: { ...always, extra }, missing, sure, outcome: NO_WORKING_VOLTAGE };
-  const figures = { ...always, extra, current: nominal.currentAmps, drop: nominal.dropVolts };
+  const first = { ...always, extra, ...shares };
+  if (!nominal.working) return { figures: first, missing, sure, outcome: NO_WORKING_VOLTAGE };
+  const figures = { ...first, current: nominal.currentAmps + nominal.secondAmps, drop: nominal.dropVolts };
 
   const lowestVolts = run.number('rail.lowest');
   if (lowestVolts === null) return { figures, missing, sure };
@@ -52,34 +59,73 @@ function solve(own: readonly CellValue[], each: readonly CellValue[][]): Solved 
   if (!lowest.working) return { figures, missing, sure, outcome: NO_WORKING_VOLTAGE };
   let next = 0;
   const terminalVoltage = taps.map((tap) => tap === null ? null : lowest.tapVolts[next++]!);
-  const margins = taps.flatMap((tap, place) => tap === null || needOf(devices[place]!) === null ? []
-    : [terminalVoltage[place]! - tap.leastVolts!]);
+  const openMargin = fedAgainMetres === undefined ? null
+    : leastOpenMargin({ ...circuit, supplyVolts: lowestVolts }, fedAgainMetres);
   return {
     figures: {
-      ...figures, endVoltage: lowest.endVolts, voltageMargin: margins.length === 0 ? null : Math.min(...margins),
+      ...figures, endVoltage: lowest.endVolts, voltageMargin: leastMargin(circuit.taps, lowest), openMargin,
     },
     each: { terminalVoltage }, missing, sure,
   };
 }
 
-interface DiversifiedRun extends Run {
-  readonly taps: readonly DeviceTap[];
+const cable = ({ supplyVolts, fedAgainMetres }: Essentials, loopOhmPerMetre: number) =>
+  ({ supplyVolts, loopOhmPerMetre, ...fedAgainMetres === undefined ? {} : { fedAgainMetres } });
+
+/** The devices of a run whose current is known, all at once or by their diversity. */
+const together = (devices: readonly DeviceLine[], known: Essentials, onDemand: boolean): DeviceTap[] =>
+  devices.map((device) => tapOf(device, known, onDemand)).filter((tap) => tap !== null);
+
+const sum = (amps: readonly number[]) => amps.reduce((all, each) => all + each, 0);
+const nominalOf = (taps: readonly DeviceTap[]) => sum(taps.map(({ nominalAmps }) => nominalAmps));
+
+/** Least that a tap has above what it needs [V]; where no voltage works it has none. */
+function leastMargin(taps: readonly Tap[], solution: RunSolution): number | null {
+  const margins = taps.flatMap(({ leastVolts }, place) =>
+    leastVolts === undefined ? [] : [(solution.working ? solution.tapVolts[place]! : 0) - leastVolts]);
+  return margins.length === 0 ? null : Math.min(...margins);
+}
+
+/** The least margin with one of the ways open, whichever leaves less. */
+function leastOpenMargin({ supplyVolts, loopOhmPerMetre, taps }: Run, fedAgainMetres: number): number | null {
+  const turned = taps.map((tap) => ({ ...tap, distanceMetres: fedAgainMetres - tap.distanceMetres }));
+  const [one, other] = [taps, turned].map((fed) =>
+    leastMargin(fed, solveRun({ supplyVolts, loopOhmPerMetre, taps: fed }))) as [number | null, number | null];
+  return one === null || other === null ? null : Math.min(one, other);
+}
+
+/** What a run takes through its way and through its second one, of all at once and of its demand [A]. */
+function sharesOf(
+  fedAgainMetres: number, all: readonly DeviceTap[], diversified: readonly DeviceTap[], solution: RunSolution,
+  extra: number | null,
+): Readonly<Record<string, number>> {
+  if (!solution.working || extra === null) return {};
+  const [connected, demand] = [nominalOf(all), nominalOf(diversified)];
+  const { currentAmps, secondAmps } = solution;
+  const moments = sum(all.map(({ nominalAmps, distanceMetres }) => nominalAmps * distanceMetres));
+  const share = (part: number, whole: number) => whole === 0 ? 0 : part / whole;
+  const secondDemand = share(secondAmps, currentAmps + secondAmps) * (demand + extra);
+  const secondConnected = share(moments, fedAgainMetres * connected) * (connected + extra);
+  return {
+    firstConnected: connected + extra - secondConnected, secondConnected,
+    firstDemand: demand + extra - secondDemand, secondDemand,
+  };
 }
 
 /**
  * What a run draws more than its devices at their nominal voltage [A]; `null` where it has no working voltage. Types of
  * less power than their draw says take nothing off.
  */
-function extraOf(run: DiversifiedRun): number | null {
-  const solution = solveRun(run);
-  const nominalAmps = run.taps.reduce((sum, tap) => sum + tap.nominalAmps, 0);
-  return solution.working ? Math.max(0, solution.currentAmps - nominalAmps) : null;
-}
+const extraOf = (solution: RunSolution, taps: readonly DeviceTap[]): number | null =>
+  solution.working ? Math.max(0, solution.currentAmps + solution.secondAmps - nominalOf(taps)) : null;
 
 /** Current, volt drop and voltages of a run with its devices. */
 export const runCircuit: Solution = {
   from: 'devices', by: 'run', of: RUN, each: DEVICE,
-  gives: ['current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'extra', 'largest', 'start'],
+  gives: [
+    'current', 'drop', 'endVoltage', 'minVoltage', 'voltageMargin', 'openMargin', 'extra', 'largest', 'start',
+    'firstConnected', 'firstDemand', 'secondConnected', 'secondDemand',
+  ],
   givesEach: ['terminalVoltage'],
   solve,
 };

@@ -35,16 +35,21 @@ export interface Essentials {
   readonly pairs: number;
   readonly lengthMetres: number;
   readonly temperature: number;
+  /** Length of the cable up to where its second way feeds it, if it has one. */
+  readonly fedAgainMetres?: number;
 }
 
 /** What is known of the cable; `null` where something is missing that nothing can be said without. */
 export function essentials(
-  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature'>, 'number'>,
+  run: Pick<Line<'rail.voltage' | 'pairs' | 'length' | 'temperature' | 'secondWay' | 'wholeLength'>, 'number' | 'value'>,
 ): Essentials | null {
   const [supplyVolts, pairs] = [run.number('rail.voltage'), run.number('pairs')];
   const [lengthMetres, temperature] = [run.number('length'), run.number('temperature')];
   if (supplyVolts === null || pairs === null || lengthMetres === null || temperature === null) return null;
-  return { supplyVolts, pairs, lengthMetres, temperature };
+  const known = { supplyVolts, pairs, lengthMetres, temperature };
+  if (run.value('secondWay') === null) return known;
+  const fedAgainMetres = run.number('wholeLength');
+  return fedAgainMetres === null ? null : { ...known, fedAgainMetres };
 }
 
 /** A device row at its place, and what it draws at its nominal voltage [A]. */
@@ -58,14 +63,16 @@ export interface DeviceTap extends Tap {
  * @param onDemand with its diversity, not all at once.
  */
 export function tapOf(
-  device: DeviceLine, { supplyVolts, lengthMetres }: Essentials, onDemand: boolean,
+  device: DeviceLine, { supplyVolts, lengthMetres, fedAgainMetres = Infinity }: Essentials, onDemand: boolean,
 ): DeviceTap | null {
   const [qty, draw] = [device.number('qty'), device.number('unitDraw')];
   const diversity = onDemand ? device.number('diversity') : 1;
   if (qty === null || draw === null || diversity === null) return null;
-  const nominalAmps = qty * diversity * draw / 1000;
+  const [nominalAmps, need] = [qty * diversity * draw / 1000, needOf(device)];
   const place = {
-    distanceMetres: device.number('distance') ?? lengthMetres, nominalAmps, leastVolts: needOf(device) ?? 0,
+    // One beyond the end is told; it is nowhere behind the second feed.
+    distanceMetres: Math.min(device.number('distance') ?? lengthMetres, fedAgainMetres), nominalAmps,
+    ...need === null ? {} : { leastVolts: need },
   };
   if (device.value('type.load') !== 'power') return { ...place, amps: nominalAmps };
   return { ...place, watts: qty * diversity * unitPower(device, draw, supplyVolts) };

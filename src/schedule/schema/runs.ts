@@ -2,7 +2,7 @@ import {
   availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { Sheet } from './column.ts';
+import type { ComputedColumn, Sheet } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runChoices } from './run-choices.ts';
 import { runCircuit } from './run-circuit.ts';
@@ -10,7 +10,6 @@ import { temperatureByLoad } from './run-temperature.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
-const FAULT_LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {length}';
 const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end';
 type Cable = [
   maxAmps: number | null, pairs: number | null, ambient: number | null, grouped: number | null,
@@ -29,20 +28,41 @@ const CIRCUIT =
  */
 function availableToRun(
   way: string | null, availableToWay: number | null, usable: number | null, peak: number | null,
-  railDemand: number | null, demand: number | null, extra: number | null,
+  railDemand: number | null, demand: number | null, extra: number | null, secondWay: string | null,
+  availableToSecond: number | null,
 ): number | null {
+  if (secondWay !== null) {
+    return availableToWay === null || availableToSecond === null ? null : Math.min(availableToWay, availableToSecond);
+  }
   if (way !== null) return availableToWay;
   if (usable === null || peak === null || railDemand === null || demand === null) return null;
   return availableCurrent(usable, peak, railDemand - demand - (extra ?? 0));
 }
 
-/** Current of a short circuit at the far end [A], with the conductors as warm as they may get. */
-function faultAtEnd(
-  lowest: number, ohmPerKm: number, pairs: number, length: number, innerOhm: number, available: number,
+/** Length of the cable of a run with two ways; `null` where they are one, or of two rails, which must not be joined. */
+function fromWayToWay(
+  length: number, behind: number, way: string, secondWay: string, rail: string, secondRail: string,
 ): number | null {
-  const loop = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, pairs);
-  return loop === null ? null : faultCurrent(lowest, loop, length, innerOhm, available);
+  return way === secondWay || rail !== secondRail ? null : length + behind;
 }
+
+/**
+ * Current of a short circuit at the far end [A], with the conductors as warm as they may get; with a second way, of one
+ * as far from a way as may be, behind the other when that has opened.
+ */
+function faultAtEnd(
+  lowest: number | null, ohmPerKm: number | null, pairs: number | null, length: number | null, innerOhm: number | null,
+  available: number | null, secondWay: string | null, wholeLength: number | null,
+): number | null {
+  const farthest = secondWay === null ? length : wholeLength;
+  if (lowest === null || ohmPerKm === null || pairs === null || farthest === null) return null;
+  const loop = loopResistancePerMetre(ohmPerKm, FAULT_TEMPERATURE, pairs);
+  if (loop === null || innerOhm === null || available === null) return null;
+  return faultCurrent(lowest, loop, farthest, innerOhm, available);
+}
+
+const AT_THE_END = message('the less of {rail.lowest} ÷ (2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {length} + {rail.innerResistance}) and {available}');
+const BEHIND_THE_OTHER = message('the less of {rail.lowest} ÷ (2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × (70 − 20)) ÷ {pairs} × {wholeLength} + {rail.innerResistance}) and {available}, as far from a way as may be');
 
 /** The outgoing field cables. */
 export const runs: Sheet = {
@@ -91,7 +111,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current at the start of the run.', whenPartial: '≥',
+      help: 'Current at the start of the run; through both of its ways where it has two.', whenPartial: '≥',
       solved: {
         of: [], words: 'sum of the currents of its devices, each at its own voltage where it draws constant power',
         source: CIRCUIT,
@@ -156,9 +176,13 @@ export const runs: Sheet = {
       role: 'computed', key: 'available', title: 'Available', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       whenPartial: '≤', help: 'What its supply still has for a short circuit on it.',
       rule: {
-        of: ['way', 'way.available', 'rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra'], by: availableToRun,
-        takesUnknown: true,
-        words: (way) => way === null ? '{rail.usable} × {rail.peak} − ({rail.demand} − {demand} − {extra})'
+        of: [
+          'way', 'way.available', 'rail.usable', 'rail.peak', 'rail.demand', 'demand', 'extra', 'secondWay',
+          'secondWay.available',
+        ],
+        by: availableToRun, takesUnknown: true,
+        words: (...values) => values[7] !== null ? message('the less of {way.available} and {secondWay.available}')
+          : values[0] === null ? '{rail.usable} × {rail.peak} − ({rail.demand} − {demand} − {extra})'
           : '{way.available}',
         source: 'what other loads draw is lost for the fault, and a redundant unit counts for nothing; common practice, no source',
       },
@@ -167,9 +191,12 @@ export const runs: Sheet = {
       role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', safeSide: 'down',
       decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end.',
       rule: {
-        of: ['rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available'],
-        by: faultAtEnd,
-        words: `the less of {rail.lowest} ÷ (${FAULT_LOOP} + {rail.innerResistance}) and {available}`,
+        of: [
+          'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available', 'secondWay',
+          'wholeLength',
+        ],
+        by: faultAtEnd, takesUnknown: true,
+        words: (...values) => values[6] === null ? AT_THE_END : BEHIND_THE_OTHER,
         source: 'Ohm’s law, with conductors of 70 °C; a supply that limits its output gives no more than it has: common practice, no source',
       },
     },
@@ -256,8 +283,62 @@ export const runs: Sheet = {
         source: ARITHMETIC,
       },
     },
+    {
+      role: 'input', key: 'secondWay', rare: 'second', title: 'Second way', kind: 'reference', to: 'ways', optional: true,
+      help: 'Another way of the same rail, which feeds it from behind its far end too; either protects all of it.',
+    },
+    {
+      role: 'input', key: 'secondLength', rare: 'second', title: 'Length to second way', kind: 'number', unit: 'm', above: 0,
+      decimals: 1, optional: true,
+      help: 'Length of the cable from its far end on to the second way, of the same conductor; no bus goes along.',
+    },
+    {
+      role: 'computed', key: 'wholeLength', rare: 'second', title: 'Length from way to way', kind: 'number', unit: 'm',
+      decimals: 1, help: 'Length of the cable from its way to its second way.',
+      rule: {
+        of: ['length', 'secondLength', 'way', 'secondWay', 'way.rail', 'secondWay.rail'], by: fromWayToWay,
+        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' }, // No formula of a spreadsheet follows it, as it is none without two ways.
+        words: () => message('{length} + {secondLength}'), source: ARITHMETIC,
+      },
+    },
+    ...([
+      ['firstConnected', 'Connected by first way', 'What it takes through its way, everything at the same time.'],
+      ['secondConnected', 'Connected by second way', 'What it takes through its second way, everything at the same time.'],
+    ] as const).map(([key, title, help]): ComputedColumn => ({
+      role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
+      solved: {
+        of: ['connected', 'extra', 'wholeLength'],
+        words: key === 'secondConnected' ? '({connected} + {extra}) × sum of current × distance of its devices ÷ (sum of their currents × {wholeLength})'
+          : '{connected} + {extra} − what it takes through its second way',
+        source: CIRCUIT,
+      },
+    })),
+    ...([
+      ['firstDemand', 'Demand by first way', 'What it takes through its way at the diversity of its devices.'],
+      ['secondDemand', 'Demand by second way', 'What it takes through its second way at the diversity of its devices.'],
+    ] as const).map(([key, title, help]): ComputedColumn => ({
+      role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
+      solved: {
+        of: ['demand', 'extra', 'wholeLength'],
+        words: key === 'secondDemand' ? '({demand} + {extra}) × sum of current × distance of its devices, each at its own voltage, ÷ (sum of their currents × {wholeLength})'
+          : '{demand} + {extra} − what it takes through its second way',
+        source: CIRCUIT,
+      },
+    })),
+    {
+      role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
+      safeSide: 'down', decimals: 2, whenPartial: '≤',
+      help: 'Least that a device on it has above what it needs while one of its two ways is open; below 0 it lacks that much.',
+      solved: {
+        of: [], words: 'least of the voltage margins of its device rows, fed from either way alone',
+        source: 'the makers’ data, as entered for the types',
+      },
+    },
     { role: 'input', key: 'note', title: 'Note', kind: 'text', help: 'Anything worth saying.' },
-    ...measuredColumns('at its start, with its devices on', 'at its far end, with its devices on'),
+    ...measuredColumns(
+      'at its start, with its devices on; of one with two ways, both added',
+      'at its far end, with its devices on; of one with two ways, where it is lowest'
+    ),
     {
       role: 'computed', key: 'status', title: 'Status', kind: 'text', status: true,
       help: 'The worst that the limits of this run say.',

@@ -2,9 +2,18 @@ import {
   availableCurrent, loadingRatio, operatingMultiple, tripMultiple, WAY_KINDS, type WayKind,
 } from '../../electrical/index.ts';
 import { boughtColumns } from './bought.ts';
-import type { Sheet } from './column.ts';
+import type { Sheet, TotalPart } from './column.ts';
 
 const ARITHMETIC = 'arithmetic of the load schedule';
+
+/** What runs take through a way: with their extra, and of those that have two ways their share. */
+function throughWay(sum: string, first: string, second: string): TotalPart[] {
+  const only = (filled: boolean) => ({ only: { key: 'secondWay', filled } });
+  return [
+    { from: 'runs', by: 'way', sum, ...only(false) }, { from: 'runs', by: 'way', sum: 'extra', ...only(false) },
+    { from: 'runs', by: 'way', sum: first, ...only(true) }, { from: 'runs', by: 'secondWay', sum: second },
+  ];
+}
 
 /** The protected ways behind the supplies, each of which feeds one or several runs. */
 export const ways: Sheet = {
@@ -52,16 +61,16 @@ export const ways: Sheet = {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of everything on its runs at the same time.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'connected' }, { from: 'runs', by: 'way', sum: 'extra' }],
-        words: 'sum of connected and extra over the runs that name it', source: ARITHMETIC,
+        of: throughWay('connected', 'firstConnected', 'secondConnected'),
+        words: 'sum of connected and extra over the runs that name it, of those with two ways what comes through this one', source: ARITHMETIC,
       },
     },
     {
       role: 'computed', key: 'demand', title: 'Demand', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current expected of it at the same time.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'demand' }, { from: 'runs', by: 'way', sum: 'extra' }],
-        words: 'sum of demand and extra over the runs that name it', source: ARITHMETIC,
+        of: throughWay('demand', 'firstDemand', 'secondDemand'),
+        words: 'sum of demand and extra over the runs that name it, of those with two ways what comes through this one', source: ARITHMETIC,
       },
     },
     {
@@ -86,7 +95,9 @@ export const ways: Sheet = {
       role: 'computed', key: 'largest', title: 'Largest device', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'Current of the one device that draws most, at the nominal voltage.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'largest' }], greatest: true,
+        // Either way may have to carry one device, or to start all of them, alone.
+        of: [{ from: 'runs', by: 'way', sum: 'largest' }, { from: 'runs', by: 'secondWay', sum: 'largest' }],
+        greatest: true,
         words: 'highest of the largest devices of its runs', source: ARITHMETIC,
       },
     },
@@ -94,7 +105,7 @@ export const ways: Sheet = {
       role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Current of everything on its runs when all start at the same time, as far as their inrush is known.',
       total: {
-        of: [{ from: 'runs', by: 'way', sum: 'start' }], words: 'sum of start current over the runs that name it',
+        of: [{ from: 'runs', by: 'way', sum: 'start' }, { from: 'runs', by: 'secondWay', sum: 'start' }], words: 'sum of start current over the runs that name it',
         source: ARITHMETIC,
       },
     },
