@@ -15,7 +15,7 @@ const words = (element: SchedulePicture) => svgOf(element).textContent;
 
 test('a picture follows an edit, and undo, once in a frame', async () => {
   const { element, schedule } = await mount('run');
-  expect(words(element)).toContain('The run is over.');
+  expect(words(element)).toContain('The run is over limit.');
   expect(words(element)).toContain('19.64');
   let drawn = 0;
   const observer = new MutationObserver(() => { drawn += 1; });

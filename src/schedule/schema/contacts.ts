@@ -47,7 +47,7 @@ export const contacts: Sheet = {
       above: 0, max: 1500, decimals: 0, optional: true, help: 'Highest direct voltage at which its DC ratings hold.',
     },
     {
-      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 1,
+      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
       optional: true, help: 'Its making capacity: the peak current that it can switch on.',
     },
     { role: 'input', key: 'source', title: 'Source', kind: 'text', help: 'Where the figures come from.' },

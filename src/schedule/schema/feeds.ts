@@ -76,7 +76,7 @@ export const feeds: Sheet = {
     },
     {
       role: 'computed', key: 'supplySurge', rare: 'mains',
-      title: 'Surge of supplies', kind: 'number', unit: 'A', decimals: 1,
+      title: 'Surge of supplies', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'By how much the start of all its supplies at power return goes beyond their current.',
       total: {
         of: [{ from: 'supplies', by: 'feed', sum: 'surge' }], words: 'sum of surge over the supplies that name it',
@@ -85,7 +85,7 @@ export const feeds: Sheet = {
     },
     {
       role: 'computed', key: 'outputSurge', rare: 'mains',
-      title: 'Surge of an output', kind: 'number', unit: 'A', decimals: 1,
+      title: 'Surge of an output', kind: 'number', unit: 'A', decimals: 2,
       whenPartial: '≥', help: 'By how much the start of one of its outputs goes beyond its current, at the most.',
       total: {
         of: [{ from: 'outputs', by: 'feed', sum: 'surge' }], greatest: true,
@@ -93,7 +93,7 @@ export const feeds: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', decimals: 1, whenPartial: '≥',
+      role: 'computed', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
       help: 'Peak current when the largest that starts together starts while the rest runs.',
       rule: {
         of: ['connected', 'supplySurge', 'outputSurge'], by: feedInrush,

@@ -121,7 +121,7 @@ export const outputs: Sheet = {
       rule: { of: ['rating', 'current'], by: headroom, words: '{rating} − {current}', source: ARITHMETIC },
     },
     {
-      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', min: 0, decimals: 1, optional: true,
+      role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', min: 0, decimals: 2, optional: true,
       help: 'Peak current of one load at switching on; asked for of lamps and motors.',
     },
     {
@@ -130,13 +130,13 @@ export const outputs: Sheet = {
       help: 'How many of these loads their maker allows on a breaker B 16; it comes before the inrush on the feed.',
     },
     {
-      role: 'computed', key: 'inrushTotal', title: 'Total inrush', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'inrushTotal', title: 'Total inrush', kind: 'number', unit: 'A', decimals: 2,
       help: 'Peak current when all its loads switch on together.',
       rule: { of: ['qty', 'inrush'], by: inrushTotal, words: '{qty} × {inrush}', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'inrushHeadroom', title: 'Inrush headroom', kind: 'number', unit: 'A', safeSide: 'down',
-      decimals: 1, help: 'What is left up to the making capacity of the contact.',
+      decimals: 2, help: 'What is left up to the making capacity of the contact.',
       rule: {
         of: ['contact.inrush', 'inrushTotal'], by: inrushHeadroom, words: '{contact.inrush} − {inrushTotal}',
         source: ARITHMETIC,
@@ -147,7 +147,7 @@ export const outputs: Sheet = {
       help: 'Protected mains way behind the contact.',
     },
     {
-      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 2,
       help: 'By how much its start goes beyond its steady current on the feed.',
       rule: {
         of: ['kind', 'qty', 'current', 'inrush', 'maxOnB16', 'feed.rated', 'feed.curve', 'feed.pulseFactor'],

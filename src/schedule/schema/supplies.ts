@@ -322,7 +322,7 @@ export const supplies: Sheet = {
       decimals: 2, optional: true, help: 'Power factor at its input, at full load.',
     },
     {
-      role: 'input', key: 'inputInrush', rare: 'mains', title: 'Input inrush', kind: 'number', unit: 'A', min: 0, decimals: 1,
+      role: 'input', key: 'inputInrush', rare: 'mains', title: 'Input inrush', kind: 'number', unit: 'A', min: 0, decimals: 2,
       optional: true, help: 'Peak current that one unit takes from its feed when the mains return.',
     },
     {
@@ -339,7 +339,7 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'surge', rare: 'mains', title: 'Surge', kind: 'number', unit: 'A', decimals: 2,
       help: 'By how much the start of its units at power return goes beyond their input current.',
       rule: {
         of: [
