@@ -278,9 +278,12 @@ export class GridView implements SettingsSource {
   }
 
   /** Goes to the first cell of the row, or of the table. The library stops at the first column that is not frozen. */
-  goToStart(of: 'row' | 'table'): void {
-    const row = of === 'table' ? this.#firstRow() : this.selection()?.line;
-    if (row !== undefined) this.hot.selectCell(row, 0);
+  goToStart(of: 'row' | 'table', extend = false): void {
+    const range = this.hot.getSelectedRangeLast();
+    const row = of === 'table' ? this.#firstRow() : range?.to.row;
+    if (row === undefined) return;
+    if (extend && range !== undefined) this.hot.selectCell(range.from.row!, range.from.col!, row, 0);
+    else this.hot.selectCell(row, 0);
   }
 
   /** After the element has moved in the page: the rows painted before are painted again where they are. */
