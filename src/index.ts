@@ -30,7 +30,9 @@ export {
   type Room, type Touched,
 } from './engine/index.ts';
 export { explainCell, roomFor } from './explanations.ts';
-export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
+export {
+  SEVERITIES, type Finding, type Remedy, type Severity, type Standing, type Status, type StatusMove,
+} from './findings/index.ts';
 
 // Files.
 export {

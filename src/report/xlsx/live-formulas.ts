@@ -95,7 +95,7 @@ export class LiveFormulas {
   #isFixed(sheet: SheetName, column: Column, at: number): boolean {
     const row = this.#schedule.rows(sheet)[at];
     if (column.role !== 'computed' || column.status !== true || row === undefined) return false;
-    return this.#addingPartial(sheet).has(tagOf(sheet, row))
+    return this.#schedule.standing(sheet, row.id) === 'accepted' || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))

@@ -4,7 +4,7 @@ import type { CellValue, Path, Solution, Solved } from './column.ts';
 import { DEVICE, essentials, Line, needOf, tapOf, type DeviceLine, type DeviceTap } from './run-lines.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
-export const NO_WORKING_VOLTAGE = message('no working voltage');
+export const NO_WORKING_VOLTAGE = message('no stable operating point');
 
 /** What is read of the run. */
 const RUN = [
