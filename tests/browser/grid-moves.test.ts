@@ -16,7 +16,8 @@ async function press(keys: string): Promise<void> {
   await userEvent.keyboard(keys);
   await frame();
 }
-const column = ({ schedule }: Mounted, key: string) => schedule.document.rows('devices').map(({ cells }) => cells[key] ?? null);
+const column = ({ schedule }: Mounted, key: string) =>
+  schedule.document.rows('devices').map(({ cells }) => cells[key] ?? null);
 const drawn = (grid: ScheduleGrid, selector: string) => grid.renderRoot.querySelector<HTMLElement>(selector)!;
 
 describe('going', () => {
@@ -61,7 +62,7 @@ describe('selecting', () => {
     expect(where(mounted)).toMatch(/^qty \d, 3$/);
   });
 
-  test('Shift+Home and Shift+End select to the ends of the row, with Ctrl to the corners, Shift+Page Down downwards', async () => {
+  test('Shift with Home and End selects to the ends of the row, with Ctrl to the corner, with Page Down on', async () => {
     const mounted = await mountGrid(sample());
     await userEvent.click(at(mounted.grid, 0, 'qty'));
     await press('{Shift>}{PageDown}{/Shift}');

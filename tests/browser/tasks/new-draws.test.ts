@@ -40,7 +40,8 @@ test('by mouse, and one figure of the list left out', async () => {
   const act = new CountedActions(element);
   drop(element, 'office.csv', OFFICE);
   act.count += 1;
-  const ofSensor = () => parts(element, 'elv-rows-offer tbody input').find(({ ariaLabel }) => ariaLabel === 'Take Draw of Sensor');
+  const ofSensor = () => parts(element, 'elv-rows-offer tbody input')
+    .find(({ ariaLabel }) => ariaLabel === 'Take Draw of Sensor');
   await expect.poll(ofSensor).toBeDefined();
   await act.clickOn(ofSensor()!);
   await act.click('elv-rows-offer [data-do=take]');

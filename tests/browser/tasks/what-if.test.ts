@@ -21,7 +21,8 @@ const content = (own: Cells): Content => ({
     supplies: [{ rail: 'L1', rated: 10, target: 0.8 }],
     devices: [
       { ref: 'D1', type: 'Blind', qty: 4, rail: 'L1', ...own }, { ref: 'D2', type: 'Lamp', qty: 4, rail: 'L1' },
-      { ref: 'D3', type: 'Blind', qty: 4, rail: 'L1', ...own }, { ref: 'D4', type: 'Blind', qty: 4, rail: 'L1', ...own },
+      { ref: 'D3', type: 'Blind', qty: 4, rail: 'L1', ...own },
+      { ref: 'D4', type: 'Blind', qty: 4, rail: 'L1', ...own },
     ],
   },
 });
@@ -37,7 +38,7 @@ test('what if all blinds run: by the diversity of their type, seen beside it, ta
   // It is said beforehand what all of it at once comes to.
   expect(status(element)).toBe('near');
   expect(element.schedule.findings.find(({ sheet, key }) => sheet === 'supplies' && key === 'connected')?.message)
-    .toMatch(/everything on it at once takes 20\.00\sA: it lives on diversity/);
+    .toMatch(/everything on it at the same time takes 20\.00\sA: it lives on diversity/);
   const act = new CountedActions(element);
   await act.openSheet('types');
   await expect.poll(() => act.texts('type').slice(0, 2)).toEqual(['Lamp', 'Blind']);
