@@ -277,10 +277,19 @@ export class GridView implements SettingsSource {
     editor.beginEditing(null, undefined);
   }
 
-  /** Goes to the first cell of the row, or of the table. The library stops at the first column that is not frozen. */
-  goToStart(of: 'row' | 'table'): void {
-    const row = of === 'table' ? this.#firstRow() : this.selection()?.line;
-    if (row !== undefined) this.hot.selectCell(row, 0);
+  /**
+   * Goes to the first cell of the row, or of the table. The library stops at the first column that is not frozen.
+   * @param extend from where the selection began, it reaches there.
+   */
+  goToStart(of: 'row' | 'table', extend = false): void {
+    const range = this.hot.getSelectedRangeLast();
+    const row = of === 'table' ? this.#firstRow() : range?.to.row;
+    if (row === undefined || row === null) return;
+    // Below 0 are headings.
+    const line = Math.max(0, row);
+    const { row: fromRow, col } = range?.from ?? {};
+    if (extend) this.hot.selectCell(Math.max(0, fromRow ?? line), Math.max(0, col ?? 0), line, 0);
+    else this.hot.selectCell(line, 0);
   }
 
   /** After the element has moved in the page: the rows painted before are painted again where they are. */

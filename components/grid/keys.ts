@@ -5,6 +5,7 @@ import type { JobCommand } from '../schedule-toolbar/commands.ts';
 export type GridCommand =
   | 'undo' | 'redo' | 'clearCells' | 'fillDown' | 'insertAbove' | 'insertBelow' | 'removeRows' | 'moveUp' | 'moveDown'
   | 'fillRight' | 'takeProposal' | 'openList' | 'openMenu' | 'toggle' | 'rowStart' | 'tableStart' | 'fold' | 'unfold'
+  | 'extendToRowStart' | 'extendToTableStart'
   | 'foldGroups' | 'columnMenu' | JobCommand;
 
 interface GridKey {
@@ -45,6 +46,8 @@ const GRID_KEYS: readonly GridKey[] = [
   { command: 'toggle', key: ' ' },
   { command: 'rowStart', key: 'home' },
   { command: 'tableStart', key: 'home', control: true },
+  { command: 'extendToRowStart', key: 'home', shift: true },
+  { command: 'extendToTableStart', key: 'home', control: true, shift: true },
 ];
 
 /** The command of a key, on a Mac with Command in place of Control. */

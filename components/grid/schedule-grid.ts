@@ -565,6 +565,8 @@ export class ScheduleGrid extends LitElement implements ClipboardHost {
       case 'toggle': this.#act((model, { line, column }) => toggle(model, line, column)); break;
       case 'rowStart': this.#view!.goToStart('row'); break;
       case 'tableStart': this.#view!.goToStart('table'); break;
+      case 'extendToRowStart': this.#view!.goToStart('row', true); break;
+      case 'extendToTableStart': this.#view!.goToStart('table', true); break;
       default: this[command]();
     }
   }

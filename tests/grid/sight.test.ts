@@ -110,6 +110,18 @@ describe('rows are gathered', () => {
     expect(shape(buildLines(of(it, { grouping: 'rail', sight: one })).lines, it)).toEqual(['L1 1/2', 'D2', '+']);
   });
 
+  test('groups are sorted by what their rows add up to, others by the row that comes first, and stay so until asked anew', () => {
+    const it = schedule();
+    const by = (key: string, down: boolean) => of(it, { grouping: 'rail', sight: { columns: {}, sort: { key, down } } });
+    // By hand: L1 1.7 A, L2 1.0 A.
+    expect(shape(buildLines(by('demand', false)).lines, it)).toEqual(['L2 1/1', 'D1', 'L1 2/2', 'D2', 'D10', 'none 1/1', 'D3', '+']);
+    expect(shape(buildLines(by('demand', true)).lines, it)).toEqual(['L1 2/2', 'D10', 'D2', 'L2 1/1', 'D1', 'none 1/1', 'D3', '+']);
+    expect(shape(buildLines(by('ref', false)).lines, it)).toEqual(['L2 1/1', 'D1', 'L1 2/2', 'D2', 'D10', 'none 1/1', 'D3', '+']);
+    const before = buildLines(by('demand', true));
+    it.act('More', [{ op: 'set', sheet: 'devices', id: 2, key: 'qty', value: 9 }]);
+    expect(linesAfter(before, by('demand', true)).lines).toBe(before.lines);
+  });
+
   test('a folded group leaves its heading, at which keys stop', () => {
     const it = schedule();
     const first = buildLines(of(it, { grouping: 'rail' })).lines[0] as HeadingLine;

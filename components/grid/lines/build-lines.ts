@@ -2,6 +2,7 @@ import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import type { SheetName } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 import type { Grouping } from '../../events/index.ts';
+import { numberAt } from '../../look/index.ts';
 import { groupName, type GroupedBy, type HeadingLine, type Line } from './line.ts';
 import { rowsInSight } from './sight.ts';
 import type { Sight } from './sight-type.ts';
@@ -32,10 +33,11 @@ const NONE: ReadonlySet<number> = new Set();
 /**
  * The lines of a sheet: its rows in sight in their order, or gathered under a heading for each supply, branch, way, run
  * or type, in the order of that sheet, or for each area, in that in which they come first; last those that name none.
+ * Where rows are sorted, groups are too: by what their rows add up to, or else by the row that comes first.
  */
 export function buildLines(of: LinesOf): Lines {
   const { schedule, sheet, sight, words } = of;
-  const seen = rowsInSight(schedule, sheet, sight, words);
+  const seen = groupsSorted(of, rowsInSight(schedule, sheet, sight, words));
   const rows = schedule.document.rows(sheet);
   const inSight = new Set(seen);
   const unseen = seen.length === rows.length ? NONE
@@ -97,15 +99,37 @@ const SHEETS: Readonly<Partial<Record<GroupedBy, SheetName>>> = {
 /** A group of these is shown although no row is in it: a person works on each of them. */
 const SHOWN_EMPTY: ReadonlySet<GroupedBy> = new Set(['rail', 'branch']);
 
-function groupedLines({ schedule, folded }: LinesOf, seen: readonly number[], by: GroupedBy): Line[] {
+/** Columns of devices of which the figures of a group have a sum that says something. */
+const ADDED: ReadonlySet<string> = new Set(['qty', 'nodes', 'connected', 'demand']);
+
+/** Sorted rows with those of one group together: the group that comes to most before or behind the others. */
+function groupsSorted(of: LinesOf, seen: readonly number[]): readonly number[] {
+  const { schedule, sheet, sight: { sort }, grouping } = of;
+  if (sheet !== 'devices' || grouping === 'entered' || sort === undefined || !ADDED.has(sort.key)) return seen;
+  const groups = new Map<string, { sum: number; members: number[] }>();
+  for (const id of seen) {
+    const name = groupKey(schedule, grouping, id);
+    const { sum, members } = groups.get(name) ?? { sum: 0, members: [] };
+    members.push(id);
+    groups.set(name, { sum: sum + (numberAt(schedule, { sheet, id, key: sort.key }) ?? 0), members });
+  }
+  const turn = sort.down ? -1 : 1;
+  return [...groups.values()].sort((one, other) => turn * (one.sum - other.sum)).flatMap(({ members }) => members);
+}
+
+/** What a device row has in common with those of its group: the id of a row, -1 for none, and its area. */
+function groupKey(schedule: LoadSchedule, by: GroupedBy, id: number): string {
+  if (by === 'area') return `-1 ${String(schedule.document.row('devices', id)!.cells.area ?? '').trim()}`;
+  const target = schedule.target('devices', id, by === 'way' ? 'run' : by);
+  return `${by === 'way' && target >= 0 ? schedule.target('runs', target, 'way') : target} `;
+}
+
+function groupedLines({ schedule, folded, sight }: LinesOf, seen: readonly number[], by: GroupedBy): Line[] {
   const { document } = schedule;
   const sheet = SHEETS[by];
-  const keyOf = (id: number): string => {
-    if (sheet === undefined) return `-1 ${String(document.row('devices', id)!.cells.area ?? '').trim()}`;
-    const target = schedule.target('devices', id, by === 'way' ? 'run' : by);
-    return `${by === 'way' && target >= 0 ? schedule.target('runs', target, 'way') : target} `;
-  };
+  const keyOf = (id: number): string => groupKey(schedule, by, id);
   const groups = new Map<string, { members: number[]; all: number }>();
+  if (sight.sort !== undefined) for (const id of seen) groups.set(keyOf(id), { members: [], all: 0 });
   for (const { id } of sheet === undefined ? [] : document.rows(sheet)) groups.set(`${id} `, { members: [], all: 0 });
   for (const { id } of document.rows('devices')) {
     const key = keyOf(id);

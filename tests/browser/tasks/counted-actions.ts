@@ -2,7 +2,9 @@ import { expect } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import type { SheetName } from '../../../src/schedule/index.ts';
-import { openSheet, part, parts } from '../element-mount.ts';
+import type { ScheduleGrid } from '../../../components/grid/index.ts';
+import { part, parts } from '../element-mount.ts';
+import { cellAt, placeOf } from '../support/mount.ts';
 
 /**
  * What a person does with mouse and keys, counted: each click, each press of a key with those held down meanwhile, each
@@ -57,11 +59,30 @@ export class CountedActions {
     await this.element.updateComplete;
   }
 
+  /** By its tab; where that comes only when it is asked for, that is one more. */
   async openSheet(sheet: SheetName): Promise<void> {
-    this.count += 1;
-    await openSheet(this.element, sheet);
-    await this.element.updateComplete;
+    if (part(this.element, `[data-sheet=${sheet}]`) === null) await this.click('elv-sheet-tabs .more');
+    await this.click(`[data-sheet=${sheet}]`);
     await expect.poll(() => part(this.element, 'elv-schedule-grid td')).not.toBeNull();
+  }
+
+  /** The cell of a line that is drawn, by its place from 0, and of a column by its key. */
+  cell(line: number, key: string): HTMLElement {
+    const grid = part(this.element, 'elv-schedule-grid') as ScheduleGrid;
+    return cellAt(grid, line, placeOf(grid, key));
+  }
+
+  /** The texts of a column, line by line, as they are drawn, with plain spaces. */
+  texts(key: string): string[] {
+    const lines = parts(this.element, 'elv-schedule-grid .ht_master tbody tr');
+    return lines.map((_line, at) => this.cell(at, key).textContent.replace(/\s/g, ' '));
+  }
+
+  /** Chooses a file in the dialog of the browser that a command opened. */
+  async chooseFile(file: File): Promise<void> {
+    this.count += 1;
+    await userEvent.upload(part(this.element, 'input[type=file]')!, file);
+    await this.element.updateComplete;
   }
 
   /** The number of a row that is drawn, by its place from 0. */

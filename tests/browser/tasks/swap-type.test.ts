@@ -40,7 +40,7 @@ test('swap a type everywhere, own draws going: the difference and what was found
   // By hand: 10 × 0.4 + 0.1 = 4.1 A become 11 × 0.6 = 6.6 A; 11 × 1 node become 22; 11 × 30 become 11 × 45 = 495.
   await expect.poll(() => difference(element)).toEqual([
     'Connected | 4.10 A | 6.60 A', 'Demand | 4.10 A | 6.60 A', 'Nodes | 11 | 22', 'Price | 330.00 | 495.00',
-    'Draw | 400.0 mA | 600.0 mA', 'Voltage | 24.0 V | 24.0 V', 'Least voltage | 20.0 V | 21.0 V', 'Most voltage | 30.0 V | 30.0 V',
+    'Draw | 400.0 mA | 600.0 mA', 'Voltage | 24.0 V | 24.0 V', 'Min. voltage | 20.0 V | 21.0 V', 'Max. voltage | 30.0 V | 30.0 V',
   ]);
   // L1 alone: 4 A of 5 A become 6 A of 5 A.
   expect(textOf(element, 'elv-rework [data-tag=L1]')).toMatch(/80\s?%.*120\s?%.*over/);
