@@ -23,8 +23,8 @@ type Kind = () => readonly TriedRemedy[];
 
 /**
  * What would put right what a finding is about: another conductor, rating or way, a second feed, a move to another way
- * or rail. Each is tried on a copy, with all checks: the finding goes, and none comes or grows worse that is more than a
- * note.
+ * or rail. Each is tried on a copy, with all checks: the finding goes, and none comes or grows worse that is more than
+ * a note.
  *
  * @returns in the order in which a designer would think of them; none where a person has to find another
  */
@@ -169,7 +169,7 @@ class Remedies {
     });
   }
 
-  /** One of the ways of a rail with its runs on another rail of its voltage and purpose, that with most to spare first. */
+  /** A way of a rail with its runs on another rail of its voltage and purpose, that with most to spare first. */
   moveWay(supply: number): TriedRemedy[] {
     const schedule = this.#schedule;
     const isAlike = (id: number) => ['voltage', 'purpose'].every((key) =>

@@ -95,7 +95,9 @@ export function splitRun(schedule: LoadSchedule, split: RunSplit): SplitPlan {
   };
 }
 
-function wayOf(schedule: LoadSchedule, run: number, fate: SplitWay): { way: string | null; changes: readonly Change[] } {
+function wayOf(
+  schedule: LoadSchedule, run: number, fate: SplitWay,
+): { way: string | null; changes: readonly Change[] } {
   const { document } = schedule;
   const own = document.row('runs', run)!.cells.way ?? null;
   if (typeof fate === 'object') return { way: fate.way, changes: [] };

@@ -113,7 +113,8 @@ function independent({ supply, ratings, run, conductor, types, devices }: Drawn)
   return {
     run: {
       current: both, drop: 24 - nominal.endVoltage, endVoltage: least.endVoltage, extra, faultCurrent: fault,
-      available: mostAvailable, wholeLength: total, firstConnected: connected + extra - secondConnected, secondConnected,
+      available: mostAvailable, wholeLength: total, secondConnected,
+      firstConnected: connected + extra - secondConnected,
       firstDemand: demand + extra - secondDemand, secondDemand,
       voltageMargin: margins(least.volts).length === 0 ? null : Math.min(...margins(least.volts)),
       openMargin: open.length === 0 ? null : Math.min(...open),
@@ -129,7 +130,8 @@ function independent({ supply, ratings, run, conductor, types, devices }: Drawn)
 
 const close = (value: unknown): unknown => typeof value === 'number' ? closeTo(value, NEAR)
   : Array.isArray(value) ? value.map(close)
-  : value === null ? null : Object.fromEntries(Object.entries(value as object).map(([key, each]) => [key, close(each)]));
+  : value === null ? null
+  : Object.fromEntries(Object.entries(value as object).map(([key, each]) => [key, close(each)]));
 
 describe('a run between two ways of a rail, on random schedules', () => {
   test('comes to what an independent calculation gives, in every figure of run, ways and rail, and in its status', () => {

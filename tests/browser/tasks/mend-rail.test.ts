@@ -52,7 +52,7 @@ test('find why a rail is over and mend it three ways: a larger supply, a way on 
   expect(act.count).toBe(7);
 
   await act.openSheet('devices');
-  await expect.poll(() => act.rowHeading(0)?.textContent).toBe('1');
+  await expect.poll(() => act.rowHeading(0).textContent).toBe('1');
   await act.clickOn(act.rowHeading(0));
   await act.press('Alt+Shift+S');
   await act.choose('elv-rework [data-option=to]', 'Lamp 6 W');

@@ -10,7 +10,7 @@ beforeEach(() => { localStorage.clear(); });
 afterEach(removeElements);
 
 /**
- * Four lamps of 0.5 A along 60 m of 1 mm², which need 21 V: at 30 °C and by their moments of 2 A × 45 m they lose 3.4 V.
+ * Four lamps of 0.5 A along 60 m of 1 mm², which need 21 V: by their moments of 2 A × 45 m they lose 3.4 V.
  * The way acts at once from 4 A on.
  */
 const CONTENT: Content = {
