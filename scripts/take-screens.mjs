@@ -44,7 +44,7 @@ const screens = [
       await page.getByRole('button', { name: 'Takeoff' }).click();
       await page.locator('textarea').first()
         .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'library-refit.csv'), 'utf8'));
-      await page.getByRole('button', { name: 'Read what is typed' }).click();
+      await page.getByRole('button', { name: 'Read the list' }).click();
     },
   },
   {
@@ -56,7 +56,7 @@ const screens = [
       await page.getByRole('button', { name: 'Takeoff' }).click();
       await page.locator('textarea').first()
         .fill(readFileSync(join(projectFolder, 'data', 'takeoffs', 'revised', 'library-refit.csv'), 'utf8'));
-      await page.getByRole('button', { name: 'Read what is typed' }).click();
+      await page.getByRole('button', { name: 'Read the list' }).click();
       await page.getByText('device rows', { exact: true }).click();
     },
   },

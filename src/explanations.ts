@@ -1,5 +1,5 @@
 import { explain, roomIn, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus, type Status } from './findings/index.ts';
+import { explainStatus } from './findings/index.ts';
 import type { LoadSchedule } from './load-schedule.ts';
 import { columnOf, type SheetName } from './schedule/index.ts';
 
@@ -12,10 +12,10 @@ import { columnOf, type SheetName } from './schedule/index.ts';
 export function explainCell(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): Explanation | undefined {
   const column = columnOf(sheet, key);
   if (column.role === 'computed' && column.status === true) {
-    const status = schedule.value(sheet, id, key) as Status | null;
-    if (status === null) return undefined;
+    const standing = schedule.standing(sheet, id);
+    if (standing === null) return undefined;
     const { deciding, made } = schedule.statusBasis(sheet, id);
-    return explainStatus(sheet, status, deciding, made, schedule.words);
+    return explainStatus(sheet, standing, deciding, made, schedule.words);
   }
   return explain(schedule.document, schedule.figures, sheet, id, key, schedule.words);
 }

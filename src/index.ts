@@ -30,7 +30,9 @@ export {
   type Room, type Touched,
 } from './engine/index.ts';
 export { explainCell, roomFor } from './explanations.ts';
-export { SEVERITIES, type Finding, type Remedy, type Severity, type Status } from './findings/index.ts';
+export {
+  SEVERITIES, type Finding, type Remedy, type Severity, type Standing, type Status, type StatusMove,
+} from './findings/index.ts';
 
 // Files.
 export {
@@ -93,7 +95,7 @@ export {
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
   panelView, scheduleDigest, tableJson, tryChanges,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type Standing, type StandingChange,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type Standing as RowStanding, type StandingChange,
   type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 

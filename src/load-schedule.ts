@@ -1,5 +1,7 @@
 import { Touched, Workbook } from './engine/index.ts';
-import { Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity } from './findings/index.ts';
+import {
+  Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity, type Standing, type StatusMove,
+} from './findings/index.ts';
 import {
   acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
   lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
@@ -26,6 +28,8 @@ export interface ScheduleEvent {
   readonly inverse: readonly Change[];
   /** What is worth something else than before. */
   readonly touched: Touched;
+  /** Rows that stand otherwise than before; `undefined` where everything was replaced. */
+  readonly moved: readonly StatusMove[] | undefined;
 }
 
 export interface LoadScheduleOptions {
@@ -98,6 +102,11 @@ export class LoadSchedule {
     if (column.role === 'computed' && column.status === true) return this.#findings.status(sheet, id);
     const own = column.role === 'input' ? this.document.row(sheet, id)?.cells[key] : null;
     return typeof own === 'number' && isNumeric(column) ? own : this.#book.value(sheet, id, key);
+  }
+
+  /** How a row stands: its status, or that all that counts against it is accepted; `null` for rows without limits. */
+  standing(sheet: SheetName, id: number): Standing | null {
+    return this.#findings.standing(sheet, id);
   }
 
   /** Whether a person entered what a cell holds. */
@@ -314,8 +323,8 @@ export class LoadSchedule {
 
   #follow(label: string, cause: ScheduleEvent['cause'], changes: readonly Change[], inverse: readonly Change[]): void {
     const touched = this.#book.update(Touched.by(changes, inverse));
-    this.#findings.update(touched);
-    const event: ScheduleEvent = { label, cause, changes, inverse, touched };
+    const moved = this.#findings.update(touched, changes);
+    const event: ScheduleEvent = { label, cause, changes, inverse, touched, moved };
     for (const listener of this.#listeners) tell(listener, event);
   }
 }

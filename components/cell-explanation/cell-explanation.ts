@@ -94,7 +94,7 @@ export class CellExplanation extends LitElement {
     const { schedule, place } = this;
     const { words } = schedule;
     if (place === undefined || !this.#isThere) {
-      return html`<p class="quiet">${words.say('Select a figure to read how it comes about.')}</p>`;
+      return html`<p class="quiet">${words.say('Select a figure to read how it is calculated.')}</p>`;
     }
     const { sheet, id, key } = place;
     const found = schedule.findingsOf(sheet, id).filter((each) => each.key === key || key === 'status');

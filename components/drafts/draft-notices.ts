@@ -36,7 +36,7 @@ const TEXTS = {
   unavailable: message(
     'This browser keeps no drafts here, as in a private window. Save the schedule as a file before leaving the page.'
   ),
-  full: message('This browser has no room for the draft. Save the schedule as a file before leaving the page.'),
+  full: message('This browser has no space for the draft. Save the schedule as a file before leaving the page.'),
   failed: message('The draft could not be written. Save the schedule as a file before leaving the page.'),
 } as const satisfies Record<DraftNotice['kind'], string>;
 

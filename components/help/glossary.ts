@@ -44,7 +44,7 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   {
     word: message('Loading, headroom'),
-    meaning: message('Demand over what may be used; the rating less the current, in amperes.'),
+    meaning: message('Demand over the usable current; the rating less the current, in amperes.'),
   },
   {
     word: message('Takeoff'), meaning: message('A list of counts from drawings.'),

@@ -80,6 +80,10 @@ export const styles = css`
   @container (inline-size >= 1700px) {
     .layout:not(.alone, .folded) { grid-template-columns: minmax(0, 1fr) clamp(38rem, 34cqi, 46rem); }
   }
+  @container (inline-size >= 104em) {
+    .tabs:not(:lang(en)) elv-sheet-tabs { --elv-tab-padding: 0.4em; }
+    .tabs:not(:lang(en)) .panels { max-inline-size: 7em; }
+  }
   @container (inline-size < 104em) {
     .commands button { padding-inline: 0.4em; }
     /* The title block and the tabs come first. */

@@ -442,6 +442,10 @@ export class LoadScheduleElement extends ScheduleElement {
       case 'dismissTyped': this.files.dismissTyped(); return;
       case 'cancelReading': this.files.cancel(true); return;
       case 'closeFind': this.#closeSeek(); return;
+      case 'whatChanged':
+        this.#openPanel(true);
+        void this.renderRoot.querySelector('elv-schedule-panel')?.showChanges();
+        return;
       case 'closeSteps': this.#remindOfSteps(false); return;
       case 'begin': void this.goTo({ sheet: 'devices', id: -1, key: 'ref' }); return;
       case 'help': this.#popover('help').togglePopover(); return;
@@ -503,8 +507,8 @@ export class LoadScheduleElement extends ScheduleElement {
 
   readonly #onMessage = ({ text, tone, undoable, details, list }: MessageEvent): void => {
     // What the grid says of an action of this moment says more than its name, and offers the same.
-    const offer = this.offer ?? (undoable ? 'undo' : list === undefined ? undefined : 'takeoff');
-    this.message = { text, tone, offers: offer === undefined ? [] : [offer], list };
+    const offers = this.offers ?? (undoable ? ['undo'] : list === undefined ? [] : ['takeoff']);
+    this.message = { text, tone, offers, list };
     if (details.length === 0) return;
     this.files.refuse({ title: text, problems: details.map((detail) => ({ message: detail })), passing: true });
   };

@@ -85,7 +85,7 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
   });
   protected jumps = new Jumps();
   /** What is offered beside the message of the action that is just being told. */
-  protected offer: Offer | undefined;
+  protected offers: readonly Offer[] | undefined;
   readonly #mark = new DirtyMark();
   readonly #values = new ReadValues();
   readonly #given = new GivenSchedule(this, this.files, this.drafts);
@@ -424,11 +424,12 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
       this.#given.replaced();
       this.leads = false;
     }
-    this.offer = cause === 'undo' ? 'redo' : 'undo';
-    queueMicrotask(() => { this.offer = undefined; });
+    const back = cause === 'undo' ? 'redo' : 'undo';
+    this.offers = event.moved === undefined || event.moved.length === 0 ? [back] : [back, 'whatChanged'];
+    queueMicrotask(() => { this.offers = undefined; });
     const text = cause === 'undo' ? words.say('Undone: {action}', { action: label })
       : cause === 'redo' ? words.say('Redone: {action}', { action: label }) : label;
-    this.message = { text, tone: 'info', offers: [this.offer] };
+    this.message = { text, tone: 'info', offers: this.offers };
     const place = cause === 'undo' || cause === 'redo' ? changedPlace(this.schedule, event.changes) : undefined;
     if (byPerson && place !== undefined && this.hasUpdated) void this.showChanged(place);
     if (this.files.refusal?.passing === true) this.files.dismiss();

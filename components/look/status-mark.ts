@@ -1,24 +1,26 @@
 import { css, html, svg, type TemplateResult } from 'lit';
-import type { Severity, Status } from '../../src/findings/finding.ts';
+import type { Severity, Standing } from '../../src/findings/finding.ts';
 import { STATE_WORDS } from '../../src/findings/state-words.ts';
 import { message, type Words } from '../../src/words/index.ts';
 
-export type Mark = Status | Severity;
+export type Mark = Standing | Severity;
 
 /** How many there are of each: «3 over». */
 const MARK_COUNTS: Readonly<Record<Mark, string>> = {
-  over: message('{n, plural, one {# over} other {# over}}'),
-  near: message('{n, plural, one {# near the limit} other {# near the limit}}'),
+  over: message('{n, plural, one {# over limit} other {# over limit}}'),
+  near: message('{n, plural, one {# near limit} other {# near limit}}'),
   incomplete: message('{n, plural, one {# incomplete} other {# incomplete}}'),
+  accepted: message('{n, plural, one {# accepted} other {# accepted}}'),
   ok: message('{n, plural, one {# within limits} other {# within limits}}'),
   note: message('{n, plural, one {# note} other {# notes}}'),
 };
 
-/** Shapes that differ without their colour: a block with a notch, a triangle, a broken ring, a dot, a dash. */
+/** Shapes that differ without their colour: a warning triangle, a diamond, a broken ring, a tick, a dot, a dash. */
 const SHAPES: Readonly<Record<Mark, TemplateResult>> = {
-  over: svg`<path d="M.8 1h3.3v3.2h3.8V1h3.3v10.2H.8z"/>`,
-  near: svg`<path d="M6 1.2 11.3 11H.7z"/>`,
+  over: svg`<path d="M6 .3 11.9 11.4H.1ZM5.2 4 5.5 7.7H6.5L6.8 4ZM5.2 8.6V10.2H6.8V8.6Z"/>`,
+  near: svg`<path d="M6 .8 11.2 6 6 11.2.8 6Z"/>`,
   incomplete: svg`<circle cx="6" cy="6" r="4.3" fill="none" stroke="currentColor" stroke-width="1.9" stroke-dasharray="4.4 2.35" stroke-dashoffset="1"/>`,
+  accepted: svg`<path d="M1 6.6 2.6 5 4.9 7.3 9.6 2.1 11.2 3.6 5 10.4Z"/>`,
   ok: svg`<circle cx="6" cy="6" r="2.6"/>`,
   note: svg`<path d="M2 5h8v2H2z"/>`,
 };
@@ -41,10 +43,11 @@ export function markCount(mark: Mark, n: number, words: Words): string {
 export const statusMarkStyles = css`
   .status { display: inline-flex; align-items: center; gap: 0.35em; white-space: nowrap; }
   .mark { flex: none; inline-size: 0.82em; block-size: 0.82em; fill: currentColor; }
+  .mark.over { inline-size: 0.95em; block-size: 0.95em; }
   .over { color: var(--elv-over); }
   .near { color: var(--elv-near); }
   .incomplete { color: var(--elv-incomplete); }
   .ok { color: var(--elv-ok); }
-  .note { color: var(--elv-ink-default); }
+  .accepted, .note { color: var(--elv-ink-default); }
   .over.status, .near.status { font-weight: 600; }
 `;

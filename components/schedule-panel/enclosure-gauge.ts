@@ -17,7 +17,7 @@ export function enclosureGauge(row: GaugeRow): GaugeFigures {
 function sentenceOf(row: GaugeRow, top: number | null, most: number | null): string {
   const { words } = row;
   const figures = { top: row.text('top'), most: row.text('maxInside') };
-  if (most === null) return words.say('{top} at the top, no most given', figures);
+  if (most === null) return words.say('{top} at the top, no limit given', figures);
   if (top === null) return words.say('{top} at the top of {most}', figures);
   const left = most - top;
   const kelvin = valueText('enclosures', 'rise', Math.abs(left), words, left < 0 ? 'up' : 'down');

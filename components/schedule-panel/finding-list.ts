@@ -12,7 +12,7 @@ export type FindingGroup = Severity | 'accepted';
 
 /** Headings of the groups. */
 export const GROUP_TITLES: Readonly<Record<FindingGroup, string>> = {
-  over: message('Over'), near: message('Near the limit'), incomplete: message('Incomplete'), note: message('Notes'),
+  over: message('Over limit'), near: message('Near limit'), incomplete: message('Incomplete'), note: message('Notes'),
   accepted: message('Accepted'),
 };
 
@@ -47,7 +47,7 @@ function findingLine(host: FindingListHost, finding: Finding): TemplateResult {
   const name = findingName(finding);
   const remedy = host.readonly ? undefined : host.schedule.remedy(finding);
   return html`<li><div class="line"><button type="button" class="finding" title=${where} @click=${go}>
-      ${markShape(severity)}<span class="spoken">${standingOut(finding.message, tag)}${acceptedLine(finding, words)}</span></button>
+      ${markShape(accepted === undefined ? severity : 'accepted')}<span class="spoken">${standingOut(finding.message, tag)}${acceptedLine(finding, words)}</span></button>
     ${host.readonly ? nothing : accepted === undefined
       ? html`<button type="button" class="accept" data-finding=${name} title=${words.say('Accept this finding, with a reason and a name')} aria-label=${words.say('Accept this finding')}
           aria-expanded=${host.accepting === name} @click=${() => { host.accept(host.accepting === name ? '' : name); }}>${ACCEPT}</button>`
@@ -80,7 +80,7 @@ export function findingGroup(
   const { words } = host.schedule;
   const rest = findings.length - shown;
   return html`<details .open=${open} id="findings-${group}" @toggle=${onToggle}>
-    <summary class=${group}>${group === 'accepted' ? ACCEPT : markShape(group)}${words.say(GROUP_TITLES[group])} <span class="count">${findings.length}</span></summary>
+    <summary class=${group}>${markShape(group)}${words.say(GROUP_TITLES[group])} <span class="count">${findings.length}</span></summary>
     ${open ? html`<ul>${findings.slice(0, shown).map((finding) => findingLine(host, finding))}</ul>
       ${rest > 0 ? html`<button type="button" class="link more" @click=${more}>${words.say('Show {n} more of {all}', { n: Math.min(rest, 100), all: findings.length })}</button>` : nothing}` : nothing}
   </details>`;

@@ -7,12 +7,13 @@ import type { Gauge } from './gauge.ts';
 /** One gauge as a line that leads to its cell: name and status, bar, sentence. */
 export function gaugeLine(
   { sheet, id, key, tag, about, loading, target, status, sentence }: Gauge, words: Words,
+  change: TemplateResult | typeof nothing = nothing,
 ): TemplateResult {
   const go = (event: Event) => event.currentTarget!.dispatchEvent(new GoToEvent({ sheet, id, key }));
   return html`<li><button type="button" class="gauge" @click=${go}>
     <span class="head"><b>${tag}</b>${about === '' ? nothing : html` <span class="quiet about">${about}</span>`}${statusMark(status, words)}</span>
     ${loadingBar(loading, target, status)}
-    <span class="sentence spoken">${sentence}</span>
+    <span class="sentence spoken">${sentence}${change}</span>
   </button></li>`;
 }
 
@@ -32,5 +33,16 @@ export const gaugeLineStyles = css`
   .gauge .about { flex: 0 1 auto; min-inline-size: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
   .gauge .status { flex: none; margin-inline-start: auto; font-size: var(--elv-size-small); }
   .gauge .sentence { justify-self: start; font-size: var(--elv-size-small); color: var(--elv-ink-default); }
+  .gauge .change {
+    margin-inline-start: 0.6em;
+    padding: 0 0.4em;
+    border: 1px solid var(--elv-accent);
+    border-radius: 0.8em;
+    color: var(--elv-ink);
+    white-space: nowrap;
+    animation: elv-come 0.4s ease-out;
+  }
+  @keyframes elv-come { from { opacity: 0; translate: 0 3px; } }
+  @media (prefers-reduced-motion: reduce) { .gauge .change { animation: none; } }
   .gauge:focus-visible { outline-offset: -3px; }
 `;

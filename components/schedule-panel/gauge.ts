@@ -46,7 +46,7 @@ export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number): 
 }
 
 export function statusOf(schedule: LoadSchedule, sheet: SheetName, id: number): Mark {
-  return (schedule.value(sheet, id, 'status') as Mark | null) ?? 'incomplete';
+  return schedule.standing(sheet, id) ?? 'incomplete';
 }
 
 export function gaugeOf(row: GaugeRow, figures: GaugeFigures): Gauge {

@@ -61,7 +61,7 @@ export const SECTIONS: readonly GaugeSection[] = [
   },
 ];
 
-const RANK: readonly Mark[] = ['over', 'near', 'incomplete', 'ok'];
+const RANK: readonly Mark[] = ['over', 'near', 'incomplete', 'accepted', 'ok'];
 
 /** The rows of a section, and how many there are of each status; sentences are only made for those that are listed. */
 export interface SectionRows {

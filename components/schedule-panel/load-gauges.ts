@@ -37,12 +37,17 @@ function branchSentence(row: GaugeRow): string {
     );
   }
   const free = row.number('free') ?? 0;
-  return free < 0
-    ? words.say(
+  if (free < 0) {
+    return words.say(
       '{nodes} of {limit} nodes, {share}, {kept} into the reserve',
       { ...figures, kept: valueText('branches', 'free', -free, words, 'up') }
-    )
-    : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: row.text('free') });
+    );
+  }
+  const left = valueText('branches', 'nodes', -beyond, words, 'down');
+  return row.number('reserve') === 0 ? words.say('{nodes} of {limit} nodes, {share}, {left} left', { ...figures, left })
+    : words.say('{nodes} of {limit} nodes, {share}, {left} left; reserve {reserve}', {
+      ...figures, left, reserve: row.text('reserve'),
+    });
 }
 
 /** Current of all outputs of a module against what its common side carries. */

@@ -36,8 +36,8 @@ function sentenceOf(row: GaugeRow, voltage: 'known' | 'unknown' | 'none'): strin
   };
   switch (voltage) {
     case 'none': return isNeedKnown
-      ? words.say('no working voltage, needs {needed}', figures)
-      : words.say('no working voltage, need unknown');
+      ? words.say('no stable operating point, needs {needed}', figures)
+      : words.say('no stable operating point, need unknown');
     case 'unknown': return isNeedKnown
       ? words.say('end voltage unknown, needs {needed}', figures)
       : words.say('end voltage unknown, need unknown');

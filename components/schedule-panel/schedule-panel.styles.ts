@@ -12,10 +12,22 @@ export const styles = css`
     border-block-end: 1px solid var(--elv-line);
     background: var(--elv-surface);
   }
-  .summary button { padding-inline: 0.5em; }
+  .summary { align-items: center; gap: 4px; }
+  .summary .filter { color: var(--elv-ink-default); }
+  .summary button { padding-inline: 0.5em; border-color: var(--elv-line); border-radius: 1em; }
+  .summary button[aria-pressed='true'] {
+    border-color: var(--elv-accent);
+    background: color-mix(in srgb, var(--elv-accent) 16%, transparent);
+    font-weight: 600;
+  }
+  :host([folded]) .summary .filter { display: none; }
   :host([folded]) .summary { padding: 4px; border-block-end: 0; }
   :host([folded]) .summary button { inline-size: 100%; padding-inline: 0.3em; }
   .summary .none, .summary .none .mark { color: var(--elv-ink-default); }
+  #changes { border-block-end: 1px solid var(--elv-line); background: color-mix(in srgb, var(--elv-accent) 6%, transparent); }
+  #changes ul { max-block-size: 18em; overflow-y: auto; }
+  #changes .marks { flex: none; white-space: nowrap; }
+  #changes .count { overflow-wrap: anywhere; }
   .columns { display: grid; grid-template-columns: minmax(0, 1fr); }
   h3 { margin: 8px 14px 4px; font-size: var(--elv-size-small); font-weight: 600; color: var(--elv-ink-default); }
   p { margin: 0 14px; font-size: var(--elv-size-small); }

@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { SEVERITIES, type Finding, type Severity } from '../../src/findings/finding.ts';
+import { SEVERITIES, type Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   controls, loadingBarStyles, markCount, markShape, remember, remembered, standingOut, statusMarkStyles, type Mark,
@@ -9,16 +9,20 @@ import {
 } from './finding-list.ts';
 import { gaugeLine, gaugeLineStyles } from './gauge-line.ts';
 import { sectionGauge, sectionRows, SECTIONS, type GaugeSection } from './gauges.ts';
+import type { WhatChanged } from '../what-changed/index.ts';
 import { styles } from './schedule-panel.styles.ts';
 
 /** Findings of one group listed at first, and with each press for more. */
-const FINDINGS_AT_FIRST = 40;
+const FINDINGS_AT_FIRST = 8;
 const FINDINGS_MORE = 100;
 const GROUPS: readonly FindingGroup[] = [...SEVERITIES, 'accepted'];
 /** Groups that are closed until a person opens them: they ask for nothing. */
 const CLOSED: readonly FindingGroup[] = ['note', 'accepted'];
 /** Statuses whose number the heading of a section gives. */
-const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete'];
+const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete', 'accepted'];
+
+/** Says that what stands beside it narrows the findings. */
+const FILTER = html`<svg class="icon filter" viewBox="0 0 16 16" aria-hidden="true"><path d="M2 3h12L9.6 8.4V13l-3.2-1.6v-3z"/></svg>`;
 
 /** What the schedule comes to at a glance: how full everything is, and everything that was found. */
 export class SchedulePanel extends LitElement implements FindingListHost {
@@ -26,7 +30,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   static override properties = {
     schedule: { attribute: false }, revision: { attribute: false }, readonly: { type: Boolean },
     folded: { type: Boolean, reflect: true }, shown: { state: true }, open: { state: true }, all: { state: true },
-    only: { state: true }, accepting: { state: true }, mending: { state: true },
+    only: { state: true }, accepting: { state: true }, mending: { state: true }, changes: { state: true },
   };
 
   declare schedule: LoadSchedule;
@@ -45,6 +49,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   declare protected all: ReadonlySet<string>;
   /** The group to which the findings are narrowed. */
   declare protected only: FindingGroup | undefined;
+  /** What the last action did; fetched when the overview is on the screen. */
+  declare protected changes: WhatChanged | undefined;
 
   constructor() {
     super();
@@ -56,6 +62,12 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   protected override firstUpdated(): void {
     import('../acceptance-form/acceptance-form.define.ts').catch(reportError);
+    import('../what-changed/index.ts').then(({ WhatChanged }) => { this.changes = new WhatChanged(this); }, reportError);
+  }
+
+  /** Opens the list of what the last action did. */
+  async showChanges(): Promise<void> {
+    await this.changes?.open();
   }
 
   /** Opens the form in which a finding is accepted; with an empty name closes it. */
@@ -83,11 +95,10 @@ export class SchedulePanel extends LitElement implements FindingListHost {
     const { schedule } = this;
     const { words } = schedule;
     const findings = inGroups(schedule.findings);
-    if (this.folded) return this.#summary(findings);
+    if (this.folded) return html`${this.#summary(findings)}${this.changes?.announce()}`;
     const groups = GROUPS.filter((group) => findings[group].length > 0 && (this.#only(findings) ?? group) === group);
-    return html`${this.#summary(findings)}
+    return html`${this.#summary(findings)}${this.changes?.render()}
       <div class="columns">
-        <div class="column">${SECTIONS.map((section) => this.#section(schedule, section))}</div>
         <div class="column">
           <h3>${this.#only(findings) === undefined ? words.say('Findings')
             : html`${words.say('Findings: {group} only', { group: words.within(GROUP_TITLES[this.only!]) })}
@@ -95,6 +106,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
           ${groups.map((group) => this.#group(group, findings[group]))}
           ${schedule.findings.length === 0 ? html`<p class="quiet">${words.say('Nothing was found.')}</p>` : nothing}
         </div>
+        <div class="column">${SECTIONS.map((section) => this.#section(schedule, section))}</div>
       </div>`;
   }
 
@@ -114,7 +126,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
       <summary>${words.say(section.title)} <span class="count">${number}</span>
         <span class="counts">${COUNTED.map((mark) => this.#count(mark, counts.get(mark)!))}</span></summary>
       ${!open ? nothing : number === 0 ? html`<p class="quiet">${words.say(section.none)}</p>`
-        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id), words))}</ul>
+        : html`<ul>${ids.map((id) => gaugeLine(sectionGauge(schedule, section, id), words, this.changes?.note(sheet, id)))}</ul>
           ${number > most ? html`<button type="button" class="link more" aria-expanded=${all} @click=${() => { this.#listAll(sheet, !all); }}>
             ${all ? words.say('The worst {n} only', { n: most }) : words.say(section.all, { n: number })}</button>` : nothing}`}
     </details>`;
@@ -140,7 +152,8 @@ export class SchedulePanel extends LitElement implements FindingListHost {
 
   #summary(findings: Readonly<Record<FindingGroup, readonly Finding[]>>): TemplateResult {
     const { words } = this.schedule;
-    return html`<nav class="summary" aria-label=${words.say('Findings by severity')}>${SEVERITIES.map((severity) => {
+    const groups = GROUPS.filter((group) => group !== 'accepted' || findings.accepted.length > 0);
+    return html`<nav class="summary" aria-label=${words.say('Findings by severity')}>${FILTER}${groups.map((severity) => {
       const { length } = findings[severity];
       return html`<button type="button" class=${length === 0 ? 'none' : severity} ?disabled=${length === 0}
         title=${words.say('Show these findings only, or all again')}
@@ -172,7 +185,7 @@ export class SchedulePanel extends LitElement implements FindingListHost {
   }
 
   /** Narrows the findings to a severity and brings them into view, or shows all again. */
-  async #choose(severity: Severity): Promise<void> {
+  async #choose(severity: FindingGroup): Promise<void> {
     if (this.folded) this.dispatchEvent(new Event('unfold'));
     this.only = this.only === severity && !this.folded ? undefined : severity;
     if (this.only === undefined) return;

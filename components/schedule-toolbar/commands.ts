@@ -45,7 +45,7 @@ export const COMMANDS = {
     icon: 'join', keys: message('Ctrl+J'), changes: true,
   },
   takeoff: {
-    title: message('Takeoff'), help: message('Reads a list of counts measured off drawings'), icon: 'takeoff',
+    title: message('Takeoff'), help: message('Reads a list counted off drawings'), icon: 'takeoff',
     keys: message('F8'), changes: true,
   },
   shareOut: {

@@ -9,11 +9,11 @@ import { ROW_COMMANDS } from './commands.ts';
 import { styles } from './schedule-toolbar.styles.ts';
 
 const GROUPINGS: Readonly<Record<Grouping, string>> = {
-  entered: message('As entered'), rail: message('Per rail'), branch: message('Per branch'), way: message('Per way'),
+  entered: message('Entry order'), rail: message('Per rail'), branch: message('Per branch'), way: message('Per way'),
   run: message('Per run'), area: message('Per area'), type: message('Per type'),
 };
 const ROWS: Readonly<Record<RowsOnly | '', string>> = {
-  '': message('All rows'), over: message('Only over'), near: message('Over or near'),
+  '': message('All rows'), over: message('Only over'), near: message('Over or near limit'),
   incomplete: message('Only incomplete'), own: message('With own values'),
 };
 

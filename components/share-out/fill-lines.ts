@@ -11,8 +11,10 @@ export interface FillLine {
   /** What a supply is for; `null` where that is not known, and for branches. */
   readonly serves: Served | null;
   readonly isNew: boolean;
-  /** Nodes or amperes that it may carry; `null` when not known. */
+  /** Nodes or amperes up to which it is shared out; `null` when not known. */
   readonly capacity: number | null;
+  /** What its figures are held against: the limit of a branch, whose reserve stands apart; else the capacity. */
+  readonly limit: number | null;
   readonly before: number | null;
   /** `null` where what stays is not known. */
   readonly after: number | null;
@@ -34,7 +36,7 @@ export interface Move {
 
 /** Every branch or supply that carries devices before or after. */
 export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[]): FillLine[] {
-  const { over, fillings } = sharing;
+  const { over, fillings, added } = sharing;
   const byTag = new Map(fillings.map((filling) => [filling.tag, filling]));
   const rows = schedule.rows(over).flatMap((row): FillLine[] => {
     const tag = tagOf(over, row);
@@ -45,20 +47,24 @@ export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: reado
     byTag.delete(tag);
     const capacity = filling === undefined ? capacityOf(over, figure, before) : filling.capacity;
     const sign = schedule.partialSign(over, row.id, over === 'branches' ? 'nodes' : 'demand');
-    return [lineOf(tag, filling?.serves ?? null, false, capacity, before, filling, sign)];
+    const limit = over === 'branches' ? figure('limit') : capacity;
+    return [lineOf(tag, filling?.serves ?? null, false, capacity, limit, before, filling, sign)];
   });
-  const added = [...byTag.values()]
-    .map((filling) => lineOf(filling.tag, filling.serves, true, filling.capacity, 0, filling));
-  return [...rows, ...added];
+  return [...rows, ...[...byTag.values()].map((filling) => {
+    const like = added.find(({ tag }) => tag === filling.tag)?.like ?? -1;
+    const limit = over === 'branches' && like >= 0 ? numeric(schedule.value(over, like, 'limit')) : filling.capacity;
+    return lineOf(filling.tag, filling.serves, true, filling.capacity, limit, 0, filling);
+  })];
 
   function lineOf(
-    tag: string, serves: Served | null, isNew: boolean, capacity: number | null, before: number | null,
+    tag: string, serves: Served | null, isNew: boolean, capacity: number | null, limit: number | null,
+    before: number | null,
     filling: { kept: number; placed: number } | undefined, sign = '',
   ): FillLine {
     const after = (filling?.kept ?? 0) + (filling?.placed ?? 0);
     const number = (side: 'from' | 'to') => moves.filter((move) => move[side] === tag).length;
     return {
-      tag, serves, isNew, capacity, before, sign, after: Number.isFinite(after)
+      tag, serves, isNew, capacity, limit, before, sign, after: Number.isFinite(after)
         ? after : null, coming: number('to'), going: number('from'),
     };
   }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { leftOutSentence, rowNames, servedText, type SharedSheet, type Sharing } from '../../src/allocation/index.ts';
 import { columnOf } from '../../src/schedule/index.ts';
 import { fixed, type SafeSide, type Words } from '../../src/words/index.ts';
-import { loadingBar, valueText } from '../look/index.ts';
+import { loadingBar, markShape, valueText } from '../look/index.ts';
 import type { FillLine, Move } from './fill-lines.ts';
 
 /** How many lines of a list are shown. */
@@ -52,10 +52,10 @@ export function fillTable(over: SharedSheet, lines: readonly FillLine[], words: 
     <thead><tr><th scope="col">${title}</th>${over === 'supplies' ? html`<th scope="col">${words.say('For')}</th>` : nothing}
       <th scope="col" colspan="2">${words.say('Before')}</th><th scope="col" colspan="2">${words.say('After')}</th>
       <th scope="col" class="nowrap">${words.say('Rows')}</th></tr></thead>
-    <tbody>${lines.map(({ tag, serves, isNew, capacity, before, after, sign, coming, going }) => html`<tr data-tag=${tag}>
+    <tbody>${lines.map(({ tag, serves, isNew, capacity, limit, before, after, sign, coming, going }) => html`<tr data-tag=${tag}>
       <td><b>${tag}</b>${isNew ? html` <span class="new">${words.say('new')}</span>` : nothing}</td>
       ${over === 'supplies' ? html`<td class="quiet nowrap">${servedText(serves, words)}</td>` : nothing}
-      ${fillCells(over, before, capacity, words, sign)}${fillCells(over, after, capacity, words)}
+      ${fillCells(over, before, { capacity, limit }, words, sign)}${fillCells(over, after, { capacity, limit }, words)}
       <td class="nowrap">${movesText(coming, going, words)}</td></tr>`)}</tbody></table>`;
 }
 
@@ -68,26 +68,32 @@ function movesText(coming: number, going: number, words: Words): string {
 }
 
 function fillCells(
-  over: SharedSheet, carried: number | null, capacity: number | null, words: Words, sign = ''
+  over: SharedSheet, carried: number | null, { capacity, limit }: Pick<FillLine, 'capacity' | 'limit'>, words: Words,
+  sign = '',
 ): TemplateResult {
-  const share = carried === null || capacity === null || capacity <= 0 ? null : carried / capacity;
+  const share = carried === null || limit === null || limit <= 0 ? null : carried / limit;
+  const target = share === null || capacity === null ? null : capacity / limit!;
   const amount = (value: number | null, side?: SafeSide) => value === null ? words.say('unknown')
     : over === 'branches'
       ? words.number(Number(fixed(value, 3, side)))
       : valueText('supplies', 'demand', value, words, side);
-  const text = words.say('{carried} of {capacity}', { carried: amount(carried), capacity: amount(capacity, 'down') });
-  return html`<td>${loadingBar(share, null, share !== null && share > 1 + ROUNDING ? 'over' : 'ok')}</td>
+  const text = words.say('{carried} of {capacity}', { carried: amount(carried), capacity: amount(limit, 'down') });
+  return html`<td>${loadingBar(share, target, share !== null && share > 1 + ROUNDING ? 'over' : 'ok')}</td>
     <td class="figure">${sign === '' ? nothing : `${sign}\u00a0`}${text}</td>`;
 }
 
 /** What carries too much of what stays, and what to do about it. */
-export function overNote(lines: readonly FillLine[], words: Words): TemplateResult | typeof nothing {
-  const over = lines.filter(({ capacity, after }) =>
-    capacity !== null && after !== null && after > capacity * (1 + ROUNDING));
-  if (over.length === 0) return nothing;
-  return html`<p class="over spoken">${words.say('{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', {
-    tags: over.map(({ tag }) => tag).join(', '),
-  })}</p>`;
+export function overNote(lines: readonly FillLine[], words: Words): TemplateResult {
+  const beyond = (most: 'capacity' | 'limit') => lines.filter((line) =>
+    line[most] !== null && line.after !== null && line.after > line[most] * (1 + ROUNDING));
+  const over = beyond('limit');
+  const reserved = beyond('capacity').filter((line) => !over.includes(line));
+  const tags = (some: readonly FillLine[]) => some.map(({ tag }) => tag).join(', ');
+  return html`${over.length === 0 ? nothing : html`<p class="over spoken">${markShape('over')} ${words.say(
+    '{tags}: what stays there is more than it may carry. Share out what is placed too, to put that right.', { tags: tags(over) },
+  )}</p>`}${reserved.length === 0 ? nothing : html`<p class="near spoken">${markShape('near')} ${words.say(
+    '{tags}: what stays there reaches into the reserve. Share out what is placed too, to keep it free.', { tags: tags(reserved) },
+  )}</p>`}`;
 }
 
 /** Devices without a place, and why. */

@@ -64,7 +64,7 @@ export class ShareOut extends WorkArea {
         'Nodes of devices over bus branches, up to the limit of each less its reserve, on the least number of them.'
       )
       : this.words.say(
-        'Demand of devices over supplies, up to the target of what may be used, each purpose on supplies of its own.'
+        'Demand of devices over supplies, up to the target of their usable current, each purpose on supplies of its own.'
       );
   }
 
@@ -82,14 +82,14 @@ export class ShareOut extends WorkArea {
         ${this.schedule.rows('enclosures').length < 2 ? nothing : check('acrossPanels', acrossPanels, words.say('Also between panels'))}
         ${percentField('extension', extension, words.say('For extension [%]'), words, (share) => { this.request = { ...this.request, extension: share }; })}
       </div>
-      <div class="verdict" role="status">${this.#verdict()}</div>
-      ${sharing === undefined ? nothing : this.#preview(sharing)}`;
+      ${sharing === undefined ? nothing : this.#preview(sharing)}
+      <div class="verdict" role="status">${this.#verdict()}</div>`;
   }
 
   protected foot(): TemplateResult {
     const { sharing } = this;
     const changes = sharing === undefined ? [] : this.#changes(sharing);
-    const offer = sharing === undefined ? this.words.say('Working it out …')
+    const offer = sharing === undefined ? this.words.say('Calculating …')
       : changes.length === 0 ? this.words.say('Nothing to change') : this.#offer(sharing);
     return html`<span class="quiet spoken">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
       <button type="button" class="primary" data-do="share" ?disabled=${changes.length === 0} @click=${this.#carryOut}>${offer}</button>`;
@@ -105,7 +105,7 @@ export class ShareOut extends WorkArea {
   #verdict(): TemplateResult | typeof nothing {
     const { words } = this;
     if (this.failure !== '') {
-      return html`<p class="over spoken">${words.say('It could not be worked out: {failure}. Change what is shared, or reload the page.', { failure: this.failure })}</p>`;
+      return html`<p class="over spoken">${words.say('It could not be calculated: {failure}. Change what is shared, or reload the page.', { failure: this.failure })}</p>`;
     }
     if (this.sharing !== undefined) {
       return html`<p class="sum spoken">${verdict(this.sharing, words)}</p>
@@ -114,14 +114,14 @@ export class ShareOut extends WorkArea {
     }
     if (!this.waiting) return nothing;
     const { done = 0, groups = 1 } = this.progress ?? {};
-    return html`<p class="waiting"><progress aria-label=${words.say('Part that is worked out')} max=${groups} .value=${done}></progress>
+    return html`<p class="waiting"><progress aria-label=${words.say('Part that is calculated')} max=${groups} .value=${done}></progress>
       <button type="button" class="bordered" data-do="stop" @click=${() => { this.#run?.stop(); }}>${words.say('Stop and keep the best so far')}</button></p>`;
   }
 
   #preview(sharing: Sharing): TemplateResult {
     const moves = movesOf(this.schedule, sharing);
     const lines = fillLines(this.schedule, sharing, moves);
-    return html`${overNote(lines, this.words)}${leftOutList(sharing, this.words)}
+    return html`<div role="status">${overNote(lines, this.words)}</div>${leftOutList(sharing, this.words)}
       ${lines.length === 0 ? nothing : fillTable(sharing.over, lines, this.words)}${moveList(moves, this.words)}`;
   }
 

@@ -9,8 +9,8 @@ import { styles } from './sheet-tabs.styles.ts';
 
 /** How many rows of a sheet have its worst finding. */
 const ROWS: Readonly<Record<SheetMark['severity'], string>> = {
-  over: message('{n, plural, one {# row} other {# rows}} over'),
-  near: message('{n, plural, one {# row} other {# rows}} near the limit'),
+  over: message('{n, plural, one {# row} other {# rows}} over limit'),
+  near: message('{n, plural, one {# row} other {# rows}} near limit'),
   incomplete: message('{n, plural, one {# row} other {# rows}} incomplete'),
 };
 

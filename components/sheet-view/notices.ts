@@ -6,10 +6,10 @@ import { message, type Words } from '../../src/words/index.ts';
 import type { ElvProblem } from '../load-schedule/events.ts';
 
 /** What can be done about what just happened. */
-export type Offer = 'undo' | 'redo' | 'cancelReading' | 'takeoff';
+export type Offer = 'undo' | 'redo' | 'whatChanged' | 'cancelReading' | 'takeoff';
 
 const OFFER_WORDS: Readonly<Record<Offer, string>> = {
-  undo: message('Undo'), redo: message('Redo'),
+  undo: message('Undo'), redo: message('Redo'), whatChanged: message('What changed'),
   cancelReading: message('Cancel the reading'), takeoff: message('Read it with Takeoff'),
 };
 

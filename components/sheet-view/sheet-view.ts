@@ -170,7 +170,7 @@ export class SheetView extends LitElement {
       html`<button type="button" title=${title}
       aria-expanded=${open} aria-controls="explanation" @click=${press}>${name}</button>`;
     return html`<span class="views">
-      ${button(words.say('Explanation'), words.say('How the selected figure comes about'), explained, () => { this.#view(!explained, this.pictured); })}
+      ${button(words.say('Explanation'), words.say('How the selected figure is calculated'), explained, () => { this.#view(!explained, this.pictured); })}
       ${button(words.say('Picture'), words.say('Voltage along the selected run; how full supplies and branches are'), pictured, () => { this.#view(true, !pictured); })}</span>`;
   }
 

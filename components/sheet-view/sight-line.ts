@@ -4,7 +4,7 @@ import { message, type Words } from '../../src/words/index.ts';
 import { isNarrowed, type RowsOnly, type Sight } from '../grid/lines/sight-type.ts';
 
 const ONLY: Readonly<Record<RowsOnly, string>> = {
-  over: message('those that are over'), near: message('those that are over or near the limit'),
+  over: message('those that are over'), near: message('those that are over or near limit'),
   incomplete: message('those that are incomplete'), own: message('those with own values'),
 };
 
@@ -27,6 +27,6 @@ export function sightLine(
       : words.say('sorted by {column}, upwards', { column: title(sort.key) })}</span>`}
     ${link(words.say('Apply again'), 'again', again)}
     ${isNarrowed({ ...sight, panel: undefined }) || sort !== undefined
-      ? link(words.say('All rows as entered'), 'all', () => { ask({ only: undefined, columns: {}, sort: undefined }); }) : nothing}
+      ? link(words.say('All rows in entry order'), 'all', () => { ask({ only: undefined, columns: {}, sort: undefined }); }) : nothing}
   </div>`;
 }

@@ -28,7 +28,9 @@ export class SizingTable extends WorkArea {
     .lists [aria-invalid='true'] { border-color: var(--elv-over); }
     .problem { max-inline-size: 18rem; color: var(--elv-over); font-size: var(--elv-size-small); }
     .sizing { max-inline-size: 76rem; }
-    .sizing .number { inline-size: 6rem; font-size: var(--elv-size-large); font-weight: 600; }
+    .sizing .number { inline-size: 6rem; }
+    .sizing td { vertical-align: baseline; }
+    .sizing td.number { font-size: var(--elv-size-large); font-weight: 600; }
     .sizing td:nth-last-child(3) { inline-size: 30%; }
   `];
   static override properties: PropertyDeclarations = {
@@ -80,7 +82,7 @@ export class SizingTable extends WorkArea {
   protected body(): TemplateResult {
     return html`<div class="options lists">${this.#list('ratings', false)}${this.#list('ways', true)}${this.#list('wayRating', false)}</div>
       ${this.#choices()}
-      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be worked out: {failure}', { failure: this.failure })}</p>`}
+      ${this.failure === '' ? nothing : html`<p class="problem" role="alert">${this.words.say('It could not be calculated: {failure}', { failure: this.failure })}</p>`}
       ${this.rows === undefined ? nothing : sizingLines(this.rows, this.words)}`;
   }
 

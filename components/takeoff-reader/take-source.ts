@@ -52,7 +52,7 @@ export function takeSource({ take, open, words }: SourceOptions): TemplateResult
   return html`<div class="source">
     <label for="list"><b>${words.say('Paste the list here')}</b></label>
     <textarea id="list" spellcheck="false" placeholder=${words.say('Item\tDescription\tRoom\tQty')} @paste=${onPaste}></textarea>
-    <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>${words.say('Read what is typed')}</button>
+    <p class="ways"><button type="button" class="bordered" data-do="read" @click=${read}>${words.say('Read the list')}</button>
       <label class="file bordered">${words.say('Open files')}<input type="file" multiple class="unseen" accept=".csv,.tsv,.txt,.xlsx,.xlsm,.html,.htm" @change=${onFile}></label>
       <span class="quiet">${words.say('or drop files; several are read together.')}</span></p>
     <p class="quiet spoken">${words.say('A workbook (.xlsx), cells copied from a spreadsheet, or CSV with comma, semicolon or tab. Columns may stand in any order, under headings in English, German or French, or none; titles, subtotals and quantities such as “12 no.” or “1 200” are understood.')}</p>

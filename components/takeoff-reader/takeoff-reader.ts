@@ -190,7 +190,7 @@ export class TakeoffReader extends WorkArea {
 
   protected get about(): string {
     return this.source?.name
-      ?? this.words.say('A list of counts measured off drawings becomes device rows; every line is accounted for.');
+      ?? this.words.say('A list counted off drawings becomes device rows; every line is accounted for.');
   }
 
   protected body(): TemplateResult {

@@ -22,35 +22,35 @@ interface Sentences {
 
 const OF_THIS_LOAD: Sentences = {
   any: message('One more of this load takes nothing: any number fits.'),
-  none: message('Room for no more of this load {before}.'),
-  one: message('Room for {count} more of this load {before}.'),
-  two: message('Room for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.'),
+  none: message('No capacity left for more of this load {before}.'),
+  one: message('Capacity left for {count} more of this load {before}.'),
+  two: message('Capacity left for {count} more of this load {before}, {within, plural, =0 {none} other {#}} {target}.'),
 };
 
 const OF_OUTPUTS: Sentences = {
   ...OF_THIS_LOAD,
-  none: message('Room for no more outputs {before}.'),
-  one: message('Room for {count} more {count, plural, one {output} other {outputs}} {before}.'),
+  none: message('No capacity left for more outputs {before}.'),
+  one: message('Capacity left for {count} more {count, plural, one {output} other {outputs}} {before}.'),
 };
 
 const OF_TYPE: Sentences = {
   any: message('One more of the type {type} takes nothing: any number fits.'),
-  none: message('Room for no more of the type {type} {before}.'),
-  one: message('Room for {count} more of the type {type} {before}.'),
-  two: message('Room for {count} more of the type {type} {before}, {within, plural, =0 {none} other {#}} {target}.'),
+  none: message('No capacity left for more of the type {type} {before}.'),
+  one: message('Capacity left for {count} more of the type {type} {before}.'),
+  two: message('Capacity left for {count} more of the type {type} {before}, {within, plural, =0 {none} other {#}} {target}.'),
 };
 
 /** Where what is taken is known in part only, so that there may be less room. */
 const AT_MOST_OF_TYPE: Sentences = {
   ...OF_TYPE,
-  one: message('Room for at most {count} more of the type {type} {before}.'),
+  one: message('Capacity left for at most {count} more of the type {type} {before}.'),
   two: message(
-    'Room for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.'
+    'Capacity left for at most {count} more of the type {type} {before}, {within, plural, =0 {none} other {at most #}} {target}.'
   ),
 };
 
-const BEFORE_TARGET = message('before the target');
-const VOLTAGE_REMARK = message('How far the voltage falls along its run is not reckoned with.');
+const BEFORE_TARGET = message('up to the target');
+const VOLTAGE_REMARK = message('How far the voltage falls along its run is not taken into account.');
 
 /** Something that more of the same would use up; NaN is unknown. */
 interface Limit {
@@ -113,30 +113,30 @@ function ofOutput(book: Workbook, id: number): Question {
   const known = (key: string) => Number.isNaN(own(key)) ? null : own(key);
   const each = loadCurrent(
     1, known('power'), known('voltage'), known('powerFactor'), known('efficiency'), known('ratedCurrent')) ?? NaN;
-  const steady = { before: message('before the rating'), most: own('rating'), taken: own('current'), each };
+  const steady = { before: message('up to the rating'), most: own('rating'), taken: own('current'), each };
   const making = {
-    before: message('before the inrush that the contact may make'), most: book.number('contacts', contact, 'inrush'),
+    before: message('up to the making capacity of the contact'), most: book.number('contacts', contact, 'inrush'),
     taken: own('inrushTotal'), each: own('inrush'),
   };
   return {
     limits: [steady, making, {
-      before: message('before what the common side of its module carries'), most: book.number('modules', module, 'common'),
+      before: message('up to what the common side of its module carries'), most: book.number('modules', module, 'common'),
       taken: book.number('modules', module, 'current'), each,
     }, {
-      before: message('before the rating of its feed'), most: book.number('feeds', feed, 'rated'),
+      before: message('up to the rating of its feed'), most: book.number('feeds', feed, 'rated'),
       taken: book.number('feeds', feed, 'demand'), each: each * book.number('feeds', feed, 'diversity'),
     }, {
-      before: message('before what may be used of its rail'), most: book.number('supplies', rail, 'usable'),
+      before: message('up to the usable current of its rail'), most: book.number('supplies', rail, 'usable'),
       taken: book.number('supplies', rail, 'demand'), each,
     }], isPartial: false, places: [['outputs', id], ['modules', module], ['feeds', feed], ['supplies', rail]],
     target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
-    ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not reckoned with.') }),
+    ...(isKnown(making) ? {} : { remark: message('Its inrush is not known and not taken into account.') }),
   };
 }
 
 function ofModule(book: Workbook, id: number): Question {
   const own = (key: string) => book.number('modules', id, key);
-  const taken = { before: message('before all are used'), most: own('outputs'), taken: own('used'), each: 1 };
+  const taken = { before: message('until all are used'), most: own('outputs'), taken: own('used'), each: 1 };
   return { said: OF_OUTPUTS, limits: [taken], target: taken, isPartial: false, places: [['modules', id]] };
 }
 
@@ -157,9 +157,9 @@ function drawOf(book: Workbook, supply: number, typeId: number): TypeDraw {
 function supplyLimits(book: Workbook, id: number, { demand }: TypeDraw): readonly [Limit, Limit] {
   const own = (key: string) => book.number('supplies', id, key);
   const usable = {
-    before: message('before what may be used'), most: own('usable'), taken: own('demand'), each: demand,
+    before: message('up to the usable current'), most: own('usable'), taken: own('demand'), each: demand,
   };
-  return [usable, { ...usable, before: message('before the rating of its fuse'), most: own('fuse') }];
+  return [usable, { ...usable, before: message('up to the rating of its fuse'), most: own('fuse') }];
 }
 
 function wayLimits(book: Workbook, id: number, draw: TypeDraw, before: string): readonly [Limit, Limit] {
@@ -179,7 +179,7 @@ function wayTarget(book: Workbook, id: number, draw: TypeDraw, before: string): 
 function cableLimit(book: Workbook, id: number, { connected, demand }: TypeDraw): Limit {
   const own = (key: string) => book.number('runs', id, key);
   return {
-    before: message('before what its cable carries'), most: own('carries'), taken: own('current'),
+    before: message('up to what its cable carries'), most: own('carries'), taken: own('current'),
     each: book.value('runs', id, 'basis') === 'demand' ? demand : connected,
   };
 }
@@ -193,7 +193,7 @@ function branchLimit(book: Workbook, id: number, typeId: number, before: string)
 function busLimit(book: Workbook, id: number, typeId: number): Limit {
   const own = (key: string) => book.number('branches', id, key);
   return {
-    before: message('before what the supply of the bus gives'), most: own('busCurrent'), taken: own('busDemand'),
+    before: message('up to what the supply of the bus gives'), most: own('busCurrent'), taken: own('busDemand'),
     each: book.number('types', typeId, 'busDraw') / 1000,
   };
 }
@@ -212,7 +212,7 @@ function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId
     ...(
       Number.isNaN(book.number('supplies', id, 'fullUpTo'))
         ? {}
-        : { remark: message('That more load makes its enclosure warmer is not reckoned with.') }
+        : { remark: message('That more load makes its enclosure warmer is not taken into account.') }
     ),
   };
 }
@@ -221,12 +221,12 @@ function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: n
   const draw = drawOf(book, book.target('runs', id, 'rail'), typeId);
   const cable = cableLimit(book, id, draw);
   const ways = ['way', 'secondWay'].map((by) => book.target('runs', id, by)).filter((way, at) => at === 0 || way >= 0);
-  const target = aim(...ways.map((way) => wayTarget(book, way, draw, message('before the target of its way'))) as [Limit]);
+  const target = aim(...ways.map((way) => wayTarget(book, way, draw, message('up to the target of its way'))) as [Limit]);
   return {
     type: typeName(document, typeId), limits: [
       cable, alone(cable, draw),
       // How two ways share one more hangs on its place: either has room for all of it.
-      ...ways.flatMap((way) => wayLimits(book, way, draw, message('before the rating of its way'))),
+      ...ways.flatMap((way) => wayLimits(book, way, draw, message('up to the rating of its way'))),
     ],
     target: isKnown(target) ? target : cable,
     isPartial: book.isPartial('runs', id, 'current')
@@ -239,17 +239,17 @@ function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: n
 function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const draw = drawOf(book, book.target('ways', id, 'rail'), typeId);
   return {
-    type: typeName(document, typeId), limits: wayLimits(book, id, draw, message('before the rating')),
+    type: typeName(document, typeId), limits: wayLimits(book, id, draw, message('up to the rating')),
     target: wayTarget(book, id, draw, BEFORE_TARGET), isPartial: book.isPartial('ways', id, 'demand'),
     places: [['ways', id]],
   };
 }
 
 function ofBranch(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const limit = branchLimit(book, id, typeId, message('before the limit'));
+  const limit = branchLimit(book, id, typeId, message('up to the limit'));
   const bus = busLimit(book, id, typeId);
   const [free, reserve] = ['free', 'reserve'].map((key) => book.number('branches', id, key)) as [number, number];
-  const before = message('before the reserve');
+  const before = message('up to the reserve');
   return {
     type: typeName(document, typeId), limits: [limit, bus],
     target: aim({ ...limit, before, most: free + limit.taken }, { ...bus, before, most: bus.most * (1 - reserve) }),
@@ -273,7 +273,7 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   const onBranch = branch < 0 ? [] : [{
     ...ofBranch(document, book, branch, type),
     limits: [
-      branchLimit(book, branch, type, message('before the limit of its branch')), busLimit(book, branch, type),
+      branchLimit(book, branch, type, message('up to the limit of its branch')), busLimit(book, branch, type),
     ],
   }];
   const places = [question, ...onRun, ...onBranch];
@@ -308,7 +308,7 @@ const aim = (target: Limit, ...others: readonly Limit[]): Limit => tightest([tar
 
 /** The same limit for everything at once: beyond it, what is there lives on diversity. */
 const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw): Limit =>
-  ({ ...limit, before: message('before all of it at once is too much'), taken, each: connected });
+  ({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected });
 
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
 const alone = (limit: Limit, { connected }: TypeDraw): Limit => ({ ...limit, taken: connected, each: 0 });
@@ -318,7 +318,7 @@ function answer(question: Question, words: Words, isOver: (question: Question) =
   const isAsked = isKnown(limits[0]!) && isKnown(target);
   const known = limits.filter(isKnown);
   if (isOver(question) && !(isAsked && roomBelow(tightest(known)) === 0)) {
-    return { count: 0, withinTarget: 0, sentence: words.say('Room for no more: what it hangs on is over a limit.') };
+    return { count: 0, withinTarget: 0, sentence: words.say('No capacity left: what it hangs on is over a limit.') };
   }
   if (!isAsked) return undefined;
   const limit = tightest(known);

@@ -90,7 +90,7 @@ export class TypedFormulas {
     const engine = this.start();
     if (!engine.isFormula(formula.replaceAll(/⟦[^⟧]*⟧/g, '$A$1'))) {
       return words.say(
-        'this is not a formula. Arguments are parted by ; and decimals by a point, as in =ROUND(2.5*3;0).'
+        'this is not a formula. Arguments are separated by ; and decimals by a point, as in =ROUND(2.5*3;0).'
       );
     }
     // What is asked hangs on names and arguments: the first line of a range is enough.

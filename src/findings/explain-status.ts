@@ -1,7 +1,7 @@
 import type { Explanation } from '../engine/index.ts';
 import { columnOf, formatCell, SCHEMA, type SheetName } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
-import type { Finding, Status } from './finding.ts';
+import type { Finding, Standing } from './finding.ts';
 import type { ChecksMade } from './findings.ts';
 import { STATE_WORDS } from './state-words.ts';
 
@@ -11,7 +11,7 @@ import { STATE_WORDS } from './state-words.ts';
  * @param made what became of its checks.
  */
 export function explainStatus(
-  sheet: SheetName, status: Status, deciding: readonly Finding[], made: ChecksMade, words: Words,
+  sheet: SheetName, status: Standing, deciding: readonly Finding[], made: ChecksMade, words: Words,
 ): Explanation {
   const checks = checksMade(sheet, made, words);
   const reasons = deciding.length === 0

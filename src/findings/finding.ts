@@ -10,6 +10,17 @@ export type Severity = (typeof SEVERITIES)[number];
 /** What the limits of a row say, worst first. */
 export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
+/** How a row stands, worst first: its status, or that a person accepts all that counts against it. */
+export type Standing = Exclude<Status, 'ok'> | 'accepted' | 'ok';
+
+/** A row that stands otherwise than before an action; `null` for one that is not there, or blank. */
+export interface StatusMove {
+  readonly sheet: SheetName;
+  readonly id: number;
+  readonly from: Standing | null;
+  readonly to: Standing | null;
+}
+
 /** Something to look at in a schedule. */
 export interface Finding {
   /** Name of the rule, such as `supply-over-usable`. */

@@ -1,11 +1,11 @@
 import type { Keys, Touched, Workbook } from '../engine/index.ts';
 import {
-  findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Column, type Row, type ScheduleDocument,
-  type SheetName,
+  findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Change, type Column, type Row,
+  type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { Words } from '../words/index.ts';
 import { CHECKS } from './checks/index.ts';
-import { SEVERITIES, type Finding, type Severity, type Status } from './finding.ts';
+import { SEVERITIES, type Finding, type Severity, type Standing, type Status, type StatusMove } from './finding.ts';
 import { Facts } from './facts.ts';
 import { hasGrownWorse } from './has-grown-worse.ts';
 import { Reads } from './reads.ts';
@@ -44,6 +44,10 @@ export class Findings {
   readonly #reads = new Reads(CHECKS);
   #source!: ReaderSource;
   #all: readonly Finding[] | undefined;
+  /** Rows that do not stand ok, as they were told last. */
+  readonly #standings = new Map<SheetName, Map<number, Standing>>();
+  /** Rows of which something may have changed that counts in their status. */
+  readonly #due = new Map<SheetName, Set<number>>();
 
   constructor(document: ScheduleDocument, book: Workbook, words: Words) {
     this.#document = document;
@@ -81,7 +85,14 @@ export class Findings {
     return this.#foundBy([...CHECKS[sheet].keys()].filter((check) => isTold(sheet, check)), sheet, id);
   }
 
-  /** The worst that the limits of a row say; `null` for rows that have none or are blank. */
+  /** How a row stands; `null` for rows that have no limits or are blank. */
+  standing(sheet: SheetName, id: number): Standing | null {
+    const status = this.status(sheet, id);
+    const row = this.#document.row(sheet, id);
+    return status !== null && row?.accepted !== undefined && this.#isAccepted(sheet, row) ? 'accepted' : status;
+  }
+
+  /** The worst that the limits of a row say, whoever accepts it; `null` for rows that have none or are blank. */
   status(sheet: SheetName, id: number): Status | null {
     const row = this.#document.row(sheet, id);
     if (row === undefined || DECIDING[sheet].length === 0 || isBlank(row)) return null;
@@ -121,17 +132,53 @@ export class Findings {
     return { made, waiting: waiting.map(({ key }) => key), unasked: [...unasked] };
   }
 
-  /** Checks again what a change concerned. */
-  update(touched: Touched): void {
+  /**
+   * Checks again what changes concerned.
+   * @returns the rows that stand otherwise since; `undefined` where everything was replaced.
+   */
+  update(touched: Touched, changes: readonly Change[]): readonly StatusMove[] | undefined {
     this.#all = undefined;
     if (touched.all) {
       this.#checkAll(this.#source.words);
-      return;
+      return undefined;
     }
+    for (const change of changes) if (change.op === 'accept') this.#judge(change.sheet, change.id);
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
     for (const [sheet, ids] of this.#source.facts.update(touched)) this.#checkEvery(sheet, ids);
     this.#recheck(touched);
     this.#recheck(this.#reads.concerned(touched, this.#book));
+    return this.#settle();
+  }
+
+  /** Whether all that counts against a row is accepted; what is told at another row is accepted there alone. */
+  #isAccepted(sheet: SheetName, row: Row): boolean {
+    const against = DECIDING[sheet].filter((check) => this.#kept[sheet][check]!.has(row.id));
+    return against.length > 0 && against.every((check) => isTold(sheet, check))
+      && this.#foundBy(against, sheet, row.id).every(({ accepted }) => accepted !== undefined);
+  }
+
+  /** Notes that a row may stand otherwise. */
+  #judge(sheet: SheetName, id: number): void {
+    const due = this.#due.get(sheet);
+    if (due === undefined) this.#due.set(sheet, new Set([id]));
+    else due.add(id);
+  }
+
+  /** Tells how the rows that are due stand, and gives those that stand otherwise than before. */
+  #settle(): StatusMove[] {
+    const moves: StatusMove[] = [];
+    for (const [sheet, due] of this.#due) {
+      let told = this.#standings.get(sheet);
+      if (told === undefined) this.#standings.set(sheet, told = new Map());
+      for (const id of due) {
+        const [from, to] = [told.get(id) ?? 'ok', this.standing(sheet, id)];
+        if (to === 'ok' || to === null) told.delete(id);
+        else told.set(id, to);
+        if (from !== to) moves.push({ sheet, id, from, to });
+      }
+    }
+    this.#due.clear();
+    return moves;
   }
 
   #checkAll(words: Words): void {
@@ -142,7 +189,9 @@ export class Findings {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
       facts: new Facts(document, book),
     };
+    this.#standings.clear();
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
+    this.#settle();
   }
 
   /** Checks rows again. Of what changed in a row, only the checks that have read it are made. */
@@ -174,7 +223,8 @@ export class Findings {
   #check(sheet: SheetName, check: number, ids: readonly number[]): void {
     const { needs, only, find } = CHECKS[sheet][check]!;
     const found = this.#kept[sheet][check]!;
-    if (found.size > 0) for (const id of ids) found.delete(id);
+    const counts = CHECKS[sheet][check]!.inStatus === true && DECIDING[sheet].length > 0;
+    if (found.size > 0) for (const id of ids) if (found.delete(id) && counts) this.#judge(sheet, id);
     const [book, document] = [this.#book, this.#document];
     const some = only?.of(ids, { sheet, columns: book.columns(sheet), book, document }) ?? ids;
     if (some.length === 0) return;
@@ -184,7 +234,9 @@ export class Findings {
       const row = rows[id];
       if (row === undefined || (needs === undefined ? isBlank(row) : (row.cells[needs] ?? null) === null)) continue;
       const result = find(reader.at(row));
-      if (result !== undefined) found.set(id, { ...result, message: '' });
+      if (result === undefined) continue;
+      found.set(id, { ...result, message: '' });
+      if (counts) this.#judge(sheet, id);
     }
   }
 

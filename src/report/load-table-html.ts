@@ -1,5 +1,5 @@
 import { EMBEDDED_ID } from '../exchange/index.ts';
-import type { Severity, Status } from '../findings/index.ts';
+import type { Severity, Standing } from '../findings/index.ts';
 import { breakable, leastWidth } from './heading-breaks.ts';
 import { html, Markup } from './html.ts';
 import { LOAD_TABLE_STYLES } from './load-table-styles.ts';
@@ -136,6 +136,6 @@ function cellMarkup({ text, kind, state, inherited, toFill }: ReportCell, isShor
   return html`<td class="${classes}">${state === undefined ? text : stateMarkup(state, text)}</td>`;
 }
 
-function stateMarkup(state: Status | Severity, words: string): Markup {
+function stateMarkup(state: Standing | Severity, words: string): Markup {
   return html`<span class="${state}">${STATE_SHAPES[state]} ${words}</span>`;
 }

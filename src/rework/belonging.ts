@@ -4,7 +4,7 @@ import { beginsWith } from './renamed.ts';
 
 /** Sheets of which rows are duplicated, in the order in which they stand before a person. */
 export const DUPLICATED = ['supplies', 'ways', 'branches', 'runs', 'devices', 'modules', 'outputs'] as const;
-/** Name of a sheet of which rows are duplicated. */
+/** A sheet of which rows are duplicated. */
 export type DuplicatedSheet = (typeof DUPLICATED)[number];
 
 /** What is duplicated: rows of a sheet, or devices and outputs of an area, by how the areas begin: `Level 1`. */

@@ -37,7 +37,7 @@ export function makeWords(locale: string, translations?: Translations): Words {
   const language = translations === undefined ? 'en' : languageOf(tag);
   const formats = new Map<string, { readonly format: IntlMessageFormat; readonly counted: ReadonlySet<string> }>();
   const numbers = new Map<number | undefined, Intl.NumberFormat>();
-  const text = (message: string): string => translations?.get(message) ?? message;
+  const text = (message: string): string => translations?.get(message) ?? CALLED[message] ?? message;
   const number = (value: number, decimals?: number): string => {
     let format = numbers.get(decimals);
     if (format === undefined) numbers.set(decimals, format = numberFormat(tag, decimals));
@@ -80,6 +80,14 @@ export function makeWords(locale: string, translations?: Translations): Words {
 
 /** A German title that begins with an adjective, which is small within a sentence: «nutzbarer Strom». */
 const ADJECTIVE_BEFORE_NOUN = /^\p{Lu}\p{Ll}+(?:e|er|es) \p{Lu}/u;
+
+/** What choices are called whose keys are no words; all else that English says stands where it is said. */
+const CALLED: Readonly<Partial<Record<string, string>>> = {
+  'dc': 'DC', 'dcCoil': 'DC coil', 'free': 'free-standing', 'wall': 'on a wall', 'row-end-free': 'end of a row',
+  'row-end-wall': 'end of a row on a wall', 'row-middle-free': 'middle of a row',
+  'row-middle-wall': 'middle of a row on a wall',
+  'row-middle-wall-covered': 'middle of a row on a wall with a covered top',
+};
 
 /** English, which needs no catalogue. */
 export const ENGLISH: Words = makeWords('en');

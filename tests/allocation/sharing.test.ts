@@ -103,7 +103,7 @@ describe('sharing out over branches', () => {
     expect(placements).toMatchObject([{ row: 1, ref: 'D2', tag: 'B1', qty: 20 }]);
     expect(leftOut).toMatchObject([{ row: 0, ref: 'D1', qty: 21, code: 'too-large' }]);
     expect(leftOutSentence('branches', leftOut[0]!, ENGLISH))
-      .toBe('The row takes 21 nodes; a branch has room for 20 nodes at most. Split the row, or enter a larger branch.');
+      .toBe('The row takes 21 nodes; a branch has capacity for 20 nodes at most. Split the row, or enter a larger branch.');
     expect(valueAt(schedule, 'branches', 0, 'nodes')).toBe(20);
   });
 

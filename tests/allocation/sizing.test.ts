@@ -38,7 +38,7 @@ describe('sizing', () => {
       // Demand of one lamp 0.25 A: 10 × 0.9 × 0.8 = 7.2 A hold 28, 5 A 14 at most; a way of 4 A × 0.8 holds 12.
       ['Way 24 V, lighting, electronic, 4 A', expect.toSatisfy((count: number) => count === 4 || count === 5)],
     ]);
-    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at once takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Feeds with their breakers, and what cables make devices draw more are not counted.');
+    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at the same time takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Feeds with their breakers, and what cables make devices draw more are not counted.');
     expect(await counts(sheets([rail])))
       .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 5 A', 1]]);
     // Another purpose, and a rail that may be used whole, say nothing.

@@ -16,7 +16,7 @@ afterEach(() => {
 const SPOKEN = [
   {
     lang: 'de', tabs: [
-      'Geräte', 'Versorgungen', 'Buslinien',
+      'Geräte', 'Versorgungen', 'Bus-Stränge',
     ], save: 'Speichern', loading: '1,16 A von 1,00 A, 116 %, Zielwert 80 %',
     rule: 'Strombedarf von D1 = Anschlussstrom × Gleichzeitigkeitsfaktor = 0,70 A × 80 % = 0,56 A',
     lighting: 'Beleuchtung', yes: 'ja',
@@ -25,9 +25,9 @@ const SPOKEN = [
   },
   {
     lang: 'fr', tabs: [
-      'Appareils', 'Alimentations', 'Lignes de bus',
+      'Appareils', 'Alimentations', 'Segments de bus',
     ], save: 'Enregistrer', loading: '1,16 A sur 1,00 A, 116 %, cible 80 %',
-    rule: 'Courant demandé de D1 = courant raccordé × facteur de simultanéité = 0,70 A × 80 % = 0,56 A',
+    rule: 'Courant d’emploi de D1 = courant installé × facteur de simultanéité = 0,70 A × 80 % = 0,56 A',
     lighting: 'éclairage', yes: 'oui',
     keys: 'Ctrl+D', none: 'Enveloppes : pas encore de lignes', headings: 'Repère\tQuantité',
     pasted: '1 ligne collée, sur 2 colonnes.',

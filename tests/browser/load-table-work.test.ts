@@ -71,15 +71,15 @@ test('in German all of it is German, and in English again when the page becomes 
     { ...sample(), revisions: [{ revision: 'A', date: '2026-11-02', name: 'N. N.', text: 'x' }] }, { lang: 'de' }
   );
   const page = () => frameOf(element).contentDocument!;
-  await expect.poll(() => page().querySelector('h1')?.textContent).toBe('Lasttabelle');
+  await expect.poll(() => page().querySelector('h1')?.textContent).toBe('Übergabedokument');
   expect(page().documentElement.lang).toBe('de');
-  expect(page().title).toBe('Lasttabelle');
-  expect(textOf(element, 'elv-load-table h2')).toBe('Lasttabelle');
+  expect(page().title).toBe('Übergabedokument');
+  expect(textOf(element, 'elv-load-table h2')).toBe('Übergabedokument');
   expect(parts(element, 'elv-load-table footer .save button').map((each) => each.textContent))
     .toEqual(['Als HTML speichern', 'Als XLSX speichern', 'Als CSV speichern']);
   const files = savedFiles();
   await press(element, '[data-do=csv]');
-  expect(await files[0]!.text()).toMatch(/^\ufeff?Lasttabelle,Boat house – KP-1\r\n/);
+  expect(await files[0]!.text()).toMatch(/^\ufeff?Übergabedokument,Boat house – KP-1\r\n/);
   await press(element, '[data-view=revisions]');
   await press(element, '.revisions button');
   expect(element.schedule.undoLabel).toBe('Revision A entfernt');

@@ -165,3 +165,17 @@ test('what is being typed is saved with Ctrl+S', async () => {
   await userEvent.keyboard('{Control>}s{/Control}');
   expect(await saved).toContain('"measuredCurrent":1.9');
 });
+
+test('in the cells of the sheets, too, what is measured is typed on the keyboard of numbers, and nothing else is', async () => {
+  const element = await mountElement({ content: content() });
+  await element.select('supplies', 'L1', 'measuredVoltage');
+  await userEvent.keyboard('{F2}');
+  const editor = () => document.activeElement!.shadowRoot!.querySelector('elv-sheet-view')!.shadowRoot!
+    .querySelector('elv-schedule-grid')!.shadowRoot!.activeElement as HTMLTextAreaElement;
+  await expect.poll(() => editor().inputMode).toBe('decimal');
+  await userEvent.keyboard('{Escape}');
+  await element.select('supplies', 'L1', 'rated');
+  await userEvent.keyboard('{F2}');
+  await expect.poll(() => editor().inputMode).toBe('');
+  await userEvent.keyboard('{Escape}');
+});

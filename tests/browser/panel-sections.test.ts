@@ -46,7 +46,7 @@ const lines = (element: Element, title: string) => [...section(element, title).q
 test('runs are listed the worst first, with the voltage at their end against what devices need', async () => {
   const element = await mountElement({ content: wired() });
   expect(lines(element, 'Runs')).toEqual([
-    ['R2', 'over', '20.00 V, needs 21.0 V; drop 16.7 % of 5 %'],
+    ['R2', 'over limit', '20.00 V, needs 21.0 V; drop 16.7 % of 5 %'],
     ['R3', 'incomplete', 'end voltage unknown, need unknown'],
     ['R1', 'within limits', '23.00 V, needs 21.0 V; drop 4.2 % of 5 %'],
   ]);
@@ -73,7 +73,7 @@ test('what makes the status is named where the bar does not show it', async () =
     contacts: [{ contact: 'C2', lamp: 2, inrush: 100 }] } } });
   // 4 × 50 A when switched on, where the contact may make 100 A; lamps of 10 W have a power factor
   // of 0.5, so that 40 W ÷ (230 V × 0.5) = 0.348 A of 2 A.
-  expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see “Inrush in all”');
+  expect(lines(element, 'Outputs')[0]![2]).toBe('0.35 A of 2.00 A, 17 %, 1.65 A left; see “Total inrush”');
 });
 
 test('modules are listed with the current of their outputs against what their common side carries', async () => {
@@ -87,7 +87,7 @@ test('modules are listed with the current of their outputs against what their co
     contacts: [{ contact: 'C2', resistive: 5 }] } } });
   // 460 W ÷ 230 V = 2 A each.
   expect(lines(element, 'Modules')).toEqual([
-    ['M2', 'over', '2.00 A of 1.00 A, 200 %, 1.00 A too much'],
+    ['M2', 'over limit', '2.00 A of 1.00 A, 200 %, 1.00 A too much'],
     ['M1', 'within limits', '2.00 A of 10.00 A, 20 %, 8.00 A left'],
   ]);
 });
@@ -113,7 +113,7 @@ test('a section that was put away stays so, the next time too', async () => {
   section(element, 'Runs').querySelector('summary')!.click();
   await expect.poll(() => section(element, 'Runs').querySelector('.gauge')).toBeNull();
   expect(section(element, 'Runs').querySelector('summary')!.textContent.replace(/\s+/g, ' '))
-    .toMatch(/Runs 3 1 over, 1 incomplete/);
+    .toMatch(/Runs 3 1 over limit, 1 incomplete/);
   element.remove();
   const again = await mountElement({ content: wired() });
   expect(section(again, 'Runs').open).toBe(false);

@@ -15,11 +15,11 @@ test('each supply, branch, output and feed has its sentence and its status in wo
   // By hand, from the comment of the sample; what is left of K1, 2 − 240 ÷ (230 × 0.9) = 0.8406 A, is rounded
   // down; the inrush of its lamps is not known.
   expect(lines(element)).toEqual([
-    ['L1', 'over', '1.16 A of 1.00 A, 116 %, target 80 %'],
-    ['L2', 'near the limit', '0.84 A of 1.00 A, 84 %, target 80 %'],
+    ['L1', 'over limit', '1.16 A of 1.00 A, 116 %, target 80 %'],
+    ['L2', 'near limit', '0.84 A of 1.00 A, 84 %, target 80 %'],
     ['L3', 'within limits', '0.00 A of 2.00 A, 0 %, target 80 %'],
-    ['B1', 'within limits', '8 of 10 nodes, 80 %, 2 free'],
-    ['B2', 'within limits', '3 of 10 nodes, 30 %, 7 free'],
+    ['B1', 'within limits', '8 of 10 nodes, 80 %, 2 left'],
+    ['B2', 'within limits', '3 of 10 nodes, 30 %, 7 left'],
     ['K1', 'incomplete', '1.16 A of 2.00 A, 58 %, 0.84 A left'],
     ['F1', 'within limits', '1.16 A of 10.00 A, 12 %, target 80 %'],
   ]);
@@ -127,7 +127,7 @@ test('the panel folds to a strip that still counts the findings, and opens from 
   part(element, 'elv-schedule-panel [data-severity=near]')!.click();
   await expect.poll(() => panel.offsetWidth).toBeGreaterThan(200);
   expect(button.ariaExpanded).toBe('true');
-  await expect.poll(() => textOf(element, 'elv-schedule-panel .column h3')).toContain('Findings: near the limit only');
+  await expect.poll(() => textOf(element, 'elv-schedule-panel .column h3')).toContain('Findings: near limit only');
   localStorage.removeItem('elv-load-schedule.view');
 });
 

@@ -143,18 +143,18 @@ test('room for more of the type of the selected row is said for where it stands'
   await element.select('devices', 'D2', 'qty');
   // 10 A less 2 A; the target is 8 A.
   await expect.poll(() => more(element))
-    .toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
+    .toEqual(['Capacity left for 8 more of the type Ampere up to the usable current, 6 up to the target.']);
   await element.select('branches', 'B1', 'nodes');
   // Of 10 nodes 2 are taken; 2 are kept in reserve.
   await expect.poll(() => more(element))
-    .toEqual(['Room for 8 more of the type Ampere before the limit, 6 before the reserve.']);
+    .toEqual(['Capacity left for 8 more of the type Ampere up to the limit, 6 up to the reserve.']);
   await element.select('supplies', 'L1', 'demand');
   await expect.poll(() => more(element))
-    .toEqual(['Room for 8 more of the type Ampere before what may be used, 6 before the target.']);
+    .toEqual(['Capacity left for 8 more of the type Ampere up to the usable current, 6 up to the target.']);
   await element.select('outputs', 'K1', 'current');
   // 60 W ÷ (230 V × 0.9) = 0.29 A each, 1.16 A of 2 A: (2 − 1.16) ÷ 0.29 = 2.9; the target of 1.6 A takes 1.5.
   await expect.poll(() => more(element)[0])
-    .toMatch(/^Room for 2 more of this load before the rating, 1 before the target\./);
+    .toMatch(/^Capacity left for 2 more of this load up to the rating, 1 up to the target\./);
 });
 
 test('room on a way is said for the type that most device rows on its runs have', async () => {
@@ -166,5 +166,5 @@ test('room on a way is said for the type that most device rows on its runs have'
   await element.select('ways', 'F1', 'demand');
   // 5 A less 1 A; the target is 4 A.
   await expect.poll(() => more(element))
-    .toEqual(['Room for 4 more of the type Ampere before the rating, 3 before the target.']);
+    .toEqual(['Capacity left for 4 more of the type Ampere up to the rating, 3 up to the target.']);
 });

@@ -39,7 +39,7 @@ test('a picture follows an edit, and undo, once in a frame', async () => {
 test('a picture speaks the language of its schedule, and is drawn anew in another', async () => {
   const { element, schedule } = await mount('run');
   const said = [
-    ['de', 'Leitung W/1', '19,64', 'Bild speichern'], ['fr', 'Liaison W/1', '19,64', 'Enregistrer le graphique'],
+    ['de', 'Leitung W/1', '19,64', 'Bild speichern'], ['fr', 'Câble W/1', '19,64', 'Enregistrer le graphique'],
     ['en', 'Run W/1', '19.64', 'Save picture'],
   ] as const;
   for (const [language, title, voltage, save] of said) {

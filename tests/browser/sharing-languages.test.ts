@@ -83,14 +83,14 @@ test('sharing out and sizing are said through the words of the element', async (
 
 const SPOKEN = [
   {
-    lang: 'de', verdict: '2 Buslinien, davon 1 neu: nachweislich die kleinste Zahl.',
-    offer: 'Auf 2 Buslinien aufteilen', label: 'Aufteilung auf 2 Buslinien',
+    lang: 'de', verdict: '2 Bus-Stränge, davon 1 neu: nachweislich die kleinste Zahl.',
+    offer: 'Auf 2 Bus-Stränge aufteilen', label: 'Aufteilung auf 2 Bus-Stränge',
     change: '12 von 10', item: 'Versorgung 24 V, Sonstiges, 2,5 A', close: 'Schließen',
     problem: 'many ist keine Zahl über 0. Zahlen durch Semikolon trennen.',
   },
   {
-    lang: 'fr', verdict: '2 lignes de bus, dont 1 nouvelle : nombre minimal démontré.',
-    offer: 'Répartir sur 2 lignes de bus', label: 'Répartition sur 2 lignes de bus',
+    lang: 'fr', verdict: '2 segments de bus, dont 1 nouveau : nombre minimal démontré.',
+    offer: 'Répartir sur 2 segments de bus', label: 'Répartition sur 2 segments de bus',
     change: '12 sur 10', item: 'Alimentation 24 V, autre, 2,5 A', close: 'Fermer',
     problem: 'many n’est pas un nombre supérieur à 0. Séparer les nombres par des points-virgules.',
   },

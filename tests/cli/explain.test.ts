@@ -51,9 +51,9 @@ describe('--explain', () => {
 
   test('a status is explained by the findings that make it', async () => {
     const [over] = await explained('supplies:P1:status');
-    expect(over).toMatchObject({ title: 'Status', result: 'over' });
+    expect(over).toMatchObject({ title: 'Status', result: 'over limit' });
     // 21.17 A of devices, by hand in the test of the demo, and 0.03 A that the cables of P1-W1, 2, 5 and 6 cost.
-    expect(plain(over!.numbers)).toContain('Rail P1 is asked for 21.20 A, may be used for 20.00 A and has a fuse of 20.00 A');
+    expect(plain(over!.numbers)).toContain('Rail P1: demand 21.20 A exceeds the lower of the usable 20.00 A and its fuse of 20.00 A');
     const [within] = await explained('supplies:C2:status');
     expect(within).toMatchObject({ result: 'within limits', numbers: expect.stringContaining('no limit is passed and no entry is missing; ') as string });
   });

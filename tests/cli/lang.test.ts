@@ -52,7 +52,7 @@ describe('--lang', () => {
   // 30 × 0.5 A = 15 A on 2.5 A.
   it.each([
     ['de', /Summe|Strombedarf|Versorgung/, '15,00 A', 'Strombedarf', 'überschritten'],
-    ['fr', /alimentation|demandé/, '15,00 A', 'Courant demandé', 'dépassé'],
+    ['fr', /alimentation|emploi/, '15,00 A', 'Courant d’emploi', 'dépassé'],
     ['de-CH', /Strombedarf|Versorgung/, '15.00 A', 'Strombedarf', 'überschritten'],
   ])('table in %s: messages and explanations are spoken, keys and numbers stay', async (
     lang, word, amps, demand, over
@@ -81,7 +81,7 @@ describe('--lang', () => {
       run(runTable, 'many.schedule.json', '--format', 'csv', '--sheet', 'supplies', ...option)));
     expect(german!.out).toBe(english!.out);
     const { out } = await run(runTable, 'many.schedule.json', '--format', 'csv', '--whole', '--lang', 'de');
-    expect(out).toContain('Lasttabelle');
+    expect(out).toContain('Übergabedokument');
     expect(out).toMatch(/Versorgungen[^]*"15,00"/);
   });
 
@@ -105,7 +105,7 @@ describe('--lang', () => {
   it('changes are told in the language, and are the same for programs', async () => {
     const { out } = await run(runChanges, 'few.schedule.json', 'many.schedule.json', '--lang', 'de');
     expect(out.replaceAll('\u00a0', ' ')).toContain('Strombedarf 1,50 A → 15,00 A');
-    expect(out).toContain('in Ordnung → überschritten');
+    expect(out).toContain('innerhalb der Grenzen → überschritten');
     const [english, french] = await Promise.all([[], ['--lang', 'fr']].map(async (option) =>
       run(runChanges, 'few.schedule.json', 'many.schedule.json', '--format', 'json', ...option)));
     expect(french!.out).toBe(english!.out);

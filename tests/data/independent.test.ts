@@ -79,7 +79,7 @@ describe('supplies', () => {
   const strips = (qty: number) => ({ type: 'strip', qty, rail: 'L1' });
   const unknown = { type: 'blank', qty: 1, rail: 'L1' };
   test.each<[string, InputRow, InputRow[], Expected]>([
-    ['are not above it at their target exactly, but near as everything at once is 8 A', { rated: 5 }, [strips(20)],
+    ['are not above it at their target exactly, but near as everything at the same time is 8 A', { rated: 5 }, [strips(20)],
       // 20 × 0.4 = 8 A, × 0.5 = 4 A of 5 A; limit 5 × 0.8 ÷ 8
       { usable: 5, connected: 8, demand: 4, loading: 0.8, spare: 0, limitDiversity: 0.5, status: 'near' }],
     ['are near above it', { rated: 4.9 }, [strips(20)], { spare: near(-0.08), status: 'near' }],

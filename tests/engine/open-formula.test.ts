@@ -135,7 +135,7 @@ describe('what cannot stand in a schedule is refused, and the sentence says why'
   test.each([
     ['=', /not a formula/],
     ['=2+', /not a formula/],
-    ['=ROUND(2,5)', /parted by ; and decimals by a point/],
+    ['=ROUND(2,5)', /separated by ; and decimals by a point/],
     ['=2,5', /decimals by a point/],
     ['=1;2', /not a formula/],
     ['=(1', /parentheses.*do not match/],

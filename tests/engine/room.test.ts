@@ -27,36 +27,36 @@ describe('room on an output, by hand', () => {
       why: 'steady current', cells: { qty: 4, power: 230 }, contact: {
         contact: 'relay', lamp: 10,
       }, count: 6, within: 4,
-      sentence: 'Room for 6 more of this load before the rating, 4 before the target. Its inrush is not known and not reckoned with.',
+      sentence: 'Capacity left for 6 more of this load up to the rating, 4 up to the target. Its inrush is not known and not taken into account.',
     },
     {
       // 4 × 30 A of 165 A: 45 A left, room for one.
       why: 'inrush, the smaller', cells: { qty: 4, power: 230, inrush: 30 }, count: 1, within: 1,
-      sentence: 'Room for 1 more of this load before the inrush that the contact may make.',
+      sentence: 'Capacity left for 1 more of this load up to the making capacity of the contact.',
     },
     {
       // 7 A of 10 A: 3 before the rating, 1 before the target; 7 × 5 A of 165 A leave 26.
       why: 'steady current, the smaller', cells: { qty: 7, power: 230, inrush: 5 }, count: 3, within: 1,
-      sentence: 'Room for 3 more of this load before the rating, 1 before the target.',
+      sentence: 'Capacity left for 3 more of this load up to the rating, 1 up to the target.',
     },
     {
       // 0.1 A each: (1 − 0.4) ÷ 0.1 is 5.999999999999999 in binary.
       why: 'exactly up to the rating, in spite of rounding', cells: {
         qty: 4, power: 23, target: 1, inrush: 0,
       }, contact: { ...CONTACT, lamp: 1 },
-      count: 6, within: 6, sentence: 'Room for 6 more of this load before the rating.',
+      count: 6, within: 6, sentence: 'Capacity left for 6 more of this load up to the rating.',
     },
     {
       why: 'beyond the target', cells: { qty: 9, power: 230, inrush: 1 }, count: 1, within: 0,
-      sentence: 'Room for 1 more of this load before the rating, none before the target.',
+      sentence: 'Capacity left for 1 more of this load up to the rating, none up to the target.',
     },
     {
       why: 'beyond the rating', cells: { qty: 11, power: 230, inrush: 1 }, count: 0, within: 0,
-      sentence: 'Room for no more of this load before the rating.',
+      sentence: 'No capacity left for more of this load up to the rating.',
     },
     {
       why: 'none yet', cells: { qty: 0, power: 230, inrush: 1 }, count: 10, within: 8,
-      sentence: 'Room for 10 more of this load before the rating, 8 before the target.',
+      sentence: 'Capacity left for 10 more of this load up to the rating, 8 up to the target.',
     },
     {
       why: 'a load that takes nothing', cells: { qty: 1, power: 0, inrush: 0 }, count: null, within: null,
@@ -101,38 +101,38 @@ describe('room for devices of a type, by hand', () => {
   test.each([
     {
       sheet: 'supplies' as const, at: 0, type: 0,
-      says: 'Room for 15 more of the type driver before what may be used, 10 before the target.',
+      says: 'Capacity left for 15 more of the type driver up to the usable current, 10 up to the target.',
     },
     {
       sheet: 'supplies' as const, at: 0, type: 1,
-      says: 'Room for 60 more of the type switch before what may be used, 40 before the target.',
+      says: 'Capacity left for 60 more of the type switch up to the usable current, 40 up to the target.',
     },
     {
       sheet: 'supplies' as const, at: 1, type: 0,
       // At once 4 A and 0.5 A each: 6 to the fuse of 7 A.
-      says: 'Room for 7 more of the type driver before the rating of its fuse, 6 before all of it at once is too much.',
+      says: 'Capacity left for 7 more of the type driver up to the rating of its fuse, 6 until all of it at the same time is too much.',
     },
     {
       sheet: 'supplies' as const, at: 2, type: 0,
-      says: 'Room for at most 15 more of the type driver before what may be used, at most 10 before the target.',
+      says: 'Capacity left for at most 15 more of the type driver up to the usable current, at most 10 up to the target.',
     },
     {
       sheet: 'supplies' as const, at: 0, type: 3, says: 'One more of the type passive takes nothing: any number fits.',
     },
     {
       sheet: 'supplies' as const, at: 4, type: 0,
-      says: 'Room for 25 more of the type driver before what may be used, 20 before the target. That more load makes its enclosure warmer is not reckoned with.',
+      says: 'Capacity left for 25 more of the type driver up to the usable current, 20 up to the target. That more load makes its enclosure warmer is not taken into account.',
     },
     {
       sheet: 'branches' as const, at: 0, type: 1,
-      says: 'Room for 6 more of the type switch before the limit, 3 before the reserve.',
+      says: 'Capacity left for 6 more of the type switch up to the limit, 3 up to the reserve.',
     },
     {
       sheet: 'branches' as const, at: 0, type: 0,
-      says: 'Room for 20 more of the type driver before the limit, 10 before the reserve.',
+      says: 'Capacity left for 20 more of the type driver up to the limit, 10 up to the reserve.',
     },
     {
-      sheet: 'branches' as const, at: 1, type: 0, says: 'Room for at most 50 more of the type driver before the limit.',
+      sheet: 'branches' as const, at: 1, type: 0, says: 'Capacity left for at most 50 more of the type driver up to the limit.',
     },
   ])('$says', ({ sheet, at, type, says }) => {
     expect(sentence(sheet, at, type)).toBe(says);
@@ -141,13 +141,13 @@ describe('room for devices of a type, by hand', () => {
   test.each([
     // 20 switches of 0.1 A: 2 A. The rail of 20 A has room for 180, a way of 6 A for 40, 28 to its target of 4.8 A.
     // 63 nodes of 120 leave 57, room for 19.
-    ['the branch', 120, 6, 'Room for 19 more of the type switch before the limit of its branch.'],
+    ['the branch', 120, 6, 'Capacity left for 19 more of the type switch up to the limit of its branch.'],
     [
       'the way', 1000, 6,
-      'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.',
+      'Capacity left for 40 more of the type switch up to the rating of its way, 28 up to the target of its way.',
     ],
     // 10 A in free air at 30 °C, alone: carries 10 A, of which 2 A are taken.
-    ['the cable', 1000, 10, 'Room for 80 more of the type switch before what its cable carries, 60 before the target of its way.'],
+    ['the cable', 1000, 10, 'Capacity left for 80 more of the type switch up to what its cable carries, 60 up to the target of its way.'],
   ])('the place of a device row counts every limit: %s', (_which, limit, rated, says) => {
     const place = scheduleOf({
       types: [{ type: 'switch', draw: 100, nodes: 3 }], supplies: [{ rail: 'A', rated: 20, target: 1 }],
@@ -158,17 +158,17 @@ describe('room for devices of a type, by hand', () => {
     });
     const room = (sheet: SheetName, at = 0) =>
       roomFor(place, sheet, idAt(place, sheet, at), idAt(place, 'types'))?.sentence ?? '';
-    const remark = 'How far the voltage falls along its run is not reckoned with.';
+    const remark = 'How far the voltage falls along its run is not taken into account.';
     expect(room('devices')).toBe(`${says} ${remark}`);
     // Of the row without a rail, nothing but the branch counts.
-    expect(room('devices', 1)).toBe(`Room for ${limit === 120 ? 19 : 312} more of the type switch before the limit.`);
+    expect(room('devices', 1)).toBe(`Capacity left for ${limit === 120 ? 19 : 312} more of the type switch up to the limit.`);
     expect(room('runs')).toContain(rated === 6
-      ? 'Room for 40 more of the type switch before the rating of its way, 28 before the target of its way.'
-      : 'Room for 80 more of the type switch before what its cable carries, 60 before the target of its way.');
+      ? 'Capacity left for 40 more of the type switch up to the rating of its way, 28 up to the target of its way.'
+      : 'Capacity left for 80 more of the type switch up to what its cable carries, 60 up to the target of its way.');
     expect(room('ways')).toBe(rated === 6
-      ? 'Room for 40 more of the type switch before the rating, 28 before the target.'
+      ? 'Capacity left for 40 more of the type switch up to the rating, 28 up to the target.'
       // 10 A leave 8, 8 A to the target 6.
-      : 'Room for 80 more of the type switch before the rating, 60 before the target.');
+      : 'Capacity left for 80 more of the type switch up to the rating, 60 up to the target.');
   });
 
   // 2 A over 1 Ω (10 Ω/km, 50 m there and back) leave 22 V; a breaker of 16 A does not protect what carries 10 A.
@@ -188,7 +188,7 @@ describe('room for devices of a type, by hand', () => {
     expect(room(place({}, {}), 'runs')?.count).toBe(4);
     for (const sheet of ['runs', 'devices'] as const) {
       expect(room(place(type, way), sheet)).toMatchObject({ count: 0, withinTarget: 0 });
-      expect(room(place(type, way), sheet)?.sentence).toMatch(/^Room for no more(: what it hangs on is over a limit\.| of the type T)/);
+      expect(room(place(type, way), sheet)?.sentence).toMatch(/^No capacity left(: what it hangs on is over a limit\.| for more of the type T)/);
     }
   });
 
@@ -203,8 +203,8 @@ describe('room for devices of a type, by hand', () => {
     // 20 × 0.1 A × 0.5 = 1 A of 6 A, 0.05 A more each: 100, and 76 to 4.8 A. At once 2 A, 0.1 A more each: 40.
     expect(roomFor(place, 'ways', idAt(place, 'ways'), switches)).toEqual({
       count: 100, withinTarget: 40,
-      sentence: 'Room for at most 100 more of the type switch before the rating, '
-        + 'at most 40 before all of it at once is too much.',
+      sentence: 'Capacity left for at most 100 more of the type switch up to the rating, '
+        + 'at most 40 until all of it at the same time is too much.',
     });
     expect(roomFor(place, 'ways', idAt(place, 'ways'), unknown)).toBeUndefined();
     expect(roomFor(place, 'ways', idAt(place, 'ways', 1), switches)).toBeUndefined();
@@ -236,7 +236,7 @@ describe('room for devices of a type, by hand', () => {
     });
     expect(roomFor(place, 'devices', idAt(place, 'devices'))).toEqual({
       count: 20, withinTarget: 8,
-      sentence: 'Room for 20 more of the type switch before the limit of its branch, 8 before the reserve.',
+      sentence: 'Capacity left for 20 more of the type switch up to the limit of its branch, 8 up to the reserve.',
     });
   });
 
@@ -251,7 +251,7 @@ describe('room for devices of a type, by hand', () => {
     };
     expect(branch(0.5, 900)).toMatchObject({ count: 75, withinTarget: 12 });
     expect(branch(0, 64)).toMatchObject({ count: 14, withinTarget: 14 });
-    expect(branch(0, 900)!.sentence).toBe('Room for 75 more of the type gear before what the supply of the bus gives.');
+    expect(branch(0, 900)!.sentence).toBe('Capacity left for 75 more of the type gear up to what the supply of the bus gives.');
   });
 
   test('is not known without what one takes, without a rating, or without a type', () => {

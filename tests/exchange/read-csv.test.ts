@@ -40,6 +40,7 @@ describe('readCsv', () => {
     ['short lines', 'Ref,Qty,Rail\nD1\nD2,4', 'devices', [{ ref: 'D1' }, { ref: 'D2', qty: 4 }]],
     ['empty lines at the end', 'Ref,Qty\nD1,3\n\n\n,\n', 'devices', [{ ref: 'D1', qty: 3 }]],
     ['headings alone', 'Ref,Qty\n', 'devices', []],
+    ['titles of before', 'Run,Length (m),Most drop\nW1,5,0.03', 'runs', [{ run: 'W1', length: 5, maxDrop: 0.03 }]],
     [
       'a formula', "Ref,Qty\nD1,3\nD2,'=[devices.qty@D1]*2", 'devices',
       [{ ref: 'D1', qty: 3 }, { ref: 'D2', qty: '=[devices.qty@D1]*2' }],

@@ -79,13 +79,13 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
   {
     rule: 'feed-over-rated', sheet: 'feeds', sheets: FEED(13, { rated: 10 }), severity: 'over', key: 'demand',
     value: 13, limit: 10, inStatus: true,
-    message: 'Feed F1 is asked for 13.00 A and is rated 10.00 A: 3.00 A too much. Move outputs or supplies to another feed, or lower the diversity if not all are on at once.',
+    message: 'Feed F1: demand 13.00 A exceeds the rating 10.00 A by 3.00 A. Move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.',
     silent: [FEED(10, { rated: 10 }), FEED(13, { rated: 10, diversity: 0.75 })],
   },
   {
     rule: 'feed-over-target', sheet: 'feeds', sheets: FEED(9, { rated: 10 }), severity: 'near', key: 'loading',
     value: 0.9, limit: 0.8, inStatus: true,
-    message: 'Feed F1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move outputs or supplies to another feed, or lower the diversity if not all are on at once.',
+    message: 'Feed F1 is loaded to 90 % of 10.00 A, above its target of 80 % by 1.00 A: move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.',
     silent: [FEED(8, { rated: 10 }), FEED(11, { rated: 10 })],
   },
   {

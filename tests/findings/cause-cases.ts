@@ -57,21 +57,21 @@ export const CAUSE_CASES: readonly FindingCase[] = [
     // 1.2 A, 1.3 A and 0.5 A of demand are no matter.
     rule: 'supply-devices-over-usable', sheet: 'supplies', sheets: LARGE([12_000, 13_000, 5000]), severity: 'over',
     key: 'usable', value: 13, limit: 10, inStatus: true,
-    message: 'Rail L1 may be used for 10.00 A, and single devices of 2 rows on it draw more than that, up to 13.00 A: no diversity helps. Put them on a larger supply.',
+    message: 'Rail L1 has 10.00 A usable, and single devices of 2 rows on it draw more than that, up to 13.00 A: no diversity helps. Put them on a larger supply.',
     // One is told at its row, more than may be used together as that, and nothing as nothing.
     silent: [LARGE([12_000, 5000]), LARGE([12_000, 13_000], {}, 0.9), LARGE([12_000, 13_000], { rated: 13 })],
   },
   {
     rule: 'run-devices-over-carries', sheet: 'runs', sheets: LARGE([12_000, 10_000], { rated: 40 }), severity: 'over',
     key: 'carries', value: 12, limit: 9, inStatus: true,
-    message: 'Run W1 may carry 9.00 A, and single devices of 2 rows on it draw more than that, up to 12.00 A: no diversity helps. Use a thicker conductor or more pairs.',
+    message: 'Run W1 may carry 9.00 A, and single devices of 2 rows on it draw more than that, up to 12.00 A: no diversity helps. Use a larger conductor or more pairs.',
     silent: [LARGE([12_000], { rated: 40 }), LARGE([9000, 9000], { rated: 40 })],
   },
   {
     // 2 A × 7.5
     rule: 'supply-trips-no-fuse', sheet: 'supplies', sheets: FUSED({}), severity: 'near', key: 'fuse', value: 10, limit: 15,
     inStatus: true,
-    message: 'Rail L1: its fuse of 2.00 A needs 15.00 A (7.5 × its rating) to act at once, and the supply gives 10.00 A: a short circuit on the run without a way that it protects makes all of the rail go dark. Give it a way that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
+    message: 'Rail L1: its fuse of 2.00 A needs 15.00 A (7.5 × its rating) to trip instantaneously, and the supply gives 10.00 A: a short circuit on the run without a way that it protects makes all of the rail go dark. Give it a way that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
     silent: [
       FUSED({ peak: 1.5 }), FUSED({ fuseKind: 'electronic' }), FUSED({ maxOutput: 1.3 }), FUSED({ fuse: 11 }), FUSED({ fuse: null }),
     ],
@@ -80,7 +80,7 @@ export const CAUSE_CASES: readonly FindingCase[] = [
     // 24 V ÷ (0.02393 Ω/m × 100 m + 0.3 Ω)
     rule: 'run-fuse-may-not-act', sheet: 'runs', sheets: FUSED({ peak: 2 }, 100), severity: 'near', key: 'faultCurrent',
     value: 8.911994058670627, limit: 15, inStatus: true,
-    message: 'Run W1 has no way, and a short circuit at its far end draws 8.91 A, where the fuse of its supply, 2.00 A, needs 15.00 A (7.5 × its rating) to act at once. Give it a way that acts sooner, such as an electronic one, or a thicker or shorter cable.',
+    message: 'Run W1 has no way, and a short circuit at its far end draws 8.91 A, where the fuse of its supply, 2.00 A, needs 15.00 A (7.5 × its rating) to trip instantaneously. Give it a way that acts sooner, such as an electronic one, or a larger conductor or a shorter cable.',
     silent: [FUSED({ peak: 2 }), FUSED({}, 100), FUSED({ peak: 2, fuseKind: 'electronic' }, 100)],
   },
   {

@@ -35,7 +35,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-other-voltage', sheet: 'devices', sheets: MADE_FOR({ voltage: 12 }), severity: 'over', key: 'rail',
     value: 12, limit: 24, inStatus: false,
-    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.',
+    message: 'Ref D1 is made for 12.00 V and rail L1 has 24.00 V. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its minimum and maximum voltage there.',
     silent: [
       MADE_FOR({ voltage: 26.4 }), MADE_FOR({ voltage: 21.6 }), MADE_FOR({}),
       MADE_FOR({ voltage: 12, minVoltage: 10, maxVoltage: 30 }), MADE_FOR({ voltage: 12 }, { voltage: 12 }),
@@ -64,7 +64,7 @@ export const DEVICE_AND_CELL_CASES: readonly FindingCase[] = [
   {
     rule: 'device-over-supply', sheet: 'devices', sheets: LARGE({ unitDraw: 12_000 }), severity: 'over',
     key: 'unitDraw', value: 12, limit: 10, inStatus: false,
-    message: 'Ref D1: one device draws 12.00 A, and rail L1 may be used for 10.00 A. No diversity helps: put it on a larger supply.',
+    message: 'Ref D1: one device draws 12.00 A, and rail L1 has 10.00 A usable. No diversity helps: put it on a larger supply.',
     silent: [
       LARGE({ unitDraw: 10_000 }), LARGE({ unitDraw: 12_000, qty: 0 }), LARGE({ unitDraw: 12_000 }, { rated: null }),
       LARGE({ unitDraw: 6000, qty: 2, diversity: 1 }),

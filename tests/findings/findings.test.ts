@@ -55,7 +55,7 @@ test('where two decimals would hide a difference, as many are written as show it
     supplies: [{ rail: 'L1', ...supply }], devices: [{ rail: 'L1', qty: 1, unitDraw: milliamps }],
   }), 'supplies').find(({ rule }) => rule.startsWith('supply-over'))?.message;
   expect(message(10_000.1, { rated: 10 }))
-    .toContain('asked for 10.0001 A and may be used for 10.0000 A: 0.0001 A too much');
+    .toContain('demand 10.0001 A exceeds the usable 10.0000 A by 0.0001 A');
   expect(message(8003, { rated: 10 }))
     .toContain('loaded to 80.03 % of 10.00 A, above its target of 80.00 % by 0.003 A');
   expect(message(8070, { rated: 10, target: 0.805 }))

@@ -27,13 +27,13 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-measured-over-usable', sheet: 'supplies', sheets: SUPPLY({ measuredCurrent: 11 }), severity: 'over',
     key: 'measuredCurrent', value: 11, limit: 10, inStatus: true,
-    message: 'Rail L1 was measured at 11.00 A and may be used for 10.00 A: 1.00 A too much. Move devices to another rail, or fit a larger supply.',
+    message: 'Rail L1 was measured at 11.00 A, which exceeds the usable 10.00 A by 1.00 A. Move devices to another rail, or fit a larger supply.',
     silent: [SUPPLY({}), SUPPLY({ measuredCurrent: 10 }), SUPPLY({ measuredCurrent: 11, rated: 12 })],
   },
   {
     rule: 'supply-measured-current-differs', sheet: 'supplies', sheets: SUPPLY({ measuredCurrent: 6 }),
     severity: 'near', key: 'measuredCurrent', value: 6, limit: 5, inStatus: true,
-    message: 'Rail L1: 6.00 A measured, 5.00 A worked out: 1.00 A more, where 0.50 A may differ. Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
+    message: 'Rail L1: 6.00 A measured, 5.00 A calculated: 1.00 A more, where 0.50 A may differ. Usually more is switched on at the same time than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.',
     silent: [
       SUPPLY({}), SUPPLY({ measuredCurrent: 5.5 }), SUPPLY({ measuredCurrent: 4.5 }),
       SUPPLY({ measuredCurrent: 6, currentTolerance: 0.2 }), SUPPLY({ measuredCurrent: 11 }),
@@ -83,20 +83,20 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-measured-open', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 24, measuredCurrent: 0 }),
     severity: 'near', key: 'measuredCurrent', value: 0, limit: 5, inStatus: true,
-    message: 'Rail L1 has its voltage and gives 0.00 A, where 5.00 A are worked out. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.',
+    message: 'Rail L1 has its voltage and gives 0.00 A, where 5.00 A are calculated. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.',
     silent: [SUPPLY({ measuredVoltage: 24, measuredCurrent: 0.11 }), SUPPLY({ measuredVoltage: 24 })],
   },
   {
     rule: 'run-measured-current-differs', sheet: 'runs', sheets: RUN({ measuredCurrent: 0.5 }), severity: 'near',
     key: 'measuredCurrent', value: 0.5, limit: 1, inStatus: true,
-    message: 'Run W1: 0.50 A measured, 1.00 A worked out: 0.50 A less, where 0.10 A may differ. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
+    message: 'Run W1: 0.50 A measured, 1.00 A calculated: 0.50 A less, where 0.10 A may differ. Usually devices are not fitted, switched off or dimmed, or the run is broken on the way. Check that all of them work.',
     silent: [RUN({}), RUN({ measuredCurrent: 0.9 }), RUN({ measuredCurrent: 1.1 })],
   },
   {
     // 24 V − 22.4 V, where 1 V is worked out: a fifth of it and 0.1 V of the meter may be more.
     rule: 'run-measured-drop-differs', sheet: 'runs', sheets: FROM(24, { measuredVoltage: 22.4 }), severity: 'near',
     key: 'measuredVoltage', value: 1.6, limit: 1, inStatus: true,
-    message: 'Run W1 loses 1.60 V as measured, where 1.00 V are worked out and 0.30 V more may be. Look for a joint or a terminal of high resistance first; then check length and conductor.',
+    message: 'Run W1 loses 1.60 V as measured, where 1.00 V are calculated and 0.30 V more may be. Look for a joint or a terminal of high resistance first; then check length and conductor.',
     silent: [
       FROM(24, { measuredVoltage: 22.7 }), FROM(24, { measuredVoltage: 23.9 }), FROM(23.7, { measuredVoltage: 22.4 }),
       // Not measured at its start, which may differ by 2 %: 0.48 V.
@@ -108,7 +108,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'run-measured-under-voltage', sheet: 'runs', sheets: RUN({ measuredVoltage: 20 }), severity: 'over',
     key: 'measuredVoltage', value: 20, limit: 21, inStatus: true,
-    message: 'Run W1 was measured at 20.00 V at its far end, where a device needs 21.00 V. Check joints, length and conductor; use a thicker conductor or more pairs.',
+    message: 'Run W1 was measured at 20.00 V at its far end, where a device needs 21.00 V. Check joints, length and conductor; use a larger conductor or more pairs.',
     silent: [RUN({}), RUN({ measuredVoltage: 21 }), RUN({ measuredVoltage: 0 })],
   },
   {
@@ -120,7 +120,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'run-measured-over-carries', sheet: 'runs', severity: 'over', key: 'measuredCurrent', value: 5, limit: 4,
     inStatus: true, sheets: FROM(24, { measuredCurrent: 5 }, { maxCurrent: 4 }),
-    message: 'Run W1 was measured at 5.00 A and its cable may carry 4.00 A where it lies: 1.00 A too much. Switch devices off until it does, then use a thicker conductor or more pairs.',
+    message: 'Run W1 was measured at 5.00 A and its cable may carry 4.00 A where it lies: 1.00 A too much. Switch devices off until it does, then use a larger conductor or more pairs.',
     silent: [FROM(24, { measuredCurrent: 4 }, { maxCurrent: 4 }), RUN({ measuredCurrent: 5 })],
   },
   {
@@ -144,7 +144,7 @@ export const MEASURED_CASES: readonly FindingCase[] = [
   {
     rule: 'run-measured-open', sheet: 'runs', sheets: RUN({ measuredVoltage: 24, measuredCurrent: 0 }), severity: 'near',
     key: 'measuredCurrent', value: 0, limit: 1, inStatus: true,
-    message: 'Run W1 has its voltage and carries 0.00 A, where 1.00 A are worked out. See whether the devices are switched on and fitted, then look for an open terminal at them.',
+    message: 'Run W1 has its voltage and carries 0.00 A, where 1.00 A are calculated. See whether the devices are switched on and fitted, then look for an open terminal at them.',
     silent: [RUN({ measuredVoltage: 24, measuredCurrent: 0.03 }), RUN({ measuredVoltage: 21.5, measuredCurrent: 0 })],
   },
 ];

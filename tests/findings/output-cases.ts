@@ -27,7 +27,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-over-rating', sheet: 'outputs', sheets: OUTPUT({ power: 1380 }), severity: 'over', key: 'current',
     value: 6, limit: 5, inStatus: true,
-    message: 'Output Q1 switches 6.00 A with a contact rated 5.00 A for resistive loads: 1.00 A too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.',
+    message: 'Output Q1 switches 6.00 A with a contact rated 5.00 A for resistive loads: 1.00 A too much. Share the load over more outputs, use a higher-rated contact, or let it switch a contactor.',
     silent: [OUTPUT({ power: 1150 })],
   },
   {
@@ -44,7 +44,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-over-inrush', sheet: 'outputs', sheets: OUTPUT(
       { kind: 'lamp', power: 23, qty: 4, inrush: 8 }
     ), severity: 'over', key: 'inrushTotal', value: 32, limit: 30, inStatus: true,
-    message: 'Output Q1 sees an inrush of 32.00 A and its contact may make 30.00 A: 2.00 A too much. Share the load over more outputs, or limit the inrush. It bears 3 of its 4 loads.',
+    message: 'Output Q1: its inrush is 32.00 A and the making capacity of its contact 30.00 A: 2.00 A too much. Share the load over more outputs, or limit the inrush. It bears 3 of its 4 loads.',
     silent: [
       OUTPUT({ kind: 'lamp', power: 23, qty: 4, inrush: 7.5 }),
       OUTPUT({ kind: 'lamp', power: 23, qty: 4, inrush: 8 }, { inrush: null }),
@@ -53,7 +53,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-over-target', sheet: 'outputs', sheets: OUTPUT({ power: 1035 }), severity: 'near', key: 'loading',
     value: 0.9, limit: 0.8, inStatus: true,
-    message: 'Output Q1 is loaded to 90 % of 5.00 A, above its target of 80 % by 0.50 A: share the load over more outputs, or use a stronger contact.',
+    message: 'Output Q1 is loaded to 90 % of 5.00 A, above its target of 80 % by 0.50 A: share the load over more outputs, or use a higher-rated contact.',
     silent: [OUTPUT({ power: 920 }), OUTPUT({ power: 1380 })],
   },
   {
@@ -67,7 +67,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'output-kind-missing', sheet: 'outputs', sheets: OUTPUT({
       kind: null, power: 230,
     }), severity: 'incomplete', key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, dc or dcCoil.',
+    message: 'Output Q1 has no kind of load entered, and a contact is rated for each, and 1 row waits for it. Choose resistive, lamp, motor, coil, DC or DC coil.',
     silent: [OUTPUT({ power: 230 })],
   },
   {
@@ -97,7 +97,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-inrush-missing', sheet: 'outputs', sheets: OUTPUT({ kind: 'lamp', power: 23, inrush: null }),
     severity: 'incomplete', key: 'inrush', value: null, inStatus: true,
-    message: 'Output Q1 has no inrush entered, and lamps take many times their current at switching on: whether the contact may make it is not known. Enter the peak current of one load in A.',
+    message: 'Output Q1 has no inrush entered, and lamps take many times their current at switching on: whether the making capacity of the contact covers that is not known. Enter the peak current of one load in A.',
     silent: [
       OUTPUT({ kind: 'lamp', power: 23, inrush: 5 }), OUTPUT({ kind: 'lamp', power: 0, inrush: null }),
       OUTPUT({ power: 23, inrush: null }),
@@ -137,7 +137,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
   {
     rule: 'output-ac-on-rail', sheet: 'outputs', sheets: ON_RAIL({ kind: 'resistive' }), severity: 'incomplete',
     key: 'kind', value: null, inStatus: true,
-    message: 'Output Q1: rail L1 gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
+    message: 'Output Q1: rail L1 gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose DC or DC coil as its kind, or its feed in place of the rail.',
     silent: [ON_RAIL({}), ON_RAIL({ kind: 'dcCoil' })],
   },
   {
@@ -157,7 +157,7 @@ export const OUTPUT_CASES: readonly FindingCase[] = [
     rule: 'contact-inrush-missing', sheet: 'contacts', sheets: OUTPUT(
       { power: 230, inrush: 5 }, { inrush: null }
     ), severity: 'incomplete', key: 'inrush', value: null, inStatus: false,
-    message: 'Contact K: the peak current that it may make is not known, and 1 output waits for it. Enter it, or choose another contact there.',
+    message: 'Contact K: its making capacity is not known, and 1 output waits for it. Enter it, or choose another contact there.',
     silent: [OUTPUT({ power: 230, inrush: 5 }), OUTPUT({ power: 230, inrush: null }, { inrush: null })],
   },
   {

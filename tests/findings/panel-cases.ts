@@ -53,7 +53,7 @@ export const PANEL_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-derating-missing', sheet: 'supplies', sheets: PANEL({ derating: null }), severity: 'incomplete',
     key: 'fullUpTo', value: null, inStatus: true,
-    message: 'Rail L1 stands in 43.0 °C at the top of its enclosure, and what it gives above 40.0 °C is not known. Enter up to where it gives its full current and how much less per kelvin above it, or its derating there; 100 % if its data sheet says so.',
+    message: 'Rail L1 stands in 43.0 °C at the top of its enclosure, and what it gives above 40.0 °C is not known. Enter up to where it gives its full output and its derating per K above that, or its derating there; 100 % if its data sheet says so.',
     silent: [
       PANEL({}), PANEL({ derating: null, fullUpTo: 50, lessPerKelvin: 0.02 }),
       PANEL({ derating: null }, { ambient: 27 }), PANEL({ derating: null, enclosure: null }),
@@ -74,21 +74,21 @@ export const PANEL_CASES: readonly FindingCase[] = [
   {
     rule: 'supply-over-start', sheet: 'supplies', sheets: START({}), severity: 'near', key: 'overload', value: 20,
     limit: 15, inStatus: true,
-    message: 'Rail L1: its devices ask for 20.00 A when all start at once, as after a failure of the mains; it gives 15.00 A, then switches off and tries again, and may never come up. Let D2 start later than the others, or fit a supply that holds its current.',
+    message: 'Rail L1: its devices ask for 20.00 A when all start at the same time, as after a failure of the mains; it gives 15.00 A, then switches off and tries again, and may never come up. Let D2 start later than the others, or fit a supply that holds its current.',
     silent: [START({ overload: 'holds' }), START({ overload: null }), START({ peak: 2 }), START({}, { inrush: 1.5 })],
   },
   {
     // One row of 6 × 2 A on 10 A: one after the other 2 A beside 5 × 0.5 A; there is none to start before it.
     rule: 'supply-over-start', sheet: 'supplies', sheets: ONE_ROW({}), severity: 'near', key: 'overload', value: 12,
     limit: 10, inStatus: true,
-    message: 'Rail L1: its devices ask for 12.00 A when all start at once, as after a failure of the mains; it gives 10.00 A, then switches off and tries again, and may never come up. Let its devices start one after the other, or fit a supply that holds its current.',
+    message: 'Rail L1: its devices ask for 12.00 A when all start at the same time, as after a failure of the mains; it gives 10.00 A, then switches off and tries again, and may never come up. Let its devices start one after the other, or fit a supply that holds its current.',
     silent: [ONE_ROW({ rated: 12 })],
   },
   {
     // 3 A beside 5 × 0.5 A are 5.5 A in whatever order they start.
     rule: 'supply-over-start', sheet: 'supplies', sheets: ONE_ROW({ rated: 5 }, { inrush: 3 }), severity: 'near',
     key: 'overload', value: 18, limit: 5, inStatus: true,
-    message: 'Rail L1: its devices ask for 18.00 A when all start at once, as after a failure of the mains; it gives 5.00 A, then switches off and tries again, and may never come up. Fit a supply that holds its current, or one that gives 18.00 A for a moment; no order of starting helps.',
+    message: 'Rail L1: its devices ask for 18.00 A when all start at the same time, as after a failure of the mains; it gives 5.00 A, then switches off and tries again, and may never come up. Fit a supply that holds its current, or one that gives 18.00 A for a moment; no order of starting helps.',
     silent: [],
   },
   {

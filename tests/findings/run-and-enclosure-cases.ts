@@ -66,7 +66,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-unprotected', sheet: 'runs', sheets: RUN({ protection: null }), severity: 'over', key: 'way', value: 15,
     limit: 6, inStatus: true,
     // 10 A × 1.5 for ever
-    message: 'Run W1 has no way, its cable may carry 6.00 A and its supply feeds 15.00 A for ever without a fuse: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.',
+    message: 'Run W1 has no way, its cable may carry 6.00 A and its supply feeds 15.00 A for ever without a fuse: the cable may overheat. Give it a way, such as B 4, or a larger conductor.',
     silent: [
       RUN({}), UNFUSED({ rated: 4 }), UNFUSED({ maxOutput: 1, rated: 6 }), UNFUSED({ fuse: 6, fuseKind: 'B' }),
       // gG of 4 A acts at 2.1 × 4 = 8.4 A, below 1.45 × 6 = 8.7 A
@@ -76,14 +76,14 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     rule: 'run-unprotected', sheet: 'runs', sheets: UNFUSED({ fuse: 8, fuseKind: 'B' }), severity: 'over', key: 'way',
     value: 8, limit: 6, inStatus: true,
-    message: 'Run W1 has no way, its cable may carry 6.00 A and the fuse of its supply, 8.00 A, does not protect that: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.',
+    message: 'Run W1 has no way, its cable may carry 6.00 A and the fuse of its supply, 8.00 A, does not protect that: the cable may overheat. Give it a way, such as B 4, or a larger conductor.',
     silent: [],
   },
   {
     // Within what the cable carries, but it acts at 1.9 × 6 = 11.4 A only, above 8.7 A; 6 × 1.45 ÷ 1.9 = 4.579 A
     rule: 'run-unprotected', sheet: 'runs', sheets: UNFUSED({ fuse: 6, fuseKind: 'gG' }), severity: 'over', key: 'way',
     value: 6, limit: 6 * 1.45 / 1.9, inStatus: true,
-    message: 'Run W1 has no way, and the fuse of its supply, 6.00 A, acts on overload at 1.9 × its rating: its cable, which may carry 6.00 A, bears one of at most 4.57 A of that kind. Give it a way, such as B 4, or a thicker conductor.',
+    message: 'Run W1 has no way, and the fuse of its supply, 6.00 A, acts on overload at 1.9 × its rating: its cable, which may carry 6.00 A, bears one of at most 4.57 A of that kind. Give it a way, such as B 4, or a larger conductor.',
     silent: [],
   },
   {
@@ -107,7 +107,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     rule: 'device-over-run', sheet: 'devices', sheets: RUN({ basis: 'demand' }, { unitDraw: 7000, diversity: 0.1 }),
     severity: 'over', key: 'unitDraw', value: 7, limit: 6, inStatus: false,
-    message: 'Ref D1: one device draws 7.00 A, and the cable of run W1 may carry 6.00 A. No diversity helps: use a thicker conductor or more pairs.',
+    message: 'Ref D1: one device draws 7.00 A, and the cable of run W1 may carry 6.00 A. No diversity helps: use a larger conductor or more pairs.',
     silent: [
       RUN({ basis: 'demand' }, { unitDraw: 6000, diversity: 0.1 }), RUN({}, { unitDraw: 7000, qty: 0 }),
       RUN({ basis: 'demand', pairs: 2 }, { unitDraw: 7000, diversity: 0.1 }),
@@ -123,14 +123,14 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
         conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
       }
     ),
-    message: 'Run W1 has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
+    message: 'Run W1 has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
     silent: [RUN({}, { unitDraw: null }, { types: [{ type: 'T', power: 143, load: 'power' }] })],
   },
   {
     rule: 'run-over-carries', sheet: 'runs', sheets: RUN(
       {}, { unitDraw: 7000 }
     ), severity: 'over', key: 'current', value: 7, limit: 6, inStatus: true,
-    message: 'Run W1 carries 7.00 A and its cable may carry 6.00 A where it lies: 1.00 A too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.',
+    message: 'Run W1 carries 7.00 A and its cable may carry 6.00 A where it lies: 1.00 A too much. Use a larger conductor or more pairs, or lay it apart from other circuits.',
     silent: [
       RUN({}, { unitDraw: 6000 }), RUN({ pairs: 2 }, { unitDraw: 7000 }), RUN({ ambient: 20 }, { unitDraw: 6700 }),
     ],
@@ -138,14 +138,14 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     rule: 'run-protection-over-carries', sheet: 'runs', sheets: RUN({ protection: 10 }), severity: 'over',
     key: 'way', value: 10, limit: 6, inStatus: true,
-    message: 'Run W1 is protected by 10.00 A and its cable may carry 6.00 A where it lies: the cable would overheat before the way acts. Use a smaller way or a thicker conductor.',
+    message: 'Run W1 is protected by 10.00 A and its cable may carry 6.00 A where it lies: the cable would overheat before the way acts. Use a lower-rated way or a larger conductor.',
     silent: [RUN({ protection: 6 })],
   },
   {
     // gG 6 A acts at 1.9 × 6 = 11.4 A, the cable of 6 A bears 1.45 × 6 = 8.7 A; 6 × 1.45 ÷ 1.9 = 4.579 A
     rule: 'run-protection-acts-late', sheet: 'runs', sheets: BEHIND({ kind: 'gG', rated: 6 }), severity: 'over',
     key: 'way', value: 6, limit: 6 * 1.45 / 1.9, inStatus: true,
-    message: 'Run W1 is protected by 6.00 A, which acts on overload at 1.9 × its rating, and its cable may carry 6.00 A where it lies: it could get more than 1.45 × that for an hour. Use a way of at most 4.57 A, one that acts sooner, or a thicker conductor.',
+    message: 'Run W1 is protected by 6.00 A, which acts on overload at 1.9 × its rating, and its cable may carry 6.00 A where it lies: it could get more than 1.45 × that for an hour. Use a way of at most 4.57 A, one that acts sooner, or a larger conductor.',
     silent: [
       BEHIND({ kind: 'gG', rated: 4 }), BEHIND({ kind: 'B', rated: 6 }), BEHIND({ kind: 'gG', rated: 6, k2: 1.45 }),
       BEHIND({ kind: 'gG', rated: 10 }), BEHIND({ rated: 6 }),
@@ -197,7 +197,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     // 24 V ÷ (3 Ω × 1.1965 at 70 °C + 0.3 Ω); where the supply has too little it is told there
     rule: 'run-may-not-clear', sheet: 'runs', sheets: RUN({ length: 150, protection: 2 }, { unitDraw: 100 }), severity: 'near',
     key: 'faultCurrent', value: 24 / (3 * 1.1965 + 0.3), limit: 10, inStatus: true,
-    message: 'Run W1: a short circuit at its far end draws 6.17 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
+    message: 'Run W1: a short circuit at its far end draws 6.17 A, and its way of 2.00 A needs 10.00 A (5 × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.',
     silent: [
       RUN({ length: 150, protection: 1.2 }), RUN({ length: 150, protection: 2, trip: 3 }), RUN({ protection: 3 }),
     ],
@@ -241,7 +241,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-voltage-not-checked', sheet: 'runs', sheets: RUN(
       {}, {}, { types: [{ type: 'T' }] }
     ), severity: 'note', key: 'minVoltage', value: null, inStatus: false,
-    message: 'Run W1: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.', silent: [RUN({})],
+    message: 'Run W1: no device on it says which voltage it needs, so the end voltage is not checked. Enter the minimum voltage of their types.', silent: [RUN({})],
   },
   {
     // 275 W ÷ (5.5 × 5) = 10 K, at the top 1.5 times that above 30 °C

@@ -23,7 +23,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(
       12_500, { rated: 10 }
     ), severity: 'over', key: 'demand', value: 12.5, limit: 10,
-    message: 'Rail L1 is asked for 12.50 A and may be used for 10.00 A: 2.50 A too much. Move devices to another rail, lower the diversity, or fit a larger supply. One of 20.00 A would do.',
+    message: 'Rail L1: demand 12.50 A exceeds the usable 10.00 A by 2.50 A. Move devices to another rail, lower the diversity, or fit a larger supply. One of 20.00 A would do.',
     // 0.1 + 0.2 is more than 0.3 in binary
     silent: [
       ON(10_000, { rated: 10 }),
@@ -39,20 +39,20 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     // Beyond both limits it is one finding, held against the lesser of them.
     rule: 'supply-over-usable', sheet: 'supplies', sheets: ON(12_500, { rated: 10, fuse: 6 }), severity: 'over',
     key: 'demand', value: 12.5, limit: 6, inStatus: true,
-    message: 'Rail L1 is asked for 12.50 A, may be used for 10.00 A and has a fuse of 6.00 A: 6.50 A too much. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.',
+    message: 'Rail L1: demand 12.50 A exceeds the lower of the usable 10.00 A and its fuse of 6.00 A by 6.50 A. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.',
     silent: [ON(8000, { rated: 10, fuse: 6 }), ON(6000, { rated: 10, fuse: 6 })],
   },
   {
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', sheets: AT_ONCE(38, 0.25, { rated: 10, fuse: 10 }),
     severity: 'near', key: 'connected', value: 30.4, limit: 10, inStatus: true,
-    message: 'Rail L1 may be used for 10.00 A and has a fuse of 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.',
+    message: 'Rail L1 has 10.00 A usable and a fuse of 10.00 A, and everything on it at the same time takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.',
     silent: [AT_ONCE(12, 0.25, { rated: 10, fuse: 10 }), AT_ONCE(12, 0.25, { rated: 10, fuse: 9 })],
   },
   {
     rule: 'supply-over-fuse', sheet: 'supplies', sheets: ON(
       7000, { rated: 10, fuse: 6 }
     ), severity: 'over', key: 'demand', value: 7, limit: 6,
-    message: 'Rail L1 is asked for 7.00 A through a fuse of 6.00 A: 1.00 A too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
+    message: 'Rail L1: demand 7.00 A exceeds its fuse of 6.00 A by 1.00 A. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
     silent: [
       ON(6000, { rated: 10, fuse: 6 }), ON(7000, { rated: 10 }), ON(12_000, { rated: 10, fuse: 6 }),
     ], inStatus: true,
@@ -69,7 +69,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     // 38 × 0.8 A, a quarter of which is expected: 7.6 A
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies', sheets: AT_ONCE(38, 0.25, { rated: 10 }),
     severity: 'near', key: 'connected', value: 30.4, limit: 10, inStatus: true,
-    message: 'Rail L1 may be used for 10.00 A, and everything on it at once takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply. One of 40.00 A would do.',
+    message: 'Rail L1 has 10.00 A usable, and everything on it at the same time takes 30.40 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply. One of 40.00 A would do.',
     // At 0.5 the demand itself, 15.2 A, is too much, and its own rule speaks.
     silent: [
       AT_ONCE(38, 0.25, { rated: 30.4 }), AT_ONCE(38, 0.5, { rated: 10 }), AT_ONCE(38, 0.25, {}),
@@ -81,7 +81,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
     sheets: AT_ONCE(25, 0.5, { rated: 40, fuse: 10, fuseKind: 'gG' }), severity: 'near', key: 'connected', value: 20,
     limit: 10, inStatus: true,
-    message: 'Rail L1 has a fuse of 10.00 A, and everything on it at once takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
+    message: 'Rail L1 has a fuse of 10.00 A, and everything on it at the same time takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
     silent: [
       AT_ONCE(25, 0.5, { rated: 40, fuse: 20 }), AT_ONCE(25, 0.5, { rated: 40 }),
       AT_ONCE(25, 0.6, { rated: 40, fuse: 10 }), AT_ONCE(25, 0.4, { rated: 10, fuse: 10 }),
@@ -97,7 +97,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-warm-derating-unknown', sheet: 'supplies', sheets: ON(
       5000, { rated: 10, fullUpTo: 40 }
     ), severity: 'incomplete', key: 'usable', value: null, limit: 40,
-    message: 'Rail L1 gives its full current up to 40.0 °C, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
+    message: 'Rail L1 gives its full current up to 40.0 °C, and what it gives where it stands is not known. Enter its derating per K.',
     silent: [ON(5000, { rated: 10 })], inStatus: true,
   },
   {

@@ -21,7 +21,7 @@ export const WAY_CASES: readonly FindingCase[] = [
   {
     rule: 'way-over-start', sheet: 'ways', sheets: STARTING({}), severity: 'near', key: 'start', value: 4, limit: 3,
     inStatus: true,
-    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Set it to 4.00 A or more if its cables carry it; no order of starting helps.',
+    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at the same time, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Set it to 4.00 A or more if its cables carry it; no order of starting helps.',
     silent: [
       STARTING({ rated: 4 }), STARTING({ kind: 'slow' }), STARTING({}, 2), STARTING({}, null), STARTING({ rated: null }),
       STARTING({ rated: 1.5 }),
@@ -33,7 +33,7 @@ export const WAY_CASES: readonly FindingCase[] = [
     sheets: {
       ...WAY({ kind: 'electronic' }, {}, { type: 'M', qty: 2, unitDraw: 500 }), types: [{ type: 'M', inrush: 1.5 }],
     },
-    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let its devices start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
+    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at the same time, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let its devices start one after the other, share its runs over more ways, or set it higher if their cables carry it.',
     silent: [],
   },
   {
@@ -43,13 +43,13 @@ export const WAY_CASES: readonly FindingCase[] = [
       ...WAY({ kind: 'electronic' }), types: [{ type: 'M', inrush: 2 }],
       devices: ['W1', 'W2'].map((run, at) => ({ ref: `D${at + 1}`, type: 'M', qty: 1, unitDraw: 1000, run })),
     },
-    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let D1 start later than the others, share its runs over more ways, or set it higher if their cables carry it.',
+    message: 'Way F1 is rated 3.00 A, and its devices ask for 4.00 A when all of them start at the same time, as after a failure of the mains: an electronic way switches off above its rating and may not come up. Let D1 start later than the others, share its runs over more ways, or set it higher if their cables carry it.',
     silent: [],
   },
   {
     rule: 'way-over-rated', sheet: 'ways', sheets: WAY({ rated: 1.6 }), severity: 'over', key: 'demand', value: 2,
     limit: 1.6, inStatus: true,
-    message: 'Way F1 is asked for 2.00 A and is rated 1.60 A: 0.40 A too much. Move runs to another way, or fit a larger one if their cables carry it.',
+    message: 'Way F1: demand 2.00 A exceeds the rating 1.60 A by 0.40 A. Move runs to another way, or fit a larger one if their cables carry it.',
     silent: [WAY({ rated: 2 }), WAY({ rated: null })],
   },
   {
@@ -69,20 +69,20 @@ export const WAY_CASES: readonly FindingCase[] = [
   {
     rule: 'way-lives-on-diversity', sheet: 'ways', sheets: WAY({}, {}, { qty: 3, diversity: 0.25 }), severity: 'near',
     key: 'connected', value: 4, limit: 3, inStatus: true,
-    message: 'Way F1 is rated 3.00 A, and everything on it at once takes 4.00 A: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.',
+    message: 'Way F1 is rated 3.00 A, and everything on it at the same time takes 4.00 A: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.',
     silent: [WAY({}, {}, { qty: 2, diversity: 0.25 }), WAY({ rated: 1 }, {}, { qty: 3, diversity: 0.25 })],
   },
   {
     // 10 A × 1.2 − 1 A of others; C 0.75 needs 15 × 0.75 = 11.25 A, and F2 only 4 A
     rule: 'way-may-not-act', sheet: 'ways', sheets: WAY({ kind: 'C', rated: 0.75 }, {}, {}, 1000), severity: 'near',
     key: 'available', value: 11, limit: 11.25, inStatus: false,
-    message: 'Way F1 needs 11.25 A to act at once, 15 × its rating, and beside its other loads the supply has 11.00 A for a short circuit on it: it may never act, and all of the rail goes dark. Use a smaller or faster way, move loads to another rail, or fit a supply that gives more.',
+    message: 'Way F1 needs 11.25 A to trip instantaneously, 15 × its rating, and beside its other loads the supply has 11.00 A for a short circuit on it: it may never act, and all of the rail goes dark. Use a lower-rated or faster way, move loads to another rail, or fit a supply that gives more.',
     silent: [WAY({ kind: 'C', rated: 0.75 }), WAY({ kind: 'B', rated: 0.75 }, {}, {}, 1000)],
   },
   {
     rule: 'way-not-discriminating', sheet: 'ways', sheets: WAY({ kind: 'gG', rated: 4 }, { fuse: 6, fuseKind: 'gG' }),
     severity: 'near', key: 'rated', value: 4, limit: 6, inStatus: true,
-    message: 'Way F1, gG 4.00 A, does not discriminate against the fuse of its supply, gG 6.00 A: a short circuit on it may open both, and all of the rail goes dark. Use a smaller way, or a larger fuse if what it protects carries it.',
+    message: 'Way F1, gG 4.00 A, does not discriminate against the fuse of its supply, gG 6.00 A: a short circuit on it may open both, and all of the rail goes dark. Use a lower-rated way, or a larger fuse if what it protects carries it.',
     silent: [
       WAY({ kind: 'gG', rated: 4 }, { fuse: 10, fuseKind: 'gG' }), WAY({ kind: 'gG', rated: 4 }, { fuse: 6 }),
       WAY({ kind: 'electronic', rated: 4 }, { fuse: 6, fuseKind: 'gG' }),
@@ -91,7 +91,7 @@ export const WAY_CASES: readonly FindingCase[] = [
   {
     rule: 'way-fuse-kind-unknown', sheet: 'ways', sheets: WAY({ kind: 'gG', rated: 4 }, { fuse: 6 }), severity: 'incomplete',
     key: 'rated', value: 4, limit: 6, inStatus: false,
-    message: 'Way F1, gG 4.00 A, stands behind a fuse of 6.00 A of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a smaller way.',
+    message: 'Way F1, gG 4.00 A, stands behind a fuse of 6.00 A of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a lower-rated way.',
     silent: [
       WAY({ kind: 'gG', rated: 4 }, { fuse: 6.25 }), WAY({ kind: 'gG', rated: 4 }, { fuse: 6, fuseKind: 'gG' }),
       WAY({ kind: 'electronic', rated: 4 }, { fuse: 4 }), WAY({ kind: 'gG', rated: 4 }),
@@ -132,7 +132,7 @@ export const WAY_CASES: readonly FindingCase[] = [
     rule: 'supply-trips-no-way', sheet: 'supplies', severity: 'near', key: 'leastTrip', value: 15, limit: 12,
     sheets: { ...WAY({}), ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 4 }, { way: 'F2', rail: 'L1', kind: 'B', rated: 2 }] },
     inStatus: true,
-    message: 'Rail L1: a short circuit on any of its 2 ways does not trip it: 15.00 A would be needed and the supply gives 12.00 A, so it folds back and all of the rail goes dark. Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.',
+    message: 'Rail L1: a short circuit on any of its 2 ways does not trip it: 15.00 A would be needed and the supply gives 12.00 A, so it folds back and all of the rail goes dark. Use lower-rated or faster ways, such as electronic ones, or a supply that gives more for a moment.',
     silent: [
       WAY({}), WAY({ kind: 'B', rated: 4 }),
       { ...WAY({}), ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 4 }, { way: 'F2', rail: 'L1', rated: 4 }] },

@@ -47,7 +47,7 @@ describe('the loading of supplies', () => {
         words: ['Alighting', 'within limits', '7.90 A of 10.00 A, 79 %, target 80 %'],
       },
       {
-        filled: near(1), tick: near(0.75), hatched: true, words: ['B', 'over', '5.50 A of 5.00 A, 110 %, target 75 %'],
+        filled: near(1), tick: near(0.75), hatched: true, words: ['B', 'over limit', '5.50 A of 5.00 A, 110 %, target 75 %'],
       },
       {
         filled: near(0.25), tick: near(0.8), hatched: false,
@@ -60,7 +60,7 @@ describe('the loading of supplies', () => {
   test('has the figures in its description', () => {
     const description = textIn(elements(picture).find(({ tag }) => tag === 'desc')!).replaceAll(/[\u00a0\u202f]/g, ' ');
     expect(description).toContain('A, lighting: 7.90 A of 10.00 A, 79 %, target 80 %; within limits.');
-    expect(description).toContain('B: 5.50 A of 5.00 A, 110 %, target 75 %; over.');
+    expect(description).toContain('B: 5.50 A of 5.00 A, 110 %, target 75 %; over limit.');
   });
 });
 
@@ -78,13 +78,13 @@ test('how full branches are, with ticks where reserves begin', () => {
   expect(readOff(picture)).toEqual([
     {
       filled: closeTo(0.4, EXACT), tick: null, hatched: false,
-      words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 free'],
+      words: ['P', 'within limits', '20 of 50 nodes, 40 %, 30 left'],
     },
     {
       filled: closeTo(0.86, EXACT), tick: closeTo(0.8, EXACT), hatched: false,
-      words: ['Q', 'near the limit', '43 of 50 nodes, 86 %, 3 into the reserve'],
+      words: ['Q', 'near limit', '43 of 50 nodes, 86 %, 3 into the reserve'],
     },
-    { filled: 1, tick: null, hatched: true, words: ['R', 'over', '22 of 20 nodes, 110 %, 2 too many'] },
+    { filled: 1, tick: null, hatched: true, words: ['R', 'over limit', '22 of 20 nodes, 110 %, 2 too many'] },
     { filled: null, tick: null, hatched: false, words: ['S', 'incomplete', '9 nodes, limit not known'] },
   ]);
 });

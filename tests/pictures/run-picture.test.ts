@@ -99,8 +99,8 @@ describe('what a run lacks is marked', () => {
     const { picture } = drawn([{ type: 'lamp', qty: 40 }]);
     expect(withClass(picture, 'curve')).toEqual([]);
     expect(readOff(picture)).toEqual([]);
-    expect(textIn(picture)).toContain('It has no working voltage.');
-    expect(textIn(picture)).toContain('No working voltage: the devices draw');
+    expect(textIn(picture)).toContain('It has no stable operating point.');
+    expect(textIn(picture)).toContain('No stable operating point: the devices draw');
   });
 
   test.each<{ why: string; run: Cells }>([

@@ -45,9 +45,9 @@ test('a value, and what it does to totals and statuses', () => {
   });
   expect(changesText(changes)).toBe([
     'Devices', '  D2: changed: Qty 2 → 3', '', 'What that did to totals and statuses',
-    '  Supplies, L1: Connected 7.00\u00a0A → 10.00\u00a0A; Demand 7.00\u00a0A → 10.00\u00a0A; Loading 70\u202f% → 100\u202f%; Spare 1.00\u00a0A → −2.00\u00a0A; Limit diversity 1.14 → 0.80; Status within limits → near the limit',
+    '  Supplies, L1: Connected 7.00\u00a0A → 10.00\u00a0A; Demand 7.00\u00a0A → 10.00\u00a0A; Loading 70\u202f% → 100\u202f%; Spare 1.00\u00a0A → −2.00\u00a0A; Limit diversity 1.14 → 0.80; Status within limits → near limit',
     '', 'Findings',
-    `  new: near the limit: Supplies; L1; ${after.findings.find(({ sheet }) => sheet === 'supplies')!.message}`,
+    `  new: near limit: Supplies; L1; ${after.findings.find(({ sheet }) => sheet === 'supplies')!.message}`,
     '',
   ].join('\n'));
 });
@@ -187,7 +187,7 @@ test('findings that came, went, or are worse', () => {
     .toContainEqual(['went', 'L1', 'supply-over-usable', 'over', null]);
   const came = compared(over({}, { rated: 40 }), over());
   expect(supplies(came)).toContainEqual(['came', 'L1', 'supply-over-usable', null, 'over']);
-  expect(changesText(came)).toContain('new: over: Supplies; L1; ');
+  expect(changesText(came)).toContain('new: over limit: Supplies; L1; ');
   // A finding goes with its row: another tag makes none of it new.
   const renamed = over(
     { sheets: { supplies: [{ rail: 'L7', rated: 10 }], devices: [{ ref: 'D1', rail: 'L7', qty: 20, unitDraw: 1000 }] } }

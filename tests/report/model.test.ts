@@ -146,7 +146,7 @@ test('what was measured stands beside what was worked out, with a verdict; what 
   expect(rows.map(({ cells }) => cells.at(-1)!))
     .toMatchObject(
       [
-        { text: 'as worked out' }, { text: expect.stringContaining('9.00 A measured, 5.00 A worked out') as string },
+        { text: 'as calculated' }, { text: expect.stringContaining('9.00 A measured, 5.00 A calculated') as string },
         { toFill: true },
       ]
     );
@@ -155,7 +155,7 @@ test('what was measured stands beside what was worked out, with a verdict; what 
 
 test('what was measured has a table of its own on a wide sheet, with the rows that were measured', () => {
   const { tables } = sectionOf(report, 'runs');
-  expect(tables.map(({ title }) => title)).toEqual(['As entered', 'As measured', 'Worked out']);
+  expect(tables.map(({ title }) => title)).toEqual(['Entries', 'As measured', 'Calculated']);
   // The runs of the demo that were measured, with their row numbers, in the order of the file.
   expect(texts(report, 'runs', 1)).toEqual([['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50']]);
 });

@@ -53,7 +53,7 @@ test('L2-W8 of the demo: 10.48 m is its longest, and 10.4 m is said everywhere',
   // 1.2 V ÷ 2.1053 A over 60 m are 9.5 mΩ/m: 4 mm², at 30.18 °C 2 × 4.61 × 1.040 = 9.59, is too thin by a little.
   // Behind its row number and its tag, the line of the worked-out columns has longest and conductor, and last
   // the status.
-  expect(loadTableCsv(report)).toMatch(/^\d+,L2-W8,.*,≤10\.4,6 mm² solid,.*,over\r$/m);
+  expect(loadTableCsv(report)).toMatch(/^\d+,L2-W8,.*,≤10\.4,6 mm² solid,.*,over limit\r$/m);
   expect(loadTableHtml(report, {})).toMatch(/L2-W8(?:(?!<\/tr>).)*>≤10\.4</s);
   const sheet = readFile(await loadTableXlsx(demo, report), { type: 'array' }).Sheets.Runs;
   const place = SCHEMA.runs.columns.findIndex(({ key }) => key === 'maxLength');
@@ -129,6 +129,6 @@ describe('a limit in a sentence', () => {
       },
     });
     const { message } = schedule.findings.find(({ rule }) => rule === 'supply-over-usable')!;
-    expect(message).toContain('asked for 8.10 A and may be used for 7.99 A: 0.11 A too much');
+    expect(message).toContain('demand 8.10 A exceeds the usable 7.99 A by 0.11 A');
   });
 });

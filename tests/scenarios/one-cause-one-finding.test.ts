@@ -103,9 +103,9 @@ test('a run without a working voltage is told there, and its way and rail say so
   expect(told(schedule).map(([rule]) => rule)).toEqual(['run-no-working-voltage', 'run-may-not-clear']);
   const explained = (sheet: 'supplies' | 'ways') => explainCell(schedule, sheet, idAt(schedule, sheet), 'status')!.numbers!;
   expect(explained('supplies')).toContain(
-    'Rail L1 carries at least 1.83 A: 1 run on it has no working voltage, and what it draws is not known. Put that right first, at the runs.');
+    'Rail L1 carries at least 1.83 A: 1 run on it has no stable operating point, and what it draws is not known. Put that right first, at the runs.');
   expect(explained('ways')).toContain(
-    'Way F1 carries at least 0.83 A: 1 run on it has no working voltage, and what it draws is not known. Put that right first, at the runs.');
+    'Way F1 carries at least 0.83 A: 1 run on it has no stable operating point, and what it draws is not known. Put that right first, at the runs.');
 });
 
 /**

@@ -116,7 +116,7 @@ test('a way is told to be smaller only where that helps', () => {
     const { sheets } = lamp({ way: 'F1', conductor: 'thick' }).content();
     const schedule = scheduleOf({ ...sheets, devices: [...sheets.devices!, { ref: 'D2', qty: 1, unitDraw, rail: 'L1' }] });
     const found = schedule.findings.find(({ rule }) => rule === 'way-may-not-act');
-    return found && [found.value, found.limit, found.message.includes('smaller or faster')];
+    return found && [found.value, found.limit, found.message.includes('lower-rated or faster')];
   };
   expect([told(6400), told(7000), told(10_000)])
     .toEqual([undefined, [closeTo(3, EXACT), closeTo(3.6, EXACT), true], [0, closeTo(3.6, EXACT), false]]);

@@ -22,7 +22,7 @@ describe('the relay side', () => {
     // 8 × 7.8 A = 62.4 A; 16 − 62.4
     expect(['current', 'headroom', 'used', 'free', 'status'].map((key) => valueAt(schedule, 'modules', 0, key)))
       .toEqual([closeTo(62.4, EXACT), closeTo(-46.4, EXACT), 8, 0, 'over']);
-    expect(roomFor(schedule, 'modules', 0)?.sentence).toBe('Room for no more outputs before all are used.');
+    expect(roomFor(schedule, 'modules', 0)?.sentence).toBe('No capacity left for more outputs until all are used.');
   });
 
   const motor = (cells: Cells) => scheduleOf({

@@ -48,7 +48,7 @@ describe('a status says what it rests on', () => {
     const schedule = opened({ devices: [{ type: 'lamp', qty: 9, rail: 'L1' }], types, supplies: [{ rail: 'L1', rated: 4 }] });
     // 9 × 0.5 A = 4.5 A of 4 A.
     const { numbers, checks } = explainCell(schedule, 'supplies', idAt(schedule, 'supplies'), 'status')!;
-    expect(numbers).toMatch(/^Rail L1 is asked for 4\.50\sA and may be used for 4\.00\sA: /);
+    expect(numbers).toMatch(/^Rail L1: demand 4\.50\sA exceeds the usable 4\.00\sA by /);
     expect(numbers!.endsWith(checks!)).toBe(true);
   });
 });

@@ -85,7 +85,7 @@ describe('a formula of a file is refused with a sentence', () => {
     ],
     [
       'a status', '=[supplies.status@L1]',
-      'Status of the sheet supplies is worked out last and no formula can read it.',
+      'Status of the sheet supplies is calculated last and no formula can read it.',
     ],
     [
       'letters', '=D1*2',

@@ -25,6 +25,31 @@ function counted(
   return { taken: of('taken', 'merged'), asked: of('undecided'), notes };
 }
 
+describe('a line', () => {
+  const asked = (source: string) => read(source).lines.filter(({ outcome }) => outcome === 'undecided').map(({ line, qty, reason }) => `${line}: ${qty} ${reason}`);
+
+  it('with a ref that stands there twice is asked about, and without one is another device', () => {
+    expect(asked('Ref;Device;Qty\nDP-1;Router;1\nDP-2;Router;1\nDP-2;Router;1\nDP-2;Router;2')).toEqual([
+      '4: 1 It is the same as line 3, ref included. Take it if it counts besides, or leave it out. It has the name of its type.',
+    ]);
+    expect(read('Device;Qty\nRouter;1\nRouter;1').sums).toMatchObject({ taken: 2, undecided: 0 });
+  });
+
+  it('whose ref names several is asked about where its quantity is another', () => {
+    // 1 to 4 are four; 3 to 6 are four.
+    expect(asked('Ref;Device;Qty\nBM-01 to BM-04;Router;1\nBM-05;Router;1\nD3..D6;Router;4\nL1-004;Router;2')).toEqual([
+      '2: 4 Its ref “BM-01 to BM-04” names 4, and its quantity is 1. Confirm it, or say how many there are. It has the name of its type.',
+    ]);
+  });
+
+  it.each(['Summary', 'Totals', 'Zusammenfassung', 'Récapitulatif'])('below “%s” may count once more what stands above', (title) => {
+    const { lines, sums } = read(`Device;Qty;Room\nRouter;2;A\nRouter;3;B\n;;\n${title};;\nRouter;5;`);
+    expect(sums).toMatchObject({ taken: 5, undecided: 5 });
+    expect(lines.at(-1)).toMatchObject({ flag: 'sum' });
+    expect(read(`${title};;\nDevice;Qty;Room\nRouter;2;A`).sums.taken).toBe(2);
+  });
+});
+
 describe('a list that stands there twice is asked about', () => {
   it('as two issues, each of them, and counts once by decision', () => {
     const tables = [{ cells: EG, sheet: 'Rev A' }, { cells: EG.replace('R2;Presence detector;3', 'R2;Presence detector;4'), sheet: 'Rev B' }];

@@ -13,7 +13,7 @@ function inWords(source: string) {
 
 describe('a status', () => {
   it.each([
-    'existing', 'Existing', 'option', 'Optional', 'by others', 'spare', 'Bestand', 'bestehend', 'optional', 'vorhanden', 'existant', 'en option', 'Reserve',
+    'Retain', 'Relocate', 'remove', 'bleibt', 'existing', 'Existing', 'option', 'Optional', 'by others', 'spare', 'Bestand', 'bestehend', 'optional', 'vorhanden', 'existant', 'en option', 'Reserve',
     'à conserver', 'existing, retained', 'NEP', 'N.I.C.', 'demontieren', 'nicht im Lieferumfang', 'in Pos. 1 enthalten', 'Bedarfsposition', 'Eventualposition',
   ])('%s is asked about', (status) => {
     expect(inWords(`Device;Qty;Status\nRouter;3;${status}\nRouter;2;new`)).toEqual({ asked: ['2: 3 superseded'], taken: ['2 Router @ null'] });

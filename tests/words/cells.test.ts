@@ -34,7 +34,7 @@ describe('what is typed', () => {
     ['de', 'enclosures.mounting', 'Einzelgehäuse Wandanbau', 'wall'],
     ['fr', 'enclosures.mounting', 'row-end-wall', 'row-end-wall'],
     ['de', 'types.load', 'Leistung', 'power'],
-    ['fr', 'runs.basis', 'courant demandé', 'demand'],
+    ['fr', 'runs.basis', 'courant d’emploi', 'demand'],
     ['it', 'types.purpose', 'lighting', 'lighting'],
     ['de', 'ways.kind', 'flink', 'fast'],
     ['fr', 'ways.kind', 'temporisé', 'slow'],

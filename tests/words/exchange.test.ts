@@ -60,7 +60,7 @@ const LISTS: (readonly [TakeoffSource, Partial<TakeoffOptions>?])[] = [
     + '\nXylo 4;=1+1;R2;\nXylo 4;ca. 5;R2;\nXylo 4;5;R2;psch\nXylo 4;5000000;R2;\nXylo 4;2,5;R2;\nXylo 4;3;R4;m\nXylo 4;0;R2;\n1;;;'],
   ['Device;Qty\nAaa;\nXylo 4;1'],
   ['Device;Qty;Unit\nXylo 4;1;\nXylo 4;1 lot;\nXylo 4;2 x 3;\nXylo 4;2;pr\nTotal;2;\n;9;\nXylo 4;3 entfällt;'],
-  ['Device;Qty\nL1;\nXxx;\nXylo 4;1'],
+  ['Device;Qty\nL1;\nXxx;\nXylo 4;1'], ['Ref;Device;Qty\nX1 to X4;Xylo 4;1\nX5;Xylo 4;1\nX5;Xylo 4;1'],
   [['1', '2', '3'].map((qty) => ({ cells: `Device;Qty\nXylo 4;${qty}`, sheet: `L${qty}` }))],
   ['Device;Qty per flat\nXylo 4;2'], ['Device;Qty per flat;Flats\nXylo 4;2;3'], ['Device;Qty\nNb logements;3\nXylo 4;2\nSpares\nXylo 4;2'],
   [';Aaa;Bbb\nCcc;1;2\nDdd;1;2'], ['Device;Qty;;Device;Qty\nXylo 4;1;;Xylo 4;2'], ['Device;Alt;Neu\nXylo 4;1;2'], ['Device;R1 (x3);R2\nXylo 4;1;2'],

@@ -89,14 +89,14 @@ describe('an explanation', () => {
     ],
     [
       'fr', 'devices', 'demand',
-      'Courant demandé = courant raccordé × facteur de simultanéité = 1,56\u00a0A × 75\u202f% = 1,17\u00a0A',
+      'Courant d’emploi = courant installé × facteur de simultanéité = 1,56\u00a0A × 75\u202f% = 1,17\u00a0A',
     ],
     [
       'de', 'supplies', 'connected',
       // 1.5625 A + 17 mA, and 21 mA that the run draws more, as 12.5 m of 12.1 Ω/km leave its devices some 23.6 V.
       'Anschlussstrom = Summe der Anschlussströme der Gerätezeilen, der Mehrströme der Leitungen und der Ströme der Relaisausgänge, die sie nennen = 3 Gerätezeilen + 1 Leitung, davon 1 nicht bekannt = ≥ 1,60\u00a0A',
     ],
-    ['fr', 'branches', 'cables', 'Liaisons = nombre de liaisons qui la nomment = 1 liaison = 1'],
+    ['fr', 'branches', 'cables', 'Câbles = nombre de câbles qui le nomment = 1 câble = 1'],
   ])('in %s of %s.%s', async (locale, sheet, key, text) => {
     const schedule = speaking(await loadWords(locale));
     expect(explanationText(explainCell(schedule, sheet, idAt(schedule, sheet), key)!)).toBe(text);

@@ -204,8 +204,11 @@ function saidOf(schedules: readonly Content[], words: Words): string[] {
       .flatMap((sheet) => schedule.rows(sheet).flatMap(({ id }) => explainCell(schedule, sheet, id, 'status') ?? []))
       .flatMap(({ title, words: rule, numbers, result, source, parts }) =>
         [title, rule, numbers ?? '', result, source, ...parts.flatMap(({ label, text }) => [label, text])]);
+    for (const finding of schedule.findings) schedule.accept(finding, { reason: '1', name: '1', date: '2026-01-02' });
+    const accepted = schedule.rows('supplies').flatMap(({ id }) => explainCell(schedule, 'supplies', id, 'status')?.result ?? []);
+    while (schedule.undo() !== undefined) { /* nothing is accepted any more */ }
     const remedies = schedule.findings.flatMap((finding) => schedule.remedy(finding)?.label ?? []);
-    const said = [...schedule.findings.map(({ message }) => message), ...remedies, ...explained];
+    const said = [...schedule.findings.map(({ message }) => message), ...remedies, ...explained, ...accepted];
     if (schedule.rows('supplies').length > 2) {
       // A formula loses the row that it refers to.
       schedule.act('Deletion', removeRows(schedule.document, 'supplies', [schedule.rows('supplies')[1]!.id]));
@@ -232,8 +235,8 @@ const withoutData = (text: string): string => text.replaceAll(ANY_DATA, ' ');
  * What no schedule brings about: a state that is said elsewhere, and faults that only a new formula engine could have.
  */
 const UNREACHED = new Set([
-  'note', '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.',
-  '{name}: the formula in {column} cannot be worked out. Simplify it.',
+  'note', '{name}: the formula in {column} cannot be read. Arguments are separated by ; and decimals by a point: correct it.',
+  '{name}: the formula in {column} cannot be calculated. Simplify it.',
 ]);
 
 describe('in a language that nobody speaks', () => {

@@ -181,9 +181,9 @@ test('German and French sentences of one sharing, word for word', async () => {
     return leftOutSentence(sharing.over, sharing.leftOut[0]!, words);
   };
   expect(await of('de')).toBe(
-    'Die Zeile braucht 9 Teilnehmer; eine Buslinie hat höchstens Platz für 5 Teilnehmer. Die Zeile teilen oder eine größere Buslinie eintragen.'
+    'Die Zeile braucht 9 Teilnehmer; ein Bus-Strang hat höchstens Platz für 5 Teilnehmer. Die Zeile teilen oder einen größeren Bus-Strang eintragen.'
   );
   expect(await of('fr')).toBe(
-    'La ligne demande 9 participants\u202f; une ligne de bus en reçoit au plus 5. Diviser la ligne ou indiquer une ligne de bus plus grande.'
+    'La ligne demande 9 participants\u202f; un segment de bus en reçoit au plus 5. Diviser la ligne ou indiquer un segment de bus plus grand.'
   );
 });

@@ -42,7 +42,7 @@ export function removeSelected(model: GridModel, selection: GridSelection): Plan
 export function moveSelectedTo(model: GridModel, selection: GridSelection, line: number): Plan {
   const { schedule: { document }, sheet, words, lines } = model;
   if (model.sight.sort !== undefined) {
-    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them as entered first.'));
+    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them in entry order first.'));
   }
   const ids = selectedIds(model, selection);
   const groupAt = (at: number) => lines.findLastIndex(({ kind }, index) => kind === 'heading' && index < at);
@@ -70,7 +70,7 @@ export function moveSelected(model: GridModel, selection: GridSelection, directi
   const ids = selectedIds(model, selection);
   if (ids.length === 0) return nothing();
   if (model.sight.sort !== undefined) {
-    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them as entered first.'));
+    return nothing(words.say('The rows are shown sorted, and have no place to move to. Show them in entry order first.'));
   }
   const neighbour = idAt(model, direction === 'up' ? selection.lines[0]! - 1 : selection.lines.at(-1)! + 1);
   if (neighbour < 0) {

@@ -113,6 +113,8 @@ export function editorsFor(host: EditorHost): { text: typeof TextEditor; listed:
       super.open();
       const column = inputAt(host.model(), this.col!);
       if (column !== undefined) this.TEXTAREA.setAttribute('aria-label', editorName(host.model(), this.row!, column));
+      // On site, with a finger, what is measured is typed on the keyboard of numbers.
+      this.TEXTAREA.inputMode = column?.rare === 'measured' ? 'decimal' : '';
       this.TEXTAREA.setAttribute('autocomplete', 'off');
       this.TEXTAREA.setAttribute('spellcheck', 'false');
       this.TEXTAREA.removeAttribute('aria-invalid');

@@ -1,5 +1,5 @@
 import { SEVERITIES, STATE_WORDS, type Finding, type Severity } from '../../../src/findings/index.ts';
-import { formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
+import { findColumn, formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
 import type { Mark } from '../../look/index.ts';
 import { isStatus, type GridModel } from '../grid-model.ts';
 
@@ -16,8 +16,6 @@ export interface CellLook {
   readonly status?: Mark;
 }
 
-const isMark = (value: unknown): value is Mark => typeof value === 'string' && value in STATE_WORDS;
-
 /** Whether a finding asks for something and nobody has accepted it. */
 export function isOpen({ severity, accepted }: Finding): boolean {
   return severity !== 'note' && accepted === undefined;
@@ -31,6 +29,18 @@ export function openFindings(findings: readonly Finding[]): Finding[] {
 /** The worst severity among findings. */
 export function worstOf(findings: readonly Finding[]): Severity | undefined {
   return SEVERITIES.find((severity) => findings.some((finding) => finding.severity === severity));
+}
+
+/**
+ * What stands beside the number of a row: its status, where it has one, else the worst that is open, else that something
+ * is accepted; nothing where nothing is to be said.
+ */
+export function rowMark({ schedule, sheet }: GridModel, id: number, findings: readonly Finding[]): Mark | undefined {
+  if (findColumn(sheet, 'status') !== undefined) {
+    const standing = schedule.standing(sheet, id);
+    return standing === 'ok' ? undefined : standing ?? undefined;
+  }
+  return worstOf(openFindings(findings)) ?? (findings.some(({ accepted }) => accepted !== undefined) ? 'accepted' : undefined);
 }
 
 /** How the cell of a row looks. */
@@ -63,7 +73,8 @@ export function cellLook(model: GridModel, id: number, column: Column, findings:
     ...found.map(({ message }) => message),
   ].join('. ');
   const common = { classes, description, invalid: found.length > 0 || refused !== undefined, readOnly: column.role === 'computed' };
-  if (isStatus(column) && isMark(value)) return { ...common, text: words.say(STATE_WORDS[value]), status: value };
+  const standing = isStatus(column) ? schedule.standing(sheet, id) : null;
+  if (standing !== null) return { ...common, text: words.say(STATE_WORDS[standing]), status: standing };
   const sign = schedule.partialSign(sheet, id, column.key);
   const text = formatCell(column, value, words, 'show');
   return { ...common, text: sign === '' || text === '' ? text : `${sign}\u202f${text}` };

@@ -1,11 +1,11 @@
 import type Handsontable from 'handsontable/base';
 import { render } from 'lit';
-import type { Finding } from '../../../src/findings/index.ts';
+import { STATE_WORDS, type Finding } from '../../../src/findings/index.ts';
 import { markShape, type Mark } from '../../look/index.ts';
 import { isPointed, type Pointed } from '../editing/pointing.ts';
 import { inputAt, type GridModel } from '../grid-model.ts';
 import { headingText } from './heading-text.ts';
-import { cellLook, openFindings, worstOf } from './cell-look.ts';
+import { cellLook, openFindings, rowMark } from './cell-look.ts';
 
 /** Texts of more signs than this may be cut off, and are shown whole under the pointer. */
 const LONG = 16;
@@ -86,7 +86,7 @@ export function cellRenderer(source: RenderSource): { draw: Handsontable.rendere
   return { draw, forget: () => { kept.model = undefined; } };
 }
 
-/** Row header: the number of the row as entered, by which formulas call it, and the shape of the worst found in it. */
+/** Row header: the number of the row as entered, by which formulas call it, and the shape of its status. */
 export function drawRowHeading(source: RenderSource, row: number, heading: HTMLTableCellElement): void {
   const { model } = source;
   const line = model.lines[row];
@@ -99,9 +99,9 @@ export function drawRowHeading(source: RenderSource, row: number, heading: HTMLT
     return;
   }
   const number = String(model.schedule.document.position(model.sheet, line.id) + 1);
-  const found = openFindings(model.schedule.findingsOf(model.sheet, line.id));
-  const worst = worstOf(found);
-  if (worst === undefined) { box.replaceChildren(number); return; }
-  heading.title = found.map(({ message }) => message).join('\n');
-  box.replaceChildren(shapeOf(worst), number);
+  const found = model.schedule.findingsOf(model.sheet, line.id);
+  const mark = rowMark(model, line.id, found);
+  const said = openFindings(found).map(({ message }) => message);
+  if (said.length > 0 || mark !== undefined) heading.title = said.join('\n') || model.words.say(STATE_WORDS[mark!]);
+  box.replaceChildren(...mark === undefined ? [] : [shapeOf(mark)], number);
 }

@@ -40,10 +40,11 @@ export function columnWidths(
   return columns.map((column) => {
     const texts = ids.map((id) => cellLook(model, id, column, []).text).filter((text) => text !== '');
     const widths = texts.map((text) => measure(fit === 'whole' ? text : text.slice(0, 60))).sort((a, b) => a - b);
-    const isWhole = fit === 'whole' || isNumeric(column);
+    // A status is read whole, in whatever language.
+    const isWhole = fit === 'whole' || isNumeric(column) || isStatus(column);
     const fitting = widths[isWhole ? widths.length - 1 : Math.ceil(widths.length * FITTING) - 1] ?? 0;
     const room = isStatus(column) ? ROOM + 2.6 : ROOM;
-    const widest = fit === 'whole' ? MOST : beginAlike(texts) ? 2 * WIDEST : WIDEST;
+    const widest = fit === 'whole' || isStatus(column) ? MOST : beginAlike(texts) ? 2 * WIDEST : WIDEST;
     const texted = Math.min(widest * size, fitting + room * size);
     return Math.round(Math.max(NARROWEST * size, headingWidth(column, model.words, measure) + 1.25 * size, texted));
   });

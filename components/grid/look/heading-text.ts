@@ -1,5 +1,5 @@
 import { STATE_WORDS } from '../../../src/findings/index.ts';
-import { findColumn, isBlank, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
+import { isBlank, SCHEMA, type CellValue } from '../../../src/schedule/index.ts';
 import { figureText, numberAt, valueText, type Mark } from '../../look/index.ts';
 import { message } from '../../../src/words/index.ts';
 import type { GridModel } from '../grid-model.ts';
@@ -33,14 +33,13 @@ export function groupFigures(model: GridModel, line: HeadingLine): GroupFigures 
   if (line.id < 0) return figuresOfTheRest(model, line, rows);
   const value = (key: string): CellValue => schedule.value(line.sheet, line.id, key);
   const tag = value(SCHEMA[line.sheet].tag);
-  const status = findColumn(line.sheet, 'status') === undefined ? null : value('status');
   const purpose = line.sheet === 'supplies' ? value('purpose') : null;
   return {
     title: tag === null ? words.say('no tag') : String(tag),
     purpose: typeof purpose === 'string' ? words.text(purpose) : '',
     ...figuresOf(model, line),
     rows,
-    status: typeof status === 'string' && status in STATE_WORDS ? status as Mark : undefined,
+    status: schedule.standing(line.sheet, line.id) ?? undefined,
   };
 }
 

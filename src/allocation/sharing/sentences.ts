@@ -29,7 +29,7 @@ export function servedText(serves: Served | null, words: Words): string {
 const CAPACITIES: Readonly<Record<CapacityLimit, string>> = {
   limit: message('A branch carries up to its limit.'),
   reserve: message('A branch carries up to its limit less its reserve.'),
-  target: message('A supply carries up to its target of what may be used of it.'),
+  target: message('A supply carries up to the target of its usable current.'),
   fuse: message('A supply carries up to its fuse.'),
   extension: message('Each carries so much less that what is there may grow by the extension.'),
 };
@@ -93,7 +93,7 @@ function reasons(own: Readonly<Record<'size-unknown' | 'takes-none' | 'nothing-t
       'Its run feeds devices of several panels, which stay in theirs. Give them runs of their own, or share out between panels too.'
     ),
     'run-elsewhere': message(
-      'The rail that feeds its run has no room for it, or is kept for another purpose. Give it another run.'
+      'The rail that feeds its run has no capacity for it, or is kept for another purpose. Give it another run.'
     ),
   };
 }
@@ -102,11 +102,11 @@ function noRoomOnBranch(code: 'too-large' | 'no-room', { of, size, most }: LeftO
   const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
     ? words.say(
-      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has room left. Enter another one.',
+      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}, and no branch that is large enough has capacity left. Enter another one.',
       values
     )
     : words.say(
-      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has room for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.',
+      '{of, select, row {The row takes} other {One device takes}} {size, plural, one {# node} other {# nodes}}; a branch has capacity for {most, plural, one {# node} other {# nodes}} at most. {of, select, row {Split the row, or enter} other {Enter}} a larger branch.',
       values
     );
 }
@@ -115,11 +115,11 @@ function noRoomOnSupply(code: 'too-large' | 'no-room', { of, size, most }: LeftO
   const values = { of, size: rounded(size), most: Number(fixed(most, 3, 'down')) };
   return code === 'no-room'
     ? words.say(
-      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has room left. Enter another one.',
+      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A, and no supply that is large enough has capacity left. Enter another one.',
       values
     )
     : words.say(
-      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has room for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.',
+      '{of, select, run {The devices of its run together take} row {The row takes} other {One device takes}} {size} A; a supply has capacity for {most} A at most. {of, select, run {Spread them over more runs, or enter} row {Split the row, or enter} other {Enter}} a larger supply.',
       values
     );
 }

@@ -148,7 +148,7 @@ function* sizeGroup(
         units: 2 * set.length,
       })],
       ...connected <= withRounding(total * share) ? []
-        : [words.say('It lives on diversity: everything at once takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })],
+        : [words.say('It lives on diversity: everything at the same time takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })],
       words.say('Feeds with their breakers, and what cables make devices draw more are not counted.'),
     ];
     for (const place of new Set(set)) {

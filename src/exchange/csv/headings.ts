@@ -12,6 +12,12 @@ export interface Heading {
   readonly unit: string | undefined;
 }
 
+/** Titles that files of earlier versions were written with. */
+const FORMER: Readonly<Partial<Record<string, string>>> = {
+  minVoltage: 'Least voltage', fullUpTo: 'Full up to', lessPerKelvin: 'Less per kelvin', maxOutput: 'Most output',
+  maxDrop: 'Most drop', maxCurrent: 'Most current', maxInside: 'Most inside',
+};
+
 const plain = (text: string) => text.trim().replace(/\s+/g, ' ').toLowerCase();
 
 type ColumnsByName = ReadonlyMap<SheetName, ReadonlyMap<string, Column>>;
@@ -24,8 +30,10 @@ function columnsByName(words: Words): ColumnsByName {
   if (byName === undefined) {
     byName = new Map(SHEET_NAMES.map((sheet) => [sheet, new Map(
       // What files are written with goes last, as it always means its own column.
-      [(column: Column) => words.text(column.title), ({ title }: Column) => title, ({ key }: Column) => key]
-        .flatMap((nameOf) => SCHEMA[sheet].columns.map((column) => [plain(nameOf(column)), column] as const)),
+      [
+        ({ key, title }: Column) => FORMER[key] ?? title, (column: Column) => words.text(column.title),
+        ({ title }: Column) => title, ({ key }: Column) => key,
+      ].flatMap((nameOf) => SCHEMA[sheet].columns.map((column) => [plain(nameOf(column)), column] as const)),
     )]));
     known.set(words, byName);
   }

@@ -9,7 +9,7 @@ import { DASH, headingFields } from './find-heading.ts';
 import { LineCells } from './line-cells.ts';
 import type { Legend } from './legend.ts';
 import type { LineDraft, LineFlag } from './line.ts';
-import { countsUnits, isEach, perUnit, roomsSaid, unitsSaid } from './per-unit.ts';
+import { countsUnits, isEach, perUnit, refsSaid, roomsSaid, unitsSaid } from './per-unit.ts';
 import { plainKey, plainWords } from './plain-words.ts';
 import { readQuantity, type Quantity } from './quantity.ts';
 import type { TakeoffRecord } from './records.ts';
@@ -17,7 +17,7 @@ import { ColumnSums } from './running-sums.ts';
 import type { Band } from './side-by-side.ts';
 import { lineKey, sourceOf, type TakeoffTable } from './source.ts';
 import { isStatus, isSuperseded } from './superseded-words.ts';
-import { isTotalName, namesTotal } from './total-words.ts';
+import { headsSummary, isTotalName, namesTotal } from './total-words.ts';
 
 /** What is known of a list before its lines are read. */
 export interface DraftContext {
@@ -91,7 +91,9 @@ export class LineReader {
   /** The same by column, as a line says it of flats that stand beside one another. */
   readonly #timesBelow = new Map<number, Times>();
   /** A title that says that its lines count no longer or perhaps; whether lines stand below it, or titles of places. */
-  #aside: { readonly text: string; readonly holds: 'nothing' | 'lines' | 'places' } | undefined;
+  #aside: { readonly text: string; readonly holds: 'nothing' | 'lines' | 'places'; readonly flag: LineFlag } | undefined;
+  /** Lines with a ref, as they stand, with the first of each. */
+  readonly #refs = new Map<string, number>();
 
   constructor(context: DraftContext, records: readonly TakeoffRecord[]) {
     const { columns, sheetArea, words } = context;
@@ -148,7 +150,10 @@ export class LineReader {
   /** Lines below «Bestand» are asked about, up to the next title that is no place within it. */
   #asideBelow(title: string): void {
     const isPlace = looksLikeArea(title);
-    if (!isPlace && (isSuperseded(title) || isStatus(title, MOST_TITLE_WORDS))) this.#aside = { text: title, holds: 'nothing' };
+    const isSummary = this.#counted.size > 0 && headsSummary(title);
+    if (!isPlace && (isSummary || isSuperseded(title) || isStatus(title, MOST_TITLE_WORDS))) {
+      this.#aside = { text: title, holds: 'nothing', flag: isSummary ? 'sum' : 'superseded' };
+    }
     else if (this.#aside !== undefined && isPlace && this.#aside.holds !== 'lines') this.#aside = { ...this.#aside, holds: 'places' };
     else this.#aside = undefined;
   }
@@ -198,6 +203,7 @@ export class LineReader {
     });
     const checked = isTotal && filled.length === 0 ? drafts
       : this.#withTotal(record, items, { filled, isTotal }, drafts);
+    if (isTotal && texts.length === 1 && headsSummary(texts[0]!)) this.#asideBelow(texts[0]!);
     if (isTotal && items.some(({ decision }) => decision === undefined)) this.#beginPart(record.line + 1);
     return checked;
   }
@@ -220,6 +226,12 @@ export class LineReader {
     if (qty === null || qty === 0 || (doubt !== undefined && proposal === undefined && perUnit(unit) === undefined)
       || this.#headingsName || this.#isCalledTotal(record)) return written;
     const per = perUnit(count.whole) ?? perUnit(unit);
+    const ref = this.#cells.cell(record.fields, 'ref');
+    const refs = count.isOneOfSeveral ? undefined : refsSaid(ref);
+    if (refs !== undefined && refs !== qty && doubt === undefined) {
+      return { ...written, qty: refs, proposal: refs, doubt: words.say(
+        'Its ref “{ref}” names {refs}, and its quantity is {qty}. Confirm it, or say how many there are.', { ref, refs, qty }) };
+    }
     const found = this.#timesOf(record, count, unit);
     const text = record.fields[count.index]!;
     if (found === undefined) {
@@ -243,7 +255,8 @@ export class LineReader {
     const own = column === undefined ? null : readQuantity(fields[column.index] ?? '', '', this.#decimal).qty;
     if (own !== null) return { times: own, where: column!.heading };
     const place = this.#cells.placeOf(fields);
-    const rooms = isEach(fields[index] ?? '') || (perUnit(whole) ?? perUnit(unit)) === 'place' ? roomsSaid(place) : undefined;
+    const isPerRoom = isEach(`${fields[index] ?? ''} ${this.#cells.cell(fields, 'note')}`) || (perUnit(whole) ?? perUnit(unit)) === 'place';
+    const rooms = isPerRoom ? roomsSaid(place) : undefined;
     if (rooms !== undefined) return { times: rooms, where: place };
     return timesSaid(whole) ?? timesSaid(place) ?? this.#timesBelow.get(index) ?? this.#timesTitle ?? this.#timesAbove;
   }
@@ -387,7 +400,7 @@ export class LineReader {
     const under = this.#aside?.text
       ?? (this.#counts.every((count) => count.askedUnder !== undefined) ? askedUnder : undefined);
     if (said === undefined && under !== undefined) {
-      return { flag: 'superseded', why: words.say('It stands under “{heading}”. Take it if it counts all the same, or leave it out.', { heading: under }) };
+      return { flag: this.#aside?.flag ?? 'superseded', why: words.say('It stands under “{heading}”. Take it if it counts all the same, or leave it out.', { heading: under }) };
     }
     if (said !== undefined) {
       return { flag: 'superseded', why: words.say('It says “{text}”. Take it if it counts all the same, or leave it out.', { text: said }) };
@@ -406,6 +419,10 @@ export class LineReader {
     if (hiddenColumns?.has(index) === true) {
       return { flag: 'hidden', why: words.say('Its column is hidden in the workbook. Take it if it counts, or leave it out.') };
     }
+    const same = this.#sameAbove(line, fields);
+    if (same !== undefined) {
+      return { flag: 'sum', why: words.say('It is the same as line {line}, ref included. Take it if it counts besides, or leave it out.', { line: same }) };
+    }
     const guessed = this.#context.columns.find(({ isGuess }) => isGuess === true);
     if (guessed !== undefined) {
       return { flag: 'matrix', why: words.say('“{type}” may be a type and “{area}” a room, or the other way round. Choose what column {column} holds, or take it as it is.', {
@@ -413,6 +430,15 @@ export class LineReader {
     }
     return askedUnder === undefined ? undefined : { flag: 'sum', why: words.say(
       'It stands under “{heading}”, beside another count. Take it if it counts besides, or leave it out.', { heading: askedUnder }) };
+  }
+
+  /** The line above that has the same in every cell, where one of these is a ref: one with a number, as no code has. */
+  #sameAbove(line: number, fields: readonly string[]): number | undefined {
+    if (!/\d/.test(this.#cells.cell(fields, 'ref'))) return undefined;
+    const key = JSON.stringify(fields);
+    const first = this.#refs.get(key) ?? line;
+    this.#refs.set(key, first);
+    return first === line ? undefined : first;
   }
 
   /** A single count under «Qty L0» is of that place where no column says another. */

@@ -50,6 +50,7 @@ export function unitsSaid(text: string): number | undefined {
 }
 
 const EACH = /(?:^|[\s\d])(?:each|jeweils|je|chacune?|apiece)(?!\p{L})/u;
+const REFS = /^(\D*)(\d{1,5})\s*(?:\.{2,}|…|[–—]|\s-\s|to|bis|a|au)\s*(?:\1)?(\d{1,5})$/u;
 const STRETCH = /(\d{1,4})\s*(?:[-–—]|to|bis|a|au)\s*(\d{1,4})$/u;
 
 /** Whether a quantity is for each of several, as «1 each»; in a column of units that means pieces. */
@@ -57,11 +58,21 @@ export function isEach(quantity: string): boolean {
   return EACH.test(plain(quantity));
 }
 
+/** How many refs «BM-01 to BM-04» and «D3..D6» are; `undefined` for a single one. */
+export function refsSaid(ref: string): number | undefined {
+  const [, , from, to] = REFS.exec(plain(ref)) ?? [];
+  return several(from, to);
+}
+
 /** How many rooms «102–105» and «Bedrooms 201 to 212» are; `undefined` for a room, and for what is no such stretch. */
 export function roomsSaid(area: string): number | undefined {
   const [, from, to] = STRETCH.exec(plain(area)) ?? [];
-  const rooms = Number(to) - Number(from) + 1;
-  return rooms > 1 && rooms < 1000 ? rooms : undefined;
+  return several(from, to);
+}
+
+function several(from: string | undefined, to: string | undefined): number | undefined {
+  const number = Number(to) - Number(from) + 1;
+  return number > 1 && number < 1000 ? number : undefined;
 }
 
 function plain(text: string): string {

@@ -25,11 +25,11 @@ export function isSuperseded(text: string): boolean {
 
 /** Words for what is there already, is an option or a spare, in English, German, French; common practice, no source. */
 const STATUS_WORDS = [
-  'existing', 'retained', 're use', 'reuse', 'reused', 'option', 'options', 'optional', 'provisional', 'alternative', 'spare', 'spares', 'reserve', 'reserves',
-  'bestand', 'bestandsgerat', 'bestehend', 'bestehende', 'bestehender', 'bestehendes', 'vorhanden', 'vorhandene', 'vorhandener', 'vorhandenes',
+  'existing', 'retain', 'retained', 'to remain', 'remove', 'relocate', 'relocated', 're use', 'reuse', 'reused', 'option', 'options', 'optional', 'provisional', 'alternative', 'spare', 'spares', 'reserve', 'reserves',
+  'bestand', 'bestandsgerat', 'bleibt', 'versetzen', 'umsetzen', 'entfernen', 'bestehend', 'bestehende', 'bestehender', 'bestehendes', 'vorhanden', 'vorhandene', 'vorhandener', 'vorhandenes',
   'wiederverwenden', 'wiederverwendet', 'wiederverwendung', 'optionen', 'eventual', 'eventualposition', 'eventualpositionen', 'bedarfsposition', 'bedarfspositionen', 'alternativ', 'alternativposition', 'alternativpositionen',
   'ersatz', 'reserven',
-  'existant', 'existante', 'existants', 'existantes', 'conserve', 'conservee', 'conserves', 'conservees', 'a conserver', 'reemploi', 'reemploye',
+  'maintenu', 'deposer', 'deplacer', 'existant', 'existante', 'existants', 'existantes', 'conserve', 'conservee', 'conserves', 'conservees', 'a conserver', 'reemploi', 'reemploye',
   'optionnel', 'optionnelle', 'optionnels', 'optionnelles', 'variante', 'en attente', 'rechange',
 ];
 const NEGATIONS = /\b(?:not?|non|nicht|kein|keine|pas|sans|without|ohne)\b/;

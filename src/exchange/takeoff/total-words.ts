@@ -25,6 +25,14 @@ const WHOLE = new Set([
   'recapitulatif', 'tous les appareils', 'nombre d appareils',
 ]);
 
+/** Words of a title below which devices are counted once more, by type; common practice, no source. */
+const SUMMARY_TITLE = /\b(?:totals|summary|recap|summen|ubersicht|uebersicht|zusammenfassung|zusammenstellung|totaux|recapitulatif|recapitulation|synthese)\b/;
+
+/** Whether a title heads a summary of what stands above it. */
+export function headsSummary(title: string): boolean {
+  return SUMMARY_TITLE.test(plainWords(title).join(' '));
+}
+
 /** Whether what a line is called, without a device, is a total: «Summe EG», «c/f», «Σ». */
 export function isTotalName(text: string): boolean {
   return namesTotal(text) || /^[Σ∑]|^=+$/.test(text) || WHOLE.has(plainWords(text).join(' '));

@@ -22,7 +22,7 @@ const FAULTS: Readonly<Record<string, string>> = {
   NUM: message('{name}: the formula in {column} has no finite result. Check what it refers to.'),
   VALUE: message('{name}: the formula in {column} does not give a number. Check what it refers to.'),
   ERROR: message(
-    '{name}: the formula in {column} cannot be read. Arguments are parted by ; and decimals by a point: correct it.'
+    '{name}: the formula in {column} cannot be read. Arguments are separated by ; and decimals by a point: correct it.'
   ),
   NA: message(
     '{name}: the formula in {column} finds no match for what it looks up. Check the value that it looks for.'
@@ -55,7 +55,7 @@ function faultOf(row: RowReader, column: InputColumn, fault: TypedFault): string
       { ...values, problem }
     );
   }
-  const said = FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be worked out. Simplify it.');
+  const said = FAULTS[fault.type] ?? message('{name}: the formula in {column} cannot be calculated. Simplify it.');
   return row.say(said, values);
 }
 

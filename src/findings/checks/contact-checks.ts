@@ -16,6 +16,6 @@ export const contactChecks: readonly Check[] = [
     '{name}: up to which direct voltage its ratings hold is not known, and {waiting, plural, one {# output waits} other {# outputs wait}} for it. Enter it, or choose another contact there.'
   )),
   awaitedInput('contact-inrush-missing', 'inrush', WITH_INRUSH, message(
-    '{name}: the peak current that it may make is not known, and {waiting, plural, one {# output waits} other {# outputs wait}} for it. Enter it, or choose another contact there.'
+    '{name}: its making capacity is not known, and {waiting, plural, one {# output waits} other {# outputs wait}} for it. Enter it, or choose another contact there.'
   )),
 ];

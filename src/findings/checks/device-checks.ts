@@ -87,10 +87,10 @@ export const deviceChecks: readonly Check[] = [
   currentUnknown('device-quantity-missing', 'qty'),
   currentUnknown('device-draw-missing', 'unitDraw'),
   oneTooMuch('device-over-supply', 'rail', 'usable', message(
-    '{name}: one device draws {draw}, and rail {on} may be used for {most}. No diversity helps: put it on a larger supply.'
+    '{name}: one device draws {draw}, and rail {on} has {most} usable. No diversity helps: put it on a larger supply.'
   )),
   oneTooMuch('device-over-run', 'run', 'carries', message(
-    '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a thicker conductor or more pairs.'
+    '{name}: one device draws {draw}, and the cable of run {on} may carry {most}. No diversity helps: use a larger conductor or more pairs.'
   )),
   {
     rule: 'device-start-unknown', sheet: 'devices', key: 'type', severity: 'incomplete', only: namingNone('type'),

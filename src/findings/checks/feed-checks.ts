@@ -26,13 +26,13 @@ export const feedChecks: readonly Check[] = [
   overLimit({
     rule: 'feed-over-rated', sheet: 'feeds', key: 'demand', limit: (row) => row.number('rated'),
     message: message(
-      '{name} is asked for {value} and is rated {limit}: {excess} too much. Move outputs or supplies to another feed, or lower the diversity if not all are on at once.'
+      '{name}: demand {value} exceeds the rating {limit} by {excess}. Move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.'
     ),
   }),
   overTarget({
     rule: 'feed-over-target', sheet: 'feeds', current: 'demand', rating: 'rated',
     message: message(
-      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs or supplies to another feed, or lower the diversity if not all are on at once.'
+      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.'
     ),
   }),
   {

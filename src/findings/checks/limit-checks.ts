@@ -184,7 +184,7 @@ export function partialTotal(
       const runs = collapsed === undefined ? 0 : row.fact(collapsed) ?? 0;
       return {
         value, limit: null, message: runs === 0 ? row.say(message, { value: write(value), missing }) : row.say(
-          '{name} carries at least {value}: {runs, plural, one {# run on it has} other {# runs on it have}} no working voltage, and what {runs, plural, one {it draws} other {they draw}} is not known{others, plural, =0 {} one {, as of # other row} other {, as of # other rows}}. Put that right first, at the runs.',
+          '{name} carries at least {value}: {runs, plural, one {# run on it has} other {# runs on it have}} no stable operating point, and what {runs, plural, one {it draws} other {they draw}} is not known{others, plural, =0 {} one {, as of # other row} other {, as of # other rows}}. Put that right first, at the runs.',
           { value: write(value), runs, others: missing - runs }
         ),
       };

@@ -65,10 +65,10 @@ const STATES: readonly [MeasuredState, Readonly<Record<MeasuredSheet, string>>][
   }],
   ['open', {
     supplies: message(
-      '{name} has its voltage and gives {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.'
+      '{name} has its voltage and gives {current}, where {worked} are calculated. See whether the devices are switched on and fitted, then look for an open protection or terminal behind it.'
     ),
     runs: message(
-      '{name} has its voltage and carries {current}, where {worked} are worked out. See whether the devices are switched on and fitted, then look for an open terminal at them.'
+      '{name} has its voltage and carries {current}, where {worked} are calculated. See whether the devices are switched on and fitted, then look for an open terminal at them.'
     ),
   }],
 ];
@@ -128,7 +128,7 @@ function overCurrent(
 const DIFFERS: Readonly<Record<MeasuredSheet, { readonly more: string; readonly less: string }>> = {
   supplies: {
     more: message(
-      'Usually more is switched on at once than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'
+      'Usually more is switched on at the same time than the diversity says, or a device is missing in the schedule or draws more than entered. Check diversity, counts and draws.'
     ),
     less: message(
       'Usually devices are not fitted, switched off or dimmed, or draw less than entered. Check that all of them work.'
@@ -157,8 +157,8 @@ function currentDiffers(sheet: MeasuredSheet, most: (row: RowReader) => number |
       allowed: roundedDown(amps(allowed, difference)),
     };
     const said = measured > worked
-      ? `${row.say('{name}: {measured} measured, {worked} worked out: {difference} more, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].more)}`
-      : `${row.say('{name}: {measured} measured, {worked} worked out: {difference} less, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].less)}`;
+      ? `${row.say('{name}: {measured} measured, {worked} calculated: {difference} more, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].more)}`
+      : `${row.say('{name}: {measured} measured, {worked} calculated: {difference} less, where {allowed} may differ.', values)} ${row.say(DIFFERS[sheet].less)}`;
     return { limit: worked, message: said };
   });
 }
@@ -211,13 +211,13 @@ function hasEnoughBefore(row: RowReader, atEnd: number): boolean {
 export const measuredChecks: readonly Check[] = [
   ...stateChecks,
   overCurrent('over-usable', 'supplies', usable, message(
-    '{name} was measured at {measured} and may be used for {limit}: {excess} too much. Move devices to another rail, or fit a larger supply.'
+    '{name} was measured at {measured}, which exceeds the usable {limit} by {excess}. Move devices to another rail, or fit a larger supply.'
   )),
   overCurrent('over-protection', 'runs', ratedOf, message(
     '{name} was measured at {measured} through a protection of {limit}: {excess} too much. Switch devices off until it holds, find the one that draws too much or is missing in the schedule, and share the load over more runs.'
   )),
   overCurrent('over-carries', 'runs', (row) => row.number('carries'), message(
-    '{name} was measured at {measured} and its cable may carry {limit} where it lies: {excess} too much. Switch devices off until it does, then use a thicker conductor or more pairs.'
+    '{name} was measured at {measured} and its cable may carry {limit} where it lies: {excess} too much. Switch devices off until it does, then use a larger conductor or more pairs.'
   )),
   currentDiffers('supplies', usable),
   currentDiffers('runs', fuse),
@@ -231,7 +231,7 @@ export const measuredChecks: readonly Check[] = [
     const needed = row.number('minVoltage');
     return needed === null || !exceeds(needed, measured) || hasEnoughBefore(row, measured) ? undefined : {
       limit: needed,
-      message: row.say('{name} was measured at {measured} at its far end, where a device needs {needed}. Check joints, length and conductor; use a thicker conductor or more pairs.', {
+      message: row.say('{name} was measured at {measured} at its far end, where a device needs {needed}. Check joints, length and conductor; use a larger conductor or more pairs.', {
         measured: volts(measured, needed), needed: roundedUp(volts(needed, measured)),
       }),
     };
@@ -247,7 +247,7 @@ export const measuredChecks: readonly Check[] = [
     const allowed = allowedDropError(expected, atRail === null ? share * nominal : null);
     return !exceeds(lost - expected, allowed) ? undefined : {
       value: lost, limit: expected,
-      message: row.say('{name} loses {lost} as measured, where {expected} are worked out and {allowed} more may be. Look for a joint or a terminal of high resistance first; then check length and conductor.', {
+      message: row.say('{name} loses {lost} as measured, where {expected} are calculated and {allowed} more may be. Look for a joint or a terminal of high resistance first; then check length and conductor.', {
         lost: volts(lost, expected), expected: volts(expected, lost), allowed: roundedDown(volts(allowed)),
       }),
     };

@@ -75,7 +75,7 @@ export const outputChecks: readonly Check[] = [
   overLimit({
     rule: 'output-over-rating', sheet: 'outputs', key: 'current', limit: (row) => row.number('rating'),
     message: message(
-      '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} coil {coil} dc {DC} other {DC coil}} loads: {excess} too much. Share the load over more outputs, use a stronger contact, or let it switch a contactor.'
+      '{name} switches {value} with a contact rated {limit} for {kind, select, resistive {resistive} lamp {lamp} motor {motor} coil {coil} dc {DC} other {DC coil}} loads: {excess} too much. Share the load over more outputs, use a higher-rated contact, or let it switch a contactor.'
     ),
     values: (row) => ({ kind: String(row.value('kind')) }),
     remedy: loadsThatStay,
@@ -92,7 +92,7 @@ export const outputChecks: readonly Check[] = [
   overLimit({
     rule: 'output-over-inrush', sheet: 'outputs', key: 'inrushTotal', limit: (row) => row.numberOf('contact', 'inrush'),
     message: message(
-      '{name} sees an inrush of {value} and its contact may make {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'
+      '{name}: its inrush is {value} and the making capacity of its contact {limit}: {excess} too much. Share the load over more outputs, or limit the inrush.'
     ),
     remedy: loadsThatStay,
   }),
@@ -125,7 +125,7 @@ export const outputChecks: readonly Check[] = [
     find: (row) => row.value('kind') === null || isOnDirect(row) ? undefined : {
       value: null, limit: null,
       message: row.say(
-        '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose dc or dcCoil as its kind, or its feed in place of the rail.',
+        '{name}: rail {rail} gives direct current, and a contact has other ratings for it, so whether it bears the load is not known. Choose DC or DC coil as its kind, or its feed in place of the rail.',
         { rail: String(row.own('rail')) }
       ),
     },
@@ -133,7 +133,7 @@ export const outputChecks: readonly Check[] = [
   overTarget({
     rule: 'output-over-target', sheet: 'outputs', current: 'current', rating: 'rating',
     message: message(
-      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: share the load over more outputs, or use a stronger contact.'
+      '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: share the load over more outputs, or use a higher-rated contact.'
     ),
     remedy: loadsThatStay,
   }),
@@ -144,7 +144,7 @@ export const outputChecks: readonly Check[] = [
   missingInput(
     'output-kind-missing', 'outputs', 'kind',
     message(
-      '{name} has no kind of load entered, and a contact is rated for each{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose resistive, lamp, motor, coil, dc or dcCoil.'
+      '{name} has no kind of load entered, and a contact is rated for each{waiting, plural, =0 {} one {, and # row waits for it} other {, and # rows wait for it}}. Choose resistive, lamp, motor, coil, DC or DC coil.'
     ), undefined, waitingFor
   ),
   currentUnknown('output-power-missing', 'power', message(
@@ -165,7 +165,7 @@ export const outputChecks: readonly Check[] = [
       const kind = row.value('kind');
       if (row.own('inrush') !== null || isSpare(row) || (kind !== 'lamp' && kind !== 'motor')) return undefined;
       return unknown(row, message(
-        '{name} has no inrush entered, and {kind, select, lamp {lamps take} other {motors take}} many times their current at switching on: whether the contact may make it is not known. Enter the peak current of one load in A.'
+        '{name} has no inrush entered, and {kind, select, lamp {lamps take} other {motors take}} many times their current at switching on: whether the making capacity of the contact covers that is not known. Enter the peak current of one load in A.'
       ), { kind });
     },
   },

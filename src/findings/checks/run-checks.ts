@@ -38,7 +38,7 @@ const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
   find: (row) => row.outcome !== NO_WORKING_VOLTAGE ? undefined : {
     value: null, limit: null,
-    message: `${row.say('{name} has no working voltage: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`,
+    message: `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`,
   },
 };
 
@@ -62,7 +62,7 @@ const mayNotClear = (rule: string, by: WayOfRun): Check => ({
       message: row.value('secondWay') !== null ? row.say('{name}: a short circuit as far from {way} as may be, when its other way has opened, draws {fault}, and {way} of {rated} needs {needed} ({trip} × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.', {
         way: String(row.value(by)), fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf(by, 'rated')!),
         needed: roundedUp(amps(needed, fault)), trip: row.numberOf(by, 'trip')!,
-      }) : row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.', {
+      }) : row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
         fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf('way', 'rated')!),
         needed: roundedUp(amps(needed, fault)), trip: row.numberOf('way', 'trip')!,
       }),
@@ -98,7 +98,7 @@ const protectionChecks = (by: WayOfRun, name: string): readonly Check[] => [
       const { rated, carries } = found;
       return {
         value: rated, limit: carries,
-        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a smaller way or a thicker conductor.', {
+        message: row.say('{name} is protected by {rated} and its cable may carry {most} where it lies: the cable would overheat before the way acts. Use a lower-rated way or a larger conductor.', {
           rated: amps(rated, carries), most: roundedDown(amps(carries, rated)),
         }),
       };
@@ -112,7 +112,7 @@ const protectionChecks = (by: WayOfRun, name: string): readonly Check[] => [
       if (most === null || exceeds(rated, carries) || !exceeds(rated, most)) return undefined;
       return {
         value: rated, limit: most,
-        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a thicker conductor.', {
+        message: row.say('{name} is protected by {rated}, which acts on overload at {k2} × its rating, and its cable may carry {carries} where it lies: it could get more than 1.45 × that for an hour. Use a way of at most {most}, one that acts sooner, or a larger conductor.', {
           rated: amps(rated, most), k2: k2!, carries: roundedDown(amps(carries)), most: roundedDown(amps(most, rated)),
         }),
       };
@@ -153,7 +153,7 @@ export const runChecks: readonly Check[] = [
   overLimit({
     rule: 'run-over-carries', sheet: 'runs', key: 'current', limit: carriesOf,
     message: message(
-      '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a thicker conductor or more pairs, or lay it apart from other circuits.'
+      '{name} carries {value} and its cable may carry {limit} where it lies: {excess} too much. Use a larger conductor or more pairs, or lay it apart from other circuits.'
     ),
   }),
   {
@@ -172,7 +172,7 @@ export const runChecks: readonly Check[] = [
   ...devicesOverGiven({
     rule: 'run-devices-over-carries', sheet: 'runs', by: 'run', given: 'carries', asked: 'current',
     message: message(
-      '{name} may carry {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Use a thicker conductor or more pairs.'
+      '{name} may carry {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Use a larger conductor or more pairs.'
     ),
   }),
   ...protectionChecks('way', 'protection'),
@@ -288,7 +288,7 @@ export const runChecks: readonly Check[] = [
       : unknown(
         row,
         message(
-          '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the least voltage of their types.'
+          '{name}: no device on it says which voltage it needs, so the end voltage is not checked. Enter the minimum voltage of their types.'
         )
       ),
   },

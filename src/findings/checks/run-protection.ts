@@ -44,7 +44,7 @@ export const runProtectionChecks: readonly Check[] = [
       if (late !== undefined) {
         return {
           value: fuse, limit: late.most,
-          message: row.say('{name} has no way, and the fuse of its supply, {fuse}, acts on overload at {k2} × its rating: its cable, which may carry {carries}, bears one of at most {most} of that kind. Give it a way, such as B 4, or a thicker conductor.', {
+          message: row.say('{name} has no way, and the fuse of its supply, {fuse}, acts on overload at {k2} × its rating: its cable, which may carry {carries}, bears one of at most {most} of that kind. Give it a way, such as B 4, or a larger conductor.', {
             fuse: amps(fuse!, late.most), k2: late.k2, carries: roundedDown(amps(carries)),
             most: roundedDown(amps(late.most, fuse!)),
           }),
@@ -54,9 +54,9 @@ export const runProtectionChecks: readonly Check[] = [
       return {
         value: fuse ?? given, limit: carries,
         message: fuse === null ? row.say(
-          '{name} has no way, its cable may carry {most} and its supply feeds {given} for ever without a fuse: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.', values
+          '{name} has no way, its cable may carry {most} and its supply feeds {given} for ever without a fuse: the cable may overheat. Give it a way, such as B 4, or a larger conductor.', values
         ) : row.say(
-          '{name} has no way, its cable may carry {most} and the fuse of its supply, {fuse}, does not protect that: the cable may overheat. Give it a way, such as B 4, or a thicker conductor.', { ...values, fuse: amps(fuse) }
+          '{name} has no way, its cable may carry {most} and the fuse of its supply, {fuse}, does not protect that: the cable may overheat. Give it a way, such as B 4, or a larger conductor.', { ...values, fuse: amps(fuse) }
         ),
       };
     },
@@ -69,7 +69,7 @@ export const runProtectionChecks: readonly Check[] = [
       const { fuse, fault, needed, trip } = found;
       return {
         value: fault, limit: needed,
-        message: row.say('{name} has no way, and a short circuit at its far end draws {fault}, where the fuse of its supply, {fuse}, needs {needed} ({trip} × its rating) to act at once. Give it a way that acts sooner, such as an electronic one, or a thicker or shorter cable.', {
+        message: row.say('{name} has no way, and a short circuit at its far end draws {fault}, where the fuse of its supply, {fuse}, needs {needed} ({trip} × its rating) to trip instantaneously. Give it a way that acts sooner, such as an electronic one, or a larger conductor or a shorter cable.', {
           fault: roundedDown(amps(fault, needed)), fuse: amps(fuse), needed: roundedUp(amps(needed, fault)), trip,
         }),
       };
@@ -81,7 +81,7 @@ export const runProtectionChecks: readonly Check[] = [
       const found = fuseMayNotAct(row);
       return found?.isSupply !== true ? undefined : {
         value: found.fault, limit: found.needed,
-        message: row.say('{name}: a short circuit on it does not make the fuse of its supply act at once, as the supply gives too little.'),
+        message: row.say('{name}: a short circuit on it does not make the fuse of its supply trip instantaneously, as the supply gives too little.'),
       };
     },
   },

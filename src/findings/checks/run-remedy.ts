@@ -17,7 +17,7 @@ function canBeTried(row: RowReader): boolean {
     : isKnown('rail', 'rated') && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
 }
 
-/** What would put a run right: a shorter one, or a thicker conductor. */
+/** What would put a run right: a shorter one, or a larger conductor. */
 export function remedy(row: RowReader): string {
   if (isTooWarm(row)) return row.say('Lay it where it is cooler first: no size of its conductor carries anything there.');
   const longest = row.number('maxLength');
@@ -38,15 +38,15 @@ export function remedy(row: RowReader): string {
     });
   }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
-  const [conductor, thicker] = [String(row.own('conductor')), String(smallest)];
+  const [conductor, larger] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {
     return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
       : row.say(
-        'With {conductor} it may be {length} m long; {thicker} would do at this length.', { conductor, length, thicker }
+        'With {conductor} it may be {length} m long; {larger} would do at this length.', { conductor, length, larger }
       );
   }
   if (smallest !== null) {
-    return row.say('With {conductor} no length works; {thicker} would do at this length.', { conductor, thicker });
+    return row.say('With {conductor} no length works; {larger} would do at this length.', { conductor, larger });
   }
   return row.say('No conductor on the sheet {sheet} would do: feed it from another place, or share the load over more runs.', {
     sheet: row.titleOf('conductors'),

@@ -45,7 +45,7 @@ export const startChecks: readonly Check[] = [
       const values = { start: amps(start.amps, limit), limit: roundedDown(amps(limit, start.amps)) };
       return {
         value: start.amps, limit, message: row.sentence(() => [
-          row.say('{name}: its devices ask for {start} when all start at once, as after a failure of the mains; it gives {limit}, then switches off and tries again, and may never come up.', values),
+          row.say('{name}: its devices ask for {start} when all start at the same time, as after a failure of the mains; it gives {limit}, then switches off and tries again, and may never come up.', values),
           startRemedy(row, start, limit, REMEDIES),
         ].join(' ')),
       };

@@ -64,9 +64,9 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-over-usable', sheet: 'supplies', key: 'demand',
     limit: (row) => givesNothing(row) ? null : Math.min(...beyondBoth(row, 'demand') ?? [row.number('usable') ?? NaN]),
     ...ofBoth('demand', message(
-      '{name} is asked for {value} and may be used for {limit}: {excess} too much. Move devices to another rail, lower the diversity, or fit a larger supply.'
+      '{name}: demand {value} exceeds the usable {limit} by {excess}. Move devices to another rail, lower the diversity, or fit a larger supply.'
     ), message(
-      '{name} is asked for {value}, may be used for {usable} and has a fuse of {fuse}: {excess} too much. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
+      '{name}: demand {value} exceeds the lower of the usable {usable} and its fuse of {fuse} by {excess}. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
     )),
     remedy: supplyRemedy,
   }),
@@ -90,17 +90,17 @@ export const supplyChecks: readonly Check[] = [
   ...devicesOverGiven({
     rule: 'supply-devices-over-usable', sheet: 'supplies', by: 'rail', given: 'usable', asked: 'demand',
     message: message(
-      '{name} may be used for {most}, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Put them on a larger supply.'
+      '{name} has {most} usable, and single devices of {rows} rows on it draw more than that, up to {draw}: no diversity helps. Put them on a larger supply.'
     ),
   }),
   waitsFor('supply-rows-misplaced', 'supplies', 'demand', message(
-    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+    '{name}: what is on it is entered on another rail too, so its demand is not sure.'
   ), (row) => row.fact(MISPLACED.supplies) !== undefined),
   overLimit({
     rule: 'supply-over-fuse', sheet: 'supplies', key: 'demand',
     limit: (row) => beyondBoth(row, 'demand') === undefined ? row.number('fuse') : null,
     message: message(
-      '{name} is asked for {value} through a fuse of {limit}: {excess} too much. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+      '{name}: demand {value} exceeds its fuse of {limit} by {excess}. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
   }),
   overTarget({
@@ -114,9 +114,9 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-lives-on-diversity-usable', sheet: 'supplies',
     limit: (row) => Math.min(...beyondBoth(row, 'connected') ?? [row.number('usable') ?? NaN]),
     ...ofBoth('connected', message(
-      '{name} may be used for {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
+      '{name} has {limit} usable, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down. Move devices to another rail, or fit a larger supply.'
     ), message(
-      '{name} may be used for {usable} and has a fuse of {fuse}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.'
+      '{name} has {usable} usable and a fuse of {fuse}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.'
     )),
     remedy: supplyRemedy,
   }),
@@ -124,7 +124,7 @@ export const supplyChecks: readonly Check[] = [
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
     limit: (row) => beyondBoth(row, 'connected') === undefined ? row.number('fuse') : null,
     message: message(
-      '{name} has a fuse of {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
+      '{name} has a fuse of {limit}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
   }),
   {
@@ -178,7 +178,7 @@ export const supplyChecks: readonly Check[] = [
       return {
         value: given, limit: needed, waiting,
         message: row.say(
-          '{name}: its fuse of {fuse} needs {needed} ({trip} × its rating) to act at once, and the supply gives {given}: a short circuit on {waiting, plural, one {the run} other {any of the # runs}} without a way that it protects makes all of the rail go dark. Give {waiting, plural, one {it a way} other {each a way}} that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
+          '{name}: its fuse of {fuse} needs {needed} ({trip} × its rating) to trip instantaneously, and the supply gives {given}: a short circuit on {waiting, plural, one {the run} other {any of the # runs}} without a way that it protects makes all of the rail go dark. Give {waiting, plural, one {it a way} other {each a way}} that acts sooner, such as an electronic one, or fit a supply that gives more for a moment.',
           {
             fuse: amps(fuse), needed: roundedUp(amps(needed, given)), trip, waiting,
             given: roundedDown(amps(given, needed)),
@@ -200,7 +200,7 @@ export const supplyChecks: readonly Check[] = [
       );
       const remedy = waiting === electronic
         ? row.say('Use ways of a lower setting, or a supply that gives more for a moment.')
-        : row.say('Use smaller or faster ways, such as electronic ones, or a supply that gives more for a moment.');
+        : row.say('Use lower-rated or faster ways, such as electronic ones, or a supply that gives more for a moment.');
       return { value: least, limit: most, waiting, message: `${said} ${remedy}` };
     },
   },

@@ -125,7 +125,7 @@ export const voltageChecks: readonly Check[] = [
     const rail = row.numberOf('rail', 'voltage')!;
     return {
       value: own, limit: rail,
-      message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its least and most voltage there.', {
+      message: row.say('{name} is made for {own} and rail {rail} has {given}. Put it on a rail of its voltage, or correct the voltage of its type; where it works on both, enter its minimum and maximum voltage there.', {
         own: volts(own), rail: String(row.value('rail')), given: volts(rail),
       }),
     };

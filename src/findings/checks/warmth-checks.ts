@@ -42,7 +42,7 @@ export const warmthChecks: readonly Check[] = [
       if (!lacks(row, 'lessPerKelvin') && row.own('enclosure') !== null) return undefined;
       const said = lacks(row, 'lessPerKelvin')
         ? row.say(
-          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter how much it gives less per kelvin.',
+          '{name} gives its full current up to {limit}, and what it gives where it stands is not known. Enter its derating per K.',
           { limit: roundedDown(degrees(limit)) }
         )
         : row.say(
@@ -60,7 +60,7 @@ export const warmthChecks: readonly Check[] = [
       if (top === null || !exceeds(top, RATED_AT) || !hasNoDerating(row)) return undefined;
       return {
         value: null, limit: null,
-        message: row.say('{name} stands in {top} at the top of its enclosure, and what it gives above {rated} is not known. Enter up to where it gives its full current and how much less per kelvin above it, or its derating there; 100 % if its data sheet says so.', {
+        message: row.say('{name} stands in {top} at the top of its enclosure, and what it gives above {rated} is not known. Enter up to where it gives its full output and its derating per K above that, or its derating there; 100 % if its data sheet says so.', {
           top: degrees(top), rated: degrees(RATED_AT),
         }),
       };

@@ -53,7 +53,7 @@ export const wayChecks: readonly Check[] = [
   overLimit({
     rule: 'way-over-rated', sheet: 'ways', key: 'demand', limit: (row) => row.number('rated'),
     message: message(
-      '{name} is asked for {value} and is rated {limit}: {excess} too much. Move runs to another way, or fit a larger one if their cables carry it.'
+      '{name}: demand {value} exceeds the rating {limit} by {excess}. Move runs to another way, or fit a larger one if their cables carry it.'
     ),
     remedy: wayRemedy,
   }),
@@ -75,7 +75,7 @@ export const wayChecks: readonly Check[] = [
   livesOnDiversity({
     rule: 'way-lives-on-diversity', sheet: 'ways', limit: (row) => row.number('rated'),
     message: message(
-      '{name} is rated {limit}, and everything on it at once takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
+      '{name} is rated {limit}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as at power return or in a wind alarm, it opens. Share its runs over more ways, or fit a larger one if their cables carry it.'
     ),
     remedy: wayRemedy,
   }),
@@ -89,7 +89,7 @@ export const wayChecks: readonly Check[] = [
       return {
         value, limit, message: row.sentence(() => [
           row.say(
-            '{name} is rated {limit}, and its devices ask for {value} when all of them start at once, as after a failure of the mains: an electronic way switches off above its rating and may not come up.',
+            '{name} is rated {limit}, and its devices ask for {value} when all of them start at the same time, as after a failure of the mains: an electronic way switches off above its rating and may not come up.',
             { value: amps(value, limit), limit: roundedDown(amps(limit, value)) }
           ), ...start === undefined ? [] : [startRemedy(row, start, limit, START_REMEDIES)],
         ].join(' ')),
@@ -108,9 +108,9 @@ export const wayChecks: readonly Check[] = [
       return {
         value: available, limit,
         message: available === 0 ? row.say(
-          '{name} needs {limit} to act at once, {trip} × its rating, and the other loads of the supply leave nothing for a short circuit on it: no way of any kind would act, and all of the rail goes dark. Move loads to another rail, or fit a supply that gives more.', values
+          '{name} needs {limit} to trip instantaneously, {trip} × its rating, and the other loads of the supply leave nothing for a short circuit on it: no way of any kind would act, and all of the rail goes dark. Move loads to another rail, or fit a supply that gives more.', values
         ) : row.say(
-          '{name} needs {limit} to act at once, {trip} × its rating, and beside its other loads the supply has {available} for a short circuit on it: it may never act, and all of the rail goes dark. Use a smaller or faster way, move loads to another rail, or fit a supply that gives more.',
+          '{name} needs {limit} to trip instantaneously, {trip} × its rating, and beside its other loads the supply has {available} for a short circuit on it: it may never act, and all of the rail goes dark. Use a lower-rated or faster way, move loads to another rail, or fit a supply that gives more.',
           values
         ),
       };
@@ -135,7 +135,7 @@ export const wayChecks: readonly Check[] = [
       return {
         value: way.ratedAmps, limit: fuse.ratedAmps,
         message: row.say(
-          '{name}, {kind} {rated}, does not discriminate against the fuse of its supply, {fuseKind} {fuse}: a short circuit on it may open both, and all of the rail goes dark. Use a smaller way, or a larger fuse if what it protects carries it.',
+          '{name}, {kind} {rated}, does not discriminate against the fuse of its supply, {fuseKind} {fuse}: a short circuit on it may open both, and all of the rail goes dark. Use a lower-rated way, or a larger fuse if what it protects carries it.',
           {
             kind: row.words.text(way.kind), rated: amps(way.ratedAmps), fuseKind: row.words.text(fuse.kind),
             fuse: amps(fuse.ratedAmps),
@@ -163,7 +163,7 @@ export const wayChecks: readonly Check[] = [
       if (discriminates({ kind, ratedAmps: fuse }, { kind, ratedAmps: rated }, null) !== false) return undefined;
       return {
         value: rated, limit: fuse,
-        message: row.say('{name}, {kind} {rated}, stands behind a fuse of {fuse} of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a smaller way.', {
+        message: row.say('{name}, {kind} {rated}, stands behind a fuse of {fuse} of which the kind is not known: a short circuit on it may open both, and all of the rail goes dark. Enter the kind of that fuse, or use a lower-rated way.', {
           kind: row.words.text(kind), rated: amps(rated), fuse: amps(fuse),
         }),
       };
@@ -206,7 +206,7 @@ export const wayChecks: readonly Check[] = [
     amps, COLLAPSED.ways
   ),
   waitsFor('way-rows-misplaced', 'ways', 'demand', message(
-    '{name}: what is on it is entered on another rail too, so what it is asked for is not sure.'
+    '{name}: what is on it is entered on another rail too, so its demand is not sure.'
   ), (row) => row.fact(MISPLACED.ways) !== undefined),
   widthMissing('way-width-missing', 'ways', message(
     '{name}: its width is not known, and whether the parts in its enclosure fit waits for it. Enter it in mm, 0 for a channel in the housing of another.'

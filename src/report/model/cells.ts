@@ -1,4 +1,4 @@
-import type { Severity, Status } from '../../findings/index.ts';
+import type { Severity, Standing } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { formatCell, isNumeric, titleWithUnit, type Column, type SheetName } from '../../schedule/index.ts';
 import { STATE_WORDS } from './state-words.ts';
@@ -19,7 +19,7 @@ export function numberCell(text: string): ReportCell {
 }
 
 /** A cell that says how something stands. */
-export function stateCell(state: Status | Severity, words: Words): ReportCell {
+export function stateCell(state: Standing | Severity, words: Words): ReportCell {
   return { text: words.say(STATE_WORDS[state]), kind: 'tag', state };
 }
 
@@ -30,7 +30,7 @@ export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): ReportCell {
   const value = schedule.value(sheet, id, column.key);
   if (column.role === 'computed' && column.status === true && value !== null) {
-    return stateCell(value as Status, schedule.words);
+    return stateCell(schedule.standing(sheet, id)!, schedule.words);
   }
   const sign = value === null ? '' : schedule.partialSign(sheet, id, column.key);
   const text = sign + formatCell(column, value, schedule.words, 'show');

@@ -56,5 +56,5 @@ function verdict(schedule: LoadSchedule, sheet: 'supplies' | 'runs', id: number)
   if (measured.length === 0) return TO_FILL;
   const found = schedule.findingsOf(sheet, id).filter(({ key }) => measured.includes(key))
     .map(({ message }) => message);
-  return textCell(found.length === 0 ? schedule.words.say('as worked out') : found.join(' '));
+  return textCell(found.length === 0 ? schedule.words.say('as calculated') : found.join(' '));
 }

@@ -1,4 +1,3 @@
-import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, formatCell, tagOf, type Column, type Row } from '../../schedule/index.ts';
 import { numberCell, textCell } from './cells.ts';
@@ -39,8 +38,8 @@ const BY_BRANCH: Grouping = {
   without: ['branch', 'distance', 'unitDraw', 'diversity', 'connected', 'demand', 'share', 'terminalVoltage', 'note'],
   totals: ['qty', 'nodes'],
   sentence: message(
-    '{nodes} of {limit} nodes, {used}; free {free}; {status}.'
-  ), figures: ['nodes', 'limit', 'used', 'free'],
+    '{nodes} of {limit} nodes, {used}; reserve {reserve}; {status}.'
+  ), figures: ['nodes', 'limit', 'used', 'reserve'],
   withoutLimit: message('{nodes} nodes, limit not known; {status}.'),
 };
 
@@ -82,7 +81,7 @@ function heading(
     const whole = `${schedule.partialSign(sheet, owner.id, key)}${text}`;
     return text === '' ? words.say('not known') : column.unit === undefined ? whole : `${whole}\u00a0${column.unit}`;
   };
-  const status = words.say(STATE_WORDS[schedule.value(sheet, owner.id, 'status') as Status]);
+  const status = words.say(STATE_WORDS[schedule.standing(sheet, owner.id)!]);
   const isLimited = withoutLimit === undefined || schedule.value(sheet, owner.id, 'limit') !== null;
   const purpose = sheet !== 'supplies' ? ''
     : formatCell(columnOf(sheet, 'purpose'), schedule.value(sheet, owner.id, 'purpose'), words, 'show');

@@ -19,9 +19,9 @@ export function explanationsSection(schedule: LoadSchedule, only?: SheetName): R
   });
   if (tables.length === 0) return undefined;
   return {
-    name: 'explanations', title: words.say('How the figures come about'),
+    name: 'explanations', title: words.say('How the figures are calculated'),
     sentences: [
-      words.say('One example of every figure that is worked out; all others in its column follow the same rule.'),
+      words.say('One example of every figure that is calculated; all others in its column follow the same rule.'),
     ], tables,
   };
 }

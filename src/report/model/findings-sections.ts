@@ -1,4 +1,4 @@
-import type { Finding } from '../../findings/index.ts';
+import { STATE_WORDS, type Finding } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, SCHEMA, type SheetName } from '../../schedule/index.ts';
 import { numberCell, stateCell, textCell, textColumns } from './cells.ts';
@@ -63,5 +63,7 @@ function cells({ severity, sheet, row, tag, key, message, reopened }: Finding, w
 
 function withAcceptance(finding: Finding, words: Words): ReportCell[] {
   const { reason, name, date } = finding.accepted!;
-  return [...cells(finding, words), ...[reason, name, date].map(textCell)];
+  const [, ...others] = cells(finding, words);
+  const state = { ...stateCell('accepted', words), text: words.say('accepted: {state}', { state: words.say(STATE_WORDS[finding.severity]) }) };
+  return [state, ...others, ...[reason, name, date].map(textCell)];
 }

@@ -34,7 +34,7 @@ const NOT_JUDGED: readonly (readonly [what: string, where: string])[] = [
   ],
   [
     message('Supplies and loads on 24 V AC'),
-    message('Not counted here: transformer, power factor and inrush are reckoned on their own.'),
+    message('Not counted here: transformer, power factor and inrush are calculated on their own.'),
   ],
 ];
 

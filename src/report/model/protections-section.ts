@@ -21,7 +21,7 @@ export function protectionsSection(schedule: LoadSchedule): ReportSection | unde
   return {
     name: 'protections', title: words.say('Protections and settings'),
     sentences: [
-      words.say('Trip is the current that makes it act at once on direct current. Discrimination is by rules for kinds; the tables of makers come first.'),
+      words.say('Trip is the current that makes it trip instantaneously on direct current. Discrimination is by rules for kinds; the tables of makers come first.'),
     ],
     tables: [{
       columns: [

@@ -1,5 +1,5 @@
 import type { PanelChoice } from '../../engine/index.ts';
-import type { Severity, Status } from '../../findings/index.ts';
+import type { Severity, Standing } from '../../findings/index.ts';
 import type { DetailKey } from '../../schedule/index.ts';
 import type { Words } from '../../words/index.ts';
 
@@ -9,7 +9,7 @@ export interface ReportCell {
   /** Numbers stand on the right; a tag must not be broken. */
   readonly kind: 'number' | 'text' | 'tag';
   /** The cell says how something stands, in words. */
-  readonly state?: Status | Severity;
+  readonly state?: Standing | Severity;
   /** The figure came by default, not from a person. */
   readonly inherited?: true;
   /** A place to write on paper. */

@@ -60,14 +60,14 @@ export function sheetSection(schedule: LoadSchedule, sheet: SheetName): ReportSe
   return {
     ...section,
     tables: [
-      { title: words.say('As entered'), ...table(entered) },
+      { title: words.say('Entries'), ...table(entered) },
       ...(measured.length === 0 ? []
         : [{
           title: words.say('As measured'),
           ...table(columns.filter((column) => isTag(column) || measured.includes(column)), measuredRows),
         }]),
       {
-        title: words.say('Worked out'),
+        title: words.say('Calculated'),
         ...table(columns.filter((column) => isTag(column) || column.role === 'computed'))
       },
     ],

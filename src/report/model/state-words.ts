@@ -1,7 +1,7 @@
-import type { Severity, Status } from '../../findings/index.ts';
+import type { Severity, Standing } from '../../findings/index.ts';
 
 export { STATE_WORDS } from '../../findings/index.ts';
 
 /** Shapes tell the states apart where colour does not print. */
-export const STATE_SHAPES: Readonly<Record<Status
-  | Severity, string>> = { over: '■', near: '▲', incomplete: '○', ok: '•', note: '–' };
+export const STATE_SHAPES: Readonly<Record<Standing
+  | Severity, string>> = { over: '⚠\ufe0e', near: '◆', incomplete: '○', accepted: '✓', ok: '•', note: '–' };

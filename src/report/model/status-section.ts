@@ -1,4 +1,4 @@
-import type { Status } from '../../findings/index.ts';
+import type { Standing } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { SCHEMA, SHEET_NAMES, type SheetName } from '../../schedule/index.ts';
 import { numberCell, textCell } from './cells.ts';
@@ -10,13 +10,13 @@ import { STATE_WORDS } from './state-words.ts';
 export const SHEETS_WITH_STATUS: readonly SheetName[] = SHEET_NAMES.filter((sheet) =>
   SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status === true));
 
-const STATUSES: readonly Status[] = ['over', 'near', 'incomplete', 'ok'];
+const STATUSES: readonly Standing[] = ['over', 'near', 'incomplete', 'accepted', 'ok'];
 
 /** How many rows of each sheet stand how. */
 export function statusSection(schedule: LoadSchedule): ReportSection {
   const { words } = schedule;
   const rows = SHEETS_WITH_STATUS.flatMap((sheet) => {
-    const statuses = filledRows(schedule, sheet).map(({ id }) => schedule.value(sheet, id, 'status'));
+    const statuses = filledRows(schedule, sheet).map(({ id }) => schedule.standing(sheet, id));
     if (statuses.length === 0) return [];
     const counts = STATUSES.map((status) => statuses.filter((each) => each === status).length);
     const figures = [...counts, statuses.length].map((count) => numberCell(String(count)));
@@ -25,7 +25,7 @@ export function statusSection(schedule: LoadSchedule): ReportSection {
   const columns = [
     { title: words.say('Sheet'), kind: 'text' as const },
     ...STATUSES.map((status) => ({ title: words.say(STATE_WORDS[status]), kind: 'number' as const })),
-    { title: words.say('in all'), kind: 'number' as const },
+    { title: words.say('total'), kind: 'number' as const },
   ];
   const section = { name: 'summary', title: words.say('Summary') };
   return rows.length === 0 ? { ...section, sentences: [words.say('No row has a status.')], tables: [] }

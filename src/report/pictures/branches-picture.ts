@@ -1,4 +1,3 @@
-import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { loadingBars } from './loading-bars.ts';
 import type { Shape } from './shape.ts';
@@ -9,12 +8,13 @@ import type { SafeSide } from '../../words/index.ts';
 export function branchesPicture(schedule: LoadSchedule): Shape {
   const { words } = schedule;
   const bars = schedule.rows('branches').flatMap(({ id }) => {
-    const status = schedule.value('branches', id, 'status') as Status | null;
+    const status = schedule.standing('branches', id);
     if (status === null) return [];
     const text = (key: string) => figureText(schedule, 'branches', id, key);
     const reserve = numberAt(schedule, 'branches', id, 'reserve');
     const free = numberAt(schedule, 'branches', id, 'free');
     const count = (key: string, value: number, side?: SafeSide) => valueText('branches', key, value, words, side);
+    const left = (beyond: number) => count('nodes', -beyond, 'down');
     const limit = numberAt(schedule, 'branches', id, 'limit');
     const beyond = (numberAt(schedule, 'branches', id, 'nodes') ?? 0) - (limit ?? Infinity);
     const figures = { nodes: text('nodes'), limit: text('limit'), share: text('used') };
@@ -30,7 +30,10 @@ export function branchesPicture(schedule: LoadSchedule): Shape {
             '{nodes} of {limit} nodes, {share}, {kept} into the reserve',
             { ...figures, kept: count('free', -free, 'up') }
           )
-          : words.say('{nodes} of {limit} nodes, {share}, {free} free', { ...figures, free: text('free') }),
+          : reserve === 0 ? words.say('{nodes} of {limit} nodes, {share}, {left} left', { ...figures, left: left(beyond) })
+          : words.say('{nodes} of {limit} nodes, {share}, {left} left; reserve {reserve}', {
+            ...figures, left: left(beyond), reserve: text('reserve'),
+          }),
     }];
   });
   return loadingBars({

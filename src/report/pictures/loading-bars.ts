@@ -1,4 +1,4 @@
-import { STATE_WORDS, type Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Standing } from '../../findings/index.ts';
 import { path } from './path.ts';
 import { picture } from './picture.ts';
 import { label, line, shape, type Shape } from './shape.ts';
@@ -15,7 +15,7 @@ export interface LoadingBar {
   readonly loading: number | null;
   /** Share that the design aims to stay below; `null` for none. */
   readonly target: number | null;
-  readonly status: Status;
+  readonly status: Standing;
   /** The figures in words. */
   readonly sentence: string;
 }

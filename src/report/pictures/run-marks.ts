@@ -73,7 +73,7 @@ export function legend({ left, bottom, across, up }: RunFrame, unnamed: number, 
     )]),
   ];
   const [currentText, powerText] = [words.say('constant current'), words.say('constant power')];
-  const [leastText, lackText] = [words.say('least voltage of the devices'), words.say('what they lack')];
+  const [leastText, lackText] = [words.say('minimum voltage of the devices'), words.say('what they lack')];
   const current = left + 4;
   const power = Math.max(left + 136, current + 10 + roomFor(currentText));
   const least = Math.max(left + 258, power + 10 + roomFor(powerText));

@@ -1,4 +1,4 @@
-import { STATE_WORDS, type Status } from '../../findings/index.ts';
+import { STATE_WORDS, type Standing } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { NO_WORKING_VOLTAGE } from '../../schedule/index.ts';
 import { picture, WIDTH } from './picture.ts';
@@ -17,7 +17,7 @@ interface DrawnRun {
   readonly id: number;
   readonly name: string;
   readonly places: readonly RunPlace[];
-  readonly status: Status | null;
+  readonly status: Standing | null;
   readonly collapses: boolean;
   /** A figure of the run with its unit. */
   readonly text: (key: string) => string;
@@ -35,7 +35,7 @@ export function runPicture(schedule: LoadSchedule, id: number): Shape {
   const { words } = schedule;
   const run: DrawnRun = {
     schedule, id, words, name: nameOf(schedule, 'runs', id), places: runPlaces(schedule, id),
-    status: schedule.value('runs', id, 'status') as Status | null,
+    status: schedule.standing('runs', id),
     collapses: schedule.outcome('runs', id) === NO_WORKING_VOLTAGE,
     text: (key) => figureText(schedule, 'runs', id, key),
     number: (key) => numberAt(schedule, 'runs', id, key),
@@ -51,7 +51,7 @@ export function runPicture(schedule: LoadSchedule, id: number): Shape {
 function description({ status, collapses, text, places, words }: DrawnRun): string {
   return [
     ...(status === null ? [] : [words.say('The run is {status}.', { status: words.say(STATE_WORDS[status]) })]),
-    collapses ? words.say('It has no working voltage.')
+    collapses ? words.say('It has no stable operating point.')
       : words.say('The lowest voltage is {voltage}, a drop of {drop} where {most} is allowed.',
         { voltage: text('endVoltage'), drop: text('dropRatio'), most: text('maxDrop') }),
     words.say('Its devices need {least}.', { least: text('minVoltage') }),
@@ -74,7 +74,7 @@ function heading({ schedule, id, name, status, collapses, text, words }: DrawnRu
   const second = schedule.value('runs', id, 'secondWay') === null ? [] : [words.say(
     'fed again by {way} after {length} more', { way: named('secondWay', 16), length: text('secondLength') }
   )];
-  const ends = collapses ? words.say('no working voltage, needed {least}', { least })
+  const ends = collapses ? words.say('no stable operating point, needed {least}', { least })
     : words.say('lowest {voltage}, needed {least}', { voltage: text('endVoltage'), least });
   return [
     label('heading', 60, 22, words.say('Run {run}', { run: shortened(name, 48) })),
@@ -132,14 +132,14 @@ function lowest({ places, number, text }: DrawnRun, { x, y }: RunFrame, length: 
 /** The line of the most drop in words. */
 function limitText({ text, words }: DrawnRun, limitVolts: number): string {
   const voltage = valueText('runs', 'endVoltage', limitVolts, words, 'up');
-  return words.say('most drop {share}: {voltage}', { share: text('maxDrop'), voltage });
+  return words.say('maximum voltage drop {share}: {voltage}', { share: text('maxDrop'), voltage });
 }
 
 /** Why there is no curve. */
 function note({ collapses, words }: DrawnRun, x: number, y: number): Shape[] {
   const lines = wrapped(collapses
     ? words.say(
-      'No working voltage: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.'
+      'No stable operating point: the devices draw constant power, and the cable cannot deliver what they ask for at any voltage.'
     )
     : words.say('The voltage along this run is not known yet. Its findings say which entries are missing.'), 44);
   const height = lines.length * 19 + 16;

@@ -1,4 +1,3 @@
-import type { Status } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
 import { columnOf, formatCell } from '../../schedule/index.ts';
 import { loadingBars } from './loading-bars.ts';
@@ -9,7 +8,7 @@ import { figureText, nameOf, numberAt } from './words.ts';
 export function suppliesPicture(schedule: LoadSchedule): Shape {
   const { words } = schedule;
   const bars = schedule.rows('supplies').flatMap(({ id }) => {
-    const status = schedule.value('supplies', id, 'status') as Status | null;
+    const status = schedule.standing('supplies', id);
     if (status === null) return [];
     const text = (key: string) => figureText(schedule, 'supplies', id, key);
     const loading = numberAt(schedule, 'supplies', id, 'loading');

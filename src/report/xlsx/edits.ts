@@ -40,7 +40,9 @@ function writtenAs(version: number, words: Words): Written {
     keyOf: keyThen,
     valueOf: (sheet, column, value) => {
       const [, now] = cellNow(sheet, keyThen(sheet, column.key) ?? column.key, value, (text) => text);
-      return now === value ? value : shownValue(column, now, words);
+      // Its English worksheets had the keys of choices.
+      const isKey = column.choices?.includes(String(now)) === true;
+      return now === value && !isKey ? value : shownValue(column, now, words);
     },
     mayDiffer: (cell) => isFormula(cell) && cell.includes('⟦'),
   };
@@ -66,7 +68,8 @@ export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: num
 
 function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
   const { words: written, document: { details } } = schedule;
-  const cells = workbook.cells(worksheetName(written.say('Load table')));
+  // It is the first one, which bore other names in some languages once.
+  const cells = workbook.cells(worksheetName(written.say('Load table'))) ?? workbook.cells(workbook.sheets[0] ?? '');
   if (cells === undefined || 'ok' in cells) return [notFound(words.say('Details'), words)];
   return DETAIL_KEYS.flatMap((key) => {
     const title = cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key]));

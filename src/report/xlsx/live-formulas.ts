@@ -100,7 +100,7 @@ export class LiveFormulas {
     const isOfRuns = column.status === true || column.total !== undefined;
     if (sheet === 'ways' && isOfRuns && this.#sharing().has(row.id)) return true;
     if (column.status !== true) return false;
-    return this.#addingPartial(sheet).has(tagOf(sheet, row))
+    return this.#schedule.standing(sheet, row.id) === 'accepted' || this.#addingPartial(sheet).has(tagOf(sheet, row))
       || (FIXED_BY[`${sheet}.${column.key}`] ?? []).some((key) => this.#isEntered(sheet, key, at))
       || this.#schedule.rulesAgainst(sheet, row.id).some((rule) => NOT_FOLLOWED.has(rule))
       || (sheet === 'supplies' && this.#standsInPartialWarmth(sheet, at))

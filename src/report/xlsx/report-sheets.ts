@@ -33,7 +33,7 @@ export function frontSheet(
       line(
         '',
         words.say(
-          'A figure under a heading with * stands as it was worked out and follows no change here, as every figure of the runs does.'
+          'A figure under a heading with * stands as it was calculated and follows no change here, as every figure of the runs does.'
         )
       ),
       line(

@@ -103,7 +103,7 @@ function problemOf(column: InputColumn, value: string | number | boolean, found:
 }
 
 function mismatch(column: InputColumn, found: string, words: Words): string {
-  return words.say('“{found}” cannot stand here; {allowed} is allowed. Type that, or empty the cell.',
+  return words.say('“{found}” is not valid here; {allowed} is allowed. Type that, or empty the cell.',
     { found, allowed: allowedText(column, words) });
 }
 

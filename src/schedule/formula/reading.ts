@@ -48,7 +48,7 @@ export function sheetNamed(name: string, words: Words): SheetName {
 export function refuseColumn(sheet: SheetName, column: Column, words: Words): void {
   if (column.role !== 'computed' || isNumeric(column)) return;
   throw new UnreadableFormula(words.say(
-    '{title} of the sheet {sheet} is worked out last and no formula can read it. Refer to a figure.',
+    '{title} of the sheet {sheet} is calculated last and no formula can read it. Refer to a figure.',
     { title: words.text(column.title), sheet }));
 }
 

@@ -64,7 +64,7 @@ export const branches: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'free', title: 'Free', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤',
+      role: 'computed', key: 'free', title: 'Free after reserve', kind: 'number', safeSide: 'down', decimals: 0, whenPartial: '≤',
       help: 'Nodes left below the limit less the reserve.',
       rule: {
         of: ['limit', 'reserve', 'nodes'], by: freeNodes, words: '{limit} × (1 − {reserve}), rounded down, − {nodes}',
@@ -96,7 +96,7 @@ export const branches: Sheet = {
     },
     {
       role: 'input', key: 'maxCable', rare: 'limits',
-      title: 'Most cable', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
+      title: 'Max. cable length', kind: 'number', unit: 'm', safeSide: 'down', above: 0,
       decimals: 0, optional: true, suggestions: CABLES,
       help: 'Longest that its cables may be together; the standard of the bus, such as TIA-485-A, may be typed.',
     },

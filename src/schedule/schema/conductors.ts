@@ -19,7 +19,7 @@ export const conductors: Sheet = {
       help: 'DC resistance of one conductor at 20 °C.',
     },
     {
-      role: 'input', key: 'maxCurrent', title: 'Most current', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
+      role: 'input', key: 'maxCurrent', title: 'Max. current', kind: 'number', unit: 'A', safeSide: 'down', above: 0,
       decimals: 2, optional: true, help: 'Current that one pair carries alone, at the reference temperature around it.',
     },
     {
@@ -33,7 +33,7 @@ export const conductors: Sheet = {
       role: 'input', key: 'baseTemperature', rare: 'limits',
       title: 'Reference temperature', kind: 'number', unit: '°C', min: 0,
       max: 55,
-      default: 30, decimals: 0, help: 'Temperature around the cable at which it carries “Most current”.',
+      default: 30, decimals: 0, help: 'Temperature around the cable at which it carries “Max. current”.',
       source: 'IEC 60364-5-52; EN 60204-1 takes 40 °C',
     },
     ...boughtColumns('metre of cable with one pair of it'),

@@ -48,7 +48,7 @@ export const contacts: Sheet = {
     },
     {
       role: 'input', key: 'inrush', title: 'Inrush', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 1,
-      optional: true, help: 'Peak current that it may make.',
+      optional: true, help: 'Its making capacity: the peak current that it can switch on.',
     },
     { role: 'input', key: 'source', title: 'Source', kind: 'text', help: 'Where the figures come from.' },
   ],

@@ -72,7 +72,7 @@ export const devices: Sheet = {
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current of all the devices at once.',
+      help: 'Current of all the devices at the same time.',
       rule: { of: ['qty', 'unitDraw'], by: connectedCurrent, words: '{qty} × {unitDraw} ÷ 1000', source: ARITHMETIC },
     },
     {
@@ -85,7 +85,7 @@ export const devices: Sheet = {
     },
     {
       role: 'computed', key: 'share', title: 'Share of rail', kind: 'ratio', onDemand: true, whenPartial: '≥',
-      help: 'Part of what the rail may be used for that this row takes.',
+      help: 'Part of the usable current of the rail that this row takes.',
       rule: { of: ['demand', 'rail.usable'], by: loadingRatio, words: '{demand} ÷ {rail.usable}', source: ARITHMETIC },
     },
     {
@@ -101,7 +101,7 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'terminalVoltage', title: 'Voltage there', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'terminalVoltage', title: 'Voltage at device', kind: 'number', unit: 'V', decimals: 2,
       help: 'Voltage at the devices on their run.', whenPartial: '≤',
       solved: {
         of: ['rail.lowest', 'distance', 'run.length'],

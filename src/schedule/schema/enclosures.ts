@@ -69,7 +69,7 @@ export const enclosures: Sheet = {
       help: 'Highest temperature around it.',
     },
     {
-      role: 'input', key: 'maxInside', title: 'Most inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      role: 'input', key: 'maxInside', title: 'Max. inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 1, help: 'Highest temperature that its contents bear; the top is held against it.',
     },
     {

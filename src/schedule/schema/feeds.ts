@@ -39,7 +39,7 @@ export const feeds: Sheet = {
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its outputs and supplies at once.',
+      help: 'Current of all its outputs and supplies at the same time.',
       total: {
         of: [{ from: 'outputs', by: 'feed', sum: 'current' }, { from: 'supplies', by: 'feed', sum: 'inputCurrent' }],
         words: 'sum of current over the relay outputs, and of input current over the supplies, that name it',

@@ -22,11 +22,11 @@ export function measuredColumns(currentWhere: string, voltageWhere: string): rea
     {
       role: 'input', key: 'currentTolerance', rare: 'measured',
       title: 'Current tolerance', kind: 'ratio', above: 0, max: 1, default: 0.1,
-      help: 'Share by which the measured current may differ from the one worked out.', source: TOLERANCE,
+      help: 'Share by which the measured current may differ from the one calculated.', source: TOLERANCE,
     },
     {
       role: 'input', key: 'voltageTolerance', rare: 'measured', title: 'Voltage tolerance', kind: 'ratio', above: 0, max: 1,
-      default: 0.02, help: 'Share by which the measured voltage may differ from the one worked out.', source: TOLERANCE,
+      default: 0.02, help: 'Share by which the measured voltage may differ from the one calculated.', source: TOLERANCE,
     },
   ];
 }

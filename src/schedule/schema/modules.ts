@@ -31,7 +31,7 @@ export const modules: Sheet = {
     },
     {
       role: 'computed', key: 'current', title: 'Current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its outputs at once.',
+      help: 'Current of all its outputs at the same time.',
       total: {
         of: [{ from: 'outputs', by: 'module', sum: 'current' }],
         words: 'sum of current over the relay outputs that name it', source: ARITHMETIC,
@@ -39,7 +39,7 @@ export const modules: Sheet = {
     },
     {
       role: 'computed', key: 'headroom', title: 'Headroom', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
-      whenPartial: '≤', help: 'What is left before what its common side carries.',
+      whenPartial: '≤', help: 'What is left up to what its common side carries.',
       rule: { of: ['common', 'current'], by: headroom, words: '{common} − {current}', source: ARITHMETIC },
     },
     {

@@ -117,7 +117,7 @@ export const outputs: Sheet = {
     },
     {
       role: 'computed', key: 'headroom', title: 'Headroom', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
-      help: 'What is left before the rating.',
+      help: 'What is left up to the rating.',
       rule: { of: ['rating', 'current'], by: headroom, words: '{rating} − {current}', source: ARITHMETIC },
     },
     {
@@ -126,17 +126,17 @@ export const outputs: Sheet = {
     },
     {
       role: 'input', key: 'maxOnB16', rare: 'mains',
-      title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      title: 'Max. on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
       help: 'How many of these loads their maker allows on a breaker B 16; it comes before the inrush on the feed.',
     },
     {
-      role: 'computed', key: 'inrushTotal', title: 'Inrush in all', kind: 'number', unit: 'A', decimals: 1,
+      role: 'computed', key: 'inrushTotal', title: 'Total inrush', kind: 'number', unit: 'A', decimals: 1,
       help: 'Peak current when all its loads switch on together.',
       rule: { of: ['qty', 'inrush'], by: inrushTotal, words: '{qty} × {inrush}', source: ARITHMETIC },
     },
     {
       role: 'computed', key: 'inrushHeadroom', title: 'Inrush headroom', kind: 'number', unit: 'A', safeSide: 'down',
-      decimals: 1, help: 'What is left before the making capacity of the contact.',
+      decimals: 1, help: 'What is left up to the making capacity of the contact.',
       rule: {
         of: ['contact.inrush', 'inrushTotal'], by: inrushHeadroom, words: '{contact.inrush} − {inrushTotal}',
         source: ARITHMETIC,

@@ -6,7 +6,7 @@ import {
 } from './run-lines.ts';
 
 /** Outcome of a run on which no voltage above zero gives the devices what they ask for. */
-export const NO_WORKING_VOLTAGE = message('no working voltage');
+export const NO_WORKING_VOLTAGE = message('no stable operating point');
 
 /** What is read of the run. */
 const RUN = [

@@ -105,7 +105,7 @@ export const runs: Sheet = {
       help: 'Highest temperature around the cable.', source: 'air of 30 °C, IEC 60364-5-52',
     },
     {
-      role: 'input', key: 'maxDrop', title: 'Most drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
+      role: 'input', key: 'maxDrop', title: 'Max. voltage drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
       default: 0.05, help: 'Share of the voltage that may be lost on the run.',
       source: '5 % for ELV lighting, IEC 60364-7-715, 525',
     },
@@ -133,7 +133,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'drop', title: 'Drop', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V', decimals: 2,
       help: 'Largest volt drop on the run.', whenPartial: '≥',
       solved: {
         of: ['conductor.resistance', 'temperature', 'pairs'],
@@ -141,7 +141,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'dropRatio', title: 'Drop share', kind: 'ratio', decimals: 1, whenPartial: '≥',
+      role: 'computed', key: 'dropRatio', title: 'Voltage drop %', kind: 'ratio', decimals: 1, whenPartial: '≥',
       help: 'Drop as a share of the voltage of the rail.',
       rule: {
         of: ['drop', 'rail.voltage'], by: loadingRatio, words: '{drop} ÷ {rail.voltage}',
@@ -160,7 +160,7 @@ export const runs: Sheet = {
       role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
       decimals: 1, help: 'Highest voltage that a device on it needs.',
       solved: {
-        of: [], words: 'highest of the least voltages of its devices’ types',
+        of: [], words: 'highest of the minimum voltages of its devices’ types',
         source: 'the makers’ data, as entered for the types',
       },
     },
@@ -244,11 +244,11 @@ export const runs: Sheet = {
     },
     {
       role: 'input', key: 'basis', rare: 'laying', title: 'Basis', kind: 'choice', choices: ['connected', 'demand'],
-      default: 'connected', help: 'Whether the run is reckoned with all devices at once or with their diversity.',
+      default: 'connected', help: 'Whether the run is calculated with all devices at the same time or with their diversity.',
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices at once, at the nominal voltage.',
+      help: 'Current of all its devices at the same time, at the nominal voltage.',
       total: {
         of: [{ from: 'devices', by: 'run', sum: 'connected' }],
         words: 'sum of connected over the device rows that name it', source: ARITHMETIC,
@@ -277,7 +277,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices when they start at once, as far as their inrush is known.',
+      help: 'Current of all its devices when they start at the same time, as far as their inrush is known.',
       solved: {
         of: [], words: 'sum of quantity × the larger of draw and inrush over the device rows that name it',
         source: ARITHMETIC,

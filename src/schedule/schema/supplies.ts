@@ -83,7 +83,7 @@ export const supplies: Sheet = {
   name: 'supplies',
   title: 'Supplies',
   rowName: 'supply',
-  help: 'One row for each supply rail: its rating, what may be used of it, and what the device rows ask of it.',
+  help: 'One row for each supply rail: its rating, its usable current, and the demand of the device rows.',
   tag: 'rail',
   solutions: [supplySolution],
   columns: [
@@ -106,7 +106,7 @@ export const supplies: Sheet = {
     { role: 'input', key: 'units', title: 'Units', kind: 'integer', min: 1, default: 1, help: 'Units in parallel.' },
     {
       role: 'input', key: 'redundant', title: 'Redundant', kind: 'boolean', default: false,
-      help: 'One unit is a spare and carries nothing in the reckoning.',
+      help: 'One unit is a spare and carries nothing in the calculation.',
     },
     {
       role: 'input', key: 'target', title: 'Target', kind: 'ratio', safeSide: 'down', above: 0, max: 1, default: 0.8,
@@ -116,7 +116,7 @@ export const supplies: Sheet = {
     {
       role: 'computed', key: 'usable', title: 'Usable', kind: 'number', unit: 'A', safeSide: 'down', decimals: 2,
       whenPartial: '≤',
-      help: 'What may be used: the rating of the units that count, derated.',
+      help: 'Usable current: the rating of the units that count, derated.',
       rule: {
         of: ['rated', 'units', 'redundant', 'derating', 'fullUpTo', 'lessPerKelvin', 'enclosure.top'],
         by: usable, takesUnknown: true, onlyWith: { 'enclosure.top': 'fullUpTo' },
@@ -129,7 +129,7 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of all its devices, and of outputs on it, at once.',
+      help: 'Current of all its devices, and of outputs on it, at the same time.',
       total: {
         of: [{ from: 'devices', by: 'rail', sum: 'connected' }, { from: 'runs', by: 'rail', sum: 'extra' }, OF_OUTPUTS],
         words: 'sum of connected over the device rows, of extra over the runs, and of current over the relay outputs, that name it',
@@ -147,7 +147,7 @@ export const supplies: Sheet = {
     },
     {
       role: 'computed', key: 'loading', title: 'Loading', kind: 'ratio', whenPartial: '≥',
-      help: 'Demand as a share of what may be used.',
+      help: 'Demand as a share of the usable current.',
       rule: { of: ['demand', 'usable'], by: loadingRatio, words: '{demand} ÷ {usable}', source: ARITHMETIC },
     },
     {
@@ -161,7 +161,7 @@ export const supplies: Sheet = {
     {
       role: 'computed', key: 'limitDiversity', title: 'Limit diversity', kind: 'number', safeSide: 'down', decimals: 2,
       whenPartial: '≤',
-      help: 'The common diversity at which the target is just met; above 1 even everything at once stays below it.',
+      help: 'The common diversity at which the target is just met; above 1 even everything at the same time stays below it.',
       rule: {
         of: ['usable', 'target', 'connected'], by: limitDiversity, words: '{usable} × {target} ÷ {connected}',
         source: ARITHMETIC,
@@ -173,15 +173,15 @@ export const supplies: Sheet = {
     },
     {
       role: 'input', key: 'fullUpTo', rare: 'heat',
-      title: 'Full up to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
+      title: 'Full output to', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
       max: 120, decimals: 0, optional: true,
-      help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Less per kelvin” the supply gives less above it.',
+      help: 'Temperature at the top of its enclosure up to which the derating above holds; with “Derating per K” the supply gives less above it.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
       role: 'input', key: 'lessPerKelvin', rare: 'heat',
-      title: 'Less per kelvin', kind: 'ratio', min: 0, max: 1, decimals: 1,
-      optional: true, help: 'Share of the rating that is lost for each kelvin above “Full up to”.',
+      title: 'Derating per K', kind: 'ratio', min: 0, max: 1, decimals: 1,
+      optional: true, help: 'Share of the rating that is lost for each kelvin above “Full output to”.',
       source: 'the form in which data sheets give it; common practice, no source',
     },
     {
@@ -235,8 +235,8 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'leastTrip', title: 'Least trip current', kind: 'number', unit: 'A', decimals: 2,
-      help: 'Current that the first of its ways needs to act at once.',
+      role: 'computed', key: 'leastTrip', title: 'Min. trip current', kind: 'number', unit: 'A', decimals: 2,
+      help: 'Current that the first of its ways needs to trip instantaneously.',
       solved: {
         of: [], words: 'least of rating × trip multiple over the ways that name it',
         source: 'trip multiples as the sheet Ways gives them',
@@ -244,12 +244,12 @@ export const supplies: Sheet = {
     },
     {
       role: 'input', key: 'peak', title: 'Peak', kind: 'number', min: 1, max: 10, default: 1, decimals: 2,
-      help: 'Multiple of what may be used that the supply holds long enough to clear a short circuit; 1 unless its data sheet says more.',
+      help: 'Multiple of the usable current that the supply holds long enough to clear a short circuit; 1 unless its data sheet says more.',
       source: 'on the safe side; common practice, no source',
     },
     {
       role: 'input', key: 'maxOutput', rare: 'limits',
-      title: 'Most output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
+      title: 'Max. output', kind: 'number', min: 1, max: 10, default: 1.5, decimals: 2,
       help: 'Multiple of the rating that the supply never gives more than for ever.',
       source: 'common practice, no source',
     },
@@ -326,7 +326,7 @@ export const supplies: Sheet = {
       optional: true, help: 'Peak current that one unit takes from its feed when the mains return.',
     },
     {
-      role: 'input', key: 'maxOnB16', rare: 'mains', title: 'Most on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
+      role: 'input', key: 'maxOnB16', rare: 'mains', title: 'Max. on B16', kind: 'integer', min: 1, safeSide: 'down', optional: true,
       help: 'How many units its maker allows on a breaker B 16; it comes before the inrush on the feed.',
     },
     {

@@ -61,11 +61,11 @@ export const types: Sheet = {
       help: 'Share expected at the same time, 0 to 1, for rows that give none of their own.',
     },
     {
-      role: 'input', key: 'minVoltage', title: 'Least voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
+      role: 'input', key: 'minVoltage', title: 'Min. voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
       decimals: 1, optional: true, help: 'Lowest voltage at which the device works.',
     },
     {
-      role: 'input', key: 'maxVoltage', title: 'Most voltage', kind: 'number', unit: 'V', safeSide: 'down', above: 0,
+      role: 'input', key: 'maxVoltage', title: 'Max. voltage', kind: 'number', unit: 'V', safeSide: 'down', above: 0,
       decimals: 1, optional: true, help: 'Highest voltage that the device stands.',
     },
     ...boughtColumns('device'),

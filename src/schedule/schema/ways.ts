@@ -38,7 +38,7 @@ export const ways: Sheet = {
     },
     {
       role: 'input', key: 'trip', title: 'Trip multiple', kind: 'number', min: 1, max: 100, decimals: 1,
-      help: 'Multiple of the rating that makes it act at once on direct current; empty: that of its kind.',
+      help: 'Multiple of the rating that makes it trip instantaneously on direct current; empty: that of its kind.',
       derived: {
         of: ['kind'], by: (kind: WayKind) => tripMultiple(kind), words: 'the multiple of {kind} on direct current',
         source: 'IEC 60898-1 × 1.5 on direct current; BS 7671, Table 41.2; IEC 60127-2; common practice',
@@ -59,7 +59,7 @@ export const ways: Sheet = {
     },
     {
       role: 'computed', key: 'connected', title: 'Connected', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of everything on its runs at once.',
+      help: 'Current of everything on its runs at the same time.',
       total: {
         of: throughWay('connected', 'firstConnected', 'secondConnected'),
         words: 'sum of connected and extra over the runs that name it, of those with two ways what comes through this one', source: ARITHMETIC,
@@ -103,7 +103,7 @@ export const ways: Sheet = {
     },
     {
       role: 'computed', key: 'start', title: 'Start current', kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥',
-      help: 'Current of everything on its runs when all start at once, as far as their inrush is known.',
+      help: 'Current of everything on its runs when all start at the same time, as far as their inrush is known.',
       total: {
         of: [{ from: 'runs', by: 'way', sum: 'start' }, { from: 'runs', by: 'secondWay', sum: 'start' }], words: 'sum of start current over the runs that name it',
         source: ARITHMETIC,

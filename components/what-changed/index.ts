@@ -1,0 +1,1 @@
+export { WhatChanged } from './what-changed.ts';
