@@ -31,7 +31,7 @@ export {
 } from './engine/index.ts';
 export { explainCell, roomFor } from './explanations.ts';
 export {
-  SEVERITIES, type Finding, type Remedy, type Severity, type Standing as RowStanding, type Status, type StatusMove,
+  SEVERITIES, type Finding, type Remedy, type Severity, type Standing, type Status, type StatusMove,
 } from './findings/index.ts';
 
 // Files.

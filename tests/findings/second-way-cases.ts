@@ -64,14 +64,14 @@ export const SECOND_WAY_CASES: readonly FindingCase[] = [
   {
     rule: 'run-second-protection-over-carries', sheet: 'runs', sheets: BETWEEN({}, { rated: 20 }), severity: 'over',
     key: 'secondWay', value: 20, limit: 17.92, inStatus: true,
-    message: 'Run W1 is protected by 20.00 A and its cable may carry 17.92 A where it lies: the cable would overheat before the way acts. Use a smaller way or a thicker conductor.',
+    message: 'Run W1 is protected by 20.00 A and its cable may carry 17.92 A where it lies: the cable would overheat before the way acts. Use a lower-rated way or a larger conductor.',
     silent: [BETWEEN(), BETWEEN({}, { rated: 17.92 })],
   },
   {
     // 17.92 A × 1.45 ÷ 1.6
     rule: 'run-second-protection-acts-late', sheet: 'runs', sheets: BETWEEN({}, { kind: 'gG', rated: 17 }), severity: 'over',
     key: 'secondWay', value: 17, limit: 16.24, inStatus: true,
-    message: 'Run W1 is protected by 17.00 A, which acts on overload at 1.6 × its rating, and its cable may carry 17.92 A where it lies: it could get more than 1.45 × that for an hour. Use a way of at most 16.24 A, one that acts sooner, or a thicker conductor.',
+    message: 'Run W1 is protected by 17.00 A, which acts on overload at 1.6 × its rating, and its cable may carry 17.92 A where it lies: it could get more than 1.45 × that for an hour. Use a way of at most 16.24 A, one that acts sooner, or a larger conductor.',
     silent: [BETWEEN(), BETWEEN({}, { kind: 'gG', rated: 16 })],
   },
   {
