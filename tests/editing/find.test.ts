@@ -51,9 +51,9 @@ describe('finding', () => {
   });
 
   test('finds a status by its word, in the language that is spoken', async () => {
-    expect(places({ text: 'over', where: 'whole', within: { sheet: 'supplies' } })).toEqual(['supplies 1 status']);
+    expect(places({ text: 'over limit', where: 'whole', within: { sheet: 'supplies' } })).toEqual(['supplies 1 status']);
     const german = new LoadSchedule(CONTENT, { words: await loadWords('de') });
-    expect(places({ text: german.words.say('over'), where: 'whole', within: { sheet: 'supplies' } }, german))
+    expect(places({ text: german.words.say('over limit'), where: 'whole', within: { sheet: 'supplies' } }, german))
       .toEqual(['supplies 1 status']);
   });
 

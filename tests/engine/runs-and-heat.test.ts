@@ -62,7 +62,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     const schedule = warm();
     const { words, numbers, parts } = explainCell(schedule, 'supplies', 0, 'usable')!;
     expect(words).toBe(
-      'rated × units × derating × (1 − less per kelvin for each kelvin of temperature at the top of the enclosure E above full up to)'
+      'rated × units × derating × (1 − derating per K for each kelvin of temperature at the top of the enclosure E above full output to)'
     );
     expect(numbers!.replaceAll(/[\u00a0\u202f]/g, ' '))
       .toBe('25.00 A × 1 × 100 % × (1 − 2.5 % for each kelvin of 48.2 °C above 40 °C)');

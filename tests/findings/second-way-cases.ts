@@ -51,7 +51,7 @@ export const SECOND_WAY_CASES: readonly FindingCase[] = [
     // Beside the 1 A of the other way 10 A leave 9 A; each channel acts at 7.2 A, both together at 14.4 A.
     rule: 'run-ways-share-fault', sheet: 'runs', sheets: BETWEEN({}, {}, { peak: 1 }), severity: 'near',
     key: 'faultCurrent', value: 9, limit: 14.4, inStatus: true,
-    message: 'Run W1: its two ways share a short circuit on it. Where that is hardest on them it draws 9.00 A in all, and to act at once they need 14.40 A together: neither may act. Use smaller or faster ways, or one way alone.',
+    message: 'Run W1: its two ways share a short circuit on it. Where that is hardest on them it draws 9.00 A in all, and to trip instantaneously they need 14.40 A together: neither may trip. Use lower-rated or faster ways, or one way alone.',
     silent: [BETWEEN(), BETWEEN({ secondWay: null }, {}, { peak: 1 }), BETWEEN({}, {}, { peak: 1.6 })],
   },
   {
@@ -78,7 +78,7 @@ export const SECOND_WAY_CASES: readonly FindingCase[] = [
     // 24 V ÷ (100 m × 0.02393 Ω/m + 0.3 Ω), where 6 A × 1.8 are needed.
     rule: 'run-second-may-not-clear', sheet: 'runs', sheets: BETWEEN({}, { rated: 6 }), severity: 'near', key: 'secondWay',
     value: 24 / 2.693, limit: 10.8, inStatus: true,
-    message: 'Run W1: a short circuit as far from F2 as may be, when its other way has opened, draws 8.91 A, and F2 of 6.00 A needs 10.80 A (1.8 × its rating) to act at once. Use a smaller or faster way, or a thicker or shorter cable.',
+    message: 'Run W1: a short circuit as far from F2 as may be, when its other way has opened, draws 8.91 A, and F2 of 6.00 A needs 10.80 A (1.8 × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.',
     silent: [BETWEEN(), BETWEEN({ secondWay: null }, { rated: 6 })],
   },
 ];

@@ -26,7 +26,7 @@ test('what is not known bears no sign, though it follows from a partial total', 
   expect([explained(0), explained(1)]).toEqual(['not known', '≤ 10']);
   const report = buildReport(schedule, { generated: '2026-11-25' });
   const { tables: [listed] } = report.sections.find(({ name }) => name === 'branches')!;
-  const place = listed!.columns.findIndex(({ title }) => title === 'Free');
+  const place = listed!.columns.findIndex(({ title }) => title === 'Free after reserve');
   expect(listed!.rows.map(({ cells }) => cells[place]!.text)).toEqual(['', '≤10']);
 });
 

@@ -47,11 +47,12 @@ export const HEADING_WORDS: Readonly<Record<TakeoffField, readonly string[]>> = 
     'implantation', 'logement', 'appartement', 'chambre', 'lieu de pose', 'nom du local', 'n de local', 'aile',
   ],
   branch: [
-    'branch', 'bus branch', 'bus', 'bus line', 'busstrang', 'strang', 'linie', 'buslinie', 'zweig', 'buszweig',
-    'branche', 'ligne', 'ligne de bus', 'ligne bus', 'feldbus', 'bus de terrain',
+    'branch', 'bus branch', 'bus', 'bus line', 'busstrang', 'bus strang', 'strang', 'linie', 'buslinie', 'zweig',
+    'buszweig', 'segment de bus', 'branche', 'ligne', 'ligne de bus', 'ligne bus', 'feldbus', 'bus de terrain',
   ],
   rail: [
-    'rail', 'supply', 'power supply', 'supply rail', 'fed from', 'versorgung', 'stromversorgung', 'spannungsversorgung',
+    'rail', 'circuit', 'supply', 'power supply', 'supply rail', 'fed from', 'versorgung', 'stromversorgung',
+    'spannungsversorgung',
     'netzteil', 'netzgerat', 'netzgeraet', 'speisung', 'einspeisung', 'schiene', 'versorgungsschiene', 'versorgt von',
     'versorgt aus', 'alimentation', 'alim', 'alimente par', 'alimente depuis', 'rail d alimentation',
   ],
