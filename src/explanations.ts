@@ -9,7 +9,9 @@ import { columnOf, type SheetName } from './schedule/index.ts';
  * Why the figure in a cell is what it is.
  * @returns `undefined` where the row is not there, or the cell holds what was entered.
  */
-export function explainCell(schedule: LoadSchedule, sheet: SheetName, id: number, key: string): Explanation | undefined {
+export function explainCell(
+  schedule: LoadSchedule, sheet: SheetName, id: number, key: string,
+): Explanation | undefined {
   const column = columnOf(sheet, key);
   if (column.role === 'computed' && column.status === true) {
     const standing = schedule.standing(sheet, id);

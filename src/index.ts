@@ -95,8 +95,8 @@ export {
 export {
   buildReport, changesText, compareSchedules, loadTableCsv, loadTableHtml, loadTableXlsx, matchesDigest, PAPERS,
   panelView, scheduleDigest, tableJson, tryChanges,
-  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type ScheduleChanges, type RowOutcome, type StandingChange,
-  type TableFinding, type TableJson, type TriedChanges,
+  type HtmlOptions, type LoadTableOptions, type Paper, type Report, type RowOutcome, type ScheduleChanges,
+  type StandingChange, type TableFinding, type TableJson, type TriedChanges,
 } from './report/index.ts';
 
 // The languages in which all of it speaks.

@@ -471,7 +471,7 @@ export class LoadScheduleElement extends ScheduleElement {
     else if (isSeekCommand(command)) void this.#seek(command);
     else if (command === 'firstSteps') this.#remindOfSteps(true);
     else if (command === 'save') this.files.save();
-    else if (command === 'csvOut') this.files.saveCsv(this.sheet);
+    else if (command === 'csvOut') void this.files.saveCsv(this.sheet);
     else if (command === 'moreColumns') {
       this.lookAt({ all: !this.schedule.look(this.sheet).all, groups: [] });
     } else if (command === 'undo' || command === 'redo') this.schedule[command]();

@@ -1,11 +1,6 @@
-import {
-  isScheduleText, railVoltages, readSchedule, unreadable, type Problem, type Unreadable,
-} from '../../src/exchange/index.ts';
-import { readList } from '../../src/exchange/update/read-list.ts';
-import { replaceWithList } from '../../src/exchange/update/replace-list.ts';
-import type { LoadSchedule } from '../../src/load-schedule.ts';
+import { readSchedule, type Unreadable } from '../../src/exchange/index.ts';
 import { fileText, type FileText } from '../../src/report/file-text.ts';
-import { SCHEMA, type Content, type SheetName } from '../../src/schedule/index.ts';
+import type { Content, SheetName } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import type { readDraftFile } from '../drafts/read-draft-file.ts';
 import type { OfferedRows } from '../rows-offer/offered-rows.ts';
@@ -13,7 +8,7 @@ import type { ElvProblem } from './events.ts';
 import type { NamedText } from './files.ts';
 
 /** A file as text, perhaps with sentences on how it was read. */
-type ReadText = NamedText & { readonly notes?: readonly string[] };
+export type ReadText = NamedText & { readonly notes?: readonly string[] };
 
 /** What came of reading a file: the content that the schedule would have, or why it has none. */
 export type FileReading =
@@ -44,11 +39,6 @@ export function readScheduleFile({ name, text, notes = [] }: ReadText, words: Wo
     : read;
 }
 
-/** Reads a file that a person opens: a schedule or a sheet as CSV. */
-export function readAnyFile(named: ReadText, schedule: LoadSchedule): FileReading {
-  return isScheduleText(named) ? readScheduleFile(named, schedule.words) : readSheetFile(named, schedule);
-}
-
 /** What came of a draft that was saved as a file. @param read what its reader made of it. */
 export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, words: Words): FileReading {
   return read.ok
@@ -57,37 +47,4 @@ export function readDraft(name: string, read: ReturnType<typeof readDraftFile>, 
       isDraft: true,
     }
     : read;
-}
-
-/**
- * Reads a CSV file, or that sheet of a schedule, whose rows replace those of its sheet.
- * @param sheet the sheet that it holds; by default the one whose headings it has.
- */
-export function readSheetFile(
-  file: ReadText, schedule: LoadSchedule, sheet?: SheetName,
-): FileReading {
-  const { words } = schedule;
-  const content = schedule.content();
-  const read = readList(file, sheet, railVoltages(content.sheets.supplies ?? []), words);
-  if (!read.ok) return { ...read, problems: read.problems.map((problem) => withTakeoff(problem, words)) };
-  const [list] = read.lists;
-  if (list === undefined) {
-    return unreadable('csv-empty', '', words.say('It has no rows on the sheet {sheet}. Choose another file.',
-      { sheet: words.text(SCHEMA[sheet!].title) }));
-  }
-  const notes = [...file.notes ?? [], ...read.notes];
-  const replaced = replaceWithList(content, list, file.name, words);
-  return {
-    ok: true, offer: { lists: [list], notes }, sheet: list.sheet, ...replaced, notes: [...notes, ...replaced.notes],
-  };
-}
-
-/** Whoever has a takeoff may not know yet that it is read in a place of its own. */
-function withTakeoff(problem: Problem, words: Words): Problem {
-  return problem.code !== 'sheet-unrecognised' ? problem : {
-    ...problem,
-    message: words.say(
-      '{problem} If it is a list of counts off drawings, read it with Takeoff.', { problem: problem.message }
-    ),
-  };
 }

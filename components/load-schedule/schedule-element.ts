@@ -1,5 +1,5 @@
 import type { PropertyDeclarations, PropertyValues } from 'lit';
-import { writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { writeSchedule } from '../../src/exchange/index.ts';
 import type { RememberedColumns } from '../../src/exchange/takeoff/index.ts';
 import type { ListWay } from '../../src/exchange/update/list-ways.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
@@ -19,7 +19,6 @@ import { GivenSchedule } from './given-schedule.ts';
 import { Jumps } from './jumps.ts';
 import { addressOf, fileOf, scheduleOf, sheetOf, textOf, wayOf } from './input-error.ts';
 import { openOverLimits } from './open-over-limits.ts';
-import { readSheetFile } from './read-file.ts';
 import { ReadValues } from './read-values.ts';
 import { ScheduleFiles, type FilesHost } from './schedule-files.ts';
 import { ScheduleHolder } from './schedule-holder.ts';
@@ -233,25 +232,20 @@ export abstract class ScheduleElement extends FormElement implements FilesHost, 
    * @param sheet the sheet that it holds; by default the one whose headings it has.
    * @param how `update`: rows with the tag of a row of the text take what that states, new ones come behind the others,
    * and all else stays, formulas of a person too; `append`: all come behind the others; `replace`: they take the place
-   * of the others. Without it they replace them too, and what is wrong is returned at once.
+   * of the others. Without it they replace them too.
+   * @returns what is wrong with the text, and each row that an update left out; nothing when all of it was taken.
    */
-  importCsv(text: string, sheet: SheetName | undefined, how: ListWay): Promise<readonly ElvProblem[]>;
-  importCsv(text: string, sheet?: SheetName): readonly ElvProblem[];
-  /** @returns what is wrong with the text, and each row that an update left out; nothing when all of it was taken. */
-  importCsv(
-    text: string, sheet?: SheetName, how?: ListWay,
-  ): readonly ElvProblem[] | Promise<readonly ElvProblem[]> {
+  importCsv(text: string, sheet?: SheetName, how?: ListWay): Promise<readonly ElvProblem[]> {
     const { words } = this.spoken;
-    const named = { name: 'CSV', text: textOf('importCsv', text, words) };
+    const read = textOf('importCsv', text, words);
     const into = sheet === undefined ? undefined : sheetOf('importCsv', sheet, words);
-    const way = how === undefined ? undefined : wayOf(how, words);
-    const reading = readSheetFile(named, this.schedule, into);
-    return way === undefined ? this.files.take(named.name, reading, false) : this.files.bring(named.name, reading, way);
+    return this.files.importCsv(read, into, how === undefined ? undefined : wayOf(how, words));
   }
 
   /** A sheet as CSV text, with its computed columns. */
-  exportCsv(sheet: SheetName): string {
-    return writeCsv(this.schedule, sheetOf('exportCsv', sheet, this.spoken.words));
+  exportCsv(sheet: SheetName): Promise<string> {
+    const name = sheetOf('exportCsv', sheet, this.spoken.words);
+    return import('../../src/exchange/csv/index.ts').then(({ writeCsv }) => writeCsv(this.schedule, name));
   }
 
   /**

@@ -1,18 +1,20 @@
-import { readSchedule, writeCsv, writeSchedule } from '../../src/exchange/index.ts';
+import { isScheduleText, readSchedule, writeSchedule } from '../../src/exchange/index.ts';
 import type { ListWay } from '../../src/exchange/update/list-ways.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, isBlank, SCHEMA, type Content, type FormulaProblem, type SheetName } from '../../src/schedule/index.ts';
-import type { Words } from '../../src/words/index.ts';
+import { message, type Words } from '../../src/words/index.ts';
 import { isDraftFile } from '../drafts/index.ts';
 import type { OfferedRows, TakeRows } from '../rows-offer/offered-rows.ts';
 import { ElvErrorEvent, ElvLoadEvent, type ElvProblem } from './events.ts';
 import { fileName, saveFile, type NamedText } from './files.ts';
 import { editsRefusal, fileRefusal, type Message, type Refusal } from '../sheet-view/notices.ts';
 import type { Unsettled } from '../grid/unsettled.ts';
-import { readAnyFile, readDraft, readScheduleFile, readSheetFile, readText, type FileReading } from './read-file.ts';
+import { readDraft, readScheduleFile, readText, type FileReading, type ReadText } from './read-file.ts';
 import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 import { Turns } from './turns.ts';
+
+const UNFETCHED = message('This part could not be fetched. Check the connection, then try again.');
 
 /** What the files of an element need of it. */
 export interface FilesHost extends RemoteFileHost {
@@ -81,10 +83,10 @@ export class ScheduleFiles {
     const named = isText(file) ? { ok: true as const, name, text: file.text, edits: [] } : await this.#read(file);
     const isDraft = sheet === undefined && named.ok && isDraftFile(named.text);
     const draft = isDraft ? await this.#readDraft(named) : undefined;
+    const reading = draft ?? (named.ok ? await this.#readAny(named, sheet) : named);
     if (this.#turns.isOutrun(turn)) return [this.#outrun(name)];
     if (!named.ok) return this.#refuse(name, named.problems, byPerson, named.total);
     const { schedule } = this.#holder;
-    const reading = sheet !== undefined ? readSheetFile(named, schedule, sheet) : draft ?? readAnyFile(named, schedule);
     if (byPerson && reading.ok && reading.offer !== undefined && !schedule.rows(reading.sheet!).every(isBlank)) {
       await this.#offer({ name, ...reading.offer });
       return [];
@@ -92,6 +94,32 @@ export class ScheduleFiles {
     const problems = this.take(name, reading, byPerson, turn);
     if (problems.length === 0 && named.edits.length > 0) this.refuse(editsRefusal(this.#words, name, named.edits));
     return problems;
+  }
+
+  /** Reads a schedule, or rows of a sheet, whose reader is fetched with the first of them. */
+  async #readAny(file: ReadText, sheet: SheetName | undefined): Promise<FileReading> {
+    if (sheet === undefined && isScheduleText(file)) return readScheduleFile(file, this.#words);
+    try {
+      const { readSheetFile } = await import('./read-sheet-file.ts');
+      return readSheetFile(file, this.#holder.schedule, sheet);
+    } catch (error) {
+      reportError(error);
+      return { ok: false, problems: [{ message: this.#words.say(UNFETCHED) }], total: 1 };
+    }
+  }
+
+  /**
+   * Reads a CSV text into its sheet, as one action of the page.
+   * @returns what is wrong with it, and each row that was left out.
+   */
+  async importCsv(
+    text: string, sheet: SheetName | undefined, how: ListWay | undefined,
+  ): Promise<readonly ElvProblem[]> {
+    const [name, turn] = ['CSV', this.next()];
+    const { readSheetFile } = await import('./read-sheet-file.ts');
+    if (this.#turns.isOutrun(turn)) return [this.#outrun(name)];
+    const reading = readSheetFile({ name, text }, this.#holder.schedule, sheet);
+    return how === undefined ? this.take(name, reading, false, turn) : this.#bring(name, reading, how, turn);
   }
 
   /** Puts the content of a file in the place of what there is, as one action. @returns what is wrong with it. */
@@ -114,8 +142,8 @@ export class ScheduleFiles {
    * Takes the rows of a sheet in another way than in the place of those that are there, as one action of the page.
    * @returns what is wrong with the file, and each row that was left out.
    */
-  async bring(
-    name: string, reading: FileReading, how: ListWay, turn = this.next(),
+  async #bring(
+    name: string, reading: FileReading, how: ListWay, turn: number,
   ): Promise<readonly ElvProblem[]> {
     if (!reading.ok) return this.#refuse(name, reading.problems, false, reading.total);
     const { takeList } = await import('../../src/exchange/update/take-list.ts');
@@ -221,10 +249,12 @@ export class ScheduleFiles {
     this.#host.fileHandedOut(name, text);
   }
 
-  saveCsv(sheet: SheetName): void {
+  async saveCsv(sheet: SheetName): Promise<void> {
+    const part = await import('../../src/exchange/csv/index.ts').catch((error: unknown) => { this.#sayUnfetched(error); });
+    if (part === undefined) return;
     const { schedule } = this.#holder;
     const name = fileName(schedule, sheet);
-    saveFile({ name, text: writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
+    saveFile({ name, text: part.writeCsv(schedule, sheet) }, 'text/csv;charset=utf-8');
     const text = this.#words.say(
       '{sheet} saved as {file}', { sheet: this.#words.text(SCHEMA[sheet].title), file: name }
     );
@@ -266,13 +296,17 @@ export class ScheduleFiles {
     try {
       await import('../rows-offer/rows-offer.define.ts');
     } catch (error) {
-      this.#host.say({ text: this.#words.say('This part could not be fetched. Check the connection, then try again.'), tone: 'refused' });
-      reportError(error);
+      this.#sayUnfetched(error);
       return;
     }
     this.#host.showSheet(offered.lists[0]!.sheet);
     this.offered = offered;
     this.#host.requestUpdate();
+  }
+
+  #sayUnfetched(error: unknown): void {
+    this.#host.say({ text: this.#words.say(UNFETCHED), tone: 'refused' });
+    reportError(error);
   }
 
   #refuse(name: string, problems: readonly ElvProblem[], byPerson: boolean, total?: number): readonly ElvProblem[] {
@@ -308,7 +342,7 @@ export class ScheduleFiles {
       return readDraft(name, readDraftFile(text, words), words);
     } catch (error) {
       reportError(error);
-      const message = words.say('This part could not be fetched. Check the connection, then try again.');
+      const message = words.say(UNFETCHED);
       return { ok: false, problems: [{ message }], total: 1 };
     }
   }

@@ -85,7 +85,8 @@ export class WhatChanged implements ReactiveController {
 
   /** What a gauge was before the last action, for some seconds after it. */
   note(sheet: SheetName, id: number): TemplateResult | typeof nothing {
-    const move = this.#isFresh ? this.#outcome?.figures.find((each) => each.sheet === sheet && each.id === id) : undefined;
+    const figures = this.#isFresh ? this.#outcome?.figures : undefined;
+    const move = figures?.find((each) => each.sheet === sheet && each.id === id);
     if (move === undefined) return nothing;
     const { before, after } = move;
     const direction = before === null || after === null ? '→' : after > before ? '▲' : '▼';

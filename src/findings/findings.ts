@@ -169,7 +169,7 @@ export class Findings {
     const moves: StatusMove[] = [];
     for (const [sheet, due] of this.#due) {
       let told = this.#standings.get(sheet);
-      if (told === undefined) this.#standings.set(sheet, told = new Map());
+      if (told === undefined) this.#standings.set(sheet, told = new Map<number, Standing>());
       for (const id of due) {
         const [from, to] = [told.get(id) ?? 'ok', this.standing(sheet, id)];
         if (to === 'ok' || to === null) told.delete(id);

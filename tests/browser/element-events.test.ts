@@ -34,7 +34,7 @@ test('setting a property or calling a method is silent', async () => {
   element.schedule = new LoadSchedule(sample());
   element.value =
     JSON.stringify({ format: 'elv-load-schedule', version: 2, details: {}, sheets: { supplies: [{ rail: 'X1' }] } });
-  expect(element.importCsv('Rail,Rated (A)\r\nY1,5\r\nY2,10\r\n', 'supplies')).toEqual([]);
+  expect(await element.importCsv('Rail,Rated (A)\r\nY1,5\r\nY2,10\r\n', 'supplies')).toEqual([]);
   expect(element.schedule.rows('supplies')).toHaveLength(2);
   element.undo();
   expect(element.schedule.rows('supplies')).toHaveLength(1);

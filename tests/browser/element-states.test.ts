@@ -71,10 +71,10 @@ test('dirty: what the page says it kept is clean, and what came after is not', a
 
 test('what the page does leaves a clean schedule clean, and a dirty one dirty', async () => {
   const element = await mountElement({ content: one(1), key: null });
-  element.importCsv('Ref,Qty\nD1,4\n', 'devices');
+  await element.importCsv('Ref,Qty\nD1,4\n', 'devices');
   expect(await settled(element)).toEqual([]);
   enter(element, 2);
-  element.importCsv('Ref,Qty\nD1,4\n', 'devices');
+  await element.importCsv('Ref,Qty\nD1,4\n', 'devices');
   expect(await settled(element)).toEqual(['dirty']);
   element.value = fileOf(9);
   expect(await settled(element)).toEqual([]);

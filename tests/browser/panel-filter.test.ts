@@ -62,10 +62,10 @@ test('a panel that goes while it is looked at leaves all of them in sight; one p
   const element = await mountElement({ content: CONTENT });
   await userEvent.selectOptions(part(element, '.panels')!, 'P2');
   await expect.poll(() => count(element, 'devices')).toBe('1');
-  element.importCsv('Rail,Rated (A),Enclosure\r\nL1,5,P1\r\nL2,2,P3\r\n', 'supplies');
-  element.importCsv('Enclosure\r\nP1\r\nP3\r\n', 'enclosures');
+  await element.importCsv('Rail,Rated (A),Enclosure\r\nL1,5,P1\r\nL2,2,P3\r\n', 'supplies');
+  await element.importCsv('Enclosure\r\nP1\r\nP3\r\n', 'enclosures');
   await expect.poll(() => count(element, 'devices')).toBe('3');
-  element.importCsv('Rail,Rated (A),Enclosure\r\nL1,5,P1\r\n', 'supplies');
-  element.importCsv('Enclosure\r\nP1\r\n', 'enclosures');
+  await element.importCsv('Rail,Rated (A),Enclosure\r\nL1,5,P1\r\n', 'supplies');
+  await element.importCsv('Enclosure\r\nP1\r\n', 'enclosures');
   await expect.poll(() => part(element, '.panels')).toBeNull();
 });

@@ -28,7 +28,8 @@ function marksOf(schedule: LoadSchedule): RowMarks[] {
     const model = modelOf(schedule, sheet);
     return schedule.rows(sheet).map(({ id }): RowMarks => {
       const findings = schedule.findingsOf(sheet, id);
-      return [sheet, id, rowMark(model, id, findings), cellLook(model, id, column, findings).status, schedule.standing(sheet, id)];
+      const { status } = cellLook(model, id, column, findings);
+      return [sheet, id, rowMark(model, id, findings), status, schedule.standing(sheet, id)];
     });
   });
 }

@@ -38,7 +38,8 @@ describe('distributors fed at both ends', () => {
   test.each(EXAMPLES)('$source', ({ volts, loop, total, taps, first, least }) => {
     const solution = solveRun({ supplyVolts: volts, loopOhmPerMetre: loop, taps, fedAgainMetres: total });
     expect(solution).toMatchObject({
-      working: true, currentAmps: closeTo(Number(first), printed(first)), endVolts: closeTo(Number(least), printed(least)),
+      working: true, currentAmps: closeTo(Number(first), printed(first)),
+      endVolts: closeTo(Number(least), printed(least)),
     });
   });
 

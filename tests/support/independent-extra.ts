@@ -48,7 +48,9 @@ export function independentExtra(
   const loads = known.map((device) => loadOf(device, voltage, length));
   const ohmsPerMetre = 2 * ohmPerKm / 1000 * (1 + 0.00393 * (celsius - 20)) / pairs;
   const twice = between === undefined ? undefined
-    : settleFromBoth(loads.map((load) => ({ ...load, metres: Math.min(load.metres, between) })), voltage, ohmsPerMetre, between);
+    : settleFromBoth(
+      loads.map((load) => ({ ...load, metres: Math.min(load.metres, between) })), voltage, ohmsPerMetre, between,
+    );
   const settled = twice === undefined ? settle(loads, voltage, ohmsPerMetre)
     : twice === null ? null : { current: twice.first + twice.second };
   const nominal = known.reduce((sum, { demand }) => sum + demand!, 0);

@@ -32,8 +32,8 @@ export function worstOf(findings: readonly Finding[]): Severity | undefined {
 }
 
 /**
- * What stands beside the number of a row: its status, where it has one, else the worst that is open, else that something
- * is accepted; nothing where nothing is to be said.
+ * What stands beside the number of a row: its status, where it has one, else the worst that is open, else that
+ * something is accepted; nothing where nothing is to be said.
  */
 export function rowMark({ schedule, sheet }: GridModel, id: number, findings: readonly Finding[]): Mark | undefined {
   if (findColumn(sheet, 'status') !== undefined) {

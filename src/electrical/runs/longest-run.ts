@@ -17,8 +17,8 @@ const MOST_HALVINGS = 100;
  * protection or either more than `carriesAmps`, or the short circuit at the far end is less than
  * `trip × protectionAmps`. None gets better with length, so the limit is found by halving.
  *
- * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W], need [V]), and where
- *   it is fed again, if it is [m]
+ * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W], need [V]), and
+ *   where it is fed again, if it is [m]
  * @param lengthMetres length of the run as it is [m], above 0
  * @param limits what the run has to keep to; a limit left out is not checked
  * @param faultOhmPerMetre loop resistance when a short circuit comes [Ω/m], that of the run where it is left out

@@ -14,8 +14,8 @@ import { workingPoint } from './working-point.ts';
  * @param run supply voltage [V], loop resistance [Ω/m], taps (distance [m], current [A], power [W]), and where it is
  *   fed again, if it is [m]; the resistance is above 0 there
  * @returns largest drop, lowest voltage and tap voltages [V], current at the start and through the second feed [A];
- *   `working: false` when the taps ask for more than the cable can deliver, or would pull a voltage to 0 or below. A run
- *   without taps has no drop and no current.
+ *   `working: false` when the taps ask for more than the cable can deliver, or would pull a voltage to 0 or below. A
+ *   run without taps has no drop and no current.
  *
  * Limits: direct current, steady state, both feeds at the same voltage; no device on the cable feeds back. Accurate to
  * 1e-10 of the supply voltage, and to 1e-6 within one part in 1e12 of the largest load that works.

@@ -2,7 +2,7 @@ import { STATE_WORDS, type Standing } from '../../findings/index.ts';
 import { label, shape, type Shape } from './shape.ts';
 import type { Words } from '../../words/index.ts';
 
-/** Shapes that differ without their colour, on a field of 12 by 12: warning triangle, diamond, broken ring, tick, dot. */
+/** Shapes that differ without their colour, on 12 by 12: warning triangle, diamond, broken ring, tick, dot. */
 const PATHS: Readonly<Record<Standing, string>> = {
   over: 'M6 .3 11.9 11.4H.1ZM5.2 4 5.5 7.7H6.5L6.8 4ZM5.2 8.6V10.2H6.8V8.6Z',
   near: 'M6 .8 11.2 6 6 11.2.8 6Z',
