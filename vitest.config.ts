@@ -28,7 +28,7 @@ const entries = ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'];
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
 /** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
-const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
+const parts = ['tests/browser/access/[!a]*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 

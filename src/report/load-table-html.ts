@@ -73,14 +73,14 @@ function sectionMarkup({ name, title, sentences, tables, pictures = [] }: Report
   return html`<section id="${name}" class="${isBeside ? 'beside' : 'stacked'}">
 <h2>${title}</h2>
 ${sentences.map((text) => html`<p>${text}</p>\n`)}
-${tables.flatMap((table) => across(table, words)).map((table) => tableMarkup(table, title, words))}
+${tables.flatMap((table) => across(table, words).map((part, index) => tableMarkup(part, index === 0 ? title : words.say('{title}, continued', { title }), words)))}
 ${pictures.length === 0 ? '' : html`<div class="pictures">${pictures.map((svg) => html`<figure>${new Markup(svg)}</figure>\n`)}</div>`}
 </section>
 `;
 }
 
 /** More columns, or headings of more signs at least, do not fit across a page of A4. */
-const MOST_ACROSS = 16;
+const MOST_ACROSS = 15;
 const MOST_SIGNS = 125;
 
 /** A table as it fits across a page: a wide one in several of about one width, each with number and tag of the rows. */

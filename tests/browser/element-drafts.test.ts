@@ -210,7 +210,7 @@ test('a full disk is told once; as soon as there is room, everything is written'
     .mockImplementation(() => { throw new DOMException('no room', 'QuotaExceededError'); });
   enter(element, 6);
   await expect.poll(() => notices(element))
-    .toEqual(['This browser has no room for the draft. Save the schedule as a file before leaving the page.']);
+    .toEqual(['This browser has no space for the draft. Save the schedule as a file before leaving the page.']);
   full.mockRestore();
   enter(element, 7);
   await written(key, 3);
@@ -472,7 +472,7 @@ test('the notices are in the language of the page, and axe finds nothing in them
   const key = freshKey();
   await leaveDraft(key, 5);
   const element = await mount(key, { lang: 'de', src: addressOf(1) });
-  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt: eine Last/);
+  await expect.poll(() => notices(element)[0]).toMatch(/^Entwurf \(\d\d:\d\d\) wiederhergestellt: eine Leistungs/);
   const { violations } = await axe.run(part(element, 'elv-draft-notices')!, { resultTypes: ['violations'] });
   expect(violations).toEqual([]);
 });

@@ -57,7 +57,7 @@ test('sheets without rows have a tab only when they are asked for or shown; list
 
 test('a tab names its number of rows, and the rows that are over, near the limit or incomplete', async () => {
   const element = await mountElement({ content: sample() });
-  expect(textOf(element, '[data-sheet=supplies]')).toBe('Supplies 3 rows , 1 row over');
+  expect(textOf(element, '[data-sheet=supplies]')).toBe('Supplies 3 rows , 1 row over limit');
   expect(part(element, '[data-sheet=supplies] svg.mark.over')).not.toBeNull();
   expect(textOf(element, '[data-sheet=branches]')).toBe('Branches 2 rows');
 });

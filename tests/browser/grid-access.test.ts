@@ -36,7 +36,7 @@ describe('what is said', () => {
     grid.goTo(0, 'demand');
     await frame();
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).textContent))
-      .toEqual(['over', 'near limit', 'incomplete']);
+      .toEqual(['over limit', 'near limit', 'incomplete']);
     expect([0, 1, 2].map((line) => cellAt(grid, line, status).querySelectorAll('svg').length)).toEqual([1, 1, 1]);
     const demand = cellAt(grid, 0, placeOf(grid, 'demand'));
     expect(demand.getAttribute('aria-invalid')).toBe('true');
