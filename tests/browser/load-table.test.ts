@@ -62,7 +62,11 @@ const between = (millimetres: number) => Math.floor((millimetres - 22) / 25.4 * 
 
 const PAPERS = [['A4-portrait', 210], ['A4-landscape', 297], ['A3-portrait', 297], ['A3-landscape', 420]] as const;
 
-test.each(['en', 'de', 'fr'].flatMap((language) => PAPERS.map(([paper, width]) => ({ language, paper, width }))))(
+// The narrowest paper in every language, all papers in that of the longest words.
+const PRINTED = ['en', 'de', 'fr'].flatMap((language) =>
+  PAPERS.slice(0, language === 'de' ? undefined : 1).map(([paper, width]) => ({ language, paper, width })));
+
+test.each(PRINTED)(
 'in $language nothing is cut on $paper, headings repeat, and no row is split', async ({ language, paper, width }) => {
   await medium('print');
   const schedule = new LoadSchedule(read.content, { words: await loadWords(language) });

@@ -15,7 +15,7 @@ describe('after any actions', () => {
         afresh.dispose();
       }
       schedule.dispose();
-    }), { numRuns: Number(process.env.RUNS ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 40) });
   });
 
   test('no formula is typed: every figure and finding is what a schedule built afresh gives', () => {
@@ -28,7 +28,7 @@ describe('after any actions', () => {
         afresh.dispose();
       }
       schedule.dispose();
-    }), { numRuns: Number(process.env.RUNS ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 40) });
   });
 
   test('a formula that goes round lacks nothing, though its cell followed from a shared tag before', () => {
@@ -84,6 +84,6 @@ describe('after any actions', () => {
       expect([schedule.content(), allOf(schedule)]).toEqual(redone);
       expect(schedule.redo()).toBeUndefined();
       schedule.dispose();
-    }), { numRuns: Number(process.env.RUNS ?? 60) });
+    }), { numRuns: Number(process.env.RUNS ?? 40) });
   });
 });

@@ -92,7 +92,7 @@ test('after any actions, every figure, status and sign is what an independent ca
       } else passedOver += 1;
     }
     schedule.dispose();
-  }), { numRuns: Number(process.env.RUNS ?? 150) });
+  }), { numRuns: Number(process.env.RUNS ?? 100) });
   expect(held).toBeGreaterThan(passedOver);
 });
 

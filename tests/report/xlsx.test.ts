@@ -156,7 +156,7 @@ describe('the load table as a workbook', () => {
       engine.destroy();
       schedule.dispose();
       expect(found).toEqual([]);
-    }), { numRuns: 60 });
+    }), { numRuns: 40 });
   });
 
   test('tags that a spreadsheet would not tell apart keep their figures, marked as fixed', async () => {

@@ -140,7 +140,7 @@ describe('for any list and any revision', () => {
       revise(schedule, textOf(second), { name: 'new list' }).take();
       expect(total(devicesOf(schedule))).toBe(total(after.sheets.devices ?? []));
       schedule.dispose();
-    }), { numRuns: 150 });
+    }), { numRuns: 100 });
   });
 
   it('comes to what names alone say, where nothing was parted and every row has a name of its own', () => {

@@ -22,7 +22,11 @@ function focused(): Element | null {
 /** Groups in which one member is a stop and the arrow keys lead to the others. */
 const ROVING = '[role=tablist], [role=radiogroup]';
 
-test.each(VIEWS)('in %s Tab reaches everything that can be used, and leaves again, both ways', { timeout: 60_000 },
+/** Sheets differ in their rows, through which Tab leads in the same way; three stand for the others. */
+const WALKED = VIEWS.filter(([name]) =>
+  !name.startsWith('the sheet ') || ['devices', 'runs', 'outputs'].some((sheet) => name.endsWith(sheet)));
+
+test.each(WALKED)('in %s Tab reaches everything that can be used, and leaves again, both ways', { timeout: 60_000 },
   async (_name, show) => {
   const [before, after] = ['before', 'after']
     .map((text) => Object.assign(document.createElement('button'), { textContent: text }));

@@ -109,7 +109,7 @@ it('without conflicts it is the same whichever of them is mine', () => {
     if (one.conflicts.length > 0) return;
     without += 1;
     expect(inAnyOrder(one.content)).toEqual(inAnyOrder(other.content));
-  }), { numRuns: 600 });
+  }), { numRuns: 300 });
   expect(without).toBeGreaterThan(100);
 });
 
@@ -139,7 +139,7 @@ it('nothing of either is missing in what is made or among what is asked', () => 
       // No row stands twice.
       expect(made.size).toBe(join.content.sheets[sheet]!.length);
     }
-  }), { numRuns: 600 });
+  }), { numRuns: 300 });
 });
 
 it('deciding for theirs throughout gives what theirs says wherever it was asked', () => {

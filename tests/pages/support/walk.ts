@@ -51,9 +51,9 @@ export async function walkThrough(page: Page): Promise<Saved> {
 }
 
 async function throughSheets(page: Page, schedule: Schedule): Promise<void> {
-  // It stands there only where a sheet has no rows.
+  // It is seen only where a sheet has no rows, or the page is narrow.
   const more = schedule.element.locator('elv-sheet-tabs .more');
-  if (await more.count() > 0) await more.click();
+  if (await more.isVisible()) await more.click();
   const tabs = schedule.element.locator('elv-sheet-tabs [role=tab]');
   for (let index = await tabs.count() - 1; index >= 0; index -= 1) {
     await tabs.nth(index).click();
