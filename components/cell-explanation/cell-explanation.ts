@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import type { Finding } from '../../src/findings/finding.ts';
+import { mayHaveRemedies } from '../../src/rework/may-have-remedies.ts';
 import { explainCell } from '../../src/explanations.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA, tagOf, titleWithUnit } from '../../src/schedule/index.ts';
@@ -19,9 +20,6 @@ const USUAL = '6em';
 
 /** Parts of a total listed by name; the others are counted. */
 const PARTS_SHOWN = 8;
-
-/** Sheets of which a finding may be mended by a press. */
-const MENDED = new Set(['runs', 'ways', 'supplies']);
 
 /** Findings that say themselves how long the run may be. */
 const SAYS_LENGTH = new Set(['run-under-voltage', 'run-no-working-voltage', 'run-over-drop']);
@@ -157,7 +155,7 @@ export class CellExplanation extends LitElement {
       : html`<button type="button" class="link" @click=${() => { schedule.withdraw(finding); }}>${words.say('Withdraw')}</button>`;
     return html`<p class="found">${markShape(finding.severity)} <span class="spoken">${finding.message}${acceptedLine(finding, words)}
         ${this.readonly ? nothing : button}</span></p>
-      ${this.readonly || finding.accepted !== undefined || !MENDED.has(finding.sheet) ? nothing : this.#remedies(finding)}
+      ${this.readonly || finding.accepted !== undefined || !mayHaveRemedies(finding) ? nothing : this.#remedies(finding)}
       ${entering ? html`<elv-acceptance-form .schedule=${schedule} .finding=${finding} @close=${this.#closed}></elv-acceptance-form>` : nothing}`;
   }
 

@@ -1,21 +1,13 @@
 import { css, html, LitElement, type TemplateResult } from 'lit';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
-import { controls } from '../look/index.ts';
+import { controls, searchField } from '../look/index.ts';
 import { addGeneralTypes, generalTypes } from './general-types.ts';
 
 /** Chooses general device types by name, and takes them as one action. */
 export class TypeChoice extends LitElement {
-  static override styles = [controls, css`
+  static override styles = [controls, searchField, css`
     :host { display: grid; gap: 8px; }
-    input[type=search] {
-      inline-size: 100%;
-      min-block-size: 32px;
-      padding: 0 0.6em;
-      border: 1px solid var(--elv-line-strong);
-      border-radius: var(--elv-radius);
-      background: var(--elv-surface);
-    }
     input[type=checkbox] { flex: none; inline-size: 1.1em; block-size: 1.1em; accent-color: var(--elv-accent); }
     ul { max-block-size: min(22em, 45vb); margin: 0; padding: 0; overflow-y: auto; list-style: none; scrollbar-width: thin; }
     label { display: flex; align-items: center; gap: 0.6em; min-block-size: 28px; padding-block: 2px; }

@@ -1,25 +1,17 @@
 import { css, html, LitElement, nothing, type PropertyValues, type TemplateResult } from 'lit';
 import { columnHelp, type ColumnHelp } from '../../src/report/column-help.ts';
 import { findColumn, SCHEMA, SHEET_NAMES, type SheetName } from '../../src/schedule/index.ts';
-import { controls, type Place } from '../look/index.ts';
+import { controls, searchField, type Place } from '../look/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { commandButton } from '../schedule-toolbar/command-button.ts';
 import { GLOSSARY } from './glossary.ts';
 
 /** What each column means, and the words of the trade; a field finds both. */
 export class HelpPane extends LitElement {
-  static override styles = [controls, css`
+  static override styles = [controls, searchField, css`
     :host { display: grid; gap: 10px; }
     .first button { margin-inline-start: -0.6em; }
     .first { display: flex; flex-wrap: wrap; gap: 4px; }
-    input {
-      inline-size: 100%;
-      min-block-size: 32px;
-      padding: 0 0.6em;
-      border: 1px solid var(--elv-line-strong);
-      border-radius: var(--elv-radius);
-      background: var(--elv-surface);
-    }
     h3 { margin: 14px 0 6px; font-size: var(--elv-size-small); font-weight: 600; color: var(--elv-ink-default); }
     summary { min-block-size: 28px; line-height: 28px; font-weight: 600; cursor: pointer; }
     dl { display: grid; gap: 2px; margin: 0; }

@@ -27,6 +27,7 @@ import { styles } from './load-schedule.styles.ts';
 import { panelChoice } from './panel-choice.ts';
 import { keyAction } from './own-keys.ts';
 import { ScheduleElement } from './schedule-element.ts';
+import { UNFETCHED } from './schedule-files.ts';
 import { WorkAreas } from './work-areas.ts';
 
 /** Parts in which Ctrl+Z is theirs. */
@@ -149,8 +150,8 @@ export class LoadScheduleElement extends ScheduleElement {
 
   /** An empty schedule leads, unless the page does, something is on its way, or a person put the steps away. */
   get #isToBeLed(): boolean {
-    return !this.#saysHowToBegin && !this.awaitsPage && remembered<boolean>('leads', true)
-      && SHEET_NAMES.every((name) => this.schedule.rows(name).length === 0);
+    return SHEET_NAMES.every((name) => this.schedule.rows(name).length === 0)
+      && !this.#saysHowToBegin && !this.awaitsPage && remembered<boolean>('leads', true);
   }
 
   #lead(): void {
@@ -337,7 +338,7 @@ export class LoadScheduleElement extends ScheduleElement {
   }
 
   #sayMissing(): void {
-    const text = this.spoken.words.say('This part could not be fetched. Check the connection, then try again.');
+    const text = this.spoken.words.say(UNFETCHED);
     this.say({ text, tone: 'refused' });
   }
 

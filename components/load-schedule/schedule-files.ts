@@ -14,7 +14,8 @@ import { RemoteFile, type RemoteFileHost } from './remote-file.ts';
 import type { ScheduleHolder } from './schedule-holder.ts';
 import { Turns } from './turns.ts';
 
-const UNFETCHED = message('This part could not be fetched. Check the connection, then try again.');
+/** What is said of a part of the software that did not come. */
+export const UNFETCHED = message('This part could not be fetched. Check the connection, then try again.');
 
 /** What the files of an element need of it. */
 export interface FilesHost extends RemoteFileHost {
@@ -103,8 +104,7 @@ export class ScheduleFiles {
       const { readSheetFile } = await import('./read-sheet-file.ts');
       return readSheetFile(file, this.#holder.schedule, sheet);
     } catch (error) {
-      reportError(error);
-      return { ok: false, problems: [{ message: this.#words.say(UNFETCHED) }], total: 1 };
+      return this.#unfetched(error);
     }
   }
 
@@ -341,10 +341,14 @@ export class ScheduleFiles {
       const { readDraftFile } = await import('../drafts/read-draft-file.ts');
       return readDraft(name, readDraftFile(text, words), words);
     } catch (error) {
-      reportError(error);
-      const message = words.say(UNFETCHED);
-      return { ok: false, problems: [{ message }], total: 1 };
+      return this.#unfetched(error);
     }
+  }
+
+  /** A file of which the reader did not come. */
+  #unfetched(error: unknown): FileReading {
+    reportError(error);
+    return { ok: false, problems: [{ message: this.#words.say(UNFETCHED) }], total: 1 };
   }
 
   #outrun(file: string): ElvProblem {

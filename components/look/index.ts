@@ -5,6 +5,7 @@ export * from './icons.ts';
 export * from './loading-bar.ts';
 export * from './place-below.ts';
 export * from './remembered.ts';
+export * from './search-field.styles.ts';
 export * from './standing-out.ts';
 export * from './status-mark.ts';
 export * from './tokens.styles.ts';

@@ -5,7 +5,7 @@ import {
 } from '../../src/rework/index.ts';
 import { SCHEMA } from '../../src/schedule/index.ts';
 import { rowName } from '../look/index.ts';
-import type { Job, JobHost, JobPlan } from './job.ts';
+import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
 
 /** As many copies are listed, and as many reasons told at once. */
 const LISTED = 80;
@@ -38,7 +38,7 @@ export class DuplicateJob implements Job {
       this.#of = value === 'area' ? { area: this.#firstArea() } : { sheet: sheet as DuplicatedSheet, ids };
       this.#propose();
     };
-    return html`${sheet !== 'devices' && sheet !== 'outputs' ? nothing : html`<label>${words.say('What')} <select data-option="what" data-first @change=${this.#on(onWhat)}>
+    return html`${sheet !== 'devices' && sheet !== 'outputs' ? nothing : html`<label>${words.say('What')} <select data-option="what" data-first @change=${onChoice(this.#host, onWhat)}>
         <option value="rows" ?selected=${!isArea}>${words.say('{n, plural, one {the selected row} other {the # selected rows}}', { n: ids.length })}</option>
         <option value="area" ?selected=${isArea}>${words.say('all of an area')}</option></select></label>`}
       ${this.#pair('area', words.say('Areas that begin with'), words.say('begin then with'), this.#area, this.#setArea)}
@@ -59,14 +59,9 @@ export class DuplicateJob implements Job {
   #pair(
     name: string, title: string, becomes: string, { from, to }: Renaming, set: (changed: Renaming) => void,
   ): TemplateResult {
-    return html`<span class="pair"><label>${title} <input data-option="${name}-from" .value=${from} @change=${this.#on((text) => { set({ from: text, to }); })}></label>
-      <label>${becomes} <input data-option="${name}-to" ?data-first=${name === 'tag-0'} .value=${to} @change=${this.#on((text) => { set({ from, to: text }); })}></label></span>`;
+    return html`<span class="pair"><label>${title} <input data-option="${name}-from" .value=${from} @change=${onChoice(this.#host, (text) => { set({ from: text, to }); })}></label>
+      <label>${becomes} <input data-option="${name}-to" ?data-first=${name === 'tag-0'} .value=${to} @change=${onChoice(this.#host, (text) => { set({ from, to: text }); })}></label></span>`;
   }
-
-  readonly #on = (choose: (value: string) => void) => ({ currentTarget }: Event): void => {
-    choose((currentTarget as HTMLInputElement | HTMLSelectElement).value);
-    this.#host.requestUpdate();
-  };
 
   /** How the area of the first selected row begins, up to its first number. */
   #firstArea(): string {
@@ -135,6 +130,6 @@ export class DuplicateJob implements Job {
     const choose = (text: string) => { this.#chosen.set(`${sheet} ${id}`, text); };
     return html`<tr><td>${words.text(SCHEMA[sheet].title)}</td><td class="nowrap">${from || '–'}</td>
       <td><input data-tag="${sheet}-${from}" aria-label=${words.say('New tag of {from}', { from })} aria-invalid=${problem === undefined ? nothing : 'true'}
-        .value=${to} @change=${this.#on(choose)}>${problem === undefined ? nothing : html` <span class="over">${this.#problem(row)}</span>`}</td></tr>`;
+        .value=${to} @change=${onChoice(this.#host, choose)}>${problem === undefined ? nothing : html` <span class="over">${this.#problem(row)}</span>`}</td></tr>`;
   }
 }

@@ -20,6 +20,12 @@ export interface JobHost {
   requestUpdate(): void;
 }
 
+/** What a field calls that a person chooses or types in. */
+export const onChoice = (host: JobHost, choose: (value: string) => void) => ({ currentTarget }: Event): void => {
+  choose((currentTarget as HTMLInputElement | HTMLSelectElement).value);
+  host.requestUpdate();
+};
+
 /** What comes of what was chosen. */
 export interface JobPlan {
   /** What the action is called: «Swap of a type in 12 rows». */

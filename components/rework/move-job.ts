@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { moveDevices, type DeviceMove, type MovePlan, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
 import { SCHEMA, tagOf, type SheetName } from '../../src/schedule/index.ts';
 import { rowName } from '../look/index.ts';
-import type { Job, JobHost, JobPlan } from './job.ts';
+import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
 
 /** As many rows are named in a sentence. */
 const NAMED = 5;
@@ -25,7 +25,7 @@ export class MoveJob implements Job {
   choices(): TemplateResult {
     const { words } = this.#host;
     const plan = this.#plan();
-    return html`<label>${words.say('Move to')} <select data-option="to" data-first @change=${this.#on(this.#aim)}>
+    return html`<label>${words.say('Move to')} <select data-option="to" data-first @change=${onChoice(this.#host, this.#aim)}>
         <option value="" ?selected=${this.#to === undefined}>–</option>${this.#targets('supplies')}${this.#targets('branches')}</select></label>
       ${plan === undefined ? nothing : html`${plan.partly.map((each) => this.#partlyChoice(each))}${this.#wholeButton(plan)}
         ${plan.shared.map((each) => this.#wayChoice(each))}`}`;
@@ -55,7 +55,7 @@ export class MoveJob implements Job {
       else this.#partly.set(run, value === 'whole' ? 'whole' : { run: value.slice('run '.length) });
     };
     return html`<label>${words.say('{run}: {n} of {all} rows', { run: this.#name('runs', run), n: moving.length, all: moving.length + staying.length })}
-      <select data-option="run-${run}" @change=${this.#on(decide)}><option value="" ?selected=${fate === undefined}>–</option>
+      <select data-option="run-${run}" @change=${onChoice(this.#host, decide)}><option value="" ?selected=${fate === undefined}>–</option>
         <option value="whole" ?selected=${chosen === 'whole'}>${words.say('The whole run moves')}</option>
         ${others.map((tag) => html`<option value="run ${tag}" ?selected=${chosen === `run ${tag}`}>${words.say('They go on {run}', { run: tag })}</option>`)}</select></label>`;
   }
@@ -80,15 +80,10 @@ export class MoveJob implements Job {
       else this.#ways.set(way, value === 'new' || value === 'none' ? value : { way: value.slice('way '.length) });
     };
     const option = (value: string, text: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
-    return html`<label>${words.say('Way of {runs}', { runs: this.#names('runs', moving) })} <select data-option="way-${way}" @change=${this.#on(decide)}>
+    return html`<label>${words.say('Way of {runs}', { runs: this.#names('runs', moving) })} <select data-option="way-${way}" @change=${onChoice(this.#host, decide)}>
       ${option('', '–')}${option('new', words.say('A new one like {way}', { way: this.#name('ways', way) }))}
       ${others.map((tag) => option(`way ${tag}`, tag))}${option('none', words.say('No way'))}</select></label>`;
   }
-
-  readonly #on = (choose: (value: string) => void) => ({ currentTarget }: Event): void => {
-    choose((currentTarget as HTMLSelectElement).value);
-    this.#host.requestUpdate();
-  };
 
   #name(sheet: SheetName, id: number): string {
     return rowName(this.#host.schedule, { sheet, id });

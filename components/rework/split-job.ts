@@ -3,7 +3,7 @@ import { alongRun, splitRun, type RunSplit, type SplitPlan, type SplitProblem, t
 import { columnOf, tagOf, withUnit } from '../../src/schedule/index.ts';
 import { message } from '../../src/words/index.ts';
 import { rowName } from '../look/index.ts';
-import type { Job, JobHost, JobPlan } from './job.ts';
+import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
 
 /** What is said of a run that cannot be parted so. */
 const PROBLEMS: Readonly<Record<SplitProblem, string>> = {
@@ -49,15 +49,15 @@ export class SplitJob implements Job {
       const fate: SplitWay = value === 'same' || value === 'new' ? value : { way: value.slice('way '.length) };
       this.#chosen = { ...this.#chosen, way: fate };
     };
-    return html`<label>${words.say('First device row that goes')} <select data-option="from" data-first @change=${this.#on((value) => { this.#from(Number(value)); })}>
+    return html`<label>${words.say('First device row that goes')} <select data-option="from" data-first @change=${onChoice(this.#host, (value) => { this.#from(Number(value)); })}>
         ${alongRun(schedule, this.#run).map((id) => html`<option value=${id} ?selected=${id === this.#chosen.from}>${this.#place(id)}</option>`)}</select></label>
-      <label>${words.say('Tag of the new run')} <input data-option="tag" .value=${plan.tag} @change=${this.#on((tag) => { this.#chosen = { ...this.#chosen, tag: tag.trim() }; })}></label>
-      <label>${words.say('Its way')} <select data-option="way" @change=${this.#on(onWay)}>
+      <label>${words.say('Tag of the new run')} <input data-option="tag" .value=${plan.tag} @change=${onChoice(this.#host, (tag) => { this.#chosen = { ...this.#chosen, tag: tag.trim() }; })}></label>
+      <label>${words.say('Its way')} <select data-option="way" @change=${onChoice(this.#host, onWay)}>
         ${option('same', own < 0 ? words.say('No way') : words.say('The same: {way}', { way: this.#name('ways', own) }))}
         ${own < 0 ? '' : option('new', words.say('A new one like {way}', { way: this.#name('ways', own) }))}
         ${others.map((id) => option(`way ${this.#name('ways', id)}`, this.#name('ways', id)))}</select></label>
-      <label>${words.say('Its length [m]')} <input data-option="length" inputmode="decimal" .value=${this.#metres(plan.length)} @change=${this.#on((text) => { this.#chosen = { ...this.#chosen, length: this.#read(text) }; })}></label>
-      <label>${words.say('Length of {run} then [m]', { run: this.#name('runs', this.#run) })} <input data-option="rest" inputmode="decimal" .value=${this.#metres(plan.rest)} @change=${this.#on((text) => { this.#chosen = { ...this.#chosen, rest: this.#read(text) }; })}></label>`;
+      <label>${words.say('Its length [m]')} <input data-option="length" inputmode="decimal" .value=${this.#metres(plan.length)} @change=${onChoice(this.#host, (text) => { this.#chosen = { ...this.#chosen, length: this.#read(text) }; })}></label>
+      <label>${words.say('Length of {run} then [m]', { run: this.#name('runs', this.#run) })} <input data-option="rest" inputmode="decimal" .value=${this.#metres(plan.rest)} @change=${onChoice(this.#host, (text) => { this.#chosen = { ...this.#chosen, rest: this.#read(text) }; })}></label>`;
   }
 
   /** What was proposed follows another place; what was entered stays. */
@@ -82,11 +82,6 @@ export class SplitJob implements Job {
     return distance === null ? words.say('{ref} at its end', { ref: name })
       : words.say('{ref} at {distance}', { ref: name, distance: withUnit(columnOf('devices', 'distance'), distance, words) });
   }
-
-  readonly #on = (choose: (value: string) => void) => ({ currentTarget }: Event): void => {
-    choose((currentTarget as HTMLInputElement | HTMLSelectElement).value);
-    this.#host.requestUpdate();
-  };
 
   #name(sheet: 'runs' | 'ways' | 'devices', id: number): string {
     return rowName(this.#host.schedule, { sheet, id });

@@ -3,7 +3,7 @@ import { panelNames, panelOf } from '../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { ownOfType, rowsToSwap, sumDevices, swapType, type TypeSwap } from '../../src/rework/index.ts';
 import { columnOf, tagOf, withUnit, type Column, type Row } from '../../src/schedule/index.ts';
-import type { Job, JobHost, JobPlan } from './job.ts';
+import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
 
 /** Where a type is swapped: in the selected rows, everywhere, or in a panel by its tag. */
 type Where = 'selected' | 'all' | { readonly panel: string };
@@ -40,11 +40,11 @@ export class SwapJob implements Job {
       this.#where = value === 'selected' || value === 'all' ? value : { panel: value.slice('panel '.length) };
     };
     const option = (value: string, text: string, chosen: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
-    return html`<label>${words.say('Present type')} <select data-option="from" @change=${this.#on((value) => { this.#from = value; })}>
+    return html`<label>${words.say('Present type')} <select data-option="from" @change=${onChoice(this.#host, (value) => { this.#from = value; })}>
         ${types.filter((tag) => used.has(tag) || tag === this.#from).map((tag) => option(tag, tag, this.#from))}</select></label>
-      <label>${words.say('New type')} <select data-option="to" data-first @change=${this.#on((value) => { this.#to = value; })}>
+      <label>${words.say('New type')} <select data-option="to" data-first @change=${onChoice(this.#host, (value) => { this.#to = value; })}>
         ${option('', '–', this.#to)}${types.filter((tag) => tag !== this.#from).map((tag) => option(tag, tag, this.#to))}</select></label>
-      <label>${words.say('Where')} <select data-option="where" @change=${this.#on(onWhere)}>
+      <label>${words.say('Where')} <select data-option="where" @change=${onChoice(this.#host, onWhere)}>
         ${rows.sheet === 'devices' ? option('selected', words.say('{n, plural, one {the selected row} other {the # selected rows}}', { n: rows.ids.length }), where) : nothing}
         ${option('all', words.say('All rows'), where)}${panels.length < 2 ? nothing : panels.map((tag) => option(`panel ${tag}`, tag, where))}</select></label>
       ${[...ownOfType(this.#rows)].map(([key, n]) => this.#fate(key, n))}`;
@@ -55,16 +55,11 @@ export class SwapJob implements Job {
     const title = words.text(columnOf('devices', key).title);
     const fate = this.#fates.get(key);
     return html`<label>${words.say('{title} of its own in {n, plural, one {# row} other {# rows}}', { title, n })}
-      <select data-option="own-${key}" @change=${this.#on((value) => { this.#fates.set(key, value === '' ? undefined : value as Fate); })}>
+      <select data-option="own-${key}" @change=${onChoice(this.#host, (value) => { this.#fates.set(key, value === '' ? undefined : value as Fate); })}>
         <option value="" ?selected=${fate === undefined}>–</option>
         <option value="stay" ?selected=${fate === 'stay'}>${words.say('It stays')}</option>
         <option value="go" ?selected=${fate === 'go'}>${words.say('It goes: that of the type counts')}</option></select></label>`;
   }
-
-  readonly #on = (choose: (value: string) => void) => ({ currentTarget }: Event): void => {
-    choose((currentTarget as HTMLSelectElement).value);
-    this.#host.requestUpdate();
-  };
 
   get #rows(): Row[] {
     return rowsToSwap(this.#host.schedule.document, { from: this.#from, among: this.#among });

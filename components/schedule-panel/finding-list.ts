@@ -1,6 +1,7 @@
 import { css, html, nothing, svg, type TemplateResult } from 'lit';
 import { acceptedLine, findingName } from '../acceptance-form/index.ts';
 import type { Finding, Severity } from '../../src/findings/finding.ts';
+import { mayHaveRemedies } from '../../src/rework/may-have-remedies.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, SCHEMA } from '../../src/schedule/index.ts';
 import { GoToEvent } from '../events/index.ts';
@@ -30,9 +31,7 @@ export interface FindingListHost {
   mend(name: string): void;
 }
 
-/** Whether something may be tried that puts it right. */
-const isMendable = ({ sheet, severity, accepted }: Finding): boolean => accepted === undefined
-  && (severity === 'over' || severity === 'near') && ['runs', 'ways', 'supplies'].includes(sheet);
+const isMendable = (finding: Finding): boolean => finding.accepted === undefined && mayHaveRemedies(finding);
 
 const ACCEPT = svg`<svg class="icon" viewBox="0 0 16 16" aria-hidden="true"><path d="M3 8.5 6.5 12 13 4.5"/></svg>`;
 

@@ -1,7 +1,7 @@
 import {
   findColumn, isFormula, numericInputs, SHEET_NAMES, type CellValue, type Rule, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
-import { allowedIn } from './allowed.ts';
+import { isAllowed } from './allowed.ts';
 import { partialReader, valuesOf, type Values } from './argument-reader.ts';
 import { rowsReading } from './rows-reading.ts';
 import { columnsOf, IN_ORDER, type PreparedRule, type PreparedTotal } from './schema-rules.ts';
@@ -39,7 +39,6 @@ function takeInputs({ document, columns }: Calculation, sheet: SheetName, touche
   const all = touched === undefined ? document.rows(sheet).map(({ id }) => id) : [];
   for (const column of numericInputs(sheet)) {
     const { key, default: otherwise, derived } = column;
-    const isAllowed = allowedIn(column);
     const numbers = columns[sheet].numbers.get(key)!;
     const rows = document.byId(sheet);
     const empty = typeof otherwise === 'number' ? otherwise : NaN;
@@ -49,7 +48,7 @@ function takeInputs({ document, columns }: Calculation, sheet: SheetName, touche
       if (isFormula(own)) continue;
       if (columns[sheet].partial.has(key)) columns[sheet].setPartial(key, id, 0);
       if (typeof own === 'number') {
-        numbers[id] = isAllowed(own) ? own : NaN;
+        numbers[id] = isAllowed(column, own) ? own : NaN;
         if (numbers[id] !== own) columns[sheet].holdsFaults = true;
       }
       else if (row === undefined) numbers[id] = NaN;

@@ -19,10 +19,9 @@ export function regroup(
   for (const { from, by, sum, times, only } of of) {
     const { targets, numbers, partial } = columns[from];
     const named = targets.get(by)!;
-    const rows = only === undefined ? undefined : document.byId(from);
-    const isLeftOut = (id: number) => ((rows![id]?.cells[only!.key] ?? null) !== null) !== only!.filled;
+    const rows = document.byId(from);
     const unsure = addUp(sums, document.capacity(from), greatest === true, {
-      isLeftOut: only === undefined ? undefined : isLeftOut,
+      isLeftOut: only && ((id) => ((rows[id]?.cells[only.key] ?? null) !== null) !== only.filled),
       targets: named, values: sum === undefined ? undefined : numbers.get(sum)!,
       factors: times === undefined ? undefined : numbers.get(times)!,
       partial: sum === undefined ? undefined : partial.get(sum),

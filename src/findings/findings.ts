@@ -15,13 +15,17 @@ import { Waiting } from './waiting.ts';
 /** What a check found in a row. Its sentence is made when somebody reads it, and empty until then. */
 type Kept = Pick<Finding, 'value' | 'limit' | 'waiting'> & { message: string };
 
+/** Something for each sheet. */
+const bySheet = <Thing>(make: (sheet: SheetName) => Thing) =>
+  Object.fromEntries(SHEET_NAMES.map((sheet) => [sheet, make(sheet)])) as Record<SheetName, Thing>;
+
 /** Places of the checks of each sheet that make the status of its rows, the worst first; none where rows have none. */
-const DECIDING = Object.fromEntries(SHEET_NAMES.map((sheet) => {
+const DECIDING: Readonly<Record<SheetName, readonly number[]>> = bySheet((sheet) => {
   const hasStatus = SCHEMA[sheet].columns.some((column) => column.role === 'computed' && column.status);
   const places = hasStatus ? [...CHECKS[sheet].keys()].filter((check) => CHECKS[sheet][check]!.inStatus) : [];
   const rank = (check: number) => SEVERITIES.indexOf(CHECKS[sheet][check]!.severity);
-  return [sheet, places.sort((one, other) => rank(one) - rank(other))];
-})) as unknown as Readonly<Record<SheetName, readonly number[]>>;
+  return places.sort((one, other) => rank(one) - rank(other));
+});
 
 /** What became of the checks of limits of a row. */
 export interface ChecksMade {
@@ -45,9 +49,9 @@ export class Findings {
   #source!: ReaderSource;
   #all: readonly Finding[] | undefined;
   /** Rows that do not stand ok, as they were told last. */
-  readonly #standings = new Map<SheetName, Map<number, Standing>>();
+  readonly #standings = bySheet(() => new Map<number, Standing>());
   /** Rows of which something may have changed that counts in their status. */
-  readonly #due = new Map<SheetName, Set<number>>();
+  readonly #due = bySheet(() => new Set<number>());
 
   constructor(document: ScheduleDocument, book: Workbook, words: Words) {
     this.#document = document;
@@ -142,7 +146,7 @@ export class Findings {
       this.#checkAll(this.#source.words);
       return undefined;
     }
-    for (const change of changes) if (change.op === 'accept') this.#judge(change.sheet, change.id);
+    for (const change of changes) if (change.op === 'accept') this.#due[change.sheet].add(change.id);
     for (const [sheet, id] of this.#source.waiting.update(touched)) this.#checkEvery(sheet, [id]);
     for (const [sheet, ids] of this.#source.facts.update(touched)) this.#checkEvery(sheet, ids);
     this.#recheck(touched);
@@ -157,39 +161,30 @@ export class Findings {
       && this.#foundBy(against, sheet, row.id).every(({ accepted }) => accepted !== undefined);
   }
 
-  /** Notes that a row may stand otherwise. */
-  #judge(sheet: SheetName, id: number): void {
-    const due = this.#due.get(sheet);
-    if (due === undefined) this.#due.set(sheet, new Set([id]));
-    else due.add(id);
-  }
-
   /** Tells how the rows that are due stand, and gives those that stand otherwise than before. */
   #settle(): StatusMove[] {
     const moves: StatusMove[] = [];
-    for (const [sheet, due] of this.#due) {
-      let told = this.#standings.get(sheet);
-      if (told === undefined) this.#standings.set(sheet, told = new Map<number, Standing>());
-      for (const id of due) {
+    for (const sheet of SHEET_NAMES) {
+      const told = this.#standings[sheet];
+      for (const id of this.#due[sheet]) {
         const [from, to] = [told.get(id) ?? 'ok', this.standing(sheet, id)];
         if (to === 'ok' || to === null) told.delete(id);
         else told.set(id, to);
         if (from !== to) moves.push({ sheet, id, from, to });
       }
+      this.#due[sheet].clear();
     }
-    this.#due.clear();
     return moves;
   }
 
   #checkAll(words: Words): void {
     const [document, book] = [this.#document, this.#book];
-    this.#kept = Object.fromEntries(SHEET_NAMES.map((sheet) =>
-      [sheet, CHECKS[sheet].map(() => new Map())])) as never;
+    this.#kept = bySheet((sheet) => CHECKS[sheet].map(() => new Map<number, Kept>()));
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
       facts: new Facts(document, book),
     };
-    this.#standings.clear();
+    for (const sheet of SHEET_NAMES) this.#standings[sheet].clear();
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));
     this.#settle();
   }
@@ -221,10 +216,10 @@ export class Findings {
 
   /** Makes one check in some rows, all of them at once, so that rows without a finding cost next to nothing. */
   #check(sheet: SheetName, check: number, ids: readonly number[]): void {
-    const { needs, only, find } = CHECKS[sheet][check]!;
+    const { needs, only, find, inStatus } = CHECKS[sheet][check]!;
     const found = this.#kept[sheet][check]!;
-    const counts = CHECKS[sheet][check]!.inStatus === true && DECIDING[sheet].length > 0;
-    if (found.size > 0) for (const id of ids) if (found.delete(id) && counts) this.#judge(sheet, id);
+    const counts = inStatus === true && DECIDING[sheet].length > 0;
+    if (found.size > 0) for (const id of ids) if (found.delete(id) && counts) this.#due[sheet].add(id);
     const [book, document] = [this.#book, this.#document];
     const some = only?.of(ids, { sheet, columns: book.columns(sheet), book, document }) ?? ids;
     if (some.length === 0) return;
@@ -236,7 +231,7 @@ export class Findings {
       const result = find(reader.at(row));
       if (result === undefined) continue;
       found.set(id, { ...result, message: '' });
-      if (counts) this.#judge(sheet, id);
+      if (counts) this.#due[sheet].add(id);
     }
   }
 

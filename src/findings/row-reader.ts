@@ -140,6 +140,11 @@ export class RowReader {
     return null;
   }
 
+  /** Whether numbers of the row that a reference names are known. */
+  knows(reference: string, ...keys: readonly string[]): boolean {
+    return keys.every((key) => this.numberOf(reference, key) !== null);
+  }
+
   /** What a cell of the row that a reference names is worth; `null` when that is unknown, or no row is named. */
   valueOf(reference: string, key: string): CellValue {
     const target = this.#read(reference, key);

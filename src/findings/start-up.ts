@@ -1,5 +1,5 @@
 import { startCurrent, type Starting } from '../electrical/index.ts';
-import { tagOf, type CellValue } from '../schedule/index.ts';
+import { grouped, tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
 /** What is fed asks for when all of it starts at once: devices, and of a supply what relay outputs switch on it. */
@@ -30,13 +30,8 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
-    const rows = new Map<number, { tag: string; starting: Starting }[]>();
+    const rows: { readonly behind: number; readonly tag: string; readonly starting: Starting }[] = [];
     if (asked.size === 0) return new Map();
-    const add = (behind: number, tag: string, starting: Starting) => {
-      const others = rows.get(behind);
-      if (others === undefined) rows.set(behind, [{ tag, starting }]);
-      else others.push({ tag, starting });
-    };
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
     const runs = book.targets('devices', 'run');
     // Of two ways the one that comes first starts all of it.
@@ -51,17 +46,18 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
       const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      for (const id of behind) add(id, tagOf('devices', row), starting);
+      for (const id of behind) rows.push({ behind: id, tag: tagOf('devices', row), starting });
     }
     if (by === 'rail') {
       // The inrush of an output is the peak that its contact makes, too short to count here: see `inrush` of types.
       const behind = book.targets('outputs', 'rail');
       for (const row of document.rows('outputs')) {
         const starting = { quantity: 1, drawAmps: book.number('outputs', row.id, 'current'), inrushAmps: 0 };
-        if (asked.has(behind[row.id]!)) add(behind[row.id]!, tagOf('outputs', row), starting);
+        const supply = behind[row.id]!;
+        if (asked.has(supply)) rows.push({ behind: supply, tag: tagOf('outputs', row), starting });
       }
     }
-    return new Map([...rows].map(([id, all]) => [id, startUpOf(all)]));
+    return new Map([...grouped(rows, ({ behind }) => behind)].map(([id, all]) => [id, startUpOf(all)]));
   },
 });
 

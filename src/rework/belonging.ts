@@ -15,7 +15,8 @@ export type DuplicateOf =
 /** Ids of rows by sheet, in their order. */
 export type RowIds = Readonly<Record<DuplicatedSheet, readonly number[]>>;
 
-const WAY_KEYS = inputColumns('runs').filter(({ to }) => to === 'ways').map(({ key }) => key);
+/** Keys of a run that name ways. */
+export const WAY_KEYS = inputColumns('runs').filter(({ to }) => to === 'ways').map(({ key }) => key);
 
 /** Device rows and outputs that hang on a row. */
 interface Loads {

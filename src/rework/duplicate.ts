@@ -1,7 +1,7 @@
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  formulasIn, inputColumns, insertRows, keepReference, mapReferences, nextTags, SCHEMA, SHEET_NAMES, tagOf, type Cells,
-  type Change, type Row, type SheetName,
+  formulasIn, inputColumns, insertRows, nextTags, SCHEMA, SHEET_NAMES, tagOf, withOtherIds, type Cells, type Change,
+  type Row, type SheetName,
 } from '../schedule/index.ts';
 import { belongingRows, DUPLICATED, type DuplicatedSheet, type DuplicateOf, type RowIds } from './belonging.ts';
 import { beginsWith, begunOtherwise, nextText, renamedTag, type Renaming } from './renamed.ts';
@@ -90,13 +90,15 @@ export function duplicateRows(schedule: LoadSchedule, duplication: Duplication):
   if (rows.some(({ problem }) => problem !== undefined)) return { rows, changes: [] };
 
   const tags = new Map(rows.map(({ sheet, from, to }) => [`${sheet} ${from}`, to]));
-  const copyIds = new Map(DUPLICATED.flatMap((sheet) => {
+  const copyIds = new Map<string, number>(DUPLICATED.flatMap((sheet) => {
     const free = document.freeIds(sheet, ids[sheet].length);
     return ids[sheet].map((id, index) => [`${sheet} ${id}`, free[index]!] as const);
   }));
   const copy = ({ sheet, id, to }: CopiedRow): Cells => {
     const { cells } = document.row(sheet, id)!;
-    const formulas = new Map(formulasIn(sheet, cells).map(([key, formula]) => [key, withCopies(formula, copyIds)]));
+    // References among the copied rows name the copies; a range does where both of its ends are copied.
+    const formulas = new Map(formulasIn(sheet, cells).map(([key, formula]) =>
+      [key, withOtherIds(formula, (of, id) => copyIds.get(`${of} ${id}`), (reference) => reference)]));
     const references = new Map(inputColumns(sheet).flatMap((column) => column.to === undefined ? []
       : [[column.key, tags.get(`${column.to} ${String(cells[column.key])}`)] as const]));
     const { area } = cells;
@@ -155,18 +157,4 @@ function copiesOf(
 function namedTags(schedule: LoadSchedule, sheet: SheetName): Set<string> {
   return new Set(SHEET_NAMES.flatMap((from) => inputColumns(from).filter(({ to }) => to === sheet).flatMap(({ key }) =>
     schedule.rows(from).map(({ cells }) => cells[key]).filter((tag) => typeof tag === 'string'))));
-}
-
-/** A formula whose references among the copied rows name the copies; a range does where both of its ends are copied. */
-function withCopies(formula: string, copyIds: ReadonlyMap<string, number>): string {
-  const idOf = (sheet: SheetName, id: number) => copyIds.get(`${sheet} ${id}`);
-  return mapReferences(formula, (reference) => {
-    if (reference === undefined) return keepReference(undefined);
-    const { sheet, from, to } = reference;
-    const [first, last] = [idOf(sheet, from.id), idOf(sheet, (to ?? from).id)];
-    if (first === undefined || last === undefined) return keepReference(reference);
-    return keepReference({
-      sheet, from: { ...from, id: first }, ...(to === undefined ? {} : { to: { ...to, id: last } }),
-    });
-  });
 }

@@ -6,7 +6,8 @@ export {
   moveDevices, type DeviceMove, type MovePlan, type PartlyFate, type PartlyMoved, type SharedWay, type WayFate,
 } from './move-devices.ts';
 export { alongRun, splitRun, type RunSplit, type SplitPlan, type SplitProblem, type SplitWay } from './split-run.ts';
-export { mayHaveRemedies, triedRemedies, type TriedRemedy } from './remedies.ts';
+export { mayHaveRemedies } from './may-have-remedies.ts';
+export { triedRemedies, type TriedRemedy } from './remedies.ts';
 export {
   ownOfType, rowsToSwap, sumDevices, swapType, TYPE_VALUES, type DeviceSums, type TypeSwap,
 } from './swap-type.ts';

@@ -1,7 +1,9 @@
 import type { LoadSchedule } from '../load-schedule.ts';
 import {
-  insertRows, inputColumns, isFormula, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change,
+  insertRows, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change,
 } from '../schedule/index.ts';
+import { WAY_KEYS } from './belonging.ts';
+import { cellsLike } from './rows-like.ts';
 
 /** What becomes of a run of which only some device rows move: it moves whole, or they go on another run, by its tag. */
 export type PartlyFate = 'whole' | { readonly run: string };
@@ -51,8 +53,6 @@ export interface MovePlan {
   readonly shared: readonly SharedWay[];
   readonly isDecided: boolean;
 }
-
-const WAY_KEYS = inputColumns('runs').filter(({ to }) => to === 'ways').map(({ key }) => key);
 
 /**
  * Moves device rows to another supply or bus branch, with their runs and the ways of these. Rows that are on none stay.
@@ -151,9 +151,6 @@ function runsThere(schedule: LoadSchedule, key: 'rail' | 'branch', target: numbe
 function wayLike(schedule: LoadSchedule, way: number, rail: string, made: Cells[]): string {
   const all = [...schedule.rows('ways').map(({ cells }) => cells), ...made];
   const tag = nextWayTag(all, rail);
-  // A formula would go on reading the row that it was typed in.
-  const entries = Object.entries(schedule.document.row('ways', way)!.cells)
-    .map(([key, value]) => [key, isFormula(value) ? schedule.value('ways', way, key) : value] as const);
-  made.push({ ...Object.fromEntries(entries), way: tag, rail });
+  made.push({ ...cellsLike(schedule, 'ways', way), way: tag, rail });
   return tag;
 }

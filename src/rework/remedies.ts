@@ -1,10 +1,13 @@
 import supplyRatings from '../../data/supply-ratings.json' with { type: 'json' };
+import { numberOf } from '../engine/index.ts';
 import { hasGrownWorse, RATINGS, type Finding } from '../findings/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
 import { onTrial } from '../report/changes/index.ts';
-import { insertRows, isFormula, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change } from '../schedule/index.ts';
+import { insertRows, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change } from '../schedule/index.ts';
 import { amps, metres } from '../words/index.ts';
+import { mayHaveRemedies } from './may-have-remedies.ts';
 import { moveDevices } from './move-devices.ts';
+import { cellsLike, NOTE } from './rows-like.ts';
 
 /** What would put a finding right, tried against all checks of the schedule. */
 export interface TriedRemedy {
@@ -46,10 +49,6 @@ export function triedRemedies(schedule: LoadSchedule, finding: Finding): readonl
     }) ?? []);
   });
 }
-
-/** Whether there may be something to try, without trying it. */
-export const mayHaveRemedies = ({ sheet, severity }: Finding): boolean =>
-  ['runs', 'ways', 'supplies'].includes(sheet) && (severity === 'over' || severity === 'near');
 
 const nameOf = ({ sheet, id, rule, key }: Finding) => `${sheet} ${id} ${rule} ${key}`;
 
@@ -216,9 +215,7 @@ class Remedies {
 
   /** What a way like another has: a formula would go on reading the row that it was typed in. */
   #cellsLike(way: number | undefined): Cells {
-    const cells = way === undefined ? {} : this.#schedule.document.row('ways', way)!.cells;
-    return Object.fromEntries(Object.entries(cells).filter(([key]) => key !== 'note')
-      .map(([key, value]) => [key, isFormula(value) ? this.#schedule.value('ways', way!, key) : value]));
+    return way === undefined ? {} : cellsLike(this.#schedule, 'ways', way, NOTE);
   }
 
   #byNumber(sheet: 'runs' | 'ways' | 'supplies', ids: readonly number[], key: string): number[] {
@@ -235,8 +232,7 @@ class Remedies {
   }
 
   #number(sheet: 'runs' | 'ways' | 'supplies', id: number, key: string): number | null {
-    const value = this.#schedule.value(sheet, id, key);
-    return typeof value === 'number' ? value : null;
+    return numberOf(this.#schedule, sheet, id, key);
   }
 
   #name(sheet: 'runs' | 'ways' | 'supplies', id: number): string {

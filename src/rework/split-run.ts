@@ -1,5 +1,7 @@
+import { numberOf } from '../engine/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';
-import { insertRows, isFormula, nextTags, nextWayTag, setCells, tagOf, type Cells, type Change } from '../schedule/index.ts';
+import { insertRows, nextTags, nextWayTag, setCells, tagOf, type Cells, type Change } from '../schedule/index.ts';
+import { cellsLike, NOTE } from './rows-like.ts';
 
 /** The way of the run that is made: that of the other, a new one like it, or one by its tag. */
 export type SplitWay = 'same' | 'new' | { readonly way: string };
@@ -47,10 +49,7 @@ export function alongRun(schedule: LoadSchedule, run: number): number[] {
   return [...schedule.members('devices', 'run', run)].sort((one, other) => at(one) - at(other) || one - other);
 }
 
-const distanceOf = (schedule: LoadSchedule, id: number): number | null => {
-  const distance = schedule.value('devices', id, 'distance');
-  return typeof distance === 'number' ? distance : null;
-};
+const distanceOf = (schedule: LoadSchedule, id: number) => numberOf(schedule, 'devices', id, 'distance');
 
 /**
  * Parts a run in two: the device rows from one place on go on a run of their own, which begins where the other does.
@@ -79,10 +78,7 @@ export function splitRun(schedule: LoadSchedule, split: RunSplit): SplitPlan {
     : taken.has(tag) ? 'tag-taken'
     : length === null || rest === null || length <= 0 || rest <= 0 ? 'no-length'
     : length < last(going) || rest < last(staying) ? 'too-short' : undefined;
-  const kept = Object.entries(cells).filter(([key]) => !OWN.has(key))
-    // A formula would go on reading the row that it was typed in.
-    .map(([key, value]) => [key, isFormula(value) ? schedule.value('runs', run, key) : value] as const);
-  const made: Cells = { ...Object.fromEntries(kept), run: tag, length, ...way === null ? {} : { way } };
+  const made: Cells = { ...cellsLike(schedule, 'runs', run, OWN), run: tag, length, ...way === null ? {} : { way } };
   const inserted = insertRows(document, 'runs', document.position('runs', run) + 1, [made]);
   return {
     going, staying, tag, way, length, rest, problem, made: document.freeIds('runs', 1)[0]!,
@@ -105,7 +101,6 @@ function wayOf(
   if (fate === 'same' || like < 0) return { way: own === null ? null : String(own), changes: [] };
   const [rows, { cells }] = [document.rows('ways'), document.row('ways', like)!];
   const way = nextWayTag(rows.map((row) => row.cells), cells.rail ?? null);
-  const entries = Object.entries(cells).filter(([key]) => key !== 'note')
-    .map(([key, value]) => [key, isFormula(value) ? schedule.value('ways', like, key) : value] as const);
-  return { way, changes: insertRows(document, 'ways', rows.length, [{ ...Object.fromEntries(entries), way }]) };
+  const made = { ...cellsLike(schedule, 'ways', like, NOTE), way };
+  return { way, changes: insertRows(document, 'ways', rows.length, [made]) };
 }

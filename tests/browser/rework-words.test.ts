@@ -1,30 +1,18 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { CommandEvent } from '../../components/events/index.ts';
-import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import type { JobCommand } from '../../components/schedule-toolbar/commands.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { PSEUDO } from '../support/pseudo-words.ts';
 import { GRID_KEY, part, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
+import { PSEUDO_TAG, PseudoElement } from './support/pseudo-element.ts';
 import { untranslated } from './support/untranslated.ts';
 
-/** An element that speaks the pseudo language from the start. */
-class PseudoReworkElement extends LoadScheduleElement {
-  constructor() {
-    super();
-    this.spoken.words = PSEUDO;
-    this.holder.speak(PSEUDO);
-  }
-}
-
-customElements.define('pseudo-rework-schedule', PseudoReworkElement);
-
 beforeEach(() => { localStorage.clear(); });
-afterEach(() => { document.querySelector('pseudo-rework-schedule')?.remove(); });
+afterEach(() => { document.querySelector(PSEUDO_TAG)?.remove(); });
 
 test('the jobs on chosen rows are said through the words of the element, with what they ask, refuse and come to', async () => {
-  const element = new PseudoReworkElement();
+  const element = new PseudoElement();
   element.licenseKey = GRID_KEY;
   element.schedule = new LoadSchedule(demoContent());
   element.style.cssText = 'display: block; block-size: 780px';

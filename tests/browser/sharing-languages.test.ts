@@ -3,27 +3,16 @@ import { userEvent } from 'vitest/browser';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Content } from '../../src/schedule/index.ts';
-import { PSEUDO } from '../support/pseudo-words.ts';
 import { GRID_KEY, mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { englishLeft } from './support/english-left.ts';
+import { PSEUDO_TAG, PseudoElement } from './support/pseudo-element.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, press } from './work-support.ts';
-
-/** An element that speaks the pseudo language from the start. */
-class PseudoSharingElement extends LoadScheduleElement {
-  constructor() {
-    super();
-    this.spoken.words = PSEUDO;
-    this.holder.speak(PSEUDO);
-  }
-}
-
-customElements.define('pseudo-sharing-schedule', PseudoSharingElement);
 
 beforeEach(() => { localStorage.clear(); });
 afterEach(() => {
   removeElements();
-  document.querySelector('pseudo-sharing-schedule')?.remove();
+  document.querySelector(PSEUDO_TAG)?.remove();
 });
 
 /**
@@ -53,7 +42,7 @@ const CONTENT: Content = {
 const leftOver = (element: LoadScheduleElement) => untranslated(element).filter((each) => !/: [BL]\d$/.test(each));
 
 test('sharing out and sizing are said through the words of the element', async () => {
-  const element = new PseudoSharingElement();
+  const element = new PseudoElement();
   element.licenseKey = GRID_KEY;
   element.schedule = new LoadSchedule(CONTENT);
   element.style.cssText = 'display: block; block-size: 780px';

@@ -3,26 +3,15 @@ import { userEvent } from 'vitest/browser';
 import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import { makeWorkbook } from '../support/make-workbook.ts';
-import { PSEUDO } from '../support/pseudo-words.ts';
 import { drop, GRID_KEY, mountElement, part, parts, removeElements, said, sample, textOf } from './element-mount.ts';
+import { PSEUDO_TAG, PseudoElement } from './support/pseudo-element.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste, press } from './work-support.ts';
-
-/** An element that speaks the pseudo language from the start. */
-class PseudoTakeoffElement extends LoadScheduleElement {
-  constructor() {
-    super();
-    this.spoken.words = PSEUDO;
-    this.holder.speak(PSEUDO);
-  }
-}
-
-customElements.define('pseudo-takeoff-schedule', PseudoTakeoffElement);
 
 beforeEach(() => { localStorage.clear(); });
 afterEach(() => {
   removeElements();
-  document.querySelector('pseudo-takeoff-schedule')?.remove();
+  document.querySelector(PSEUDO_TAG)?.remove();
 });
 
 /** Known, unknown and doubtful names, titles, totals, lengths and quantities in doubt. */
@@ -35,7 +24,7 @@ function leftOver(element: LoadScheduleElement): string[] {
 }
 
 test('everything in the takeoff is said through the words of the element', async () => {
-  const element = new PseudoTakeoffElement();
+  const element = new PseudoElement();
   element.licenseKey = GRID_KEY;
   element.schedule = new LoadSchedule(sample());
   element.style.cssText = 'display: block; block-size: 780px';

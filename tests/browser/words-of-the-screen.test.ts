@@ -4,7 +4,6 @@ import { changesSince } from '../../components/drafts/changes-since.ts';
 import type { DraftNotice } from '../../components/drafts/draft-notice.ts';
 import '../../components/drafts/draft-notices.define.ts';
 import type { ScheduleGrid } from '../../components/grid/index.ts';
-import { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
 import type { ScheduleJoin } from '../../components/schedule-join/schedule-join.ts';
 import { writeSchedule } from '../../src/exchange/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
@@ -14,19 +13,9 @@ import { drop, GRID_KEY, mountElement, openSheet, part, parts, removeElements, s
 import { choose } from './support/choose.ts';
 import { demoContent } from './support/demo-content.ts';
 import { explainEach } from './support/explain-each.ts';
+import { PseudoElement } from './support/pseudo-element.ts';
 import { untranslated } from './support/untranslated.ts';
 import { openWork, paste } from './work-support.ts';
-
-/** An element that speaks the pseudo language from the start. */
-class PseudoElement extends LoadScheduleElement {
-  constructor() {
-    super();
-    this.spoken.words = PSEUDO;
-    this.holder.speak(PSEUDO);
-  }
-}
-
-customElements.define('pseudo-load-schedule', PseudoElement);
 
 const mounted: Element[] = [];
 

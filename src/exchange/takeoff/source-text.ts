@@ -37,7 +37,7 @@ export function movedTo(places: string, source: string): string {
 
 /** What the list calls a row, by its source; `undefined` where that does not say it. */
 export function calledIn(source: string): Cells | undefined {
-  const called = isOfLists(source) ? CALLED.exec(source)?.[2]!.split(BEFORE_SHEET) : undefined;
+  const called = partsOf(source) && CALLED.exec(source)?.[2]!.split(BEFORE_SHEET);
   return called && Object.fromEntries(TOLD_BY.map((key, place) => [key, called[place] ?? null]));
 }
 
@@ -67,15 +67,15 @@ export function sheetOf(list: string): string {
 
 /** Names of the lists that a source names; a source of another form is a list of its own. */
 export function listsOf(source: string): string[] {
-  return isOfLists(source) ? partsOf(source).map(([, list]) => list!) : [source];
+  return partsOf(source) ?? [source];
 }
 
-function isOfLists(source: string): boolean {
-  return partsOf(source).reduce((sum, [part]) => sum + part.length, 0) === placesOf(source).length;
-}
-
-function partsOf(source: string): RegExpExecArray[] {
-  return [...placesOf(source).matchAll(PART)];
+/** Names of lists, one for each part of a source that has the form of one. */
+function partsOf(source: string): string[] | undefined {
+  const places = placesOf(source);
+  const parts = [...places.matchAll(PART)];
+  const isWhole = parts.reduce((sum, [part]) => sum + part.length, 0) === places.length;
+  return isWhole ? parts.map(([, list]) => list!) : undefined;
 }
 
 /** Lines in order, those that follow one another as a stretch: `3–5`, `9`. */

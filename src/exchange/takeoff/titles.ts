@@ -7,7 +7,12 @@ export interface Title {
   readonly text: string;
   /** How much it takes in. */
   readonly ranks: readonly number[];
+  /** Its text as it is compared, where that names a place. */
+  readonly place: string | undefined;
 }
+
+const titleOf = (line: number, text: string): Title =>
+  ({ line, text, ranks: ranksOf(text), place: isPlaceTitle(text) ? plainKey(text) : undefined });
 
 /**
  * The titles that hold for the lines below them, as a building over its storeys: one of the same kind takes the place
@@ -21,16 +26,17 @@ export class Titles {
 
   /** @param sheet its name, where it may be an area. */
   constructor(sheet: string | undefined) {
-    if (sheet !== undefined && isPlaceTitle(sheet)) this.#sheet = { line: 0, text: sheet, ranks: ranksOf(sheet) };
+    if (sheet !== undefined && isPlaceTitle(sheet)) this.#sheet = titleOf(0, sheet);
   }
 
   add(line: number, text: string): void {
-    const ranks = ranksOf(text);
+    const added = titleOf(line, text);
+    const { ranks } = added;
     const alike = this.#titles.findIndex((title) => haveCommon(title.ranks, ranks));
     const above = alike >= 0 ? this.#titles.slice(0, alike)
       : this.#titles.filter((title) => this.#isRightBelow ? !title.ranks.includes(OTHER) || looksLikeArea(title.text)
         : Math.min(...title.ranks) < Math.min(...ranks));
-    this.#titles = [...above, { line, text, ranks }];
+    this.#titles = [...above, added];
     this.#isRightBelow = true;
   }
 
@@ -49,7 +55,7 @@ export class Titles {
   /** Those that name a place, apart from what a room says itself. */
   within(room: string): readonly Title[] {
     const own = ` ${plainKey(room)} `;
-    return this.all.filter(({ text }) => isPlaceTitle(text) && !own.includes(` ${plainKey(text)} `));
+    return this.all.filter(({ place }) => place !== undefined && !own.includes(` ${place} `));
   }
 }
 

@@ -57,14 +57,14 @@ const mayNotClear = (rule: string, by: WayOfRun): Check => ({
     const found = tooLittle(row, by);
     if (found?.isCable !== true) return undefined;
     const { fault, needed } = found;
+    const [rated, trip] = [amps(row.numberOf(by, 'rated')!), row.numberOf(by, 'trip')!];
+    const [drawn, asked] = [roundedDown(amps(fault, needed)), roundedUp(amps(needed, fault))];
     return {
       value: fault, limit: needed,
       message: row.value('secondWay') !== null ? row.say('{name}: a short circuit as far from {way} as may be, when its other way has opened, draws {fault}, and {way} of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
-        way: String(row.value(by)), fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf(by, 'rated')!),
-        needed: roundedUp(amps(needed, fault)), trip: row.numberOf(by, 'trip')!,
+        way: String(row.value(by)), fault: drawn, rated, needed: asked, trip,
       }) : row.say('{name}: a short circuit at its far end draws {fault}, and its way of {rated} needs {needed} ({trip} × its rating) to trip instantaneously. Use a lower-rated or faster way, or a larger conductor or a shorter cable.', {
-        fault: roundedDown(amps(fault, needed)), rated: amps(row.numberOf('way', 'rated')!),
-        needed: roundedUp(amps(needed, fault)), trip: row.numberOf('way', 'trip')!,
+        fault: drawn, rated, needed: asked, trip,
       }),
     };
   },
@@ -123,8 +123,7 @@ const protectionChecks = (by: WayOfRun, name: string): readonly Check[] => [
 const wayUnknown = (rule: string, by: WayOfRun): Check => ({
   rule, sheet: 'runs', key: by, severity: 'incomplete', inStatus: true, elsewhere: true,
   find: (row) => {
-    const isKnown = ['rated', 'trip', 'k2', 'available'].every((key) => row.numberOf(by, key) !== null)
-      && row.numberOf('rail', 'innerResistance') !== null;
+    const isKnown = row.knows(by, 'rated', 'trip', 'k2', 'available') && row.knows('rail', 'innerResistance');
     return isKnown || !row.names(by) ? undefined : unknown(row, message(
       '{name}: when its way acts, or what its supply has for it, is not known. Complete the way and its supply.'
     ));
@@ -144,7 +143,6 @@ const partial: Check = {
     };
   },
 };
-
 
 /** What runs are held against. */
 export const runChecks: readonly Check[] = [
@@ -272,8 +270,8 @@ export const runChecks: readonly Check[] = [
   },
   {
     rule: 'run-carries-unknown', sheet: 'runs', key: 'carries', severity: 'incomplete', inStatus: true, elsewhere: true,
-    find: (row) => !row.names('conductor') || ['maxCurrent', 'maxTemperature', 'baseTemperature']
-      .every((key) => row.numberOf('conductor', key) !== null) ? undefined
+    find: (row) => !row.names('conductor') || row.knows('conductor', 'maxCurrent', 'maxTemperature', 'baseTemperature')
+      ? undefined
       : unknown(
         row,
         message(

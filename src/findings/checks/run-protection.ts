@@ -97,8 +97,7 @@ export const runProtectionChecks: readonly Check[] = [
   {
     rule: 'run-supply-unknown', sheet: 'runs', key: 'available', severity: 'incomplete', inStatus: true, elsewhere: true,
     find: (row) => {
-      const needed = row.value('way') === null ? ['rated', 'units', 'maxOutput'] : ['rated'];
-      const isKnown = needed.every((key) => row.numberOf('rail', key) !== null)
+      const isKnown = row.knows('rail', ...row.value('way') === null ? ['rated', 'units', 'maxOutput'] : ['rated'])
         && (row.value('way') !== null || !row.isUnreadable('rail', 'fuse'));
       return isKnown || !row.names('rail') ? undefined : unknown(row, message(
         '{name}: what its supply may feed is not known, so neither overload nor a short circuit is checked.'

@@ -11,10 +11,9 @@ export const carriesOf = (row: RowReader) => isTooWarm(row) ? null : row.number(
 
 /** Whether all is known that lengths and conductors are tried against. */
 function canBeTried(row: RowReader): boolean {
-  const isKnown = (of: string, ...keys: readonly string[]) => keys.every((key) => row.numberOf(of, key) !== null);
-  if (row.missing('current') > 0 || row.number('carries') === null || !isKnown('rail', 'lowest')) return false;
-  return row.value('way') !== null ? isKnown('way', 'rated', 'trip', 'k2', 'available')
-    : isKnown('rail', 'rated') && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
+  if (row.missing('current') > 0 || row.number('carries') === null || !row.knows('rail', 'lowest')) return false;
+  return row.value('way') !== null ? row.knows('way', 'rated', 'trip', 'k2', 'available')
+    : row.knows('rail', 'rated') && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
 }
 
 /** What would put a run right: a shorter one, or a larger conductor. */

@@ -93,7 +93,7 @@ export class LiveFormulas {
     return (this.#schedule.rows(sheet)[row]?.cells[key] ?? null) !== null;
   }
 
-  /** Whether a status hangs on what a spreadsheet cannot follow. */
+  /** Whether a status, or what adds up at a way, hangs on what a spreadsheet cannot follow. */
   #isFixed(sheet: SheetName, column: Column, at: number): boolean {
     const row = this.#schedule.rows(sheet)[at];
     if (column.role !== 'computed' || row === undefined) return false;
@@ -110,9 +110,9 @@ export class LiveFormulas {
 
   /** Ways that share a run with another: what comes through them follows from the run alone. */
   #sharing(): ReadonlySet<number> {
-    const runs = this.#schedule.rows('runs').filter(({ cells }) => (cells.secondWay ?? null) !== null);
-    return this.#shared ??= new Set(runs.flatMap(({ id }) =>
-      ['way', 'secondWay'].map((by) => this.#schedule.target('runs', id, by))));
+    return this.#shared ??= new Set(this.#schedule.rows('runs')
+      .filter(({ cells }) => (cells.secondWay ?? null) !== null)
+      .flatMap(({ id }) => ['way', 'secondWay'].map((by) => this.#schedule.target('runs', id, by))));
   }
 
   /** Whether an electronic channel is held against a start above what is connected, which follows from runs alone. */

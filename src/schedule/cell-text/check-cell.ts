@@ -64,8 +64,13 @@ function fits(column: InputColumn, value: CellValue, text: string | undefined): 
   }
   if (!isNumeric(column) || (column.kind === 'integer' && !Number.isSafeInteger(value)
     && !isLength(column, value, text))) return false;
-  const { min = -Infinity, above = -Infinity, max = Infinity } = column;
-  return Number.isFinite(value) && value >= min && value > above && value <= max;
+  return isInRange(column, value);
+}
+
+/** Whether a number is within the range of a column. */
+export function isInRange({ min, above, max }: InputColumn, value: number): boolean {
+  return Number.isFinite(value) && (min === undefined || value >= min) && (above === undefined || value > above)
+    && (max === undefined || value <= max);
 }
 
 /** A text says that it means metres. */

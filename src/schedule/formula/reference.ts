@@ -52,14 +52,18 @@ export function mapReferences(formula: string, write: (reference: Reference | un
 
 /**
  * A kept formula with its references given other rows.
- * @param idOf the id of the row that stands for one; a reference is missing where a corner of it has none.
+ * @param idOf the id of the row that stands for one.
+ * @param otherwise what becomes of a reference where a corner of it has none: it is missing, unless said otherwise.
  */
-export function withOtherIds(formula: string, idOf: (sheet: SheetName, id: number) => number | undefined): string {
+export function withOtherIds(
+  formula: string, idOf: (sheet: SheetName, id: number) => number | undefined,
+  otherwise: (reference: Reference) => Reference | undefined = () => undefined,
+): string {
   return mapReferences(formula, (reference) => {
     if (reference === undefined) return keepReference(undefined);
     const { sheet, from, to } = reference;
     const [first, last] = [idOf(sheet, from.id), idOf(sheet, (to ?? from).id)];
-    if (first === undefined || last === undefined) return keepReference(undefined);
+    if (first === undefined || last === undefined) return keepReference(otherwise(reference));
     return keepReference({
       sheet, from: { ...from, id: first }, ...(to === undefined ? {} : { to: { ...to, id: last } }),
     });

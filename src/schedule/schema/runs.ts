@@ -297,33 +297,28 @@ export const runs: Sheet = {
       decimals: 1, help: 'Length of the cable from its way to its second way.',
       rule: {
         of: ['length', 'secondLength', 'way', 'secondWay', 'way.rail', 'secondWay.rail'], by: fromWayToWay,
-        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' }, // No formula of a spreadsheet follows it, as it is none without two ways.
+        onlyWith: { 'way.rail': 'secondWay', 'secondWay.rail': 'secondWay' },
+        // Words of a function make no formula of a spreadsheet, in which it would be one without two ways too.
         words: () => message('{length} + {secondLength}'), source: ARITHMETIC,
       },
     },
     ...([
-      ['firstConnected', 'Connected by first way', 'What it takes through its way, everything at the same time.'],
-      ['secondConnected', 'Connected by second way', 'What it takes through its second way, everything at the same time.'],
-    ] as const).map(([key, title, help]): ComputedColumn => ({
+      [
+        'firstConnected', 'Connected by first way', 'What it takes through its way, everything at the same time.', 'connected',
+        '{connected} + {extra} − what it takes through its second way',
+      ], [
+        'secondConnected', 'Connected by second way', 'What it takes through its second way, everything at the same time.', 'connected',
+        '({connected} + {extra}) × sum of current × distance of its devices ÷ (sum of their currents × {wholeLength})',
+      ], [
+        'firstDemand', 'Demand by first way', 'What it takes through its way at the diversity of its devices.', 'demand',
+        '{demand} + {extra} − what it takes through its second way',
+      ], [
+        'secondDemand', 'Demand by second way', 'What it takes through its second way at the diversity of its devices.', 'demand',
+        '({demand} + {extra}) × sum of current × distance of its devices, each at its own voltage, ÷ (sum of their currents × {wholeLength})',
+      ],
+    ] as const).map(([key, title, help, of, words]): ComputedColumn => ({
       role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
-      solved: {
-        of: ['connected', 'extra', 'wholeLength'],
-        words: key === 'secondConnected' ? '({connected} + {extra}) × sum of current × distance of its devices ÷ (sum of their currents × {wholeLength})'
-          : '{connected} + {extra} − what it takes through its second way',
-        source: CIRCUIT,
-      },
-    })),
-    ...([
-      ['firstDemand', 'Demand by first way', 'What it takes through its way at the diversity of its devices.'],
-      ['secondDemand', 'Demand by second way', 'What it takes through its second way at the diversity of its devices.'],
-    ] as const).map(([key, title, help]): ComputedColumn => ({
-      role: 'computed', key, rare: 'second', title, kind: 'number', unit: 'A', decimals: 2, whenPartial: '≥', help,
-      solved: {
-        of: ['demand', 'extra', 'wholeLength'],
-        words: key === 'secondDemand' ? '({demand} + {extra}) × sum of current × distance of its devices, each at its own voltage, ÷ (sum of their currents × {wholeLength})'
-          : '{demand} + {extra} − what it takes through its second way',
-        source: CIRCUIT,
-      },
+      solved: { of: [of, 'extra', 'wholeLength'], words, source: CIRCUIT },
     })),
     {
       role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
