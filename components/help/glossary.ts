@@ -54,6 +54,6 @@ export const GLOSSARY: readonly GlossaryEntry[] = [
   },
   {
     word: message('Status'),
-    meaning: message('Over a limit, near it, incomplete, or within limits: the worst that applies. Within limits only where every check that applies was made.'),
+    meaning: message('Over a limit, near it, incomplete, accepted with a reason, or within limits: the worst that applies. Within limits only where every check that applies was made.'),
   },
 ];

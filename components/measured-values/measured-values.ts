@@ -128,7 +128,9 @@ export class MeasuredValues extends WorkArea {
     const { schedule, words } = this;
     const measured = KEYS.filter((key) => schedule.isOwn(sheet, id, key));
     if (measured.length === 0) return nothing;
-    const found = schedule.findingsOf(sheet, id).filter(({ rule }) => rule.includes('-measured-'));
+    // What stands there and cannot be read is told too, or it would seem judged.
+    const found = schedule.findingsOf(sheet, id).filter(({ rule, key, severity }) => rule.includes('-measured-')
+      || (severity === 'incomplete' && measured.some((each) => each === key)));
     const line = (finding: Finding) => html`<p class="verdict">${markShape(finding.severity)}<span>${finding.message}${acceptedLine(finding, words)}</span></p>`;
     const unjudged = measured.some((key) => expectedAt(schedule, sheet, id, key) === null);
     return html`<div class="verdicts" aria-live="polite">${found.map(line)}

@@ -42,8 +42,13 @@ export class RemedyList extends LitElement {
       // Meanwhile it may be about another, or gone.
       if (!this.isConnected || finding !== this.finding || revision !== this.revision) return;
       this.remedies = triedRemedies(schedule, finding);
-      if (this.asked) void this.updateComplete.then(() => { this.focus(); });
+      // Who has gone on to something else meanwhile stays there.
+      if (this.asked && this.#isLookedAt) void this.updateComplete.then(() => { this.focus(); });
     }, LATEST_MILLISECONDS);
+  }
+
+  get #isLookedAt(): boolean {
+    return (this.getRootNode() as ShadowRoot).activeElement !== null;
   }
 
   /** Gives the first remedy the focus, if there is one. */

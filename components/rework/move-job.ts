@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { moveDevices, type DeviceMove, type MovePlan, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
+import { moveDevices, taggedWays, type DeviceMove, type MovePlan, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
 import { SCHEMA, tagOf, type SheetName } from '../../src/schedule/index.ts';
 import { rowName } from '../look/index.ts';
 import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
@@ -72,7 +72,7 @@ export class MoveJob implements Job {
   #wayChoice({ way, moving }: MovePlan['shared'][number]): TemplateResult {
     const { words, schedule } = this.#host;
     const rail = schedule.rows('supplies').find((row) => tagOf('supplies', row) === this.#to!.tag)!.id;
-    const others = schedule.members('ways', 'rail', rail).map((id) => this.#name('ways', id));
+    const others = taggedWays(schedule, rail).map((id) => this.#name('ways', id));
     const fate = this.#ways.get(way);
     const chosen = typeof fate === 'object' ? `way ${fate.way}` : fate ?? '';
     const decide = (value: string) => {

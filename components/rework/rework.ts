@@ -36,6 +36,11 @@ export class Rework extends WorkArea implements JobHost {
     return { sheet, ids: ids.filter((id) => this.schedule.document.row(sheet, id) !== undefined) };
   }
 
+  /** While it is not shown it stays as it was; whoever opens it asks anew. */
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return this.active || changed.has('active');
+  }
+
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('asked')) this.chosen = this.asked.job;
     if (!this.active) return;

@@ -1,5 +1,5 @@
 import { html, type TemplateResult } from 'lit';
-import { alongRun, splitRun, type RunSplit, type SplitPlan, type SplitProblem, type SplitWay } from '../../src/rework/index.ts';
+import { alongRun, splitRun, taggedWays, type RunSplit, type SplitPlan, type SplitProblem, type SplitWay } from '../../src/rework/index.ts';
 import { columnOf, tagOf, withUnit } from '../../src/schedule/index.ts';
 import { message } from '../../src/words/index.ts';
 import { rowName } from '../look/index.ts';
@@ -41,7 +41,7 @@ export class SplitJob implements Job {
     if (plan === undefined) return html``;
     const own = schedule.target('runs', this.#run, 'way');
     const rail = own < 0 ? -1 : schedule.target('ways', own, 'rail');
-    const others = rail < 0 ? [] : schedule.members('ways', 'rail', rail).filter((id) => id !== own);
+    const others = rail < 0 ? [] : taggedWays(schedule, rail).filter((id) => id !== own);
     const { way = 'same' } = this.#chosen;
     const chosen = typeof way === 'object' ? `way ${way.way}` : way;
     const option = (value: string, text: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;

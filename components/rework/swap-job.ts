@@ -41,7 +41,7 @@ export class SwapJob implements Job {
     };
     const option = (value: string, text: string, chosen: string) => html`<option value=${value} ?selected=${value === chosen}>${text}</option>`;
     return html`<label>${words.say('Present type')} <select data-option="from" @change=${onChoice(this.#host, (value) => { this.#from = value; })}>
-        ${types.filter((tag) => used.has(tag) || tag === this.#from).map((tag) => option(tag, tag, this.#from))}</select></label>
+        ${[...new Set([this.#from, ...types.filter((tag) => used.has(tag))])].map((tag) => option(tag, tag || '–', this.#from))}</select></label>
       <label>${words.say('New type')} <select data-option="to" data-first @change=${onChoice(this.#host, (value) => { this.#to = value; })}>
         ${option('', '–', this.#to)}${types.filter((tag) => tag !== this.#from).map((tag) => option(tag, tag, this.#to))}</select></label>
       <label>${words.say('Where')} <select data-option="where" @change=${onChoice(this.#host, onWhere)}>
@@ -105,10 +105,11 @@ export class SwapJob implements Job {
       const column = columnOf('devices', key);
       return [words.text(column.title), text(column, before[key]), text(column, after[key])];
     });
-    const [old, present] = [this.#from, this.#to].map((tag) => schedule.rows('types').find((row) => tagOf('types', row) === tag)!.id);
+    // A type that is named may have no row.
+    const [old, present] = [this.#from, this.#to].map((tag) => schedule.rows('types').find((row) => tagOf('types', row) === tag)?.id);
     const types = (['draw', 'power', 'voltage', 'minVoltage', 'maxVoltage'] as const).flatMap((key) => {
       const column = columnOf('types', key);
-      const [was, is] = [old, present].map((id) => schedule.value('types', id!, key) as number | null);
+      const [was, is] = [old, present].map((id) => id === undefined ? null : schedule.value('types', id, key) as number | null);
       // What neither of them says is no difference.
       return was === null && is === null ? [] : [[words.text(column.title), text(column, was!), text(column, is!)]];
     });

@@ -14,7 +14,7 @@ export function triedChanges(tried: TriedChanges, words: Words): TemplateResult 
   const came = tried.findings.filter(({ kind }) => kind !== 'went');
   const went = tried.findings.filter(({ kind }) => kind === 'went');
   return html`${findingCounts(tried, words)}
-    ${findingList('came', words.say('{n, plural, =0 {No finding comes or grows worse} one {# finding comes or is of another kind} other {# findings come or are of another kind}}', { n: came.length }), came, words)}
+    ${findingList('came', words.say('{n, plural, =0 {No finding comes or is of another kind} one {# finding comes or is of another kind} other {# findings come or are of another kind}}', { n: came.length }), came, words)}
     ${went.length === 0 ? nothing : findingList('went', words.say('{n, plural, one {# finding goes} other {# findings go}}', { n: went.length }), went, words)}
     ${standingTable(tried, words)}
     <details class="all"><summary>${words.say('Everything that changes')}</summary>

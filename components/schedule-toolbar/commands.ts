@@ -75,7 +75,7 @@ export const COMMANDS = {
   },
   firstSteps: {
     title: message('First steps'), help: message('Leads step by step from counts to what is handed over'),
-    icon: 'firstSteps', keys: message('Shift+F1'), changes: false,
+    icon: 'firstSteps', keys: message('Shift+F1'), changes: true,
   },
   find: {
     title: message('Find'), help: message('Finds a text in all sheets'), icon: 'find', keys: message('Ctrl+F'), changes: false,

@@ -1,4 +1,5 @@
 import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
+import { keyed } from 'lit/directives/keyed.js';
 import { tooLarge, type Problem } from '../../src/exchange/index.ts';
 import {
   chooseColumn, columnsToRemember, equationOf, freeName, htmlTables, missingColumns, officeColumns, readListFile,
@@ -216,7 +217,7 @@ export class TakeoffReader extends WorkArea {
         open: (key) => { this.#openLine(key); },
         showAll: () => { this.most = Infinity; },
       })}</div></div>${opened === undefined || this.#revised.showsRows ? nothing
-      : lineChoice(opened, { takeoff, decide: (key, decision) => { this.#decideLines({ [key]: decision }); }, words })}</div>`;
+      : keyed(opened.key, lineChoice(opened, { takeoff, decide: (key, decision) => { this.#decideLines({ [key]: decision }); }, words }))}</div>`;
   }
 
   protected foot(): TemplateResult {

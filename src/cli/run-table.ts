@@ -18,7 +18,7 @@ import type { Streams } from './streams.ts';
 
 /**
  * The command `table`: reads a schedule, works it out, writes it. It ends with 1 when `--check` is given and a finding
- * is `over limit`, or when the digits of `--check-digest` are those of another schedule.
+ * is `over`, or when the digits of `--check-digest` are those of another schedule.
  */
 export const runTable = command(HELP, OPTIONS, async (given, streams) => {
   const { out, warn } = streams;

@@ -10,7 +10,8 @@ function count(document: ScheduleDocument, book: Workbook, place: Place): Readon
   const counts = new Map<number, number>();
   const add = (id: number) => { if (id >= 0) counts.set(id, (counts.get(id) ?? 0) + 1); };
   const [rails, runs] = [book.targets('devices', 'rail'), book.targets('devices', 'run')];
-  const [railOfRun, wayOfRun] = [book.targets('runs', 'rail'), book.targets('runs', 'way')];
+  const railOfRun = book.targets('runs', 'rail');
+  const waysOfRun = ['way', 'secondWay'].map((by) => book.targets('runs', by));
   const railOfWay = book.targets('ways', 'rail');
   const [distances, lengths] = [
     book.columns('devices').numbers.get('distance')!, book.columns('runs').numbers.get('length')!,
@@ -21,11 +22,14 @@ function count(document: ScheduleDocument, book: Workbook, place: Place): Readon
     if (run < 0) continue;
     const isElsewhere = railOfRun[run]! >= 0 && rails[id] !== railOfRun[run];
     if (place === 'runs' && (isElsewhere || exceeds(distances[id]!, lengths[run]!))) add(run);
-    if (isElsewhere && place !== 'runs') add(place === 'ways' ? wayOfRun[run]! : railOfRun[run]!);
+    if (!isElsewhere || place === 'runs') continue;
+    if (place === 'supplies') add(railOfRun[run]!);
+    else for (const ways of waysOfRun) add(ways[run]!);
   }
   if (place === 'runs') return counts;
   for (const { id } of document.rows('runs')) {
-    const way = wayOfRun[id]!;
+    // A second way of another rail is told by itself: it must not be.
+    const way = waysOfRun[0]![id]!;
     if (way < 0 || railOfWay[way]! < 0 || railOfRun[id] === railOfWay[way]) continue;
     add(place === 'ways' ? way : railOfWay[way]!);
   }
@@ -36,7 +40,7 @@ const on = (sheet: Place): Gathering<number> => ({
   sheet,
   reads: [
     ['devices', 'rail'], ['devices', 'run'], ['devices', 'distance'], ['runs', 'rail'], ['runs', 'way'],
-    ['runs', 'length'], ['ways', 'rail'],
+    ['runs', 'secondWay'], ['runs', 'length'], ['ways', 'rail'],
   ],
   gather: (document, book) => count(document, book, sheet),
 });

@@ -17,19 +17,22 @@ function unsureTypes(document: ScheduleDocument, book: Workbook, isUnsure: Unsur
 
 const on = (sheet: Fed, keys: readonly string[], isUnsure: Unsure): Gathering<true> => ({
   sheet, reads: [
-    ['devices', sheet === 'supplies' ? 'rail' : 'run'], ['devices', 'type'], ['devices', 'qty'], ['runs', 'way'],
+    ['devices', sheet === 'supplies' ? 'rail' : 'run'], ['devices', 'type'], ['devices', 'qty'],
+    ...sheet !== 'ways' ? [] : [['runs', 'way'], ['runs', 'secondWay']] as const,
     ...keys.map((key) => ['types', key] as const),
   ],
   gather: (document, book) => {
     const [found, unsure] = [new Map<number, true>(), unsureTypes(document, book, isUnsure)];
     if (unsure.size === 0) return found;
     const { numbers, targets } = book.columns('devices');
-    const [types, quantities, ways] = [targets.get('type')!, numbers.get('qty')!, book.targets('runs', 'way')];
+    const [types, quantities] = [targets.get('type')!, numbers.get('qty')!];
+    const ways = ['way', 'secondWay'].map((by) => book.targets('runs', by));
     const fedBy = targets.get(sheet === 'supplies' ? 'rail' : 'run')!;
     for (const { id } of document.rows('devices')) {
       if (!unsure.has(types[id]!) || quantities[id] === 0) continue;
-      const target = sheet === 'ways' && fedBy[id]! >= 0 ? ways[fedBy[id]!]! : fedBy[id]!;
-      if (target >= 0) found.set(target, true);
+      const fed = fedBy[id]!;
+      const behind = sheet !== 'ways' ? [fed] : fed < 0 ? [] : ways.map((each) => each[fed]!);
+      for (const target of behind) if (target >= 0) found.set(target, true);
     }
     return found;
   },

@@ -1,5 +1,5 @@
 import type { LoadSchedule } from '../load-schedule.ts';
-import { inputColumns, type SheetName } from '../schedule/index.ts';
+import { inputColumns, tagOf, type SheetName } from '../schedule/index.ts';
 import { beginsWith } from './renamed.ts';
 
 /** Sheets of which rows are duplicated, in the order in which they stand before a person. */
@@ -17,6 +17,10 @@ export type RowIds = Readonly<Record<DuplicatedSheet, readonly number[]>>;
 
 /** Keys of a run that name ways. */
 export const WAY_KEYS = inputColumns('runs').filter(({ to }) => to === 'ways').map(({ key }) => key);
+
+/** Ids of the ways of a rail that have a tag, by which alone a run can name one. */
+export const taggedWays = (schedule: LoadSchedule, rail: number): number[] =>
+  schedule.members('ways', 'rail', rail).filter((id) => tagOf('ways', schedule.document.row('ways', id)!) !== '');
 
 /** Device rows and outputs that hang on a row. */
 interface Loads {

@@ -1,4 +1,6 @@
-export { belongingRows, DUPLICATED, type DuplicatedSheet, type DuplicateOf, type RowIds } from './belonging.ts';
+export {
+  belongingRows, DUPLICATED, taggedWays, type DuplicatedSheet, type DuplicateOf, type RowIds,
+} from './belonging.ts';
 export {
   duplicateRows, proposeRenamings, type CopiedRow, type DuplicatePlan, type Duplication,
 } from './duplicate.ts';

@@ -5,6 +5,7 @@ import type { LoadSchedule } from '../load-schedule.ts';
 import { onTrial } from '../report/changes/index.ts';
 import { insertRows, nextWayTag, setCells, tagOf, type CellEdit, type Cells, type Change } from '../schedule/index.ts';
 import { amps, metres } from '../words/index.ts';
+import { taggedWays } from './belonging.ts';
 import { mayHaveRemedies } from './may-have-remedies.ts';
 import { moveDevices } from './move-devices.ts';
 import { cellsLike, NOTE } from './rows-like.ts';
@@ -194,8 +195,8 @@ class Remedies {
   /** Other ways of the rail of a way, those with the least on them first. */
   #waysBeside(way: number): number[] {
     const rail = this.#schedule.target('ways', way, 'rail');
-    const others = rail < 0 ? [] : this.#schedule.members('ways', 'rail', rail).filter((id) => id !== way);
-    return this.#byNumber('ways', others.filter((id) => this.#name('ways', id) !== ''), 'demand').slice(0, TRIED);
+    const others = rail < 0 ? [] : taggedWays(this.#schedule, rail).filter((id) => id !== way);
+    return this.#byNumber('ways', others, 'demand').slice(0, TRIED);
   }
 
   /** The ways of the rail of a run, its own last, and the tag of that rail. */

@@ -17,7 +17,11 @@ export interface TapOrder {
  * @param fedAgainMetres place of a second feed, if there is one, which ends the cable
  */
 export function tapOrder(given: readonly Tap[], fedAgainMetres?: number): TapOrder {
-  const taps = fedAgainMetres === undefined ? given : [...given, { distanceMetres: fedAgainMetres }];
+  // Nothing hangs beyond the second feed, which is the last of them.
+  const taps = fedAgainMetres === undefined ? given : [
+    ...given.map((tap) => ({ ...tap, distanceMetres: Math.min(tap.distanceMetres, fedAgainMetres) })),
+    { distanceMetres: fedAgainMetres },
+  ];
   const places = taps.map((_tap, place) => place)
     .sort((one, other) => taps[one]!.distanceMetres - taps[other]!.distanceMetres);
   const column = (pick: (tap: Tap) => number) =>

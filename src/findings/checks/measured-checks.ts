@@ -11,10 +11,13 @@ const AMPS: Readonly<Record<MeasuredSheet, {
   readonly limit: (row: RowReader) => number | null;
 }>> = {
   supplies: { worked: 'demand', limit: (row) => row.number('rated') },
-  runs: { worked: 'current', limit: (row) => least(row.numberOf('way', 'rated'), row.number('carries'), rated(row)) },
+  runs: { worked: 'current', limit: (row) => least(ratedOf(row), row.number('carries'), rated(row)) },
 };
 
 const rated = (row: RowReader) => row.numberOf('rail', 'rated');
+
+/** The way that carries all that was measured of a run; of two each carries a part. */
+const ratedOf = (row: RowReader) => row.value('secondWay') === null ? row.numberOf('way', 'rated') : null;
 
 function least(...values: readonly (number | null)[]): number | null {
   const known = values.filter((value) => value !== null);
@@ -190,8 +193,6 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
 }
 
 const usable = (row: RowReader) => row.number('usable');
-/** The way that carries all that was measured of a run; of two each carries a part. */
-const ratedOf = (row: RowReader) => row.value('secondWay') === null ? row.numberOf('way', 'rated') : null;
 const fuse = (row: RowReader) => least(ratedOf(row), row.number('carries'));
 
 /**

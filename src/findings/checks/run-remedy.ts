@@ -12,8 +12,10 @@ export const carriesOf = (row: RowReader) => isTooWarm(row) ? null : row.number(
 /** Whether all is known that lengths and conductors are tried against. */
 function canBeTried(row: RowReader): boolean {
   if (row.missing('current') > 0 || row.number('carries') === null || !row.knows('rail', 'lowest')) return false;
-  return row.value('way') !== null ? row.knows('way', 'rated', 'trip', 'k2', 'available')
-    : row.knows('rail', 'rated') && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
+  const ways = ['way', 'secondWay'].filter((by) => row.value(by) !== null);
+  if (ways.length > 0) return ways.every((by) => row.knows(by, 'rated', 'trip', 'k2', 'available'));
+  return row.knows('rail', 'rated', 'units', 'maxOutput') && !row.isUnreadable('rail', 'fuse')
+    && (row.valueOf('rail', 'fuse') === null || row.valueOf('rail', 'fuseKind') !== null);
 }
 
 /** What would put a run right: a shorter one, or a larger conductor. */

@@ -8,7 +8,8 @@ export const RATINGS: readonly number[] = [1, 2, 3, 4, 6, 8, 10, 13, 16, 20, 25,
 
 /**
  * What the cables behind a way leave to its rating: what the weakest carries, and the least current of a short circuit
- * at a far end [A]; NaN where it is not known of one.
+ * at a far end [A]; NaN where it is not known of one. What both ways of a run that has two need together is not asked,
+ * so of these it is not known.
  */
 const LEAST: Gathering<{ readonly carries: number; readonly fault: number }> = {
   sheet: 'ways', reads: [['runs', 'way'], ['runs', 'secondWay'], ['runs', 'carries'], ['runs', 'faultCurrent']],
@@ -16,12 +17,13 @@ const LEAST: Gathering<{ readonly carries: number; readonly fault: number }> = {
     const least = new Map<number, { carries: number; fault: number }>();
     const { numbers } = book.columns('runs');
     const [carries, faults] = [numbers.get('carries')!, numbers.get('faultCurrent')!];
-    for (const ways of [book.targets('runs', 'way'), book.targets('runs', 'secondWay')]) {
-      for (const { id } of document.rows('runs')) {
-        const way = ways[id]!;
-        if (way < 0) continue;
+    const [first, second] = [book.targets('runs', 'way'), book.targets('runs', 'secondWay')];
+    for (const { id } of document.rows('runs')) {
+      const ways = [first[id]!, second[id]!].filter((way) => way >= 0);
+      const fault = ways.length === 2 ? NaN : faults[id]!;
+      for (const way of ways) {
         const before = least.get(way) ?? { carries: Infinity, fault: Infinity };
-        least.set(way, { carries: Math.min(before.carries, carries[id]!), fault: Math.min(before.fault, faults[id]!) });
+        least.set(way, { carries: Math.min(before.carries, carries[id]!), fault: Math.min(before.fault, fault) });
       }
     }
     return least;

@@ -35,7 +35,7 @@ test('move 40 devices with their runs: from the first to the last, no finding co
   await expect.poll(() => textOf(element, 'elv-rework .outcome'))
     .toBe('40 device rows go to L2, with 4 runs and 4 ways.');
   expect(parts(element, 'elv-rework .findings.came li')).toEqual([]);
-  expect(textOf(element, 'elv-rework h3')).toBe('No finding comes or grows worse');
+  expect(textOf(element, 'elv-rework h3')).toBe('No finding comes or is of another kind');
   expect(element.value).toEqual(before);
   await act.press('Control+Enter');
   await expect.poll(() => [...rails(element, 'devices')]).toEqual(['L2']);
