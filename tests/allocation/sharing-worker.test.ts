@@ -52,6 +52,8 @@ describe('a worker that shares out', () => {
     port.once('message', () => port.postMessage({ do: 'stop', job: 1 }));
     const answer = await ended;
     expect(answers[0]).toMatchObject({ is: 'progress', job: 1, progress: { done: 0, groups: 1 } });
+    // The first word comes long before half a minute.
+    expect(answers[0]).toHaveProperty('progress.time', expect.toSatisfy((time: number) => time >= 0 && time < 0.5));
     if (answer.is !== 'shared') throw new Error(`The answer is ${answer.is}.`);
     expect(answer.sharing.placements).toHaveLength(500);
     expect(answer.sharing.fillings.filter(({ capacity, placed }) => placed > capacity! * (1 + 1e-9))).toEqual([]);
