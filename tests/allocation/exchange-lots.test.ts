@@ -22,6 +22,12 @@ test('a larger lot comes back for it where that fills the bin to the brim', asyn
     .toEqual([['B 3', 'B 3'], ['A 2', 'A 3']]);
 });
 
+test('what went is counted once: no further lot goes without a gain', async () => {
+  // B comes back for one A, since B then lies in one bin; to send another A after it would gain nothing.
+  expect(await exchanged([[lot('A', 1), lot('A', 1), lot('A', 1), lot('B', 1)], [lot('A', 1), lot('B', 1)]], [4, 3]))
+    .toEqual([['A 1', 'A 1', 'B 1', 'B 1'], ['A 1', 'A 1']]);
+});
+
 test('where nothing is gained, everything stays', async () => {
   // Either bin holds two of A: one of them elsewhere leaves A in both.
   const bins = () => [[lot('A', 1), lot('A', 1)], [lot('A', 1), lot('A', 1)]];
