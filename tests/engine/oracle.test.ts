@@ -255,12 +255,13 @@ test('no run is within limits while one of its checks was not made, and none wai
     }
     schedule.dispose();
   }), { numRuns: 300 });
-  expect(Object.fromEntries(seen)).toEqual({});
+  // Runs of either kind were among them, and many kinds of gaps.
+  expect([seen.get('ok')! > 500, seen.get('incomplete')! > 100, seen.size > 18]).toEqual([true, true, true]);
 });
 
 const FAULT_STATUS: Readonly<Record<RunFault, string>> = {
   'device voltage': 'over', 'no working voltage': 'over', 'conductor current': 'over', 'conductor protection': 'over',
-  drop: 'near', 'short circuit': 'near', 'measured over': 'over', 'measured near': 'near',
+  drop: 'near', 'short circuit': 'near', 'measured over': 'over', 'measured near': 'near', 'too warm': 'over',
 };
 
 test('the whole demo comes to what the independent calculation gives', () => {

@@ -1,5 +1,6 @@
 import { independentCarries } from './independent-carries.ts';
 import { misplacedOn } from './independent-places.ts';
+import { betweenWays } from './independent-second-feed.ts';
 import { isVoltageUnread, lowestOf } from './independent-voltage.ts';
 import { recalculate, TRIPS, type InputSchedule } from './independent.ts';
 import { exceeds, hasFault, isGiven, number, times, type Cell, type InputRow, type Known } from './known-number.ts';
@@ -21,6 +22,21 @@ export function runGaps(schedule: InputSchedule): string[][] {
     supplies: sheet('supplies'), ways: sheet('ways'), runs: sheet('runs'), devices: sheet('devices'),
   });
 
+  /** Whether what a run takes through its way, or through either of two, is not known. */
+  const isShareUnsure = (run: InputRow, at: number) => {
+    const isDrawUnknown = sheet('devices').some((row, place) =>
+      first('runs', 'run', row.run) === run && figures.devices[place]!.demand === null);
+    if (isDrawUnknown || figures.runs[at]!.extra === null) return true;
+    if (!isGiven(run.secondWay)) return false;
+    const conductor = first('conductors', 'conductor', run.conductor);
+    const [way, second] = [first('ways', 'way', run.way), first('ways', 'way', run.secondWay)];
+    return [way, second].some((each) => isTwice('ways', 'way', each?.way)) || betweenWays(run, way, second) === null
+      || isTwice('conductors', 'conductor', run.conductor) || number(conductor, 'resistance') === null
+      || isUnread(run, 'pairs') || (isGiven(run.temperature) ? isUnread(run, 'temperature')
+        : isUnread(run, 'grouped') || isUnread({ around: run.ambient }, 'around')
+          || ['maxCurrent', 'maxTemperature', 'baseTemperature'].some((key) => isUnread(conductor, key)));
+  };
+
   return sheet('runs').map((run) => {
     const gaps: string[] = [];
     const lacks = (is: boolean, what: string) => { if (is) gaps.push(what); };
@@ -40,7 +56,7 @@ export function runGaps(schedule: InputSchedule): string[][] {
     lacks(number(supply, 'voltage', 24) === null, 'the voltage of its supply');
     // A cell that holds something and tells nothing is not as if it were empty.
     const isLowestUnread = supply !== undefined && ['seriesDrop', 'battery', 'standbyHours']
-      .some((key) => isGiven(supply[key]) && number(supply, key) === null);
+      .some((key) => isUnread(supply, key));
     lacks(supply === undefined || isLowestUnread || lowestOf(supply) === null, 'the lowest voltage of its supply');
     lacks(number(run, 'length') === null, 'its length');
     lacks(number(conductor, 'resistance') === null, 'the resistance of its conductor');
@@ -57,7 +73,7 @@ export function runGaps(schedule: InputSchedule): string[][] {
     const on = sheet('devices').flatMap((row, at) => first('runs', 'run', row.run) === run
       ? [{ row, type: first('types', 'type', row.type), ...figures.devices[at]! }] : []);
     lacks(misplaced.has(run), 'where its devices are');
-    lacks(on.some(({ row }) => isGiven(row.distance) && number(row, 'distance') === null), 'how far along its devices are');
+    lacks(on.some(({ row }) => isUnread(row, 'distance')), 'how far along its devices are');
     lacks(on.some(({ connected, demand }) => (run.basis === 'demand' ? demand : connected) === null), 'what its devices draw');
     lacks(on.some(({ row }) => isTwice('types', 'type', row.type)), 'of which type its devices are');
     lacks(isVoltageUnread(on), 'which voltage its devices bear');
@@ -73,7 +89,8 @@ export function runGaps(schedule: InputSchedule): string[][] {
       const by = first('ways', 'way', run[key]);
       lacks(actsAt(by).includes(null), `when its ${key} acts`);
       const behind = first('supplies', 'rail', by?.rail);
-      lacks(isTwice('supplies', 'rail', by?.rail) || forFault(behind), `what there is for a short circuit on its ${key}`);
+      const isUnsure = sheet('runs').some((other, at) => [other.way, other.secondWay].includes(run[key]) && isShareUnsure(other, at));
+      lacks(isUnsure || isTwice('supplies', 'rail', by?.rail) || forFault(behind), `what there is for a short circuit on its ${key}`);
     }
     if (isGiven(run.secondWay)) {
       lacks(!isGiven(run.way) || run.way === run.secondWay, 'the way at its start');
@@ -81,8 +98,7 @@ export function runGaps(schedule: InputSchedule): string[][] {
     }
     if (!isGiven(run.way)) {
       const given = times(times(number(supply, 'rated'), number(supply, 'units', 1)), number(supply, 'maxOutput', 1.5));
-      const isFuseUnread = isGiven(supply?.fuse) && number(supply, 'fuse') === null;
-      lacks(given === null || isFuseUnread, 'what protects it');
+      lacks(given === null || isUnread(supply, 'fuse'), 'what protects it');
       const fuse = number(supply, 'fuse');
       const isOnFuse = exceeds(given, carries) && fuse !== null && !exceeds(fuse, carries);
       lacks(isOnFuse && !isGiven(supply?.fuseKind), 'what kind of fuse protects it');
@@ -92,6 +108,9 @@ export function runGaps(schedule: InputSchedule): string[][] {
     return gaps;
   });
 }
+
+/** Whether a cell holds something that is no number. */
+const isUnread = (row: InputRow | undefined, key: string) => isGiven(row?.[key]) && number(row, key) === null;
 
 /** Whether every number is known. */
 const isWhole = <Key extends string>(numbers: Readonly<Record<Key, Known>>): numbers is Readonly<Record<Key, number>> =>

@@ -337,7 +337,8 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const peak = number(row, 'peak', 1);
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
-  const measured = measuredSupply(row, usable, demand.sum, demand.partial);
+  const measured = measuredSupply(row, usable, demand.sum, demand.partial, Math.min(
+    ...starting.map(({ row: device, type }) => number(device, 'qty') === 0 ? Infinity : number(type, 'maxVoltage') ?? Infinity)));
   const start = startUp(row, usable, starting, switched);
   const isNotDerated = !isGiven(row.derating) && number(row, 'fullUpTo') === null;
   const lacksWarmth = isGiven(row.enclosure) && (
