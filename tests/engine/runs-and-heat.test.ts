@@ -77,7 +77,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     expect(statusOf({ maxInside: 45 + TOP })).toBe('near');
     expect(statusOf({ maxInside: 45.01 + TOP })).toBe('ok');
     expect(statusOf({ maxInside: null })).toBe('incomplete');
-    expect(statusOf({ ambient: null })).toBe('incomplete');
+    expect(statusOf({ height: null })).toBe('incomplete');
     expect(statusOf({}, { efficiency: null })).toBe('incomplete');
     // What is known is already too warm: over, though the rest is not known.
     expect(statusOf({ maxInside: 39 }, { efficiency: null })).toBe('over');
@@ -120,10 +120,10 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     });
 
   test('a supply whose enclosure is not complete has no usable current, and waits for what is told there', () => {
-    const schedule = warm({ ambient: null });
+    const schedule = warm({ height: null });
     expect(['usable', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key))).toEqual([null, 'incomplete']);
     expect(schedule.findings.filter(({ severity }) => severity !== 'note').map(({ rule }) => rule))
-      .toEqual(['enclosure-ambient-missing']);
+      .toEqual(['enclosure-height-missing']);
     enter(schedule, 'supplies', 0, { enclosure: null });
     expect(findingsAt(schedule, 'supplies').map(({ rule }) => rule)).toContain('supply-warm-derating-unknown');
   });

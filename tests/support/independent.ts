@@ -268,8 +268,8 @@ const FACES: Readonly<Record<string, readonly [number, number, number, number, n
 function areaOf(row: InputRow): Known {
   const metres = (key: string) => over(number(row, key), 1000);
   const [height, width, depth] = [metres('height'), metres('width'), metres('depth')];
-  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting)
-    ? FACES[row.mounting]! : undefined;
+  const mounting = row.mounting ?? 'wall';
+  const faces = typeof mounting === 'string' && Object.hasOwn(FACES, mounting) ? FACES[mounting]! : undefined;
   if (height === null || width === null || depth === null || faces === undefined) return null;
   const [top, front, back, left, right] = faces;
   return top * width * depth + front * width * height + back * width * height + left * depth * height
@@ -280,10 +280,10 @@ function areaOf(row: InputRow): Known {
 const CLOSE_KELVINS = 5;
 
 function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): EnclosureFigures {
-  const loss = plus(supplyLoss.sum, number(row, 'otherLoss'));
+  const loss = plus(supplyLoss.sum, number(row, 'otherLoss', 20));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));
-  const ambient = number(row, 'ambient');
+  const ambient = number(row, 'ambient', 30);
   const top = plus(ambient, times(rise, number(row, 'topFactor', 1.3)));
   const most = number(row, 'maxInside');
   const [rails, railLength] = [number(row, 'rails'), number(row, 'railLength')];
