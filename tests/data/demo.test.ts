@@ -201,7 +201,7 @@ describe('shows what the schedule is for', () => {
     // A: 25 % less, where 10 % may differ.
     const differing = new LoadSchedule(demo).findings.filter(({ rule }) => rule.includes('-measured-'));
     expect(differing.map(({ tag, rule, value }) => [tag, rule, value]))
-      .toEqual([['L2-W2', 'run-measured-current-differs', 1.79], ['P1-W2', 'run-measured-dead', 0.2]]);
+      .toEqual([['P1-W2', 'run-measured-dead', 0.2], ['L2-W2', 'run-measured-current-differs', 1.79]]);
   });
 
   test('two issues before the present one', () => {

@@ -140,6 +140,7 @@ describe('the runs of the demo', () => {
     // waits for the draw of a device on P2-W3.
     const own = new Map([
       ['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over'], ['L2-W8', 'over'],
+      ['P1-W2', 'over'],
     ]);
     expect(statusesOf(schedule)).toEqual(schedule.rows('runs').map(({ cells: { run } }) =>
       [run, own.get(String(run)) ?? (/^(L2|P2)/.test(String(run)) ? 'incomplete' : 'ok')]));
@@ -152,7 +153,7 @@ describe('the runs of the demo', () => {
     enter(known, 'runs', at('runs', 'run', 'L2-W8'), { conductor: '6 mm² solid' });
     enter(known, 'devices', at('devices', 'ref', 'P2-035'), { unitDraw: 100 });
     expect(statusesOf(known).filter(([, status]) => status !== 'ok'))
-      .toEqual([['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over']]);
+      .toEqual([['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over'], ['P1-W2', 'over']]);
   });
 
   test('each figure is what settles hop by hop from the supply', () => {

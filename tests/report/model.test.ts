@@ -35,7 +35,7 @@ test('the list of protections has each cell that inspectors ask for', () => {
   expect(sectionOf(of, 'protections').tables[0]!.columns.map(({ title }) => title)).toEqual(
     ['Protection', 'Rail', 'Kind of protection', 'Rated (A)', 'Trip (A)', 'Protects', 'Discrimination']);
   expect(texts(of, 'protections')).toEqual([
-    ['F1', '', 'B', '10', '100', 'L1, K1', 'not judged here'],
+    ['F1', '', 'C', '10', '100', 'L1, K1', 'not judged here'],
     ['F2', '', 'not known', '', '', '', 'not judged here'],
     ['Fuse of L1', 'L1', 'gG', '16', '112', 'all of L1', 'no fuse before it'],
     ['Fuse of L3', 'L3', 'not known', '6', '', 'all of L3', 'no fuse before it'],

@@ -181,7 +181,7 @@ export function feedOf(
     },
     verdict: [
       exceeds(demand, rated),
-      exceeds(loading, target) || exceeds(connected.sum, rated) || exceeds(inrush, standing(row)),
+      exceeds(loading, target) || exceeds(inrush, standing(row)),
       demand === null || rated === null || target === null || connected.partial || isFaulty(row, 'pulseFactor')
         || (isGiven(row.curve) && (supplySurge.partial || outputSurge.partial)),
     ],

@@ -204,7 +204,7 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
     'feeds.inrush': '{connected}+MAX({supplySurge},{outputSurge})',
     'feeds.status': status(
       [exceeds('demand', 'rated')], [
-        exceeds('loading', 'target'), exceeds('connected', 'rated'),
+        exceeds('loading', 'target'),
         `IF(OR(${known('curve', 'rated', 'pulseFactor')}),FALSE(),`
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
       ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
