@@ -195,7 +195,7 @@ test('cells that a file holds as null are empty cells', () => {
 });
 
 /** Runs with every kind of protection, all of them within limits and each with what its checks need. */
-const WHOLE = {
+const WHOLE: Record<'types' | 'supplies' | 'ways' | 'branches' | 'conductors' | 'runs' | 'devices', Cells[]> = {
   types: [
     { type: 'T', voltage: 24, draw: 100, load: 'current', inrush: 0.1, nodes: 1, minVoltage: 19.2, maxVoltage: 30 },
     { type: 'P', voltage: 24, power: 3, load: 'power', inrush: 0.2, nodes: 1, minVoltage: 19.2, maxVoltage: 30 },
@@ -214,15 +214,15 @@ const WHOLE = {
   ],
   branches: [{ branch: 'B1', limit: 32, terminated: true }],
   conductors: [{ conductor: 'C', size: '2.5', resistance: 7.41, maxCurrent: 20, maxTemperature: 70, baseTemperature: 30 }],
-  runs: [
+  runs: ([
     { run: 'W1', way: 'F1', branch: 'B1', pairs: 1, ambient: 30, grouped: 2, maxDrop: 0.05 },
     { run: 'W2', way: 'F1', secondWay: 'F2', secondLength: 10 }, { run: 'W3', rail: 'L2', temperature: 60 },
     { run: 'W4', rail: 'L3' }, { run: 'W5', rail: 'L1', way: 'F3', basis: 'demand' },
-  ].map((run) => ({ ...run, conductor: 'C', length: 20 })),
-  devices: [1, 2, 3, 4, 5].flatMap((at) => [
+  ] as Cells[]).map((run) => ({ ...run, conductor: 'C', length: 20 })),
+  devices: [1, 2, 3, 4, 5].flatMap((at): Cells[] => [
     { type: 'T', qty: 2, run: `W${at}`, distance: 10, diversity: 0.5 }, { type: 'P', qty: 1, run: `W${at}`, unitDraw: 120 },
   ]),
-} as const satisfies Content['sheets'];
+};
 
 /** Takes something from one row: a cell is emptied, or holds what cannot be read, or its row stands there twice. */
 const someLoss = fc.constantFrom(...Object.keys(WHOLE) as (keyof typeof WHOLE)[])
@@ -235,9 +235,9 @@ test('no run is within limits while one of its checks was not made, and none wai
   const seen = new Map<string, number>();
   const count = (what: string) => seen.set(what, (seen.get(what) ?? 0) + 1);
   fc.assert(fc.property(fc.array(someLoss, { maxLength: 2 }), (losses) => {
-    const sheets: Record<string, Cells[]> = structuredClone(WHOLE) as never;
+    const sheets = structuredClone(WHOLE);
     for (const { sheet, at, key, value, isTwice } of losses) {
-      const rows = sheets[sheet]!;
+      const rows = sheets[sheet];
       const row = at % rows.length;
       const column = columnOf(sheet, key);
       if (isTwice) rows.push(rows[row]!);

@@ -50,7 +50,7 @@ export function runGaps(schedule: InputSchedule): string[][] {
       lacks(isGiven(run[key]) && allOf(name, tag, run[key]).length !== 1, `the ${key} that it names`);
     }
     lacks(allOf('supplies', 'rail', rail).length !== 1, 'its supply');
-    lacks(isGiven(run.rail) && isGiven(way?.rail) && run.rail !== way.rail, 'of which rail it is');
+    lacks(isGiven(run.rail) && isGiven(way?.rail) && run.rail !== way?.rail, 'of which rail it is');
     const supply = first('supplies', 'rail', rail);
     const conductor = first('conductors', 'conductor', run.conductor);
     lacks(number(supply, 'voltage', 24) === null, 'the voltage of its supply');
