@@ -58,7 +58,8 @@ test('200 random schedules: every figure of every run is what nodal analysis giv
     expect(figuresOf(schedule)).toEqual(expectedOf(content));
     for (const [at, cells] of content.sheets.runs!.entries()) {
       const { run, missing, taps, carries } = independentRun(content, cells);
-      const hottest = content.sheets.conductors!.find(({ conductor }) => conductor === cells.conductor)?.maxTemperature ?? 70;
+      const named = content.sheets.conductors!.find(({ conductor }) => conductor === cells.conductor);
+      const hottest = named?.maxTemperature ?? 70;
       if (cells.conductor && Number(cells.temperature ?? -40) > Number(hottest)) {
         seen.hot += 1;
         expect(schedule.value('runs', schedule.rows('runs')[at]!.id, 'status')).toBe('over');

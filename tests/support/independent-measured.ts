@@ -34,7 +34,9 @@ export function stateOf(row: InputRow, { nominal, limit, worked }: Against, isSu
  * What was measured at a supply; `demand` is not compared where it is partial.
  * @param bears the most that each device on it bears [V]
  */
-export function measuredSupply(row: InputRow, usable: Known, demand: number, isPartial: boolean, bears: number): Measured {
+export function measuredSupply(
+  row: InputRow, usable: Known, demand: number, isPartial: boolean, bears: number,
+): Measured {
   const nominal = number(row, 'voltage', 24);
   const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
   const state = stateOf(row, { nominal, limit: number(row, 'rated'), worked: demand }, true);

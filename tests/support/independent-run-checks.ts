@@ -14,7 +14,8 @@ import { exceeds, hasFault, isGiven, number, times, type Cell, type InputRow, ty
  */
 export function runGaps(schedule: InputSchedule): string[][] {
   const sheet = (name: string): readonly InputRow[] => schedule.sheets[name] ?? [];
-  const allOf = (name: string, key: string, tag: Cell) => isGiven(tag) ? sheet(name).filter((row) => row[key] === tag) : [];
+  const allOf = (name: string, key: string, tag: Cell) =>
+    isGiven(tag) ? sheet(name).filter((row) => row[key] === tag) : [];
   const first = (name: string, key: string, tag: Cell) => allOf(name, key, tag)[0];
   const isTwice = (name: string, key: string, tag: Cell) => allOf(name, key, tag).length > 1;
   const figures = recalculate(schedule);
@@ -102,7 +103,8 @@ export function runGaps(schedule: InputSchedule): string[][] {
       const fuse = number(supply, 'fuse');
       const isOnFuse = exceeds(given, carries) && fuse !== null && !exceeds(fuse, carries);
       lacks(isOnFuse && !isGiven(supply?.fuseKind), 'what kind of fuse protects it');
-      const isHeld = isOnFuse && isGiven(supply?.fuseKind) && !exceeds(times(fuse, multiple(String(supply?.fuseKind), fuse)), times(carries, 1.45));
+      const acts = times(fuse, multiple(String(supply?.fuseKind), fuse));
+      const isHeld = isOnFuse && acts !== null && !exceeds(acts, times(carries, 1.45));
       lacks(isHeld && forFault(supply), 'what there is for a short circuit on it');
     }
     return gaps;

@@ -200,7 +200,8 @@ const beyondDevices = measuredCheck('over-voltage', 'supplies', 'measuredVoltage
   return most === undefined || !exceeds(measured, most) ? undefined : {
     limit: most,
     message: row.say('{name} was measured at {measured}, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.', {
-      measured: volts(measured, most), most: roundedDown(volts(most, measured)), excess: roundedUp(volts(measured - most, 0)),
+      measured: volts(measured, most), most: roundedDown(volts(most, measured)),
+      excess: roundedUp(volts(measured - most, 0)),
     }),
   };
 });

@@ -11,7 +11,7 @@ const DISCRIMINATION = {
   unknown: message('not shown'), none: message('no fuse before it'), feed: message('not judged here'),
 } as const;
 
-/** The protections and their settings, as inspectors ask for them, with what they protect: feeds, fuses of supplies, ways. */
+/** The protections and their settings, as inspectors ask for them: feeds, fuses of supplies and ways. */
 export function protectionsSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
   const rows = [...feeds(schedule), ...fuses(schedule), ...ways(schedule)];
@@ -44,7 +44,9 @@ interface Protection {
   readonly discrimination: keyof typeof DISCRIMINATION;
 }
 
-function line({ words }: LoadSchedule, { name, rail, kind, rated, multiple, protects, discrimination }: Protection): ReportRow {
+function line(
+  { words }: LoadSchedule, { name, rail, kind, rated, multiple, protects, discrimination }: Protection,
+): ReportRow {
   const amps = (value: number | null) => numberCell(value === null ? '' : words.number(Number(value.toPrecision(6))));
   const known = typeof rated === 'number' ? rated : null;
   return {
