@@ -173,7 +173,7 @@ const withMore = (limit: Limit, more: More): Limit =>
   more === NO_MORE ? limit : { ...limit, used: (count) => limit.taken + count * limit.each + more(count) };
 
 function supplyLimits(
-  book: Workbook, id: number, draw: TypeDraw, more: More, before = message('up to the usable current'),
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the usable current'),
 ): readonly [Limit, Limit, Limit] {
   const own = (key: string) => book.number('supplies', id, key);
   const usable = { before, most: own('usable'), taken: own('demand'), each: draw.demand };
@@ -183,7 +183,7 @@ function supplyLimits(
 
 /** How far the design aims to load a supply: its target, all of it at once, its start and what its ways need to act. */
 function supplyTarget(
-  book: Workbook, id: number, way: number, draw: TypeDraw, more: More, before = BEFORE_TARGET,
+  book: Workbook, id: number, way: number, draw: TypeDraw, more: More, before: string = BEFORE_TARGET,
 ): Limit {
   const own = (key: string) => book.number('supplies', id, key);
   const [usable, fuse] = supplyLimits(book, id, draw, NO_MORE);
@@ -220,7 +220,7 @@ function startOn(book: Workbook, id: number): number {
 }
 
 function wayLimits(
-  book: Workbook, id: number, draw: TypeDraw, more: More, before = message('up to the rating of its way'),
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the rating of its way'),
 ): readonly [Limit, Limit] {
   const own = (key: string) => book.number('ways', id, key);
   const rating = { before, most: own('rated'), taken: own('demand'), each: draw.demand };
@@ -228,7 +228,7 @@ function wayLimits(
 }
 
 function wayTarget(
-  book: Workbook, id: number, draw: TypeDraw, more: More, before = message('up to the target of its way'),
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the target of its way'),
 ): Limit {
   const own = (key: string) => book.number('ways', id, key);
   const [limit] = wayLimits(book, id, draw, NO_MORE, before);

@@ -4,6 +4,7 @@ import {
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Facts, Gathering } from './facts.ts';
+import type { Only } from './only.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
@@ -26,6 +27,7 @@ interface StatusCheck {
   readonly severity: string;
   readonly inStatus?: true;
   readonly needs?: string;
+  readonly only?: Only;
   readonly find: (row: RowReader) => { readonly value: CellValue; readonly limit: CellValue } | undefined;
 }
 
@@ -168,8 +170,11 @@ export class RowReader {
    * @param but rules that are left out
    */
   against(numbers: Readonly<Record<string, number>>, but: ReadonlySet<string>): Against[] {
-    return this.#source.checks[this.sheet].flatMap(({ rule, key, severity, inStatus, needs, find }) => {
+    const { checks, document, book } = this.#source;
+    const sight = { sheet: this.sheet, columns: book.columns(this.sheet), book, document };
+    return checks[this.sheet].flatMap(({ rule, key, severity, inStatus, needs, only, find }) => {
       if (inStatus !== true || but.has(rule) || (needs !== undefined && this.own(needs) === null)) return [];
+      if (only?.of([this.#row.id], sight).length === 0) return [];
       const found = find(new RowReader(this.sheet, this.#check, this.#source, false, numbers).at(this.#row));
       return found === undefined ? [] : [{ key, severity, value: found.value, limit: found.limit }];
     });

@@ -136,7 +136,7 @@ describe('parseCell', () => {
     // BS 7671:2018, Appendix 4, Table 4Ab, from memory: lighting 3 % from a public supply.
     expect(parseCell(column('runs.maxDrop'), 'Mains lighting')).toEqual({
       ok: true, value: 0.03,
-      hint: expect.stringMatching(/^Max\. voltage drop 3 % for mains lighting: BS 7671:2018, .*4Ab/) as string,
+      hint: expect.stringMatching(/^Max\. voltage drop 3\s% for mains lighting: BS 7671:2018, .*4Ab/) as string,
     });
   });
 

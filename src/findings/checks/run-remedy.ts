@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { amps, fixed, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, fixed, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Gathering } from '../facts.ts';
 import { MISFIT } from '../misfit.ts';
 import type { RowReader } from '../row-reader.ts';
@@ -26,6 +26,8 @@ const PLACED: Gathering<number> = {
     return placed;
   },
 };
+
+const WAITS = message('Enter what it waits for, to see what would put it right.');
 
 /** Whether it is as warm around it as its conductor may get, so that no size of it carries anything. */
 export const isTooWarm = (row: RowReader) => row.number('carries') === 0;
@@ -54,8 +56,7 @@ export function remedy(row: RowReader): string {
     });
   }
   if (row.fact(MISFIT.runs) !== undefined) return row.say('Put its devices on a rail of their voltage first.');
-  const against = row.against({}, BY_CABLE);
-  if (!canBeTried(row) || against.some(({ severity }) => severity === 'incomplete')) return row.say('Enter what it waits for, to see what would put it right.');
+  if (!canBeTried(row)) return row.say(WAITS);
   const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
   const isAlone = row.value('secondWay') === null;
   if (isAlone && current !== null && protection !== null && exceeds(current, protection)) {
@@ -63,6 +64,8 @@ export function remedy(row: RowReader): string {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
+  const against = row.against({}, BY_CABLE);
+  if (against.some(({ severity }) => severity === 'incomplete')) return row.say(WAITS);
   const others = inTheWay(row, against);
   if (others !== '') {
     return row.say('Another length or conductor alone does not put it right. Still in the way: {others}.', { others });

@@ -58,6 +58,10 @@ const ofBoth = (key: 'demand' | 'connected', one: string, both: string) => ({
   },
 });
 
+/** What a larger supply puts right: where the fuse is passed too, that is said already. */
+const largerSupply = (key: 'demand' | 'connected') => (row: RowReader) =>
+  beyondBoth(row, key) === undefined ? supplyRemedy(row) : '';
+
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
   overLimit({
@@ -68,7 +72,7 @@ export const supplyChecks: readonly Check[] = [
     ), message(
       '{name}: demand {value} exceeds the lower of the usable {usable} and its fuse of {fuse} by {excess}. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
     )),
-    remedy: supplyRemedy,
+    remedy: largerSupply('demand'),
   }),
   {
     rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
@@ -119,7 +123,7 @@ export const supplyChecks: readonly Check[] = [
     ), message(
       '{name} has {usable} usable and a fuse of {fuse}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.'
     )),
-    remedy: supplyRemedy,
+    remedy: largerSupply('connected'),
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
