@@ -1,5 +1,5 @@
 import { exceeds } from '../../electrical/index.ts';
-import { amps, fixed, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import { amps, fixed, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Gathering } from '../facts.ts';
 import { MISFIT } from '../misfit.ts';
 import type { RowReader } from '../row-reader.ts';
@@ -14,6 +14,9 @@ const BY_CABLE: ReadonlySet<string> = new Set([
   'run-unprotected', 'run-fuse-may-not-act', 'run-fuse-never-acts',
 ]);
 
+/** The same of one without a working voltage, of which it is not known either what it leaves for a short circuit. */
+const WHEN_IT_WORKS: ReadonlySet<string> = new Set([...BY_CABLE, 'run-available-partial']);
+
 /** How many rows on each run are at a distance of their own: those at its end go along when it is shorter. */
 const PLACED: Gathering<number> = {
   sheet: 'runs', reads: [['devices', 'run'], ['devices', 'distance']],
@@ -26,8 +29,6 @@ const PLACED: Gathering<number> = {
     return placed;
   },
 };
-
-const WAITS = message('Enter what it waits for, to see what would put it right.');
 
 /** Whether it is as warm around it as its conductor may get, so that no size of it carries anything. */
 export const isTooWarm = (row: RowReader) => row.number('carries') === 0;
@@ -56,7 +57,7 @@ export function remedy(row: RowReader): string {
     });
   }
   if (row.fact(MISFIT.runs) !== undefined) return row.say('Put its devices on a rail of their voltage first.');
-  if (!canBeTried(row)) return row.say(WAITS);
+  if (!canBeTried(row)) return row.say('Enter what it waits for, to see what would put it right.');
   const [current, protection] = [row.number('current'), row.numberOf('way', 'rated')];
   const isAlone = row.value('secondWay') === null;
   if (isAlone && current !== null && protection !== null && exceeds(current, protection)) {
@@ -64,9 +65,7 @@ export function remedy(row: RowReader): string {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
-  const against = row.against({}, BY_CABLE);
-  if (against.some(({ severity }) => severity === 'incomplete')) return row.say(WAITS);
-  const others = inTheWay(row, against);
+  const others = inTheWay(row, row.against({}, row.outcome === undefined ? BY_CABLE : WHEN_IT_WORKS));
   if (others !== '') {
     return row.say('Another length or conductor alone does not put it right. Still in the way: {others}.', { others });
   }
