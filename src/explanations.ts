@@ -1,7 +1,7 @@
 import { explain, figureOf, lackingBehind, roomIn, type Explanation, type Room } from './engine/index.ts';
 import { explainStatus, type ChecksMade } from './findings/index.ts';
 import type { LoadSchedule } from './load-schedule.ts';
-import { columnOf, type SheetName } from './schedule/index.ts';
+import { columnOf, isStatus, type SheetName } from './schedule/index.ts';
 
 // Beside the schedule and not in it, since a page shows figures before anybody asks why they are what they are.
 
@@ -13,7 +13,7 @@ export function explainCell(
   schedule: LoadSchedule, sheet: SheetName, id: number, key: string,
 ): Explanation | undefined {
   const column = columnOf(sheet, key);
-  if (column.role === 'computed' && column.status === true) {
+  if (isStatus(column)) {
     const standing = schedule.standing(sheet, id);
     if (standing === null) return undefined;
     const { deciding, made } = schedule.statusBasis(sheet, id);

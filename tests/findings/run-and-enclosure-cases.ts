@@ -262,14 +262,6 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   missing('height', 'enclosure-height-missing', 'height', 'Enter its outside height in mm.'),
   missing('width', 'enclosure-width-missing', 'width', 'Enter its outside width in mm.'),
   missing('depth', 'enclosure-depth-missing', 'depth', 'Enter its outside depth in mm.'),
-  missing('mounting', 'enclosure-mounting-missing', 'mounting', 'Choose how it stands.'),
-  missing(
-    'ambient', 'enclosure-ambient-missing', 'ambient temperature', 'Enter the highest temperature around it in °C.'
-  ),
-  missing(
-    'otherLoss', 'enclosure-other-loss-missing', 'loss of its other devices',
-    'Enter their heat in W; 0 if there are none.'
-  ),
   {
     rule: 'enclosure-temperature-missing', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: null }),
     severity: 'incomplete', key: 'maxInside', value: null, inStatus: true,

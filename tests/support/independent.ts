@@ -270,8 +270,8 @@ const FACES: Readonly<Record<string, readonly [number, number, number, number, n
 function areaOf(row: InputRow): Known {
   const metres = (key: string) => over(number(row, key), 1000);
   const [height, width, depth] = [metres('height'), metres('width'), metres('depth')];
-  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting)
-    ? FACES[row.mounting]! : undefined;
+  const mounting = row.mounting ?? 'wall';
+  const faces = typeof mounting === 'string' && Object.hasOwn(FACES, mounting) ? FACES[mounting]! : undefined;
   if (height === null || width === null || depth === null || faces === undefined) return null;
   const [top, front, back, left, right] = faces;
   return top * width * depth + front * width * height + back * width * height + left * depth * height
@@ -282,10 +282,10 @@ function areaOf(row: InputRow): Known {
 const CLOSE_KELVINS = 5;
 
 function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): EnclosureFigures {
-  const loss = plus(supplyLoss.sum, number(row, 'otherLoss'));
+  const loss = plus(supplyLoss.sum, number(row, 'otherLoss', 20));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));
-  const ambient = number(row, 'ambient');
+  const ambient = number(row, 'ambient', 30);
   const top = plus(ambient, times(rise, number(row, 'topFactor', 1.3)));
   const most = number(row, 'maxInside');
   const [rails, railLength] = [number(row, 'rails'), number(row, 'railLength')];
@@ -339,7 +339,8 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const peak = number(row, 'peak', 1);
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
-  const measured = measuredSupply(row, usable, demand.sum, demand.partial);
+  const measured = measuredSupply(row, usable, demand.sum, demand.partial, Math.min(
+    ...starting.map(({ row: device, type }) => number(device, 'qty') === 0 ? Infinity : number(type, 'maxVoltage') ?? Infinity)));
   const start = startUp(row, usable, starting, switched);
   const isNotDerated = !isGiven(row.derating) && number(row, 'fullUpTo') === null;
   const lacksWarmth = isGiven(row.enclosure) && (

@@ -88,7 +88,7 @@ describe('an explanation', () => {
   test.each<[locale: string, sheet: 'devices' | 'supplies' | 'branches', key: string, text: string]>([
     [
       'de', 'devices', 'unitDraw',
-      'Stromaufnahme je Gerät = Leistung des Gerätetyps T1 ÷ Spannung der Versorgung R1 × 1000 = 12,50\u00a0W ÷ 24,0\u00a0V × 1000 = 520,8\u00a0mA',
+      'Stromaufnahme je Gerät = Leistung des Gerätetyps T1 ÷ Spannung der Versorgung R1 × 1000 = 12,50\u00a0W ÷ 24,00\u00a0V × 1000 = 520,8\u00a0mA',
     ],
     [
       'fr', 'devices', 'demand',

@@ -50,7 +50,9 @@ const MORE: readonly Content['sheets'][] = [
   },
   {
     types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }],
-    devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
+    devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2, run: 'W1' }, { ref: 'D1', qty: 2 }],
+    supplies: [{ rail: 'L1', rated: 1 }], runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 5 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
   },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
   // Nothing of a run is over, and what decouples its supply is not known; and a row without a tag that lacks voltage.

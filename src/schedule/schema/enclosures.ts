@@ -42,7 +42,7 @@ export const enclosures: Sheet = {
       help: 'Outside depth.',
     },
     {
-      role: 'input', key: 'mounting', title: 'Mounting', kind: 'choice',
+      role: 'input', key: 'mounting', title: 'Mounting', kind: 'choice', default: 'wall',
       choices: [
         'free', 'wall', 'row-end-free', 'row-end-wall', 'row-middle-free', 'row-middle-wall', 'row-middle-wall-covered',
         'flush',
@@ -64,11 +64,12 @@ export const enclosures: Sheet = {
     },
     {
       role: 'input', key: 'otherLoss', rare: 'heat', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
-      help: 'Heat of everything else in it.',
+      default: 20, help: 'Heat of everything else in it.',
+      source: '20 W for couplers, terminals and relays of a small panel; common practice, no source',
     },
     {
       role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 70, decimals: 1,
-      help: 'Highest temperature around it.',
+      default: 30, help: 'Highest temperature around it.', source: 'air of 30 °C, as around cables, IEC 60364-5-52',
     },
     {
       role: 'input', key: 'maxInside', title: 'Max. inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,

@@ -10,7 +10,7 @@ import { temperatureByLoad } from './run-temperature.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
-const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end, with a second way as far from either as may be';
 type Cable = [
   maxAmps: number | null, pairs: number | null, ambient: number | null, grouped: number | null,
   highest: number | null, base: number | null,
@@ -139,7 +139,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V',
       help: 'Largest volt drop on the run.', whenPartial: '≥',
       solved: {
         of: ['conductor.resistance', 'temperature', 'pairs'],
@@ -155,7 +155,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V',
       help: 'Lowest voltage on the run, when its supply gives the least.', whenPartial: '≤',
       solved: {
         of: ['rail.lowest', 'rail.voltage', 'drop'],
@@ -164,7 +164,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
-      decimals: 1, help: 'Highest voltage that a device on it needs.',
+      help: 'Highest voltage that a device on it needs.',
       solved: {
         of: [], words: 'highest of the minimum voltages of its devices’ types',
         source: 'the makers’ data, as entered for the types',
@@ -172,7 +172,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
-      decimals: 2, whenPartial: '≤',
+      whenPartial: '≤',
       help: 'Least that a device on it has, at its own place, above what it needs; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows', source: 'the makers’ data, as entered for the types',
@@ -195,7 +195,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', safeSide: 'down',
-      decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end.',
+      decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end; with two ways as far from one as may be.',
       rule: {
         of: [
           'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available', 'secondWay',
@@ -328,7 +328,7 @@ export const runs: Sheet = {
     })),
     {
       role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
-      safeSide: 'down', decimals: 2, whenPartial: '≤',
+      safeSide: 'down', whenPartial: '≤',
       help: 'Least that a device on it has above what it needs while one of its two ways is open; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows, fed from either way alone',
