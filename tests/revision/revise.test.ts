@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import { countOutcomes } from '../../src/exchange/revision/index.ts';
+import { explainCell } from '../../src/explanations.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Cells } from '../../src/schedule/index.ts';
 import { devicesOf, revise, shortly, total } from './support.ts';
@@ -30,6 +31,15 @@ describe('a list that comes again', () => {
       'E1 Router Hall 3 list.csv: 2 (Router › Hall › E1)', 'E2 Sensor Hall 2 list.csv: 3 (Sensor › Hall › E2)',
       'E3 Sensor Bar 4 list.csv: 4 (Sensor › Bar › E3)',
     ]);
+  });
+
+  it('tells in the explanation of a quantity where it was counted, until a person enters another row', () => {
+    const schedule = counted(A);
+    revise(schedule, `${A}\nE4;Router;Attic;1`, { name: 'revision B.csv' }).take();
+    const said = () => schedule.rows('devices').map(({ id }) => explainCell(schedule, 'devices', id, 'qty')!.source);
+    expect(said().slice(2)).toEqual(['counted in revision B.csv: 4 (Sensor › Bar › E3)', 'counted in revision B.csv: 5 (Router › Attic › E4)']);
+    expect(explainCell(scheduleOf([{ type: 'Router', qty: 2 }]), 'devices', 0, 'qty')!.source).toBe('the person who entered it');
+    expect(explainCell(schedule, 'devices', schedule.rows('devices')[0]!.id, 'diversity')!.source).not.toContain('counted');
   });
 
   it('changes nothing when it is the same', () => {
@@ -124,8 +134,21 @@ describe('rows are the same', () => {
     const renamed = 'Device;Room;Qty\nRouter;Foyer;3\nSensor;Hall;2';
     const [came] = revise(schedule, renamed).rows;
     const { id } = schedule.rows('devices')[0]!;
-    expect(came).toMatchObject({ outcome: 'came', place: 0, maybe: [id] });
-    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. If it is the same, say so, or it counts twice.');
+    expect(came).toMatchObject({ outcome: 'asked', place: 0, maybe: [id] });
+    expect(came!.reason).toBe('The row “Router, Hall” was counted on this very line before. Say whether it is the same.');
+    // Meanwhile the row stays, and what comes is undecided, also when the list is taken so, and taken again.
+    expect(revise(schedule, renamed).sums).toMatchObject({ read: 5, taken: 2, undecided: 3 });
+    expect(outcomes(schedule, renamed)).toEqual(['asked Router Foyer 3', 'kept Sensor Hall 2 2', 'kept Router Hall 3 3']);
+    revise(schedule, renamed, { name: 'B.csv' }).take();
+    const taken = schedule.content();
+    const again = revise(schedule, renamed, { name: 'B.csv' });
+    expect([countOutcomes(again), again.sums.undecided]).toEqual([{ came: 0, changed: 0, went: 0, kept: 2 }, 3]);
+    again.take();
+    expect(schedule.content()).toEqual(taken);
+    schedule.undo();
+    // Said to be new, it comes, and the other one went.
+    expect(outcomes(schedule, renamed, { same: new Map([[0, null]]) }))
+      .toEqual(['came Router Foyer 3', 'kept Sensor Hall 2 2', 'went Router Hall 3']);
     expect(outcomes(schedule, renamed, { same: new Map([[0, id]]) }))
       .toEqual(['changed Router Foyer 3 3', 'kept Sensor Hall 2 2']);
     // What was said can be taken back there.
