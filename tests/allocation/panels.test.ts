@@ -129,7 +129,7 @@ test('what decides the number is said of each panel: the sum, what stays togethe
     return limits.map((limit) => limitSentence(over, limit, ENGLISH));
   };
   const gate = { type: 'Gate', nodes: 6 };
-  const branches = [{ branch: 'B1', limit: 10, enclosure: 'P1' }, { branch: 'B2', limit: 10, reserve: 0.2, enclosure: 'P2' }];
+  const branches: Cells[] = [{ branch: 'B1', limit: 10, enclosure: 'P1' }, { branch: 'B2', limit: 10, reserve: 0.2, enclosure: 'P2' }];
   // P1: 3 × 6 = 18 nodes need 2 branches by their sum, and 3 since no two gates go on one; P2: 14 of 8 each.
   expect(await said({
     types: [sensor, gate], branches,
@@ -139,7 +139,7 @@ test('what decides the number is said of each panel: the sum, what stays togethe
     'P2: 14 nodes on 2 branches. The sum sets the number. A branch carries up to its limit less its reserve.',
   ]);
   // 30 × 0.1 A: 4 A of P1 (80 % of 5 A), less a fifth to grow 3.33 A; the fuse of P2 bears 2 A.
-  const supplies = [
+  const supplies: Cells[] = [
     { rail: 'C1', purpose: 'control', rated: 5, enclosure: 'P1' }, { rail: 'C2', purpose: 'control', rated: 5, fuse: 2, target: 1, enclosure: 'P2' },
   ];
   const devices = [{ type: 'Sensor', qty: 30, rail: 'C1' }, { type: 'Sensor', qty: 30, rail: 'C2' }];

@@ -151,7 +151,7 @@ describe('the bill of quantities', () => {
     german.dispose();
     // Nor are two names one key because of what parts it.
     const slashes = makeBill(scheduleOf({ devices: [{ type: 'A/B', qty: 1 }, { type: 'A//B', qty: 1 }] }));
-    expect(slashes.items.map(({ key }) => key)).toEqual(['device/A//B', 'device/A////B']);
+    expect(slashes.items.map(({ key }) => key).sort()).toEqual(['device/A////B', 'device/A//B']);
   });
 
   test('as CSV, numbers and texts stand in cells of their own', () => {

@@ -221,15 +221,19 @@ describe('what a person calls otherwise', () => {
 describe('what no list has', () => {
   const list = 'Device;Room;Qty\nRouter;Hall;3';
 
-  it('is left alone, and said where it may be counted twice', () => {
+  it('is left alone, and asked about where it may be counted twice', () => {
     const schedule = counted(list);
     schedule.act('by hand', [{ op: 'insert', sheet: 'devices', at: 1, rows: [
       { id: 8, cells: { type: 'Sensor', area: 'Hall', qty: 5 } }, { id: 9, cells: { type: 'Sensor', area: 'Bar', qty: 7 } },
     ] }]);
     const revision = revise(schedule, `${list}\nSensor;Hall;6`);
-    expect(revision.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'came', after: 6, maybe: [8] }]);
-    expect(revision.rows[1]!.reason).toMatch(/it counts twice/);
-    revision.take();
+    expect(revision.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'asked', after: 6, maybe: [8] }]);
+    expect(revision.rows[1]!.reason).toBe('The schedule has a row of this type in this place that no list has. Say whether it is the same.');
+    expect(revision.sums).toMatchObject({ taken: 3, undecided: 6 });
+    const fresh = revise(schedule, `${list}\nSensor;Hall;6`, { same: new Map([[1, null]]) });
+    expect(fresh.rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'came', after: 6 }]);
+    expect(revise(schedule, `${list}\nSensor;Hall;6`, { same: new Map([[1, 8]]) }).rows).toMatchObject([{ outcome: 'kept' }, { outcome: 'changed', before: 5, after: 6 }]);
+    fresh.take();
     expect(shortly(schedule, 'type', 'area', 'qty', 'source')).toEqual([
       'Router Hall 3 list.csv: 2 (Router › Hall)', 'Sensor Hall 5 -', 'Sensor Bar 7 -', 'Sensor Hall 6 list.csv: 3 (Sensor › Hall)',
     ]);

@@ -8,7 +8,7 @@ import { calledIn, movedTo, placesOf } from '../takeoff/source-text.ts';
 import { chooseLists, type RevisedList } from './choose-lists.ts';
 import type { Match, MatchOptions, Matched } from './match-units.ts';
 import { spread } from './spread.ts';
-import { identityOf, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
+import { identityOf, isGone, textOf, unitsOf, type Part, type RevisedSchedule, type Unit } from './units.ts';
 
 /** What becomes of a device row when a list is taken onto its schedule. */
 export type RevisedOutcome = 'came' | 'changed' | 'went' | 'kept';
@@ -75,7 +75,7 @@ export function reviseSchedule(
   const all = unitsOf(schedule, refs);
   const { lists, isAsked, fresh, isMeant, matches: { matches, left, by } } =
     chooseLists(all, list, options.lists, options);
-  const reviser = new Reviser(schedule, list, { ...options, by });
+  const reviser = new Reviser(schedule, list, options);
   matches.forEach((match, place) => {
     if (match.units.length > 0) reviser.stays(
       match, typeof options.same?.get(place) === 'number' ? { place, maybe: reviser.alike(match.row, left) } : {}
@@ -103,18 +103,22 @@ class Reviser {
   readonly deleted: number[] = [];
   readonly #named: ReadonlySet<number>;
   readonly #refs: Set<string>;
+  /** Refs of the list, as they are compared. */
+  readonly #listed: ReadonlySet<string>;
   readonly #words: Words;
   readonly #deletes: boolean;
-  readonly #options: RevisionOptions;
+  readonly #same: ReadonlyMap<number, number | null>;
   /** Device rows that a row of the list may be on which nobody decided, with the first of these. */
   readonly #doubted = new Map<Unit, Cells>();
 
-  constructor({ document }: RevisedSchedule, { rows }: CountedList, options: RevisionOptions) {
-    const { words = ENGLISH, gone = 'mark' } = options;
-    this.#options = options;
+  constructor(
+    { document }: RevisedSchedule, { rows }: CountedList, { words = ENGLISH, gone = 'mark', same = new Map() }: RevisionOptions,
+  ) {
+    this.#same = same;
     this.#named = rowsInFormulas(document);
     const refs = [...document.rows('devices').map(({ cells }) => cells.ref), ...rows.map(({ ref }) => ref)];
     this.#refs = new Set(refs.map(textOf));
+    this.#listed = new Set(rows.map(({ ref }) => plainKey(ref)));
     this.#words = words;
     this.#deletes = gone === 'delete';
   }
@@ -168,7 +172,7 @@ class Reviser {
   /** A row of the list that the schedule does not have, unless it is one of those that nothing tells apart from it. */
   comes(row: Cells, place: number, left: readonly Unit[]): void {
     const { area, type } = identityOf(row);
-    const doubted = this.#options.same?.has(place) === true ? [] : left.filter((unit) => this.#mayBe(unit, row));
+    const doubted = this.#same.has(place) ? [] : left.filter((unit) => this.#mayBe(unit, row));
     const more = { place, maybe: this.alike(row, left) };
     if (doubted.length === 0) {
       this.coming.push(row);
@@ -185,11 +189,14 @@ class Reviser {
     ], more);
   }
 
-  /** Whether a row that has no match may be a device row all the same, which no ref keeps apart from it. */
+  /**
+   * Whether a row that has no match may be a device row all the same. Refs keep them apart, unless the list gives that of
+   * the device row to another.
+   */
   #mayBe(unit: Unit, row: Cells): boolean {
     const { ref, area, type } = identityOf(row);
-    const haveRefs = ref !== '' && unit.called.every((each) => each.ref !== '');
-    if (isGone(unit) || (haveRefs && this.#options.by !== 'place')) return false;
+    const isApart = ref !== '' && unit.called.every((each) => each.ref !== '' && !this.#listed.has(each.ref));
+    if (isGone(unit) || isApart) return false;
     return isOfLine(unit, row) || (unit.type === type && (unit.source !== '' || isIn(unit, area)));
   }
 
