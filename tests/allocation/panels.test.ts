@@ -126,7 +126,7 @@ describe('a panel is a boundary', () => {
 test('what decides the number is said of each panel: the sum, what stays together, target, fuse, extension', async () => {
   const said = async (sheets: Parameters<typeof scheduleOf>[0], request: ShareRequest) => {
     const { over, limits } = await shareOut(readSharing(scheduleOf(sheets), request));
-    return limits.map((limit) => limitSentence(over, limit, ENGLISH));
+    return limits.map((limit) => limitSentence(over, limit, ENGLISH)).sort();
   };
   const gate = { type: 'Gate', nodes: 6 };
   const branches: Cells[] = [{ branch: 'B1', limit: 10, enclosure: 'P1' }, { branch: 'B2', limit: 10, reserve: 0.2, enclosure: 'P2' }];

@@ -130,10 +130,10 @@ describe('share', () => {
     expect(JSON.parse(out)).toMatchObject({ used: 2, lowerBound: 2, added: ['B2'] });
     const items = (await readFile(sizing, 'utf8')).split('\r\n').map((line) => line.split('",')[0]!.replace('"', ''));
     expect(items.filter((item) => /^(?:Supply|Way)/.test(item))).toEqual([
-      'Supply 24 V, lighting, 6 A', 'Way 24 V, lighting, 3 A', 'Supply 24 V, control, 6 A', 'Way 24 V, control, 3 A',
+      'Supply 24 V, lighting, 6 A', 'Way 24 V, lighting, electronic, 3 A', 'Supply 24 V, control, 6 A', 'Way 24 V, control, electronic, 3 A',
     ]);
     for (const [words, says] of [
-      [['--types', join(folder, 'devices.csv')], /no rows|not the sheet|types/], [['--ratings', '2.5,none'], /^--ratings 2\.5,none is not understood/],
+      [['--types', join(folder, 'none.csv')], /^none\.csv: there is no such file/], [['--ratings', '2.5,none'], /^--ratings 2\.5,none is not understood/],
       [['--way-rating', '2,4'], /^--way-rating 2,4 .*Give a number/], [['--module-outputs', '1.5'], /Give whole numbers/],
     ] as const) expect(await run(FILES, ...words)).toMatchObject({ code: 2, out: '', warnings: [expect.stringMatching(says)] });
   });

@@ -219,6 +219,14 @@ class Reviser {
       && toldBy.some((each) => area === each.area || ref !== '' && ref === each.ref));
     const asked = this.#doubted.get(unit);
     for (const { row, qty } of unit.parts) {
+      if (doubt !== undefined) {
+        // So that it is no part of another line of that number in the list of before.
+        if (doubt.source !== '') this.#edit({ row }, 'source', movedTo(doubt.source, textOf(row.cells.source)));
+        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
+          this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
+        ]);
+        continue;
+      }
       if (asked !== undefined) {
         const places = placesOf(textOf(asked.source));
         if (places !== '') this.#edit({ row }, 'source', movedTo(places, textOf(row.cells.source)));
@@ -226,14 +234,6 @@ class Reviser {
           this.#words.say('“{name}” of the list may be it, which nobody decided on yet.', {
             name: [asked.ref, asked.area, asked.type].map(textOf).filter((text) => text !== '').join(', '),
           }),
-        ]);
-        continue;
-      }
-      if (doubt !== undefined) {
-        // So that it is no part of another line of that number in the list of before.
-        if (doubt.source !== '') this.#edit({ row }, 'source', movedTo(doubt.source, textOf(row.cells.source)));
-        this.#tell(row.cells, { outcome: 'kept', id: row.id, before: qty, after: qty }, [
-          this.#words.say('Line {line} of the list, which is undecided, may mean it.', { line: doubt.line }),
         ]);
         continue;
       }
