@@ -38,7 +38,9 @@ export interface Move {
  * Every branch or supply that carries devices before or after.
  * @param extension share for extension by which the capacities of the sharing are less than what may be carried.
  */
-export function fillLines(schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[], extension: number): FillLine[] {
+export function fillLines(
+  schedule: LoadSchedule, sharing: Sharing, moves: readonly Move[], extension: number,
+): FillLine[] {
   const { over, fillings, added } = sharing;
   const byTag = new Map(fillings.map((filling) => [filling.tag, filling]));
   const rows = schedule.rows(over).flatMap((row): FillLine[] => {

@@ -1,6 +1,7 @@
 import { writeSchedule } from '../exchange/index.ts';
 import {
-  askedRows, countOutcomes, reviseSchedule, revisionChanges, revisionLabel, withAsked, type ListRevision, type RevisionOptions,
+  askedRows, countOutcomes, reviseSchedule, revisionChanges, revisionLabel, withAsked, type ListRevision,
+  type RevisionOptions,
 } from '../exchange/revision/index.ts';
 import { countedList, type Takeoff } from '../exchange/takeoff/index.ts';
 import type { LoadSchedule } from '../load-schedule.ts';

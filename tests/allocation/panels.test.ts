@@ -182,10 +182,9 @@ test('the proof of the least number holds panel by panel: an exact search of eac
     });
     const sharing = await shareOut(readSharing(schedule, { over: 'branches' }));
     expect(sharing.proven).toBe(true);
-    expect(sharing.limits.map(({ panel, used, lowerBound }) => [panel, used, lowerBound])).toEqual(panels.map(({ name, nodes, limit }) => {
-      const least = leastBins(nodes, limit);
-      return [name, least, least];
-    }));
+    const least = panels.map(({ name, nodes, limit }) => [name, leastBins(nodes, limit)]);
+    expect(sharing.limits.map(({ panel, used }) => [panel, used])).toEqual(least);
+    expect(sharing.limits.map(({ panel, lowerBound }) => [panel, lowerBound])).toEqual(least);
     schedule.dispose();
   }), { numRuns: 60 });
 });

@@ -112,7 +112,9 @@ describe('npm run takeoff -- LIST --onto SCHEDULE', async () => {
     await runCommand(before, '--output', at('before.json'));
     const { out, warnings } = await runCommand(after, '--onto', at('before.json'));
     // Until that is said, the 4 routers are undecided, and the row that they may be stays.
-    expect(JSON.parse(out)).toMatchObject({ read: 7, taken: 3, leftOut: 0, undecided: 4, came: 0, went: 0, kept: 2, asked: 1 });
+    expect(JSON.parse(out)).toMatchObject({
+      read: 7, taken: 3, leftOut: 0, undecided: 4, came: 0, went: 0, kept: 2, asked: 1,
+    });
     expect(warnings.join('\n')).toContain('are not in the schedule: 3.');
     expect(warnings.join('\n')).toContain('Router, Lounge: The list no longer has a row of this type elsewhere. Say whether it is one of them or new. '
       + 'Until then it is not in the schedule: --is after.csv!3=ROW says that it is one of the rows #2, --new after.csv!3 that it is a new one.');

@@ -7,7 +7,7 @@ export function askedRows({ rows }: Pick<ListRevision, 'rows'>): RevisedRow[] {
   return rows.filter(({ outcome }) => outcome === 'asked');
 }
 
-/** A takeoff as far as it is taken onto a schedule: lines of rows that are asked about are undecided, with the question. */
+/** A takeoff as far as it is taken onto a schedule: lines of rows that are asked about are undecided, and say why. */
 export function withAsked(takeoff: Takeoff, revision: Pick<ListRevision, 'rows'>): Takeoff {
   const asked = new Map(askedRows(revision).map(({ place, reason }) => [place, reason]));
   if (asked.size === 0) return takeoff;

@@ -25,7 +25,7 @@ export interface Matches {
 export interface MatchOptions {
   /** Decides where ref and place disagree; found out from the list by default. */
   readonly by?: Matched | undefined;
-  /** Ids of device rows that rows of the list are, by the number of the row in the list, from 0; `null` for a new row. */
+  /** Ids of device rows that rows of the list are, by the number of the row in it, from 0; `null` for a new row. */
   readonly same?: ReadonlyMap<number, number | null>;
   /** Device rows that the list is about; others are the same only by ref and type. */
   readonly isMeant?: (unit: Unit) => boolean;

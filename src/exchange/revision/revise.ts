@@ -190,8 +190,8 @@ class Reviser {
   }
 
   /**
-   * Whether a row that has no match may be a device row all the same. Refs keep them apart, unless the list gives that of
-   * the device row to another.
+   * Whether a row that has no match may be a device row all the same. Refs keep them apart, unless the list gives that
+   * of the device row to another.
    */
   #mayBe(unit: Unit, row: Cells): boolean {
     const { ref, area, type } = identityOf(row);
@@ -208,7 +208,8 @@ class Reviser {
     const { area, type } = identityOf(row);
     const ofType = left.filter((unit) => unit.type === type && (unit.source !== '' || isIn(unit, area)));
     const inPlace = left.filter((unit) => unit.type !== type && unit.source !== '' && isIn(unit, area));
-    return [...new Set([...left.filter((unit) => isOfLine(unit, row)), ...ofType, ...inPlace])].map(({ parts }) => parts[0]!.row.id);
+    const found = new Set([...left.filter((unit) => isOfLine(unit, row)), ...ofType, ...inPlace]);
+    return [...found].map(({ parts }) => parts[0]!.row.id);
   }
 
   /** Device rows that the list no longer has; where a line that nobody decided on may mean them, they stay. */

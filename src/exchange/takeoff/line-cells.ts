@@ -126,7 +126,7 @@ export class LineCells {
     return this.#areasIn(fields).map(({ text }) => text).filter((text) => text !== '').join(', ');
   }
 
-  /** What stands in each column of areas; where it is blank, what holds from a line above: no room of another storey. */
+  /** What stands in each column of areas; where it is blank, what holds from above: no room of another storey. */
   #areasIn(fields: readonly string[]): { readonly index: number; readonly text: string; readonly from?: number }[] {
     let isNew = false;
     return this.places('area').map((index) => {

@@ -114,7 +114,7 @@ export function billEntries(schedule: LoadSchedule): BillEntry[] {
     }));
 }
 
-/** The same item has the same key in every bill; what is not known as a whole is `?`, and a slash within a name stands twice. */
+/** The same item has the same key in every bill; `?` is what is not known as a whole; slashes of names stand twice. */
 function keyOf(kind: BillKind, told: readonly (string | number | null)[]): string {
   return [kind, ...told.includes(null) ? ['?'] : told.map((each) => String(each).replaceAll('/', '//'))].join('/');
 }
