@@ -18,7 +18,7 @@ const cores = availableParallelism();
 const inBrowser = {
   testTimeout: 30_000,
   // A busy machine paints late, and a test that passes on the second try tells so in the list.
-  expect: { poll: { timeout: 15_000 } },
+  expect: { poll: { timeout: 15_000, interval: 20 } },
   retry: process.env.CI === undefined ? 0 : 2,
   // The clipboard and the focus are one for all pages.
   fileParallelism: false,
@@ -28,7 +28,9 @@ const entries = ['tests/browser/**/*.test.ts', 'components/**/*.define.ts'];
 const viewport = { width: 1280, height: 800 };
 const walk = ['tests/browser/walk/**/*.test.ts'];
 /** About half of the tests in a browser, by the time that they take: those of the element, the grid and the panel. */
-const parts = ['tests/browser/access/[!a]*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
+const parts = ['tests/browser/access/**/*.test.ts', 'tests/browser/{accept,element,grid,panel}*.test.ts'];
+/** Every view from one end to the other, which is slow by nature. */
+const sweeps = ['tests/browser/sweeps/**/*.test.ts'];
 /** What binds a page for as long as it is there: policies, modules that fail. */
 const alone = ['tests/browser/alone/**/*.test.ts'];
 
@@ -107,7 +109,7 @@ export default defineConfig({
           // Side by side, each a browser of its own with its own clipboard and focus.
           browser: {
             enabled: true, headless: true, viewport, provider: chromium, instances: [
-              { browser: 'chromium', name: 'browser, work', exclude: [...parts, ...alone] },
+              { browser: 'chromium', name: 'browser, work', exclude: [...parts, ...alone, ...sweeps] },
               { browser: 'chromium', name: 'browser, parts', include: parts },
             ],
           },
@@ -155,6 +157,21 @@ export default defineConfig({
           sequence: { groupOrder: 4 },
           browser: {
             enabled: true, headless: false, ui: false, viewport, provider: webkit, instances: [{ browser: 'safari' }],
+          },
+        },
+      },
+      {
+        extends: true,
+        optimizeDeps: { entries },
+        test: {
+          ...inBrowser,
+          name: 'deep, in a browser',
+          include: sweeps,
+          sequence: { groupOrder: 5 },
+          browser: {
+            enabled: true, headless: true, viewport, provider: chromium, instances: [
+              { browser: 'chromium', name: 'deep, sweeps' },
+            ],
           },
         },
       },

@@ -53,3 +53,13 @@ test.each([1, 0.25])('sizes in steps of %d: the fill fits, and none is worth mor
     found.fill!.forEach((count, place) => { expect(count).toBeLessThanOrEqual(counts[place]!); });
   }), { numRuns: 500 });
 });
+
+test('a search that would not come to an end is given up, and says what no fill can be worth more than', () => {
+  // Worth by size, and no sum of them is the capacity: the bound cuts nothing off.
+  const sizes = Array.from({ length: 60 }, (_, place) => Math.sqrt(200 - place));
+  const prices = sizes.map((size) => size / 333.3);
+  const found = bestFill({ sizes, counts: sizes.map(() => 1) }, prices, 333.3, 0);
+  expect(times(found.fill!, sizes)).toBeLessThanOrEqual(333.3);
+  expect(found.most).toBeGreaterThanOrEqual(times(found.fill!, prices));
+  expect(found.most).toBeCloseTo(1, 12);
+});

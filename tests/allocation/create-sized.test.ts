@@ -104,8 +104,8 @@ describe('«Create these»', () => {
 
   test('makes a panel where there is none, and leaves what is placed alone', async () => {
     const schedule = scheduleOf({
-      types: [lamp], supplies: [{ rail: 'L1', purpose: 'lighting', rated: 5, redundant: true, units: 2, fuse: 5, note: 'Hall' }],
-      devices: [{ ref: 'D1', type: 'Lamp', qty: 4, rail: 'L1' }, { ref: 'D2', type: 'Lamp', qty: 10 }],
+      types: [lamp], supplies: [{ rail: 'HL4', purpose: 'lighting', rated: 5, redundant: true, units: 2, fuse: 5, note: 'Hall' }],
+      devices: [{ ref: 'D1', type: 'Lamp', qty: 4, rail: 'HL4' }, { ref: 'D2', type: 'Lamp', qty: 10 }],
     });
     const { changes, made } = await createSized(schedule, { lists });
     schedule.act('Create', changes);
@@ -113,8 +113,8 @@ describe('«Create these»', () => {
     const { sheets } = schedule.content();
     expect(sheets.enclosures).toEqual([{ enclosure: 'P1' }]);
     // 5 A at 80 % need 6.25 A: 10 A with a spare unit; the fuse of the 5 A supply is not taken over.
-    expect(sheets.supplies![1]).toEqual({ rail: 'L2', purpose: 'lighting', rated: 10, redundant: true, units: 2, enclosure: 'P1' });
-    expect(sheets.devices![0]).toEqual({ ref: 'D1', type: 'Lamp', qty: 4, rail: 'L1' });
+    expect(sheets.supplies![1]).toEqual({ rail: 'HL5', purpose: 'lighting', rated: 10, redundant: true, units: 2, enclosure: 'P1' });
+    expect(sheets.devices![0]).toEqual({ ref: 'D1', type: 'Lamp', qty: 4, rail: 'HL4' });
   });
 
   test('whatever the counts: no device is lost, everything placed is within its target, and once is enough', async () => {

@@ -96,6 +96,11 @@ describe('packing whole items', () => {
     expect(proven).toBe(bins.length === lowerBound);
   });
 
+  test('items without a size take no bin of their own, unless there is no other', async () => {
+    expect(await packBins([0, 6, 0, 4], 10)).toEqual({ bins: [[0, 1, 2, 3]], lowerBound: 1, proven: true });
+    expect(await packBins([0, 0], 10)).toEqual({ bins: [[0, 1]], lowerBound: 1, proven: true });
+  });
+
   test('the same items give the same packing', async () => {
     const sizes = fc.sample(fc.integer({ min: 20, max: 100 }), { numRuns: 120, seed: 9 });
     expect(await packBins(sizes, 150)).toEqual(await packBins(sizes, 150));

@@ -63,6 +63,15 @@ describe('a panel is a boundary', () => {
     expect(schedule.rows('branches')).toHaveLength(3);
   });
 
+  test('what each panel needs bounds the number, also beside what is on none', async () => {
+    const devices = [
+      { type: 'Sensor', qty: 14, branch: 'B1' }, { type: 'Sensor', qty: 12, branch: 'B2' }, { type: 'Sensor', qty: 1 },
+    ];
+    // 14 and 12 nodes need two branches of 10 in each panel; all 27 would need three where panels were none.
+    expect(await shareAndApply(scheduleOf({ ...sheets, devices }), { over: 'branches' }))
+      .toMatchObject({ used: 4, lowerBound: 4, proven: true });
+  });
+
   test('a further branch that does for two smaller ones is no fewer than the least', async () => {
     const schedule = scheduleOf({
       enclosures: [{ enclosure: 'P1' }], types: [sensor, { type: 'Gate', draw: 350, nodes: 3 }],

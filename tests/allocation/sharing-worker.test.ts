@@ -48,10 +48,14 @@ describe('a worker that shares out', () => {
   test('tells how far it is, and gives the best so far when it is to stop', async () => {
     const problem = hardProblem();
     const { port, answers, ended } = line();
+    const asked = performance.now();
     port.postMessage({ do: 'share', job: 1, problem, milliseconds: 60_000 });
     port.once('message', () => port.postMessage({ do: 'stop', job: 1 }));
     const answer = await ended;
     expect(answers[0]).toMatchObject({ is: 'progress', job: 1, progress: { done: 0, groups: 1 } });
+    const { time } = (answers[0] as Extract<SharingAnswer, { is: 'progress' }>).progress;
+    expect(time * 60_000).toBeGreaterThanOrEqual(0);
+    expect(time * 60_000).toBeLessThanOrEqual(performance.now() - asked);
     if (answer.is !== 'shared') throw new Error(`The answer is ${answer.is}.`);
     expect(answer.sharing.placements).toHaveLength(500);
     expect(answer.sharing.fillings.filter(({ capacity, placed }) => placed > capacity! * (1 + 1e-9))).toEqual([]);

@@ -41,6 +41,13 @@ describe('sizing', () => {
     expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at the same time takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Feeds with their breakers, and what cables make devices draw more are not counted.');
     expect(await counts(sheets([rail])))
       .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 5 A', 1]]);
+    // At a target of 40 % they need 27.78 A: three of 10 A. A rail too hot to be used says nothing.
+    expect(await counts(sheets([{ ...rail, target: 0.4 }]))).toEqual([['Supply 24 V, lighting, 10 A', 3]]);
+    const hot = { ...rail, efficiency: 0.9, enclosure: 'P1', fullUpTo: 40, lessPerKelvin: 0.5 };
+    expect(await counts({ ...sheets([hot]), enclosures: [{
+      enclosure: 'P1', ambient: 50, mounting: 'wall', otherLoss: 0, height: 800, width: 600, depth: 200,
+    }] }))
+      .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1]]);
     // Another purpose, and a rail that may be used whole, say nothing.
     expect(await counts(sheets([{ ...rail, purpose: 'control' }, { ...rail, rail: 'L2', derating: 1 }])))
       .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 2.5 A', 1]]);

@@ -38,7 +38,7 @@ function missingForCurrent(row: RowReader): { key: string; message: string } | u
   return undefined;
 }
 
-/** How many rows wait for the current of a device row: its rail, its run with the ways of that; its branch for nodes. */
+/** How many rows wait for the current of a device row: its rail, its run and the ways of that; its branch for nodes. */
 const waitingFor = (row: RowReader, key: string) =>
   countNamed(row, 'rail', 'run', ...key === 'qty' || row.own('type') === null ? ['branch'] : [])
   + ['way', 'secondWay'].filter((by) => row.valueOf('run', by) !== null).length;

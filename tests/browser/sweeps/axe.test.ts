@@ -1,7 +1,7 @@
 import axe from 'axe-core';
 import { afterEach, expect, test } from 'vitest';
 import { mountElement, removeElements, sample } from '../element-mount.ts';
-import { VIEWS } from './every-view.ts';
+import { VIEWS } from '../access/every-view.ts';
 
 afterEach(() => {
   removeElements();

@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import { mountElement, parts, removeElements, sample } from '../element-mount.ts';
-import { isSeen, VIEWS } from './every-view.ts';
+import { isSeen, VIEWS } from '../access/every-view.ts';
 
 afterEach(() => {
   removeElements();
