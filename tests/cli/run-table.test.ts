@@ -38,6 +38,19 @@ const FILES = {
       devices: [{ ref: 'D1', qty: 3, unitDraw: 500, rail: 'R1' }, { ref: 'D2', qty: 4, unitDraw: 500, rail: 'R2' }],
     },
   }),
+  // AWG 24 carries 2 A (NFPA 79), and nothing opens it.
+  'thin.schedule.json': JSON.stringify({
+    format: 'elv-load-schedule', version: 2, sheets: {
+      supplies: [{ rail: 'L1', rated: 40, units: 2 }], conductors: [{ conductor: 'AWG 24', resistance: 84.2, maxCurrent: 2 }],
+      runs: [{ run: 'W1', rail: 'L1', conductor: 'AWG 24', length: 5 }], devices: [{ ref: 'D1', qty: 1, unitDraw: 100, run: 'W1' }],
+    },
+  }),
+  'dead.schedule.json': JSON.stringify({
+    format: 'elv-load-schedule', version: 2, sheets: {
+      supplies: [{ rail: 'L1', rated: 10, measuredVoltage: 0, measuredCurrent: 0 }],
+      devices: [{ ref: 'D1', qty: 1, unitDraw: 1000, rail: 'L1' }],
+    },
+  }),
   'good.schedule.json': JSON.stringify({
     format: 'elv-load-schedule', version: 2, details: { project: 'Mill <b>&' },
     sheets: { supplies: [{ rail: 'R1', rated: 10 }], devices: [{ ref: '<i>', qty: 3, unitDraw: 500, rail: 'R1' }] },
@@ -184,6 +197,17 @@ describe('table', () => {
     expect(warnings.join()).toContain('over: supplies, row 1 (R1)');
     expect((await run('over.csv', 'draws.csv')).code).toBe(0);
     expect((await run('good.schedule.json', '--check')).code).toBe(0);
+  });
+
+  it.each([
+    ['thin.schedule.json', 'run-unprotected', 'over: runs, row 1 (W1)', 'feeds 120.00 A for ever without a fuse'],
+    ['dead.schedule.json', 'supply-measured-dead', 'over: supplies, row 1 (L1)', 'it is dead'],
+  ] as const)('exits with 1 for %s', async (file, rule, warned, said) => {
+    const { code, out, warnings } = await run(file, '--check');
+    expect(code).toBe(1);
+    expect((JSON.parse(out) as Printed).findings.filter(({ severity }) => severity === 'over').map((each) => each.rule)).toEqual([rule]);
+    expect(warnings.join().replaceAll('\u00a0', ' ')).toContain(warned);
+    expect(out.replaceAll('\u00a0', ' ')).toContain(said);
   });
 
   it('prints its help', async () => {
