@@ -32,13 +32,9 @@ export const HELP: Help = {
     '--across-panels': 'devices may go to another panel; without this what is on a branch or rail that has an enclosure '
       + 'stays in that panel, and the rest may go to any',
     '--extension PERCENT': 'put so much less on each that what is there may grow by this',
-<<<<<<< HEAD
     '--types LIST': 'a list of an office: a schedule, or its sheet of types in CSV, whose types are brought in by tag before '
       + 'anything else, as the command update does it',
-    '--sizing FILE': 'write what the job needs (supplies, ways, branches, relay modules, by panel) to a CSV file',
-=======
     '--sizing FILE': 'write what the job needs (supplies, ways, mains feeds, branches, relay modules, by panel) to a CSV file',
->>>>>>> main
     '--equal-units': 'supplies of a sizing for one purpose in one panel are of one rating',
     '--unplaced': 'a sizing counts only what has no place yet',
     '--ratings A,…': `rated currents of supplies [A] to size with; ${OFFICE_LISTS.ratings.join(', ')} unless said`,
