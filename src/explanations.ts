@@ -1,7 +1,7 @@
-import { explain, roomIn, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus } from './findings/index.ts';
+import { explain, figureOf, lackingBehind, roomIn, type Explanation, type Room } from './engine/index.ts';
+import { explainStatus, type ChecksMade } from './findings/index.ts';
 import type { LoadSchedule } from './load-schedule.ts';
-import { columnOf, type SheetName } from './schedule/index.ts';
+import { columnOf, isStatus, type SheetName } from './schedule/index.ts';
 
 // Beside the schedule and not in it, since a page shows figures before anybody asks why they are what they are.
 
@@ -13,13 +13,28 @@ export function explainCell(
   schedule: LoadSchedule, sheet: SheetName, id: number, key: string,
 ): Explanation | undefined {
   const column = columnOf(sheet, key);
-  if (column.role === 'computed' && column.status === true) {
+  if (isStatus(column)) {
     const standing = schedule.standing(sheet, id);
     if (standing === null) return undefined;
     const { deciding, made } = schedule.statusBasis(sheet, id);
-    return explainStatus(sheet, standing, deciding, made, schedule.words);
+    const waiting = made.waiting.map((each) => awaited(schedule, sheet, id, each));
+    return explainStatus(sheet, standing, deciding, { ...made, waiting }, schedule.words);
   }
   return explain(schedule.document, schedule.figures, sheet, id, key, schedule.words);
+}
+
+/** What a check waits for, by its name and by its row where that is another: «Inrush of the relay output K1.3». */
+function awaited(
+  { document, figures, words }: LoadSchedule, sheet: SheetName, id: number, { key, lacks }: ChecksMade['waiting'][number],
+): string {
+  for (const place of lacks) {
+    const found = lackingBehind(document, figures, place);
+    if (found === undefined) continue;
+    const [other, row, lacking] = found;
+    return other === sheet && row === id ? words.text(columnOf(sheet, lacking).title)
+      : figureOf(document, other, row, lacking, words);
+  }
+  return words.text(columnOf(sheet, key).title);
 }
 
 /**

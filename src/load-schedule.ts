@@ -3,8 +3,8 @@ import {
   Findings, remedyOf, type ChecksMade, type Finding, type Remedy, type Severity, type Standing, type StatusMove,
 } from './findings/index.ts';
 import {
-  acceptFinding, columnOf, History, isFormula, isNumeric, keepReference, mapReferences, readFormula, ScheduleDocument,
-  lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
+  acceptFinding, columnOf, History, isFormula, isNumeric, isStatus, keepReference, mapReferences, readFormula,
+  ScheduleDocument, lookOf, showFormula, toContent, toSnapshot, withdrawAcceptance, withLook, type CellValue, type Change,
   type Content, type FormulaProblem, type LoggedAction, type Row, type RowAcceptance,
   type SheetLook, type SheetName, type Snapshot,
 } from './schedule/index.ts';
@@ -99,7 +99,7 @@ export class LoadSchedule {
    */
   value(sheet: SheetName, id: number, key: string): CellValue {
     const column = columnOf(sheet, key);
-    if (column.role === 'computed' && column.status === true) return this.#findings.status(sheet, id);
+    if (isStatus(column)) return this.#findings.status(sheet, id);
     const own = column.role === 'input' ? this.document.row(sheet, id)?.cells[key] : null;
     return typeof own === 'number' && isNumeric(column) ? own : this.#book.value(sheet, id, key);
   }
@@ -107,6 +107,11 @@ export class LoadSchedule {
   /** How a row stands: its status, or that all that counts against it is accepted; `null` for rows without limits. */
   standing(sheet: SheetName, id: number): Standing | null {
     return this.#findings.standing(sheet, id);
+  }
+
+  /** What a cell shows a person: what it is worth, and for a status how the row stands. */
+  shown(sheet: SheetName, id: number, key: string): CellValue {
+    return isStatus(columnOf(sheet, key)) ? this.standing(sheet, id) : this.value(sheet, id, key);
   }
 
   /** Whether a person entered what a cell holds. */

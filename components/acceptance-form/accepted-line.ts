@@ -8,6 +8,6 @@ export function acceptedLine({ accepted, reopened }: Finding, words: Words): Tem
   if (by === undefined) return nothing;
   const { name, date, reason } = by;
   return html` <span class="quiet acceptance">${accepted === undefined
-    ? words.say('Worse than when it was accepted by {name} on {date}: {reason}', { name, date, reason })
-    : words.say('Accepted by {name} on {date}: {reason}', { name, date, reason })}</span>`;
+    ? words.say('Worse than when it was accepted by {name} on {date}: {reason}', { name, date: words.date(date), reason })
+    : words.say('Accepted by {name} on {date}: {reason}', { name, date: words.date(date), reason })}</span>`;
 }

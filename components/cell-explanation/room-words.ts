@@ -1,4 +1,5 @@
 import { roomFor } from '../../src/explanations.ts';
+import { runsOfWay } from '../../src/rework/belonging.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { Place } from '../look/index.ts';
 
@@ -13,7 +14,7 @@ const BY = { supplies: 'rail', ways: 'way', runs: 'run', branches: 'branch' } as
 function commonType(schedule: LoadSchedule, by: 'rail' | 'way' | 'run' | 'branch', id: number): number {
   const numbers = new Map<number, number>();
   const devices = by !== 'way' ? schedule.members('devices', by, id)
-    : schedule.members('runs', 'way', id).flatMap((run) => schedule.members('devices', 'run', run));
+    : runsOfWay(schedule, id).flatMap((run) => schedule.members('devices', 'run', run));
   for (const device of devices) {
     const type = schedule.target('devices', device, 'type');
     if (type >= 0) numbers.set(type, (numbers.get(type) ?? 0) + 1);

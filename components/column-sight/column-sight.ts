@@ -7,7 +7,7 @@ import {
 } from '../../src/schedule/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { LookEvent, SightEvent } from '../events/index.ts';
-import { heldText } from '../grid/lines/sight.ts';
+import { heldText, orderOf } from '../grid/lines/sight.ts';
 import type { ColumnSight, Sight } from '../grid/lines/sight-type.ts';
 import { controls } from '../look/index.ts';
 
@@ -110,13 +110,12 @@ export class ColumnSightChoice extends LitElement {
     const counts = new Map<CellValue, number>();
     for (const row of this.schedule.document.rows(this.sheet)) {
       if (isBlank(row)) continue;
-      const value = this.schedule.value(this.sheet, row.id, this.key);
+      const value = this.schedule.shown(this.sheet, row.id, this.key);
       counts.set(value, (counts.get(value) ?? 0) + 1);
     }
     const { compare } = new Intl.Collator(words.locale, { numeric: true });
-    const all = [...counts]
-      .map(([value, count]) => ({ held: heldText(value), text: shownText(column, value, words), count }))
-      .sort((one, other) => compare(one.text, other.text));
+    const all = [...counts].sort(([one], [other]) => compare(String(orderOf(column, one, words) ?? ''), String(orderOf(column, other, words) ?? '')))
+      .map(([value, count]) => ({ held: heldText(value), text: shownText(column, value, words), count }));
     const found = all.filter(({ text }) => text.toLowerCase().includes(this.sought.trim().toLowerCase()));
     const { texts } = this.#picked;
     const press = (held: string) => {

@@ -2,8 +2,8 @@ import { html, LitElement, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { DETAIL_KEYS, type Change, type DetailKey, type Details } from '../../src/schedule/index.ts';
-import { DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
-import { controls } from '../look/index.ts';
+import { detailText, DETAIL_TITLES } from '../../src/report/model/detail-titles.ts';
+import { controls, showEntered } from '../look/index.ts';
 import { styles } from './details-strip.styles.ts';
 
 /** The title block of the schedule; what is typed in it is taken back and done again like any edit. */
@@ -25,9 +25,10 @@ export class DetailsStrip extends LitElement {
   #field(key: DetailKey): TemplateResult {
     const { words, document } = this.schedule;
     const text = document.details[key] ?? '';
+    const shown = key === this.#typedIn?.dataset.key ? text : detailText(key, text, words);
     return html`<label class=${key}><span>${words.text(DETAIL_TITLES[key])}</span>
-      <input dir="auto" .value=${live(text)} ?readonly=${this.readonly} placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} title=${text}
-        autocomplete="off" spellcheck="false" data-key=${key} @change=${this.#onChange} @keydown=${this.#onKeydown}></label>`;
+      <input dir="auto" .value=${live(shown)} ?readonly=${this.readonly} placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} title=${shown}
+        autocomplete="off" spellcheck="false" data-key=${key} @change=${this.#onChange} @focus=${this.#onFocus} @blur=${() => { this.requestUpdate(); }} @keydown=${this.#onKeydown}></label>`;
   }
 
   /** The changes that what is being typed would make. */
@@ -67,6 +68,12 @@ export class DetailsStrip extends LitElement {
   }
 
   readonly #onChange = (event: Event): void => { this.#take(event.currentTarget as HTMLInputElement); };
+
+  /** A date is typed as files have it, and shown as the language does. */
+  readonly #onFocus = (event: Event): void => {
+    const field = event.currentTarget as HTMLInputElement;
+    if (field.dataset.key === 'date') showEntered(field, this.schedule.document.details.date ?? '');
+  };
 
   readonly #onKeydown = (event: KeyboardEvent): void => {
     const field = event.currentTarget as HTMLInputElement;

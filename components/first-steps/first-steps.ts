@@ -59,7 +59,7 @@ export class FirstSteps extends LitElement {
   /** Whoever did the last step needs no more leading; who asks for the steps afterwards may look at them. */
   protected override updated(): void {
     const open = STEPS.some(({ isDone }) => !isDone(this.schedule));
-    if (this.#wasOpen && !open) this.dispatchEvent(new CommandEvent('closeSteps'));
+    if (this.#wasOpen && !open) this.dispatchEvent(new CommandEvent('stepsDone'));
     this.#wasOpen = open;
   }
 

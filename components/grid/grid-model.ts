@@ -1,6 +1,6 @@
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
-  SCHEMA, type Cells, type Column, type InputColumn, type SheetLook, type SheetName,
+  isStatus, SCHEMA, type Cells, type Column, type InputColumn, type SheetLook, type SheetName,
 } from '../../src/schedule/index.ts';
 import type { Grouping } from '../events/index.ts';
 import type { RefusedTexts } from './editing/refused-texts.ts';
@@ -19,11 +19,6 @@ export interface GridModel extends Lines {
   readonly sight: Sight;
   /** What was typed and could not be taken. */
   readonly refused: RefusedTexts;
-}
-
-/** Whether a column holds the verdict on its row. */
-export function isStatus(column: Column | undefined): boolean {
-  return column?.role === 'computed' && column.status === true;
 }
 
 /** How many columns stay in view: the tag, the status where there is one, and what a person froze. */

@@ -2,10 +2,10 @@ import Handsontable from 'handsontable/base';
 import { Autofill } from 'handsontable/plugins/autofill';
 import { ManualColumnResize } from 'handsontable/plugins/manualColumnResize';
 import { registerPlugin } from 'handsontable/plugins/registry';
-import { SCHEMA } from '../../src/schedule/index.ts';
+import { isStatus, SCHEMA } from '../../src/schedule/index.ts';
 import type { Pointed } from './editing/pointing.ts';
 import { editorsFor, isOwnEditor, type EditorHost, type Typed } from './editing/cell-editor.ts';
-import { idAt, isStatus, type GridModel } from './grid-model.ts';
+import { idAt, type GridModel } from './grid-model.ts';
 import { blockOf, selectionOf, type Block, type CellBlock, type GridSelection } from './grid-selection.ts';
 import { dragRows } from './hot/row-drag.ts';
 import { fixedSettings, sheetSettings, type SettingsSource } from './hot/grid-settings.ts';
@@ -346,7 +346,11 @@ export class GridView implements SettingsSource {
         const column = columns[index];
         // Scrolled sideways, the library gives the corner as the column before the first one that is drawn.
         if (heading.cellIndex === 0) drawCorner(words, heading);
-        else if (column !== undefined) drawColumnHeading(this.model, column, heading);
+        else if (column !== undefined) {
+          drawColumnHeading(this.model, column, heading);
+          // The library counts those that are drawn; cells are told by their place in the sheet.
+          heading.setAttribute('aria-colindex', String(index + 2));
+        }
       },
       afterGetRowHeader: (row, heading) => { drawRowHeading(this, row, heading); },
       beforeOnCellMouseDown: (event, { row, col }) => {
@@ -357,7 +361,10 @@ export class GridView implements SettingsSource {
         if (line?.kind === 'heading') this.#host.fold(line);
         else {
           // What opens while the button is still down closes when it is let go.
-          addEventListener('pointerup', () => { setTimeout(() => { this.openHeading(col!); }); }, { once: true });
+          const over = new AbortController();
+          const open = () => { over.abort(); setTimeout(() => { this.openHeading(col!); }); };
+          addEventListener('pointerup', open, over);
+          addEventListener('pointercancel', () => { over.abort(); }, over);
         }
       },
       beforeColumnResize: (width, column, isDoubleClick) => isDoubleClick ? this.#fitting(column) : width,

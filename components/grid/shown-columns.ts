@@ -1,7 +1,6 @@
 import type { Touched } from '../../src/engine/index.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
-import { isAsked, SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
-import { isStatus } from './grid-model.ts';
+import { isAsked, isStatus, SCHEMA, type Column, type SheetName } from '../../src/schedule/index.ts';
 import { isOpen } from './look/cell-look.ts';
 
 /**

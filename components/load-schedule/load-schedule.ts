@@ -166,10 +166,14 @@ export class LoadScheduleElement extends ScheduleElement {
       this.#popover('help').hidePopover();
       this.#work.close();
       this.#lead();
-    } else {
-      this.leads = false;
-      this.#view.focusRows();
-    }
+    } else this.#leave();
+  }
+
+  /** Who was in the steps goes on at the rows; nobody else is moved. */
+  #leave(): void {
+    const isWithin = this.renderRoot.querySelector('elv-first-steps:focus-within') !== null;
+    this.leads = false;
+    if (isWithin) this.#view.focusRows();
   }
 
   override render(): TemplateResult {
@@ -206,7 +210,7 @@ export class LoadScheduleElement extends ScheduleElement {
           <button type="button" aria-expanded=${panelOpen && !working} aria-controls="panel" title=${words.say('Loadings and findings')} ?disabled=${working}
             @click=${() => { this.#openPanel(!panelOpen); }}>${icon('panel')}<span class="word">${words.say('Overview')}</span></button>
         </div>
-        <div class="notices">${this.leads && !working ? html`<elv-first-steps .schedule=${schedule} .revision=${revision}
+        <div class="notices">${this.leads ? html`<elv-first-steps ?hidden=${working} .schedule=${schedule} .revision=${revision}
           ?demo=${this.demoSrc !== null}></elv-first-steps>` : nothing}${this.#draftNotices()}${this.#officeList()}${this.#offeredRows()}${this.#seekBar()}</div>
         <elv-sheet-view role="tabpanel" ?inert=${working} aria-label=${words.text(SCHEMA[this.sheet].title)} .schedule=${schedule} .revision=${revision}
           .sheet=${this.sheet} .panel=${panel} .grouping=${this.grouping} .look=${schedule.look(this.sheet)} ?readonly=${readonly} .licenseKey=${this.licenseKey} .words=${words}
@@ -448,6 +452,7 @@ export class LoadScheduleElement extends ScheduleElement {
         void this.renderRoot.querySelector('elv-schedule-panel')?.showChanges();
         return;
       case 'closeSteps': this.#remindOfSteps(false); return;
+      case 'stepsDone': this.#leave(); return;
       case 'begin': void this.goTo({ sheet: 'devices', id: -1, key: 'ref' }); return;
       case 'help': this.#popover('help').togglePopover(); return;
       default:

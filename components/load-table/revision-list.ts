@@ -1,9 +1,9 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { setRevisions, type Revision } from '../../src/schedule/index.ts';
 import { message, type Words } from '../../src/words/index.ts';
-import { today } from '../look/index.ts';
+import { showEntered, today } from '../look/index.ts';
 
 const TITLES = {
   revision: message('Revision'), date: message('Date'), name: message('Issued by'), text: message('What is different'),
@@ -26,9 +26,12 @@ export function revisionList(schedule: LoadSchedule, readonly: boolean): Templat
       'Revision {name} removed', { name: revisions[index]!.revision }
     ), revisions.filter((_each, place) => place !== index));
   const field = (index: number, key: Key) =>
-    html`<td class=${key}><input data-key=${key} .value=${live(revisions[index]![key])} ?readonly=${readonly}
+    html`<td class=${key}><input data-key=${key} .value=${live(key === 'date' ? words.date(revisions[index]!.date) : revisions[index]![key])} ?readonly=${readonly}
     aria-label=${words.say('{column}, line {line}', { column: words.say(TITLES[key]), line: index + 1 })}
     placeholder=${key === 'date' ? words.say('YYYY-MM-DD') : '–'} autocomplete="off"
+    @focus=${key === 'date' ? (event: Event) => { showEntered(event.currentTarget as HTMLInputElement, revisions[index]!.date); } : nothing}
+    @keydown=${(event: KeyboardEvent) => { if (key === 'date' && event.key === 'Enter') (event.currentTarget as HTMLElement).blur(); }}
+    @blur=${({ currentTarget }: Event) => { const field = currentTarget as HTMLInputElement; if (key === 'date') field.value = words.date(field.value); }}
     @change=${(event: Event) => { change(index, key, (event.currentTarget as HTMLInputElement).value); }}></td>`;
   return html`<p class="spoken">${words.say('The issues of this schedule, the first one first; they open the load table. The present one is that of the details at the top. Undo takes back each change.')}</p>
     ${revisions.length === 0 ? html`<p class="quiet spoken">${words.say('No revision is listed yet.')}</p>` : html`<table class="revisions">

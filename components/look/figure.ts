@@ -33,7 +33,11 @@ export function valueText(sheet: SheetName, key: string, value: CellValue, words
 export function figureText(schedule: LoadSchedule, { sheet, id, key }: Place): string {
   const sign = schedule.partialSign(sheet, id, key);
   const value = schedule.value(sheet, id, key);
-  const text = valueText(sheet, key, value, schedule.words);
+  return signed(sign, valueText(sheet, key, value, schedule.words), value);
+}
+
+/** The text of a figure with the sign of one that lacks something; one that is not known has none. */
+export function signed(sign: string, text: string, value: CellValue): string {
   return sign === '' || value === null ? text : `${sign}${NO_BREAK}${text}`;
 }
 

@@ -9,5 +9,6 @@ export * from './search-field.styles.ts';
 export * from './standing-out.ts';
 export * from './status-mark.ts';
 export * from './tokens.styles.ts';
+export * from './show-entered.ts';
 export { today } from './today.ts';
 export { zoomOf } from './zoom-of.ts';

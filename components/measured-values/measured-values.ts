@@ -1,4 +1,4 @@
-import { html, nothing, type PropertyDeclarations, type TemplateResult } from 'lit';
+import { html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult } from 'lit';
 import { live } from 'lit/directives/live.js';
 import { editedText, readCell } from '../../src/editing/index.ts';
 import { isInSight, type PanelChoice } from '../../src/engine/panel-of.ts';
@@ -31,8 +31,8 @@ export class MeasuredValues extends WorkArea {
   declare protected left: boolean;
   declare protected sought: string;
   declare protected listed: number;
-  /** What could not be read, by field. */
-  declare protected wrong: ReadonlyMap<string, string>;
+  /** What could not be read, by field, and why. */
+  declare protected wrong: ReadonlyMap<string, { readonly text: string; readonly problem: string }>;
   /** Rows that were measured since the choice: they stay in sight until it is made anew. */
   #kept = new Set<string>();
 
@@ -42,6 +42,11 @@ export class MeasuredValues extends WorkArea {
     this.sought = '';
     this.listed = LISTED;
     this.wrong = new Map();
+  }
+
+  /** While it is not shown it stays as it was; whoever opens it sees what is by then. */
+  protected override shouldUpdate(changed: PropertyValues<this>): boolean {
+    return this.active || changed.has('active');
   }
 
   protected get heading(): string {
@@ -115,12 +120,12 @@ export class MeasuredValues extends WorkArea {
     };
     return html`<div class="field"><label>${titleWithUnit(column, words)}
         <span class="measured"><input inputmode="decimal" enterkeyhint="next" autocomplete="off" data-key=${key} aria-invalid=${wrong === undefined ? nothing : 'true'}
-          .value=${live(editedText({ schedule, sheet, words }, id, column))} @change=${take} @keydown=${(event: KeyboardEvent) => { this.#onKey(event, take); }}>
+          .value=${live(wrong?.text ?? editedText({ schedule, sheet, words }, id, column))} @change=${take} @keydown=${(event: KeyboardEvent) => { this.#onKey(event, take); }}>
         ${key === 'measuredVoltage' ? html`<button type="button" class="bordered sign" title=${words.say('Changes the sign: plus and minus are changed over')}
           aria-label=${words.say('Changes the sign: plus and minus are changed over')} ?disabled=${!schedule.isOwn(sheet, id, key)} @click=${change}>±</button>` : nothing}</span></label>
       <span class="quiet">${expected === null ? words.say('not known what to expect')
         : words.say('{value} expected', { value: key === 'measuredVoltage' ? volts(expected) : amps(expected) })}</span>
-      ${wrong === undefined ? nothing : html`<span class="wrong" role="alert">${wrong}</span>`}</div>`;
+      ${wrong === undefined ? nothing : html`<span class="wrong" role="alert">${wrong.problem}</span>`}</div>`;
   }
 
   /** What the measured values say; where nothing speaks against them, only of what they could be held against. */
@@ -155,7 +160,7 @@ export class MeasuredValues extends WorkArea {
       this.#kept.add(`${sheet} ${id}`);
       const label = words.say('Edit of {column}', { column: words.text(column.title) });
       schedule.act(label, setCells(schedule.document, [{ sheet, id, key: column.key, value: read.value }]));
-    } else wrong.set(place, read.problem);
+    } else wrong.set(place, { text, problem: read.problem });
     this.wrong = wrong;
   }
 

@@ -2,12 +2,24 @@ import { css, html, LitElement, nothing, type PropertyValues, type TemplateResul
 import type { Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { triedRemedies, type TriedRemedy } from '../../src/rework/remedies.ts';
+import { findingName } from '../acceptance-form/finding-name.ts';
 import { GoToEvent } from '../events/index.ts';
 import { controls } from '../look/index.ts';
 import { whenIdle } from '../look/when-idle.ts';
 
 /** What would help is tried after this much at the latest [ms]. */
 const LATEST_MILLISECONDS = 500;
+
+/** What was tried already, as long as nothing changes, in whichever list: by the name of the finding. */
+const tried = new WeakMap<LoadSchedule, { readonly revision: number; readonly known: Map<string, readonly TriedRemedy[]> }>();
+
+function knownOf(schedule: LoadSchedule, revision: number): Map<string, readonly TriedRemedy[]> {
+  const before = tried.get(schedule);
+  if (before?.revision === revision) return before.known;
+  const known = new Map<string, readonly TriedRemedy[]>();
+  tried.set(schedule, { revision, known });
+  return known;
+}
 
 /** What would put a finding right, each a press of a button and one action; it is tried while nothing else is done. */
 export class RemedyList extends LitElement {
@@ -36,14 +48,22 @@ export class RemedyList extends LitElement {
 
   protected override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has('schedule') && !changed.has('finding') && !changed.has('revision')) return;
-    this.remedies = undefined;
     const { schedule, finding, revision } = this;
-    whenIdle(() => {
-      // Meanwhile it may be about another, or gone.
-      if (!this.isConnected || finding !== this.finding || revision !== this.revision) return;
-      this.remedies = triedRemedies(schedule, finding);
+    const known = knownOf(schedule, revision);
+    const show = (remedies: readonly TriedRemedy[]) => {
+      this.remedies = remedies;
       // Who has gone on to something else meanwhile stays there.
       if (this.asked && this.#isLookedAt) void this.updateComplete.then(() => { this.focus(); });
+    };
+    this.remedies = undefined;
+    const before = known.get(findingName(finding));
+    if (before !== undefined) show(before);
+    else whenIdle(() => {
+      // Meanwhile it may be about another, or gone.
+      if (!this.isConnected || finding !== this.finding || revision !== this.revision) return;
+      const found = triedRemedies(schedule, finding);
+      known.set(findingName(finding), found);
+      show(found);
     }, LATEST_MILLISECONDS);
   }
 

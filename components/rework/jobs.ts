@@ -1,4 +1,3 @@
-import { message } from '../../src/words/index.ts';
 import type { JobCommand } from '../schedule-toolbar/commands.ts';
 import type { Job, JobHost } from './job.ts';
 import { DuplicateJob } from './duplicate-job.ts';
@@ -6,17 +5,8 @@ import { MoveJob } from './move-job.ts';
 import { SplitJob } from './split-job.ts';
 import { SwapJob } from './swap-job.ts';
 
-/** A job as it is offered. */
-export interface OfferedJob {
-  /** English message: what it is called. */
-  readonly title: string;
-  readonly make: (host: JobHost) => Job;
-}
-
-/** The jobs by name; whoever adds one adds it to `JOB_COMMANDS`, `JOBS_OF`, the keys of the grid and the menu. */
-export const JOBS: Readonly<Record<JobCommand, OfferedJob>> = {
-  duplicate: { title: message('Duplicate'), make: (host) => new DuplicateJob(host) },
-  moveTo: { title: message('Move to a rail or branch'), make: (host) => new MoveJob(host) },
-  swapType: { title: message('Swap a type'), make: (host) => new SwapJob(host) },
-  splitRun: { title: message('Part a run in two'), make: (host) => new SplitJob(host) },
+/** What makes each job; whoever adds one adds it to `JOB_COMMANDS`, `JOB_WORDS`, `JOBS_OF` and the keys of the grid. */
+export const JOBS: Readonly<Record<JobCommand, (host: JobHost) => Job>> = {
+  duplicate: (host) => new DuplicateJob(host), moveTo: (host) => new MoveJob(host),
+  swapType: (host) => new SwapJob(host), splitRun: (host) => new SplitJob(host),
 };

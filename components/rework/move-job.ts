@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { moveDevices, taggedWays, type DeviceMove, type MovePlan, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
+import { moveDevices, runsOfWay, taggedWays, type DeviceMove, type MovePlan, type PartlyFate, type WayFate } from '../../src/rework/index.ts';
 import { SCHEMA, tagOf, type SheetName } from '../../src/schedule/index.ts';
 import { rowName } from '../look/index.ts';
 import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
@@ -97,7 +97,7 @@ export class MoveJob implements Job {
   #plan(): MovePlan | undefined {
     const { schedule, rows: { sheet, ids } } = this.#host;
     if (this.#to === undefined) return undefined;
-    const runs = sheet === 'runs' ? ids : sheet === 'ways' ? ids.flatMap((id) => schedule.members('runs', 'way', id)) : [];
+    const runs = sheet === 'runs' ? ids : sheet === 'ways' ? [...new Set(ids.flatMap((id) => runsOfWay(schedule, id)))] : [];
     return moveDevices(schedule, {
       devices: sheet === 'devices' ? ids : [], runs, to: this.#to, partly: this.#partly, ways: this.#ways,
     });
@@ -112,9 +112,12 @@ export class MoveJob implements Job {
     const [device, run] = [devices[0], runs[0]];
     const values = { n: devices.length, runs: runs.length, ways: ways.length, to: tag };
     const puts = [...this.#partly.values()].some((fate) => fate !== 'whole');
+    const isBare = devices.length === 0;
     return {
-      label: words.say('Move of {n, plural, one {# device row} other {# device rows}} to {to}', values),
-      sum: words.say('{n, plural, one {# device row goes} other {# device rows go}} to {to}, with {runs, plural, one {# run} other {# runs}} and {ways, plural, one {# way} other {# ways}}.', values),
+      label: isBare ? words.say('Move of {runs, plural, one {# run} other {# runs}} to {to}', values)
+        : words.say('Move of {n, plural, one {# device row} other {# device rows}} to {to}', values),
+      sum: isBare ? words.say('{runs, plural, one {# run goes} other {# runs go}} to {to}, with {ways, plural, =0 {no way} one {# way} other {# ways}}.', values)
+        : words.say('{n, plural, one {# device row goes} other {# device rows go}} to {to}, with {runs, plural, =0 {no run} one {# run} other {# runs}} and {ways, plural, =0 {no way} one {# way} other {# ways}}.', values),
       note: puts ? words.say('Rows that are put on another run lose their distance, which is not known there: they count at its far end until it is entered.') : undefined,
       problems, changes,
       place: device !== undefined ? { sheet: 'devices', id: device, key: this.#to!.sheet === 'supplies' ? 'rail' : 'branch' }
@@ -123,9 +126,12 @@ export class MoveJob implements Job {
   }
 
   #problems({ devices, runs, partly, shared }: MovePlan): string[] {
-    const { words } = this.#host;
+    const { words, schedule, rows: { sheet, ids } } = this.#host;
     const to = this.#to!.tag;
     if (devices.length + runs.length === 0) {
+      if (sheet === 'ways' && ids.every((id) => runsOfWay(schedule, id).length === 0)) {
+        return [words.say('None of these ways feeds a run. Enter another rail in their cells.')];
+      }
       return [this.#to!.sheet === 'supplies'
         ? words.say('None of these rows is on a rail yet. Enter it in their cells, or share them out.')
         : words.say('None of these rows is on a branch yet. Enter it in their cells, or share them out.')];

@@ -5,7 +5,7 @@ import { controls, statusMarkStyles } from '../look/index.ts';
 import type { JobCommand } from '../schedule-toolbar/commands.ts';
 import { WorkArea, workAreaStyles } from '../work-area/index.ts';
 import type { ChosenRows, Job, JobHost, JobPlan } from './job.ts';
-import { JOBS_OF } from './job-sheets.ts';
+import { JOB_WORDS, JOBS_OF } from './job-sheets.ts';
 import { JOBS } from './jobs.ts';
 import { styles } from './rework.styles.ts';
 import { triedChanges } from './tried-changes.ts';
@@ -22,14 +22,21 @@ export interface AskedJob {
  */
 export class Rework extends WorkArea implements JobHost {
   static override styles = [controls, statusMarkStyles, workAreaStyles, styles];
-  static override properties: PropertyDeclarations = { asked: { attribute: false }, chosen: { state: true } };
+  static override properties: PropertyDeclarations = { asked: { attribute: false }, chosen: { state: true }, all: { state: true } };
 
   declare asked: AskedJob;
   /** The job that is shown. */
   declare protected chosen: JobCommand;
+  /** Whether everything that changes is listed. */
+  declare protected all: boolean;
   #job: Job | undefined;
   #plan: JobPlan | undefined;
   #tried: { readonly changes: TriedChanges; readonly more: TemplateResult | undefined } | undefined;
+
+  constructor() {
+    super();
+    this.all = false;
+  }
 
   get rows(): ChosenRows {
     const { sheet, ids } = this.asked.rows;
@@ -44,7 +51,7 @@ export class Rework extends WorkArea implements JobHost {
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('asked')) this.chosen = this.asked.job;
     if (!this.active) return;
-    if (changed.has('asked') || changed.has('chosen') || changed.has('schedule')) this.#job = JOBS[this.chosen].make(this);
+    if (changed.has('asked') || changed.has('chosen') || changed.has('schedule')) this.#job = JOBS[this.chosen](this);
     const plan = this.#plan = this.#job!.plan();
     const { schedule } = this;
     this.#tried = plan.changes.length === 0 ? undefined : onTrial(schedule, plan.changes, (trial) =>
@@ -57,7 +64,7 @@ export class Rework extends WorkArea implements JobHost {
   }
 
   protected get heading(): string {
-    return this.words.say(JOBS[this.chosen].title);
+    return this.words.say(JOB_WORDS[this.chosen].title);
   }
 
   protected get about(): string {
@@ -69,19 +76,21 @@ export class Rework extends WorkArea implements JobHost {
     const { problems, sum, note, list } = this.#plan!;
     const offered = JOBS_OF[this.rows.sheet] ?? [];
     return html`${offered.length < 2 ? nothing : html`<div class="choice jobs" role="group" aria-label=${words.say('Jobs on the selected rows')}>${offered.map((name) =>
-      html`<button type="button" data-job=${name} aria-pressed=${name === this.chosen} @click=${() => { this.chosen = name; }}>${words.say(JOBS[name].title)}</button>`)}</div>`}
+      html`<button type="button" data-job=${name} aria-pressed=${name === this.chosen} @click=${() => { this.chosen = name; }}>${words.say(JOB_WORDS[name].title)}</button>`)}</div>`}
       <div class="options">${this.#job!.choices()}</div>
       <div class="outcome" role="status">${problems.length > 0
         ? html`<ul class="problems">${problems.map((problem) => html`<li class="spoken">${problem}</li>`)}</ul>`
         : html`<p class="sum spoken">${this.#tried === undefined ? words.say('Nothing to change') : sum}</p>
           ${note === undefined ? nothing : html`<p class="quiet spoken">${note}</p>`}`}</div>
-      ${list}${this.#tried?.more}${this.#tried === undefined ? nothing : triedChanges(this.#tried.changes, words)}`;
+      ${list}${this.#tried?.more}${this.#tried === undefined ? nothing : triedChanges(this.#tried.changes, words, { open: this.all, onToggle: this.#onAll })}`;
   }
 
   protected foot(): TemplateResult {
     return html`<span class="quiet spoken">${this.words.say('Nothing is changed before you say so; Undo takes it back in one step.')}</span>
       <button type="button" class="primary" data-do="rework" ?disabled=${this.#tried === undefined} @click=${this.#carryOut}>${this.words.say('Carry it out')}</button>`;
   }
+
+  readonly #onAll = (event: Event): void => { this.all = (event.currentTarget as HTMLDetailsElement).open; };
 
   readonly #carryOut = (): void => {
     const { label, changes, place } = this.#plan!;

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
+import { readCell } from '../../src/editing/index.ts';
 import { alongRun, splitRun, taggedWays, type RunSplit, type SplitPlan, type SplitProblem, type SplitWay } from '../../src/rework/index.ts';
-import { columnOf, tagOf, withUnit } from '../../src/schedule/index.ts';
+import { columnOf, tagOf, withUnit, type InputColumn } from '../../src/schedule/index.ts';
 import { message } from '../../src/words/index.ts';
 import { rowName } from '../look/index.ts';
 import { onChoice, type Job, type JobHost, type JobPlan } from './job.ts';
@@ -21,6 +22,8 @@ export class SplitJob implements Job {
   readonly #host: JobHost;
   readonly #run: number;
   #chosen: Omit<RunSplit, 'run'>;
+  /** Lengths that cannot be read: what was typed, and what is wrong with it. */
+  readonly #wrong = new Map<'length' | 'rest', { readonly text: string; readonly problem: string }>();
 
   constructor(host: JobHost) {
     this.#host = host;
@@ -56,8 +59,8 @@ export class SplitJob implements Job {
         ${option('same', own < 0 ? words.say('No way') : words.say('The same: {way}', { way: this.#name('ways', own) }))}
         ${own < 0 ? '' : option('new', words.say('A new one like {way}', { way: this.#name('ways', own) }))}
         ${others.map((id) => option(`way ${this.#name('ways', id)}`, this.#name('ways', id)))}</select></label>
-      <label>${words.say('Its length [m]')} <input data-option="length" inputmode="decimal" .value=${this.#metres(plan.length)} @change=${onChoice(this.#host, (text) => { this.#chosen = { ...this.#chosen, length: this.#read(text) }; })}></label>
-      <label>${words.say('Length of {run} then [m]', { run: this.#name('runs', this.#run) })} <input data-option="rest" inputmode="decimal" .value=${this.#metres(plan.rest)} @change=${onChoice(this.#host, (text) => { this.#chosen = { ...this.#chosen, rest: this.#read(text) }; })}></label>`;
+      <label>${words.say('Its length [m]')} <input data-option="length" inputmode="decimal" .value=${this.#metres('length', plan)} @change=${onChoice(this.#host, (text) => { this.#read('length', text); })}></label>
+      <label>${words.say('Length of {run} then [m]', { run: this.#name('runs', this.#run) })} <input data-option="rest" inputmode="decimal" .value=${this.#metres('rest', plan)} @change=${onChoice(this.#host, (text) => { this.#read('rest', text); })}></label>`;
   }
 
   /** What was proposed follows another place; what was entered stays. */
@@ -65,13 +68,17 @@ export class SplitJob implements Job {
     this.#chosen = { ...this.#chosen, from };
   }
 
-  #read(text: string): number | null {
-    const value = Number(text.trim().replace(',', '.'));
-    return text.trim() === '' || Number.isNaN(value) ? null : value;
+  #read(of: 'length' | 'rest', text: string): void {
+    const { schedule, words } = this.#host;
+    const read = readCell({ schedule, sheet: 'runs', words }, this.#run, columnOf('runs', 'length') as InputColumn, text);
+    if (read.ok) this.#wrong.delete(of);
+    else this.#wrong.set(of, { text, problem: read.problem });
+    // A formula of the new run would be one of cells that are not there yet.
+    this.#chosen = { ...this.#chosen, [of]: read.ok && typeof read.value === 'number' ? read.value : null };
   }
 
-  #metres(length: number | null): string {
-    return length === null ? '' : this.#host.words.number(length);
+  #metres(of: 'length' | 'rest', { [of]: length }: SplitPlan): string {
+    return this.#wrong.get(of)?.text ?? (length === null ? '' : this.#host.words.number(length));
   }
 
   /** A device row with its place along the run. */
@@ -106,7 +113,8 @@ export class SplitJob implements Job {
     return {
       label: words.say('Parting of {run}', { run }),
       sum: words.say('{n, plural, one {# device row goes} other {# device rows go}} from {run} on {tag}{hasWay, select, yes {, from way {way}} other {}}.', values),
-      problems: problem === undefined ? [] : [words.say(PROBLEMS[problem], { run, tag })],
+      problems: this.#wrong.size > 0 ? [...this.#wrong.values()].map((each) => each.problem)
+        : problem === undefined ? [] : [words.say(PROBLEMS[problem], { run, tag })],
       changes, place: changes.length === 0 ? undefined : { sheet: 'runs', id: made, key: 'run' },
     };
   }

@@ -9,16 +9,22 @@ import { markShape, statusMark } from '../look/index.ts';
 /** As many lines of a list are shown; all of them stand in the list of everything that changes. */
 const MOST = 40;
 
+/** The list of everything that changes, which is made while it is open. */
+export interface AllChanges {
+  readonly open: boolean;
+  readonly onToggle: (event: Event) => void;
+}
+
 /** What changes come to: findings before and after, rows that stand otherwise, and on demand everything else. */
-export function triedChanges(tried: TriedChanges, words: Words): TemplateResult {
+export function triedChanges(tried: TriedChanges, words: Words, all: AllChanges): TemplateResult {
   const came = tried.findings.filter(({ kind }) => kind !== 'went');
   const went = tried.findings.filter(({ kind }) => kind === 'went');
   return html`${findingCounts(tried, words)}
     ${findingList('came', words.say('{n, plural, =0 {No finding comes or is of another kind} one {# finding comes or is of another kind} other {# findings come or are of another kind}}', { n: came.length }), came, words)}
     ${went.length === 0 ? nothing : findingList('went', words.say('{n, plural, one {# finding goes} other {# findings go}}', { n: went.length }), went, words)}
     ${standingTable(tried, words)}
-    <details class="all"><summary>${words.say('Everything that changes')}</summary>
-      ${sectionTables({ ...changesSection(tried, '', words), sentences: [] }, words)}</details>`;
+    <details class="all" .open=${all.open} @toggle=${all.onToggle}><summary>${words.say('Everything that changes')}</summary>
+      ${all.open ? sectionTables({ ...changesSection(tried, '', words), sentences: [] }, words) : nothing}</details>`;
 }
 
 function findingCounts({ counts }: TriedChanges, words: Words): TemplateResult {

@@ -58,7 +58,7 @@ function valueText({ sheet, key, kind }: JoinConflict, value: unknown, words: Wo
   }
   if (kind === 'acceptance' || kind === 'revision') {
     const { reason, text, name, date } = value as Readonly<Record<'reason' | 'text' | 'name' | 'date', string | undefined>>;
-    return [reason ?? text, name, date].filter((each) => each !== undefined && each !== '').join(', ');
+    return [reason ?? text, name, date && words.date(date)].filter((each) => each !== undefined && each !== '').join(', ');
   }
   if (kind === 'other') return JSON.stringify(value);
   return Object.entries(value).map(([of, cell]) => {

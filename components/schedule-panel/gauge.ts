@@ -1,3 +1,4 @@
+import type { Standing } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import { columnOf, type SheetName } from '../../src/schedule/index.ts';
 import { figureText, numberAt, rowName, type Mark } from '../look/index.ts';
@@ -45,7 +46,7 @@ export function gaugeRow(schedule: LoadSchedule, sheet: SheetName, id: number): 
   };
 }
 
-export function statusOf(schedule: LoadSchedule, sheet: SheetName, id: number): Mark {
+export function statusOf(schedule: LoadSchedule, sheet: SheetName, id: number): Standing {
   return schedule.standing(sheet, id) ?? 'incomplete';
 }
 

@@ -1,3 +1,4 @@
+import { STANDINGS } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import type { SheetName } from '../../src/schedule/index.ts';
 import { numberAt, type Mark } from '../look/index.ts';
@@ -61,8 +62,6 @@ export const SECTIONS: readonly GaugeSection[] = [
   },
 ];
 
-const RANK: readonly Mark[] = ['over', 'near', 'incomplete', 'accepted', 'ok'];
-
 /** The rows of a section, and how many there are of each status; sentences are only made for those that are listed. */
 export interface SectionRows {
   readonly ids: readonly number[];
@@ -73,13 +72,13 @@ export interface SectionRows {
 export function sectionRows(
   schedule: LoadSchedule, { sheet, most, sorted, left }: GaugeSection, all: boolean,
 ): SectionRows {
-  const rows = schedule.rows(sheet).filter(({ id }) => schedule.value(sheet, id, 'status') !== null)
+  const rows = schedule.rows(sheet).filter(({ id }) => schedule.standing(sheet, id) !== null)
     .map(({ id }) => ({ id, status: statusOf(schedule, sheet, id) }));
-  const counts = new Map(RANK.map((mark) => [mark, rows.filter(({ status }) => status === mark).length]));
+  const counts = new Map(STANDINGS.map((mark) => [mark, rows.filter(({ status }) => status === mark).length]));
   if (sorted || (!all && rows.length > most)) {
     const sign = left === 'top' ? -1 : 1;
     const keyed = rows.map(({ id, status }) => (
-      { id, rank: RANK.indexOf(status), left: numberAt(schedule, { sheet, id, key: left }) ?? Infinity }));
+      { id, rank: STANDINGS.indexOf(status), left: numberAt(schedule, { sheet, id, key: left }) ?? Infinity }));
     keyed.sort(
       (one, other) => one.rank - other.rank || sign * (one.left < other.left ? -1 : one.left > other.left ? 1 : 0),
     );

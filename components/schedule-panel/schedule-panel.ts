@@ -1,5 +1,5 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { SEVERITIES, type Finding } from '../../src/findings/finding.ts';
+import { SEVERITIES, STANDINGS, type Finding } from '../../src/findings/finding.ts';
 import type { LoadSchedule } from '../../src/load-schedule.ts';
 import {
   controls, loadingBarStyles, markCount, markShape, remember, remembered, standingOut, statusMarkStyles, type Mark,
@@ -19,7 +19,7 @@ const GROUPS: readonly FindingGroup[] = [...SEVERITIES, 'accepted'];
 /** Groups that are closed until a person opens them: they ask for nothing. */
 const CLOSED: readonly FindingGroup[] = ['note', 'accepted'];
 /** Statuses whose number the heading of a section gives. */
-const COUNTED: readonly Mark[] = ['over', 'near', 'incomplete', 'accepted'];
+const COUNTED = STANDINGS.filter((standing) => standing !== 'ok');
 
 /** Says that what stands beside it narrows the findings. */
 const FILTER = html`<svg class="icon filter" viewBox="0 0 16 16" aria-hidden="true"><path d="M2 3h12L9.6 8.4V13l-3.2-1.6v-3z"/></svg>`;

@@ -1,4 +1,4 @@
-import type { Standing, StatusMove } from '../../src/findings/finding.ts';
+import { STANDINGS, type Standing, type StatusMove } from '../../src/findings/finding.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import { tagOf, type Change, type Row, type SheetName } from '../../src/schedule/index.ts';
 import { rowName } from '../look/index.ts';
@@ -48,5 +48,5 @@ export function rowMoves(schedule: LoadSchedule, { moved = [], changes, inverse 
   return moves.filter(isTold).sort((one, other) => rank(one.to) - rank(other.to));
 }
 
-const RANK: readonly (Standing | null)[] = ['over', 'near', 'incomplete', 'accepted', 'ok', null];
-const rank = (standing: Standing | null) => RANK.indexOf(standing);
+/** What is there no more comes last. */
+const rank = (standing: Standing | null) => standing === null ? STANDINGS.length : STANDINGS.indexOf(standing);

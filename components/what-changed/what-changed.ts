@@ -4,7 +4,7 @@ import type { Standing } from '../../src/findings/finding.ts';
 import type { LoadSchedule, ScheduleEvent } from '../../src/load-schedule.ts';
 import { SCHEMA, type SheetName } from '../../src/schedule/index.ts';
 import { GoToEvent } from '../events/index.ts';
-import { markShape, rowName, valueText } from '../look/index.ts';
+import { markShape, rowName } from '../look/index.ts';
 import { FigureTrace, type FigureMove } from './figure-trace.ts';
 import { rowMoves, type RowMove } from './row-moves.ts';
 
@@ -44,7 +44,12 @@ export class WhatChanged implements ReactiveController {
   constructor(host: Host) {
     this.#host = host;
     host.addController(this);
-    this.#follow();
+    this.hostUpdate();
+  }
+
+  /** Moved in the page, it follows again from there. */
+  hostConnected(): void {
+    this.hostUpdate();
   }
 
   hostUpdate(): void {
@@ -89,7 +94,7 @@ export class WhatChanged implements ReactiveController {
     const move = figures?.find((each) => each.sheet === sheet && each.id === id);
     if (move === undefined) return nothing;
     const { before, after } = move;
-    const direction = before === null || after === null ? '→' : after > before ? '▲' : '▼';
+    const direction = before.value === null || after.value === null || before.value === after.value ? '→' : after.value > before.value ? '▲' : '▼';
     return html`<span class="change"><span aria-hidden="true">${direction}</span> ${this.#figures(move)}</span>`;
   }
 
@@ -144,10 +149,8 @@ export class WhatChanged implements ReactiveController {
     return words.say('{action}: {changes}', { action: title, changes: all });
   }
 
-  #figures({ sheet, key, before, after }: FigureMove): string {
-    const { words } = this.#host.schedule;
-    const text = (value: number | null) => valueText(sheet, key, value, words);
-    return words.say('{before} → {after}', { before: text(before), after: text(after) });
+  #figures({ before, after }: FigureMove): string {
+    return this.#host.schedule.words.say('{before} → {after}', { before: before.text, after: after.text });
   }
 
   #standings({ from, to }: RowMove): string {

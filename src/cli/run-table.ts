@@ -82,7 +82,7 @@ function check(schedule: LoadSchedule, passAccepted: boolean, warn: Streams['war
   }) => severity === 'over' && !(passAccepted && accepted !== undefined));
   for (const { sheet, row, tag, message, accepted } of over) {
     const acceptance = accepted === undefined
-      ? '' : ` (accepted by ${accepted.name}, ${accepted.date}: ${accepted.reason})`;
+      ? '' : ` (accepted by ${accepted.name}, ${schedule.words.date(accepted.date)}: ${accepted.reason})`;
     warn(`over: ${sheet}, row ${row} (${tag}): ${message}${acceptance}`);
   }
   return over.length > 0 ? 1 : 0;

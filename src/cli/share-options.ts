@@ -29,7 +29,7 @@ export const HELP: Help = {
     '--across-panels': 'devices may go to another panel; without this what is on a branch or rail that has an enclosure '
       + 'stays in that panel, and the rest may go to any',
     '--extension PERCENT': 'put so much less on each that what is there may grow by this',
-    '--sizing FILE': 'write what the job needs (supplies, ways, branches, relay modules, by panel) to a CSV file',
+    '--sizing FILE': 'write what the job needs (supplies, ways, mains feeds, branches, relay modules, by panel) to a CSV file',
     '--equal-units': 'supplies of a sizing for one purpose in one panel are of one rating',
     '--panel NAME': 'the panel of what belongs to none, in a sizing',
     '--create': 'instead of sharing out, make rows of the sizing of what has no place yet, put it on them, and print how '

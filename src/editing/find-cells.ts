@@ -55,7 +55,7 @@ export function findCells(schedule: LoadSchedule, search: Search): FoundCell[] {
 function textsOf(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): string[] {
   const { key, role } = column;
   const own = role === 'input' && schedule.isOwn(sheet, id, key);
-  const value = schedule.value(sheet, id, key);
+  const value = schedule.shown(sheet, id, key);
   return [
     ...(own ? [editedText({ schedule, sheet, words: schedule.words }, id, column)] : []),
     ...(value === null ? [] : [shownText(column, value, schedule.words)]),

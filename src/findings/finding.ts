@@ -10,10 +10,14 @@ export type Severity = (typeof SEVERITIES)[number];
 /** What the limits of a row say, worst first. */
 export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
-/** How a row stands, worst first: its status, or that a person accepts all that counts against it. */
-export type Standing = Exclude<Status, 'ok'> | 'accepted' | 'ok';
+/** How rows stand, worst first: by their status, or that a person accepts all that counts against it. */
+export const STANDINGS = ['over', 'near', 'incomplete', 'accepted', 'ok'] as const;
+export type Standing = (typeof STANDINGS)[number];
 
-/** A row that stands otherwise than before an action; `null` for one that is not there, or blank. */
+/**
+ * A row that stands otherwise than before an action, `null` for one that is not there, is blank, or has no limits. Of one
+ * that came `from` is how a row within limits stands.
+ */
 export interface StatusMove {
   readonly sheet: SheetName;
   readonly id: number;

@@ -22,6 +22,10 @@ export const WAY_KEYS = inputColumns('runs').filter(({ to }) => to === 'ways').m
 export const taggedWays = (schedule: LoadSchedule, rail: number): number[] =>
   schedule.members('ways', 'rail', rail).filter((id) => tagOf('ways', schedule.document.row('ways', id)!) !== '');
 
+/** Ids of the runs that a way feeds, at their beginning or as their second way. */
+export const runsOfWay = (schedule: LoadSchedule, way: number): number[] =>
+  WAY_KEYS.flatMap((key) => schedule.members('runs', key, way));
+
 /** Device rows and outputs that hang on a row. */
 interface Loads {
   readonly devices: readonly number[];
@@ -35,7 +39,7 @@ function loadsOf(schedule: LoadSchedule, sheet: DuplicatedSheet, id: number): Lo
     case 'supplies': return {
       devices: [...naming('devices', 'rail'), ...onRuns(naming('runs', 'rail'))], outputs: naming('outputs', 'rail'),
     };
-    case 'ways': return { devices: onRuns(WAY_KEYS.flatMap((key) => naming('runs', key))), outputs: [] };
+    case 'ways': return { devices: onRuns(runsOfWay(schedule, id)), outputs: [] };
     case 'runs': return { devices: onRuns([id]), outputs: [] };
     case 'branches': return { devices: naming('devices', 'branch'), outputs: [] };
     case 'modules': return { devices: [], outputs: naming('outputs', 'module') };
@@ -51,6 +55,7 @@ function loadsOf(schedule: LoadSchedule, sheet: DuplicatedSheet, id: number): Lo
  */
 export function belongingRows(schedule: LoadSchedule, of: DuplicateOf): RowIds {
   const seeds = 'area' in of ? undefined : of;
+  const asked = new Set(seeds?.ids);
   const isInArea = (sheet: 'devices' | 'outputs', id: number) => {
     const area = schedule.value(sheet, id, 'area');
     return 'area' in of && typeof area === 'string' && beginsWith(area, of.area);
@@ -59,29 +64,29 @@ export function belongingRows(schedule: LoadSchedule, of: DuplicateOf): RowIds {
     devices: new Set(schedule.rows('devices').map(({ id }) => id).filter((id) => isInArea('devices', id))),
     outputs: new Set(schedule.rows('outputs').map(({ id }) => id).filter((id) => isInArea('outputs', id))),
   };
-  for (const id of seeds?.ids ?? []) {
+  for (const id of asked) {
     const { devices, outputs } = loadsOf(schedule, seeds!.sheet, id);
     for (const each of devices) found.devices.add(each);
     for (const each of outputs) found.outputs.add(each);
   }
-  const holding = (sheet: DuplicatedSheet, isEmptyPart: (id: number) => boolean) =>
-    schedule.rows(sheet).map(({ id }) => id).filter((id) => {
+  const holding = (sheet: DuplicatedSheet, isEmptyPart: (id: number) => boolean): ReadonlySet<number> =>
+    new Set(schedule.rows(sheet).map(({ id }) => id).filter((id) => {
+      if (seeds?.sheet === sheet && asked.has(id)) return true;
       const { devices, outputs } = loadsOf(schedule, sheet, id);
-      if (seeds?.sheet === sheet && seeds.ids.includes(id)) return true;
       if (devices.length + outputs.length === 0) return isEmptyPart(id);
       return devices.every((each) => found.devices.has(each)) && outputs.every((each) => found.outputs.has(each));
-    });
+    }));
   const none = () => false;
   const supplies = holding('supplies', none);
   const branches = holding('branches', none);
-  const ways = holding('ways', (id) => supplies.includes(schedule.target('ways', id, 'rail')));
-  const runs = holding('runs', (id) => supplies.includes(schedule.target('runs', id, 'rail'))
-    || branches.includes(schedule.target('runs', id, 'branch'))
-    || WAY_KEYS.some((key) => ways.includes(schedule.target('runs', id, key))));
+  const ways = holding('ways', (id) => supplies.has(schedule.target('ways', id, 'rail')));
+  const runs = holding('runs', (id) => supplies.has(schedule.target('runs', id, 'rail'))
+    || branches.has(schedule.target('runs', id, 'branch'))
+    || WAY_KEYS.some((key) => ways.has(schedule.target('runs', id, key))));
   const inOrder = (sheet: 'devices' | 'outputs') =>
     schedule.rows(sheet).map(({ id }) => id).filter((id) => found[sheet].has(id));
   return {
-    supplies, ways, branches, runs, devices: inOrder('devices'), modules: holding('modules', none),
-    outputs: inOrder('outputs'),
+    supplies: [...supplies], ways: [...ways], branches: [...branches], runs: [...runs], devices: inOrder('devices'),
+    modules: [...holding('modules', none)], outputs: inOrder('outputs'),
   };
 }

@@ -1,5 +1,5 @@
 export {
-  belongingRows, DUPLICATED, taggedWays, type DuplicatedSheet, type DuplicateOf, type RowIds,
+  belongingRows, DUPLICATED, runsOfWay, taggedWays, type DuplicatedSheet, type DuplicateOf, type RowIds,
 } from './belonging.ts';
 export {
   duplicateRows, proposeRenamings, type CopiedRow, type DuplicatePlan, type Duplication,

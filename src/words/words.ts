@@ -23,6 +23,8 @@ export interface Words {
   text(message: string): string;
   /** Writes a number with the decimal sign of the locale: all its digits, or as many decimals as are asked for. */
   number(value: number, decimals?: number): string;
+  /** Writes a date that is given as YYYY-MM-DD as the locale has it; any other text stays as it is. */
+  date(text: string): string;
   /** A title of the schema as it stands within a sentence: «demand», in German «Strombedarf» and «nutzbarer Strom». */
   within(title: string): string;
 }
@@ -43,6 +45,13 @@ export function makeWords(locale: string, translations?: Translations): Words {
     if (format === undefined) numbers.set(decimals, format = numberFormat(tag, decimals));
     // Without the noise of the last digits: 0.3, not 0.30000000000000004.
     return format.format(decimals === undefined ? Number(value.toPrecision(12)) : value);
+  };
+  let dates: Intl.DateTimeFormat | undefined;
+  const date = (entered: string): string => {
+    const at = new Date(/^\d{4}-\d\d-\d\d$/.test(entered) ? entered : Number.NaN);
+    // A day that no month has is taken for one of the next month by some engines.
+    return Number.isNaN(at.valueOf()) || !at.toISOString().startsWith(entered) ? entered
+      : (dates ??= dateFormat(tag, language)).format(at);
   };
   const written = (value: MessageValue): string => {
     if (typeof value === 'string') return value;
@@ -75,7 +84,7 @@ export function makeWords(locale: string, translations?: Translations): Words {
     const keeps = language === 'de' ? !ADJECTIVE_BEFORE_NOUN.test(own) : /^\p{Lu}{2}/u.test(own);
     return keeps ? own : own.charAt(0).toLowerCase() + own.slice(1);
   };
-  return { language, locale: tag, say, text, number, within };
+  return { language, locale: tag, say, text, number, date, within };
 }
 
 /** A German title that begins with an adjective, which is small within a sentence: «nutzbarer Strom». */
@@ -86,7 +95,7 @@ const CALLED: Readonly<Partial<Record<string, string>>> = {
   'dc': 'DC', 'dcCoil': 'DC coil', 'free': 'free-standing', 'wall': 'on a wall', 'row-end-free': 'end of a row',
   'row-end-wall': 'end of a row on a wall', 'row-middle-free': 'middle of a row',
   'row-middle-wall': 'middle of a row on a wall',
-  'row-middle-wall-covered': 'middle of a row on a wall with a covered top',
+  'row-middle-wall-covered': 'middle of a row on a wall with a covered top', 'flush': 'let into a wall',
 };
 
 /** English, which needs no catalogue. */
@@ -98,6 +107,14 @@ function numberFormat(locale: string, decimals: number | undefined): Intl.Number
   return new Intl.NumberFormat(
     locale, { ...digits, useGrouping: false, signDisplay: 'negative', numberingSystem: 'latn' }
   );
+}
+
+/** Day, month and year; in English the month by its name, since its regions have day and month the other way round. */
+function dateFormat(locale: string, language: Language): Intl.DateTimeFormat {
+  return new Intl.DateTimeFormat(locale, {
+    day: language === 'en' ? 'numeric' : '2-digit', month: language === 'en' ? 'short' : '2-digit', year: 'numeric',
+    timeZone: 'UTC', calendar: 'gregory', numberingSystem: 'latn',
+  });
 }
 
 type MessageParts = ReturnType<IntlMessageFormat['getAst']>;

@@ -64,7 +64,7 @@ describe('a panel is a boundary', () => {
   });
 
   test('what each panel needs bounds the number, also beside what is on none', async () => {
-    const devices = [
+    const devices: Cells[] = [
       { type: 'Sensor', qty: 14, branch: 'B1' }, { type: 'Sensor', qty: 12, branch: 'B2' }, { type: 'Sensor', qty: 1 },
     ];
     // 14 and 12 nodes need two branches of 10 in each panel; all 27 would need three where panels were none.

@@ -33,7 +33,7 @@ test('a finding is accepted with reason, name and date, stands apart, and is ope
   const group = part(element, '#findings-accepted') as HTMLDetailsElement;
   group.querySelector('summary')!.click();
   await expect.poll(() => textOf(element, '#findings-accepted .acceptance'))
-    .toMatch(/^Accepted by A\. N\. O\. on \d{4}-\d\d-\d\d: Lamps are dimmed to half$/);
+    .toMatch(/^Accepted by A\. N\. O\. on \w{3} \d{1,2}, \d{4}: Lamps are dimmed to half$/);
   schedule.undo();
   await expect.poll(() => open(element, 'over')).toBe(1);
 });
@@ -54,7 +54,7 @@ test('an acceptance is withdrawn, and falls away when the finding grows worse, w
   const [first] = schedule.rows('devices');
   schedule.act('More', [{ op: 'set', sheet: 'devices', id: first!.id, key: 'qty', value: 4 }]);
   await expect.poll(() => textOf(element, '#findings-over .acceptance'))
-    .toBe('Worse than when it was accepted by N. on 2026-01-02: Seldom');
+    .toBe('Worse than when it was accepted by N. on Jan 2, 2026: Seldom');
 });
 
 test('what is missing is asked for, Escape closes the form, and nothing has changed', async () => {

@@ -76,6 +76,21 @@ test('the details are edited in place, and taken back like anything else', async
   expect(element.schedule.document.details.revision).toBeUndefined();
 });
 
+test('the date is entered as files have it, and shown as the language does', async () => {
+  const element = await mountElement({ content: sample(), attributes: { lang: 'de' } });
+  const field = (part(element, '[data-key=date]') as HTMLInputElement);
+  field.focus();
+  await userEvent.keyboard('2026-03-02{Enter}');
+  await expect.poll(() => field.value).toBe('02.03.2026');
+  expect(element.schedule.document.details.date).toBe('2026-03-02');
+  field.focus();
+  expect(field.value).toBe('2026-03-02');
+  // Whoever only looks changes nothing.
+  field.blur();
+  await expect.poll(() => field.value).toBe('02.03.2026');
+  expect(element.schedule.document.details.date).toBe('2026-03-02');
+});
+
 test('a read-only element offers nothing that changes the schedule', async () => {
   const element = await mountElement({ content: sample(), attributes: { readonly: '' } });
   const before = element.value;

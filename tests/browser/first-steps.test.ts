@@ -1,9 +1,11 @@
 import { afterEach, expect, test } from 'vitest';
 import { userEvent } from 'vitest/browser';
 import type { LoadScheduleElement } from '../../components/load-schedule/load-schedule.ts';
+import { remembered } from '../../components/look/remembered.ts';
 import type { Content } from '../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, sample, textOf } from './element-mount.ts';
 import { demoContent } from './support/demo-content.ts';
+import { openWork } from './work-support.ts';
 
 afterEach(() => {
   removeElements();
@@ -71,8 +73,13 @@ test('every step is done by what the document holds, and the last one puts the s
   expect(ticked(element)).not.toContain('findings');
   schedule.undo();
   await expect.poll(() => next(element)).toEqual(['loadTable']);
+  // Whoever does the last step elsewhere stays there.
+  part(element, '[data-key=remarks]')!.focus();
   schedule.act('issue', [{ op: 'revisions', revisions: [{ revision: 'A', date: '', name: '', text: '' }] }]);
   await expect.poll(() => isLed(element)).toBe(false);
+  expect(part(element, '[data-key=remarks]')!.matches(':focus')).toBe(true);
+  // Done is not put away: the next empty schedule leads again.
+  expect(remembered('leads', true)).toBe(true);
   // Who asks for them afterwards may look at them.
   await userEvent.keyboard('{Shift>}{F1}{/Shift}');
   await expect.poll(() => ticked(element).length).toBe(6);
@@ -133,6 +140,15 @@ test('a schedule with rows, one that may only be read, and a page that says itse
     expect(isLed(element)).toBe(false);
     removeElements();
   }
+});
+
+test('where nothing may be changed the key of the steps leaves what is open', async () => {
+  const element = await mountElement({ content: sample(), attributes: { readonly: '' } });
+  await openWork(element, 'loadTable');
+  await userEvent.keyboard('{Shift>}{F1}{/Shift}');
+  await element.updateComplete;
+  expect(part(element, 'elv-load-table')!.hidden).toBe(false);
+  expect(isLed(element)).toBe(false);
 });
 
 test('general types are found by any of their names and taken by name, as one action', async () => {

@@ -122,6 +122,14 @@ test('nothing is said to be well that could not be held against anything', async
   await expect.poll(() => verdict(element, 'L2')).toBe('Not judged: it is not known what to expect.');
 });
 
+test('a formula that gives no number is told where it was entered, and not called well', async () => {
+  const element = await mountMeasured();
+  await userEvent.fill(field(element, 'R1', 'measuredCurrent'), '=1/0');
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => verdict(element, 'R1')).toContain('the formula in Measured current divides by zero');
+  expect(verdict(element, 'R1')).not.toContain('Nothing speaks against it');
+});
+
 test('a text that is no number is kept with what is wrong; the sign is changed where a keyboard has none', async () => {
   const element = await mountMeasured();
   const volts = field(element, 'L1', 'measuredVoltage');
@@ -129,6 +137,7 @@ test('a text that is no number is kept with what is wrong; the sign is changed w
   await userEvent.keyboard('{Enter}');
   await expect.poll(() => textOf(element, `${row('L1')} [role=alert]`)).toContain('many');
   expect(volts.ariaInvalid).toBe('true');
+  expect(volts.value).toBe('many');
   expect(measured(element, 'supplies', 'measuredVoltage')).toEqual([null, null]);
   await userEvent.fill(volts, '24');
   await userEvent.keyboard('{Enter}');

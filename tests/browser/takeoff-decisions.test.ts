@@ -73,6 +73,16 @@ test('lines of the same doubt are taken alike at once, or one by one', async () 
   expect(parts(element, '[data-flag]')).toEqual([]);
 });
 
+test('what was typed for a line is not there for the next one, which proposes the same', async () => {
+  const element = await opened(list('Device | Room | Qty', 'Lamp | Jetty | 3 + 1 spare', 'Sensor | Jetty | 3 + 1 spare'));
+  const field = () => part(element, '.decide input') as HTMLInputElement;
+  expect(field().value).toBe('4');
+  await userEvent.fill(field(), '5');
+  await userEvent.keyboard('{Enter}');
+  await expect.poll(() => part(element, '.decide')!.dataset.line).toBe('3');
+  expect(field().value).toBe('4');
+});
+
 test('of types that are equally like a name none goes before the others', async () => {
   const element = await mountElement({ content: { ...sample(), sheets: { ...sample().sheets, types: [{ type: 'Button, 2 keys' }, { type: 'Button, 4 keys' }] } } });
   await openWork(element, 'takeoff');

@@ -75,6 +75,13 @@ describe('after an edit', () => {
     expect(parts(element, '[data-offer]').map((each) => each.dataset.offer)).toEqual(['undo']);
   });
 
+  test('it is told where the element was moved in the page too', async () => {
+    const element = await mounted();
+    document.body.append(element);
+    await oneSensor(element);
+    await expect.poll(() => sentence(element)).toMatch(/over limit → within limits/);
+  });
+
   test('what is accepted moves too', async () => {
     const element = await mounted();
     const { schedule } = element;

@@ -88,7 +88,7 @@ it('counts what is over even where it was accepted, unless told to let it pass',
   await writeFile(join(folder, 'accepted.schedule.json'), JSON.stringify(accepted));
   const strict = await run(runTable, 'accepted.schedule.json', '--check');
   expect(strict).toMatchObject(
-    { code: 1, warnings: [expect.stringContaining('(accepted by N. N., 2026-03-02: on order)')] }
+    { code: 1, warnings: [expect.stringContaining('(accepted by N. N., Mar 2, 2026: on order)')] }
   );
   expect(await run(runTable, 'accepted.schedule.json', '--check', '--pass-accepted'))
     .toMatchObject({ code: 0, warnings: [] });

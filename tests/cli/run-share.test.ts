@@ -77,7 +77,7 @@ describe('share', () => {
     const lines = (await readFile(sizing, 'utf8')).split('\r\n');
     const items = [
       'Item', '"Supply 24 V, lighting', '"Way 24 V, lighting', '"Supply 24 V, control', '"Way 24 V, control',
-      'Devices of unknown demand', '"Bus branch', 'Devices of unknown nodes',
+      'Devices of unknown demand', '"Mains feed 230 V', '"Bus branch', 'Devices of unknown nodes',
     ];
     expect(lines.map((line) => items.find((item) => line.replace('"Devices', 'Devices').startsWith(item))))
       .toEqual([...items, undefined]);
@@ -87,7 +87,7 @@ describe('share', () => {
     const output = join(folder, 'created.schedule.json');
     const { out, code } = await run(FILES, '--create', '--panel', 'KP', '--extension', '10', '--output', output);
     // Control: 1.8 A, lighting: 3 A, + 10 % at 80 %: 2.475 A and 4.125 A of rating. 33 nodes + 10 % in branches of 20.
-    const made = { enclosures: 1, supplies: 2, ways: 4, branches: 2, modules: 0 };
+    const made = { enclosures: 1, feeds: 1, supplies: 2, ways: 4, branches: 2, modules: 0 };
     expect([code, JSON.parse(out)]).toEqual([0, { made }]);
     const written = readSchedule(await readFile(output, 'utf8'));
     if (!written.ok) throw new Error('The schedule cannot be read back.');

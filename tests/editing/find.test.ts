@@ -57,6 +57,14 @@ describe('finding', () => {
       .toEqual(['supplies 1 status']);
   });
 
+  test('finds a row that is accepted by that word, as it is shown, and not by the status that it is accepted for', () => {
+    const schedule = new LoadSchedule(CONTENT);
+    for (const finding of schedule.findingsOf('supplies', 0)) schedule.accept(finding, { reason: 'Seldom', name: 'N.', date: '2026-01-02' });
+    const within = { sheet: 'supplies', key: 'status' } as const;
+    expect(places({ text: 'accepted', within }, schedule)).toEqual(['supplies 1 status']);
+    expect(places({ text: 'over limit', within }, schedule)).toEqual([]);
+  });
+
   test('takes signs of patterns for what they are, and finds nothing for nothing', () => {
     expect(places({ text: '(EAST)' })).toEqual(['devices 1 area']);
     expect(places({ text: 'h.ll' })).toEqual([]);

@@ -19,6 +19,11 @@ describe('formatCell', () => {
     ['supplies.rated', 10, 'en', '10.00'],
     ['supplies.rated', 0.0375, 'en', '0.0375'],
     ['devices.unitDraw', 416.6666666666667, 'en', '416.7'],
+    // Volts have two decimals, typed or worked out; those of the mains are whole ones.
+    ['supplies.voltage', 24, 'en', '24.00'],
+    ['runs.minVoltage', 20.4, 'en', '20.40'],
+    ['runs.endVoltage', 22.1, 'en', '22.10'],
+    ['feeds.voltage', 230, 'en', '230'],
     ['devices.qty', 9999, 'en', '9999'],
     ['devices.qty', 10_000, 'en', '10\u2009000'],
     ['devices.diversity', 0.7, 'en', '70\u202f%'],

@@ -56,6 +56,18 @@ describe('rows are picked', () => {
     expect(tags(of, { only: 'incomplete' })).toEqual(['D3']);
   });
 
+  test('what is accepted is picked, sorted and listed as such, and no longer by the status that it is accepted for', () => {
+    const of = schedule();
+    for (const finding of of.findingsOf('supplies', 0)) of.accept(finding, { reason: 'Seldom', name: 'N.', date: '2026-01-02' });
+    expect([of.value('supplies', 0, 'status'), of.shown('supplies', 0, 'status')]).toEqual(['over', 'accepted']);
+    expect(tags(of, { columns: { status: { texts: ['accepted'] } } }, 'supplies')).toEqual(['L1']);
+    expect(tags(of, { columns: { status: { texts: ['over'] } } }, 'supplies')).toEqual([]);
+    expect(tags(of, { only: 'near' }, 'supplies')).toEqual(['L2']);
+    // Worse than accepted is what is near and nobody accepts.
+    expect(tags(of, { sort: { key: 'status', down: false } }, 'supplies')).toEqual(['L2', 'L1']);
+    expect(tags(of, { sort: { key: 'status', down: true } }, 'supplies')).toEqual(['L1', 'L2']);
+  });
+
   test('a blank row is in sight only where all are', () => {
     const of = new LoadSchedule({ details: {}, sheets: { devices: [{ ref: 'A' }, {}] } });
     expect(rowsInSight(of, 'devices', ALL_ROWS, ENGLISH)).toHaveLength(2);

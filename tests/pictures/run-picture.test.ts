@@ -92,7 +92,7 @@ describe('what a run lacks is marked', () => {
       .filter(({ attributes }) => attributes.class?.includes('over') && !attributes.class.includes('mark'));
     expect(names.map(textIn)).toContain('Far');
     expect(names.map(textIn)).not.toContain('Near');
-    expect(textIn(picture)).toMatch(/Far: [\d.]+\sV at 55\.0\sm, needed 21\.6\sV, too little/);
+    expect(textIn(picture)).toMatch(/Far: [\d.]+\sV at 55\.0\sm, needed 21\.60\sV, too little/);
   });
 
   test('a run without a working voltage says so, and has no curve and no voltages', () => {

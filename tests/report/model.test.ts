@@ -60,7 +60,7 @@ describe('the load table of the demo', () => {
     expect(report.cautions).toEqual(CAUTIONS);
     expect(report.issue).toEqual(
       {
-        generated: '2026-11-25', software: expect.stringMatching(/^\S+ \d/) as string,
+        generated: 'Nov 25, 2026', software: expect.stringMatching(/^\S+ \d/) as string,
         digest: scheduleDigest(demo.content()),
       }
     );
@@ -134,10 +134,10 @@ test('findings are open, accepted with reason, name and date, or open again', ()
   }
   schedule.act('More', [{ op: 'set', sheet: 'devices', id: 1, key: 'unitDraw', value: 3000 }]);
   const built = buildReport(schedule, OPTIONS);
-  expect(texts(built, 'accepted')[0]!.slice(-3)).toEqual(['on order', 'N. N.', '2026-03-02']);
+  expect(texts(built, 'accepted')[0]!.slice(-3)).toEqual(['on order', 'N. N.', 'Mar 2, 2026']);
   expect(texts(built, 'accepted')).toHaveLength(1);
   expect(texts(built, 'findings').find((cells) => cells[3] === 'L2')!.at(-1))
-    .toContain('It was accepted by N. N. on 2026-03-02 and has grown worse since.');
+    .toContain('It was accepted by N. N. on Mar 2, 2026 and has grown worse since.');
 });
 
 test('assumptions name each default and factor, with how many rows use it and where it comes from', () => {
@@ -152,7 +152,7 @@ test('assumptions name each default and factor, with how many rows use it and wh
   });
   const lines = texts(buildReport(schedule, OPTIONS), 'assumptions').map((cells) => cells.slice(0, 5).join(' | '));
   for (const line of [
-    'Supplies | Voltage | 24.0\u00a0V | 2 | default', 'Supplies | Target | 80\u202f% | 1 | default',
+    'Supplies | Voltage | 24.00\u00a0V | 2 | default', 'Supplies | Target | 80\u202f% | 1 | default',
     'Supplies | Target | 70\u202f% | 1 | entered',
     'Devices | Diversity | 50\u202f% | 1 | diversity of the device type',
     'Devices | Diversity | 90\u202f% | 1 | entered',
@@ -212,7 +212,7 @@ test('revisions come from the history, and the present one from the details wher
   const of = (revision: string) => texts(
     buildReport(new LoadSchedule({ ...content, details: { ...content.details, revision } }), OPTIONS), 'revisions'
   );
-  expect(of('B')).toEqual([['A', '2026-01-01', 'M. M.', 'First issue'], ['B', '2026-02-01', 'N. N.', 'This issue']]);
+  expect(of('B')).toEqual([['A', 'Jan 1, 2026', 'M. M.', 'First issue'], ['B', 'Feb 1, 2026', 'N. N.', 'This issue']]);
   expect(of('A')).toHaveLength(1);
 });
 

@@ -66,6 +66,26 @@ describe('what was changed on the worksheets of a load table', () => {
     ]);
   });
 
+  test('a title block that is gone is said to be, and no other worksheet is taken for it', async () => {
+    const workbook = read(await written(small()), { type: 'array', cellFormula: true });
+    workbook.SheetNames = workbook.SheetNames.filter((name) => name !== 'Load table');
+    delete workbook.Sheets['Load table'];
+    expect(await editsOf(bytesOf(workbook))).toEqual(['Details: was not found on a worksheet and is not compared.']);
+  });
+
+  test('dates of the title block are none, as they are read or as they were entered', async () => {
+    const schedule = new LoadSchedule({ ...small().content(), details: { date: '2026-03-02' } }, { words: await loadWords('de') });
+    const workbook = read(await written(schedule), { type: 'array', cellFormula: true });
+    const [head] = workbook.SheetNames.map((name) => workbook.Sheets[name]!);
+    const [place] = Object.keys(head!).filter((cell) => (head![cell] as CellObject).v === '02.03.2026');
+    expect(place).toBeDefined();
+    expect(await editsOf(bytesOf(workbook))).toEqual([]);
+    head![place!] = { t: 's', v: '2026-03-02' };
+    expect(await editsOf(bytesOf(workbook))).toEqual([]);
+    head![place!] = { t: 's', v: '03.03.2026' };
+    expect(await editsOf(bytesOf(workbook))).toHaveLength(1);
+  });
+
   test('is found where a formula of a figure, a share or a choice stood', async () => {
     expect(await editsOf(await edited(small(), 'devices', [[1, 'unitDraw', { t: 'n', v: 400 }]])))
       .toEqual(['Devices, D1, Unit draw: 350.0\u00a0mA in the schedule, 400.0\u00a0mA on the worksheet.']);
@@ -162,7 +182,7 @@ describe('a load table that software of version 1 wrote', () => {
     // The third column of its supplies, 12 × 2 typed: it reads no other cell, so that no rule of now changes it.
     workbook.Sheets.Supplies!.C2 = { t: 'n', v: 48 };
     expect(await editsOf(bytesOf(workbook)))
-      .toContain('Supplies, L1, Voltage: 24.0\u00a0V in the schedule, 48.0\u00a0V on the worksheet.');
+      .toContain('Supplies, L1, Voltage: 24.00\u00a0V in the schedule, 48.00\u00a0V on the worksheet.');
     workbook.Sheets.Supplies!.C2 = { t: 'n', v: 24 };
     workbook.Sheets.Types!.C3 = { t: 's', v: 'peripherals' };
     workbook.Workbook!.Names = workbook.Workbook!.Names!.filter(({ Name }) => Name !== 'types.points');

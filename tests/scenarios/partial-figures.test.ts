@@ -37,7 +37,7 @@ test('a figure that may be more or less than what is shown bears no sign either'
     runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 10 }], types: [{ type: 'T', draw: 100, minVoltage: 20.4 }],
     devices: [{ type: 'T', qty: 1, run: 'W1' }],
   });
-  expect(explainCell(schedule, 'runs', idAt(schedule, 'runs'), 'minVoltage')!.result).toBe('20.4\u00a0V');
+  expect(explainCell(schedule, 'runs', idAt(schedule, 'runs'), 'minVoltage')!.result).toBe('20.40\u00a0V');
 });
 
 describe('what follows from a partial figure through a reference is partial too', () => {

@@ -58,3 +58,16 @@ test('rows that come with one, and a rail that comes along', () => {
 test('kinds are understood in the language of the person', async () => {
   expect(typed(['träge 2'], await loadWords('de')).ways).toMatchObject([{ kind: 'slow', rated: 2 }]);
 });
+
+test('a second way is made on the rail of the first, which the same action names or makes', () => {
+  for (const [first, rail] of [['C 6', 'L2'], ['B 4', 'L1']] as const) {
+    const schedule = scheduleOf(SHEETS);
+    const id = idAt(schedule, 'runs', 0);
+    // W1 hangs on L1 by its own cell, which goes; without it the way says the rail.
+    const edits = [{ key: 'secondWay', value: 'D 1' }, { key: 'way', value: first }, ...first === 'C 6' ? [{ key: 'rail', value: null }] : []];
+    schedule.act('', withWays(schedule.document, setCells(schedule.document, edits.map((edit) => ({ sheet: 'runs', id, ...edit }))), ENGLISH));
+    const made = schedule.rows('ways').map(({ cells }) => cells).at(-1)!;
+    expect(made).toMatchObject({ rail, kind: 'D', rated: 1 });
+    expect(schedule.rows('runs')[0]!.cells.secondWay).toBe(made.way);
+  }
+});

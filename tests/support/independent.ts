@@ -252,7 +252,8 @@ function lossOf(row: InputRow, demand: Total): { watts: Known; partial: boolean 
 
 /**
  * What a square metre of a face counts for, by mounting: top, front, back, left and right (IEC TR 60890, Table 3: a top
- * 1.4, covered 0.7; any other face 0.9, against a wall or a neighbour 0.5; number of the table from memory).
+ * 1.4, covered 0.7; any other face 0.9, against a wall or a neighbour 0.5; number of the table from memory). Let into a
+ * wall its front alone, an allowance.
  */
 const FACES: Readonly<Record<string, readonly [number, number, number, number, number]>> = {
   'free': [1.4, 0.9, 0.9, 0.9, 0.9],
@@ -262,6 +263,7 @@ const FACES: Readonly<Record<string, readonly [number, number, number, number, n
   'row-middle-free': [1.4, 0.9, 0.9, 0.5, 0.5],
   'row-middle-wall': [1.4, 0.9, 0.5, 0.5, 0.5],
   'row-middle-wall-covered': [0.7, 0.9, 0.5, 0.5, 0.5],
+  'flush': [0, 0.9, 0, 0, 0],
 };
 
 /** Cooling surface [m²]. */

@@ -8,6 +8,7 @@ export const PSEUDO: Words = {
   ...ENGLISH,
   say: (message: string, values?: MessageValues) => `⟦${ENGLISH.say<string>(message, values)}⟧`,
   text: (message) => (message === '' ? '' : `⟦${message}⟧`),
+  date: (entered) => `⟦${ENGLISH.date(entered)}⟧`,
   within: (title) => `⟦${ENGLISH.within(title)}⟧`,
 };
 

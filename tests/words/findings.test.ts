@@ -68,6 +68,14 @@ const MORE: readonly Content['sheets'][] = [
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
   },
+  // What else is in the way of another cable, and of another fuse.
+  {
+    supplies: [{ rail: 'L1', rated: 5, fuse: 63, enclosure: 'E' }], enclosures: [{ enclosure: 'E' }],
+    types: [{ type: 'T', minVoltage: 10 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 6 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 90, measuredCurrent: 9 }],
+    devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 5500, run: 'W1' }],
+  },
   // What another row holds tells nothing: a fuse, a voltage of a type.
   {
     supplies: [{ rail: 'L1', rated: 10, fuse: '=1/0' }, { rail: 'L2', rated: 10 }],

@@ -182,7 +182,8 @@ describe.each(['de', 'fr'])('in %s', (language) => {
       .flatMap((svg) => [...svg.matchAll(/>([^<]+)</g)].map(([, text]) => text!));
     const said = [...explained, ...found, ...drawn, ...tablesOf(sections).map(({ sentence = '' }) => sentence)];
     expect(said.length).toBeGreaterThan(1000);
-    expect(said.filter((text) => has(/\d\.\d/, text))).toEqual([]);
+    // Dates stand with points.
+    expect(said.filter((text) => has(/\d\.\d/, text.replaceAll(/\d\d\.\d\d\.\d{4}/g, '')))).toEqual([]);
   });
 
   test('nothing of a workbook is left in English, and it is read back', async () => {

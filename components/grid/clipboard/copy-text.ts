@@ -1,5 +1,6 @@
-import { formatCell } from '../../../src/schedule/index.ts';
-import { clipboardColumns, idAt, isStatus, type GridModel } from '../grid-model.ts';
+import { shownText } from '../../../src/findings/shown-text.ts';
+import { formatCell, isStatus } from '../../../src/schedule/index.ts';
+import { clipboardColumns, idAt, type GridModel } from '../grid-model.ts';
 import { asOneBlock, type GridSelection } from '../grid-selection.ts';
 import { enteredCells } from './entered-cells.ts';
 import { writeTable } from './read-table.ts';
@@ -25,7 +26,9 @@ export function copyCells(model: GridModel, selection: GridSelection): Copied | 
   const columns = ordered.filter((column, place) => selected.includes(column)
     && (!isStatus(column) || selected.length === 1 || selected.includes(ordered[place - 1]!)));
   const ids = block.lines.map((line) => idAt(model, line)).filter((id) => id >= 0);
-  const text = writeTable(ids.map((id) =>
-    columns.map((column) => formatCell(column, schedule.value(sheet, id, column.key), words, 'copy'))));
+  const text = writeTable(ids.map((id) => columns.map((column) => {
+    const value = schedule.shown(sheet, id, column.key);
+    return isStatus(column) ? shownText(column, value, words) : formatCell(column, value, words, 'copy');
+  })));
   return { text, entered: JSON.stringify(enteredCells(model, ids, columns, text)) };
 }

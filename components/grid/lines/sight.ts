@@ -1,8 +1,9 @@
+import { STANDINGS, type Standing } from '../../../src/findings/finding.ts';
 import { shownText } from '../../../src/findings/shown-text.ts';
 import { isInSight } from '../../../src/engine/panel-of.ts';
 import type { LoadSchedule } from '../../../src/load-schedule.ts';
 import {
-  columnOf, findColumn, inputColumns, isBlank, type CellValue, type SheetName,
+  columnOf, inputColumns, isBlank, isStatus, type CellValue, type Column, type SheetName,
 } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 import { isNarrowed, type ColumnSight, type Sight } from './sight-type.ts';
@@ -27,11 +28,10 @@ export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sigh
   const { only, panel } = sight;
   const held = Object.entries(sight.columns);
   const states = only === undefined || only === 'own' ? undefined : foundIn(schedule, sheet);
-  const isJudged = findColumn(sheet, 'status') !== undefined;
   const derived = inputColumns(sheet).filter((column) => column.derived !== undefined);
   const isOfState = (id: number): boolean => {
     const has = (state: string) =>
-      (isJudged && schedule.value(sheet, id, 'status') === state) || states!.get(id)?.has(state) === true;
+      schedule.standing(sheet, id) === state || states!.get(id)?.has(state) === true;
     return only === 'near' ? has('near') || has('over') : has(only!);
   };
   return (id) => !isBlank(schedule.document.row(sheet, id)!) && isInSight(schedule, sheet, id, panel)
@@ -43,7 +43,7 @@ export function rowInSight(schedule: LoadSchedule, sheet: SheetName, sight: Sigh
 function holds(
   schedule: LoadSchedule, sheet: SheetName, id: number, key: string, { texts, least, most, own }: ColumnSight,
 ): boolean {
-  const value = schedule.value(sheet, id, key);
+  const value = schedule.shown(sheet, id, key);
   return texts?.includes(heldText(value)) !== false
     && (least === undefined || (typeof value === 'number' && value >= least))
     && (most === undefined || (typeof value === 'number' && value <= most))
@@ -62,22 +62,19 @@ function foundIn(schedule: LoadSchedule, sheet: SheetName): Map<number, Set<stri
   return found;
 }
 
-const WORST_FIRST = ['over', 'near', 'incomplete', 'ok'];
+/** By what a value goes in order: its number, how bad a standing is, or its text. */
+export function orderOf(column: Column, value: CellValue, words: Words): number | string | null {
+  return value === null || typeof value === 'number' ? value
+    : isStatus(column) ? STANDINGS.indexOf(value as Standing) : shownText(column, value, words);
+}
 
 function sorted(
   schedule: LoadSchedule, sheet: SheetName, ids: readonly number[], { key, down }: NonNullable<Sight['sort']>,
   words: Words,
 ): number[] {
   const column = columnOf(sheet, key);
-  const isState = column.role === 'computed' && column.status === true;
   const { compare } = new Intl.Collator(words.locale, { numeric: true });
-  const keyed = ids.map((id) => {
-    const value = schedule.value(sheet, id, key);
-    return {
-      id, by: value === null || typeof value === 'number' ? value
-        : isState ? WORST_FIRST.indexOf(String(value)) : shownText(column, value, words),
-    };
-  });
+  const keyed = ids.map((id) => ({ id, by: orderOf(column, schedule.shown(sheet, id, key), words) }));
   const turn = down ? -1 : 1;
   keyed.sort(({ by: one }, { by: other }) => {
     if (one === null || other === null) return Number(one === null) - Number(other === null);

@@ -1,7 +1,7 @@
 import { SEVERITIES, STATE_WORDS, type Finding, type Severity } from '../../../src/findings/index.ts';
-import { findColumn, formatCell, isNumeric, type Column } from '../../../src/schedule/index.ts';
+import { findColumn, formatCell, isNumeric, isStatus, type Column } from '../../../src/schedule/index.ts';
 import type { Mark } from '../../look/index.ts';
-import { isStatus, type GridModel } from '../grid-model.ts';
+import type { GridModel } from '../grid-model.ts';
 
 /** How a cell looks and what it says beside its text. */
 export interface CellLook {

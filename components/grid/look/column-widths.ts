@@ -1,6 +1,6 @@
 import { cellLook } from './cell-look.ts';
-import { idAt, isStatus, type GridModel } from '../grid-model.ts';
-import { isNumeric, type Column } from '../../../src/schedule/index.ts';
+import { idAt, type GridModel } from '../grid-model.ts';
+import { isNumeric, isStatus, type Column } from '../../../src/schedule/index.ts';
 import type { Words } from '../../../src/words/index.ts';
 
 /** Rows whose texts are measured. */

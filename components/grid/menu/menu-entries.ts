@@ -1,5 +1,5 @@
 import { message } from '../../../src/words/index.ts';
-import { JOBS_OF } from '../../rework/job-sheets.ts';
+import { JOB_WORDS, JOBS_OF } from '../../rework/job-sheets.ts';
 import type { CommandName, JobCommand } from '../../schedule-toolbar/commands.ts';
 import { COMMANDS } from '../../schedule-toolbar/commands.ts';
 import { inputAt, type GridModel } from '../grid-model.ts';
@@ -31,10 +31,7 @@ const OWN: Readonly<Record<Exclude<MenuCommand, CommandName>, Offered>> = {
   copy: { title: message('Copy'), keys: message('Ctrl+C'), changes: false },
   paste: { title: message('Paste'), keys: message('Ctrl+V'), changes: true },
   clearCells: { title: message('Empty'), keys: message('Delete'), changes: true },
-  duplicate: { title: message('Duplicate'), keys: message('Alt+Shift+D'), changes: true },
-  moveTo: { title: message('Move to a rail or branch'), keys: message('Alt+Shift+M'), changes: true },
-  splitRun: { title: message('Part a run in two'), keys: message('Alt+Shift+X'), changes: true },
-  swapType: { title: message('Swap a type'), keys: message('Alt+Shift+S'), changes: true },
+  ...JOB_WORDS,
 };
 
 const CELLS: readonly MenuCommand[] = ['cut', 'copy', 'paste', 'clearCells'];

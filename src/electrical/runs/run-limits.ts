@@ -35,6 +35,8 @@ export interface RunLimits {
    * `mostProtection`.
    */
   readonly carriesAmps?: number;
+  /** What the largest device draws by itself [A], 0 or more: the conductors carry it whatever the diversity. */
+  readonly largestAmps?: number;
   /**
    * What the supply feeds for ever [A], 0 or more, where no way protects the run: conductors that carry as much need no
    * protection, and those that carry less have only `protection`, the fuse of the supply. Else left out.
@@ -60,14 +62,15 @@ export interface TriedRun {
 /** Whether a run keeps to its limits with a cable, rounding apart; one that collapses does not. */
 export function keepsLimits(run: TriedRun, cable: TriedCable, limits: RunLimits): boolean {
   const { supplyVolts, order } = run;
-  const { lowestVolts = supplyVolts, maxDrop, protection, secondProtection, carriesAmps, givenAmps } = limits;
+  const { lowestVolts = supplyVolts, maxDrop, protection, secondProtection, carriesAmps, largestAmps = 0, givenAmps } = limits;
   const volts = new Float64Array(order.places.length);
   const point = workingPoint(supplyVolts, cable.loopOhmPerMetre, order, volts);
   if (point === null) return false;
   const { currentAmps, secondAmps } = point;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
   // With one feed open all of it comes through the other.
-  if (carriesAmps !== undefined && exceeds(currentAmps + secondAmps, carriesAmps)) return false;
+  const carried = Math.max(currentAmps + secondAmps, largestAmps);
+  if (carriesAmps !== undefined && exceeds(carried, carriesAmps)) return false;
   const isLower = lowestVolts !== supplyVolts;
   if (isLower && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;

@@ -63,7 +63,7 @@ export function joinSentences(
     came,
     ...(begun === 'given' ? [] : [begun === null
       ? words.say('Nothing says what both began with: every difference of a row that both have is asked, and rows that only one has all stay.')
-      : words.say('Both list issue {revision} of {date}: choose its load table as what both began with. Without it every difference of a row that both have is asked, and rows that only one has all stay.', begun)]),
+      : words.say('Both list issue {revision} of {date}: choose its load table as what both began with. Without it every difference of a row that both have is asked, and rows that only one has all stay.', { ...begun, date: words.date(begun.date) })]),
     ...(open === 0 ? [] : [words.say(
       '{open, plural, one {One conflict is open: yours stands until it is decided.} other {# conflicts are open: yours stand until they are decided.}}',
       { open })]),

@@ -30,7 +30,7 @@ const underVoltage: Check = {
     ) : row.say(
       '{name}: from {lowest} at its start, ref {tag} gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', { ...values, tag }
     );
-    return { value: margin, limit: 0, message: `${said} ${remedy(row)}` };
+    return { value: margin, limit: 0, message: row.sentence(() => `${said} ${remedy(row)}`) };
   },
 };
 
@@ -38,7 +38,7 @@ const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
   find: (row) => row.outcome !== NO_WORKING_VOLTAGE ? undefined : {
     value: null, limit: null,
-    message: `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`,
+    message: row.sentence(() => `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`),
   },
 };
 
@@ -215,9 +215,9 @@ export const runChecks: readonly Check[] = [
       if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
-        message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
+        message: row.sentence(() => `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
           drop: volts(drop), ratio: percent(ratio, most), most: roundedDown(percent(most, ratio)),
-        })} ${remedy(row)}`,
+        })} ${remedy(row)}`),
       };
     },
   },

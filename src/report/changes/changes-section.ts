@@ -1,6 +1,6 @@
 import { columnOf, SCHEMA } from '../../schedule/index.ts';
 import { numberCell, textCell, textColumns } from '../model/cells.ts';
-import { DETAIL_TITLES } from '../model/detail-titles.ts';
+import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import type { ReportSection, ReportTable } from '../model/report.ts';
 import { changedValue, kindWords, valueWords } from './changes-text.ts';
 import type { ScheduleChanges } from './compare-schedules.ts';
@@ -18,7 +18,7 @@ export function changesSection(changes: ScheduleChanges, since: string, words: W
   add({
     title: words.say('Details'), columns: textColumns(words.say('Detail'), words.say('Before'), words.say('Now')),
     rows: details.map(({ key, before, after }) =>
-      ({ cells: [words.say(DETAIL_TITLES[key]), String(before ?? '–'), String(after ?? '–')].map(textCell) })),
+      ({ cells: [words.say(DETAIL_TITLES[key]), detailText(key, before, words), detailText(key, after, words)].map(textCell) })),
   });
   add({
     title: words.say('Rows'),

@@ -1,6 +1,6 @@
 import { findColumn, SCHEMA, type CellValue, type Column, type SheetName } from '../../schedule/index.ts';
 import { shownText } from '../../findings/index.ts';
-import { DETAIL_TITLES } from '../model/detail-titles.ts';
+import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import type { RowChange, ScheduleChanges, ValueChange } from './compare-schedules.ts';
 import { otherChanges } from './other-changes.ts';
 import { ENGLISH, type Words } from '../../words/index.ts';
@@ -42,7 +42,7 @@ export function changesText(changes: ScheduleChanges, words = ENGLISH): string {
   const line = (title: string, text: string) => words.say('{title}: {text}', { title, text });
   block(
     words.say('Details'),
-    details.map(({ key, before, after }) => line(words.say(DETAIL_TITLES[key]), `${before ?? '–'} → ${after ?? '–'}`))
+    details.map(({ key, before, after }) => line(words.say(DETAIL_TITLES[key]), `${detailText(key, before, words)} → ${detailText(key, after, words)}`))
   );
   const sheets = [...new Set(rows.map(({ sheet }) => sheet))];
   for (const sheet of sheets) {

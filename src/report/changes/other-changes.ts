@@ -36,7 +36,7 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
         became, ...place, words.say('Reason'), words.say('Accepted by'), words.say('Date'), words.say('Finding'),
       ],
       rows: accepted.map(({ kind, acceptance: { sheet, tag, reason, name, date }, message: said }) => [
-        words.say(ACCEPTANCE_WORDS[kind]), words.text(SCHEMA[sheet].title), tag, reason, name, date,
+        words.say(ACCEPTANCE_WORDS[kind]), words.text(SCHEMA[sheet].title), tag, reason, name, words.date(date),
         said ?? words.say('The finding is gone.'),
       ]),
     },
@@ -47,7 +47,7 @@ export function otherChanges({ findings, accepted, revisions, unknown }: Schedul
       ],
       rows: revisions.map(({ kind, before, after }) => {
         const { revision, date, name, text } = (after ?? before)!;
-        return [words.say(ENTRY_WORDS[kind]), revision, date, name, text];
+        return [words.say(ENTRY_WORDS[kind]), revision, words.date(date), name, text];
       }),
     },
     {

@@ -10,7 +10,7 @@ import { SOFTWARE } from '../software.ts';
 import { assumptionsSection } from './assumptions-section.ts';
 import { checklistSection } from './checklist-section.ts';
 import { commissioningSection } from './commissioning-section.ts';
-import { DETAIL_TITLES } from './detail-titles.ts';
+import { detailText, DETAIL_TITLES } from './detail-titles.ts';
 import { devicesPerBranch, devicesPerRail } from './device-groups.ts';
 import { explanationsSection } from './explanations-section.ts';
 import { acceptedSection, findingsSection, notesSection } from './findings-sections.ts';
@@ -51,8 +51,8 @@ export function buildReport(all: LoadSchedule, options: LoadTableOptions): Repor
     title: words.say('Load table'),
     subject: [details.project, panel === null ? words.say('In no panel') : panel ?? details.panel]
       .filter((part) => part !== undefined).join(' – '),
-    details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: details[key] ?? '' })),
-    issue: { generated, software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
+    details: DETAIL_KEYS.map((key) => ({ key, title: words.say(DETAIL_TITLES[key]), text: detailText(key, details[key] ?? '', words) })),
+    issue: { generated: words.date(generated), software: SOFTWARE, digest: scheduleDigest(schedule.content()) },
     cautions: [...partOf(panel, words), ...CAUTIONS.map((caution) => words.say(caution))],
     sections: sections.filter((section): section is ReportSection => section !== undefined),
   };
@@ -91,5 +91,5 @@ function partOf(panel: PanelChoice, words: Words): string[] {
 function nameOf({ document: { details: { revision = '–', date } } }: LoadSchedule, words: Words): string {
   return date === undefined
     ? words.say('revision {revision}', { revision })
-    : words.say('revision {revision} of {date}', { revision, date });
+    : words.say('revision {revision} of {date}', { revision, date: words.date(date) });
 }

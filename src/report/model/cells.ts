@@ -1,6 +1,6 @@
 import type { Severity, Standing } from '../../findings/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { formatCell, isNumeric, titleWithUnit, type Column, type SheetName } from '../../schedule/index.ts';
+import { formatCell, isNumeric, isStatus, titleWithUnit, type Column, type SheetName } from '../../schedule/index.ts';
 import { STATE_WORDS } from './state-words.ts';
 import type { ReportCell, ReportColumn } from './report.ts';
 import type { Words } from '../../words/index.ts';
@@ -28,10 +28,8 @@ export const TO_FILL: ReportCell = { text: '', kind: 'text', toFill: true };
 
 /** A cell of the schedule, as it is read: the sign of a partial figure first, defaults marked. */
 export function scheduleCell(schedule: LoadSchedule, sheet: SheetName, id: number, column: Column): ReportCell {
-  const value = schedule.value(sheet, id, column.key);
-  if (column.role === 'computed' && column.status === true && value !== null) {
-    return stateCell(schedule.standing(sheet, id)!, schedule.words);
-  }
+  const value = schedule.shown(sheet, id, column.key);
+  if (isStatus(column) && value !== null) return stateCell(value as Standing, schedule.words);
   const sign = value === null ? '' : schedule.partialSign(sheet, id, column.key);
   const text = sign + formatCell(column, value, schedule.words, 'show');
   const cell = isNumeric(column) ? numberCell(text) : textCell(text);

@@ -52,7 +52,7 @@ function cells({ severity, sheet, row, tag, key, message, reopened }: Finding, w
   const again = reopened === undefined ? []
     : [
       words.say(
-        'It was accepted by {name} on {date} and has grown worse since.', { name: reopened.name, date: reopened.date }
+        'It was accepted by {name} on {date} and has grown worse since.', { name: reopened.name, date: words.date(reopened.date) }
       ),
     ];
   return [
@@ -65,5 +65,5 @@ function withAcceptance(finding: Finding, words: Words): ReportCell[] {
   const { reason, name, date } = finding.accepted!;
   const [, ...others] = cells(finding, words);
   const state = { ...stateCell('accepted', words), text: words.say('accepted: {state}', { state: words.say(STATE_WORDS[finding.severity]) }) };
-  return [state, ...others, ...[reason, name, date].map(textCell)];
+  return [state, ...others, ...[reason, name, words.date(date)].map(textCell)];
 }

@@ -14,7 +14,7 @@ export function revisionsSection(schedule: LoadSchedule): ReportSection | undefi
       },
     ];
   const rows = [...revisions, ...present]
-    .map(({ revision, date, name, text }) => ({ cells: [revision, date, name, text].map(textCell) }));
+    .map(({ revision, date, name, text }) => ({ cells: [revision, words.date(date), name, text].map(textCell) }));
   if (rows.length === 0) return undefined;
   const columns =
     textColumns(words.say('Revision'), words.say('Date'), words.say('Issued by'), words.say('What is different'));

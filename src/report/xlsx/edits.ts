@@ -9,7 +9,7 @@ import type { Words } from '../../words/index.ts';
 import { changedValue } from '../changes/changes-text.ts';
 import { matchRows } from '../../schedule/compare/index.ts';
 import { isSameValue } from '../changes/same-value.ts';
-import { DETAIL_TITLES } from '../model/detail-titles.ts';
+import { detailText, DETAIL_TITLES } from '../model/detail-titles.ts';
 import { LiveFormulas } from './live-formulas.ts';
 import { worksheetName } from './package-parts.ts';
 import { shownValue } from './schedule-sheet.ts';
@@ -68,14 +68,17 @@ export function editsOf(workbook: Workbook, schedule: LoadSchedule, version: num
 
 function detailEdits(workbook: Workbook, schedule: LoadSchedule, words: Words): string[] {
   const { words: written, document: { details } } = schedule;
-  // It is the first one, which bore other names in some languages once.
+  // It is the first one, which bore other names in some languages once; any other has no title block.
   const cells = workbook.cells(worksheetName(written.say('Load table'))) ?? workbook.cells(workbook.sheets[0] ?? '');
-  if (cells === undefined || 'ok' in cells) return [notFound(words.say('Details'), words)];
-  return DETAIL_KEYS.flatMap((key) => {
-    const title = cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key]));
+  const titles = cells === undefined || 'ok' in cells ? [] : DETAIL_KEYS.map((key) =>
+    cells.find(({ column, value }) => column === 0 && value === written.say(DETAIL_TITLES[key])));
+  if (cells === undefined || 'ok' in cells || titles.every((title) => title === undefined)) return [notFound(words.say('Details'), words)];
+  return DETAIL_KEYS.flatMap((key, place) => {
+    const title = titles[place];
     const shown = title && cells.find(({ row, column }) => row === title.row && column === 1)?.value;
     const [before, after] = [comparable(details[key] ?? null, false), comparable(shown ?? null, false)];
-    if (title !== undefined && before === after) return [];
+    // Dates stood as they were entered once.
+    if (title !== undefined && (before === after || (before !== null && detailText(key, before, written) === after))) return [];
     return [different(words.say(DETAIL_TITLES[key]), before ?? '–', after ?? '–', words)];
   });
 }

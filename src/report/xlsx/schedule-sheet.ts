@@ -56,8 +56,7 @@ function cellOf(
   schedule: LoadSchedule, sheet: SheetName, { id }: Row, place: number, column: Column, formulas: LiveFormulas,
   styles: CellStyles,
 ): CellToWrite {
-  const own = column.role === 'computed' && column.status === true ? schedule.standing(sheet, id) : schedule.value(sheet, id, column.key);
-  const value = asShown(sheet, column, shownValue(column, own, schedule.words));
+  const value = asShown(sheet, column, shownValue(column, schedule.shown(sheet, id, column.key), schedule.words));
   const format = formatOf(column, value, isWhole(sheet, column));
   if (column.role === 'input' && (column.derived === undefined || schedule.isOwn(sheet, id, column.key))) {
     const isInherited = value !== null && !schedule.isOwn(sheet, id, column.key);

@@ -28,9 +28,9 @@ export function formatCell(column: Column, value: CellValue, words: Words, use: 
   return shown(column, plain).replace('.', sign) + (percent ? `${NARROW_NO_BREAK_SPACE}%` : metres);
 }
 
-/** Decimals with which the figures of a column are shown; a ratio counts those of its percentage. */
+/** Decimals with which the figures of a column are shown: two of amperes and volts; a ratio counts those of its percentage. */
 export function decimalsOf({ decimals, unit }: Column): number {
-  return decimals ?? (unit === 'A' ? 2 : 0);
+  return decimals ?? (unit === 'A' || unit === 'V' ? 2 : 0);
 }
 
 /** Moves the decimal point in the text, so that nothing is rounded: 0.07 is 7 %, not 7.000000000000001 %. */

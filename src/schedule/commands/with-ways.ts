@@ -49,24 +49,25 @@ export function withWays(document: ScheduleDocument, changes: readonly Change[],
     made.push({ way, ...(rail === null ? {} : { rail }), ...read });
     return way;
   };
+  const sets = changes.flatMap((change) => change.op === 'set' && change.sheet === 'runs' ? [change] : []);
+  const named = new Map<Change, CellValue>();
   /** The cells of a run, with those that the same action fills in. */
   const runNow = (id: number): Cells => {
     const cells = { ...document.row('runs', id)?.cells };
-    for (const change of changes) {
-      if (change.op === 'set' && change.sheet === 'runs' && change.id === id && !NAMING.includes(change.key)) {
-        cells[change.key] = change.value;
-      }
+    for (const change of sets) {
+      if (change.id === id && (!NAMING.includes(change.key) || named.has(change))) cells[change.key] = named.get(change) ?? change.value;
     }
     return cells;
   };
+  // The second finds its rail by the first, which may be made here too.
+  for (const key of NAMING) {
+    for (const change of sets) if (change.key === key) named.set(change, tagFor(change.value, () => runNow(change.id)) ?? null);
+  }
   const done = changes.map((change): Change => {
-    if (change.op === 'set' && change.sheet === 'runs' && NAMING.includes(change.key)) {
-      return { ...change, value: tagFor(change.value, () => runNow(change.id)) ?? null };
-    }
+    if (change.op === 'set' && named.has(change)) return { ...change, value: named.get(change)! };
     if (change.op !== 'insert' || change.sheet !== 'runs') return change;
     const rows = change.rows.map((row) => {
       const cells = { ...row.cells };
-      // The second finds its rail by the first, which may be made here too.
       for (const key of NAMING) if (cells[key] !== undefined) cells[key] = tagFor(cells[key], () => cells)!;
       return { ...row, cells };
     });

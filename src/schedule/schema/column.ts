@@ -205,6 +205,11 @@ export interface Sheet {
   readonly solutions?: readonly Solution[];
 }
 
+/** Whether a column holds the verdict on its row. */
+export function isStatus(column: Column | undefined): boolean {
+  return column?.role === 'computed' && column.status === true;
+}
+
 /** Whether a column holds numbers, as typed or as worked out. */
 export function isNumeric(column: Column): boolean {
   return column.kind === 'integer' || column.kind === 'number' || column.kind === 'ratio';

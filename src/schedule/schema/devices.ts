@@ -101,7 +101,7 @@ export const devices: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'terminalVoltage', title: 'Voltage at device', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'terminalVoltage', title: 'Voltage at device', kind: 'number', unit: 'V',
       help: 'Voltage at the devices on their run.', whenPartial: '≤',
       solved: {
         of: ['rail.lowest', 'distance', 'run.length'],
@@ -111,7 +111,7 @@ export const devices: Sheet = {
     },
     {
       role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
-      decimals: 2, whenPartial: '≤',
+      whenPartial: '≤',
       help: 'What the devices have above the voltage that their type needs; below 0 they lack that much.',
       rule: {
         of: ['terminalVoltage', 'type.minVoltage', 'qty'],

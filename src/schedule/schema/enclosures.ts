@@ -3,9 +3,9 @@ import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
 import type { Sheet, Suggestion } from './column.ts';
 
-const SURFACE = 'surface factors of IEC TR 60890, Table 3';
+const SURFACE = 'surface factors of IEC TR 60890, Table 3; let into a wall an allowance, common practice, no source';
 
-/** What walls give off. Of enclosures that are let into a wall no figure was found. */
+/** What walls give off. */
 const TRANSFERS: readonly Suggestion[] = [
   {
     label: message('painted steel'), value: 5.5,
@@ -45,8 +45,10 @@ export const enclosures: Sheet = {
       role: 'input', key: 'mounting', title: 'Mounting', kind: 'choice', default: 'wall',
       choices: [
         'free', 'wall', 'row-end-free', 'row-end-wall', 'row-middle-free', 'row-middle-wall', 'row-middle-wall-covered',
+        'flush',
       ],
-      help: 'How it stands: which sides can give off heat.', source: 'IEC TR 60890',
+      help: 'How it stands: which sides can give off heat. Let into a wall, its front alone counts.',
+      source: 'IEC TR 60890; let into a wall an allowance, common practice, no source',
     },
     {
       role: 'input', key: 'transfer', title: 'Transfer', kind: 'number', unit: 'W/(m²K)', above: 0, default: 5.5,
@@ -94,7 +96,9 @@ export const enclosures: Sheet = {
       help: 'Effective cooling surface.',
       rule: {
         of: ['height', 'width', 'depth', 'mounting'], by: effectiveArea,
-        words: 'surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})',
+        words: (_height, _width, _depth, mounting) => mounting === 'flush'
+          ? message('0.9 × {height} × {width}, its front alone, as it is let into a wall: an allowance on the safe side')
+          : message('surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})'),
         source: SURFACE,
       },
     },

@@ -16,7 +16,7 @@ export function measuredColumns(currentWhere: string, voltageWhere: string): rea
     },
     {
       role: 'input', key: 'measuredVoltage', rare: 'measured', title: 'Measured voltage', kind: 'number', unit: 'V',
-      min: -1000, max: 1000, decimals: 2, optional: true,
+      min: -1000, max: 1000, optional: true,
       help: `Voltage measured ${voltageWhere}; below 0 where plus and minus are changed over.`,
     },
     {

@@ -12,7 +12,7 @@ const RUN = [
   'conductor.maxTemperature', 'conductor.baseTemperature', 'carries', 'pairs', 'length', 'ambient', 'grouped',
   'temperature', 'basis', 'connected', 'demand', 'way.rated', 'way.trip', 'way.k2', 'rail.rated', 'rail.units',
   'rail.maxOutput', 'rail.fuse', 'rail.fuseKind', 'maxDrop', 'secondWay.rated', 'secondWay.trip', 'secondWay.k2',
-  'way', 'secondWay', 'wholeLength',
+  'way', 'secondWay', 'wholeLength', 'largest',
 ] as const satisfies Path[];
 
 /** What is read of each conductor that it could be made of. */
@@ -42,7 +42,7 @@ function limitsOf(run: RunLine, lowestVolts: number): RunLimits {
   const isOnItsOwn = run.value('way') === null && rated !== null && units !== null && most !== null;
   const second = secondOf(run);
   return {
-    lowestVolts, ...(maxDrop === null ? {} : { maxDrop }), ...(protection === null ? {} : { protection }),
+    lowestVolts, largestAmps: run.number('largest') ?? 0, ...(maxDrop === null ? {} : { maxDrop }), ...(protection === null ? {} : { protection }),
     ...(second === null ? {} : { secondProtection: second }),
     ...(isOnItsOwn ? { givenAmps: outputLimit(rated, units, most) } : {}),
   };

@@ -2,7 +2,7 @@ import {
   availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { ComputedColumn, Sheet } from './column.ts';
+import type { ComputedColumn, Sheet, Suggestion } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runChoices } from './run-choices.ts';
 import { runCircuit } from './run-circuit.ts';
@@ -10,7 +10,7 @@ import { temperatureByLoad } from './run-temperature.ts';
 
 /** Loop resistance of one metre [Ω/m]. */
 const LOOP = '2 × {conductor.resistance} ÷ 1000 × (1 + 0.00393 × ({temperature} − 20\u00a0°C)) ÷ {pairs}';
-const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end';
+const LIMITS = 'a drop of {maxDrop} of {rail.voltage}, what each device needs at its place from {rail.lowest}, {way.trip} × {way.rated} into a short circuit at the end, with a second way as far from either as may be';
 type Cable = [
   maxAmps: number | null, pairs: number | null, ambient: number | null, grouped: number | null,
   highest: number | null, base: number | null,
@@ -19,6 +19,11 @@ const AS_WARM_AS_IT_MAY = message('as warm as the conductor may get, 70 °C if t
 const BY_DEMAND = message('{conductor.maxTemperature} − (Ca² × Cg² − ({demand} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
 const BY_CONNECTED = message('{conductor.maxTemperature} − (Ca² × Cg² − ({connected} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
 const ARITHMETIC = 'arithmetic of the load schedule';
+/** Beside the default, which is that for ELV lighting. */
+const DROPS: readonly Suggestion[] = [{
+  label: message('mains lighting'), value: 0.03,
+  source: 'BS 7671:2018, Appendix 4, Table 4Ab: lighting 3 %, other uses 5 % from a public supply; limits for mains',
+}];
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
@@ -106,7 +111,8 @@ export const runs: Sheet = {
     },
     {
       role: 'input', key: 'maxDrop', title: 'Max. voltage drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
-      default: 0.05, help: 'Share of the voltage that may be lost on the run.',
+      default: 0.05, suggestions: DROPS,
+      help: 'Share of the voltage that may be lost on the run; 3 % as for “mains lighting” may be typed by that name.',
       source: '5 % for ELV lighting, IEC 60364-7-715, 525',
     },
     {
@@ -133,7 +139,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'drop', title: 'Voltage drop', kind: 'number', unit: 'V',
       help: 'Largest volt drop on the run.', whenPartial: '≥',
       solved: {
         of: ['conductor.resistance', 'temperature', 'pairs'],
@@ -149,7 +155,7 @@ export const runs: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V', decimals: 2,
+      role: 'computed', key: 'endVoltage', title: 'End voltage', kind: 'number', unit: 'V',
       help: 'Lowest voltage on the run, when its supply gives the least.', whenPartial: '≤',
       solved: {
         of: ['rail.lowest', 'rail.voltage', 'drop'],
@@ -158,7 +164,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'minVoltage', title: 'Needed voltage', kind: 'number', unit: 'V', safeSide: 'up',
-      decimals: 1, help: 'Highest voltage that a device on it needs.',
+      help: 'Highest voltage that a device on it needs.',
       solved: {
         of: [], words: 'highest of the minimum voltages of its devices’ types',
         source: 'the makers’ data, as entered for the types',
@@ -166,7 +172,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'voltageMargin', title: 'Voltage margin', kind: 'number', unit: 'V', safeSide: 'down',
-      decimals: 2, whenPartial: '≤',
+      whenPartial: '≤',
       help: 'Least that a device on it has, at its own place, above what it needs; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows', source: 'the makers’ data, as entered for the types',
@@ -189,7 +195,7 @@ export const runs: Sheet = {
     },
     {
       role: 'computed', key: 'faultCurrent', title: 'Fault current', kind: 'number', unit: 'A', safeSide: 'down',
-      decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end.',
+      decimals: 2, whenPartial: '≤', help: 'Current of a short circuit at the far end; with two ways as far from one as may be.',
       rule: {
         of: [
           'rail.lowest', 'conductor.resistance', 'pairs', 'length', 'rail.innerResistance', 'available', 'secondWay',
@@ -322,7 +328,7 @@ export const runs: Sheet = {
     })),
     {
       role: 'computed', key: 'openMargin', rare: 'second', title: 'Margin with one way open', kind: 'number', unit: 'V',
-      safeSide: 'down', decimals: 2, whenPartial: '≤',
+      safeSide: 'down', whenPartial: '≤',
       help: 'Least that a device on it has above what it needs while one of its two ways is open; below 0 it lacks that much.',
       solved: {
         of: [], words: 'least of the voltage margins of its device rows, fed from either way alone',

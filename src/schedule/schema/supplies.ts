@@ -97,7 +97,7 @@ export const supplies: Sheet = {
     },
     {
       role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24,
-      decimals: 1, help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
+      help: 'Nominal DC voltage.', source: 'SELV limit of 120 V ripple-free DC, IEC 61558-1:2005, 3.7.16',
     },
     {
       role: 'input', key: 'rated', title: 'Rated', kind: 'number', unit: 'A', safeSide: 'down', above: 0, decimals: 2,
@@ -191,13 +191,13 @@ export const supplies: Sheet = {
     },
     {
       role: 'input', key: 'seriesDrop', rare: 'limits',
-      title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5, decimals: 2,
+      title: 'Series drop', kind: 'number', unit: 'V', min: 0, max: 5,
       optional: true,
       help: 'What a diode or module that decouples redundant units drops; 0 for none.',
       source: 'a diode drops 0.5 V at 5 A, Design Note 363',
     },
     {
-      role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down', decimals: 2,
+      role: 'computed', key: 'lowest', title: 'Lowest voltage', kind: 'number', unit: 'V', safeSide: 'down',
       help: 'Lowest voltage at its output.',
       rule: {
         of: ['voltage', 'tolerance', 'seriesDrop', 'redundant', 'battery', 'standbyHours'], by: lowest, takesUnknown: true,
@@ -209,7 +209,7 @@ export const supplies: Sheet = {
       },
     },
     {
-      role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up', decimals: 2,
+      role: 'computed', key: 'highest', title: 'Highest voltage', kind: 'number', unit: 'V', safeSide: 'up',
       help: 'Highest voltage at its output.',
       rule: {
         of: ['voltage', 'tolerance', 'battery', 'standbyHours'], by: highest, takesUnknown: true,

@@ -28,7 +28,7 @@ export const types: Sheet = {
     },
     {
       role: 'input', key: 'voltage', title: 'Voltage', kind: 'number', unit: 'V', above: 0, max: 120, default: 24,
-      decimals: 1, help: 'Nominal voltage of the device.', source: '24 V, the usual extra-low voltage of panels; common practice, no source',
+      help: 'Nominal voltage of the device.', source: '24 V, the usual extra-low voltage of panels; common practice, no source',
     },
     {
       role: 'input', key: 'draw', title: 'Draw', kind: 'number', unit: 'mA', min: 0, decimals: 1,
@@ -62,11 +62,11 @@ export const types: Sheet = {
     },
     {
       role: 'input', key: 'minVoltage', title: 'Min. voltage', kind: 'number', unit: 'V', safeSide: 'up', min: 0,
-      decimals: 1, optional: true, help: 'Lowest voltage at which the device works.',
+      optional: true, help: 'Lowest voltage at which the device works.',
     },
     {
       role: 'input', key: 'maxVoltage', title: 'Max. voltage', kind: 'number', unit: 'V', safeSide: 'down', above: 0,
-      decimals: 1, optional: true, help: 'Highest voltage that the device stands.',
+      optional: true, help: 'Highest voltage that the device stands.',
     },
     ...boughtColumns('device'),
     {

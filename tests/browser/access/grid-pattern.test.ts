@@ -100,6 +100,16 @@ describe('the keys of the grid pattern', () => {
     const computed = grid.renderRoot.querySelector('.ht_master td.computed')!;
     expect(computed.getAttribute('aria-readonly')).toBe('true');
     expect(grid.renderRoot.querySelectorAll('[role=columnheader]').length).toBeGreaterThan(5);
+    const titles = grid.columns.map(({ title }) => title);
+    const told = () => [...grid.renderRoot.querySelectorAll('.ht_clone_top th, .ht_clone_top_inline_start_corner th')]
+      .filter((heading) => heading.querySelector('.title') !== null)
+      .map((heading) => [heading.querySelector('.title')!.textContent, titles[Number(heading.getAttribute('aria-colindex')) - 2]] as const);
+    expect(told().map(([title]) => title)).toContain(titles[2]);
+    for (const [title, expected] of told()) expect(title).toBe(expected);
+    await userEvent.click(cellAt(grid, 1, 1));
+    await press('{End}');
+    await expect.poll(() => told().map(([title]) => title)).toContain(titles.at(-1));
+    for (const [title, expected] of told()) expect(title).toBe(expected);
     expect(grid.renderRoot.querySelectorAll('[role=rowheader]').length).toBeGreaterThan(1);
   });
 });

@@ -1,8 +1,7 @@
 import { LoadSchedule } from '../../../src/load-schedule.ts';
-import type { Content, SheetName } from '../../../src/schedule/index.ts';
+import { isStatus, type Content, type SheetName } from '../../../src/schedule/index.ts';
 import '../../../components/grid/schedule-grid.define.ts';
 import type { CellSelectEvent, MessageEvent, ScheduleGrid } from '../../../components/grid/index.ts';
-import { isStatus } from '../../../components/grid/grid-model.ts';
 import type { Grouping } from '../../../components/events/index.ts';
 import { tokens } from '../../../components/look/index.ts';
 import { ENGLISH, type Words } from '../../../src/words/index.ts';

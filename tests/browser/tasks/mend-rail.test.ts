@@ -1,7 +1,9 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
+import { userEvent } from 'vitest/browser';
+import type { RemedyList } from '../../../components/remedy-list/remedy-list.ts';
 import type { Content } from '../../../src/schedule/index.ts';
-import { mountElement, parts, removeElements, textOf } from '../element-mount.ts';
+import { mountElement, part, parts, removeElements, textOf } from '../element-mount.ts';
 import { CountedActions } from './counted-actions.ts';
 
 beforeEach(() => { localStorage.clear(); });
@@ -59,4 +61,25 @@ test('find why a rail is over and mend it three ways: a larger supply, a way on 
   await act.press('Control+Enter');
   await expect.poll(() => overs(element)).toEqual([]);
   expect(act.count).toBe(13);
+});
+
+test('what would mend a finding comes late, and takes no focus from who went on meanwhile', async () => {
+  const element = await mountElement({ content: CONTENT });
+  await expect.poll(() => part(element, 'elv-schedule-panel [data-mend]')).not.toBeNull();
+  const field = part(element, '[data-key=remarks]')!;
+  const mend = part(element, 'elv-schedule-panel [data-mend]')!;
+  mend.focus();
+  mend.click();
+  field.focus();
+  await expect.poll(() => parts(element, 'elv-schedule-panel [data-remedy]').length).toBeGreaterThan(0);
+  await (part(element, 'elv-schedule-panel elv-remedy-list') as RemedyList).updateComplete;
+  await new Promise(requestAnimationFrame);
+  expect(field.matches(':focus')).toBe(true);
+  // Whoever waits for it gets the first of them, also when it is asked for again.
+  for (let times = 0; times < 2; times += 1) {
+    await userEvent.click(mend);
+    await expect.poll(() => parts(element, 'elv-schedule-panel [data-remedy]')).toEqual([]);
+    await userEvent.click(mend);
+    await expect.poll(() => part(element, 'elv-schedule-panel [data-remedy]:focus')).not.toBeNull();
+  }
 });

@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { userEvent } from 'vitest/browser';
 import type { Place } from '../../../components/look/index.ts';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
 import { GoToEvent } from '../../../components/events/index.ts';
@@ -99,6 +100,15 @@ test('by parting it in two: from a device on, on a run and a way of their own', 
   await expect.poll(() => textOf(element, 'elv-rework .outcome .sum')).toBe('2 device rows go from W1 on W2, from way L1-F2.');
   expect(parts(element, 'elv-rework .findings.came li')).toEqual([]);
   expect(element.value).toEqual(before);
+  // What cannot be read as a length stays there, with what is wrong with it; with its unit it can be.
+  const length = () => part(element, 'elv-rework [data-option=length]') as HTMLInputElement;
+  for (const [typed, problem] of [['6O', '“6O”'], ['6000 cm', '']] as const) {
+    await userEvent.fill(length(), typed);
+    await userEvent.tab();
+    await expect.poll(() => textOf(element, 'elv-rework .problems')).toContain(problem);
+    expect(length().value).toBe(problem === '' ? '60' : typed);
+  }
+  length().focus();
   await act.press('Control+Enter');
   await expect.poll(() => overs(element)).toEqual([]);
   expect(element.schedule.rows('runs').map(({ cells }) => [cells.run, cells.length])).toEqual([['W1', 40], ['W2', 60]]);

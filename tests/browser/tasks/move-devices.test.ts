@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import type { LoadScheduleElement } from '../../../components/load-schedule/load-schedule.ts';
-import type { Content } from '../../../src/schedule/index.ts';
+import type { Rework } from '../../../components/rework/rework.ts';
+import { removeRows, type Content } from '../../../src/schedule/index.ts';
 import { mountElement, part, parts, removeElements, textOf } from '../element-mount.ts';
 import { CountedActions } from './counted-actions.ts';
 
@@ -78,4 +79,10 @@ test('from the sheet of runs, whole runs go to another rail', async () => {
   await act.press('Control+Enter');
   await expect.poll(() => element.schedule.rows('ways').map(({ cells }) => cells.rail)).toEqual(['L1', 'L2', 'L1', 'L1']);
   expect(act.count).toBeLessThanOrEqual(6);
+  // The job is closed: what it was about may go.
+  const job = part(element, 'elv-rework') as Rework;
+  await expect.poll(() => job.hidden).toBe(true);
+  element.schedule.act('L2 goes', removeRows(element.schedule.document, 'supplies', [element.schedule.rows('supplies')[1]!.id]));
+  await element.updateComplete;
+  await expect(job.updateComplete).resolves.toBe(true);
 });

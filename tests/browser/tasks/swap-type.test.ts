@@ -40,12 +40,14 @@ test('swap a type everywhere, own draws going: the difference and what was found
   // By hand: 10 × 0.4 + 0.1 = 4.1 A become 11 × 0.6 = 6.6 A; 11 × 1 node become 22; 11 × 30 become 11 × 45 = 495.
   await expect.poll(() => difference(element)).toEqual([
     'Connected | 4.10 A | 6.60 A', 'Demand | 4.10 A | 6.60 A', 'Nodes | 11 | 22', 'Price | 330.00 | 495.00',
-    'Draw | 400.0 mA | 600.0 mA', 'Voltage | 24.0 V | 24.0 V', 'Min. voltage | 20.0 V | 21.0 V', 'Max. voltage | 30.0 V | 30.0 V',
+    'Draw | 400.0 mA | 600.0 mA', 'Voltage | 24.00 V | 24.00 V', 'Min. voltage | 20.00 V | 21.00 V', 'Max. voltage | 30.00 V | 30.00 V',
   ]);
   // L1 alone: 4 A of 5 A become 6 A of 5 A.
   expect(textOf(element, 'elv-rework [data-tag=L1]')).toMatch(/80\s?%.*120\s?%.*over/);
   expect(parts(element, 'elv-rework .findings.came li').map(({ textContent }) => textContent).join(' ')).toContain('L1');
   expect(element.value).toEqual(before);
+  // All of it is listed only where a person asks for it.
+  expect(part(element, 'elv-rework .all table')).toBeNull();
   await act.press('Control+Enter');
   await expect.poll(() => types(element)).toEqual(['Bright lamp', 'Bright lamp', 'Bright lamp']);
   expect(element.schedule.rows('devices')[2]!.cells.unitDraw).toBeUndefined();
@@ -78,4 +80,16 @@ test('Escape leaves all as it was and gives the rows the focus again', async () 
   await expect.poll(() => part(element, 'elv-rework')!.hidden).toBe(true);
   expect(types(element)).toEqual(['Lamp', 'Lamp', 'Lamp']);
   await expect.poll(() => part(element, 'elv-schedule-grid')!.shadowRoot!.activeElement).not.toBeNull();
+});
+
+test('a type that no row tells of is swapped too', async () => {
+  const content: Content = { ...CONTENT, sheets: { ...CONTENT.sheets, devices: [{ ref: 'D1', type: 'Lantern', qty: 4, rail: 'L1' }] } };
+  const element = await mountElement({ content });
+  const act = new CountedActions(element);
+  await act.clickOn(act.rowHeading(0));
+  await act.press('Alt+Shift+S');
+  await act.choose('elv-rework [data-option=to]', 'Lamp');
+  await expect.poll(() => difference(element)).toContain('Draw | not known | 400.0 mA');
+  await act.press('Control+Enter');
+  await expect.poll(() => types(element)).toEqual(['Lamp']);
 });

@@ -256,7 +256,7 @@ describe('what is known of the base', () => {
   it('is the last issue that both list, or nothing, and is said', () => {
     const join = joinSchedules(schedule('A', 'B', 'C'), schedule('A', 'B', 'D'));
     expect(join.begun).toEqual(issue('B'));
-    expect(joinSentences(join)[1]).toMatch(/^Both list issue B of 2026-10-02: choose its load table as what both began with\./);
+    expect(joinSentences(join)[1]).toMatch(/^Both list issue B of Oct 2, 2026: choose its load table as what both began with\./);
     expect(joinSentences(joinSchedules(schedule('A'), schedule('X')))[1]).toMatch(/^Nothing says what both began with: every difference/);
     expect(joinSentences(joinSchedules(schedule('A'), schedule('A'), schedule('A')))).toHaveLength(1);
   });
