@@ -1,5 +1,5 @@
-import { explain, roomIn, type Explanation, type Room } from './engine/index.ts';
-import { explainStatus } from './findings/index.ts';
+import { explain, figureOf, lackingBehind, roomIn, type Explanation, type Room } from './engine/index.ts';
+import { explainStatus, type ChecksMade } from './findings/index.ts';
 import type { LoadSchedule } from './load-schedule.ts';
 import { columnOf, isStatus, type SheetName } from './schedule/index.ts';
 
@@ -17,9 +17,24 @@ export function explainCell(
     const standing = schedule.standing(sheet, id);
     if (standing === null) return undefined;
     const { deciding, made } = schedule.statusBasis(sheet, id);
-    return explainStatus(sheet, standing, deciding, made, schedule.words);
+    const waiting = made.waiting.map((each) => awaited(schedule, sheet, id, each));
+    return explainStatus(sheet, standing, deciding, { ...made, waiting }, schedule.words);
   }
   return explain(schedule.document, schedule.figures, sheet, id, key, schedule.words);
+}
+
+/** What a check waits for, by its name and by its row where that is another: «Inrush of the relay output K1.3». */
+function awaited(
+  { document, figures, words }: LoadSchedule, sheet: SheetName, id: number, { key, lacks }: ChecksMade['waiting'][number],
+): string {
+  for (const place of lacks) {
+    const found = lackingBehind(document, figures, place);
+    if (found === undefined) continue;
+    const [other, row, lacking] = found;
+    return other === sheet && row === id ? words.text(columnOf(sheet, lacking).title)
+      : figureOf(document, other, row, lacking, words);
+  }
+  return words.text(columnOf(sheet, key).title);
 }
 
 /**

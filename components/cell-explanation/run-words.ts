@@ -23,10 +23,14 @@ function longest(schedule: LoadSchedule, id: number): string {
   const most = numberAt(schedule, { sheet: 'runs', id, key: 'maxLength' });
   if (most === null) return '';
   return most === 0 ? words.say('with {conductor} it fails at any length', { conductor: text('conductor') })
-    : words.say(
-      'with {conductor} it may be {length} long', { conductor: text('conductor'), length: text('maxLength') }
-    );
+    : words.say('with {conductor} it may be {length} long{placed, plural, =0 {} other {, with the distances on it scaled along}}', {
+      conductor: text('conductor'), length: text('maxLength'), placed: placedOn(schedule, id),
+    });
 }
+
+/** How many device rows on it have a distance of their own. */
+const placedOn = (schedule: LoadSchedule, id: number): number => schedule.members('devices', 'run', id)
+  .filter((device) => schedule.value('devices', device, 'distance') !== null).length;
 
 function smallest(schedule: LoadSchedule, id: number): string {
   const { words } = schedule;

@@ -64,7 +64,7 @@ export class SizingTable extends WorkArea {
 
   protected get about(): string {
     return this.words.say(
-      'The least number of supplies, ways, bus branches (by their nodes, not by the current of the bus) and relay modules in each panel. A count for pricing, not a design.'
+      'The least number of supplies, ways, mains feeds, bus branches (by their nodes, not by the current of the bus) and relay modules in each panel. A count for pricing, not a design.'
     );
   }
 

@@ -5,6 +5,7 @@ export { outOfRange, READS_EMPTY, WRONG_ARGUMENTS } from './formula-functions.ts
 export { numberOf, textOf } from './read-cell.ts';
 export { REFERRED_SHEETS } from './references.ts';
 export { LONGEST_WAY } from './formula-loops.ts';
+export { lackingBehind, type CellPlace } from './lacking.ts';
 export { roomIn, type Room } from './room.ts';
 export {
   RULES, ruleOf, SOLUTIONS, totalOf, TOTALS, type Argument, type PreparedRule, type PreparedSolution,

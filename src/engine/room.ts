@@ -1,6 +1,7 @@
-import { demandCurrent, drawFromPower, exceeds, loadCurrent, roomForMore } from '../electrical/index.ts';
-import { tagOf, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
+import { demandCurrent, drawFromPower, exceeds, loadCurrent, roomForMore, startCurrent } from '../electrical/index.ts';
+import { tagOf, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
+import { runWithMore, type RunWithMore } from './run-with-more.ts';
 import type { Workbook } from './workbook.ts';
 
 /** How many more of the same something takes. A count is `null` where any number fits, as one more takes nothing. */
@@ -50,7 +51,9 @@ const AT_MOST_OF_TYPE: Sentences = {
 };
 
 const BEFORE_TARGET = message('up to the target');
-const VOLTAGE_REMARK = message('How far the voltage falls along its run is not taken into account.');
+const AT_END = message('They are taken to be at the far end of the run.');
+/** A device more than this takes nothing that counts. */
+const MANY = 2 ** 20;
 
 /** Something that more of the same would use up; NaN is unknown. */
 interface Limit {
@@ -59,6 +62,8 @@ interface Limit {
   readonly most: number;
   readonly taken: number;
   readonly each: number;
+  /** What is taken with so many more, where that is not in proportion. */
+  readonly used?: (more: number) => number;
 }
 
 /** A row; below 0 is none. */
@@ -144,6 +149,9 @@ function ofModule(book: Workbook, id: number): Question {
 interface TypeDraw {
   readonly connected: number;
   readonly demand: number;
+  readonly diversity: number;
+  /** When it starts [A]; unknown where its type does not say. */
+  readonly start: number;
 }
 
 function drawOf(book: Workbook, supply: number, typeId: number): TypeDraw {
@@ -151,36 +159,108 @@ function drawOf(book: Workbook, supply: number, typeId: number): TypeDraw {
   const draw = Number.isNaN(type('draw'))
     ? drawFromPower(type('power'), book.number('supplies', supply, 'voltage')) ?? NaN : type('draw');
   const diversity = Number.isNaN(type('diversity')) ? 1 : type('diversity');
-  return { connected: draw / 1000, demand: demandCurrent(draw / 1000, diversity) };
+  const connected = draw / 1000;
+  return { connected, demand: demandCurrent(connected, diversity), diversity, start: Math.max(connected, type('inrush')) };
 }
 
-function supplyLimits(book: Workbook, id: number, { demand }: TypeDraw): readonly [Limit, Limit] {
+/** What a run draws more than in proportion, as its voltage falls. */
+type More = (more: number) => number;
+
+const NO_MORE: More = () => 0;
+
+/** A limit of what also takes what a run draws more. */
+const withMore = (limit: Limit, more: More): Limit =>
+  more === NO_MORE ? limit : { ...limit, used: (count) => limit.taken + count * limit.each + more(count) };
+
+function supplyLimits(
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the usable current'),
+): readonly [Limit, Limit, Limit] {
   const own = (key: string) => book.number('supplies', id, key);
-  const usable = {
-    before: message('up to the usable current'), most: own('usable'), taken: own('demand'), each: demand,
-  };
-  return [usable, { ...usable, before: message('up to the rating of its fuse'), most: own('fuse') }];
+  const usable = { before, most: own('usable'), taken: own('demand'), each: draw.demand };
+  const fuse = { ...usable, before: message('up to the rating of its fuse'), most: own('fuse') };
+  return [withMore(usable, more), withMore(fuse, more), alone(usable, draw)];
 }
 
-function wayLimits(book: Workbook, id: number, draw: TypeDraw, before: string): readonly [Limit, Limit] {
-  const own = (key: string) => book.number('ways', id, key);
-  const rating = { before, most: own('rated'), taken: own('demand'), each: draw.demand };
-  return [rating, alone(rating, draw)];
-}
-
-function wayTarget(book: Workbook, id: number, draw: TypeDraw, before: string): Limit {
-  const [[limit], connected] = [wayLimits(book, id, draw, before), book.number('ways', id, 'connected')];
+/** How far the design aims to load a supply: its target, all of it at once, its start and what its ways need to act. */
+function supplyTarget(
+  book: Workbook, id: number, way: number, draw: TypeDraw, more: More, before: string = BEFORE_TARGET,
+): Limit {
+  const own = (key: string) => book.number('supplies', id, key);
+  const [usable, fuse] = supplyLimits(book, id, draw, NO_MORE);
+  const most = own('usable') * own('peak');
+  const others = book.members('ways', 'rail', id).filter((other) => other !== way).map((other): Limit => {
+    const of = (key: string) => book.number('ways', other, key);
+    return {
+      before: message('until another way of its rail may not act on a short circuit any more'),
+      most: of('available'), taken: of('trip') * of('rated'), each: draw.demand,
+    };
+  // Of one that may not act as it is that is told, and no room helps.
+  }).filter((limit) => !exceeds(limit.taken, limit.most));
   return aim(
-    { ...limit, most: limit.most * book.number('ways', id, 'target') }, atOnce(limit, connected, draw)
+    withMore({ ...usable, before, most: usable.most * own('target') }, more),
+    atOnce(usable, own('connected'), draw, more), atOnce(fuse, own('connected'), draw, more),
+    ...others.map((limit) => withMore(limit, more)),
+    ...book.value('supplies', id, 'overload') !== 'retries' ? [] : [{
+      before: message('until all of it together starts no more'), most, taken: startOn(book, id), each: draw.start,
+    }],
   );
 }
 
-/** What the cable of a run carries; how far the voltage falls follows from where along it a device stands. */
-function cableLimit(book: Workbook, id: number, { connected, demand }: TypeDraw): Limit {
+/** What everything on a supply asks for when all of it starts at once [A]; unknown where that is of a part of it. */
+function startOn(book: Workbook, id: number): number {
+  const devices = book.members('devices', 'rail', id).map((row) => {
+    const own = (key: string) => book.number('devices', row, key);
+    return startCurrent([{
+      quantity: own('qty'), drawAmps: own('unitDraw') / 1000,
+      inrushAmps: book.number('types', book.target('devices', row, 'type'), 'inrush'),
+    }]);
+  });
+  const outputs = book.members('outputs', 'rail', id).map((row) => book.number('outputs', row, 'current'));
+  return [...devices, ...outputs].reduce((sum, each) => sum + each, 0);
+}
+
+function wayLimits(
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the rating of its way'),
+): readonly [Limit, Limit] {
+  const own = (key: string) => book.number('ways', id, key);
+  const rating = { before, most: own('rated'), taken: own('demand'), each: draw.demand };
+  return [withMore(rating, more), alone(rating, draw)];
+}
+
+function wayTarget(
+  book: Workbook, id: number, draw: TypeDraw, more: More, before: string = message('up to the target of its way'),
+): Limit {
+  const own = (key: string) => book.number('ways', id, key);
+  const [limit] = wayLimits(book, id, draw, NO_MORE, before);
+  return aim(
+    withMore({ ...limit, most: limit.most * own('target') }, more), atOnce(limit, own('connected'), draw, more),
+    ...book.value('ways', id, 'kind') !== 'electronic' ? [] : [{
+      ...limit, before: message('until all of it together starts no more'), taken: own('start'),
+      each: Number.isNaN(draw.start) ? draw.connected : draw.start,
+    }],
+  );
+}
+
+/** What the cable of a run carries, and how far the voltage may fall on it until a device lacks it. */
+function cableLimits(book: Workbook, id: number, draw: TypeDraw, on: RunWithMore): readonly [Limit, Limit, Limit] {
   const own = (key: string) => book.number('runs', id, key);
-  return {
+  const lowest = book.number('supplies', book.target('runs', id, 'rail'), 'lowest');
+  const carries = {
     before: message('up to what its cable carries'), most: own('carries'), taken: own('current'),
-    each: book.value('runs', id, 'basis') === 'demand' ? demand : connected,
+    each: draw.connected, used: (more: number) => on(more).current,
+  };
+  return [carries, alone(carries, draw), {
+    before: message('until a device on its run has too little voltage'), most: lowest, taken: 0, each: draw.connected,
+    used: (more) => lowest - on(more).margin,
+  }];
+}
+
+/** How far the voltage of a run is to fall. */
+function dropLimit(book: Workbook, id: number, draw: TypeDraw, on: RunWithMore): Limit {
+  const most = book.number('runs', id, 'maxDrop') * book.number('supplies', book.target('runs', id, 'rail'), 'voltage');
+  return {
+    before: message('up to the drop that its run may have'), most, taken: 0, each: draw.connected,
+    used: (more) => on(more).drop,
   };
 }
 
@@ -200,48 +280,65 @@ function busLimit(book: Workbook, id: number, typeId: number): Limit {
 
 function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const draw = drawOf(book, id, typeId);
-  const [usable, fuse] = supplyLimits(book, id, draw);
-  const [connected, target] = ['connected', 'target'].map((key) => book.number('supplies', id, key)) as [number, number];
   return {
-    type: typeName(document, typeId), limits: [usable, fuse, alone(usable, draw)],
-    target: aim(
-      { ...usable, before: BEFORE_TARGET, most: usable.most * target },
-      atOnce(usable, connected, draw), atOnce(fuse, connected, draw)
-    ),
-    isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]],
-    ...(
-      Number.isNaN(book.number('supplies', id, 'fullUpTo'))
-        ? {}
-        : { remark: message('That more load makes its enclosure warmer is not taken into account.') }
-    ),
+    type: typeName(document, typeId), limits: supplyLimits(book, id, draw, NO_MORE),
+    target: supplyTarget(book, id, -1, draw, NO_MORE),
+    isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]], ...warmthRemark(book, id),
   };
 }
 
-function ofRun(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const draw = drawOf(book, book.target('runs', id, 'rail'), typeId);
-  const cable = cableLimit(book, id, draw);
+/** What is said of a supply in an enclosure. */
+const warmthRemark = (book: Workbook, supply: number): Pick<Question, 'remark'> =>
+  book.target('supplies', supply, 'enclosure') < 0
+    ? {} : { remark: message('That more load makes its enclosure warmer is not taken into account.') };
+
+/** More of a type on a run, at one place or at its far end, with all that the run hangs on. */
+function ofRun(
+  document: ScheduleDocument, book: Workbook, id: number, typeId: number, distance: CellValue = null,
+): Question & { readonly onRail: readonly Limit[] } {
+  const rail = book.target('runs', id, 'rail');
+  const draw = drawOf(book, rail, typeId);
+  const on = runWithMore(book, id, typeId, draw, distance);
+  // While its cable is not known, no more is reckoned with, and there may be less room.
+  const isKnownExtra = !Number.isNaN(on(0).extra);
+  const more: More = isKnownExtra ? (count) => on(count).extra - on(0).extra : NO_MORE;
+  const cable = cableLimits(book, id, draw, on);
   const ways = ['way', 'secondWay'].map((by) => book.target('runs', id, by)).filter((way, at) => at === 0 || way >= 0);
-  const target = aim(...ways.map((way) => wayTarget(book, way, draw, message('up to the target of its way'))) as [Limit]);
+  const aims = [
+    ...ways.map((way) => wayTarget(book, way, draw, more)), dropLimit(book, id, draw, on),
+    supplyTarget(book, rail, ways[0]!, draw, more, message('up to the target of its rail')),
+  ].filter(isKnown);
+  const onRail = supplyLimits(book, rail, draw, more, message('up to the usable current of its rail'));
   return {
+    onRail,
     type: typeName(document, typeId), limits: [
-      cable, alone(cable, draw),
+      ...cable,
       // How two ways share one more hangs on its place: either has room for all of it.
-      ...ways.flatMap((way) => wayLimits(book, way, draw, message('up to the rating of its way'))),
+      ...ways.flatMap((way) => wayLimits(book, way, draw, more)),
+      ...onRail,
     ],
-    target: isKnown(target) ? target : cable,
-    isPartial: book.isPartial('runs', id, 'current')
+    target: aims.length === 0 ? cable[0] : tightest(aims),
+    isPartial: !isKnownExtra || book.isPartial('runs', id, 'current') || book.isPartial('supplies', rail, 'demand')
       || ways.some((way) => way >= 0 && book.isPartial('ways', way, 'demand')),
-    places: [['runs', id], ...ways.map((way): Place => ['ways', way])],
-    remark: VOLTAGE_REMARK,
+    places: [['runs', id], ['supplies', rail], ...ways.map((way): Place => ['ways', way])],
+    remark: AT_END,
   };
 }
 
 function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
-  const draw = drawOf(book, book.target('ways', id, 'rail'), typeId);
+  const rail = book.target('ways', id, 'rail');
+  const draw = drawOf(book, rail, typeId);
   return {
-    type: typeName(document, typeId), limits: wayLimits(book, id, draw, message('up to the rating')),
-    target: wayTarget(book, id, draw, BEFORE_TARGET), isPartial: book.isPartial('ways', id, 'demand'),
-    places: [['ways', id]],
+    type: typeName(document, typeId), limits: [
+      ...wayLimits(book, id, draw, NO_MORE, message('up to the rating')),
+      ...supplyLimits(book, rail, draw, NO_MORE, message('up to the usable current of its rail')),
+    ],
+    target: aim(
+      wayTarget(book, id, draw, NO_MORE, BEFORE_TARGET),
+      supplyTarget(book, rail, id, draw, NO_MORE, message('up to the target of its rail'))
+    ),
+    isPartial: book.isPartial('ways', id, 'demand') || book.isPartial('supplies', rail, 'demand'),
+    places: [['ways', id], ['supplies', rail]],
   };
 }
 
@@ -269,20 +366,20 @@ function ofDevice(document: ScheduleDocument, book: Workbook, id: number): Quest
   if (question === undefined || !isKnown(question.limits[0]!)) {
     return branch < 0 ? undefined : ofBranch(document, book, branch, type);
   }
-  const onRun = run < 0 ? [] : [ofRun(document, book, run, type)];
+  const onRun = run < 0 ? { ...question, onRail: [] } : ofRun(document, book, run, type, book.value('devices', id, 'distance'));
   const onBranch = branch < 0 ? [] : [{
     ...ofBranch(document, book, branch, type),
     limits: [
       branchLimit(book, branch, type, message('up to the limit of its branch')), busLimit(book, branch, type),
     ],
   }];
-  const places = [question, ...onRun, ...onBranch];
+  const places = [onRun, ...onBranch];
+  const { limits, target, onRail } = onRun;
   return {
     ...question,
-    limits: places.flatMap(({ limits }) => limits),
-    target: aim(question.target, ...[...onRun, ...onBranch].map(({ target }) => target)),
+    limits: [...onRail, ...limits, ...onBranch.flatMap((each) => each.limits)],
+    target: aim(target, ...onBranch.map((each) => each.target)),
     isPartial: places.some(({ isPartial }) => isPartial), places: places.flatMap((place) => place.places),
-    ...(run < 0 ? {} : { remark: VOLTAGE_REMARK }),
   };
 }
 
@@ -291,10 +388,22 @@ function typeName(document: ScheduleDocument, typeId: number): string {
   return row === undefined ? '' : tagOf('types', row);
 }
 
-const isKnown = ({ most, taken, each }: Limit): boolean => !Number.isNaN(most + taken + each);
+const isKnown = ({ most, taken, each, used }: Limit): boolean =>
+  !Number.isNaN(most + taken + each + (used === undefined ? 0 : used(0) + used(1)));
 
-function roomBelow({ most, taken, each }: Limit): number | null {
-  return exceeds(taken, most) ? 0 : roomForMore(most, taken, each);
+function roomBelow({ most, taken, each, used }: Limit): number | null {
+  if (used === undefined || each === 0) return exceeds(taken, most) ? 0 : roomForMore(most, taken, each);
+  const isTooMuch = (more: number) => exceeds(used(more), most);
+  if (isTooMuch(0)) return 0;
+  let fails = 1;
+  while (!isTooMuch(fails)) if ((fails *= 2) > MANY) return null;
+  let holds = Math.floor(fails / 2);
+  while (fails - holds > 1) {
+    const middle = (holds + fails) >> 1;
+    if (isTooMuch(middle)) fails = middle;
+    else holds = middle;
+  }
+  return holds;
 }
 
 /** The limit that leaves the least room. */
@@ -307,11 +416,12 @@ function tightest(limits: readonly Limit[]): Limit {
 const aim = (target: Limit, ...others: readonly Limit[]): Limit => tightest([target, ...others.filter(isKnown)]);
 
 /** The same limit for everything at once: beyond it, what is there lives on diversity. */
-const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw): Limit =>
-  ({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected });
+const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw, more: More): Limit =>
+  withMore({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected }, more);
 
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
-const alone = (limit: Limit, { connected }: TypeDraw): Limit => ({ ...limit, taken: connected, each: 0 });
+const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit =>
+  ({ before, most, taken: connected, each: 0 });
 
 function answer(question: Question, words: Words, isOver: (question: Question) => boolean): Room | undefined {
   const { type, said: sentences, limits, target, isPartial, remark } = question;

@@ -5,13 +5,16 @@ import type { Finding, Standing } from './finding.ts';
 import type { ChecksMade } from './findings.ts';
 import { STATE_WORDS } from './state-words.ts';
 
+/** What became of the checks of a row; of those that wait, what they wait for: «Inrush of the relay output K1.3». */
+type Made = Omit<ChecksMade, 'waiting'> & { readonly waiting: readonly string[] };
+
 /**
  * Explains the status of a row.
  * @param deciding the findings that make it what it is; none where it is within limits.
  * @param made what became of its checks.
  */
 export function explainStatus(
-  sheet: SheetName, status: Standing, deciding: readonly Finding[], made: ChecksMade, words: Words,
+  sheet: SheetName, status: Standing, deciding: readonly Finding[], made: Made, words: Words,
 ): Explanation {
   const checks = checksMade(sheet, made, words);
   const reasons = deciding.length === 0
@@ -36,17 +39,19 @@ const NOT_JUDGED: Partial<Readonly<Record<SheetName, string>>> = {
   outputs: message('not judged here: the cable to its load'),
 };
 
-/** «6 checks made; 1 check waits for: Conductor; not asked for while nothing is entered: Fuse» */
-function checksMade(sheet: SheetName, { made, waiting, unasked }: ChecksMade, words: Words): string {
-  const titles = (keys: readonly string[]) =>
-    [...new Set(keys)].map((key) => words.text(columnOf(sheet, key).title)).join(', ');
+/** «6 checks made; 1 waits for: Inrush of the relay output K1.3; not asked for while nothing is entered: Fuse» */
+function checksMade(sheet: SheetName, { made, waiting, unasked }: Made, words: Words): string {
   return [
     words.say('{n, plural, =0 {no check} one {# check} other {# checks}} of its limits made', { n: made }),
     ...(waiting.length === 0 ? [] : [words.say(
-      '{n, plural, one {# waits} other {# wait}} for: {columns}', { n: waiting.length, columns: titles(waiting) }
+      '{n, plural, one {# waits} other {# wait}} for: {columns}', {
+        n: waiting.length, columns: [...new Set(waiting)].join(', '),
+      }
     )]),
     ...(unasked.length === 0 ? []
-      : [words.say('not asked for while nothing is entered: {columns}', { columns: titles(unasked) })]),
+      : [words.say('not asked for while nothing is entered: {columns}', {
+        columns: unasked.map((key) => words.text(columnOf(sheet, key).title)).join(', '),
+      })]),
     ...(NOT_JUDGED[sheet] === undefined ? [] : [words.say<string>(NOT_JUDGED[sheet])]),
   ].reduce((one, other) => words.say('{one}; {other}', { one, other }));
 }

@@ -1,4 +1,4 @@
-import type { Keys, Touched, Workbook } from '../engine/index.ts';
+import type { CellPlace, Keys, Touched, Workbook } from '../engine/index.ts';
 import {
   findColumn, isAcceptanceOf, isBlank, SCHEMA, SHEET_NAMES, tagOf, type Change, type Column, type Row,
   type ScheduleDocument, type SheetName,
@@ -30,8 +30,8 @@ const DECIDING: Readonly<Record<SheetName, readonly number[]>> = bySheet((sheet)
 /** What became of the checks of limits of a row. */
 export interface ChecksMade {
   readonly made: number;
-  /** Keys of the cells that they wait for, or that name the row with the missing input; one for each check. */
-  readonly waiting: readonly string[];
+  /** What waits: the key of the cell, and where what it lacks is to be looked for if not there. */
+  readonly waiting: readonly { readonly key: string; readonly lacks: readonly CellPlace[] }[];
   /** Keys of inputs that may be empty, without which a check does not apply. */
   readonly unasked: readonly string[];
 }
@@ -126,14 +126,18 @@ export class Findings {
       if (inStatus !== true || severity === 'incomplete') return;
       const reader = new RowReader(sheet, place, this.#source, false);
       find(reader.at(row));
-      const empty = [...reader.lacking, ...(needs === undefined ? [] : [needs])]
+      const empty = [...reader.lacking.keys(), ...(needs === undefined ? [] : [needs])]
         .filter((key) => isLeftOut(row, findColumn(sheet, key)));
       for (const key of empty) unasked.add(key);
       if (empty.length === 0 && reader.lacking.size === 0) made += 1;
     });
-    const waiting = CHECKS[sheet].filter(({ inStatus, severity }, place) =>
-      inStatus === true && severity === 'incomplete' && this.#kept[sheet][place]!.has(id));
-    return { made, waiting: waiting.map(({ key }) => key), unasked: [...unasked] };
+    const waiting = CHECKS[sheet].flatMap(({ inStatus, severity, key, find, elsewhere }, place) => {
+      if (inStatus !== true || severity !== 'incomplete' || !this.#kept[sheet][place]!.has(id)) return [];
+      const reader = new RowReader(sheet, place, this.#source, false);
+      find(reader.at(row));
+      return [{ key, lacks: elsewhere === true ? [...reader.awaited, [sheet, id, key] as const] : [] }];
+    });
+    return { made, waiting, unasked: [...unasked] };
   }
 
   /**
@@ -182,7 +186,7 @@ export class Findings {
     this.#kept = bySheet((sheet) => CHECKS[sheet].map(() => new Map<number, Kept>()));
     this.#source = {
       document, book, words, reads: this.#reads, waiting: new Waiting(document, book),
-      facts: new Facts(document, book),
+      facts: new Facts(document, book), checks: CHECKS,
     };
     for (const sheet of SHEET_NAMES) this.#standings[sheet].clear();
     for (const sheet of SHEET_NAMES) this.#checkEvery(sheet, document.rows(sheet).map(({ id }) => id));

@@ -1,9 +1,10 @@
-import { figureOf, type Argument, type TypedFault, type Workbook } from '../engine/index.ts';
+import { figureOf, type Argument, type CellPlace, type TypedFault, type Workbook } from '../engine/index.ts';
 import {
   columnOf, SCHEMA, tagOf, type CellValue, type InputColumn, type Row, type ScheduleDocument, type SheetName,
 } from '../schedule/index.ts';
 import type { ValuesOf, Words } from '../words/index.ts';
 import type { Facts, Gathering } from './facts.ts';
+import type { Only } from './only.ts';
 import type { Reads } from './reads.ts';
 import { TAGGED, UNTAGGED } from './row-names.ts';
 import type { Waiting, WaitingRows } from './waiting.ts';
@@ -16,6 +17,26 @@ export interface ReaderSource {
   readonly reads: Reads;
   readonly waiting: Waiting;
   readonly facts: Facts;
+  readonly checks: Readonly<Record<SheetName, readonly StatusCheck[]>>;
+}
+
+/** What of a check tells whether it finds something in a row. */
+interface StatusCheck {
+  readonly rule: string;
+  readonly key: string;
+  readonly severity: string;
+  readonly inStatus?: true;
+  readonly needs?: string;
+  readonly only?: Only;
+  readonly find: (row: RowReader) => { readonly value: CellValue; readonly limit: CellValue } | undefined;
+}
+
+/** Something that counts against a row. */
+export interface Against {
+  readonly key: string;
+  readonly severity: string;
+  readonly value: CellValue;
+  readonly limit: CellValue;
 }
 
 const NONE = new Float64Array(0);
@@ -28,21 +49,31 @@ export class RowReader {
   readonly sheet: SheetName;
   readonly words: Words;
   readonly #source: ReaderSource;
+  readonly #check: number;
   readonly #noted: Set<string>;
   readonly #speaks: boolean;
+  /** Numbers that the row is tried with, in the place of its own. */
+  readonly #tried: Readonly<Record<string, number>>;
   /** Columns of numbers that have been read: most of what checks read of rows in which they find nothing. */
   readonly #numbers = new Map<string, Float64Array>();
   #row!: Row;
-  readonly #lacking = new Set<string>();
+  readonly #lacking = new Map<string, CellPlace>();
+  readonly #awaited = new Map<string, CellPlace>();
 
   /**
    * @param check place of the check among those of the sheet.
    * @param speaks whether sentences are wanted; without them they are empty.
+   * @param tried numbers of its rows that count in the place of their own, by key.
    */
-  constructor(sheet: SheetName, check: number, source: ReaderSource, speaks: boolean) {
+  constructor(
+    sheet: SheetName, check: number, source: ReaderSource, speaks: boolean,
+    tried: Readonly<Record<string, number>> = {},
+  ) {
     this.sheet = sheet;
     this.words = source.words;
+    this.#check = check;
     this.#source = source;
+    this.#tried = tried;
     this.#noted = source.reads.own(sheet)[check]!;
     this.#speaks = speaks;
   }
@@ -54,8 +85,18 @@ export class RowReader {
   }
 
   /** Numbers that this check read and that are not known, by key or reference, so that it could not be made. */
-  get lacking(): ReadonlySet<string> {
+  get lacking(): ReadonlyMap<string, CellPlace> {
     return this.#lacking;
+  }
+
+  /** What it read that is not known, or not as a whole: where it looks for what is missing. */
+  get awaited(): readonly CellPlace[] {
+    return [...this.#awaited.values(), ...this.#lacking.values()];
+  }
+
+  /** Notes that the row waits for a cell, of its own or of another row. */
+  awaits(...place: CellPlace): void {
+    this.#awaited.set(place[2], place);
   }
 
   /** Says a message in the language of the schedule; `{name}` in it is the name of the row. */
@@ -78,11 +119,12 @@ export class RowReader {
 
   value(key: string): CellValue {
     this.#note(key);
-    return this.#source.book.value(this.sheet, this.#row.id, key);
+    return this.#tried[key] ?? this.#source.book.value(this.sheet, this.#row.id, key);
   }
 
   /** A number of the row; `null` when it is unknown. */
   number(key: string): number | null {
+    if (key in this.#tried) return this.#tried[key]!;
     let numbers = this.#numbers.get(key);
     if (numbers === undefined) {
       this.#note(key);
@@ -90,19 +132,23 @@ export class RowReader {
     }
     const value = numbers[this.#row.id];
     if (value !== undefined && !Number.isNaN(value)) return value;
-    this.#lacking.add(key);
+    this.#lacking.set(key, [this.sheet, this.#row.id, key]);
     return null;
   }
 
   /** How many rows a total lacks. */
   missing(key: string): number {
     this.#note(key);
-    return this.#source.book.missing(this.sheet, this.#row.id, key);
+    const missing = this.#source.book.missing(this.sheet, this.#row.id, key);
+    if (missing > 0) this.awaits(this.sheet, this.#row.id, key);
+    return missing;
   }
 
   isPartial(key: string): boolean {
     this.#note(key);
-    return this.#source.book.isPartial(this.sheet, this.#row.id, key);
+    const isPartial = this.#source.book.isPartial(this.sheet, this.#row.id, key);
+    if (isPartial) this.awaits(this.sheet, this.#row.id, key);
+    return isPartial;
   }
 
   /** Why the formula in a cell has no result, if it has none. */
@@ -121,6 +167,21 @@ export class RowReader {
     return this.#source.facts.of(gathering, this.#row.id);
   }
 
+  /**
+   * What would count in its status if numbers of the row were these, and all else as it is.
+   * @param but rules that are left out
+   */
+  against(numbers: Readonly<Record<string, number>>, but: ReadonlySet<string>): Against[] {
+    const { checks, document, book } = this.#source;
+    const sight = { sheet: this.sheet, columns: book.columns(this.sheet), book, document };
+    return checks[this.sheet].flatMap(({ rule, key, severity, inStatus, needs, only, find }) => {
+      if (inStatus !== true || but.has(rule) || (needs !== undefined && this.own(needs) === null)) return [];
+      if (only?.of([this.#row.id], sight).length === 0) return [];
+      const found = find(new RowReader(this.sheet, this.#check, this.#source, false, numbers).at(this.#row));
+      return found === undefined ? [] : [{ key, severity, value: found.value, limit: found.limit }];
+    });
+  }
+
   /** Outcome of the row that is no figure. */
   get outcome(): string | undefined {
     for (const { gives } of SCHEMA[this.sheet].solutions ?? []) for (const key of gives) this.#note(key);
@@ -129,14 +190,16 @@ export class RowReader {
 
   /** Whether a reference, its own or one taken over, names a row. */
   names(reference: string): boolean {
-    return this.#target(reference) >= 0;
+    return this.target(reference) >= 0;
   }
 
   /** A number of the row that a reference names; `null` when it is unknown. */
   numberOf(reference: string, key: string): number | null {
     const value = this.valueOf(reference, key);
     if (typeof value === 'number') return value;
-    this.#lacking.add(reference);
+    const target = this.target(reference);
+    this.#lacking.set(reference,
+      target < 0 ? [this.sheet, this.#row.id, reference] : [this.#sheetOf(reference), target, key]);
     return null;
   }
 
@@ -167,6 +230,7 @@ export class RowReader {
   partialBehind({ by, sheet, key }: Argument): string | undefined {
     const target = by === undefined ? -1 : this.#read(by, key);
     if (target < 0 || !this.#source.book.isPartial(sheet, target, key)) return undefined;
+    this.awaits(sheet, target, key);
     this.#read(by!, SCHEMA[sheet].tag);
     return this.figure(sheet, target, key);
   }
@@ -197,7 +261,8 @@ export class RowReader {
     this.#noted.add(key);
   }
 
-  #target(reference: string): number {
+  /** Id of the row that a reference names; -1 when it names none. */
+  target(reference: string): number {
     this.#note(reference);
     return this.#source.book.target(this.sheet, this.#row.id, reference);
   }
@@ -205,7 +270,7 @@ export class RowReader {
   /** Notes that a column behind a reference is read. @returns id of the row that it names. */
   #read(reference: string, key: string): number {
     this.#note(this.#source.reads.note(this.sheet, reference, key));
-    return this.#target(reference);
+    return this.target(reference);
   }
 
   #sheetOf(reference: string): SheetName {

@@ -1,4 +1,5 @@
 import { startCurrent, type Starting } from '../electrical/index.ts';
+import type { CellPlace } from '../engine/index.ts';
 import { grouped, tagOf, type CellValue } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
 
@@ -6,8 +7,9 @@ import type { Gathering } from './facts.ts';
 export interface StartUp {
   /** Sum over the rows that are known [A]. */
   readonly amps: number;
-  /** Rows of which it is not known. */
+  /** Rows of which it is not known, and where to look for what the first of them lacks. */
   readonly missing: number;
+  readonly lacks?: CellPlace;
   /**
    * What is asked for at the most where the rows that ask for most start later than all others, one of them or more.
    */
@@ -30,7 +32,7 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
   ],
   gather: (document, book) => {
     const asked = new Set(document.rows(sheet).filter(({ cells }) => cells[key] === isAsked).map(({ id }) => id));
-    const rows: { readonly behind: number; readonly tag: string; readonly starting: Starting }[] = [];
+    const rows: (StartingRow & { readonly behind: number })[] = [];
     if (asked.size === 0) return new Map();
     const [rails, types] = [book.targets('devices', 'rail'), book.targets('devices', 'type')];
     const runs = book.targets('devices', 'run');
@@ -46,7 +48,9 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       // A supply waits for an inrush that is not known; on a way it counts with what is drawn, as its column has it.
       const inrushAmps = by === 'way' && Number.isNaN(inrush) ? 0 : inrush;
       const starting = { quantity: own('qty'), drawAmps: own('unitDraw') / 1000, inrushAmps };
-      for (const id of behind) rows.push({ behind: id, tag: tagOf('devices', row), starting });
+      const place: CellPlace = Number.isNaN(inrushAmps) && type >= 0 ? ['types', type, 'inrush']
+        : ['devices', row.id, Number.isNaN(starting.quantity) ? 'qty' : 'unitDraw'];
+      for (const id of behind) rows.push({ behind: id, tag: tagOf('devices', row), starting, place });
     }
     if (by === 'rail') {
       // The inrush of an output is the peak that its contact makes, too short to count here: see `inrush` of types.
@@ -54,7 +58,8 @@ const on = (sheet: 'supplies' | 'ways', by: 'rail' | 'way', key: string, isAsked
       for (const row of document.rows('outputs')) {
         const starting = { quantity: 1, drawAmps: book.number('outputs', row.id, 'current'), inrushAmps: 0 };
         const supply = behind[row.id]!;
-        if (asked.has(supply)) rows.push({ behind: supply, tag: tagOf('outputs', row), starting });
+        const place: CellPlace = ['outputs', row.id, 'current'];
+        if (asked.has(supply)) rows.push({ behind: supply, tag: tagOf('outputs', row), starting, place });
       }
     }
     return new Map([...grouped(rows, ({ behind }) => behind)].map(([id, all]) => [id, startUpOf(all)]));
@@ -68,10 +73,17 @@ export const START_UPS = {
   supplies: on('supplies', 'rail', 'overload', 'retries'), ways: on('ways', 'way', 'kind', 'electronic'),
 };
 
-function startUpOf(rows: readonly { readonly tag: string; readonly starting: Starting }[]): StartUp {
-  const each = rows.map(({ tag, starting }) => {
+/** One row that starts with the rest, and the cell where to look for what it lacks. */
+interface StartingRow {
+  readonly tag: string;
+  readonly starting: Starting;
+  readonly place: CellPlace;
+}
+
+function startUpOf(rows: readonly StartingRow[]): StartUp {
+  const each = rows.map(({ tag, starting, place }) => {
     const { quantity, drawAmps } = starting;
-    return { tag, amps: startCurrent([starting]), running: quantity * drawAmps, starting };
+    return { tag, amps: startCurrent([starting]), running: quantity * drawAmps, starting, place };
   });
   const known = each.filter(({ amps }) => !Number.isNaN(amps)).sort((one, other) => other.amps - one.amps);
   const [amps, running] = [startCurrent(known.map(({ starting }) => starting)), sum(known.map((row) => row.running))];
@@ -80,10 +92,11 @@ function startUpOf(rows: readonly { readonly tag: string; readonly starting: Sta
     const [starts, runs] = [sum(last.map((row) => row.amps)), sum(last.map((row) => row.running))];
     return { tags: last.map(({ tag }) => tag), amps: Math.max(amps - starts, starts + running - runs) };
   });
+  const lacking = each.find((row) => Number.isNaN(row.amps));
   const most = Math.max(0, ...known.map(({ starting }) =>
     startCurrent([{ ...starting, quantity: 1 }]) - starting.drawAmps));
   return {
-    amps, missing: each.length - known.length, oneByOne: running + most,
+    amps, missing: each.length - known.length, oneByOne: running + most, ...lacking && { lacks: lacking.place },
     later: later.filter(({ tags }) => tags.length < known.length && !tags.includes('')),
   };
 }

@@ -95,7 +95,7 @@ const CALLED: Readonly<Partial<Record<string, string>>> = {
   'dc': 'DC', 'dcCoil': 'DC coil', 'free': 'free-standing', 'wall': 'on a wall', 'row-end-free': 'end of a row',
   'row-end-wall': 'end of a row on a wall', 'row-middle-free': 'middle of a row',
   'row-middle-wall': 'middle of a row on a wall',
-  'row-middle-wall-covered': 'middle of a row on a wall with a covered top',
+  'row-middle-wall-covered': 'middle of a row on a wall with a covered top', 'flush': 'let into a wall',
 };
 
 /** English, which needs no catalogue. */

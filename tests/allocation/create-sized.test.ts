@@ -30,9 +30,9 @@ describe('sizing by panel', () => {
   test('counts each by itself, at the target of its last rail', async () => {
     // P1: 5 A at 50 % need 10 A. P2: 4 A at 80 % need 5 A. Ways: 10 and 8 lamps of 0.5 A, six on a way of 4 A × 0.8.
     expect(await short(scheduleOf(sheets))).toEqual([
-      ['P1', 'Supply 24 V, lighting, 10 A', 1], ['P1', 'Way 24 V, lighting, electronic, 4 A', 2],
+      ['P1', 'Supply 24 V, lighting, 10 A', 1], ['P1', 'Way 24 V, lighting, electronic, 4 A', 2], ['P1', 'Mains feed 230 V, B 16', 1],
       ['P1', 'Mounting rail [mm]', 50],
-      ['P2', 'Supply 24 V, lighting, 5 A', 1], ['P2', 'Way 24 V, lighting, electronic, 4 A', 2],
+      ['P2', 'Supply 24 V, lighting, 5 A', 1], ['P2', 'Way 24 V, lighting, electronic, 4 A', 2], ['P2', 'Mains feed 230 V, B 16', 1],
     ]);
   });
 
@@ -45,7 +45,7 @@ describe('sizing by panel', () => {
     expect(await short(schedule)).toEqual([
       // 8 A at 80 % need 10 A; 16 lamps on ways of 6; 0.6 A need 2.5 A.
       [null, 'Supply 24 V, lighting, 10 A', 1], [null, 'Way 24 V, lighting, electronic, 4 A', 3],
-      [null, 'Supply 24 V, control, 2.5 A', 1], [null, 'Way 24 V, control, electronic, 4 A', 1],
+      [null, 'Supply 24 V, control, 2.5 A', 1], [null, 'Way 24 V, control, electronic, 4 A', 1], [null, 'Mains feed 230 V, B 16', 1],
       [null, 'Bus branch, 12 nodes', 1], [null, 'Relay module, K5, 8 ways', 1], [null, 'Mounting rail [mm]', 20],
     ]);
     expect(await short(schedule, { extension: 0.25 })).toEqual([
@@ -53,7 +53,7 @@ describe('sizing by panel', () => {
       [null, 'Supply 24 V, lighting, 10 A', 1], [null, 'Supply 24 V, lighting, 5 A', 1],
       // 12 lamps on two ways and 4 on one; a quarter more of each, rounded up.
       [null, 'Way 24 V, lighting, electronic, 4 A', 5],
-      [null, 'Supply 24 V, control, 2.5 A', 1], [null, 'Way 24 V, control, electronic, 4 A', 2],
+      [null, 'Supply 24 V, control, 2.5 A', 1], [null, 'Way 24 V, control, electronic, 4 A', 2], [null, 'Mains feed 230 V, B 16', 1],
       // 12 nodes × 1.25 = 15 on branches of 12; 10 outputs; two couplers of 20 mm and a quarter more.
       [null, 'Bus branch, 12 nodes', 2], [null, 'Relay module, K5, 8 ways', 1], [null, 'Relay module, K5, 4 ways', 1],
       [null, 'Mounting rail [mm]', 50],
@@ -82,7 +82,7 @@ describe('«Create these»', () => {
     const before = schedule.content();
     const { changes, made } = await createSized(schedule, { lists });
     // 11 A at 80 % need 13.75 A: 10 + 5; 0.75 A: 2.5 A. 15 nodes on branches of 10. 2 outputs on a module of 4.
-    expect(made).toMatchObject({ enclosures: 0, supplies: 3, branches: 2, modules: 1 });
+    expect(made).toMatchObject({ enclosures: 0, feeds: 1, supplies: 3, branches: 2, modules: 1 });
     schedule.act('Create', changes);
     const { sheets } = schedule.content();
     expect(sheets.supplies!.map(({ rail, purpose, rated, enclosure }) => [rail, purpose, rated, enclosure])).toEqual([
@@ -113,8 +113,28 @@ describe('«Create these»', () => {
     const { sheets } = schedule.content();
     expect(sheets.enclosures).toEqual([{ enclosure: 'P1' }]);
     // 5 A at 80 % need 6.25 A: 10 A with a spare unit; the fuse of the 5 A supply is not taken over.
-    expect(sheets.supplies![1]).toEqual({ rail: 'HL5', purpose: 'lighting', rated: 10, redundant: true, units: 2, enclosure: 'P1' });
+    expect(sheets.supplies![1]).toEqual({ rail: 'HL5', purpose: 'lighting', rated: 10, redundant: true, units: 2, enclosure: 'P1', feed: 'X1' });
+    expect(sheets.feeds).toEqual([{ feed: 'X1', rated: 16, curve: 'B', enclosure: 'P1' }]);
     expect(sheets.devices![0]).toEqual({ ref: 'D1', type: 'Lamp', qty: 4, rail: 'HL4' });
+  });
+
+  test('makes feeds that stand the start of the supplies on them, and leaves those of others alone', async () => {
+    const schedule = scheduleOf({
+      types: [lamp], feeds: [{ feed: 'F1', rated: 16, curve: 'C', width: 18, note: 'Hall' }],
+      supplies: [{
+        rail: 'L1', purpose: 'lighting', rated: 5, efficiency: 0.9, inputPowerFactor: 0.95, inputInrush: 40, feed: 'F1',
+      }],
+      devices: [{ ref: 'D1', type: 'Lamp', qty: 8, rail: 'L1' }, { ref: 'D2', type: 'Lamp', qty: 40 }],
+    });
+    const { changes, made } = await createSized(schedule, { lists: { ...lists, ratings: [5] } });
+    schedule.act('Create', changes);
+    // 20 A in supplies of 4 A: five. Two of 40 A on a breaker C 16, which stands 112.8 A.
+    expect(made).toMatchObject({ feeds: 3, supplies: 5 });
+    const { feeds, supplies } = schedule.content().sheets;
+    expect(feeds!.slice(1).map(({ feed, note, width }) => [feed, note, width]))
+      .toEqual(['F2', 'F3', 'F4'].map((tag) => [tag, undefined, 18]));
+    expect(supplies!.map(({ feed }) => feed).sort()).toEqual(['F1', 'F2', 'F2', 'F3', 'F3', 'F4']);
+    expect(schedule.rows('feeds').map(({ id }) => schedule.value('feeds', id, 'status'))).toEqual(['ok', 'ok', 'ok', 'ok']);
   });
 
   test('whatever the counts: no device is lost, everything placed is within its target, and once is enough', async () => {

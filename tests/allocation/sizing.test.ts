@@ -13,7 +13,7 @@ const sensor: Cells = { type: 'Sensor', purpose: 'control', draw: 50, nodes: 1 }
 
 async function counts(sheets: Parameters<typeof scheduleOf>[0], options = {}): Promise<[string, number][]> {
   const rows = await sizePanel(scheduleOf(sheets), { lists, ...options });
-  return rows.filter(({ item }) => !item.startsWith('Way ')).map(({ item, quantity }) => [item, quantity]);
+  return rows.filter(({ item }) => !/^(Way|Mains feed) /.test(item)).map(({ item, quantity }) => [item, quantity]);
 }
 
 describe('sizing', () => {
@@ -37,8 +37,10 @@ describe('sizing', () => {
       ['Supply 24 V, lighting, 10 A', 2], ['Supply 24 V, lighting, 5 A', 2],
       // Demand of one lamp 0.25 A: 10 × 0.9 × 0.8 = 7.2 A hold 28, 5 A 14 at most; a way of 4 A × 0.8 holds 12.
       ['Way 24 V, lighting, electronic, 4 A', expect.toSatisfy((count: number) => count === 4 || count === 5)],
+      // Two units of each: 4 of 3 allowed on a breaker B 16.
+      ['Mains feed 230 V, B 16', 2],
     ]);
-    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at the same time takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. Feeds with their breakers, and what cables make devices draw more are not counted.');
+    expect(rows[0]!.why).toBe('Demand 10.00 A at a target of 80 % needs 13.89 A of rating; 15.00 A in 2 is the least number and, with it, the smallest total rating of those kept, with whole devices on each. As on rail L1, 90 % of a rating may be used, and each supply has one unit more as a spare: 4 units. It lives on diversity: everything at the same time takes 20.00 A, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down. What cables make devices draw more is not counted.');
     expect(await counts(sheets([rail])))
       .toEqual([['Supply 24 V, lighting, 10 A', 1], ['Supply 24 V, lighting, 5 A', 1]]);
     // At a target of 40 % they need 27.78 A: three of 10 A. A rail too hot to be used says nothing.
@@ -78,11 +80,42 @@ describe('sizing', () => {
   test('says how many nodes there are where no branch has a limit, and makes none up', async () => {
     const devices = [{ type: 'Sensor', qty: 30 }, { type: 'Sensor', qty: 12 }];
     const rows = await sizePanel(scheduleOf({ types: [sensor], branches: [{ branch: 'B1' }], devices }), { lists });
-    expect(rows.slice(2)).toEqual([{
+    expect(rows.slice(3)).toEqual([{
       panel: null,
       item: 'Nodes on bus branches without a limit', quantity: 42,
       why: 'No branch has a known limit, so how many are needed is not known. Enter the most nodes that a branch may carry.',
     }]);
+  });
+
+  // 36 A of demand in supplies of 5 A, each loaded to 4 A: 9 of them.
+  const NINE = { types: [{ ...lamp, diversity: 1 }], devices: [{ type: 'Lamp', qty: 72 }] };
+  const rail = { rail: 'L1', purpose: 'lighting', rated: 5, efficiency: 0.9, inputPowerFactor: 0.95, feed: 'F1' };
+  const feedsOf = async (supply: Cells, feed: Cells) => {
+    const sheets = { ...NINE, supplies: [{ ...rail, ...supply }], feeds: [{ feed: 'F1', ...feed }] };
+    return (await sizePanel(scheduleOf(sheets), { lists: { ratings: [5], ways: [4] } }))
+      .filter(({ item }) => item.startsWith('Mains feed'));
+  };
+
+  test.each<[string, Cells, Cells, [string, number]]>([
+    // 24 V × 5 A ÷ (0.9 × 230 V × 0.95) = 0.61 A each, 5.5 A of all.
+    ['a maker’s 5 on B 16 are 8 on C 16, as 5 × 5 ÷ 3 = 8.3', { maxOnB16: 5 }, { rated: 16, curve: 'C' }, ['Mains feed 230 V, C 16', 2]],
+    ['and 5 on B 16', { maxOnB16: 5 }, { rated: 16, curve: 'B' }, ['Mains feed 230 V, B 16', 2]],
+    ['40 A of inrush: two on C 16, which stands 1.41 × 16 × 5 = 112.8 A', { inputInrush: 40 }, { rated: 16, curve: 'C' }, ['Mains feed 230 V, C 16', 5]],
+    ['one on B 16, which stands 67.7 A', { inputInrush: 40 }, { rated: 16, curve: 'B' }, ['Mains feed 230 V, B 16', 9]],
+    ['without inrush by current: 13 of 0.61 A on 10 A × 80 %, so that nine share one', { inputInrush: 0 }, { rated: 10, curve: 'D' }, ['Mains feed 230 V, D 10', 1]],
+    ['70 A is more than a B 16 stands', { inputInrush: 70 }, { rated: 16, curve: 'B' }, ['Mains feed 230 V, larger than B 16', 9]],
+    ['a feed without a curve is no pattern', { maxOnB16: 9 }, { rated: 10 }, ['Mains feed 230 V, B 16', 1]],
+  ])('counts mains feeds by current and by the start at power return: %s', async (_name, supply, feed, expected) => {
+    expect((await feedsOf(supply, feed)).map(({ item, quantity }) => [item, quantity])).toEqual([expected]);
+  });
+
+  test('allows for the mains side of a supply where nothing says it, and says so', async () => {
+    const [known] = await feedsOf({ maxOnB16: 5 }, { rated: 16, curve: 'B' });
+    expect(known!.why).not.toContain('allowed for');
+    const [row] = await feedsOf({ efficiency: null }, { rated: 16, curve: 'B' });
+    expect([row!.quantity, row!.why]).toEqual([3, expect.stringContaining(
+      'Of 9 of them the efficiency, the power factor or the start at the input is not known: 85 %, 0.5 and 3 units on a breaker B 16 are allowed for.'
+    )]);
   });
 
   /** Rows of the relay modules. By hand: 13 outputs need 2 modules, 16 ways at least, as 12 + 4 or 8 + 8. */

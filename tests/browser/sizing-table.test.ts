@@ -96,7 +96,7 @@ test('what it counts is created as one action, with what has no place put on it'
   await expect.poll(() => lines(element)[0]).toBe('P1: Supply 24 V, lighting, 20 A');
   await press(element, '[data-do=create]');
   await expect.poll(() => element.schedule.rows('supplies').map(({ cells }) => cells))
-    .toEqual([{ rail: 'L1', purpose: 'lighting', rated: 20, enclosure: 'P1' }]);
+    .toEqual([{ rail: 'L1', purpose: 'lighting', rated: 20, enclosure: 'P1', feed: 'X1' }]);
   expect(element.schedule.rows('devices').map(({ cells }) => cells.rail)).toEqual(['L1']);
   await expect.poll(() => part(element, 'elv-sizing-table')!.hidden).toBe(true);
   element.schedule.undo();

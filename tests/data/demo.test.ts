@@ -97,7 +97,7 @@ describe('shows what the schedule is for', () => {
     expect(tagsWith('incomplete', 'supplies', 'rail')).toEqual(['P2']);
     expect(tagsWith('ok', 'supplies', 'rail')).toEqual(['C2']);
     expect(figures.branches.map((branch) => branch.status)).toEqual(['ok', 'over', 'near', 'incomplete']);
-    expect(tagsWith('over', 'outputs', 'output')).toEqual(['K1.3', 'K1.5', 'K3.3']);
+    expect(tagsWith('over', 'outputs', 'output')).toEqual(['K1.3', 'K1.5', 'K3.3', 'K4.7']);
     expect(tagsWith('near', 'outputs', 'output')).toEqual(['K1.7', 'K3.2']);
     expect(tagsWith('incomplete', 'outputs', 'output')).toEqual(['K4.4', 'K4.5']);
     expect(tagsWith('near', 'feeds', 'feed')).toEqual(['F1']);
@@ -115,6 +115,7 @@ describe('shows what the schedule is for', () => {
       ['L2-W4', ['device voltage', 'drop']],
       ['L2-W7', ['conductor protection', 'short circuit']],
       ['L2-W8', ['no working voltage']],
+      ['P1-W2', ['measured over']],
     ]);
     expect(runs.length - faulty.length).toBeGreaterThanOrEqual(20);
   });
@@ -181,15 +182,26 @@ describe('shows what the schedule is for', () => {
     expect(l2.loading).toEqual(closeTo(accepted[0]!.accepted!.value as number, EXACT));
   });
 
-  test('measured values of two supplies and two runs, one of them far from what was worked out', () => {
+  test('what starts together, a supply that switches itself off, a contact on direct current, a dead run: once each', () => {
+    const found = new LoadSchedule(demo).findings.filter(({ rule, tag }) => tag === 'K4.7'
+      || ['way-over-start', 'supply-over-start', 'supply-over-off', 'run-measured-dead'].includes(rule));
+    // Eight blind motors that start with 1.6 A; four coils of 7 W at 24 V, where the contact switches 1 A of such.
+    expect(found.map(({ rule, tag, value, limit }) => [rule, tag, value, limit])).toEqual(expect.arrayContaining([
+      ['way-over-start', 'P1-F3', 12.8, 8], ['output-over-rating', 'K4.7', closeTo(28 / 24, EXACT), 1],
+      ['supply-over-off', 'P1', expect.any(Number), 45], ['run-measured-dead', 'P1-W2', 0.2, 24],
+    ]));
+    expect(found.length).toBe(4);
+  });
+
+  test('measured values of two supplies and three runs, one of them far from what was worked out, one dead', () => {
     const measured = (['supplies', 'runs'] as const)
       .map((sheet) => rows(sheet).filter((row) => row.measuredCurrent !== undefined));
-    expect(measured.map((list) => list.length)).toEqual([2, 2]);
+    expect(measured.map((list) => list.length)).toEqual([2, 3]);
     // L2-W2 feeds eight downlights of 7 W: 56 W at about 23.4 V are 2.39 A. Without the two of room 1.04, 42 W are 1.79
     // A: 25 % less, where 10 % may differ.
     const differing = new LoadSchedule(demo).findings.filter(({ rule }) => rule.includes('-measured-'));
     expect(differing.map(({ tag, rule, value }) => [tag, rule, value]))
-      .toEqual([['L2-W2', 'run-measured-current-differs', 1.79]]);
+      .toEqual([['P1-W2', 'run-measured-dead', 0.2], ['L2-W2', 'run-measured-current-differs', 1.79]]);
   });
 
   test('two issues before the present one', () => {

@@ -158,15 +158,11 @@ describe('enclosures, and supplies in their warmth', () => {
     ['are over above it', { maxInside: 19.9 + RISE }, { status: 'over' }],
     ['are incomplete without one', { maxInside: null }, { status: 'incomplete' }],
     ['are warmer at the top', { topFactor: null }, { inside: near(20 + RISE), top: near(20 + 1.3 * RISE) }],
-    [
-      'of no mounting have no surface', { mounting: null },
-      { loss: near(100), area: null, inside: null, status: 'incomplete' },
-    ],
+    ['against a wall where nothing is entered', { mounting: null }, { area: near(1.7) }],
     ['of a mounting that is not known neither', { mounting: 'toString' }, { area: null, status: 'incomplete' }],
-    [
-      'without other losses have none known', { otherLoss: null },
-      { supplyLoss: near(54), loss: null, inside: null, status: 'incomplete' },
-    ],
+    ['with 20 W of other losses where nothing is entered', { otherLoss: null }, { supplyLoss: near(54), loss: near(74) }],
+    ['in 30 °C where nothing is entered', { ambient: null }, { inside: near(30 + RISE) }],
+    ['of no known height have no surface', { height: null }, { loss: near(100), area: null, inside: null, status: 'incomplete' }],
   ])('%s', (_name, own, expected) => expect(figures(own).enclosures[0]).toMatchObject(expected));
 
   test('are partial by a supply of unknown efficiency, and by one of partial demand', () => {
@@ -186,14 +182,14 @@ describe('enclosures, and supplies in their warmth', () => {
     ],
     ['all up to it', { ambient: 30 - RISE }, {}, { usable: 10, status: 'near' }],
     ['nothing, and never less, far above it', { ambient: 60 }, {}, { usable: 0, loading: null, status: 'over' }],
-    ['what is unknown where its enclosure is', { ambient: null }, {}, { usable: null, status: 'incomplete' }],
+    ['what is unknown where its enclosure is', { height: null }, {}, { usable: null, status: 'incomplete' }],
     [
       'what is unknown where its enclosure is not listed', {}, { enclosure: 'F' },
       { usable: null, status: 'incomplete' },
     ],
     ['what is unknown where it stands in none', {}, { enclosure: null }, { usable: null, status: 'incomplete' }],
     ['what is unknown without what it loses', {}, { lessPerKelvin: null }, { usable: null, status: 'incomplete' }],
-    ['all of it where no temperature is given', { ambient: null }, { fullUpTo: null }, { usable: 10 }],
+    ['all of it where no temperature is given', { height: null }, { fullUpTo: null }, { usable: 10 }],
     ['both deratings', {}, { derating: 0.9 }, { usable: near(9 * (1 - 0.05 * (RISE - 10))) }],
   ])('a supply gives %s', (_name, own, its, expected) => expect(figures(own, its).supplies[0]).toMatchObject(expected));
 });

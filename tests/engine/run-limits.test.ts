@@ -2,13 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { exceeds } from '../../src/electrical/index.ts';
 import { LoadSchedule } from '../../src/load-schedule.ts';
-import { setCells, type Content } from '../../src/schedule/index.ts';
+import { setCells, type Cells, type Content } from '../../src/schedule/index.ts';
+import { panelSheets, somePanel } from './random-panel.ts';
 import { someRunSchedule } from './random-runs.ts';
 
 /** Rules by which a run fails. */
 const FAILURES = new Set([
   'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
-  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act',
+  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act', 'run-temperature-over-conductor',
 ]);
 
 /** Whether a run keeps to its limits, by what is found in it. */
@@ -23,6 +24,8 @@ function works(schedule: LoadSchedule, at: number): boolean {
   const [rated, trip, current, fault] = [ofWay('rated'), ofWay('trip'), ofRun('current'), ofRun('faultCurrent')];
   // That its way is too small, or never acts, is told at the way or at the supply.
   if (rated !== null && current !== null && exceeds(current, rated)) return false;
+  // One device that is too large is told at its row.
+  if (exceeds(ofRun('largest') ?? 0, ofRun('carries') ?? Infinity)) return false;
   // Where it is as warm as the conductor may get, that is what is told.
   const isOnItsOwn = schedule.value('runs', id, 'way') === null
     && schedule.value('supplies', schedule.target('runs', id, 'rail'), 'rated') !== null;
@@ -121,6 +124,42 @@ describe('by brute force, on random schedules', () => {
       });
     }), { numRuns: 100 });
   });
+});
+
+test('what is said to put a run or a supply right does, or names what else is in the way', () => {
+  const said = { length: 0, shrinking: 0, conductor: 0, rating: 0, fuse: 0, acting: 0, inTheWay: 0 };
+  fc.assert(fc.property(somePanel, fc.integer({ min: 0, max: 20 }), (panel, more) => {
+    const content = { details: {}, sheets: panelSheets(panel, more) };
+    const schedule = new LoadSchedule(content);
+    const messages = schedule.findings.map(({ message }) => message).join('\n');
+    schedule.dispose();
+    const standsWith = (sheet: 'runs' | 'supplies', cells: Cells, factor = 1) => {
+      const rows = [{ ...content.sheets[sheet]![0], ...cells }];
+      const tried = scaled({ ...content, sheets: { ...content.sheets, [sheet]: rows } }, factor);
+      const status = tried.value(sheet, tried.rows(sheet)[0]!.id, 'status');
+      tried.dispose();
+      return status;
+    };
+    const found = (pattern: RegExp, kind: keyof typeof said) => {
+      const match = pattern.exec(messages);
+      if (match !== null) said[kind] += 1;
+      return match;
+    };
+    const plain = found(/it may be ([\d.]+) m long[.;]/, 'length');
+    if (plain !== null) expect(standsWith('runs', { length: Number(plain[1]) })).toBe('ok');
+    const shrinking = found(/it may be ([\d.]+) m long if the distances on it shrink along/, 'shrinking');
+    if (shrinking !== null) expect(standsWith('runs', {}, Number(shrinking[1]) / panel.run.length)).toBe('ok');
+    const conductor = found(/(\w+) would do at this length/, 'conductor');
+    if (conductor !== null) expect(standsWith('runs', { conductor: conductor[1]! })).toBe('ok');
+    const rating = found(/larger supply\. One of ([\d.]+)\sA would do/, 'rating');
+    if (rating !== null) expect(standsWith('supplies', { rated: Number(rating[1]) })).toBe('ok');
+    const fuse = found(/conductors carry it\. One of ([\d.]+)\sA would do/, 'fuse');
+    if (fuse !== null) expect(standsWith('supplies', { fuse: Number(fuse[1]) })).toBe('ok');
+    const acting = found(/gives ([\d.]+)\sA at most before it limits: the fuse may never act\. Use a fuse of no more/, 'acting');
+    if (acting !== null) expect(standsWith('supplies', { fuse: Number(acting[1]) })).toBe('ok');
+    found(/alone does not put it right\. Still in the way: \S/, 'inTheWay');
+  }), { numRuns: 200 });
+  for (const [kind, times] of Object.entries(said)) expect([kind, times > 1]).toEqual([kind, true]);
 });
 
 describe('what is not known is not held against a run, and the rest is', () => {

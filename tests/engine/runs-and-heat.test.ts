@@ -77,7 +77,7 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     expect(statusOf({ maxInside: 45 + TOP })).toBe('near');
     expect(statusOf({ maxInside: 45.01 + TOP })).toBe('ok');
     expect(statusOf({ maxInside: null })).toBe('incomplete');
-    expect(statusOf({ ambient: null })).toBe('incomplete');
+    expect(statusOf({ height: null })).toBe('incomplete');
     expect(statusOf({}, { efficiency: null })).toBe('incomplete');
     // What is known is already too warm: over, though the rest is not known.
     expect(statusOf({ maxInside: 39 }, { efficiency: null })).toBe('over');
@@ -120,10 +120,10 @@ describe('enclosures and what their warmth leaves of a supply, by hand', () => {
     });
 
   test('a supply whose enclosure is not complete has no usable current, and waits for what is told there', () => {
-    const schedule = warm({ ambient: null });
+    const schedule = warm({ height: null });
     expect(['usable', 'status'].map((key) => valueAt(schedule, 'supplies', 0, key))).toEqual([null, 'incomplete']);
     expect(schedule.findings.filter(({ severity }) => severity !== 'note').map(({ rule }) => rule))
-      .toEqual(['enclosure-ambient-missing']);
+      .toEqual(['enclosure-height-missing']);
     enter(schedule, 'supplies', 0, { enclosure: null });
     expect(findingsAt(schedule, 'supplies').map(({ rule }) => rule)).toContain('supply-warm-derating-unknown');
   });
@@ -140,6 +140,7 @@ describe('the runs of the demo', () => {
     // waits for the draw of a device on P2-W3.
     const own = new Map([
       ['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over'], ['L2-W8', 'over'],
+      ['P1-W2', 'over'],
     ]);
     expect(statusesOf(schedule)).toEqual(schedule.rows('runs').map(({ cells: { run } }) =>
       [run, own.get(String(run)) ?? (/^(L2|P2)/.test(String(run)) ? 'incomplete' : 'ok')]));
@@ -152,7 +153,7 @@ describe('the runs of the demo', () => {
     enter(known, 'runs', at('runs', 'run', 'L2-W8'), { conductor: '6 mm² solid' });
     enter(known, 'devices', at('devices', 'ref', 'P2-035'), { unitDraw: 100 });
     expect(statusesOf(known).filter(([, status]) => status !== 'ok'))
-      .toEqual([['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over']]);
+      .toEqual([['L1-W5', 'near'], ['L2-W2', 'near'], ['L2-W4', 'over'], ['L2-W7', 'over'], ['P1-W2', 'over']]);
   });
 
   test('each figure is what settles hop by hop from the supply', () => {

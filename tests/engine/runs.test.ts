@@ -52,12 +52,18 @@ function expectedOf(content: Content) {
 }
 
 test('200 random schedules: every figure of every run is what nodal analysis gives', () => {
-  const seen = { working: 0, collapsed: 0, unknown: 0, partial: 0, mixed: 0 };
+  const seen = { working: 0, collapsed: 0, unknown: 0, partial: 0, mixed: 0, hot: 0 };
   fc.assert(fc.property(someRunSchedule, (content) => {
     const schedule = new LoadSchedule(content);
     expect(figuresOf(schedule)).toEqual(expectedOf(content));
     for (const [at, cells] of content.sheets.runs!.entries()) {
       const { run, missing, taps, carries } = independentRun(content, cells);
+      const named = content.sheets.conductors!.find(({ conductor }) => conductor === cells.conductor);
+      const hottest = named?.maxTemperature ?? 70;
+      if (cells.conductor && Number(cells.temperature ?? -40) > Number(hottest)) {
+        seen.hot += 1;
+        expect(schedule.value('runs', schedule.rows('runs')[at]!.id, 'status')).toBe('over');
+      }
       if (carries === null) expect(schedule.value('runs', schedule.rows('runs')[at]!.id, 'status')).not.toBe('ok');
       seen[run === undefined ? 'unknown' : run === null ? 'collapsed' : 'working'] += 1;
       if (missing > 0) seen.partial += 1;

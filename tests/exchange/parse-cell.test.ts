@@ -133,6 +133,11 @@ describe('parseCell', () => {
   it('says what a name stands for, and where that comes from', () => {
     const parsed = parseCell(column('branches.limit'), 'tia-485-a');
     expect('hint' in parsed && parsed.hint).toMatch(/^Limit 32 for TIA-485-A: TIA-485-A/);
+    // BS 7671:2018, Appendix 4, Table 4Ab, from memory: lighting 3 % from a public supply.
+    expect(parseCell(column('runs.maxDrop'), 'Mains lighting')).toEqual({
+      ok: true, value: 0.03,
+      hint: expect.stringMatching(/^Max\. voltage drop 3\s% for mains lighting: BS 7671:2018, .*4Ab/) as string,
+    });
   });
 
   it.each(['valueOf', 'constructor', 'toString', '__proto__'])('%s is no unit', (name) => {

@@ -89,6 +89,12 @@ export const BRANCH_AND_FEED_CASES: readonly FindingCase[] = [
     silent: [FEED(8, { rated: 10 }), FEED(11, { rated: 10 })],
   },
   {
+    rule: 'feed-lives-on-diversity', sheet: 'feeds', sheets: FEED(20, { rated: 10, diversity: 0.1 }), severity: 'note', key: 'connected',
+    value: 20, limit: 10, inStatus: false,
+    message: 'Feed F1 is rated 10.00 A, and everything on it at the same time takes 20.00 A: it lives on diversity, and where all of it is on together, as at power return, its breaker opens. Move outputs or supplies to another feed, or lock some of them against each other.',
+    silent: [FEED(10, { rated: 10, diversity: 0.1 }), FEED(20, { rated: 10, diversity: 0.9 })],
+  },
+  {
     rule: 'feed-rating-missing', sheet: 'feeds', sheets: FEED(9, {}), severity: 'incomplete', key: 'rated',
     value: null, inStatus: true,
     message: 'Feed F1 has no rated current, so nothing can be said of its loading. Enter the rating of its protection in A.',

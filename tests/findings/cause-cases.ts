@@ -105,6 +105,12 @@ export const CAUSE_CASES: readonly FindingCase[] = [
     silent: [LAID(30, { temperature: 30 }), LAID(20, { temperature: 20 }), LAID(30)],
   },
   {
+    rule: 'run-temperature-over-conductor', sheet: 'runs', sheets: LAID(30, { temperature: 95 }), severity: 'over',
+    key: 'temperature', value: 95, limit: 70, inStatus: true,
+    message: 'Run W1: its conductors are entered at 95.0 °C and may get 70.0 °C: their insulation does not last. Use a larger conductor or one that may get warmer, or empty the temperature, which then follows from the load.',
+    silent: [LAID(30, { temperature: 70 }), LAID(30)],
+  },
+  {
     rule: 'type-draw-missing', sheet: 'types', sheets: TYPED({}), severity: 'incomplete', key: 'draw', value: null,
     inStatus: false,
     message: 'Type T: what one draws is not known, and 2 device rows wait for it. Enter its draw in mA, or its power.',

@@ -7,6 +7,12 @@ const SUPPLY = (measured: Cells) => ({
   supplies: [{ rail: 'L1', rated: 10, ...measured }], devices: [{ ref: 'D1', qty: 1, rail: 'L1', unitDraw: 5000 }],
 });
 
+/** The same with a type that bears 26.4 V. */
+const BEARING = (measured: Cells, qty = 1) => ({
+  ...SUPPLY(measured), types: [{ type: 'T', maxVoltage: 26.4, minVoltage: 20, draw: 5000 }],
+  devices: [{ ref: 'D1', type: 'T', qty, rail: 'L1' }],
+});
+
 /** 1 A over 50 m there and back of 10 Ω/km: 1 Ω, 1 V, 23 V at the end, where 21 V are needed. */
 const RUN = (measured: Cells) => withWays({
   supplies: [{ rail: 'L1', rated: 10 }], conductors: [{ conductor: 'C', resistance: 10 }], types: [
@@ -49,6 +55,22 @@ export const MEASURED_CASES: readonly FindingCase[] = [
       // A battery is charged with 27.6 V; 24 V × 1.1 = 26.4 V.
       SUPPLY({ measuredVoltage: 27.6, battery: 7 }), SUPPLY({ measuredVoltage: 26.4, tolerance: 0.1 }),
     ],
+  },
+  {
+    rule: 'supply-measured-over-voltage', sheet: 'supplies', sheets: BEARING({ measuredVoltage: 27.5 }), severity: 'over',
+    key: 'measuredVoltage', value: 27.5, limit: 26.4, inStatus: true,
+    message: 'Rail L1 was measured at 27.50 V, and a device on it stands 26.40 V at the most: 1.10 V too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.',
+    silent: [
+      BEARING({ measuredVoltage: 26.4 }), BEARING({ measuredVoltage: 27.5 }, 0), SUPPLY({ measuredVoltage: 27.5 }),
+      BEARING({ measuredVoltage: -27.5 }),
+    ],
+  },
+  {
+    // What the devices do not bear is told instead.
+    rule: 'supply-measured-voltage-differs', sheet: 'supplies', sheets: BEARING({ measuredVoltage: 26 }), severity: 'near',
+    key: 'measuredVoltage', value: 26, limit: 24, inStatus: true,
+    message: 'Rail L1: 26.00 V measured, 2.00 V above 24.00 V, where 0.48 V may differ. Check that the devices accept it, or set it lower.',
+    silent: [BEARING({ measuredVoltage: 27.5 })],
   },
   {
     rule: 'supply-measured-under-voltage', sheet: 'supplies', sheets: SUPPLY({ measuredVoltage: 23 }), severity: 'over',

@@ -14,8 +14,10 @@ const RUN = (run: Cells, device: Cells = {}, more: Record<string, Cells[]> = {})
   devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', ...device }],
 });
 /** The same run with no way of its own: 10 A × 1.5 for ever, on 6 A. */
-const UNFUSED = (supply: Cells) =>
-  RUN({ protection: null }, {}, { supplies: [{ rail: 'L1', rated: 10, peak: 1.2, ...supply }] });
+const UNFUSED = (supply: Cells, run: Cells = {}, more: Record<string, Cells[]> = {}) =>
+  RUN({ protection: null, ...run }, {}, { supplies: [{ rail: 'L1', rated: 10, peak: 1.2, ...supply }], ...more });
+/** The conductor of it where it lies in 20 °C, at which it carries as much. */
+const COOL = { conductor: 'C', resistance: 10, maxCurrent: 6, baseTemperature: 20 };
 /** The same run behind a way of its own, on a rail of its own unless said otherwise. */
 const BEHIND = (way: Cells, run: Cells = {}) => RUN({ protection: null, way: 'F1', ...run }, { unitDraw: 100 }, {
   ways: [{ way: 'F1', rail: 'L1', ...way }],
@@ -39,7 +41,8 @@ const missing = (key: string, rule: string, what: string, how: string): FindingC
 export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     rule: 'run-under-voltage', sheet: 'runs', sheets: RUN(
-      { protection: null }, { unitDraw: 5000 }, { supplies: [{ rail: 'L1', rated: 6, maxOutput: 1 }] }
+      { protection: null, ambient: 20 }, { unitDraw: 5000 },
+      { supplies: [{ rail: 'L1', rated: 6, maxOutput: 1 }], conductors: [COOL] }
     ), severity: 'over', key: 'voltageMargin', value: -1, limit: 0, inStatus: true,
     message: 'Run W1: from 24.00 V at its start, ref D1 gets 1.00 V less than it needs at its place. With C it may be 40 m long.',
     silent: [
@@ -50,7 +53,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     // 6 A × 0.5 Ω, then 4 A × 0.5 Ω: 21 V for D1, 19 V for those at the end, which need 20 V and 19.5 V
     rule: 'run-under-voltage', sheet: 'runs', sheets: {
-      ...UNFUSED({ rated: 6, maxOutput: 1 }),
+      ...UNFUSED({ rated: 6, maxOutput: 1 }, { ambient: 20 }, { conductors: [COOL] }),
       types: [{ type: 'T', minVoltage: 21.5 }, { type: 'S', minVoltage: 20 }, { type: 'R', minVoltage: 19.5 }],
       devices: [
         { ref: 'D1', type: 'T', qty: 1, unitDraw: 2000, rail: 'L1', run: 'W1', distance: 25 },
@@ -59,7 +62,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
       ],
     }, severity: 'over', key: 'voltageMargin', value: -1, limit: 0, inStatus: true,
     // Distances shrink with the length: at 40 m D1 gets 24 − 6 × 0.4 = 21.6 V and D2 21.6 − 4 × 0.4 = 20 V.
-    message: 'Run W1: from 24.00 V at its start, ref D2 gets 1.00 V less than it needs at its place, and 2 more rows get too little. With C it may be 40 m long.',
+    message: 'Run W1: from 24.00 V at its start, ref D2 gets 1.00 V less than it needs at its place, and 2 more rows get too little. With C it may be 40 m long if the distances on it shrink along.',
     silent: [],
   },
   {
@@ -117,10 +120,10 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
     rule: 'run-no-working-voltage', sheet: 'runs', severity: 'over', key: 'endVoltage', value: null, inStatus: true,
     // A loop of 1 Ω at 24 V delivers 24² ÷ 4 = 144 W at most, closed form
     sheets: RUN(
-      { protection: null }, { unitDraw: null },
+      { protection: null, ambient: 20 }, { unitDraw: null },
       {
         types: [{ type: 'T', power: 145, load: 'power' }],
-        conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }],
+        conductors: [{ ...COOL, maxCurrent: 15 }],
       }
     ),
     message: 'Run W1 has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage. With C it may be 49.6 m long.',
@@ -160,7 +163,7 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   {
     // A cable that carries the 15 A that its supply gives for ever needs no way.
     rule: 'run-over-drop', sheet: 'runs', sheets: RUN(
-      { maxDrop: 0.05, protection: null }, {}, { conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 15 }] }
+      { maxDrop: 0.05, protection: null, ambient: 20 }, {}, { conductors: [{ ...COOL, maxCurrent: 15 }] }
     ), severity: 'near', key: 'dropRatio', value: 2 / 24, limit: 0.05, inStatus: true,
     message: 'Run W1 loses 2.00 V, 8 % of its voltage, and may lose 5 %. With C it may be 30 m long.',
     silent: [RUN({ maxDrop: 2 / 24, protection: null }), RUN({ maxDrop: 0.05, length: 30, protection: null })],
@@ -259,14 +262,6 @@ export const RUN_AND_ENCLOSURE_CASES: readonly FindingCase[] = [
   missing('height', 'enclosure-height-missing', 'height', 'Enter its outside height in mm.'),
   missing('width', 'enclosure-width-missing', 'width', 'Enter its outside width in mm.'),
   missing('depth', 'enclosure-depth-missing', 'depth', 'Enter its outside depth in mm.'),
-  missing('mounting', 'enclosure-mounting-missing', 'mounting', 'Choose how it stands.'),
-  missing(
-    'ambient', 'enclosure-ambient-missing', 'ambient temperature', 'Enter the highest temperature around it in °C.'
-  ),
-  missing(
-    'otherLoss', 'enclosure-other-loss-missing', 'loss of its other devices',
-    'Enter their heat in W; 0 if there are none.'
-  ),
   {
     rule: 'enclosure-temperature-missing', sheet: 'enclosures', sheets: ENCLOSURE({ maxInside: null }),
     severity: 'incomplete', key: 'maxInside', value: null, inStatus: true,

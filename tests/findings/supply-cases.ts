@@ -52,7 +52,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-over-fuse', sheet: 'supplies', sheets: ON(
       7000, { rated: 10, fuse: 6 }
     ), severity: 'over', key: 'demand', value: 7, limit: 6,
-    message: 'Rail L1: demand 7.00 A exceeds its fuse of 6.00 A by 1.00 A. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
+    message: 'Rail L1: demand 7.00 A exceeds its fuse of 6.00 A by 1.00 A. Share the load over several fused ways, or fit a larger fuse if the conductors carry it. One of 8.00 A would do.',
     silent: [
       ON(6000, { rated: 10, fuse: 6 }), ON(7000, { rated: 10 }), ON(12_000, { rated: 10, fuse: 6 }),
     ], inStatus: true,
@@ -81,7 +81,7 @@ export const SUPPLY_CASES: readonly FindingCase[] = [
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
     sheets: AT_ONCE(25, 0.5, { rated: 40, fuse: 10, fuseKind: 'gG' }), severity: 'near', key: 'connected', value: 20,
     limit: 10, inStatus: true,
-    message: 'Rail L1 has a fuse of 10.00 A, and everything on it at the same time takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.',
+    message: 'Rail L1 has a fuse of 10.00 A, and everything on it at the same time takes 20.00 A: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it. One of 20.00 A would do.',
     silent: [
       AT_ONCE(25, 0.5, { rated: 40, fuse: 20 }), AT_ONCE(25, 0.5, { rated: 40 }),
       AT_ONCE(25, 0.6, { rated: 40, fuse: 10 }), AT_ONCE(25, 0.4, { rated: 10, fuse: 10 }),

@@ -16,6 +16,37 @@ const sectionOf = ({ sections }: Report, name: string) => sections.find((each) =
 const texts = (of: Report, name: string, table = 0) =>
   sectionOf(of, name).tables[table]!.rows.map(({ cells }) => cells.map(({ text }) => text));
 
+test('the list of protections has each cell that inspectors ask for', () => {
+  const of = buildReport(scheduleOf({
+    feeds: [{ feed: 'F1', rated: 10, curve: 'C' }, { feed: 'F2' }],
+    supplies: [
+      { rail: 'L1', rated: 20, fuse: 16, fuseKind: 'gG', feed: 'F1' }, { rail: 'L2', rated: 5 }, { rail: 'L3', rated: 5, fuse: 6 },
+    ],
+    outputs: [{ output: 'K1', feed: 'F1' }],
+    ways: [
+      { way: 'A', rail: 'L1', kind: 'gG', rated: 10 }, { way: 'B', rail: 'L1', kind: 'B', rated: 6 },
+      { way: 'C', rail: 'L1', kind: 'gG', rated: 12.5, trip: 6 }, { way: 'D', rail: 'L2', kind: 'electronic', rated: 2 },
+      { way: 'E', rail: 'L3' },
+    ],
+    runs: [{ run: 'W1', way: 'A' }, { run: 'W2', way: 'A' }, { run: 'W3', way: 'B', secondWay: 'C' }],
+  }), OPTIONS);
+  // A mains breaker C trips at 10 × its rating on alternating current; behind supplies gG at 7 ×, B at 1.5 × 5 ×, an
+  // electronic channel at 1.8 ×. gG stays whole before gG of a rating that is two steps lower: 10 of 16, not 12.5.
+  expect(sectionOf(of, 'protections').tables[0]!.columns.map(({ title }) => title)).toEqual(
+    ['Protection', 'Rail', 'Kind of protection', 'Rated (A)', 'Trip (A)', 'Protects', 'Discrimination']);
+  expect(texts(of, 'protections')).toEqual([
+    ['F1', '', 'C', '10', '100', 'L1, K1', 'not judged here'],
+    ['F2', '', 'not known', '', '', '', 'not judged here'],
+    ['Fuse of L1', 'L1', 'gG', '16', '112', 'all of L1', 'no fuse before it'],
+    ['Fuse of L3', 'L3', 'not known', '6', '', 'all of L3', 'no fuse before it'],
+    ['A', 'L1', 'gG', '10', '70', 'W1, W2', 'discriminates against the fuse of its supply'],
+    ['B', 'L1', 'B', '6', '45', 'W3 (fed from two ways)', 'not shown'],
+    ['C', 'L1', 'gG', '12.5', '75', 'W3 (fed from two ways)', 'does not discriminate'],
+    ['D', 'L2', 'electronic', '2', '3.6', '', 'no fuse before it'],
+    ['E', 'L3', 'not known', '', '', '', 'not shown'],
+  ]);
+});
+
 describe('the load table of the demo', () => {
   test('has every part, in the order in which it is used', () => {
     expect(report.sections.map(({ name }) => name)).toEqual([
@@ -71,6 +102,17 @@ describe('the load table of the demo', () => {
       }
     }
     expect(tables.length).toBe(demo.rows('supplies').length);
+  });
+
+  test('conductors that do not say what they carry are a line each, with the runs that wait, and not one for each run', () => {
+    const content = demoContent();
+    const conductors = content.sheets.conductors!.map(({ maxCurrent: _maxCurrent, ...cells }) => cells);
+    const unsure = buildReport(new LoadSchedule({ ...content, sheets: { ...content.sheets, conductors } }), OPTIONS);
+    const told = (name: string) => texts(unsure, name).map((cells) => cells.join(' ')).filter((text) => /what it(s conductor)? carries/.test(text));
+    const waiting = told('findings').map((text) => Number(/(\d+) runs? waits? for it/.exec(text)![1]));
+    // Every run of the demo is on one of its eight conductors.
+    expect([waiting.length, waiting.reduce((sum, each) => sum + each, 0)]).toEqual([8, content.sheets.runs!.length]);
+    expect(told('notes')).toEqual([]);
   });
 
   test('the summary counts every row that has a status', () => {
@@ -157,7 +199,9 @@ test('what was measured has a table of its own on a wide sheet, with the rows th
   const { tables } = sectionOf(report, 'runs');
   expect(tables.map(({ title }) => title)).toEqual(['Entries', 'As measured', 'Calculated']);
   // The runs of the demo that were measured, with their row numbers, in the order of the file.
-  expect(texts(report, 'runs', 1)).toEqual([['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50']]);
+  expect(texts(report, 'runs', 1)).toEqual([
+    ['1', 'L1-W1', '3.50', '23.40'], ['9', 'L2-W2', '1.79', '23.50'], ['18', 'P1-W2', '0.00', '0.20'],
+  ]);
 });
 
 test('revisions come from the history, and the present one from the details where it is not there yet', () => {

@@ -55,6 +55,18 @@ describe('an enclosure in the sun of its own losses', () => {
     expect(valueAt(schedule, 'enclosures', 0, 'rise')).toEqual(near(68 / (3.5 * AREA)));
   });
 
+  test('let into a wall gives off heat by its front alone, an allowance on the safe side: 0.9 × 0.4 × 0.6 = 0.216 m²', () => {
+    const schedule = scheduleOf(panel({ derating: 1 }, { mounting: 'flush', maxInside: 90 }));
+    // 68 W ÷ (5.5 × 0.216) = 57.2 K, where on the wall it is 18.6 K.
+    const rise = 68 / (5.5 * 0.216);
+    expect(['area', 'inside', 'top', 'status'].map((key) => valueAt(schedule, 'enclosures', 0, key)))
+      .toEqual([near(0.216), near(35 + rise), near(35 + 1.3 * rise), 'over']);
+    expect(explainCell(schedule, 'enclosures', idAt(schedule, 'enclosures'), 'area')).toMatchObject({
+      numbers: '0.9 × 600\u00a0mm × 400\u00a0mm, its front alone, as it is let into a wall: an allowance on the safe side',
+      source: expect.stringMatching(/no source/) as string,
+    });
+  });
+
   test('waits for the efficiency of one supply: told once, and neither enclosure nor neighbour is within limits', () => {
     const { enclosures, supplies, devices } = panel({ derating: 1, offAt: 90 }, { maxInside: 90 });
     const schedule = scheduleOf({

@@ -62,7 +62,7 @@ describe('one input that is missing', () => {
       'incomplete',
       expect.stringContaining('Rail L1 carries at least 0.00 A: 2 rows on it are not wholly known. Complete them to know the rest.'),
     ]);
-    expect(explained.checks).toContain('waits for: Demand');
+    expect(explained.checks).toContain('waits for: Qty of the device row D1');
   });
 
   test('is counted in its sentence', () => {

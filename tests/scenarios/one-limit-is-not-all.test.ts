@@ -41,6 +41,32 @@ test('a run without a way is given no conductor that its supply would overload, 
     expect(of(fused, 'runs', 'faultCurrent', 'status')).toEqual([closeTo(24 / (0.3 * 1.1965 + 0.3), EXACT), 'ok']);
   });
 
+test('no cable is blamed for what its way does not let through', () => {
+  // 21 × 0.1 A through 2 A; over 30 m of 25 Ω/km 2.1 A lose 3.15 V and more of 24 V, where 1.2 V may be.
+  const schedule = lamp({ way: 'F1' });
+  enter(schedule, 'devices', 0, { qty: 21, unitDraw: 100, type: null });
+  expect(rules(schedule)).toEqual(['way-over-rated', 'run-over-drop']);
+  expect(schedule.findings.find(({ rule }) => rule === 'run-over-drop')!.message.replaceAll('\u00a0', ' '))
+    .toMatch(/ No conductor and no length puts it right: it draws 2\.10 A through a way of 2\.00 A\.$/);
+});
+
+test('what devices of constant power draw more at the end of their cable is asked of their rail too', () => {
+  // 216 W are 9 A at 24 V. Over 28 m of 7.41 Ω/km, 0.41496 Ω, I = (24 − √(24² − 4 × 0.41496 × 216)) ÷ (2 × 0.41496).
+  const ohm = 2 * 7.41 / 1000 * 28;
+  const amps = (24 - Math.sqrt(576 - 4 * ohm * 216)) / (2 * ohm);
+  expect(amps.toFixed(2)).toBe('11.15');
+  const schedule = scheduleOf({
+    types: [{ type: 'T', power: 216, load: 'power' }], supplies: [{ rail: 'L1', rated: 10 }],
+    conductors: [{ conductor: 'C', resistance: 7.41, maxCurrent: 23 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'B', rated: 16 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 28, ambient: 20, temperature: 20 }],
+    devices: [{ ref: 'D1', type: 'T', qty: 1, run: 'W1' }],
+  });
+  expect(of(schedule, 'runs', 'connected', 'current', 'extra'))
+    .toEqual([9, closeTo(amps, EXACT), closeTo(amps - 9, EXACT)]);
+  expect(of(schedule, 'supplies', 'demand', 'status')).toEqual([closeTo(amps, EXACT), 'over']);
+});
+
 test('a rail that bridges a standby is judged on its battery before the capacity of that is known', () => {
   const rail = (supply: Cells) => lamp({ way: 'F1', conductor: 'thick' }, supply);
   expect(of(rail({}), 'supplies', 'lowest', 'highest')).toEqual([24, 24]);

@@ -66,6 +66,15 @@ describe('the relay side', () => {
   });
 });
 
+test.each([[230, 'ok'], [250, 'ok'], [400, 'over']])('%d V on a contact of 250 V is %s', (voltage, status) => {
+  const schedule = scheduleOf({
+    contacts: CONTACTS, outputs: [{ output: 'K1', contact: 'K', kind: 'resistive', power: 1000, voltage }],
+  });
+  expect(valueAt(schedule, 'outputs', 0, 'status')).toBe(status);
+  expect(findingsAt(schedule, 'outputs').filter(({ severity }) => severity === 'over').map(({ rule, value, limit }) => [rule, value, limit]))
+    .toEqual(status === 'ok' ? [] : [['output-over-voltage', 400, 250]]);
+});
+
 describe('a load of 24 V that a relay switches', () => {
   const sheets = (output: Cells) => scheduleOf({
     contacts: CONTACTS, feeds: [{ feed: 'F1', rated: 10 }], supplies: [{ rail: 'L1', rated: 10 }],
@@ -122,6 +131,22 @@ describe('mains feeds', () => {
     expect([valueAt(schedule, 'feeds', 0, 'inrush'), valueAt(schedule, 'feeds', 0, 'status')])
       .toEqual([closeTo(163.5, EXACT), 'near']);
     expect(findingsAt(schedule, 'feeds')[0]).toMatchObject({ rule: 'feed-over-inrush', limit: closeTo(42.3, EXACT) });
+  });
+
+  test('a load of 24 V among them is over by its voltage, and the breaker by what starts', () => {
+    const lamps = Array.from({ length: 8 }, (_each, at) => (
+      { output: `K${at}`, contact: 'K', kind: 'lamp', power: 115, powerFactor: 1, inrush: 160, feed: 'F1' }));
+    const schedule = scheduleOf({
+      contacts: CONTACTS, feeds: [{ feed: 'F1', rated: 10, curve: 'B' }],
+      outputs: [...lamps, { output: 'K9', contact: 'K', kind: 'resistive', power: 24, voltage: 24, feed: 'F1' }],
+    });
+    expect(schedule.findings.filter(({ severity }) => severity !== 'note').map(({ rule, tag, value, limit }) => [rule, tag, value, limit]))
+      .toEqual(expect.arrayContaining([
+        ['output-voltage-not-of-feed', 'K9', 24, 230],
+        // 160 A while seven others take 0.5 A and the load of 24 V 1 A; B 10 stands 1.41 × 10 × 3.
+        ['feed-over-inrush', 'F1', closeTo(164.5, EXACT), closeTo(42.3, EXACT)],
+      ]));
+    expect([valueAt(schedule, 'outputs', 8, 'status'), valueAt(schedule, 'feeds', 0, 'status')]).toEqual(['over', 'near']);
   });
 
   const supply = (rail: string, cells: Cells = {}) => ({

@@ -40,6 +40,22 @@ describe('two rows with one tag', () => {
     expect(shared(removed)).toEqual([1, 2]);
   });
 
+  test('a way behind two rails is told at both of its rows, and what hangs on it is never within limits', () => {
+    const schedule = scheduleOf({
+      supplies: [{ rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }],
+      ways: ['L1', 'L2'].map((rail) => ({ way: 'F1', rail, kind: 'electronic', rated: 2 })),
+      conductors: [{ conductor: 'C', resistance: 12.1, maxCurrent: 16 }],
+      runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 10 }], devices: [{ ref: 'D1', qty: 1, unitDraw: 500, run: 'W1' }],
+    });
+    expect(schedule.findings.filter(({ severity }) => severity !== 'note').map(({ sheet, row, rule, value }) => [sheet, row, rule, value]))
+      .toEqual([['ways', 1, 'tag-used-twice', 'F1'], ['ways', 2, 'tag-used-twice', 'F1']]);
+    expect(findingsAt(schedule, 'ways')[0]!.message).toContain('Give each row a tag of its own.');
+    expect([...[0, 1].map((at) => valueAt(schedule, 'ways', at, 'status')), valueAt(schedule, 'runs', 0, 'status')])
+      .toEqual(['incomplete', 'incomplete', 'incomplete']);
+    enter(schedule, 'ways', 1, { way: 'F2' });
+    expect(valueAt(schedule, 'runs', 0, 'status')).toBe('ok');
+  });
+
   test('among device rows, to which nothing refers, it is a note', () => {
     const schedule = scheduleOf({ devices: [LOAD, LOAD] });
     expect(findingsAt(schedule, 'devices', 1).find(({ rule }) => rule === 'tag-used-twice'))

@@ -39,9 +39,34 @@ describe('a status says what it rests on', () => {
     const whole = { devices: on, types: [{ ...types[0]!, minVoltage: 20 }], supplies, runs: [run] };
     const waiting = checksOf(opened({ ...whole, conductors: [conductor] }), 'runs');
     const known = checksOf(opened({ ...whole, conductors: [{ ...conductor, maxCurrent: 10 }] }), 'runs');
-    expect(waiting).toMatch(/\d+ waits? for: .*Carries/);
-    expect(known).not.toMatch(/waits? for: .*Carries/);
+    expect(waiting).toMatch(/\d+ waits? for: Max\. current of the conductor c(;|$)/);
+    expect(known).not.toMatch(/waits? for/);
     expect(numberMade(waiting)).toBeLessThan(numberMade(known));
+  });
+
+  test.each<[string, Content['sheets'], SheetName, string]>([
+    ['a feed for the inrush of an output', {
+      contacts: [{ contact: 'K', lamp: 10, inrush: 80 }], feeds: [{ feed: 'F1', rated: 16, curve: 'C' }],
+      outputs: [
+        { output: 'K1.2', contact: 'K', kind: 'lamp', power: 100, qty: 1, inrush: 20, feed: 'F1' },
+        { output: 'K1.3', contact: 'K', kind: 'lamp', power: 100, qty: 1, feed: 'F1' },
+      ],
+    }, 'feeds', '1 waits for: Inrush of the relay output K1.3'],
+    // Through its demand, that of the row and its draw, to the type.
+    ['a supply for the draw of a type', {
+      types: [{ type: 'lamp' }], devices: [{ ref: 'D1', type: 'lamp', qty: 2, rail: 'L1' }], supplies: [{ rail: 'L1', rated: 5 }],
+    }, 'supplies', '1 waits for: Draw of the device type lamp'],
+    ['a supply for its own rating', { supplies: [{ rail: 'L1' }] }, 'supplies', '1 waits for: Rated'],
+    ['a supply that tries again for the inrush of a type', {
+      types: [{ type: 'lamp', draw: 100, nodes: 0 }], devices: [{ ref: 'D1', type: 'lamp', qty: 2, rail: 'L1' }],
+      supplies: [{ rail: 'L1', rated: 5, overload: 'retries' }],
+    }, 'supplies', '1 waits for: Inrush of the device type lamp'],
+    ['a run for the kind of the fuse that protects it', {
+      supplies: [{ rail: 'L1', rated: 20, fuse: 4 }], conductors: [{ conductor: 'c', resistance: 18, maxCurrent: 10 }],
+      runs: [{ run: 'W1', rail: 'L1', conductor: 'c', length: 10 }],
+    }, 'runs', '1 waits for: Fuse kind of the supply L1'],
+  ])('and name the row that they wait for: %s', (_name, sheets, sheet, said) => {
+    expect(checksOf(opened(sheets), sheet)).toContain(said);
   });
 
   test('what is over says so first, and its checks behind it', () => {
@@ -57,12 +82,11 @@ test('the load table says what it does not judge, and has each of it checked', (
   const { sections } = buildReport(opened({ supplies: [{ rail: 'L1', rated: 5 }] }), { generated: '2026-01-01' });
   const texts = (name: string) => sections.find((section) => section.name === name)!.tables
     .flatMap(({ rows }) => rows.flatMap(({ cells }) => cells.map(({ text }) => text))).join('\n');
-  const asked = ['ault loop', 'esidual-current', 'hort-circuit rating', 'urge protection', 'PELV'];
+  const asked = ['ault loop', 'esidual-current', 'hort-circuit rating', 'urge protection', 'PELV', '24 V AC'];
   for (const each of asked) {
     expect(texts('not-judged')).toContain(each);
     expect(texts('checklist')).toContain(each);
   }
-  expect(texts('not-judged')).toContain('24 V AC');
 });
 
 describe('what a row names and is not there', () => {

@@ -16,6 +16,8 @@ const FORMULAS: Record<Mounting, (h: number, w: number, d: number) => number> = 
   'row-middle-free': (h, w, d) => 1.8 * w * h + 1.4 * w * d + d * h,
   'row-middle-wall': (h, w, d) => 1.4 * w * (h + d) + d * h,
   'row-middle-wall-covered': (h, w, d) => 1.4 * w * h + 0.7 * w * d + d * h,
+  // Not of the standard: an allowance.
+  'flush': (h, w) => 0.9 * w * h,
 };
 
 describe('effective surface of an enclosure', () => {
@@ -32,6 +34,7 @@ describe('effective surface of an enclosure', () => {
     { mounting: 'row-middle-free', area: '1.274' },
     { mounting: 'row-middle-wall', area: '1.082' },
     { mounting: 'row-middle-wall-covered', area: '0.977' },
+    { mounting: 'flush', area: '0.432' },
   ])('$mounting: $area m² and the published formula', ({ mounting, area }) => {
     expect(effectiveArea(800, 600, 250, mounting)).toEqual(closeTo(Number(area), EXACT));
     expect(effectiveArea(2000, 800, 600, mounting)).toEqual(closeTo(FORMULAS[mounting](2, 0.8, 0.6), EXACT));

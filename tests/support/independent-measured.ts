@@ -30,8 +30,13 @@ export function stateOf(row: InputRow, { nominal, limit, worked }: Against, isSu
   return isSupply ? 'short circuit' : undefined;
 }
 
-/** What was measured at a supply; `demand` is not compared where it is partial. */
-export function measuredSupply(row: InputRow, usable: Known, demand: number, isPartial: boolean): Measured {
+/**
+ * What was measured at a supply; `demand` is not compared where it is partial.
+ * @param bears the most that each device on it bears [V]
+ */
+export function measuredSupply(
+  row: InputRow, usable: Known, demand: number, isPartial: boolean, bears: number,
+): Measured {
   const nominal = number(row, 'voltage', 24);
   const [volts, amps] = [number(row, 'measuredVoltage'), number(row, 'measuredCurrent')];
   const state = stateOf(row, { nominal, limit: number(row, 'rated'), worked: demand }, true);
@@ -42,7 +47,7 @@ export function measuredSupply(row: InputRow, usable: Known, demand: number, isP
   const off = times(number(row, 'tolerance', 0), nominal);
   const charging = number(row, 'battery') === null && !number(row, 'standbyHours') ? 0 : 1.8 / 12 * (nominal ?? 0);
   const below = off === null ? null : apart(nominal! - off - (number(row, 'seriesDrop') ?? 0) - volts!);
-  if (exceeds(amps, usable) || exceeds(below, may)) return OVER;
+  if (exceeds(amps, usable) || exceeds(below, may) || exceeds(volts, bears)) return OVER;
   const differs = amps !== null && !isPartial
     && exceeds(Math.abs(amps - demand), times(number(row, 'currentTolerance', 0.1), demand));
   return state === 'open' || differs || exceeds(off === null ? null : apart(volts! - nominal! - Math.max(off, charging)), may) ? { over: false, near: true } : NOTHING;

@@ -9,7 +9,7 @@ import { recalculate, TRIPS, type InputRow, type InputSchedule } from './indepen
 /** What a run may be found to fail; the first four are over its limits, the last two near them. */
 export type RunFault =
   | 'device voltage' | 'no working voltage' | 'conductor current' | 'conductor protection' | 'drop' | 'short circuit'
-  | 'measured over' | 'measured near';
+  | 'measured over' | 'measured near' | 'too warm';
 
 export interface RunFigures {
   readonly run: string;
@@ -82,6 +82,7 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
       lowest / (cold * (1 + 0.00393 * 50) * length + number(supply.innerResistance, 0.3)));
 
     const faults: RunFault[] = [];
+    if (celsius > laid.highest) faults.push('too warm');
     const isOnWrongRail = sheet('devices').some((device) => device.run === run.run && device.qty !== 0
       && sheet('types').some((type) => type.type === device.type && isMisfit(type, supply)));
     if (isOnWrongRail) faults.push('device voltage');

@@ -252,7 +252,8 @@ function lossOf(row: InputRow, demand: Total): { watts: Known; partial: boolean 
 
 /**
  * What a square metre of a face counts for, by mounting: top, front, back, left and right (IEC TR 60890, Table 3: a top
- * 1.4, covered 0.7; any other face 0.9, against a wall or a neighbour 0.5; number of the table from memory).
+ * 1.4, covered 0.7; any other face 0.9, against a wall or a neighbour 0.5; number of the table from memory). Let into a
+ * wall its front alone, an allowance.
  */
 const FACES: Readonly<Record<string, readonly [number, number, number, number, number]>> = {
   'free': [1.4, 0.9, 0.9, 0.9, 0.9],
@@ -262,14 +263,15 @@ const FACES: Readonly<Record<string, readonly [number, number, number, number, n
   'row-middle-free': [1.4, 0.9, 0.9, 0.5, 0.5],
   'row-middle-wall': [1.4, 0.9, 0.5, 0.5, 0.5],
   'row-middle-wall-covered': [0.7, 0.9, 0.5, 0.5, 0.5],
+  'flush': [0, 0.9, 0, 0, 0],
 };
 
 /** Cooling surface [m²]. */
 function areaOf(row: InputRow): Known {
   const metres = (key: string) => over(number(row, key), 1000);
   const [height, width, depth] = [metres('height'), metres('width'), metres('depth')];
-  const faces = typeof row.mounting === 'string' && Object.hasOwn(FACES, row.mounting)
-    ? FACES[row.mounting]! : undefined;
+  const mounting = row.mounting ?? 'wall';
+  const faces = typeof mounting === 'string' && Object.hasOwn(FACES, mounting) ? FACES[mounting]! : undefined;
   if (height === null || width === null || depth === null || faces === undefined) return null;
   const [top, front, back, left, right] = faces;
   return top * width * depth + front * width * height + back * width * height + left * depth * height
@@ -280,10 +282,10 @@ function areaOf(row: InputRow): Known {
 const CLOSE_KELVINS = 5;
 
 function enclosureFigures(row: InputRow, supplyLoss: Total, used: Total): EnclosureFigures {
-  const loss = plus(supplyLoss.sum, number(row, 'otherLoss'));
+  const loss = plus(supplyLoss.sum, number(row, 'otherLoss', 20));
   const area = areaOf(row);
   const rise = over(loss, times(number(row, 'transfer', 5.5), area));
-  const ambient = number(row, 'ambient');
+  const ambient = number(row, 'ambient', 30);
   const top = plus(ambient, times(rise, number(row, 'topFactor', 1.3)));
   const most = number(row, 'maxInside');
   const [rails, railLength] = [number(row, 'rails'), number(row, 'railLength')];
@@ -337,7 +339,8 @@ function supplyFigures(row: InputRow, totals: SupplyTotals): SupplyFigures {
   const peak = number(row, 'peak', 1);
   const most = times(times(number(row, 'rated'), row.redundant === true ? minus(units, 1) : units), peak);
   const [needed, battery] = [batteryNeeded(row, demand.sum), number(row, 'battery')];
-  const measured = measuredSupply(row, usable, demand.sum, demand.partial);
+  const measured = measuredSupply(row, usable, demand.sum, demand.partial, Math.min(
+    ...starting.map(({ row: device, type }) => number(device, 'qty') === 0 ? Infinity : number(type, 'maxVoltage') ?? Infinity)));
   const start = startUp(row, usable, starting, switched);
   const isNotDerated = !isGiven(row.derating) && number(row, 'fullUpTo') === null;
   const lacksWarmth = isGiven(row.enclosure) && (

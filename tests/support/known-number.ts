@@ -30,7 +30,7 @@ const RANGES: Readonly<Record<string, Range>> = {
   voltage: ABOVE_0, rated: ABOVE_0, fuse: ABOVE_0, resistive: ABOVE_0, lamp: ABOVE_0, motor: ABOVE_0, coil: ABOVE_0,
   inrush: AT_LEAST_0, diversity: SHARE, reserve: SHARE,
   height: ABOVE_0, width: ABOVE_0, depth: ABOVE_0, transfer: ABOVE_0, otherLoss: AT_LEAST_0,
-  ambient: { min: -40, max: 70 }, maxInside: { min: -40, max: 120 },
+  ambient: { min: -40, max: 70 }, around: { min: -40, max: 120 }, maxInside: { min: -40, max: 120 },
   fullUpTo: { min: -40, max: 120 }, lessPerKelvin: SHARE, offAt: { min: -40, max: 120 }, peak: { min: 1, max: 10 },
   topFactor: { min: 1, max: 3 }, rails: COUNT, railLength: ABOVE_0, standbyHours: { min: 0, max: 1000 },
   battery: ABOVE_0,

@@ -33,7 +33,10 @@ const SHEETS: Content['sheets'] = {
     { output: 'Q2', contact: 'K1', feed: 'F1' },
   ],
   feeds: [{ feed: 'F1', rated: 16 }],
-  enclosures: [{ enclosure: 'E1', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 7.5, ambient: 35 }],
+  enclosures: [
+    { enclosure: 'E1', height: 600, width: 400, depth: 200, mounting: 'wall', otherLoss: 7.5, ambient: 35 },
+    { enclosure: 'E2', height: 600, width: 400, depth: 200, mounting: 'flush', otherLoss: 7.5, ambient: 35 },
+  ],
   devices: [
     { ref: 'D1', type: 'T1', qty: 3, rail: 'R1', branch: 'B1', run: 'L1', distance: 12.5 },
     { ref: 'D2', type: 'T2', qty: 2, rail: 'R1', branch: 'B1', diversity: 0.5 },

@@ -50,7 +50,9 @@ const MORE: readonly Content['sheets'][] = [
   },
   {
     types: [{ type: 'T', draw: 1 }, { type: 'T', draw: 2 }],
-    devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2 }, { ref: 'D1', qty: 2 }],
+    devices: [{ ref: 'D1', qty: 1, type: 'T', diversity: 2, run: 'W1' }, { ref: 'D1', qty: 2 }],
+    supplies: [{ rail: 'L1', rated: 1 }], runs: [{ run: 'W1', rail: 'L1', conductor: 'C', length: 5 }],
+    conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
   },
   { supplies: [{ rail: 'L1', rated: 10, fullUpTo: 40, lessPerKelvin: 0.02 }] },
   // Nothing of a run is over, and what decouples its supply is not known; and a row without a tag that lacks voltage.
@@ -65,6 +67,14 @@ const MORE: readonly Content['sheets'][] = [
   {
     supplies: [{ rail: 'L1', rated: 10, voltage: 12, tolerance: 0.1, units: 2, redundant: true }],
     types: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, draw: 1 })), devices: [1, 2, 3, 4].map((at) => ({ type: `T${at}`, qty: 1, rail: 'L1' })),
+  },
+  // What else is in the way of another cable, and of another fuse.
+  {
+    supplies: [{ rail: 'L1', rated: 5, fuse: 63, enclosure: 'E' }], enclosures: [{ enclosure: 'E' }],
+    types: [{ type: 'T', minVoltage: 10 }], conductors: [{ conductor: 'C', resistance: 10, maxCurrent: 16 }],
+    ways: [{ way: 'F1', rail: 'L1', kind: 'electronic', rated: 6 }],
+    runs: [{ run: 'W1', way: 'F1', conductor: 'C', length: 90, measuredCurrent: 9 }],
+    devices: [{ ref: 'D1', type: 'T', qty: 1, unitDraw: 5500, run: 'W1' }],
   },
   // What another row holds tells nothing: a fuse, a voltage of a type.
   {

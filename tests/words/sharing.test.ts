@@ -67,7 +67,7 @@ const SCHEDULES: readonly { readonly request: ShareRequest; readonly sheets: Con
     request: { over: 'supplies', keepPlaced: true },
     sheets: {
       types: TYPES, supplies: [
-        { rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control' },
+        { rail: 'L1', rated: 10 }, { rail: 'L2', rated: 10 }, { rail: 'L3', rated: 1.25, purpose: 'control', inputInrush: 100 },
       ], runs: [{ run: 'W1' }],
       devices: [
         { type: 'T1', qty: 1, rail: 'L1' }, { type: 'T2', qty: 1, rail: 'L1' }, { type: 'T5', qty: 1, rail: 'L2' }, {

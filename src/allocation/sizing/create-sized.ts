@@ -7,15 +7,17 @@ import { sizeJob } from './size-panel.ts';
 import type { SizedBin, SizedModule, SizingOptions } from './sizing.ts';
 
 /** Rows that a sizing was made, by sheet. */
-export type MadeRows = Readonly<Record<'enclosures' | 'supplies' | 'ways' | 'branches' | 'modules', number>>;
+export type MadeRows = Readonly<Record<
+  'enclosures' | 'feeds' | 'supplies' | 'ways' | 'branches' | 'modules', number
+>>;
 
 /** The panel that is made where the schedule has none. */
 const FIRST_PANEL = 'P1';
 
 /**
- * Changes that turn a sizing of what has no place yet into rows, as one action: supplies with their ways, branches and
- * relay modules, in the panel that they belong to; devices, runs and outputs are put on them, and what is placed stays.
- * Where the schedule has no enclosure at all, one is made for them.
+ * Changes that turn a sizing of what has no place yet into rows, as one action: supplies with their ways and
+ * mains feeds, branches and relay modules, in the panel that they belong to; devices, runs and outputs are put on them,
+ * and what is placed stays. Where the schedule has no enclosure at all, one is made for them.
  *
  * @returns the changes, none where everything has its place, and how many rows come
  *
@@ -32,7 +34,7 @@ export async function createSized(
     trial.act('', more);
     changes.push(...more);
   };
-  const made = { enclosures: 0, supplies: 0, ways: 0, branches: 0, modules: 0 };
+  const made = { enclosures: 0, feeds: 0, supplies: 0, ways: 0, branches: 0, modules: 0 };
   const append = (sheet: keyof typeof made, rows: readonly Cells[]) => {
     act(insertRows(trial.document, sheet, trial.rows(sheet).length, rows));
     made[sheet] += rows.length;
@@ -40,12 +42,17 @@ export async function createSized(
   try {
     const isFirst = trial.rows('enclosures').length === 0 && options.panel === undefined;
     const rules = { ...options, unplaced: true, ...(isFirst ? { panel: FIRST_PANEL } : {}) };
-    const { bins: sized, modules } = await sizeJob(trial, rules);
-    const supplies = sized.filter(({ over }) => over === 'supplies');
+    const { bins: sized, feeds, modules } = await sizeJob(trial, rules);
+    const feedTags = freshTags(trial, 'feeds', feeds.length);
+    const supplies = sized.filter(({ over }) => over === 'supplies').map((bin, index) => {
+      const on = feeds.findIndex((feed) => feed.supplies.includes(index));
+      return on < 0 ? bin : { ...bin, cells: { ...bin.cells, feed: feedTags[on]! } };
+    });
     const there = new Set(trial.rows('enclosures').map((row) => tagOf('enclosures', row)));
     const panels = new Set([...sized, ...modules].flatMap(({ panel }) => panel ?? []));
     append('enclosures', [...panels].filter((panel) => !there.has(panel)).map((enclosure) => ({ enclosure })));
 
+    append('feeds', feeds.map(({ cells }, index) => ({ ...cells, feed: feedTags[index]! })));
     const rails = tagsOf(trial, 'supplies', 'rail', supplies);
     act(putOn(trial, 'supplies', supplies, rails));
     made.supplies = supplies.length;
@@ -60,7 +67,7 @@ export async function createSized(
     act(putOn(trial, 'branches', branches, tagsOf(trial, 'branches', 'branch', branches)));
     made.branches = branches.length;
 
-    const names = moduleTags(trial, modules.length);
+    const names = freshTags(trial, 'modules', modules.length);
     append('modules', modules.map(({ cells }, index) => ({ ...cells, module: names[index]! })));
     act(outputsOn(trial, modules, names));
     return { changes, made };
@@ -93,11 +100,19 @@ function putOn(
   });
 }
 
-function moduleTags(schedule: LoadSchedule, count: number): string[] {
-  const rows = schedule.rows('modules').map((row) => tagOf('modules', row)).filter((tag) => tag !== '');
-  const named = schedule.rows('outputs').map(({ cells }) => cells.module);
+/** What the first row of a sheet follows, and the cells that name its rows. */
+const TAGS = {
+  feeds: { first: 'X0', by: [['outputs', 'feed'], ['supplies', 'feed']] },
+  modules: { first: 'K0', by: [['outputs', 'module']] },
+} as const;
+
+/** Tags that go on from the last row of a sheet, none of which any row has or names. */
+function freshTags(schedule: LoadSchedule, sheet: keyof typeof TAGS, count: number): string[] {
+  const { first, by } = TAGS[sheet];
+  const rows = schedule.rows(sheet).map((row) => tagOf(sheet, row)).filter((tag) => tag !== '');
+  const named = by.flatMap(([from, key]) => schedule.rows(from).map(({ cells }) => cells[key]));
   const taken = new Set([...rows, ...named].filter((tag) => typeof tag === 'string'));
-  return nextTags(rows.at(-1) ?? 'K0', count, taken);
+  return nextTags(rows.at(-1) ?? first, count, taken);
 }
 
 function outputsOn({ document }: LoadSchedule, modules: readonly SizedModule[], names: readonly string[]): Change[] {

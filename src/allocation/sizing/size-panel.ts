@@ -3,20 +3,22 @@ import { tagOf } from '../../schedule/index.ts';
 import { runSteps, stopAt } from '../packing/index.ts';
 import { OFFICE_LISTS } from './office-lists.ts';
 import { sizeBranches } from './size-branches.ts';
+import { sizeFeeds } from './size-feeds.ts';
 import { sizeRelays } from './size-relays.ts';
 import { sizeSupplies } from './size-supplies.ts';
 import { sizeWidth } from './size-width.ts';
 import type { Sized, SizedSchedule, SizingOptions, SizingRow, SizingRules } from './sizing.ts';
 
 /**
- * What a job needs, panel by panel: supplies by purpose with their ways, bus branches, relay modules, mounting rail.
+ * What a job needs, panel by panel: supplies by purpose with their ways and mains feeds, bus branches, relay modules,
+ * mounting rail.
  * What cannot be counted, because an input is missing, has lines of its own.
  *
  * @returns lines by panel, in this order; none for an empty schedule
  * @throws RangeError when a list to choose from is empty
  *
- * Limits: supplies are derated, redundant and loaded as the last rail for their purpose is; feeds with their breakers
- * and what cables make devices draw more are not counted. A count for pricing, not a design.
+ * Limits: supplies are derated, redundant and loaded as the last rail for their purpose is; feeds of relay outputs and
+ * what cables make devices draw more are not counted. A count for pricing, not a design.
  */
 export async function sizePanel(schedule: SizedSchedule, options: SizingOptions = {}): Promise<readonly SizingRow[]> {
   return (await sizeJob(schedule, options)).rows;
@@ -35,15 +37,17 @@ export async function sizeJob(schedule: SizedSchedule, options: SizingOptions = 
     panelOf: (sheet, id) => panelOf(schedule, sheet, id) ?? panel,
   };
   const supplies = await runSteps(sizeSupplies(schedule, rules));
+  const { rows: feedRows, feeds } = await runSteps(sizeFeeds(schedule, supplies.bins, rules));
   const branches = await runSteps(sizeBranches(schedule, rules));
   const relays = await runSteps(sizeRelays(schedule, rules));
   const bins = [...supplies.bins, ...branches.bins];
   const rows = [
-    ...supplies.rows, ...branches.rows, ...relays.rows, ...sizeWidth(schedule, bins, relays.modules, rules),
+    ...supplies.rows, ...feedRows, ...branches.rows, ...relays.rows,
+    ...sizeWidth(schedule, bins, [...feeds, ...relays.modules], rules),
   ];
   const panels = [...new Set(rows.map((row) => row.panel))].sort((a, b) => place(schedule, a) - place(schedule, b));
   return {
-    bins, modules: relays.modules,
+    bins, feeds, modules: relays.modules,
     rows: panels.flatMap((name) => rows.filter((row) => row.panel === name)),
   };
 }

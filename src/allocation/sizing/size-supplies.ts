@@ -19,11 +19,11 @@ import type { SizedBin, SizedSchedule, SizedWay, SizingRow, SizingRules } from '
 const DEFAULT_TARGET = 0.8;
 /** Tags that the first supply for a purpose follows. */
 const FIRST: Readonly<Record<string, string>> = { lighting: 'L0', field: 'P0', control: 'C0', other: 'S0' };
-/** Cells that belong to one rating, and those that belong to one panel; a supply of another does not take them over. */
+/** Cells that belong to one rating; a supply of another does not take them over. */
 const OF_RATING = [
-  'fuse', 'fuseKind', 'width', 'partNumber', 'price', 'efficiency', 'inputInrush', 'maxOnB16', 'battery',
+  'fuse', 'fuseKind', 'width', 'partNumber', 'price', 'efficiency', 'inputPowerFactor', 'inputInrush', 'maxOnB16',
+  'battery',
 ];
-const OF_PANEL = ['feed', 'enclosure'];
 
 /** What the supplies of a job come to. */
 export interface SizedSupplies {
@@ -149,7 +149,7 @@ function* sizeGroup(
       })],
       ...connected <= withRounding(total * share) ? []
         : [words.say('It lives on diversity: everything at the same time takes {connected}, and where all of it starts together, as in a wind alarm or at power return, the supplies shut down.', { connected: amps(connected) })],
-      words.say('Feeds with their breakers, and what cables make devices draw more are not counted.'),
+      words.say('What cables make devices draw more is not counted.'),
     ];
     for (const place of new Set(set)) {
       const quantity = set.filter((each) => each === place).length;
@@ -203,9 +203,10 @@ function cellsOf(
   schedule: SizedSchedule, rated: number, { purpose, voltage, panel }: SupplyDevice, like: Like | undefined,
 ): SizedBin['cells'] {
   const other = like !== undefined && numberOf(schedule, 'supplies', like.rail.id, 'rated') !== rated ? OF_RATING : [];
-  const elsewhere = like !== undefined && like.rail.panel !== panel ? OF_PANEL : [];
+  const elsewhere = like !== undefined && like.rail.panel !== panel ? ['enclosure'] : [];
   return {
-    ...Object.fromEntries([...other, ...elsewhere].map((key) => [key, null])),
+    // Its feed is sized with it.
+    ...Object.fromEntries(['feed', ...other, ...elsewhere].map((key) => [key, null])),
     purpose, rated, ...(voltage === 24 ? {} : { voltage }), ...(panel === null ? {} : { enclosure: panel }),
     ...(like === undefined ? {} : { units: like.redundant ? 2 : null }),
   };

@@ -1,19 +1,20 @@
 import { numberOf } from '../../engine/index.ts';
-import type { SizedBin, SizedModule, SizedSchedule, SizingRow, SizingRules } from './sizing.ts';
+import type { SizedBin, SizedFeed, SizedModule, SizedSchedule, SizingRow, SizingRules } from './sizing.ts';
 
 /** Mounting rail that the parts of each panel take [mm], as far as their widths are known; nothing where none is. */
 export function sizeWidth(
-  schedule: SizedSchedule, bins: readonly SizedBin[], modules: readonly SizedModule[], { extension }: SizingRules,
+  schedule: SizedSchedule, bins: readonly SizedBin[], others: readonly (SizedFeed | SizedModule)[],
+  { extension }: SizingRules,
 ): SizingRow[] {
   const { words } = schedule;
-  return [...new Set([...bins, ...modules].map(({ panel }) => panel))].flatMap((panel): SizingRow[] => {
+  return [...new Set([...bins, ...others].map(({ panel }) => panel))].flatMap((panel): SizingRow[] => {
     const parts = [
       ...bins.filter((bin) => bin.panel === panel).flatMap(({ over, like, cells, ways }) => {
         const own = 'width' in cells || like === null ? null : numberOf(schedule, over, like, 'width');
         const units = typeof cells.units === 'number' ? cells.units : 1;
         return [own === null ? null : own * units, ...ways.map((way) => numeric(way.cells.width))];
       }),
-      ...modules.filter((module) => module.panel === panel).map(({ cells }) => numeric(cells.width)),
+      ...others.filter((other) => other.panel === panel).map(({ cells }) => numeric(cells.width)),
     ];
     const known = parts.filter((width) => width !== null);
     if (known.length === 0) return [];

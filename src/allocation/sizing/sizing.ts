@@ -71,6 +71,14 @@ export interface SizedBin extends Omit<AddedBin, 'tag' | 'like'> {
   readonly ways: readonly SizedWay[];
 }
 
+/** A mains feed that a sizing asks for. */
+export interface SizedFeed {
+  readonly panel: string | null;
+  readonly cells: Cells;
+  /** The supplies that hang on it, by their places among those of the sizing. */
+  readonly supplies: readonly number[];
+}
+
 /** A relay module that a sizing asks for. */
 export interface SizedModule {
   readonly panel: string | null;
@@ -83,5 +91,6 @@ export interface SizedModule {
 export interface Sized {
   readonly rows: readonly SizingRow[];
   readonly bins: readonly SizedBin[];
+  readonly feeds: readonly SizedFeed[];
   readonly modules: readonly SizedModule[];
 }

@@ -35,6 +35,8 @@ export interface RunLimits {
    * `mostProtection`.
    */
   readonly carriesAmps?: number;
+  /** What the largest device draws by itself [A], 0 or more: the conductors carry it whatever the diversity. */
+  readonly largestAmps?: number;
   /**
    * What the supply feeds for ever [A], 0 or more, where no way protects the run: conductors that carry as much need no
    * protection, and those that carry less have only `protection`, the fuse of the supply. Else left out.
@@ -67,7 +69,8 @@ export function keepsLimits(run: TriedRun, cable: TriedCable, limits: RunLimits)
   const { currentAmps, secondAmps } = point;
   if (maxDrop !== undefined && exceeds(point.dropVolts, maxDrop * supplyVolts)) return false;
   // With one feed open all of it comes through the other.
-  if (carriesAmps !== undefined && exceeds(currentAmps + secondAmps, carriesAmps)) return false;
+  const carried = Math.max(currentAmps + secondAmps, limits.largestAmps ?? 0);
+  if (carriesAmps !== undefined && exceeds(carried, carriesAmps)) return false;
   const isLower = lowestVolts !== supplyVolts;
   if (isLower && workingPoint(lowestVolts, cable.loopOhmPerMetre, order, volts) === null) return false;
   if (order.leastVolts.some((least, tap) => exceeds(least, volts[tap]!))) return false;

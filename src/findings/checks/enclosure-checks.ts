@@ -83,22 +83,6 @@ export const enclosureChecks: readonly Check[] = [
     message('{name} has no depth, so the temperature inside is not known. Enter its outside depth in mm.')
   ),
   missingInput(
-    'enclosure-mounting-missing', 'enclosures', 'mounting',
-    message('{name} has no mounting, so the temperature inside is not known. Choose how it stands.')
-  ),
-  missingInput(
-    'enclosure-ambient-missing', 'enclosures', 'ambient',
-    message(
-      '{name} has no ambient temperature, so the temperature inside is not known. Enter the highest temperature around it in °C.'
-    )
-  ),
-  missingInput(
-    'enclosure-other-loss-missing', 'enclosures', 'otherLoss',
-    message(
-      '{name} has no loss of its other devices, so the temperature inside is not known. Enter their heat in W; 0 if there are none.'
-    )
-  ),
-  missingInput(
     'enclosure-temperature-missing', 'enclosures', 'maxInside',
     message(
       '{name} has no highest inside temperature, so whether it gets too warm is not known. Enter the highest that its contents bear in °C.'

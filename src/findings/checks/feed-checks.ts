@@ -2,7 +2,7 @@ import { exceeds, inrushLimit, type BreakerCurve } from '../../electrical/index.
 import { amps, message, roundedDown, roundedUp } from '../../words/index.ts';
 import type { Check } from '../check.ts';
 import type { RowReader } from '../row-reader.ts';
-import { missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
+import { livesOnDiversity, missingInput, overLimit, overTarget, partialTotal, unknown } from './limit-checks.ts';
 import { widthMissing } from './width-checks.ts';
 
 /** What the breaker of a feed stands with a curve; `null` where its rating or its pulse factor is not known. */
@@ -21,6 +21,14 @@ function remedy(row: RowReader, curve: BreakerCurve, inrush: number): string {
     : row.say('Share it over more feeds, let it start one after the other, or limit the inrush.');
 }
 
+/** Diversity of a feed is entered for itself, so that this is no more than a note. */
+const { inStatus: _inStatus, ...onDiversity } = livesOnDiversity({
+  rule: 'feed-lives-on-diversity', sheet: 'feeds', limit: (row) => row.number('rated'),
+  message: message(
+    '{name} is rated {limit}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it is on together, as at power return, its breaker opens. Move outputs or supplies to another feed, or lock some of them against each other.'
+  ),
+});
+
 /** What mains feeds are held against. */
 export const feedChecks: readonly Check[] = [
   overLimit({
@@ -35,6 +43,7 @@ export const feedChecks: readonly Check[] = [
       '{name} is loaded to {loading} of {rating}, above its target of {target} by {excess}: move outputs or supplies to another feed, or lower the diversity if not all are on at the same time.'
     ),
   }),
+  { ...onDiversity, severity: 'note' },
   {
     rule: 'feed-over-inrush', sheet: 'feeds', key: 'inrush', severity: 'near', inStatus: true, needs: 'curve',
     find: (row) => {

@@ -1,6 +1,7 @@
 import { allowedDropError, exceeds, expectedDrop, measuredState, type MeasuredState } from '../../electrical/index.ts';
 import { amps, message, roundedDown, roundedUp, volts } from '../../words/index.ts';
 import type { Check, Found } from '../check.ts';
+import { LEAST_BORNE } from '../least-borne.ts';
 import type { RowReader } from '../row-reader.ts';
 
 type MeasuredSheet = 'supplies' | 'runs';
@@ -182,7 +183,8 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
     const [nominal, share, bound] = [row.number('voltage'), row.number('voltageTolerance'), boundOf(row, sign)];
     if (nominal === null || share === null || bound === null) return undefined;
     const [difference, allowed] = [sign * (measured - bound), share * nominal];
-    return !exceeds(difference, allowed) ? undefined : {
+    const isToldOfDevices = sign > 0 && exceeds(measured, row.fact(LEAST_BORNE) ?? Infinity);
+    return isToldOfDevices || !exceeds(difference, allowed) ? undefined : {
       limit: bound,
       message: row.say(said, {
         measured: volts(measured, bound), nominal: volts(bound), difference: volts(difference, allowed),
@@ -191,6 +193,18 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
     };
   });
 }
+
+/** What was measured at a supply and a device on it does not bear, whatever the rail was entered to give. */
+const beyondDevices = measuredCheck('over-voltage', 'supplies', 'measuredVoltage', 'over', (row, measured) => {
+  const most = row.fact(LEAST_BORNE);
+  return most === undefined || !exceeds(measured, most) ? undefined : {
+    limit: most,
+    message: row.say('{name} was measured at {measured}, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.', {
+      measured: volts(measured, most), most: roundedDown(volts(most, measured)),
+      excess: roundedUp(volts(measured - most, 0)),
+    }),
+  };
+});
 
 const usable = (row: RowReader) => row.number('usable');
 const fuse = (row: RowReader) => least(ratedOf(row), row.number('carries'));
@@ -225,6 +239,7 @@ export const measuredChecks: readonly Check[] = [
   supplyVoltage('under-voltage', 'over', -1, message(
     '{name}: {measured} measured, {difference} below {nominal}, where {allowed} may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.'
   )),
+  beyondDevices,
   supplyVoltage('voltage-differs', 'near', 1, message(
     '{name}: {measured} measured, {difference} above {nominal}, where {allowed} may differ. Check that the devices accept it, or set it lower.'
   )),

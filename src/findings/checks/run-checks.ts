@@ -30,7 +30,7 @@ const underVoltage: Check = {
     ) : row.say(
       '{name}: from {lowest} at its start, ref {tag} gets {lack} less than it needs at its place{others, plural, =0 {} one {, and # more row gets too little} other {, and # more rows get too little}}.', { ...values, tag }
     );
-    return { value: margin, limit: 0, message: `${said} ${remedy(row)}` };
+    return { value: margin, limit: 0, message: row.sentence(() => `${said} ${remedy(row)}`) };
   },
 };
 
@@ -38,7 +38,7 @@ const collapses: Check = {
   rule: 'run-no-working-voltage', sheet: 'runs', key: 'endVoltage', severity: 'over', inStatus: true,
   find: (row) => row.outcome !== NO_WORKING_VOLTAGE ? undefined : {
     value: null, limit: null,
-    message: `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`,
+    message: row.sentence(() => `${row.say('{name} has no stable operating point: its devices draw constant power, and the cable cannot deliver what they ask for at any voltage.')} ${remedy(row)}`),
   },
 };
 
@@ -189,8 +189,22 @@ export const runChecks: readonly Check[] = [
       };
     },
   },
+  {
+    rule: 'run-temperature-over-conductor', sheet: 'runs', key: 'temperature', severity: 'over', inStatus: true,
+    needs: 'temperature',
+    find: (row) => {
+      const [temperature, most] = [row.number('temperature'), row.numberOf('conductor', 'maxTemperature')];
+      if (temperature === null || most === null || !exceeds(temperature, most)) return undefined;
+      return {
+        value: temperature, limit: most,
+        message: row.say('{name}: its conductors are entered at {temperature} and may get {most}: their insulation does not last. Use a larger conductor or one that may get warmer, or empty the temperature, which then follows from the load.', {
+          temperature: degrees(temperature, most), most: roundedDown(degrees(most, temperature)),
+        }),
+      };
+    },
+  },
   waitsFor('run-devices-misplaced', 'runs', 'current', message(
-    '{name}: a device row on it is entered on another rail or beyond its end, so what it carries and drops is not sure.'
+    '{name}: a device row on it is entered on another rail, beyond its end or at no distance that can be read, so what it carries and drops is not sure.'
   ), (row) => row.fact(MISPLACED.runs) !== undefined),
   {
     rule: 'run-over-drop', sheet: 'runs', key: 'dropRatio', severity: 'near', inStatus: true,
@@ -201,9 +215,9 @@ export const runChecks: readonly Check[] = [
       if (row.fact(LACKING_VOLTAGE) !== undefined) return undefined;
       return {
         value: ratio, limit: most,
-        message: `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
+        message: row.sentence(() => `${row.say('{name} loses {drop}, {ratio} of its voltage, and may lose {most}.', {
           drop: volts(drop), ratio: percent(ratio, most), most: roundedDown(percent(most, ratio)),
-        })} ${remedy(row)}`,
+        })} ${remedy(row)}`),
       };
     },
   },
@@ -220,6 +234,10 @@ export const runChecks: readonly Check[] = [
   wayMayNotAct('run-second-way-may-not-act', 'secondWay'),
   ...secondWayChecks,
   partial,
+  // Told at the tag that stands twice.
+  waitsFor('run-current-unsure', 'runs', 'current', message(
+    '{name}: of which type a device on it is, or of which rail, is not sure, so neither is what it carries and drops.'
+  ), (row) => row.isPartial('current') && row.missing('current') === 0),
   missingInput(
     'run-rail-missing', 'runs', 'rail',
     message('{name} has no rail, so its voltage is not known. Choose the rail that feeds it.'),
@@ -264,7 +282,9 @@ export const runChecks: readonly Check[] = [
   {
     rule: 'run-lowest-unknown', sheet: 'runs', key: 'endVoltage', severity: 'incomplete', inStatus: true,
     elsewhere: true,
-    find: (row) => !row.names('rail') || row.numberOf('rail', 'lowest') !== null ? undefined : unknown(row, message(
+    // What decouples or buffers its supply is not as if there were nothing where it cannot be read.
+    find: (row) => !row.names('rail') || (row.numberOf('rail', 'lowest') !== null
+      && !['seriesDrop', 'battery', 'standbyHours'].some((key) => row.isUnreadable('rail', key))) ? undefined : unknown(row, message(
       '{name}: the lowest voltage of its supply is not known, so whether its devices have what they need cannot be said.'
     )),
   },

@@ -90,9 +90,11 @@ export const runProtectionChecks: readonly Check[] = [
   ), (row) => withoutWay(row)?.by !== undefined && (row.number('faultCurrent') === null || row.isPartial('available'))),
   {
     rule: 'run-fuse-kind-missing', sheet: 'runs', key: 'way', severity: 'incomplete', inStatus: true, elsewhere: true,
-    find: (row) => withoutWay(row)?.is !== 'unsure' ? undefined : unknown(row, message(
-      '{name} is protected by the fuse of its supply, of which the kind is not known.'
-    )),
+    find: (row) => {
+      if (withoutWay(row)?.is !== 'unsure') return undefined;
+      row.awaits('supplies', row.target('rail'), 'fuseKind');
+      return unknown(row, message('{name} is protected by the fuse of its supply, of which the kind is not known.'));
+    },
   },
   {
     rule: 'run-supply-unknown', sheet: 'runs', key: 'available', severity: 'incomplete', inStatus: true, elsewhere: true,

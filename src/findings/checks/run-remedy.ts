@@ -1,7 +1,34 @@
 import { exceeds } from '../../electrical/index.ts';
 import { amps, fixed, roundedDown, roundedUp, volts } from '../../words/index.ts';
+import type { Gathering } from '../facts.ts';
 import { MISFIT } from '../misfit.ts';
 import type { RowReader } from '../row-reader.ts';
+import { inTheWay } from './in-the-way.ts';
+
+/** What no run of its longest length, or of its smallest conductor, has against it: both are looked for by that. */
+const BY_CABLE: ReadonlySet<string> = new Set([
+  'run-under-voltage', 'run-no-working-voltage', 'run-over-drop', 'run-over-carries', 'run-devices-over-carries',
+  'run-devices-over-carries-elsewhere', 'run-protection-over-carries', 'run-protection-acts-late',
+  'run-second-protection-over-carries', 'run-second-protection-acts-late', 'run-may-not-clear',
+  'run-second-may-not-clear', 'run-way-may-not-act', 'run-second-way-may-not-act', 'run-ways-share-fault',
+  'run-unprotected', 'run-fuse-may-not-act', 'run-fuse-never-acts',
+]);
+
+/** The same of one without a working voltage, of which it is not known either what it leaves for a short circuit. */
+const WHEN_IT_WORKS: ReadonlySet<string> = new Set([...BY_CABLE, 'run-available-partial']);
+
+/** How many rows on each run are at a distance of their own: those at its end go along when it is shorter. */
+const PLACED: Gathering<number> = {
+  sheet: 'runs', reads: [['devices', 'run'], ['devices', 'distance']],
+  gather: (_document, book) => {
+    const placed = new Map<number, number>();
+    const distances = book.columns('devices').numbers.get('distance')!;
+    book.targets('devices', 'run').forEach((run, id) => {
+      if (run >= 0 && distances[id]! > 0) placed.set(run, (placed.get(run) ?? 0) + 1);
+    });
+    return placed;
+  },
+};
 
 /** Whether it is as warm around it as its conductor may get, so that no size of it carries anything. */
 export const isTooWarm = (row: RowReader) => row.number('carries') === 0;
@@ -38,13 +65,21 @@ export function remedy(row: RowReader): string {
       current: amps(current, protection), protection: roundedDown(amps(protection, current)),
     });
   }
+  const others = inTheWay(row, row.against({}, row.outcome === undefined ? BY_CABLE : WHEN_IT_WORKS));
+  if (others !== '') {
+    return row.say('Another length or conductor alone does not put it right. Still in the way: {others}.', { others });
+  }
   const length = longest === null ? 0 : Number(fixed(longest, 1, 'down'));
   const [conductor, larger] = [String(row.own('conductor')), String(smallest)];
   if (length > 0) {
-    return smallest === null ? row.say('With {conductor} it may be {length} m long.', { conductor, length })
-      : row.say(
-        'With {conductor} it may be {length} m long; {larger} would do at this length.', { conductor, length, larger }
-      );
+    const placed = row.fact(PLACED) ?? 0;
+    return smallest === null
+      ? row.say('With {conductor} it may be {length} m long{placed, plural, =0 {} other { if the distances on it shrink along}}.', {
+        conductor, length, placed,
+      })
+      : row.say('With {conductor} it may be {length} m long{placed, plural, =0 {} other { if the distances on it shrink along}}; {larger} would do at this length.', {
+        conductor, length, placed, larger,
+      });
   }
   if (smallest !== null) {
     return row.say('With {conductor} no length works; {larger} would do at this length.', { conductor, larger });

@@ -53,7 +53,11 @@ export const startChecks: readonly Check[] = [
   },
   waitsFor('supply-start-partial', 'supplies', 'overload', message(
     '{name}: what some of its devices draw when they start is not known, so whether it comes up is not checked.'
-  ), (row) => row.value('overload') === 'retries' && (row.fact(START_UPS.supplies)?.missing ?? 0) > 0),
+  ), (row) => {
+    const lacks = row.value('overload') === 'retries' ? row.fact(START_UPS.supplies)?.lacks : undefined;
+    if (lacks !== undefined) row.awaits(...lacks);
+    return lacks !== undefined;
+  }),
   overLimit({
     rule: 'supply-over-battery', sheet: 'supplies', key: 'batteryNeeded', limit: (row) => row.number('battery'),
     message: message(

@@ -12,7 +12,7 @@ import {
   lacks, livesOnDiversity, missingInput, notChecked, overLimit, overTarget, partialTotal, unknown, waitsFor,
 } from './limit-checks.ts';
 import { startChecks } from './start-checks.ts';
-import { supplyRemedy } from './supply-remedy.ts';
+import { actingFuse, fuseRemedy, supplyRemedy } from './supply-remedy.ts';
 import { warmthChecks } from './warmth-checks.ts';
 
 /** Whether its feed has a breaker that its start is held against, where its maker says nothing of it. */
@@ -58,6 +58,10 @@ const ofBoth = (key: 'demand' | 'connected', one: string, both: string) => ({
   },
 });
 
+/** What a larger supply puts right: where the fuse is passed too, that is said already. */
+const largerSupply = (key: 'demand' | 'connected') => (row: RowReader) =>
+  beyondBoth(row, key) === undefined ? supplyRemedy(row) : '';
+
 /** What supplies are held against. */
 export const supplyChecks: readonly Check[] = [
   overLimit({
@@ -68,7 +72,7 @@ export const supplyChecks: readonly Check[] = [
     ), message(
       '{name}: demand {value} exceeds the lower of the usable {usable} and its fuse of {fuse} by {excess}. Move devices to another rail, or lower the diversity; a larger supply needs a larger fuse too.'
     )),
-    remedy: supplyRemedy,
+    remedy: largerSupply('demand'),
   }),
   {
     rule: 'supply-gives-nothing', sheet: 'supplies', key: 'usable', severity: 'over', inStatus: true,
@@ -102,6 +106,7 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name}: demand {value} exceeds its fuse of {limit} by {excess}. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
+    remedy: fuseRemedy,
   }),
   overTarget({
     rule: 'supply-over-target', sheet: 'supplies', current: 'demand', rating: 'usable',
@@ -118,7 +123,7 @@ export const supplyChecks: readonly Check[] = [
     ), message(
       '{name} has {usable} usable and a fuse of {fuse}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, it shuts down or the fuse opens. Move devices to another rail; a larger supply needs a larger fuse too.'
     )),
-    remedy: supplyRemedy,
+    remedy: largerSupply('connected'),
   }),
   livesOnDiversity({
     rule: 'supply-lives-on-diversity-fuse', sheet: 'supplies',
@@ -126,6 +131,7 @@ export const supplyChecks: readonly Check[] = [
     message: message(
       '{name} has a fuse of {limit}, and everything on it at the same time takes {value}: it lives on diversity, and where all of it starts together, as in a wind alarm or at power return, the fuse opens. Share the load over several fused ways, or fit a larger fuse if the conductors carry it.'
     ),
+    remedy: fuseRemedy,
   }),
   {
     rule: 'supply-series-drop-missing', sheet: 'supplies', key: 'seriesDrop', severity: 'incomplete', inStatus: true,
@@ -158,10 +164,12 @@ export const supplyChecks: readonly Check[] = [
       if (fuse === null || most === null || givesNothing(row) || !exceeds(fuse, most)) return undefined;
       return {
         value: fuse, limit: most,
-        message: row.say(
-          '{name} has a fuse of {fuse}, and the supply gives {most} at most before it limits: the fuse may never act. Use a fuse of no more than that.',
-          { fuse: amps(fuse, most), most: roundedDown(amps(most, fuse)) }
-        ),
+        message: row.sentence(() => [
+          row.say('{name} has a fuse of {fuse}, and the supply gives {most} at most before it limits: the fuse may never act.', {
+            fuse: amps(fuse, most), most: roundedDown(amps(most, fuse)),
+          }),
+          actingFuse(row, most),
+        ].join(' ')),
       };
     },
   },

@@ -22,6 +22,7 @@ const OF_OTHERS: readonly string[] = [
   message('The short-circuit rating of the panel is not below the fault current where it is connected.'),
   message('Surge protection is fitted and its indicators are sound, or it is written down that none is needed.'),
   message('PELV circuits are earthed at one point, which is marked; SELV circuits are earthed nowhere.'),
+  message('Circuits on 24 V AC, which this table does not count, are checked on their own, and kept apart from those on direct current.'),
 ];
 
 const LAST: readonly string[] = [

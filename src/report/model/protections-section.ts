@@ -1,27 +1,27 @@
-import { discriminates, type WayKind } from '../../electrical/index.ts';
+import { discriminates, feedTripMultiple, tripMultiple, type BreakerCurve, type WayKind } from '../../electrical/index.ts';
 import type { LoadSchedule } from '../../load-schedule.ts';
-import { columnOf, formatCell, tagOf, titleWithUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
-import { message, type Words } from '../../words/index.ts';
+import { columnOf, tagOf, titleWithUnit, type CellValue, type SheetName } from '../../schedule/index.ts';
+import { message } from '../../words/index.ts';
 import { numberCell, textCell } from './cells.ts';
 import type { ReportRow, ReportSection } from './report.ts';
 import { filledRows } from './sheet-section.ts';
 
 const DISCRIMINATION = {
   yes: message('discriminates against the fuse of its supply'), no: message('does not discriminate'),
-  unknown: message('not shown'), none: message('no fuse before it'),
+  unknown: message('not shown'), none: message('no fuse before it'), feed: message('not judged here'),
 } as const;
 
-/** The protections and their settings, as inspectors ask for them: fuses of supplies, ways with what they protect. */
+/** The protections and their settings, as inspectors ask for them: feeds, fuses of supplies and ways. */
 export function protectionsSection(schedule: LoadSchedule): ReportSection | undefined {
   const { words } = schedule;
-  const rows = [...fuses(schedule), ...ways(schedule)];
+  const rows = [...feeds(schedule), ...fuses(schedule), ...ways(schedule)];
   if (rows.length === 0) return undefined;
   const heading = (key: string) => titleWithUnit(columnOf('ways', key), words);
   const column = (title: string, kind: 'text' | 'number' = 'text') => ({ title, kind });
   return {
     name: 'protections', title: words.say('Protections and settings'),
     sentences: [
-      words.say('Trip is the current that makes it trip instantaneously on direct current. Discrimination is by rules for kinds; the tables of makers come first.'),
+      words.say('Trip is the current that makes it trip instantaneously, behind supplies on direct current, in mains feeds on alternating current. Discrimination is by rules for kinds; the tables of makers come first.'),
     ],
     tables: [{
       columns: [
@@ -33,48 +33,79 @@ export function protectionsSection(schedule: LoadSchedule): ReportSection | unde
   };
 }
 
+interface Protection {
+  readonly name: string;
+  readonly rail: string;
+  readonly kind: CellValue;
+  readonly rated: CellValue;
+  /** Multiple of its rating at which it acts at once. */
+  readonly multiple: CellValue;
+  readonly protects: string;
+  readonly discrimination: keyof typeof DISCRIMINATION;
+}
+
+function line(
+  { words }: LoadSchedule, { name, rail, kind, rated, multiple, protects, discrimination }: Protection,
+): ReportRow {
+  const amps = (value: number | null) => numberCell(value === null ? '' : words.number(Number(value.toPrecision(6))));
+  const known = typeof rated === 'number' ? rated : null;
+  return {
+    cells: [
+      textCell(name), textCell(rail), textCell(typeof kind === 'string' ? words.text(kind) : words.say('not known')),
+      amps(known), amps(known === null || typeof multiple !== 'number' ? null : known * multiple),
+      textCell(protects), textCell(words.say(DISCRIMINATION[discrimination])),
+    ],
+  };
+}
+
+function feeds(schedule: LoadSchedule): ReportRow[] {
+  const fed = new Map<number, string[]>();
+  for (const sheet of ['supplies', 'outputs'] as const) {
+    for (const row of filledRows(schedule, sheet)) {
+      const feed = schedule.target(sheet, row.id, 'feed');
+      fed.set(feed, [...fed.get(feed) ?? [], tagOf(sheet, row)]);
+    }
+  }
+  return filledRows(schedule, 'feeds').map((row) => {
+    const [kind, rated] = ['curve', 'rated'].map((key) => schedule.value('feeds', row.id, key)) as [CellValue, CellValue];
+    return line(schedule, {
+      name: tagOf('feeds', row), rail: '', kind, rated, multiple: feedTripMultiple(kind as BreakerCurve | null),
+      protects: (fed.get(row.id) ?? []).join(', '), discrimination: 'feed',
+    });
+  });
+}
+
 function fuses(schedule: LoadSchedule): ReportRow[] {
-  const { words } = schedule;
   return filledRows(schedule, 'supplies').flatMap((row): ReportRow[] => {
     const value = (key: string) => schedule.value('supplies', row.id, key);
-    const fuse = value('fuse');
-    if (typeof fuse !== 'number') return [];
+    const [rated, kind] = [value('fuse'), value('fuseKind')];
+    if (typeof rated !== 'number') return [];
     const rail = tagOf('supplies', row);
-    return [{
-      cells: [
-        textCell(words.say('Fuse of {rail}', { rail })), textCell(rail), kindCell(value('fuseKind'), words),
-        numberCell(words.number(fuse)), numberCell(''), textCell(words.say('all of {rail}', { rail })), textCell(''),
-      ],
-    }];
+    return [line(schedule, {
+      name: schedule.words.say('Fuse of {rail}', { rail }), rail, kind, rated,
+      multiple: tripMultiple(kind as WayKind | null),
+      protects: schedule.words.say('all of {rail}', { rail }), discrimination: 'none',
+    })];
   });
 }
 
 function ways(schedule: LoadSchedule): ReportRow[] {
-  const { words } = schedule;
   const runs = new Map<number, string[]>();
   for (const row of filledRows(schedule, 'runs')) {
     const [run, ...ways] = [tagOf('runs', row), ...['way', 'secondWay'].map((by) => schedule.target('runs', row.id, by))];
     for (const way of ways) {
-      const said = ways[1]! < 0 ? run : words.say('{run} (fed from two ways)', { run });
+      const said = ways[1]! < 0 ? run : schedule.words.say('{run} (fed from two ways)', { run });
       runs.set(way, [...runs.get(way) ?? [], said]);
     }
   }
-  return filledRows(schedule, 'ways').map(({ id, ...row }): ReportRow => {
-    const text = (key: string) => formatCell(columnOf('ways', key), schedule.value('ways', id, key), words, 'show');
-    const [rated, trip] = [schedule.value('ways', id, 'rated'), schedule.value('ways', id, 'trip')];
-    const isKnown = typeof rated === 'number' && typeof trip === 'number';
-    return {
-      cells: [
-        textCell(tagOf('ways', { id, ...row })), textCell(text('rail')), kindCell(schedule.value('ways', id, 'kind'), words),
-        numberCell(text('rated')), numberCell(isKnown ? words.number(Number((rated * trip).toPrecision(6))) : ''),
-        textCell((runs.get(id) ?? []).join(', ')), textCell(words.say(DISCRIMINATION[discrimination(schedule, id)])),
-      ],
-    };
+  return filledRows(schedule, 'ways').map((row) => {
+    const value = (key: string) => schedule.value('ways', row.id, key);
+    return line(schedule, {
+      name: tagOf('ways', row), rail: String(value('rail') ?? ''), kind: value('kind'), rated: value('rated'),
+      multiple: value('trip'), protects: (runs.get(row.id) ?? []).join(', '),
+      discrimination: discrimination(schedule, row.id),
+    });
   });
-}
-
-function kindCell(kind: CellValue, words: Words) {
-  return textCell(typeof kind === 'string' ? words.text(kind) : words.say('not known'));
 }
 
 function discrimination(schedule: LoadSchedule, id: number): keyof typeof DISCRIMINATION {

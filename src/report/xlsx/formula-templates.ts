@@ -209,7 +209,8 @@ export function formulaTemplates(words: Words): Readonly<Record<string, string>>
           + `{inrush}-${breaker('rated', 'curve', 'pulseFactor')}>${ROUNDING}*{inrush})`,
       ], `OR(${lost('enclosure')},${known('demand', 'rated', 'target')},[connected]>0,AND({curve}<>"",[supplySurge]+[outputSurge]>0))`
     ),
-    'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",(IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
+    'enclosures.area': `IF(OR(${known('height', 'width', 'depth', 'mounting')}),"",IF(${mounted(['flush'])},0.9*{width}*{height},`
+      + `IF(${mounted(['row-middle-wall-covered'])},0.7,1.4)*{width}*{depth}`
       + `+(0.9+IF(${mounted(AGAINST_WALL)},0.5,0.9))*{width}*{height}`
       + `+IF(${mounted(AT_END)},1.4,IF(${mounted(IN_MIDDLE)},1,1.8))*{depth}*{height})/1000000)`,
   };

@@ -5,6 +5,7 @@ import { alternatives } from './alternatives.ts';
 import { allowedText, checkCell } from './check-cell.ts';
 import { excerpt } from './excerpt.ts';
 import { unitsAllowed, unitShift, wattShift } from './units.ts';
+import { withUnit } from './with-unit.ts';
 import { writtenNumber, type DecimalSign, type WrittenNumber } from './written-number.ts';
 
 /** What is known about the place that a text comes from. */
@@ -91,12 +92,13 @@ function parseBoolean(text: string, words: Words): ParsedCell {
 }
 
 /** The number that a name of the trade stands for, as `B` for the trip multiple of such a breaker. */
-function suggested({ suggestions, title }: InputColumn, text: string, words: Words): ParsedCell | undefined {
-  const found = suggestions?.find(({ label }) => isSame(words.text(label), text) || isSame(label, text));
+function suggested(column: InputColumn, text: string, words: Words): ParsedCell | undefined {
+  const found = column.suggestions?.find(({ label }) => isSame(words.text(label), text) || isSame(label, text));
   return found && {
     ok: true, value: found.value,
     hint: words.say('{title} {value} for {name}: {source}', {
-      title: words.text(title), value: found.value, name: words.text(found.label), source: words.text(found.source),
+      title: words.text(column.title), value: withUnit(column, found.value, words), name: words.text(found.label),
+      source: words.text(found.source),
     }),
   };
 }

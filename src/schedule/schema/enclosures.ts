@@ -3,9 +3,9 @@ import { message } from '../../words/index.ts';
 import { boughtColumns } from './bought.ts';
 import type { Sheet, Suggestion } from './column.ts';
 
-const SURFACE = 'surface factors of IEC TR 60890, Table 3';
+const SURFACE = 'surface factors of IEC TR 60890, Table 3; let into a wall an allowance, common practice, no source';
 
-/** What walls give off. Of enclosures that are let into a wall no figure was found. */
+/** What walls give off. */
 const TRANSFERS: readonly Suggestion[] = [
   {
     label: message('painted steel'), value: 5.5,
@@ -42,11 +42,13 @@ export const enclosures: Sheet = {
       help: 'Outside depth.',
     },
     {
-      role: 'input', key: 'mounting', title: 'Mounting', kind: 'choice',
+      role: 'input', key: 'mounting', title: 'Mounting', kind: 'choice', default: 'wall',
       choices: [
         'free', 'wall', 'row-end-free', 'row-end-wall', 'row-middle-free', 'row-middle-wall', 'row-middle-wall-covered',
+        'flush',
       ],
-      help: 'How it stands: which sides can give off heat.', source: 'IEC TR 60890',
+      help: 'How it stands: which sides can give off heat. Let into a wall, its front alone counts.',
+      source: 'IEC TR 60890; let into a wall an allowance, common practice, no source',
     },
     {
       role: 'input', key: 'transfer', title: 'Transfer', kind: 'number', unit: 'W/(m²K)', above: 0, default: 5.5,
@@ -62,11 +64,12 @@ export const enclosures: Sheet = {
     },
     {
       role: 'input', key: 'otherLoss', rare: 'heat', title: 'Other loss', kind: 'number', unit: 'W', min: 0, decimals: 1,
-      help: 'Heat of everything else in it.',
+      default: 20, help: 'Heat of everything else in it.',
+      source: '20 W for couplers, terminals and relays of a small panel; common practice, no source',
     },
     {
       role: 'input', key: 'ambient', title: 'Ambient', kind: 'number', unit: '°C', min: -40, max: 70, decimals: 1,
-      help: 'Highest temperature around it.',
+      default: 30, help: 'Highest temperature around it.', source: 'air of 30 °C, as around cables, IEC 60364-5-52',
     },
     {
       role: 'input', key: 'maxInside', title: 'Max. inside', kind: 'number', unit: '°C', safeSide: 'down', min: -40,
@@ -93,7 +96,9 @@ export const enclosures: Sheet = {
       help: 'Effective cooling surface.',
       rule: {
         of: ['height', 'width', 'depth', 'mounting'], by: effectiveArea,
-        words: 'surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})',
+        words: (_height, _width, _depth, mounting) => mounting === 'flush'
+          ? message('0.9 × {height} × {width}, its front alone, as it is let into a wall: an allowance on the safe side')
+          : message('surface of {height} × {width} × {depth}, each side weighed by its mounting ({mounting})'),
         source: SURFACE,
       },
     },

@@ -2,7 +2,7 @@ import {
   availableCurrent, carriedCurrent, FAULT_TEMPERATURE, faultCurrent, loadingRatio, loopResistancePerMetre,
 } from '../../electrical/index.ts';
 import { message } from '../../words/index.ts';
-import type { ComputedColumn, Sheet } from './column.ts';
+import type { ComputedColumn, Sheet, Suggestion } from './column.ts';
 import { measuredColumns } from './measured.ts';
 import { runChoices } from './run-choices.ts';
 import { runCircuit } from './run-circuit.ts';
@@ -19,6 +19,11 @@ const AS_WARM_AS_IT_MAY = message('as warm as the conductor may get, 70 °C if t
 const BY_DEMAND = message('{conductor.maxTemperature} − (Ca² × Cg² − ({demand} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
 const BY_CONNECTED = message('{conductor.maxTemperature} − (Ca² × Cg² − ({connected} ÷ ({conductor.maxCurrent} × {pairs}))²) × ({conductor.maxTemperature} − {conductor.baseTemperature}), Ca the factor for {ambient} around it and Cg that for {grouped} bunched circuits; at least {ambient}, at most {conductor.maxTemperature}');
 const ARITHMETIC = 'arithmetic of the load schedule';
+/** Beside the default, which is that for ELV lighting. */
+const DROPS: readonly Suggestion[] = [{
+  label: message('mains lighting'), value: 0.03,
+  source: 'BS 7671:2018, Appendix 4, Table 4Ab: lighting 3 %, other uses 5 % from a public supply; limits for mains',
+}];
 const CIRCUIT =
   'Ohm’s law along the cable (moment method); resistances at 20 °C as IEC 60228, 0.393 % more for each kelvin';
 
@@ -106,7 +111,8 @@ export const runs: Sheet = {
     },
     {
       role: 'input', key: 'maxDrop', title: 'Max. voltage drop', kind: 'ratio', safeSide: 'down', above: 0, max: 1,
-      default: 0.05, help: 'Share of the voltage that may be lost on the run.',
+      default: 0.05, suggestions: DROPS,
+      help: 'Share of the voltage that may be lost on the run; 3 % as for “mains lighting” may be typed by that name.',
       source: '5 % for ELV lighting, IEC 60364-7-715, 525',
     },
     {

@@ -1,0 +1,78 @@
+import type { CellValue } from '../schedule/index.ts';
+import { ruleOf, SOLUTIONS, type Argument } from './schema-rules.ts';
+import type { Workbook } from './workbook.ts';
+
+/**
+ * The figures of a run with some more devices on it: NaN where not known, and where no voltage works without end.
+ * @param more how many, 0 or more
+ */
+export type RunWithMore = (more: number) => {
+  readonly drop: number;
+  readonly current: number;
+  readonly extra: number;
+  /** The least that a device has above the voltage that it needs [V]. */
+  readonly margin: number;
+};
+
+/** What one device more of a type draws at the nominal voltage [A]. */
+interface Added {
+  readonly connected: number;
+  readonly demand: number;
+  readonly diversity: number;
+}
+
+const CIRCUIT = SOLUTIONS.find(({ sheet, gives }) => sheet === 'runs' && gives.includes('voltageMargin'))!;
+
+/**
+ * Works a run out with more devices of a type at one place, as the schedule itself would: the conductors get warmer by
+ * their load too.
+ * @param distance where they are [m]; at the far end where it is `null`
+ */
+export function runWithMore(
+  book: Workbook, id: number, typeId: number, added: Added, distance: CellValue,
+): RunWithMore {
+  const read = (sheet: 'runs' | 'devices', at: number) => (arg: Argument): CellValue => {
+    const target = arg.by === undefined ? at : book.target(sheet, at, arg.by);
+    return target < 0 ? null : book.value(arg.sheet, target, arg.key);
+  };
+  const own = CIRCUIT.of.map(read('runs', id));
+  const devices = book.members('devices', 'run', id).map((member) => CIRCUIT.each.map(read('devices', member)));
+  const warmth = ruleOf('runs', 'temperature')!;
+  const warmthOf = (more: number) =>
+    (warmth.rule.by as (...values: CellValue[]) => CellValue)(...warmth.args.map((arg) => {
+      const value = read('runs', id)(arg);
+      const each = arg.key === 'connected' || arg.key === 'demand' ? added[arg.key] : 0;
+      return typeof value === 'number' ? value + more * each : value;
+    }));
+  // One that was entered holds whatever the load.
+  const [place, temperature] = [CIRCUIT.of.findIndex(({ path }) => path === 'temperature'), warmthOf(0)];
+  const isByLoad = own[place] === temperature;
+  const line = (more: number): Readonly<Record<string, CellValue>> => ({
+    qty: more, unitDraw: added.connected * 1000, diversity: added.diversity, distance,
+    'rail.voltage': book.number('supplies', book.target('runs', id, 'rail'), 'voltage'),
+  });
+  const solved = new Map<number, ReturnType<RunWithMore>>();
+  return (more) => {
+    let found = solved.get(more);
+    if (found === undefined) {
+      const cells = line(more);
+      const one = CIRCUIT.each.map(({ path, by, key }) =>
+        by === 'type' ? book.value('types', typeId, key) : cells[path] ?? null);
+      const { figures, outcome } = CIRCUIT.solve(
+        own.map((value, at) => at === place && isByLoad ? warmthOf(more) : value),
+        more === 0 ? devices : [...devices, one], [],
+      );
+      const figure = (key: string, otherwise: number) => {
+        const value = figures[key];
+        return outcome !== undefined ? Infinity : typeof value === 'number' ? value : otherwise;
+      };
+      found = {
+        drop: figure('drop', NaN), current: figure('current', NaN), extra: figure('extra', NaN),
+        // Where no device says which voltage it needs, none lacks it.
+        margin: outcome === undefined ? figure('voltageMargin', Number.MAX_VALUE) : -Infinity,
+      };
+      solved.set(more, found);
+    }
+    return found;
+  };
+}
