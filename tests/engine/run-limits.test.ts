@@ -9,7 +9,7 @@ import { someRunSchedule } from './random-runs.ts';
 /** Rules by which a run fails. */
 const FAILURES = new Set([
   'run-no-working-voltage', 'run-over-carries', 'run-protection-over-carries', 'run-over-drop',
-  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act',
+  'run-protection-acts-late', 'run-unprotected', 'run-fuse-may-not-act', 'run-temperature-over-conductor',
 ]);
 
 /** Whether a run keeps to its limits, by what is found in it. */

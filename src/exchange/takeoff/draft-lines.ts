@@ -125,6 +125,7 @@ export class LineReader {
     this.#entitle(records.slice(0, Math.max(0, headingPlace)));
     return records.flatMap((record, place) => {
       if (record.fields.every((field) => field === '')) return this.#leaveOut(record, words.say('The line is blank.'));
+      if (this.#isCounted(record)) return this.#line(record);
       if (place < headingPlace) return this.#leaveOut(record, words.say('It stands above the headings.'));
       if (place >= headingPlace && place <= lastPlace) return this.#leaveOut(record, words.say('These are the headings.'));
       if (headings.has(headingKey(record.fields))) {
@@ -163,14 +164,21 @@ export class LineReader {
     const { words } = this.#context;
     const why = kind === 'legend' ? words.say('It stands in a legend, which counts nothing.')
       : words.say('It stands where there is no list: no column is known to hold quantities.');
-    return records.map((record) => this.#leaveOut(record, record.fields.some((field) => field !== '') ? why : words.say('The line is blank.')));
+    return records.flatMap((record) => this.#isCounted(record) ? this.#line(record)
+      : this.#leaveOut(record, record.fields.some((field) => field !== '') ? why : words.say('The line is blank.')));
+  }
+
+  /** A line as a whole to which somebody gave a quantity is a device, whatever it looks like. */
+  #isCounted(record: TakeoffRecord): boolean {
+    return typeof decisionOf(this.#context.decisions.lines, lineKey(this.#source(record, NO_COUNT))) === 'object';
   }
 
   /** One draft for a line, or one for each of its counts. */
   #line(record: TakeoffRecord): LineDraft[] {
     const { words } = this.#context;
     const texts = record.fields.filter((field) => field !== '');
-    if (countsUnits(texts[0] ?? '', false)) {
+    const isCounted = this.#isCounted(record);
+    if (!isCounted && countsUnits(texts[0] ?? '', false)) {
       const said = texts.length < 3 ? timesSaid(texts.join(' ')) : undefined;
       const byColumn = this.#counts.map(({ index }) => [index, readQuantity(record.fields[index] ?? '', '', this.#decimal).qty] as const);
       if (said !== undefined || (texts.length > 2 && byColumn.some(([, qty]) => qty !== null))) {
@@ -184,10 +192,10 @@ export class LineReader {
     }
     const filled = this.#counts.filter(({ index, isOneOfSeveral }) => {
       const text = record.fields[index] ?? '';
-      return !isOneOfSeveral || (text !== '' && !DASH.test(text));
+      return !isOneOfSeveral || (!isCounted && text !== '' && !DASH.test(text));
     });
     const counts = filled.length > 0 ? filled
-      : [{ ...NO_COUNT, index: this.#total ?? -1 }];
+      : [isCounted ? NO_COUNT : { ...NO_COUNT, index: this.#total ?? -1 }];
     const items = counts.map((count) => this.#item(record, count));
     const isTotal = this.#isCalledTotal(record);
     const sumFrom = isTotal ? undefined : this.#unknownSum(items);
@@ -197,7 +205,6 @@ export class LineReader {
         if (!isTotal) this.#add(item, sumFrom);
         return this.#draft(item, 'left-out', [words.say('Left out by decision.')]);
       }
-      // A line that somebody gave a quantity is a device, whatever it looks like.
       if (decision === undefined && isTotal) return this.#calledTotal(item);
       return this.#title(item) ?? (names.length > 0 ? this.#device(item, sumFrom) : this.#nameless(item, qty));
     });
@@ -210,7 +217,10 @@ export class LineReader {
 
   #item(record: TakeoffRecord, count: Count): Item {
     const decision = decisionOf(this.#context.decisions.lines, lineKey(this.#source(record, count)));
-    const names = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
+    const named = count.isOneOfSeveral && this.#headingsName ? [count.heading] : this.#cells.names(record.fields);
+    // What somebody counts is called what it says, as a title is that stands where rooms do.
+    const names = named.length > 0 || decision === undefined || decision === 'leave-out' ? named
+      : [record.fields.find((text, place) => /\p{L}/u.test(text) && !this.#sums.has(place)) ?? ''];
     const explained = names.length === 1 ? this.#context.legend.find(names[0]!) : undefined;
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
