@@ -305,6 +305,11 @@ describe('room on a run counts what is not in proportion, and what others need, 
     expect(roomFor(one, 'devices', idAt(one, 'devices'))?.count).toBe(4);
     expect([5, 6].map((qty) => [valueAt(place(qty), 'runs', 0, 'status'), valueAt(place(qty), 'ways', 0, 'status')]))
       .toEqual([['ok', 'near'], ['over', 'over']]);
+    const byPlace = (sheet: SheetName) => roomFor(one, sheet, idAt(one, sheet), idAt(one, 'types'))!.sentence;
+    expect(byPlace('runs')).toMatch(/^Capacity left for 4 more .* They are taken to be at the far end of the run\.$/);
+    for (const sheet of ['supplies', 'ways'] as const) {
+      expect(byPlace(sheet)).toMatch(/What they draw more as the voltage falls along a cable is not taken into account\.$/);
+    }
     // With a way that carries it, what the cable carries is the limit.
     enter(one, 'ways', 0, { rated: 3.2 });
     expect(roomFor(one, 'devices', idAt(one, 'devices'))).toMatchObject({ count: 4, sentence: expect.stringContaining('up to what its cable carries') as string });
