@@ -420,7 +420,8 @@ const atOnce = (limit: Limit, taken: number, { connected }: TypeDraw, more: More
   withMore({ ...limit, before: message('until all of it at the same time is too much'), taken, each: connected }, more);
 
 /** The same limit for one by itself, which passes it whatever the diversity, or never. */
-const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit => ({ before, most, taken: connected, each: 0 });
+const alone = ({ before, most }: Limit, { connected }: TypeDraw): Limit =>
+  ({ before, most, taken: connected, each: 0 });
 
 function answer(question: Question, words: Words, isOver: (question: Question) => boolean): Room | undefined {
   const { type, said: sentences, limits, target, isPartial, remark } = question;

@@ -12,6 +12,7 @@ export type Status = 'over' | 'near' | 'incomplete' | 'ok';
 
 /** How rows stand, worst first: by their status, or that a person accepts all that counts against it. */
 export const STANDINGS = ['over', 'near', 'incomplete', 'accepted', 'ok'] as const;
+/** How one row stands. */
 export type Standing = (typeof STANDINGS)[number];
 
 /**
