@@ -228,7 +228,8 @@ export class LineReader {
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
     const meant = this.#times(written, record, count, unit);
-    return { record, count, decision, names: [...all], written, meant: meant.qty ?? 0, quantity: this.#decided(meant, decision) };
+    const quantity = this.#decided(meant, decision);
+    return { record, count, decision, names: [...all], written, meant: meant.qty ?? 0, quantity };
   }
 
   /** «4» under «Flat type A (x3)» is proposed to be 12, as «4» per flat of three; totals are of what is written. */
@@ -499,7 +500,8 @@ export class LineReader {
   }
 
   /** @param sumFrom the line from which on it may add up others: then it counts besides only by decision. */
-  #add({ record, count: { index }, written: { qty, proposal }, quantity, meant, decision }: Item, sumFrom?: number): void {
+  #add(item: Item, sumFrom?: number): void {
+    const { record, count: { index }, written: { qty, proposal }, quantity, meant, decision } = item;
     const sums = this.#sums.get(index);
     if (sumFrom !== undefined && (decision === undefined || decision === 'leave-out')) sums?.beginPart(record.line + 1);
     else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined, qty === null ? undefined : meant);
