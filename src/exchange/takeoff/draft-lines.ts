@@ -60,6 +60,8 @@ interface Item {
   readonly quantity: Quantity;
   /** What stands in the cell, whatever was decided: totals were made of it. */
   readonly written: Quantity;
+  /** How many that is where it is there several times, as far as that can be proposed. */
+  readonly meant: number;
   readonly names: readonly string[];
   readonly decision: LineDecision | undefined;
 }
@@ -225,8 +227,9 @@ export class LineReader {
     const all = new Set([...names, explained?.description ?? ''].filter((name) => name !== ''));
     const unit = this.#cells.cell(record.fields, 'unit');
     const written = readQuantity(record.fields[count.index] ?? '', unit, this.#decimal, this.#context.words);
-    return { record, count, decision, names: [...all], written,
-      quantity: this.#decided(this.#times(written, record, count, unit), decision) };
+    const meant = this.#times(written, record, count, unit);
+    const quantity = this.#decided(meant, decision);
+    return { record, count, decision, names: [...all], written, meant: meant.qty ?? 0, quantity };
   }
 
   /** «4» under «Flat type A (x3)» is proposed to be 12, as «4» per flat of three; totals are of what is written. */
@@ -315,7 +318,7 @@ export class LineReader {
     if (qty === null || sums === undefined) {
       return this.#draft(item, 'left-out', [words.say('It is a total without a legible quantity.')], { isTotal: true });
     }
-    const [from, fromPlain] = [sums.all.sumsFrom(qty), sums.plain.sumsFrom(qty)];
+    const [from, fromPlain] = [sums.all.sumsFrom(qty) ?? sums.meant.sumsFrom(qty), sums.plain.sumsFrom(qty)];
     const remark = from !== undefined
       ? words.say('It is a total: {qty} is the sum of the lines from {line} on.', { qty, line: from })
       : fromPlain === undefined ? undefined : words.say(
@@ -324,7 +327,7 @@ export class LineReader {
     if (remark !== undefined) return this.#draft(item, 'left-out', [remark], { isTotal: true });
     return this.#draft(item, 'undecided', [words.say(
       'It is called a total and says {qty}, but the lines above come to {expected}. Check both, then leave it out.',
-      { qty, expected: sums.all.expected },
+      { qty, expected: sums.all.expected(qty) },
     )], { isTotal: true, flag: 'sum' });
   }
 
@@ -497,10 +500,11 @@ export class LineReader {
   }
 
   /** @param sumFrom the line from which on it may add up others: then it counts besides only by decision. */
-  #add({ record, count: { index }, written: { qty, proposal }, quantity, decision }: Item, sumFrom?: number): void {
+  #add(item: Item, sumFrom?: number): void {
+    const { record, count: { index }, written: { qty, proposal }, quantity, meant, decision } = item;
     const sums = this.#sums.get(index);
     if (sumFrom !== undefined && (decision === undefined || decision === 'leave-out')) sums?.beginPart(record.line + 1);
-    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined);
+    else sums?.add(qty ?? quantity.qty ?? 0, proposal !== undefined, qty === null ? undefined : meant);
   }
 
   #beginPart(line: number): void {
