@@ -103,6 +103,8 @@ describe('sizing', () => {
     ['40 A of inrush: two on C 16, which stands 1.41 × 16 × 5 = 112.8 A', { inputInrush: 40 }, { rated: 16, curve: 'C' }, ['Mains feed 230 V, C 16', 5]],
     ['one on B 16, which stands 67.7 A', { inputInrush: 40 }, { rated: 16, curve: 'B' }, ['Mains feed 230 V, B 16', 9]],
     ['without inrush by current: 13 of 0.61 A on 10 A × 80 %, so that nine share one', { inputInrush: 0 }, { rated: 10, curve: 'D' }, ['Mains feed 230 V, D 10', 1]],
+    ['a diversity that a feed of others has is none of theirs: seven on 6 A × 80 %', { inputInrush: 0 }, { rated: 6, curve: 'D', diversity: 0.5 }, ['Mains feed 230 V, D 6', 2]],
+    ['a feed of extra-low voltage is no pattern', { maxOnB16: 9 }, { rated: 10, curve: 'D', voltage: 24 }, ['Mains feed 230 V, B 16', 1]],
     ['70 A is more than a B 16 stands', { inputInrush: 70 }, { rated: 16, curve: 'B' }, ['Mains feed 230 V, larger than B 16', 9]],
     ['a feed without a curve is no pattern', { maxOnB16: 9 }, { rated: 10 }, ['Mains feed 230 V, B 16', 1]],
   ])('counts mains feeds by current and by the start at power return: %s', async (_name, supply, feed, expected) => {

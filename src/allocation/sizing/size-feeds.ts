@@ -7,14 +7,16 @@ import type { SizedBin, SizedFeed, SizedSchedule, SizingRow, SizingRules } from 
 /** The breaker of a feed where no row says another; common practice, no source. */
 const BREAKER = { rated: 16, curve: 'B' } as const;
 /** Its figures where nothing is entered; the defaults of the sheet. */
-const DEFAULTS = { voltage: 230, diversity: 1, target: 0.8, pulseFactor: 1 };
+const DEFAULTS = { voltage: 230, target: 0.8, pulseFactor: 1 };
+/** Up to here a feed is none of mains [V]: extra-low voltage, IEC 60364-4-41, 414.1.1 (number from memory). */
+const EXTRA_LOW = 50;
 /**
  * What counts of a supply of which neither it nor the rail that it is made like says so: an allowance on the safe side,
  * common practice, no source.
  */
 const ALLOWED = { efficiency: 0.85, inputPowerFactor: 0.5, maxOnB16: 3 };
-/** Cells of a feed that are true of that one alone. */
-const OWN_KEYS: readonly string[] = ['feed', 'note', 'enclosure'];
+/** Cells of a feed that are true of that one alone: its diversity is that of what hangs on it. */
+const OWN_KEYS: readonly string[] = ['feed', 'note', 'enclosure', 'diversity'];
 
 /** The feed that those of a sizing are made like. */
 interface Breaker extends Readonly<typeof DEFAULTS> {
@@ -26,7 +28,8 @@ interface Breaker extends Readonly<typeof DEFAULTS> {
 /** The last feed of a supply, else of anything, whose breaker is known; else a usual one. */
 function breakerLike(schedule: SizedSchedule): Breaker {
   const known = schedule.rows('feeds').filter(({ id }) =>
-    (numberOf(schedule, 'feeds', id, 'rated') ?? 0) > 0 && textOf(schedule, 'feeds', id, 'curve') !== null);
+    (numberOf(schedule, 'feeds', id, 'rated') ?? 0) > 0 && textOf(schedule, 'feeds', id, 'curve') !== null
+    && (numberOf(schedule, 'feeds', id, 'voltage') ?? 0) > EXTRA_LOW);
   const feeding = new Set(schedule.rows('supplies').map(({ id }) => schedule.target('supplies', id, 'feed')));
   const like = known.findLast(({ id }) => feeding.has(id)) ?? known.at(-1);
   if (like === undefined) return { ...BREAKER, ...DEFAULTS, cells: BREAKER };
@@ -34,7 +37,7 @@ function breakerLike(schedule: SizedSchedule): Breaker {
   return {
     rated: numberOf(schedule, 'feeds', like.id, 'rated')!,
     curve: textOf(schedule, 'feeds', like.id, 'curve') as BreakerCurve,
-    voltage: own('voltage'), diversity: own('diversity'), target: own('target'), pulseFactor: own('pulseFactor'),
+    voltage: own('voltage'), target: own('target'), pulseFactor: own('pulseFactor'),
     cells: Object.fromEntries(Object.entries(like.cells).filter(([key]) => !OWN_KEYS.includes(key))),
   };
 }
@@ -47,7 +50,7 @@ function shareOf(
     const cell = cells[key];
     return typeof cell === 'number' ? cell : cell === null || like === null ? null : numberOf(schedule, 'supplies', like, key);
   };
-  const { rated, curve, voltage, diversity, target, pulseFactor } = breaker;
+  const { rated, curve, voltage, target, pulseFactor } = breaker;
   const [efficiency, powerFactor, inrush] = [own('efficiency'), own('inputPowerFactor'), own('inputInrush')];
   const units = own('units') ?? 1;
   const most = own('maxOnB16') ?? (inrush === null ? ALLOWED.maxOnB16 : null);
@@ -60,7 +63,7 @@ function shareOf(
     units, inrush === null ? null : units * inrush, running, most, rated, curve, pulseFactor
   ) ?? Infinity;
   return {
-    share: Math.max(running * diversity / (rated * target), (running + surge) / inrushLimit(rated, curve, pulseFactor)),
+    share: Math.max(running / (rated * target), (running + surge) / inrushLimit(rated, curve, pulseFactor)),
     isAllowed: efficiency === null || powerFactor === null || (inrush === null && own('maxOnB16') === null),
   };
 }
