@@ -28,6 +28,10 @@ const FROM = (volts: number, measured: Cells, more: Cells = {}) => ({
   conductors: [{ conductor: 'C', resistance: 10, ...more }],
 });
 
+/** With a type that bears 30 V. */
+const STANDS = (measured: Cells) =>
+  ({ ...RUN(measured), types: [{ type: 'T', draw: 1000, minVoltage: 21, maxVoltage: 30 }] });
+
 /** Differences by hand: share × figure worked out is what may differ. */
 export const MEASURED_CASES: readonly FindingCase[] = [
   {
@@ -132,6 +136,23 @@ export const MEASURED_CASES: readonly FindingCase[] = [
     key: 'measuredVoltage', value: 20, limit: 21, inStatus: true,
     message: 'Run W1 was measured at 20.00 V at its far end, where a device needs 21.00 V. Check joints, length and conductor; use a larger conductor or more pairs.',
     silent: [RUN({}), RUN({ measuredVoltage: 21 }), RUN({ measuredVoltage: 0 })],
+  },
+  {
+    // Its type bears 30 V.
+    rule: 'run-measured-over-voltage', sheet: 'runs', sheets: STANDS({ measuredVoltage: 31 }), severity: 'over',
+    key: 'measuredVoltage', value: 31, limit: 30, inStatus: true,
+    message: 'Run W1 was measured at 31.00 V at its far end, and a device on it stands 30.00 V at the most: 1.00 V too much. Disconnect its devices, see whether its cable hangs on another rail, and test every device that was connected.',
+    silent: [STANDS({ measuredVoltage: 30 }), RUN({ measuredVoltage: 31 })],
+  },
+  {
+    rule: 'run-measured-above-start', sheet: 'runs', sheets: FROM(24, { measuredVoltage: 26 }), severity: 'near',
+    key: 'measuredVoltage', value: 26, limit: 24, inStatus: true,
+    message: 'Run W1 was measured at 26.00 V at its far end, 2.00 V above the 24.00 V at its start, where 0.48 V may differ, and no cable adds voltage. See whether it hangs on another rail or is joined with one, then measure both ends again.',
+    silent: [
+      FROM(24, { measuredVoltage: 24.48 }), FROM(26, { measuredVoltage: 26 }), STANDS({ measuredVoltage: 31 }),
+      // Not measured at its start, where it may be 10 % above 24 V: 26.4 V.
+      { ...RUN({ measuredVoltage: 26.8 }), supplies: [{ rail: 'L1', rated: 10, tolerance: 0.1 }] },
+    ],
   },
   {
     rule: 'run-measured-over-protection', sheet: 'runs', severity: 'over', key: 'measuredCurrent', value: 5, limit: 3,

@@ -63,6 +63,9 @@ export interface RunAgainst extends Against {
   /** Drop that is worked out, with the current that is [V]. */
   readonly drop: Known;
   readonly rail: InputRow;
+  /** The most that each device on it bears, and the most that its rail may give [V]. */
+  readonly bears: number;
+  readonly highest: number;
 }
 
 /** What was measured of a run. Its drop may be a fifth more, besides what the readings at both ends are good for. */
@@ -76,7 +79,7 @@ export function measuredRun(row: InputRow, against: RunAgainst): Measured {
     end === null ? Infinity : Math.max(0, start - from) + Math.max(0, from - at - start + end);
   const isShort = volts !== null && exceeds(needed, volts) && !against.lowest.margins.every((margin) => !exceeds(
     lacks(volts, number(rail, 'measuredVoltage') ?? against.lowest.start, against.lowest), margin));
-  if (exceeds(amps, most) || isShort) return OVER;
+  if (exceeds(amps, most) || isShort || exceeds(volts, against.bears)) return OVER;
   const differs = amps !== null && worked !== null && state !== 'open'
     && exceeds(Math.abs(amps - worked), number(row, 'currentTolerance', 0.1)! * worked);
   const start = number(rail, 'measuredVoltage');
@@ -86,5 +89,8 @@ export function measuredRun(row: InputRow, against: RunAgainst): Measured {
   const error = start === null ? number(row, 'voltageTolerance', 0.02)! * nominal! : 0.1;
   const isMore = volts !== null && expected !== null
     && exceeds(begin - volts - expected, expected / 5 + error);
-  return state === 'open' || differs || isMore ? { over: false, near: true } : NOTHING;
+  // No cable adds voltage.
+  const isAbove = volts !== null
+    && exceeds(volts - (start ?? against.highest), number(row, 'voltageTolerance', 0.02)! * nominal!);
+  return state === 'open' || differs || isMore || isAbove ? { over: false, near: true } : NOTHING;
 }

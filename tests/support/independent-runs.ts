@@ -110,6 +110,11 @@ export function recalculateRuns(schedule: InputSchedule): RunFigures[] {
           least === null || needed === 0 ? [] : [least.volts[place]! - needed]),
       },
       drop: nominal === null ? null : voltage - nominal.endVoltage, rail: supply,
+      bears: Math.min(...sheet('devices').map((device) => device.run !== run.run || device.qty === 0 ? Infinity
+        : number(find('types', 'type', device.type).maxVoltage, Infinity))),
+      highest: voltage + Math.max(
+        number(supply.tolerance, 0) * voltage,
+        typeof supply.battery === 'number' || number(supply.standbyHours, 0) > 0 ? 1.8 / 12 * voltage : 0),
     });
     if (measured.over) faults.push('measured over');
     if (measured.near) faults.push('measured near');

@@ -183,7 +183,7 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
     const [nominal, share, bound] = [row.number('voltage'), row.number('voltageTolerance'), boundOf(row, sign)];
     if (nominal === null || share === null || bound === null) return undefined;
     const [difference, allowed] = [sign * (measured - bound), share * nominal];
-    const isToldOfDevices = sign > 0 && exceeds(measured, row.fact(LEAST_BORNE) ?? Infinity);
+    const isToldOfDevices = sign > 0 && exceeds(measured, row.fact(LEAST_BORNE.supplies) ?? Infinity);
     return isToldOfDevices || !exceeds(difference, allowed) ? undefined : {
       limit: bound,
       message: row.say(said, {
@@ -194,17 +194,18 @@ function supplyVoltage(name: string, severity: 'over' | 'near', sign: 1 | -1, sa
   });
 }
 
-/** What was measured at a supply and a device on it does not bear, whatever the rail was entered to give. */
-const beyondDevices = measuredCheck('over-voltage', 'supplies', 'measuredVoltage', 'over', (row, measured) => {
-  const most = row.fact(LEAST_BORNE);
-  return most === undefined || !exceeds(measured, most) ? undefined : {
-    limit: most,
-    message: row.say('{name} was measured at {measured}, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.', {
-      measured: volts(measured, most), most: roundedDown(volts(most, measured)),
-      excess: roundedUp(volts(measured - most, 0)),
-    }),
-  };
-});
+/** What was measured and a device there does not bear, whatever the rail was entered to give. */
+const beyondDevices = (sheet: MeasuredSheet, said: string) =>
+  measuredCheck('over-voltage', sheet, 'measuredVoltage', 'over', (row, measured) => {
+    const most = row.fact(LEAST_BORNE[sheet]);
+    return most === undefined || !exceeds(measured, most) ? undefined : {
+      limit: most,
+      message: row.say(said, {
+        measured: volts(measured, most), most: roundedDown(volts(most, measured)),
+        excess: roundedUp(volts(measured - most, 0)),
+      }),
+    };
+  });
 
 const usable = (row: RowReader) => row.number('usable');
 const fuse = (row: RowReader) => least(ratedOf(row), row.number('carries'));
@@ -239,10 +240,29 @@ export const measuredChecks: readonly Check[] = [
   supplyVoltage('under-voltage', 'over', -1, message(
     '{name}: {measured} measured, {difference} below {nominal}, where {allowed} may differ. Disconnect its load: if the voltage returns, it is overloaded; if not, set it higher or replace it.'
   )),
-  beyondDevices,
+  beyondDevices('supplies', message(
+    '{name} was measured at {measured}, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, set it lower or replace it, and test every device that was connected.'
+  )),
   supplyVoltage('voltage-differs', 'near', 1, message(
     '{name}: {measured} measured, {difference} above {nominal}, where {allowed} may differ. Check that the devices accept it, or set it lower.'
   )),
+  beyondDevices('runs', message(
+    '{name} was measured at {measured} at its far end, and a device on it stands {most} at the most: {excess} too much. Disconnect its devices, see whether its cable hangs on another rail, and test every device that was connected.'
+  )),
+  measuredCheck('above-start', 'runs', 'measuredVoltage', 'near', (row, measured) => {
+    const [nominal, share] = [nominalOf(row), row.number('voltageTolerance')];
+    const start = row.numberOf('rail', 'measuredVoltage') ?? row.numberOf('rail', 'highest');
+    if (nominal === null || share === null || start === null) return undefined;
+    const [more, allowed] = [measured - start, share * nominal];
+    const isToldOfDevices = exceeds(measured, row.fact(LEAST_BORNE.runs) ?? Infinity);
+    return isToldOfDevices || !exceeds(more, allowed) ? undefined : {
+      limit: start,
+      message: row.say('{name} was measured at {measured} at its far end, {more} above the {start} at its start, where {allowed} may differ, and no cable adds voltage. See whether it hangs on another rail or is joined with one, then measure both ends again.', {
+        measured: volts(measured, start), start: volts(start, measured), more: volts(more, allowed),
+        allowed: roundedDown(volts(allowed, more)),
+      }),
+    };
+  }),
   measuredCheck('under-voltage', 'runs', 'measuredVoltage', 'over', (row, measured) => {
     const needed = row.number('minVoltage');
     return needed === null || !exceeds(needed, measured) || hasEnoughBefore(row, measured) ? undefined : {
