@@ -1,7 +1,11 @@
-import { demandCurrent, drawFromPower, exceeds, loadCurrent, roomForMore, startCurrent } from '../electrical/index.ts';
+import {
+  demandCurrent, drawFromPower, exceeds, inrushLimit, loadCurrent, MOST_VOLTAGE_DIFFERENCE, roomForMore, startCurrent,
+  type BreakerCurve,
+} from '../electrical/index.ts';
 import { tagOf, type CellValue, type ScheduleDocument, type SheetName } from '../schedule/index.ts';
 import { message, type Words } from '../words/index.ts';
 import { runWithMore, type RunWithMore } from './run-with-more.ts';
+import { ruleOf } from './schema-rules.ts';
 import type { Workbook } from './workbook.ts';
 
 /** How many more of the same something takes. A count is `null` where any number fits, as one more takes nothing. */
@@ -134,8 +138,36 @@ function ofOutput(book: Workbook, id: number): Question {
       before: message('up to the usable current of its rail'), most: book.number('supplies', rail, 'usable'),
       taken: book.number('supplies', rail, 'demand'), each,
     }], isPartial: false, places: [['outputs', id], ['modules', module], ['feeds', feed], ['supplies', rail]],
-    target: { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') },
+    target: aim(
+      { ...steady, before: BEFORE_TARGET, most: steady.most * own('target') }, {
+        before: message('up to the target of its feed'), taken: book.number('feeds', feed, 'demand'),
+        most: book.number('feeds', feed, 'rated') * book.number('feeds', feed, 'target'),
+        each: each * book.number('feeds', feed, 'diversity'),
+      }, feedStart(book, id, feed, each), {
+        before: message('up to the target of its rail'), taken: book.number('supplies', rail, 'demand'), each,
+        most: book.number('supplies', rail, 'usable') * book.number('supplies', rail, 'target'),
+      },
+    ),
     remarks: isKnown(making) ? [] : [message('Its inrush is not known and not taken into account.')],
+  };
+}
+
+/** What the breaker of a feed stands while more of the load of an output start at once. */
+function feedStart(book: Workbook, id: number, feed: number, each: number): Limit {
+  const on = (key: string) => book.number('feeds', feed, key);
+  const { rule, args } = ruleOf('outputs', 'surge')!;
+  const solve = rule.by as (...values: CellValue[]) => CellValue;
+  const surge = (more: number) => solve(...args.map(({ by, sheet, key }) => {
+    const value = by === undefined ? book.value('outputs', id, key) : feed < 0 ? null : book.value(sheet, feed, key);
+    const added = by !== undefined ? 0 : key === 'qty' ? more : key === 'current' ? more * each : 0;
+    return typeof value === 'number' ? value + added : value;
+  }));
+  const curve = feed < 0 ? null : book.value('feeds', feed, 'curve') as BreakerCurve | null;
+  return {
+    before: message('until the breaker of its feed may trip when it starts'), taken: 0, each,
+    most: curve === null ? NaN : inrushLimit(on('rated'), curve, on('pulseFactor')),
+    used: (more) => on('connected') + more * each
+      + Math.max(on('supplySurge'), on('outputSurge'), (surge(more) ?? NaN) as number),
   };
 }
 
@@ -179,6 +211,20 @@ function supplyLimits(
   const usable = { before, most: own('usable'), taken: own('demand'), each: draw.demand };
   const fuse = { ...usable, before: message('up to the rating of its fuse'), most: own('fuse') };
   return [withMore(usable, more), withMore(fuse, more), alone(usable, draw)];
+}
+
+/** A rail of another voltage than a type bears has no room for it, by the same rule as for its device rows. */
+function voltageLimits(book: Workbook, supply: number, typeId: number): readonly Limit[] {
+  const on = (key: string) => book.number('supplies', supply, key);
+  const type = (key: string) => book.number('types', typeId, key);
+  const [least, most] = [type('minVoltage'), type('maxVoltage')];
+  const limit = { before: message('at the voltage of its rail'), each: 0 };
+  return [
+    { ...limit, taken: on('highest'), most }, { ...limit, taken: least, most: on('lowest') },
+    ...!Number.isNaN(least + most) ? [] : [{
+      ...limit, taken: Math.abs(type('voltage') - on('voltage')), most: MOST_VOLTAGE_DIFFERENCE * on('voltage'),
+    }],
+  ];
 }
 
 /** How far the design aims to load a supply: its target, all of it at once, its start and what its ways need to act. */
@@ -281,7 +327,8 @@ function busLimit(book: Workbook, id: number, typeId: number): Limit {
 function ofSupply(document: ScheduleDocument, book: Workbook, id: number, typeId: number): Question {
   const draw = drawOf(book, id, typeId);
   return {
-    type: typeName(document, typeId), limits: supplyLimits(book, id, draw, NO_MORE),
+    type: typeName(document, typeId),
+    limits: [...supplyLimits(book, id, draw, NO_MORE), ...voltageLimits(book, id, typeId)],
     target: supplyTarget(book, id, -1, draw, NO_MORE),
     isPartial: book.isPartial('supplies', id, 'demand'), places: [['supplies', id]],
     remarks: [...warmthRemark(book, id), ...cableRemark(book, typeId)],
@@ -314,7 +361,10 @@ function ofRun(
     ...ways.map((way) => wayTarget(book, way, draw, more)), dropLimit(book, id, draw, on),
     supplyTarget(book, rail, ways[0]!, draw, more, message('up to the target of its rail')),
   ].filter(isKnown);
-  const onRail = supplyLimits(book, rail, draw, more, message('up to the usable current of its rail'));
+  const onRail = [
+    ...supplyLimits(book, rail, draw, more, message('up to the usable current of its rail')),
+    ...voltageLimits(book, rail, typeId),
+  ];
   return {
     onRail,
     type: typeName(document, typeId), limits: [
@@ -338,6 +388,7 @@ function ofWay(document: ScheduleDocument, book: Workbook, id: number, typeId: n
     type: typeName(document, typeId), limits: [
       ...wayLimits(book, id, draw, NO_MORE, message('up to the rating')),
       ...supplyLimits(book, rail, draw, NO_MORE, message('up to the usable current of its rail')),
+      ...voltageLimits(book, rail, typeId),
     ],
     target: aim(
       wayTarget(book, id, draw, NO_MORE, BEFORE_TARGET),

@@ -1,4 +1,4 @@
-import { exceeds } from '../electrical/index.ts';
+import { exceeds, MOST_VOLTAGE_DIFFERENCE } from '../electrical/index.ts';
 import type { Workbook } from '../engine/index.ts';
 import { tagOf, type ScheduleDocument } from '../schedule/index.ts';
 import type { Gathering } from './facts.ts';
@@ -7,11 +7,9 @@ import type { Gathering } from './facts.ts';
 export const MISFITS = ['over', 'under', 'other'] as const;
 export type Misfit = typeof MISFITS[number];
 
-/** Share by which the nominal voltage of a device may differ from its rail's where its limits are not known. */
-const MOST_DIFFERENCE = 0.1;
-
 /** Whether a device is made for another voltage than its rail has [V]. */
-export const isOther = (own: number, rail: number): boolean => exceeds(Math.abs(own - rail), MOST_DIFFERENCE * rail);
+export const isOther = (own: number, rail: number): boolean =>
+  exceeds(Math.abs(own - rail), MOST_VOLTAGE_DIFFERENCE * rail);
 
 /** As many types are named, and rows of each. */
 const NAMED = 3;

@@ -68,6 +68,21 @@ describe('room on an output, by hand', () => {
     expect(output(cells, contact)).toEqual({ count, withinTarget: within, sentence });
   });
 
+  test.each<[string, Cells, number, number, string]>([
+    // 2 A on it; 6 A × 80 % are 4.8 A.
+    ['target', { rated: 6 }, 4, 2, 'Capacity left for 4 more of this load up to the rating of its feed, 2 up to the target of its feed.'],
+    // A D 10 stands 1.41 × 10 A × 10 = 141 A for sure: four of 30 A start, five do not.
+    ['breaker', { rated: 10, curve: 'D' }, 8, 2, 'Capacity left for 8 more of this load up to the rating, 2 until the breaker of its feed may trip when it starts.'],
+  ])('its feed has a %s too, and agrees with adding them', (_name, feed, count, within, sentence) => {
+    const filled = (qty: number) => scheduleOf({
+      contacts: [{ contact: 'relay', lamp: 10, inrush: 500 }], feeds: [{ feed: 'X', ...feed }],
+      outputs: [{ output: 'K1', contact: 'relay', kind: 'lamp', powerFactor: 1, power: 230, inrush: 30, feed: 'X', qty }],
+    });
+    const two = filled(2);
+    expect(roomFor(two, 'outputs', idAt(two, 'outputs'))).toEqual({ count, withinTarget: within, sentence });
+    expect([2 + within, 3 + within].map((qty) => valueAt(filled(qty), 'feeds', 0, 'status'))).toEqual(['ok', 'near']);
+  });
+
   test('is not known without power or rating', () => {
     expect(output({ qty: 4 })).toBeUndefined();
     expect(output({ qty: 4, power: 230 }, { contact: 'relay', resistive: 16 })).toBeUndefined();
@@ -253,6 +268,26 @@ describe('room for devices of a type, by hand', () => {
     expect(branch(0.5, 900)).toMatchObject({ count: 75, withinTarget: 12 });
     expect(branch(0, 64)).toMatchObject({ count: 14, withinTarget: 14 });
     expect(branch(0, 900)!.sentence).toBe('Capacity left for 75 more of the type gear up to what the supply of the bus gives.');
+  });
+
+  test.each<[string, Cells]>([
+    ['stands 15 V', { minVoltage: 10, maxVoltage: 15 }], ['needs 30 V', { minVoltage: 30, maxVoltage: 60 }],
+    ['is made for 12 V', { voltage: 12 }],
+  ])('there is none on a rail of 24 V for a type that %s', (_name, cells) => {
+    const sheets = {
+      types: [{ type: 'T', draw: 100, ...cells }], supplies: [{ rail: 'A', rated: 10 }],
+      conductors: [{ conductor: 'c', resistance: 1, maxCurrent: 16 }],
+      ways: [{ way: 'F', rail: 'A', kind: 'electronic', rated: 4 }],
+      runs: [{ run: 'W', way: 'F', conductor: 'c', length: 1 }], devices: [{ type: 'T', qty: 0, run: 'W' }],
+    };
+    const empty = scheduleOf(sheets);
+    for (const sheet of ['supplies', 'ways', 'runs', 'devices'] as const) {
+      expect(roomFor(empty, sheet, idAt(empty, sheet), idAt(empty, 'types'))).toMatchObject({ count: 0, withinTarget: 0 });
+    }
+    expect(roomFor(empty, 'supplies', idAt(empty, 'supplies'), idAt(empty, 'types'))!.sentence)
+      .toBe('No capacity left for more of the type T at the voltage of its rail.');
+    const one = scheduleOf({ ...sheets, devices: [{ type: 'T', qty: 1, run: 'W' }] });
+    expect(valueAt(one, 'supplies', 0, 'status')).toBe('over');
   });
 
   test('is not known without what one takes, without a rating, or without a type', () => {
