@@ -8,7 +8,7 @@ export const styles = css`
   .small { padding: 0; justify-content: center; }
   .choice {
     field-sizing: content;
-    max-inline-size: 11em;
+    max-inline-size: 12em;
     min-block-size: 26px;
     border: 1px solid var(--elv-line);
     border-radius: var(--elv-radius);
