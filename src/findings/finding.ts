@@ -16,8 +16,8 @@ export const STANDINGS = ['over', 'near', 'incomplete', 'accepted', 'ok'] as con
 export type Standing = (typeof STANDINGS)[number];
 
 /**
- * A row that stands otherwise than before an action, `null` for one that is not there, is blank, or has no limits. Of one
- * that came `from` is how a row within limits stands.
+ * A row that stands otherwise than before an action, `null` for one that is not there, is blank, or has no limits. Of
+ * one that came `from` is how a row within limits stands.
  */
 export interface StatusMove {
   readonly sheet: SheetName;
