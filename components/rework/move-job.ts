@@ -140,11 +140,11 @@ export class MoveJob implements Job {
       ...partly.filter(({ run }) => !this.#partly.has(run)).map(({ run, moving, staying, others }) => {
         const values = { run: this.#name('runs', run), n: moving.length, all: moving.length + staying.length, to };
         return others.length === 0
-          ? words.say('{run}: {n} of its {all} rows are to go to {to}, which has no other run for them. Choose that the whole run moves, or add a run there first.', values)
-          : words.say('{run}: {n} of its {all} rows are to go to {to}. Choose whether the whole run moves, or on which run of {to} they go.', values);
+          ? words.say('{run}: {n, plural, one {# of its {all} rows is} other {# of its {all} rows are}} to go to {to}, which has no other run for them. Choose that the whole run moves, or add a run there first.', values)
+          : words.say('{run}: {n, plural, one {# of its {all} rows is} other {# of its {all} rows are}} to go to {to}. Choose whether the whole run moves, or on which run of {to} they go.', values);
       }),
       ...shared.filter(({ way }) => !this.#ways.has(way)).map(({ way, moving, staying }) => words.say(
-        'Way {way} also feeds {staying}, which stay. Choose the way that {moving} get on {to}.',
+        'Way {way} also feeds {staying} and stays. Choose the way that is to feed {moving} on {to}.',
         { way: this.#name('ways', way), staying: this.#names('runs', staying), moving: this.#names('runs', moving), to })),
     ];
   }
