@@ -49,7 +49,7 @@ describe('after an edit', () => {
     await expect.poll(() => sentence(element)).toMatch(/: L1 116 % → 66 %, over limit → within limits; B1 80 % → 30 %$/);
     await userEvent.click(part(element, '#changes summary')!);
     await expect.poll(() => listed(element)).toEqual([
-      '→ L1 Supplies over limit → within limits. no limit is passed and no entry is missing',
+      '→ L1 Supplies over limit → within limits: no limit is passed and no entry is missing',
     ]);
     const { violations } = await axe.run(part(element, '#changes')!);
     expect(violations.map(({ id }) => id)).toEqual([]);
