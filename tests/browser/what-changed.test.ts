@@ -51,6 +51,13 @@ describe('after an edit', () => {
     await expect.poll(() => listed(element)).toEqual([
       '→ L1 Supplies over limit → within limits: no limit is passed and no entry is missing',
     ]);
+    // On a phone what is offered and what opens below the rows stand beside each other, or below.
+    element.style.inlineSize = '374px';
+    await expect.poll(() => {
+      const [offer, views] = ['[data-offer=whatChanged]', '.views'].map((each) => part(element, each)!.getBoundingClientRect());
+      return offer!.right <= views!.left || offer!.bottom <= views!.top;
+    }).toBe(true);
+    element.style.inlineSize = '';
     const { violations } = await axe.run(part(element, '#changes')!);
     expect(violations.map(({ id }) => id)).toEqual([]);
   });
